@@ -1,0 +1,56 @@
+package kelter.core.check;
+
+import java.util.List;
+import java.util.Objects;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+
+/**
+ * Measured against limits.
+ *
+ * @param id the check and the component, unique within a job together with the conditions
+ * @param component the id of the component
+ * @param observable the word for the observable
+ * @param title what was held against what, for a person
+ * @param shown the reading as it is told to a person, may be empty if not measured
+ * @param kind what was measured
+ * @param unit the unit in which reading and limits are told
+ * @param judgement the reading held against the limits
+ * @param limits what it may be, in the coherent SI unit
+ * @param source where the limits come from
+ * @param cautions what to mind
+ * @param remark what the verdict rests on or what would settle it, may be empty
+ */
+public record Finding(
+    String id,
+    String component,
+    String observable,
+    String title,
+    String shown,
+    QuantityKind kind,
+    Unit unit,
+    Judgement judgement,
+    Limits limits,
+    Source source,
+    List<Caution> cautions,
+    String remark) {
+
+  /** Checks that nothing is missing. */
+  public Finding {
+    Objects.requireNonNull(judgement);
+    Objects.requireNonNull(limits);
+    Objects.requireNonNull(source);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The verdict.
+   *
+   * @return the verdict of the judgement
+   */
+  public Verdict verdict() {
+    return judgement.verdict();
+  }
+}

@@ -1,0 +1,83 @@
+package kelter.core.check;
+
+import java.util.Optional;
+import kelter.core.job.Evaluation;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
+import kelter.core.uncertainty.Estimate;
+import kelter.core.vocabulary.Observable;
+
+/**
+ * A measurement held against limits.
+ *
+ * @param measured the estimate in the coherent SI unit, or empty for a reading without a value
+ * @param probabilityOfConformity from 0 to 1; NaN where the reading cannot tell
+ * @param verdict the verdict
+ * @param assumed whether the accuracy of an ordinary instrument had to be assumed
+ */
+public record Judgement(
+    Optional<Estimate> measured, double probabilityOfConformity, Verdict verdict, boolean assumed) {
+
+  /**
+   * Holds a measurement against limits.
+   *
+   * @param job the job, for its instruments
+   * @param measurement a measurement of the job
+   * @param observable what was measured
+   * @param limits what it may be
+   * @param rule when a verdict may be given
+   * @return the judgement
+   */
+  public static Judgement of(
+      Job job, Measurement measurement, Observable observable, Limits limits, DecisionRule rule) {
+    Optional<Evaluation> evaluation = Evaluation.of(job, measurement, observable);
+    if (evaluation.isPresent()) {
+      return of(evaluation.get().estimate(), limits, rule, evaluation.get().assumed());
+    }
+    double probability = withoutValue(measurement.readings().get(0), limits);
+    Verdict verdict = Double.isNaN(probability) ? Verdict.UNDECIDED : rule.verdict(probability);
+    return new Judgement(Optional.empty(), probability, verdict, false);
+  }
+
+  /**
+   * Holds an estimate against limits.
+   *
+   * @param estimate the estimate in the coherent SI unit
+   * @param limits what it may be
+   * @param rule when a verdict may be given
+   * @param assumed whether the accuracy of an ordinary instrument had to be assumed
+   * @return the judgement
+   */
+  public static Judgement of(Estimate estimate, Limits limits, DecisionRule rule, boolean assumed) {
+    double probability = DecisionRule.probabilityOfConformity(estimate, limits);
+    return new Judgement(Optional.of(estimate), probability, rule.verdict(probability), assumed);
+  }
+
+  /** 0 or 1 where a reading without a value settles the matter, otherwise NaN. */
+  private static double withoutValue(Reading reading, Limits limits) {
+    if (reading instanceof Reading.OverRange) {
+      return limits.high() < Double.POSITIVE_INFINITY ? 0 : 1;
+    }
+    if (reading instanceof Reading.Above above) {
+      double least = above.limit().si();
+      return settled(least > limits.high(), least >= limits.low() && isUnbounded(limits.high()));
+    }
+    if (reading instanceof Reading.Below below) {
+      double most = below.limit().si();
+      return settled(most < limits.low(), most <= limits.high() && limits.low() <= 0);
+    }
+    return Double.NaN;
+  }
+
+  private static boolean isUnbounded(double high) {
+    return high == Double.POSITIVE_INFINITY;
+  }
+
+  private static double settled(boolean outside, boolean inside) {
+    if (outside) {
+      return 0;
+    }
+    return inside ? 1 : Double.NaN;
+  }
+}

@@ -1,0 +1,2 @@
+/** Measured against limits: findings and verdicts after JCGM 106:2012. */
+package kelter.core.check;

@@ -1,0 +1,123 @@
+package kelter.core.diagnosis;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What the readings of a job say about the machine.
+ *
+ * @param ranking the states of the machine, the likeliest first
+ * @param faults every fault by its own probability, the likeliest first
+ * @param healthy the probability that nothing is wrong, from 0 to 1
+ * @param unexplained what no known fault explains
+ * @param next what to measure next, in the order in which it should be done
+ * @param plan the remedies in the order in which they should be tried
+ * @param notUsed readings that no fault model forecasts, {@code component.observable}
+ */
+public record Diagnosis(
+    List<RankedState> ranking,
+    List<FaultProbability> faults,
+    double healthy,
+    Unexplained unexplained,
+    List<NextMeasurement> next,
+    List<PlanStep> plan,
+    List<String> notUsed) {
+
+  /** Copies the lists. */
+  public Diagnosis {
+    ranking = List.copyOf(ranking);
+    faults = List.copyOf(faults);
+    next = List.copyOf(next);
+    plan = List.copyOf(plan);
+    notUsed = List.copyOf(notUsed);
+    Objects.requireNonNull(unexplained);
+  }
+
+  /**
+   * A state of the machine.
+   *
+   * @param faults what is wrong in this state; empty if nothing is
+   * @param unexplained whether a part of the machine does what no known fault explains
+   * @param probability its probability, from 0 to 1
+   * @param evidence what each reading says for it (above 0) or against it (below 0)
+   */
+  public record RankedState(
+      List<PresentFault> faults, boolean unexplained, double probability, List<Evidence> evidence) {
+
+    /** Copies the lists. */
+    public RankedState {
+      faults = List.copyOf(faults);
+      evidence = List.copyOf(evidence);
+    }
+  }
+
+  /**
+   * A fault that is there in a state.
+   *
+   * @param fault the fault
+   * @param severity how bad it is
+   */
+  public record PresentFault(Fault fault, Severity severity) {}
+
+  /**
+   * How bad a fault is if it is there, from 0 (none) to 1 (total).
+   *
+   * @param mean the mean of its distribution
+   * @param sd the standard deviation of its distribution
+   */
+  public record Severity(double mean, double sd) {}
+
+  /**
+   * What one reading says for a state against the machine being in order, by itself.
+   *
+   * @param component the id of the component
+   * @param observable the word for the observable
+   * @param shown the reading as it is told to a person
+   * @param bits the binary logarithm of how many times likelier the reading is in this state than
+   *     with nothing wrong in its group of components; against "something is wrong that no fault
+   *     explains" for the state in which nothing is wrong
+   */
+  public record Evidence(String component, String observable, String shown, double bits) {}
+
+  /**
+   * A fault by itself, whatever else is wrong.
+   *
+   * @param fault the fault
+   * @param probability that it is there, from 0 to 1
+   * @param severity how bad it is if it is there
+   */
+  public record FaultProbability(Fault fault, double probability, Severity severity) {}
+
+  /**
+   * What no known fault explains.
+   *
+   * @param probability that a group of components does what no known fault explains, from 0 to 1
+   * @param misfit the probability that readings would lie as far from the best state as these do,
+   *     or farther, if that state were true; from 0 (they contradict it) to 1
+   */
+  public record Unexplained(double probability, double misfit) {}
+
+  /**
+   * A measurement that would help.
+   *
+   * @param question what to measure
+   * @param bits what it is expected to tell about the state, in bits
+   */
+  public record NextMeasurement(Question question, double bits) {}
+
+  /**
+   * A remedy in its place of the plan.
+   *
+   * @param remedy what to do
+   * @param cures the faults that it cures, {@code component.fault}
+   * @param probabilityOfCure the chance that one of these faults is there and that it cures it
+   * @param cost what it costs, in units of the job's currency; NaN if the job does not say
+   */
+  public record PlanStep(Remedy remedy, List<String> cures, double probabilityOfCure, double cost) {
+
+    /** Copies the list. */
+    public PlanStep {
+      cures = List.copyOf(cures);
+    }
+  }
+}

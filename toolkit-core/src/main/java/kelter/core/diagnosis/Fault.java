@@ -1,0 +1,49 @@
+package kelter.core.diagnosis;
+
+import java.util.List;
+import java.util.Objects;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.Ids;
+
+/**
+ * Something that can be wrong with a component, with a severity from 0 (none) to 1 (total).
+ *
+ * @param id what is wrong, unique among the faults of the component
+ * @param component the id of the component
+ * @param title what is wrong, for a person
+ * @param prior the probability that a machine that somebody complains of has it, before anything is
+ *     measured; above 0 and below 1
+ * @param source where the prior comes from
+ * @param remedies what cures it, the least work first; one or more
+ */
+public record Fault(
+    String id, String component, String title, double prior, Source source, List<Remedy> remedies) {
+
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if the prior is not between 0 and 1 or there is no remedy
+   */
+  public Fault {
+    Ids.require(id);
+    Ids.require(component);
+    Objects.requireNonNull(title);
+    Objects.requireNonNull(source);
+    remedies = List.copyOf(remedies);
+    if (!(prior > 0 && prior < 1)) {
+      throw new IllegalArgumentException(id + ": a prior lies above 0 and below 1");
+    }
+    if (remedies.isEmpty()) {
+      throw new IllegalArgumentException(id + ": a fault has a remedy");
+    }
+  }
+
+  /**
+   * Its name within an appliance.
+   *
+   * @return component and id, joined by a full stop
+   */
+  public String key() {
+    return component + "." + id;
+  }
+}

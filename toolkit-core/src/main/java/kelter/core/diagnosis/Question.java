@@ -1,0 +1,23 @@
+package kelter.core.diagnosis;
+
+import java.util.Objects;
+import kelter.core.job.Conditions;
+import kelter.core.vocabulary.Ids;
+import kelter.core.vocabulary.Observable;
+
+/**
+ * What would be seen of an observable under stated conditions.
+ *
+ * @param component the id of the component
+ * @param observable what is observed
+ * @param conditions the circumstances; where one is not stated, the usual one holds
+ */
+public record Question(String component, Observable observable, Conditions conditions) {
+
+  /** Checks the id. */
+  public Question {
+    Ids.require(component);
+    Objects.requireNonNull(observable);
+    Objects.requireNonNull(conditions);
+  }
+}

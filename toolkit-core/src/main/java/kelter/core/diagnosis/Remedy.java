@@ -1,0 +1,58 @@
+package kelter.core.diagnosis;
+
+import java.util.List;
+import java.util.Objects;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Ids;
+
+/**
+ * Work that cures faults.
+ *
+ * @param id the word in a job file under which the price of its part stands; unique in an appliance
+ *     together with the component
+ * @param component the id of the component that is worked on
+ * @param title what is done, for a person
+ * @param minutes how long it takes a practised person, the test afterwards included
+ * @param restores what is as new afterwards
+ * @param needsPart whether a part is needed, whose price the job should state
+ * @param probabilityOfCure the chance that it cures a fault that it is meant for, above 0, at most
+ *     1
+ * @param cautions what to mind, in front of the work
+ */
+public record Remedy(
+    String id,
+    String component,
+    String title,
+    double minutes,
+    Restores restores,
+    boolean needsPart,
+    double probabilityOfCure,
+    List<Caution> cautions) {
+
+  /** What is as new after the work. */
+  public enum Restores {
+    /** Nothing is renewed: cleaned, freed, tightened, set. */
+    FUNCTION,
+    /** A part of the component is renewed. */
+    PART,
+    /** The whole component is renewed. */
+    COMPONENT
+  }
+
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if the minutes are not above zero or the chance not above 0
+   *     and at most 1
+   */
+  public Remedy {
+    Ids.require(id);
+    Ids.require(component);
+    Objects.requireNonNull(title);
+    Objects.requireNonNull(restores);
+    cautions = List.copyOf(cautions);
+    if (!(minutes > 0) || !(probabilityOfCure > 0 && probabilityOfCure <= 1)) {
+      throw new IllegalArgumentException(id + ": minutes above 0 and a chance of cure up to 1");
+    }
+  }
+}

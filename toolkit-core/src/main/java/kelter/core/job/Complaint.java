@@ -1,0 +1,30 @@
+package kelter.core.job;
+
+import java.util.Objects;
+
+/**
+ * What the owner says and what the machine displays.
+ *
+ * @param said what the owner says; empty for a routine check without a complaint
+ * @param displayed what the machine displays, may be empty
+ */
+public record Complaint(String said, String displayed) {
+
+  /** A routine check: nobody complains. */
+  public static final Complaint NONE = new Complaint("", "");
+
+  /** Checks that nothing is missing. */
+  public Complaint {
+    Objects.requireNonNull(said);
+    Objects.requireNonNull(displayed);
+  }
+
+  /**
+   * Whether anybody complains.
+   *
+   * @return true if the owner or the machine says something
+   */
+  public boolean isMade() {
+    return !said.isBlank() || !displayed.isBlank();
+  }
+}

@@ -1,0 +1,59 @@
+package kelter.core.job;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import kelter.core.quantity.Quantity;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.Ids;
+
+/**
+ * A part that can be measured or can fail.
+ *
+ * @param id its name within the appliance
+ * @param kind the kind of component, a word of a module
+ * @param nameplate its own nameplate
+ * @param figures its service figures by the words of the module
+ * @param curves its curves by the words of the module
+ * @param source where figures and curves come from
+ */
+public record Component(
+    String id,
+    String kind,
+    Nameplate nameplate,
+    Map<String, Quantity> figures,
+    Map<String, Curve> curves,
+    Source source) {
+
+  /** Checks the ids and copies the maps, order kept. */
+  public Component {
+    Ids.require(id);
+    Ids.require(kind);
+    Objects.requireNonNull(nameplate);
+    Objects.requireNonNull(source);
+    figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    curves = Collections.unmodifiableMap(new LinkedHashMap<>(curves));
+  }
+
+  /**
+   * A service figure.
+   *
+   * @param name a word of the module
+   * @return the figure, or empty if the job has none
+   */
+  public Optional<Quantity> figure(String name) {
+    return Optional.ofNullable(figures.get(name));
+  }
+
+  /**
+   * A curve.
+   *
+   * @param name a word of the module
+   * @return the curve, or empty if the job has none
+   */
+  public Optional<Curve> curve(String name) {
+    return Optional.ofNullable(curves.get(name));
+  }
+}

@@ -1,0 +1,45 @@
+package kelter.core.job;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.quantity.Quantity;
+
+/**
+ * The circumstances of a reading.
+ *
+ * @param figures what holds while the reading is taken, by the words of the module
+ */
+public record Conditions(Map<String, Quantity> figures) {
+
+  /** Nothing is stated. */
+  public static final Conditions NONE = new Conditions(Map.of());
+
+  /** Copies the map, order kept. */
+  public Conditions {
+    figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+  }
+
+  /**
+   * A figure that was stated.
+   *
+   * @param name a word of the module
+   * @return the figure, or empty if it was not stated
+   */
+  public Optional<Quantity> figure(String name) {
+    return Optional.ofNullable(figures.get(name));
+  }
+
+  /**
+   * The value of a figure, or what to take where none was stated.
+   *
+   * @param name a word of the module
+   * @param otherwise the value to take, in the coherent SI unit
+   * @return the value in the coherent SI unit
+   */
+  public double si(String name, double otherwise) {
+    Quantity stated = figures.get(name);
+    return stated == null ? otherwise : stated.si();
+  }
+}

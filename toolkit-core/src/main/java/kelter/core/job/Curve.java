@@ -1,0 +1,56 @@
+package kelter.core.job;
+
+import java.util.List;
+import kelter.core.quantity.Quantity;
+
+/**
+ * A curve by its points, x rising.
+ *
+ * @param points two points or more
+ */
+public record Curve(List<Point> points) {
+
+  /**
+   * A point of a curve.
+   *
+   * @param x along the axis
+   * @param y the value there
+   */
+  public record Point(Quantity x, Quantity y) {}
+
+  /**
+   * Checks the points.
+   *
+   * @throws IllegalArgumentException if there are fewer than two points or x does not rise
+   */
+  public Curve {
+    points = List.copyOf(points);
+    if (points.size() < 2) {
+      throw new IllegalArgumentException("a curve has two points or more");
+    }
+    for (int i = 1; i < points.size(); i++) {
+      if (!(points.get(i).x().si() > points.get(i - 1).x().si())) {
+        throw new IllegalArgumentException(
+            "the points of a curve come in rising order, and point " + (i + 1) + " does not");
+      }
+    }
+  }
+
+  /**
+   * The x of all points.
+   *
+   * @return one value for each point, in the coherent SI unit
+   */
+  public double[] xSi() {
+    return points.stream().mapToDouble(point -> point.x().si()).toArray();
+  }
+
+  /**
+   * The y of all points.
+   *
+   * @return one value for each point, in the coherent SI unit
+   */
+  public double[] ySi() {
+    return points.stream().mapToDouble(point -> point.y().si()).toArray();
+  }
+}

@@ -1,0 +1,65 @@
+package kelter.core.job;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.uncertainty.Estimate;
+import kelter.core.vocabulary.Observable;
+
+/**
+ * What the values of a measurement are worth, after JCGM 100:2008.
+ *
+ * <p>The estimate is the mean of the readings. Its standard uncertainty combines the limits of
+ * error (stated with the reading, else of the instrument, else of an ordinary instrument as the
+ * procedure says), the rounding of what was written down (rectangular, F.2.2.1), and the scatter of
+ * repeated readings (type A, 4.2.3).
+ *
+ * @param estimate the estimate in the coherent SI unit
+ * @param assumed whether the accuracy of an ordinary instrument had to be assumed
+ */
+public record Evaluation(Estimate estimate, boolean assumed) {
+
+  /**
+   * Evaluates a measurement.
+   *
+   * @param job the job, for its instruments
+   * @param measurement a measurement of the job
+   * @param observable what was measured
+   * @return the evaluation, or empty if one of the readings is not a value
+   */
+  public static Optional<Evaluation> of(Job job, Measurement measurement, Observable observable) {
+    List<Reading.Value> values =
+        measurement.readings().stream()
+            .filter(Reading.Value.class::isInstance)
+            .map(Reading.Value.class::cast)
+            .toList();
+    if (values.size() < measurement.readings().size()) {
+      return Optional.empty();
+    }
+    Optional<Accuracy> own =
+        measurement
+            .instrument()
+            .flatMap(job::instrument)
+            .flatMap(instrument -> instrument.accuracy(observable.kind()));
+    Reading.Value first = values.get(0);
+    double mean = values.stream().mapToDouble(v -> v.quantity().si()).average().orElseThrow();
+    double stated = first.quantity().standardUncertaintySi();
+    double error =
+        stated > 0
+            ? stated
+            : own.orElse(observable.procedure().typical()).standardUncertainty(mean);
+    double rounding = first.resolution() * first.quantity().unit().factor() / Math.sqrt(12);
+    double u = Math.hypot(Math.hypot(error, rounding), scatterOfMean(values, mean));
+    return Optional.of(new Evaluation(new Estimate(mean, u), stated == 0 && own.isEmpty()));
+  }
+
+  /** Experimental standard deviation of the mean, JCGM 100:2008, equation (5). */
+  private static double scatterOfMean(List<Reading.Value> values, double mean) {
+    int n = values.size();
+    if (n < 2) {
+      return 0;
+    }
+    double squares = values.stream().mapToDouble(v -> Math.pow(v.quantity().si() - mean, 2)).sum();
+    return Math.sqrt(squares / (n - 1) / n);
+  }
+}

@@ -1,0 +1,46 @@
+package kelter.core.job;
+
+import java.util.Objects;
+import java.util.Optional;
+import kelter.core.quantity.Quantity;
+
+/**
+ * What stands on the nameplate of an appliance or a component. What is not there is empty.
+ *
+ * @param voltage the rated voltage, in V
+ * @param frequency the rated frequency, in Hz
+ * @param power the rated power input, in W
+ * @param current the rated current, in A
+ * @param protectionClass how it protects against electric shock
+ */
+public record Nameplate(
+    Optional<Quantity> voltage,
+    Optional<Quantity> frequency,
+    Optional<Quantity> power,
+    Optional<Quantity> current,
+    Optional<ProtectionClass> protectionClass) {
+
+  /** A nameplate that is missing or cannot be read. */
+  public static final Nameplate UNREADABLE =
+      new Nameplate(
+          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if a figure is not above zero
+   */
+  public Nameplate {
+    requirePositive("voltage", voltage);
+    requirePositive("frequency", frequency);
+    requirePositive("power", power);
+    requirePositive("current", current);
+    Objects.requireNonNull(protectionClass);
+  }
+
+  private static void requirePositive(String name, Optional<Quantity> figure) {
+    if (figure.isPresent() && !(figure.get().value() > 0)) {
+      throw new IllegalArgumentException("a rated " + name + " is above zero");
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package kelter.core.job;
+
+import java.util.Collections;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kelter.core.quantity.Money;
+import kelter.core.quantity.Quantity;
+
+/**
+ * What work, parts and a new machine cost in this job, all in one currency.
+ *
+ * @param currency the currency of all amounts
+ * @param labourPerHour the price of an hour of work
+ * @param callOut what coming costs, whatever is done
+ * @param replacement the price of a new machine
+ * @param installation what it costs to deliver and connect the new machine and take the old one
+ *     away
+ * @param runningPerYear what energy, water and detergent of the old machine cost a year
+ * @param runningPerYearNew the same for the new machine
+ * @param discountRate what money costs a year, as a ratio
+ * @param parts the price of parts by the id of the remedy that needs them
+ */
+public record Prices(
+    Currency currency,
+    Optional<Money> labourPerHour,
+    Optional<Money> callOut,
+    Optional<Money> replacement,
+    Optional<Money> installation,
+    Optional<Money> runningPerYear,
+    Optional<Money> runningPerYearNew,
+    Optional<Quantity> discountRate,
+    Map<String, Money> parts) {
+
+  /**
+   * Checks that there is one currency and that no amount is negative.
+   *
+   * @throws IllegalArgumentException if an amount is in another currency or negative, or the rate
+   *     is not between 0 and 1
+   */
+  public Prices {
+    Objects.requireNonNull(currency);
+    parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+    Stream<Money> single =
+        Stream.of(
+                labourPerHour,
+                callOut,
+                replacement,
+                installation,
+                runningPerYear,
+                runningPerYearNew)
+            .flatMap(Optional::stream);
+    for (Money amount : Stream.concat(single, parts.values().stream()).toList()) {
+      if (!amount.currency().equals(currency)) {
+        throw new IllegalArgumentException(
+            "all prices are in %s, and %s is not".formatted(currency, amount.format()));
+      }
+      if (amount.amount().signum() < 0) {
+        throw new IllegalArgumentException(
+            "a price is not negative, and " + amount.format() + " is");
+      }
+    }
+    if (discountRate.isPresent()
+        && !(discountRate.get().si() >= 0 && discountRate.get().si() < 1)) {
+      throw new IllegalArgumentException("a discount rate lies between 0 and 100 % a year");
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package kelter.core.job;
+
+import kelter.core.quantity.Quantity;
+
+/** One reading of an observable. */
+public sealed interface Reading {
+
+  /**
+   * A value.
+   *
+   * @param quantity the value; its uncertainty is zero unless somebody stated one with the reading
+   * @param resolution the size of the last digit that was written down, in the unit of the value
+   */
+  record Value(Quantity quantity, double resolution) implements Reading {}
+
+  /**
+   * The instrument shows less than it can tell: {@code < 0.1 ohm}.
+   *
+   * @param limit the value is at most this
+   */
+  record Below(Quantity limit) implements Reading {}
+
+  /**
+   * The instrument shows more than it can tell: {@code > 200 MOhm}.
+   *
+   * @param limit the value is at least this
+   */
+  record Above(Quantity limit) implements Reading {}
+
+  /** Over range with no limit stated: {@code OL}, {@code open}. */
+  record OverRange() implements Reading {}
+
+  /**
+   * A yes or a no.
+   *
+   * @param yes true for yes
+   */
+  record YesNo(boolean yes) implements Reading {}
+
+  /**
+   * A word on the ordered scale of the observable.
+   *
+   * @param word one of the words
+   * @param rank its place on the scale, from 0
+   */
+  record Grade(String word, int rank) implements Reading {}
+}

@@ -1,0 +1,68 @@
+package kelter.core.module;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.Ids;
+
+/**
+ * One calculation as a person can ask for it by name.
+ *
+ * @param id its name, unique among all modules
+ * @param title what it answers, for a person
+ * @param formula the formula in plain characters, with the parameters' ids
+ * @param range where it holds, and what happens outside
+ * @param source where the formula comes from
+ * @param parameters what it takes, in the order in which the law gets them
+ * @param outputs what it gives, in the order in which the law returns them
+ * @param cautions what to mind when the figures are measured or used
+ * @param law the formula itself
+ */
+public record Calculation(
+    String id,
+    String title,
+    String formula,
+    String range,
+    Source source,
+    List<Parameter> parameters,
+    List<Output> outputs,
+    List<Caution> cautions,
+    Law law) {
+
+  /**
+   * Checks the ids and copies the lists.
+   *
+   * @throws IllegalArgumentException if it gives nothing or an id occurs twice
+   */
+  public Calculation {
+    Ids.require(id);
+    Objects.requireNonNull(source);
+    Objects.requireNonNull(law);
+    parameters = List.copyOf(parameters);
+    outputs = List.copyOf(outputs);
+    cautions = List.copyOf(cautions);
+    Set<String> ids = new HashSet<>();
+    if (outputs.isEmpty() || !parameters.stream().allMatch(p -> ids.add(p.id()))) {
+      throw new IllegalArgumentException(id + ": one output or more, each parameter once");
+    }
+  }
+
+  /** The formula of a calculation. */
+  @FunctionalInterface
+  public interface Law {
+
+    /**
+     * Computes the outputs.
+     *
+     * @param parameters one value for each parameter, in the coherent SI unit, inside its limits or
+     *     at most one standard uncertainty outside them
+     * @return one value for each output, in the coherent SI unit
+     * @throws IllegalArgumentException if the values do not go together; the message says which and
+     *     what would
+     */
+    double[] apply(double[] parameters);
+  }
+}

@@ -1,0 +1,167 @@
+package kelter.core.module;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+import kelter.core.quantity.Nearest;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormatException;
+import kelter.core.quantity.QuantityParser;
+import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.Propagation;
+
+/**
+ * A calculation run on given values.
+ *
+ * @param calculation what was computed
+ * @param inputs what was taken for each parameter, in their order
+ * @param results what came out, in the order of the outputs
+ */
+public record Computation(Calculation calculation, List<Input> inputs, List<Result> results) {
+
+  /** Copies the lists. */
+  public Computation {
+    inputs = List.copyOf(inputs);
+    results = List.copyOf(results);
+  }
+
+  /**
+   * What was taken for a parameter.
+   *
+   * @param parameter the parameter
+   * @param text what was given, or what is taken where nothing is
+   * @param estimate the value in the coherent SI unit, or the place of the word for a choice
+   * @param given whether somebody gave it
+   */
+  public record Input(Parameter parameter, String text, Estimate estimate, boolean given) {}
+
+  /**
+   * What came out.
+   *
+   * @param output the output
+   * @param quantity the value with its standard uncertainty
+   * @param contributions what each parameter contributes to the uncertainty, in the coherent SI
+   *     unit of the output, in the order of the parameters
+   */
+  public record Result(Output output, Quantity quantity, List<Double> contributions) {
+
+    /** Copies the list. */
+    public Result {
+      contributions = List.copyOf(contributions);
+    }
+  }
+
+  /**
+   * Runs a calculation.
+   *
+   * @param calculation what to compute
+   * @param given what a person wrote for each parameter
+   * @return the computation
+   * @throws InputException if a parameter is missing, unknown, unreadable or out of its limits, or
+   *     the values do not go together; every mistake is told
+   */
+  public static Computation of(Calculation calculation, Map<String, String> given) {
+    List<Problem> problems = new ArrayList<>();
+    Map<String, String> rest = new LinkedHashMap<>(given);
+    List<Input> inputs = new ArrayList<>();
+    for (Parameter parameter : calculation.parameters()) {
+      Optional<String> own = Optional.ofNullable(rest.remove(parameter.id()));
+      read(parameter, own, problems).ifPresent(inputs::add);
+    }
+    for (String unknown : rest.keySet()) {
+      problems.add(unknown(calculation, unknown));
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return run(calculation, inputs);
+  }
+
+  private static Problem unknown(Calculation calculation, String word) {
+    List<String> known = calculation.parameters().stream().map(Parameter::id).toList();
+    String remedy =
+        Nearest.of(word, known)
+            .map(near -> "did you mean '" + near + "'?")
+            .orElse("it takes " + String.join(", ", known));
+    return new Problem(word, calculation.id() + " has no such parameter", remedy);
+  }
+
+  private static Optional<Input> read(
+      Parameter parameter, Optional<String> own, List<Problem> problems) {
+    Optional<String> text = own.or(parameter::usual);
+    if (text.isEmpty()) {
+      problems.add(
+          new Problem(
+              parameter.id(),
+              "is missing",
+              "give the %s (%s)".formatted(parameter.title(), example(parameter))));
+      return Optional.empty();
+    }
+    try {
+      Estimate estimate = value(parameter, text.get());
+      return Optional.of(new Input(parameter, text.get(), estimate, own.isPresent()));
+    } catch (QuantityFormatException wrong) {
+      problems.add(new Problem(parameter.id(), wrong.getMessage(), ""));
+      return Optional.empty();
+    }
+  }
+
+  private static String example(Parameter parameter) {
+    return "in " + parameter.kind().unit().code();
+  }
+
+  private static Estimate value(Parameter parameter, String text) {
+    if (!parameter.choices().isEmpty()) {
+      int place = parameter.choices().indexOf(text.strip());
+      if (place < 0) {
+        throw new QuantityFormatException(
+            "'%s' is not one of %s".formatted(text, String.join(", ", parameter.choices())));
+      }
+      return Estimate.exact(place);
+    }
+    Quantity quantity = QuantityParser.parse(text, parameter.kind());
+    double si = quantity.si();
+    if (!(si >= parameter.low() && si <= parameter.high())) {
+      throw new QuantityFormatException(
+          "%s is outside %s to %s"
+              .formatted(
+                  text.strip(),
+                  limit(parameter, parameter.low()),
+                  limit(parameter, parameter.high())));
+    }
+    return new Estimate(si, quantity.standardUncertaintySi());
+  }
+
+  private static String limit(Parameter parameter, double si) {
+    return Double.isInfinite(si) ? "any" : Quantity.ofSi(si, 0, parameter.kind()).display();
+  }
+
+  private static Computation run(Calculation calculation, List<Input> inputs) {
+    List<Estimate> estimates = inputs.stream().map(Input::estimate).toList();
+    List<Result> results = new ArrayList<>();
+    try {
+      for (int i = 0; i < calculation.outputs().size(); i++) {
+        int place = i;
+        Propagation.Propagated propagated =
+            Propagation.through(x -> calculation.law().apply(x)[place], estimates);
+        Output output = calculation.outputs().get(i);
+        results.add(
+            new Result(
+                output, quantity(output, propagated.estimate()), propagated.contributions()));
+      }
+    } catch (QuantityFormatException notFinite) {
+      throw new InputException(calculation.id(), "the values give no finite result", "");
+    } catch (IllegalArgumentException apart) {
+      throw new InputException(calculation.id(), apart.getMessage(), "");
+    }
+    return new Computation(calculation, inputs, results);
+  }
+
+  private static Quantity quantity(Output output, Estimate estimate) {
+    return Quantity.ofSi(estimate.value(), estimate.standardUncertainty(), output.kind());
+  }
+}

@@ -1,0 +1,45 @@
+package kelter.core.option;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Remedies, or replacement, as put to the owner. Money is in units of the currency of the weighing.
+ *
+ * @param id the word for it
+ * @param title what is done, for a person
+ * @param remedies the remedies, {@code component.remedy}; empty for a replacement
+ * @param probabilityOfCure the chance that the machine works afterwards, from 0 to 1
+ * @param outlay what is paid now, on average
+ * @param years how long it lasts, in years, on average
+ * @param annualCost the equivalent annual cost
+ * @param probabilityCheapest the chance that no other option costs less a year, from 0 to 1
+ */
+public record Option(
+    String id,
+    String title,
+    List<String> remedies,
+    double probabilityOfCure,
+    double outlay,
+    double years,
+    Spread annualCost,
+    double probabilityCheapest) {
+
+  /** Checks that nothing is missing. */
+  public Option {
+    Objects.requireNonNull(id);
+    Objects.requireNonNull(title);
+    Objects.requireNonNull(annualCost);
+    remedies = List.copyOf(remedies);
+  }
+
+  /**
+   * A figure that is not known for sure.
+   *
+   * @param mean its mean
+   * @param low what it falls below with a chance of 5 %
+   * @param median what it falls below with a chance of 50 %
+   * @param high what it falls below with a chance of 95 %
+   */
+  public record Spread(double mean, double low, double median, double high) {}
+}

@@ -1,0 +1,21 @@
+package kelter.core.option;
+
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Job;
+
+/**
+ * Weighs the options of a diagnosed job. It must be free of memory and safe for several threads.
+ */
+public interface Weigher {
+
+  /**
+   * Weighs the options.
+   *
+   * @param job the job, with its prices
+   * @param diagnosis what is wrong with the machine
+   * @param seed the seed of all draws: the same seed gives the same figures
+   * @return the options, weighed
+   * @throws kelter.core.problem.InputException if the job lacks what the weighing needs
+   */
+  Weighing weigh(Job job, Diagnosis diagnosis, long seed);
+}

@@ -1,0 +1,2 @@
+/** Options as they are put to the owner: remedies or replacement, with their cost over time. */
+package kelter.core.option;

@@ -1,0 +1,63 @@
+package kelter.core.quantity;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The dimension of a unit: the exponent of each base unit that is not zero.
+ *
+ * <p>Base units are those of the SI that the trade needs ({@code m}, {@code kg}, {@code s}, {@code
+ * A}, {@code K}) and each currency by its ISO 4217 code: two currencies are two dimensions, so that
+ * no amount is ever converted at a rate that nobody stated. The plane angle counts as a number, as
+ * in the SI.
+ *
+ * @param exponents the exponents by base unit, none of them zero
+ */
+public record Dimension(SortedMap<String, Integer> exponents) {
+
+  /** The dimension of a plain number. */
+  public static final Dimension ONE = new Dimension(new TreeMap<>());
+
+  /** Copies the exponents and drops those that are zero. */
+  public Dimension {
+    SortedMap<String, Integer> copy = new TreeMap<>(exponents);
+    copy.values().removeIf(exponent -> exponent == 0);
+    exponents = Collections.unmodifiableSortedMap(copy);
+  }
+
+  /**
+   * The dimension of one base unit.
+   *
+   * @param base the code of the base unit
+   * @return that base unit to the power of one
+   */
+  public static Dimension of(String base) {
+    return new Dimension(new TreeMap<>(Map.of(base, 1)));
+  }
+
+  /**
+   * The dimension of a product.
+   *
+   * @param other the dimension of the other factor
+   * @return the sum of the exponents
+   */
+  public Dimension times(Dimension other) {
+    SortedMap<String, Integer> sum = new TreeMap<>(exponents);
+    other.exponents.forEach((base, exponent) -> sum.merge(base, exponent, Integer::sum));
+    return new Dimension(sum);
+  }
+
+  /**
+   * The dimension of a power.
+   *
+   * @param power the power, of either sign
+   * @return each exponent times the power
+   */
+  public Dimension pow(int power) {
+    SortedMap<String, Integer> scaled = new TreeMap<>(exponents);
+    scaled.replaceAll((base, exponent) -> exponent * power);
+    return new Dimension(scaled);
+  }
+}

@@ -1,0 +1,176 @@
+package kelter.core.quantity;
+
+import java.util.Objects;
+
+/**
+ * A value with its unit, its kind and its standard uncertainty.
+ *
+ * @param value the value in the unit, finite
+ * @param standardUncertainty the standard uncertainty (JCGM 100:2008, 2.3.1) in the unit, as a
+ *     difference; 0 if none is stated
+ * @param unit the unit in which the value was given
+ * @param kind what is measured
+ */
+public record Quantity(double value, double standardUncertainty, Unit unit, QuantityKind kind) {
+
+  /**
+   * Checks the value against its kind.
+   *
+   * @throws QuantityFormatException if a figure is not finite, the uncertainty is negative, the
+   *     unit does not fit the kind, or the value lies below the zero of an absolute scale
+   */
+  public Quantity {
+    Objects.requireNonNull(unit);
+    Objects.requireNonNull(kind);
+    if (!Double.isFinite(value)) {
+      throw new QuantityFormatException("a " + kind.name() + " must be a finite number");
+    }
+    if (!(standardUncertainty >= 0) || Double.isInfinite(standardUncertainty)) {
+      throw new QuantityFormatException("an uncertainty must be finite and not negative");
+    }
+    if (!kind.accepts(unit)) {
+      throw new QuantityFormatException(
+          "a %s is expected, for instance in %s, not a value in %s"
+              .formatted(kind.name(), kind.unit().code(), unit.code()));
+    }
+    requireAboveAbsoluteZero(value, unit, kind);
+  }
+
+  private static void requireAboveAbsoluteZero(double value, Unit unit, QuantityKind kind) {
+    boolean absolute = kind.scale() == Scale.TEMPERATURE || kind.scale() == Scale.ABSOLUTE_PRESSURE;
+    if (absolute && kind.toSi(value, unit) < 0) {
+      throw new QuantityFormatException(
+          "%s %s is below absolute zero".formatted(QuantityFormat.plain(value), unit.symbol()));
+    }
+  }
+
+  /**
+   * A value without a stated uncertainty.
+   *
+   * @param value the value in the unit
+   * @param unitCode the UCUM code of the unit
+   * @param kind what is measured
+   * @return the quantity
+   * @throws QuantityFormatException as the constructor does, or if the unit is not known
+   */
+  public static Quantity of(double value, String unitCode, QuantityKind kind) {
+    return new Quantity(value, 0, Unit.of(unitCode), kind);
+  }
+
+  /**
+   * A value given in the coherent SI unit, told in the unit of its kind.
+   *
+   * @param si the value in the coherent SI unit
+   * @param standardUncertaintySi the standard uncertainty in the coherent SI unit
+   * @param kind what is measured
+   * @return the quantity in the unit of its kind
+   * @throws QuantityFormatException as the constructor does
+   */
+  public static Quantity ofSi(double si, double standardUncertaintySi, QuantityKind kind) {
+    return new Quantity(
+        kind.fromSi(si, kind.unit()),
+        standardUncertaintySi / kind.unit().factor(),
+        kind.unit(),
+        kind);
+  }
+
+  /**
+   * The value in the coherent SI unit.
+   *
+   * @return for instance kelvin for a temperature, m3/s for a flow rate
+   */
+  public double si() {
+    return kind.toSi(value, unit);
+  }
+
+  /**
+   * The standard uncertainty in the coherent SI unit.
+   *
+   * @return the standard uncertainty, as a difference
+   */
+  public double standardUncertaintySi() {
+    return standardUncertainty * unit.factor();
+  }
+
+  /**
+   * The same quantity in another unit.
+   *
+   * @param other a unit that fits the kind
+   * @return the quantity in that unit
+   * @throws QuantityFormatException if the unit does not fit the kind
+   */
+  public Quantity in(Unit other) {
+    if (other.equals(unit)) {
+      return this;
+    }
+    return new Quantity(
+        kind.fromSi(si(), other), standardUncertaintySi() / other.factor(), other, kind);
+  }
+
+  /**
+   * Adds a quantity, told in the unit of this one. A difference of temperatures may be added to a
+   * temperature, and a pressure difference to a gauge or an absolute pressure; two temperatures, or
+   * a gauge and an absolute pressure, may not be added. The two are taken as uncorrelated.
+   *
+   * @param other what is added
+   * @return the sum, of the kind of this quantity
+   * @throws QuantityFormatException if the two cannot be added
+   */
+  public Quantity plus(Quantity other) {
+    if (!kind.accepts(other.unit) || isPoint(other.kind) || (isPoint(kind) && isRatioOf(other))) {
+      throw new QuantityFormatException(
+          "a " + other.kind.name() + " cannot be added to a " + kind.name());
+    }
+    double u = Math.hypot(standardUncertainty, other.standardUncertaintySi() / unit.factor());
+    return new Quantity(value + other.value * other.unit.factor() / unit.factor(), u, unit, kind);
+  }
+
+  private static boolean isPoint(QuantityKind kind) {
+    return kind.scale() == Scale.TEMPERATURE
+        || kind.scale() == Scale.GAUGE_PRESSURE
+        || kind.scale() == Scale.ABSOLUTE_PRESSURE;
+  }
+
+  private boolean isRatioOf(Quantity other) {
+    return kind.scale() == Scale.TEMPERATURE && other.kind.scale() != Scale.TEMPERATURE_DIFFERENCE;
+  }
+
+  /**
+   * The absolute pressure that belongs to a gauge pressure.
+   *
+   * @param ambient the absolute pressure of the surrounding air
+   * @return this gauge pressure as an absolute one, uncertainties taken as uncorrelated
+   * @throws QuantityFormatException if this is not a gauge pressure or the other not an absolute
+   *     one
+   */
+  public Quantity absolute(Quantity ambient) {
+    if (kind.scale() != Scale.GAUGE_PRESSURE || ambient.kind.scale() != Scale.ABSOLUTE_PRESSURE) {
+      throw new QuantityFormatException(
+          "an absolute pressure comes from a gauge pressure and the pressure of the air");
+    }
+    return new Quantity(
+        value + ambient.in(unit).value,
+        Math.hypot(standardUncertainty, ambient.in(unit).standardUncertainty),
+        unit,
+        QuantityKind.ABSOLUTE_PRESSURE);
+  }
+
+  /**
+   * The text of this quantity in UCUM units, which {@link QuantityParser} reads back exactly.
+   *
+   * @return for instance {@code 26.45 Ohm}
+   */
+  public String format() {
+    return QuantityFormat.exact(this);
+  }
+
+  /**
+   * The text of this quantity for a person: rounded, in the trade's spelling.
+   *
+   * @return for instance {@code 26.45 ohm}, or {@code 26.45 ohm ± 0.12} with the standard
+   *     uncertainty expanded by a coverage factor of 2
+   */
+  public String display() {
+    return QuantityFormat.display(this);
+  }
+}

@@ -1,0 +1,89 @@
+package kelter.core.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** Writes figures and quantities, always with a decimal point. */
+public final class QuantityFormat {
+
+  /** The coverage factor of the uncertainty that people see (JCGM 100:2008, 6.3.3): 2. */
+  public static final double COVERAGE_FACTOR = 2;
+
+  private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
+
+  private QuantityFormat() {}
+
+  /**
+   * A figure for a person, to four significant digits.
+   *
+   * @param value the figure
+   * @return the shortest plain spelling, or the word for a figure that is not finite
+   */
+  public static String plain(double value) {
+    if (!Double.isFinite(value)) {
+      return Double.isNaN(value) ? "not a number" : value > 0 ? "infinite" : "minus infinite";
+    }
+    if (value == 0) {
+      return "0";
+    }
+    double size = Math.abs(value);
+    if (size >= 1e7 || size < 1e-4) {
+      return String.format(Locale.ROOT, "%.3e", value);
+    }
+    BigDecimal rounded = new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros();
+    return rounded.toPlainString();
+  }
+
+  /**
+   * A figure with its uncertainty for a person: the expanded uncertainty to two significant digits
+   * and the figure to the same decimal place (JCGM 100:2008, 7.2.6).
+   *
+   * @param value the figure
+   * @param standardUncertainty its standard uncertainty, same unit
+   * @return for instance {@code 26.45 ± 0.12}; without an uncertainty just the figure
+   */
+  public static String withUncertainty(double value, double standardUncertainty) {
+    double expanded = COVERAGE_FACTOR * standardUncertainty;
+    if (!(expanded > 0) || !Double.isFinite(expanded) || !Double.isFinite(value)) {
+      return plain(value);
+    }
+    BigDecimal u = new BigDecimal(expanded).round(new MathContext(2, RoundingMode.HALF_UP));
+    int scale = u.scale();
+    if (scale > 9 || scale < -6) {
+      return String.format(Locale.ROOT, "%.3e ± %.1e", value, expanded);
+    }
+    BigDecimal rounded = new BigDecimal(value).setScale(scale, RoundingMode.HALF_EVEN);
+    return rounded.toPlainString() + " ± " + u.toPlainString();
+  }
+
+  static String display(Quantity quantity) {
+    String symbol = quantity.unit().symbol();
+    String gauge = quantity.kind().scale() == Scale.ABSOLUTE_PRESSURE ? " absolute" : "";
+    double u = quantity.standardUncertainty();
+    String figure = withUncertainty(quantity.value(), u);
+    if (symbol.isEmpty()) {
+      return figure;
+    }
+    int sign = figure.indexOf(" ± ");
+    if (sign < 0) {
+      return figure + " " + symbol + gauge;
+    }
+    return figure.substring(0, sign) + " " + symbol + gauge + figure.substring(sign);
+  }
+
+  static String exact(Quantity quantity) {
+    String unit = quantity.unit().code();
+    String text = number(quantity.value()) + (unit.equals("1") ? "" : " " + unit);
+    double u = quantity.standardUncertainty();
+    return u == 0 ? text : text + " ± " + number(u) + " (k=1)";
+  }
+
+  private static String number(double value) {
+    if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+      return Long.toString((long) value);
+    }
+    return Double.toString(value);
+  }
+}

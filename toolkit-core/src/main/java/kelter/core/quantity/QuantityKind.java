@@ -1,0 +1,169 @@
+package kelter.core.quantity;
+
+import java.util.Objects;
+
+/**
+ * What is measured: its name, the unit in which it is told by default, and where its zero lies. The
+ * kind tells a temperature from a difference of temperatures and a gauge pressure from an absolute
+ * one, which the dimension alone does not.
+ *
+ * @param name the term of the trade or of the standard, for instance {@code flow rate}
+ * @param unit the unit in which values are told unless somebody asks for another
+ * @param scale where the zero lies
+ */
+public record QuantityKind(String name, Unit unit, Scale scale) {
+
+  /** A plain number or a ratio: 50 % is 0.5. */
+  public static final QuantityKind RATIO = of("ratio", "1");
+
+  /** A ratio that the trade tells in per cent. */
+  public static final QuantityKind PERCENT = of("percentage", "%");
+
+  /** A length, in mm. */
+  public static final QuantityKind LENGTH = of("length", "mm");
+
+  /** A height or a head of water, in m. */
+  public static final QuantityKind HEAD = of("head", "m");
+
+  /** An area, in mm2. */
+  public static final QuantityKind AREA = of("area", "mm2");
+
+  /** A volume, in L. */
+  public static final QuantityKind VOLUME = of("volume", "L");
+
+  /** A mass, in kg. */
+  public static final QuantityKind MASS = of("mass", "kg");
+
+  /** A volume flow rate, in L/min. */
+  public static final QuantityKind FLOW = of("flow rate", "L/min");
+
+  /** A velocity, in m/s. */
+  public static final QuantityKind VELOCITY = of("velocity", "m/s");
+
+  /** A density, in kg/m3. */
+  public static final QuantityKind DENSITY = of("density", "kg/m3");
+
+  /** A dynamic viscosity, in mPa.s. */
+  public static final QuantityKind VISCOSITY = of("dynamic viscosity", "mPa.s");
+
+  /** A pressure against the surrounding air, in kPa. */
+  public static final QuantityKind GAUGE_PRESSURE =
+      new QuantityKind("gauge pressure", Unit.of("kPa"), Scale.GAUGE_PRESSURE);
+
+  /** A pressure against vacuum, in kPa. */
+  public static final QuantityKind ABSOLUTE_PRESSURE =
+      new QuantityKind("absolute pressure", Unit.of("kPa"), Scale.ABSOLUTE_PRESSURE);
+
+  /** A difference of pressures, in kPa. */
+  public static final QuantityKind PRESSURE_DIFFERENCE = of("pressure difference", "kPa");
+
+  /** A temperature, in Cel. */
+  public static final QuantityKind TEMPERATURE =
+      new QuantityKind("temperature", Unit.of("Cel"), Scale.TEMPERATURE);
+
+  /** A difference of temperatures, in K. */
+  public static final QuantityKind TEMPERATURE_DIFFERENCE =
+      new QuantityKind("temperature difference", Unit.of("K"), Scale.TEMPERATURE_DIFFERENCE);
+
+  /** A rate of heating or cooling, in K/min. */
+  public static final QuantityKind HEATING_RATE = of("heating rate", "K/min");
+
+  /** A time, in s. */
+  public static final QuantityKind TIME = of("time", "s");
+
+  /** An age or a life, in a (years of 365.25 days). */
+  public static final QuantityKind AGE = of("age", "a");
+
+  /** A frequency, in Hz. */
+  public static final QuantityKind FREQUENCY = of("frequency", "Hz");
+
+  /** A rotational speed, in 1/min. */
+  public static final QuantityKind ROTATIONAL_SPEED = of("rotational speed", "{rev}/min");
+
+  /** A torque, in N.m. */
+  public static final QuantityKind TORQUE = of("torque", "N.m");
+
+  /** An electric resistance, in Ohm. */
+  public static final QuantityKind RESISTANCE = of("resistance", "Ohm");
+
+  /** An insulation resistance, in MOhm. */
+  public static final QuantityKind INSULATION_RESISTANCE = of("insulation resistance", "MOhm");
+
+  /** An electric potential difference, in V. */
+  public static final QuantityKind VOLTAGE = of("voltage", "V");
+
+  /** An electric current, in A. */
+  public static final QuantityKind CURRENT = of("current", "A");
+
+  /** A power, in W. */
+  public static final QuantityKind POWER = of("power", "W");
+
+  /** An energy, in kW.h. */
+  public static final QuantityKind ENERGY = of("energy", "kW.h");
+
+  /** A capacitance, in uF. */
+  public static final QuantityKind CAPACITANCE = of("capacitance", "uF");
+
+  /** Checks that nothing is missing. */
+  public QuantityKind {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(unit);
+    Objects.requireNonNull(scale);
+  }
+
+  /**
+   * A kind on a scale with a zero of its own.
+   *
+   * @param name the term of the trade or of the standard
+   * @param unitCode the UCUM code of the unit in which values are told
+   * @return the kind
+   * @throws QuantityFormatException if the unit is not known
+   */
+  public static QuantityKind of(String name, String unitCode) {
+    return new QuantityKind(name, Unit.of(unitCode), Scale.RATIO);
+  }
+
+  /**
+   * An amount of money.
+   *
+   * @param currency the ISO 4217 code
+   * @return the kind
+   * @throws QuantityFormatException if the currency is not known
+   */
+  public static QuantityKind money(String currency) {
+    return of("amount of money", currency);
+  }
+
+  /**
+   * Whether a value of this kind may be given in a unit.
+   *
+   * @param other the unit
+   * @return true if the dimensions are the same
+   */
+  public boolean accepts(Unit other) {
+    return unit.isCompatibleWith(other);
+  }
+
+  /**
+   * The value in the coherent SI unit. A temperature is shifted to kelvin, a difference of
+   * temperatures is only scaled.
+   *
+   * @param value a value in the unit given
+   * @param in the unit of the value
+   * @return the value in the coherent SI unit
+   */
+  public double toSi(double value, Unit in) {
+    return scale == Scale.TEMPERATURE ? in.toSi(value) : value * in.factor();
+  }
+
+  /**
+   * The value in a unit.
+   *
+   * @param si a value in the coherent SI unit
+   * @param in the unit wanted
+   * @return the value in that unit
+   */
+  public double fromSi(double si, Unit in) {
+    return scale == Scale.TEMPERATURE ? in.fromSi(si) : si / in.factor();
+  }
+}

@@ -1,0 +1,170 @@
+package kelter.core.quantity;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a quantity as a person writes it: UCUM codes or the trade's spellings, a decimal point or
+ * comma, thin spaces between thousands, and {@code ±} for the limits of error.
+ *
+ * <p>Limits of error without a stated distribution are taken as rectangular (JCGM 100:2008, 4.3.7):
+ * the standard uncertainty is the half-width divided by the square root of 3. A coverage factor may
+ * be stated behind it: {@code 26.4 ohm ± 0.3 (k=2)}.
+ */
+public final class QuantityParser {
+
+  private static final int MAX_LENGTH = 100;
+  private static final String NUMBER =
+      "[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*(?:[eE][-+]?\\d{1,3})?";
+  private static final String PLUS_MINUS = "(?:±|\\+/-|\\+-)";
+  private static final Pattern QUANTITY =
+      Pattern.compile(
+          "\\s*(?<value>"
+              + NUMBER
+              + "|[-+−]?[.,]\\d+)\\s*(?<unit>[^±(]*?)\\s*"
+              + "(?:"
+              + PLUS_MINUS
+              + "\\s*(?<error>[0-9.,]+(?:[eE][-+]?\\d{1,3})?)\\s*(?<errorunit>[^(±]*?)\\s*"
+              + "(?:\\(\\s*k\\s*=\\s*(?<k>[0-9.,]+)\\s*\\))?\\s*)?");
+  private static final Pattern GAUGE =
+      Pattern.compile(
+          "(?i)^(?<unit>.*?)\\s*(?<scale>\\(?\\b(?:gauge|abs|absolute)\\)?|\\((?:g|a)\\))$");
+
+  private QuantityParser() {}
+
+  /**
+   * Reads a quantity.
+   *
+   * @param text what a person wrote
+   * @param kind what is expected
+   * @return the quantity, in the unit that was written
+   * @throws QuantityFormatException if the text has no number, the number is ambiguous, the unit is
+   *     missing or unknown, or does not fit what is expected
+   */
+  public static Quantity parse(String text, QuantityKind kind) {
+    return parsePart(text, kind).quantity();
+  }
+
+  /**
+   * Reads a quantity together with the size of its last digit.
+   *
+   * @param text what a person wrote
+   * @param kind what is expected
+   * @return the quantity and its resolution
+   * @throws QuantityFormatException as {@link #parse}
+   */
+  public static Parsed parsePart(String text, QuantityKind kind) {
+    if (text.length() > MAX_LENGTH) {
+      throw new QuantityFormatException("a quantity has at most " + MAX_LENGTH + " characters");
+    }
+    Matcher matcher = QUANTITY.matcher(text.replaceFirst(PLUS_MINUS, "±"));
+    if (!matcher.matches()) {
+      throw new QuantityFormatException(
+          "'%s' is not a number with a unit; a %s is expected, for instance '1.5%s'"
+              .formatted(text.strip(), kind.name(), example(kind)));
+    }
+    DecimalText number = DecimalText.of(matcher.group("value"));
+    Unit unit = unit(matcher.group("unit").strip(), kind, text.strip());
+    return new Parsed(
+        new Quantity(number.value(), uncertainty(matcher, unit, kind), unit, kind),
+        number.lastDigit());
+  }
+
+  private static double uncertainty(Matcher matcher, Unit unit, QuantityKind kind) {
+    if (matcher.group("error") == null) {
+      return 0;
+    }
+    double error = DecimalText.of(matcher.group("error")).value();
+    String errorUnit = matcher.group("errorunit").strip();
+    if (errorUnit.equals("%")) {
+      error *= Math.abs(DecimalText.of(matcher.group("value")).value()) / 100;
+    } else if (!errorUnit.isEmpty()) {
+      error *= unit(errorUnit, kind, errorUnit).factor() / unit.factor();
+    }
+    String k = matcher.group("k");
+    double divisor = k == null ? Math.sqrt(3) : DecimalText.of(k).value();
+    if (!(divisor > 0)) {
+      throw new QuantityFormatException("a coverage factor k must be above zero");
+    }
+    return error / divisor;
+  }
+
+  /**
+   * Reads the unit of a value.
+   *
+   * @param text a UCUM code or a spelling of the trade
+   * @param kind what is expected
+   * @return the unit
+   * @throws QuantityFormatException if the unit is unknown or does not fit
+   */
+  public static Unit unit(String text, QuantityKind kind) {
+    return unit(text.strip(), kind, text);
+  }
+
+  private static Unit unit(String written, QuantityKind kind, String whole) {
+    String text = withoutPressureScale(written, kind);
+    if (text.isEmpty()) {
+      if (kind.unit().dimension().equals(Dimension.ONE)) {
+        return Unit.ONE;
+      }
+      throw new QuantityFormatException(
+          "'%s' has no unit; a %s is expected, for instance in %s"
+              .formatted(whole, kind.name(), kind.unit().code()));
+    }
+    List<Unit> candidates = Spellings.candidates(text);
+    Optional<Unit> fitting = candidates.stream().filter(kind::accepts).findFirst();
+    if (fitting.isPresent()) {
+      return fitting.get();
+    }
+    if (candidates.isEmpty()) {
+      throw new QuantityFormatException(
+          "unit '%s' is not known%s; a %s is expected, for instance in %s"
+              .formatted(text, Spellings.suggestion(text), kind.name(), kind.unit().code()));
+    }
+    throw new QuantityFormatException(
+        "a %s is expected, for instance in %s, not a value in %s"
+            .formatted(kind.name(), kind.unit().code(), text));
+  }
+
+  /** Takes the mark of gauge or absolute pressure off a unit, after holding it against the kind. */
+  private static String withoutPressureScale(String text, QuantityKind kind) {
+    String lower = text.toLowerCase(java.util.Locale.ROOT);
+    if (lower.equals("psig") || lower.equals("psia")) {
+      requireScale(lower.endsWith("g"), kind);
+      return "psi";
+    }
+    Matcher matcher = GAUGE.matcher(text);
+    if (!matcher.matches()) {
+      return text;
+    }
+    requireScale(
+        matcher.group("scale").replace("(", "").toLowerCase(java.util.Locale.ROOT).startsWith("g"),
+        kind);
+    return matcher.group("unit");
+  }
+
+  private static void requireScale(boolean gauge, QuantityKind kind) {
+    boolean wrong =
+        gauge ? kind.scale() != Scale.GAUGE_PRESSURE : kind.scale() != Scale.ABSOLUTE_PRESSURE;
+    if (wrong) {
+      throw new QuantityFormatException(
+          "a %s is expected, not %s pressure"
+              .formatted(kind.name(), gauge ? "a gauge" : "an absolute"));
+    }
+  }
+
+  private static String example(QuantityKind kind) {
+    String code = kind.unit().code();
+    return code.equals("1") ? "" : " " + code;
+  }
+
+  /**
+   * A quantity and how finely it was written.
+   *
+   * @param quantity the quantity
+   * @param resolution the size of the last digit written, in the unit of the quantity
+   */
+  public record Parsed(Quantity quantity, double resolution) {}
+}

@@ -1,0 +1,177 @@
+package kelter.core.quantity;
+
+import static java.util.Map.entry;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** How the trade writes units, beside their UCUM codes. */
+final class Spellings {
+
+  /** Whole spellings, compared without case and spaces. A spelling may stand for several units. */
+  private static final Map<String, List<String>> WHOLE =
+      Map.ofEntries(
+          entry("c", List.of("Cel")),
+          entry("°c", List.of("Cel")),
+          entry("degc", List.of("Cel")),
+          entry("celsius", List.of("Cel")),
+          entry("f", List.of("[degF]")),
+          entry("°f", List.of("[degF]")),
+          entry("degf", List.of("[degF]")),
+          entry("fahrenheit", List.of("[degF]")),
+          entry("kelvin", List.of("K")),
+          entry("gpm", List.of("[gal_us]/min")),
+          entry("gal/min", List.of("[gal_us]/min")),
+          entry("gal", List.of("[gal_us]")),
+          entry("lpm", List.of("L/min")),
+          entry("lph", List.of("L/h")),
+          entry("m³/h", List.of("m3/h")),
+          entry("cfm", List.of("[cft_i]/min")),
+          entry("psi", List.of("[psi]")),
+          entry("mh2o", List.of("m[H2O]")),
+          entry("cmh2o", List.of("cm[H2O]")),
+          entry("mmh2o", List.of("mm[H2O]")),
+          entry("mmwc", List.of("mm[H2O]")),
+          entry("inh2o", List.of("[in_i'H2O]")),
+          entry("inwc", List.of("[in_i'H2O]")),
+          entry("mmhg", List.of("mm[Hg]")),
+          entry("inhg", List.of("[in_i'Hg]")),
+          entry("in", List.of("[in_i]")),
+          entry("inch", List.of("[in_i]")),
+          entry("ft", List.of("[ft_i]")),
+          entry("lb", List.of("[lb_av]")),
+          entry("hp", List.of("[HP]")),
+          entry("btu", List.of("[Btu_IT]")),
+          entry("btu/h", List.of("[Btu_IT]/h")),
+          entry("rpm", List.of("{rev}/min")),
+          entry("rev/min", List.of("{rev}/min")),
+          entry("1/min", List.of("{rev}/min")),
+          entry("mfd", List.of("uF")),
+          entry("va", List.of("V.A")),
+          entry("kwh", List.of("kW.h")),
+          entry("wh", List.of("W.h")),
+          entry("nm", List.of("N.m")),
+          entry("mm²", List.of("mm2")),
+          entry("sqmm", List.of("mm2")),
+          entry("kg/m³", List.of("kg/m3")),
+          entry("sec", List.of("s")),
+          entry("second", List.of("s")),
+          entry("seconds", List.of("s")),
+          entry("minute", List.of("min")),
+          entry("minutes", List.of("min")),
+          entry("hr", List.of("h")),
+          entry("hour", List.of("h")),
+          entry("hours", List.of("h")),
+          entry("day", List.of("d")),
+          entry("days", List.of("d")),
+          entry("y", List.of("a")),
+          entry("yr", List.of("a")),
+          entry("year", List.of("a")),
+          entry("years", List.of("a")),
+          entry("months", List.of("mo")),
+          entry("month", List.of("mo")),
+          entry("percent", List.of("%")),
+          entry("amp", List.of("A")),
+          entry("amps", List.of("A")),
+          entry("volt", List.of("V")),
+          entry("volts", List.of("V")),
+          entry("watt", List.of("W")),
+          entry("watts", List.of("W")),
+          entry("litre", List.of("L")),
+          entry("litres", List.of("L")),
+          entry("liter", List.of("L")),
+          entry("liters", List.of("L")));
+
+  private Spellings() {}
+
+  /** The units that a text may stand for, the UCUM reading first. */
+  static List<Unit> candidates(String text) {
+    Set<String> codes = new LinkedHashSet<>();
+    codes.add(text);
+    String folded = fold(text);
+    codes.addAll(WHOLE.getOrDefault(folded, List.of()));
+    codes.add(rewrite(text));
+    List<Unit> units = new ArrayList<>();
+    for (String code : codes) {
+      UcumParser.parse(code).ifPresent(units::add);
+    }
+    return units;
+  }
+
+  private static String fold(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0\\u2009\\u202f]", "");
+  }
+
+  /** Parts of a compound unit, each spelt as the trade does: kΩ, Ohms, l, µF, mΩ. */
+  private static String rewrite(String text) {
+    String code =
+        text.replaceAll("[\\s\\u00a0\\u2009\\u202f]", "")
+            .replace("µ", "u")
+            .replace("μ", "u")
+            .replace("Ω", "Ohm")
+            .replace("\u2126", "Ohm")
+            .replaceAll("(?i)ohms?", "Ohm")
+            .replace("²", "2")
+            .replace("³", "3")
+            .replace("·", ".")
+            .replace("*", ".")
+            .replace("kWh", "kW.h")
+            .replace("°C", "K")
+            .replaceAll("(?<=/|^)(?:litres?|liters?|l)(?=/|$)", "L")
+            .replaceAll("(?<=/)(?:hr|hour)$", "h")
+            .replaceAll("(?<=/)(?:sec|second)$", "s")
+            .replaceAll("(?<=/)(?:minute|mins)$", "min")
+            .replaceAll("(?<=/)(?:y|yr|year)$", "a");
+    return code.replaceAll("^K(?=Ohm)", "k");
+  }
+
+  /** The trade's spelling of a UCUM code. */
+  static String symbol(String code) {
+    return code.equals("1")
+        ? ""
+        : code.replace("MOhm", "Mohm")
+            .replace("Ohm", "ohm")
+            .replace("{rev}/min", "rpm")
+            .replace("1/min", "rpm")
+            .replace("[in_i'H2O]", "inH2O")
+            .replace("[in_i'Hg]", "inHg")
+            .replace("[degF]", "°F")
+            .replace("Cel", "°C")
+            .replace("[Btu_IT]", "BTU")
+            .replace("[HP]", "hp")
+            .replace("[gal_us]", "gal (US)")
+            .replace("[psi]", "psi")
+            .replace("[in_i]", "in")
+            .replace("[ft_i]", "ft")
+            .replace("kW.h", "kWh")
+            .replace("N.m", "N m")
+            .replace("mPa.s", "mPa s")
+            .replace("uF", "µF")
+            .replaceAll("^a$", "years")
+            .replaceAll("/a$", "/year")
+            .replaceAll("[\\[\\]]", "")
+            .replaceAll("\\{([^}]*)}", "$1");
+  }
+
+  /** What might have been meant, as the end of a sentence. */
+  static String suggestion(String text) {
+    if (fold(text).matches("\\d*awg\\d*")) {
+      return "; AWG is a gauge number of wire, not a unit: give the section in mm2";
+    }
+    return nearest(text).map(code -> "; did you mean " + code + "?").orElse("");
+  }
+
+  private static Optional<String> nearest(String text) {
+    return Nearest.of(
+        text,
+        List.of(
+            "Ohm", "kOhm", "MOhm", "L/min", "L/h", "kPa", "mbar", "bar", "Cel", "K", "uF", "mA",
+            "A", "V", "W", "kW", "mm", "m", "min", "mm[H2O]", "[psi]", "K/min", "kW.h", "%", "Hz",
+            "kg", "L", "rpm", "psi"));
+  }
+}

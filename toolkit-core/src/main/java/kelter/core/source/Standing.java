@@ -1,0 +1,34 @@
+package kelter.core.source;
+
+/** What a figure is worth, by where it comes from. The words are printed, never hidden. */
+public enum Standing {
+  /** A standard, a handbook, a data sheet or a paper, named. */
+  PUBLISHED("published"),
+  /** Published, but known to the project only through a work that cites it. */
+  SECOND_HAND("published, cited second-hand"),
+  /** The nameplate of the appliance or component. */
+  NAMEPLATE("nameplate"),
+  /** Measured on a machine in good order. */
+  MEASURED("measured on a good machine"),
+  /** What the trade does, without a source that could be named. */
+  COMMON_PRACTICE("common practice, no source"),
+  /** A published figure that was written down from memory and not looked up again. */
+  FROM_MEMORY("from memory"),
+  /** Made up; in the demo only. */
+  INVENTED("invented");
+
+  private final String words;
+
+  Standing(String words) {
+    this.words = words;
+  }
+
+  /**
+   * The words that a person sees.
+   *
+   * @return for instance {@code common practice, no source}
+   */
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,2 @@
+/** Where a figure comes from and what that is worth. */
+package kelter.core.source;

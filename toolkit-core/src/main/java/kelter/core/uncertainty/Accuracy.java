@@ -1,0 +1,109 @@
+package kelter.core.uncertainty;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kelter.core.quantity.QuantityFormatException;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
+
+/**
+ * The limits of error of an instrument as makers print them: so many per cent of the reading plus
+ * so many counts of the last digit, or a fixed amount.
+ *
+ * <p>Inside the limits every error is taken as equally likely (rectangular, JCGM 100:2008, 4.3.7),
+ * so that the standard uncertainty is the limit divided by the square root of 3.
+ *
+ * @param ofReading the part that grows with the reading, as a ratio of it: 0.8 % is 0.008
+ * @param fixed the part that does not, in the coherent SI unit of the reading
+ */
+public record Accuracy(double ofReading, double fixed) {
+
+  private static final Pattern TERM = Pattern.compile("(?<number>[0-9.,]+)\\s*(?<rest>[^0-9].*)?");
+
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if a part is negative or not finite
+   */
+  public Accuracy {
+    if (!(ofReading >= 0 && fixed >= 0) || Double.isInfinite(ofReading + fixed)) {
+      throw new IllegalArgumentException("an accuracy is finite and not negative");
+    }
+  }
+
+  /**
+   * The limit of error at a reading.
+   *
+   * @param readingSi the reading in the coherent SI unit
+   * @return the half-width of the band, in the coherent SI unit
+   */
+  public double limitOfError(double readingSi) {
+    return ofReading * Math.abs(readingSi) + fixed;
+  }
+
+  /**
+   * The standard uncertainty of a reading.
+   *
+   * @param readingSi the reading in the coherent SI unit
+   * @return the standard uncertainty, in the coherent SI unit
+   */
+  public double standardUncertainty(double readingSi) {
+    return limitOfError(readingSi) / Math.sqrt(3);
+  }
+
+  /**
+   * Reads an accuracy, for instance {@code 0.8 % + 3 counts} or {@code 5 mm}.
+   *
+   * @param text terms joined by {@code +}: per cent of the reading, counts (also written {@code
+   *     digits} or {@code d}), or a quantity
+   * @param kind what the instrument measures
+   * @param resolutionSi the size of one count in the coherent SI unit, or NaN if it is not stated
+   * @return the accuracy
+   * @throws QuantityFormatException if a term cannot be read, or counts are given without a
+   *     resolution
+   */
+  public static Accuracy parse(String text, QuantityKind kind, double resolutionSi) {
+    double ofReading = 0;
+    double fixed = 0;
+    String stripped = text.strip().replaceFirst("^(?:±|\\+/-)\\s*", "");
+    if (stripped.startsWith("(") && stripped.endsWith(")")) {
+      stripped = stripped.substring(1, stripped.length() - 1);
+    }
+    for (String part : stripped.split("\\+", -1)) {
+      Matcher term = TERM.matcher(part.strip());
+      if (!term.matches()) {
+        throw new QuantityFormatException(
+            "'" + text + "' is not an accuracy; write for instance '0.8 % + 3 counts' or '5 mm'");
+      }
+      String rest = term.group("rest") == null ? "" : term.group("rest").strip();
+      String word = rest.toLowerCase(Locale.ROOT);
+      if (word.startsWith("%")) {
+        ofReading += number(term) / 100;
+      } else if (word.matches("d|digits?|counts?|lsd|")) {
+        fixed += number(term) * requireResolution(text, resolutionSi);
+      } else {
+        fixed += differenceSi(part.strip(), kind);
+      }
+    }
+    return new Accuracy(ofReading, fixed);
+  }
+
+  private static double number(Matcher term) {
+    return QuantityParser.parse(term.group("number"), QuantityKind.RATIO).value();
+  }
+
+  private static double differenceSi(String text, QuantityKind kind) {
+    boolean temperature = kind.accepts(QuantityKind.TEMPERATURE.unit());
+    return QuantityParser.parse(text, temperature ? QuantityKind.TEMPERATURE_DIFFERENCE : kind)
+        .si();
+  }
+
+  private static double requireResolution(String text, double resolutionSi) {
+    if (Double.isNaN(resolutionSi)) {
+      throw new QuantityFormatException(
+          "'" + text + "' counts the last digit, so a resolution is needed beside it");
+    }
+    return resolutionSi;
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Uncertainty of measurement after JCGM 100:2008 (GUM): instruments' accuracy, estimates and the
+ * propagation of uncertainty through a calculation.
+ */
+package kelter.core.uncertainty;

@@ -1,0 +1,88 @@
+package kelter.core.vocabulary;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * All kinds of components that the loaded modules know. Several modules may speak of the same kind:
+ * what they say is put together.
+ */
+public final class Vocabulary {
+
+  private final Map<String, ComponentKind> kinds = new TreeMap<>();
+
+  /**
+   * Puts together what the modules say.
+   *
+   * @param contributions kinds of components, an id more than once where several modules speak of
+   *     it
+   * @throws IllegalArgumentException if two modules give one word two meanings
+   */
+  public Vocabulary(Collection<ComponentKind> contributions) {
+    for (ComponentKind kind : contributions) {
+      kinds.merge(kind.id(), kind, Vocabulary::merge);
+    }
+  }
+
+  private static ComponentKind merge(ComponentKind a, ComponentKind b) {
+    return new ComponentKind(
+        a.id(),
+        a.title(),
+        union(a.id(), a.observables(), b.observables(), Observable::id),
+        union(a.id(), a.figures(), b.figures(), Characteristic::id),
+        union(a.id(), a.curves(), b.curves(), CurveKind::id));
+  }
+
+  private static <T> List<T> union(String kind, List<T> a, List<T> b, Function<T, String> id) {
+    Map<String, T> byId = new LinkedHashMap<>();
+    List<T> all = new ArrayList<>(a);
+    all.addAll(b);
+    for (T word : all) {
+      T earlier = byId.putIfAbsent(id.apply(word), word);
+      if (earlier != null && !earlier.equals(word)) {
+        throw new IllegalArgumentException(
+            "two modules give '" + id.apply(word) + "' of '" + kind + "' two meanings");
+      }
+    }
+    return List.copyOf(byId.values());
+  }
+
+  /**
+   * All kinds of components, by id.
+   *
+   * @return the kinds
+   */
+  public List<ComponentKind> kinds() {
+    return List.copyOf(kinds.values());
+  }
+
+  /**
+   * A kind of component.
+   *
+   * @param id the word in a job file
+   * @return the kind, or empty if no module knows it
+   */
+  public Optional<ComponentKind> kind(String id) {
+    return Optional.ofNullable(kinds.get(id));
+  }
+
+  /**
+   * What can be observed on a kind of component.
+   *
+   * @param kind the kind of component
+   * @param observable the word for the observable
+   * @return the observable, or empty if no module knows it
+   */
+  public Optional<Observable> observable(String kind, String observable) {
+    return kind(kind).stream()
+        .flatMap(known -> known.observables().stream())
+        .filter(known -> known.id().equals(observable))
+        .findFirst();
+  }
+}

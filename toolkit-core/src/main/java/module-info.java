@@ -1,0 +1,23 @@
+/**
+ * The core of Kelter: records of appliances, faults, measurements and jobs, quantities with
+ * uncertainty, checks, the diagnosis engine, the contract for modules, and job files.
+ *
+ * <p>It can be used by itself, without a container and without a terminal. Only {@link
+ * kelter.core.file} touches the disk.
+ */
+module kelter.core {
+  requires com.fasterxml.jackson.core;
+  requires org.apache.commons.numbers.gamma;
+
+  exports kelter.core.check;
+  exports kelter.core.diagnosis;
+  exports kelter.core.job;
+  exports kelter.core.module;
+  exports kelter.core.option;
+  exports kelter.core.problem;
+  exports kelter.core.quantity;
+  exports kelter.core.safety;
+  exports kelter.core.source;
+  exports kelter.core.uncertainty;
+  exports kelter.core.vocabulary;
+}
