@@ -22,7 +22,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   private static final int REFINEMENTS = 40;
   private static final double NEGLIGIBLE = 40;
   private static final double NARROWEST = 1e-9;
-  private static final double[] STEPS = {1, 2.5, 5, 9};
+  private static final double GROWTH = 2;
 
   /** Gauss-Legendre, 8 nodes (Abramowitz and Stegun, table 25.4), on the interval from -1 to 1. */
   private static final double[] ABSCISSA = {
@@ -99,11 +99,13 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     cuts.add(peak);
     for (int side = -1; side <= 1; side += 2) {
       double width = width(f, peak, height, side);
-      for (double step : STEPS) {
-        double cut = peak + side * step * width;
-        if (cut > 0 && cut < 1) {
-          cuts.add(cut);
+      double cut = peak + side * width;
+      while (cut > 0 && cut < 1) {
+        cuts.add(cut);
+        if (f.applyAsDouble(cut) < height - NEGLIGIBLE) {
+          break;
         }
+        cut = peak + GROWTH * (cut - peak);
       }
     }
   }

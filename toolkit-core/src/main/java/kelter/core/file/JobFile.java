@@ -87,6 +87,20 @@ public final class JobFile {
     }
   }
 
+  /**
+   * Writes a new job file and never over an old one.
+   *
+   * @param document the job with its content
+   * @param path where to
+   * @throws InputException if there is something already, or it cannot be written
+   */
+  public static void writeNew(JobDocument document, Path path) {
+    if (Files.exists(path)) {
+      throw new InputException(path.toString(), "is there already", "name another file");
+    }
+    write(document, path);
+  }
+
   private static void move(Path part, Path target) throws IOException {
     try {
       Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
