@@ -10,6 +10,7 @@ import kelter.core.problem.Problem;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
+import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.KindOfLife;
 
 /**
@@ -17,6 +18,7 @@ import kelter.costing.life.KindOfLife;
  *
  * @param age the age of the machine, in years
  * @param life how long such machines last
+ * @param componentLife how long a component lasts, as a ratio of the life of the machine
  * @param labourPerHour the price of an hour of work
  * @param callOut what coming costs, whatever is done
  * @param newMachine the price of a new machine, installed
@@ -26,7 +28,8 @@ import kelter.costing.life.KindOfLife;
  */
 record Basis(
     double age,
-    KindOfLife life,
+    ApplianceLife life,
+    double componentLife,
     double labourPerHour,
     double callOut,
     double newMachine,
@@ -37,6 +40,9 @@ record Basis(
   /** The least real discount rate of 10 CFR 436.14(a)(2), a year, as a ratio. */
   static final double USUAL_RATE = 0.03;
 
+  /** No study of components is known: they last as long as the machine. */
+  static final double AS_THE_MACHINE = 1;
+
   private static final double YEAR = QuantityKind.AGE.unit().factor();
 
   /**
@@ -44,11 +50,12 @@ record Basis(
    *
    * @param job the job
    * @param work what work the options need
+   * @param kind which studies speak for the machine
    * @param assumptions where to put what the job does not state
    * @return the figures
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
-  static Basis of(Job job, Work work, List<String> assumptions) {
+  static Basis of(Job job, Work work, KindOfLife kind, List<String> assumptions) {
     List<Problem> problems = new ArrayList<>();
     if (job.appliance().age().isEmpty()) {
       problems.add(
@@ -73,7 +80,7 @@ record Basis(
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    return stated(job, prices, assumptions);
+    return stated(job, prices, kind, assumptions);
   }
 
   private static void requirePrice(
@@ -87,10 +94,9 @@ record Basis(
     }
   }
 
-  private static Basis stated(Job job, Prices prices, List<String> assumptions) {
-    KindOfLife life = KindOfLife.of(job.appliance().kind());
-    if (!life.assumption().isEmpty()) {
-      assumptions.add(life.assumption());
+  private static Basis stated(Job job, Prices prices, KindOfLife kind, List<String> assumptions) {
+    if (!kind.assumption().isEmpty()) {
+      assumptions.add(kind.assumption());
     }
     double callOut =
         amount(
@@ -106,7 +112,8 @@ record Basis(
     double[] running = running(prices, assumptions);
     return new Basis(
         job.appliance().age().map(Quantity::si).orElseThrow() / YEAR,
-        life,
+        kind.life(),
+        AS_THE_MACHINE,
         prices.labourPerHour().orElseThrow().toDouble(),
         callOut,
         prices.replacement().orElseThrow().toDouble() + installation,

@@ -1,9 +1,9 @@
 package kelter.costing.weigh;
 
+import java.util.Arrays;
 import java.util.List;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
-import kelter.costing.money.UniformPresentValue;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 
@@ -28,28 +28,33 @@ final class Scenario {
    */
   static final double[] WEAR = {1, 0.5, 0};
 
-  private static final int QUANTILES = 400;
-
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
+  private final Weibull[] components;
   private final double[][] hazardTo;
+  private final double[] hazardReached;
   private final double period;
   private final double annualNew;
 
-  Scenario(Basis basis) {
+  Scenario(Basis basis, Expectation expectation) {
     this.basis = basis;
-    ApplianceLife life = basis.life().life();
+    ApplianceLife life = basis.life();
     studies = life.studies().toArray(Weibull[]::new);
+    components =
+        life.studies().stream()
+            .map(study -> new Weibull(study.scale() * basis.componentLife(), study.shape()))
+            .toArray(Weibull[]::new);
     cumulativeWeights = cumulative(life.weights(basis.age()));
     hazardTo = new double[studies.length][WEAR.length];
     for (int j = 0; j < studies.length; j++) {
       for (int w = 0; w < WEAR.length; w++) {
-        hazardTo[j][w] = studies[j].hazardTo(WEAR[w] * basis.age());
+        hazardTo[j][w] = components[j].hazardTo(WEAR[w] * basis.age());
       }
     }
-    period = UniformPresentValue.factor(basis.rate(), life.mean());
-    annualNew = annualNew(basis);
+    hazardReached = Arrays.stream(studies).mapToDouble(s -> s.hazardTo(basis.age())).toArray();
+    period = expectation.period();
+    annualNew = expectation.annualNew();
   }
 
   private static double[] cumulative(double[] weights) {
@@ -60,32 +65,6 @@ final class Scenario {
       sums[i] = sum;
     }
     return sums;
-  }
-
-  /**
-   * The annual cost of new machines, one after the other: the price of one over the mean worth of
-   * the years that it lasts (renewal reward), and its running cost.
-   */
-  private static double annualNew(Basis basis) {
-    List<Weibull> lives = basis.life().life().studies();
-    double sum = 0;
-    for (Weibull life : lives) {
-      for (int i = 0; i < QUANTILES; i++) {
-        double lasts = life.residualQuantile(0, (i + 0.5) / QUANTILES);
-        sum += UniformPresentValue.factor(basis.rate(), lasts);
-      }
-    }
-    return basis.newMachine() * lives.size() * QUANTILES / sum + basis.runningNew();
-  }
-
-  /** The worth today of one unit of money a year over the period of study, in years. */
-  double period() {
-    return period;
-  }
-
-  /** The annual cost of a new machine, running cost included. */
-  double annualNew() {
-    return annualNew;
   }
 
   /**
@@ -107,12 +86,14 @@ final class Scenario {
     double logRate = Math.log1p(basis.rate());
     for (int i = 0; i < draws; i++) {
       int study = place(cumulativeWeights, random.nextDouble());
-      double lasts = residual(study, 0, random.nextDouble());
+      double lasts =
+          studies[study].residual(
+              hazardReached[study], -Math.log1p(-random.nextDouble()), basis.age());
       double failsAgain = random.nextDouble();
       double worth = worth(lasts, logRate);
       double kept = (basis.running() - annualNew) * worth;
       for (int w = 0; w < WEAR.length; w++) {
-        double fails = residual(study, w, failsAgain);
+        double fails = fails(study, w, failsAgain);
         again[w] = fails < lasts ? Math.exp(-fails * logRate) : 0;
       }
       Weibull next = studies[(int) (random.nextDouble() * studies.length)];
@@ -140,8 +121,8 @@ final class Scenario {
     return option.paid()[place] + kept + later;
   }
 
-  private double residual(int study, int wear, double uniform) {
-    return studies[study].residual(
+  private double fails(int study, int wear, double uniform) {
+    return components[study].residual(
         hazardTo[study][wear], -Math.log1p(-uniform), WEAR[wear] * basis.age());
   }
 
