@@ -74,7 +74,7 @@ record Basis(
       throw new InputException(problems);
     }
     Prices prices = job.prices().get();
-    requirePrice(prices, prices.labourPerHour(), "labourPerHour", "an hour of work", problems);
+    requirePrice(prices, prices.labourPerHour(), "labour-per-hour", "an hour of work", problems);
     requirePrice(prices, prices.replacement(), "replacement", "a new machine", problems);
     problems.addAll(work.missing(prices));
     if (!problems.isEmpty()) {

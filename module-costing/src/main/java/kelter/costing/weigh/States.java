@@ -2,13 +2,16 @@ package kelter.costing.weigh;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 
 /**
  * The states that the machine may be in, with their probabilities, which sum to 1. What the
- * diagnosis does not give counts as a state that nothing cures.
+ * diagnosis neither shows nor blames on a fault counts as a state that nothing cures.
  *
  * @param all the states
  */
@@ -35,19 +38,46 @@ record States(List<State> all) {
 
   static States of(Diagnosis diagnosis) {
     List<State> states = new ArrayList<>();
-    double sum = 0;
     for (Diagnosis.RankedState ranked : diagnosis.ranking()) {
       Set<String> faults =
           ranked.faults().stream().map(f -> f.fault().key()).collect(Collectors.toSet());
       states.add(new State(faults, !ranked.unexplained(), ranked.probability()));
-      sum += ranked.probability();
     }
-    if (sum < 1) {
-      states.add(new State(Set.of(), false, 1 - sum));
-    }
-    double total = Math.max(1, sum);
+    states.addAll(notShown(diagnosis, states));
+    double total = sum(states, state -> true);
     return new States(
         states.stream().map(s -> new State(s.faults, s.curable, s.probability / total)).toList());
+  }
+
+  /**
+   * What is left of the probability where the ranking shows only the likeliest states: sound and
+   * unexplained states as the diagnosis counts them, and single faults in proportion to what is
+   * left of their own probabilities.
+   */
+  private static List<State> notShown(Diagnosis diagnosis, List<State> shown) {
+    double left = Math.max(0, 1 - sum(shown, state -> true));
+    double unexplained = diagnosis.unexplained().probability() - sum(shown, s -> !s.curable());
+    unexplained = Math.min(left, Math.max(0, unexplained));
+    double sound = diagnosis.healthy() - sum(shown, State::isHealthy);
+    sound = Math.min(left - unexplained, Math.max(0, sound));
+    Map<String, Double> faults = new TreeMap<>();
+    for (Diagnosis.FaultProbability each : diagnosis.faults()) {
+      String key = each.fault().key();
+      double rest = each.probability() - sum(shown, s -> s.faults().contains(key));
+      faults.merge(key, Math.max(0, rest), Double::sum);
+    }
+    double rest = faults.values().stream().mapToDouble(Double::doubleValue).sum();
+    double single = rest > 0 ? left - unexplained - sound : 0;
+    List<State> states = new ArrayList<>();
+    faults.forEach((key, share) -> states.add(new State(Set.of(key), true, single * share / rest)));
+    states.add(new State(Set.of(), true, sound));
+    states.add(new State(Set.of(), false, left - sound - single));
+    states.removeIf(state -> !(state.probability() > 0));
+    return states;
+  }
+
+  private static double sum(List<State> states, Predicate<State> which) {
+    return states.stream().filter(which).mapToDouble(State::probability).sum();
   }
 
   /** The probability that nothing is wrong. */

@@ -86,7 +86,7 @@ record Work(Map<String, Step> steps) {
       if (step.remedy().needsPart() && part(prices, step.remedy()).isEmpty()) {
         problems.add(
             new Problem(
-                "/prices/parts/" + step.remedy().id(),
+                "/prices/parts/" + step.key(),
                 "is missing",
                 "give the price of the part for '%s' in %s"
                     .formatted(step.remedy().title(), prices.currency())));
