@@ -2,14 +2,15 @@ package kelter.cli.architecture;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.Location;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.module.ModuleFinder;
 import java.lang.module.ModuleReference;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,9 +54,16 @@ final class House {
 
   /** The main classes of all parts that are there. */
   static JavaClasses classes() {
-    List<Path> locations = new ArrayList<>();
-    PARTS.keySet().forEach(part -> location(part).ifPresent(locations::add));
-    return new ClassFileImporter().importPaths(locations);
+    List<Location> locations =
+        PARTS.keySet().stream().flatMap(part -> location(part).stream()).map(House::read).toList();
+    return new ClassFileImporter().importLocations(locations);
+  }
+
+  private static Location read(Path entry) {
+    if (Files.isDirectory(entry)) {
+      return Location.of(entry);
+    }
+    return Location.of(URI.create("jar:" + entry.toAbsolutePath().toUri() + "!/"));
   }
 
   /** The classes of the small house that breaks every rule. */
