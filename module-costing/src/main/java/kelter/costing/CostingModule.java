@@ -1,0 +1,46 @@
+package kelter.costing;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.module.About;
+import kelter.core.module.Calculation;
+import kelter.core.module.CalculationModule;
+import kelter.core.option.Weigher;
+import kelter.costing.life.RemainingLife;
+import kelter.costing.money.AnnualCost;
+import kelter.costing.money.RepairOrReplace;
+import kelter.costing.money.SinglePresentValue;
+import kelter.costing.money.UniformPresentValue;
+import kelter.costing.weigh.LifecycleWeigher;
+
+/** Lifetimes, cash flow and the choice between mending and replacing. */
+public final class CostingModule implements CalculationModule {
+
+  private final Weigher weigher = new LifecycleWeigher();
+
+  /** The module; it keeps nothing between calls. */
+  public CostingModule() {
+    // Nothing to prepare.
+  }
+
+  @Override
+  public About about() {
+    return new About("costing", "Repair or replace: lifetimes, cash flow, options", "0.1.0");
+  }
+
+  @Override
+  public List<Calculation> calculations() {
+    return List.of(
+        RemainingLife.OF_WEIBULL,
+        RemainingLife.OF_APPLIANCE,
+        SinglePresentValue.CALCULATION,
+        UniformPresentValue.CALCULATION,
+        AnnualCost.CALCULATION,
+        RepairOrReplace.CALCULATION);
+  }
+
+  @Override
+  public Optional<Weigher> weigher() {
+    return Optional.of(weigher);
+  }
+}

@@ -1,0 +1,73 @@
+package kelter.costing.money;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.quantity.QuantityKind;
+
+/**
+ * A repaired machine against a new one when both lives are known: the equivalent annual cost of
+ * each, and the repair bill at which they are equal.
+ *
+ * <p>{@code break-even = (annual cost of the new machine - running cost of the old one) * UPV(rate,
+ * years left)}. Below it repairing costs less. When the repaired machine has come to its end it is
+ * followed by a new one on today's terms, so that the years saved are worth the annual cost of the
+ * new machine.
+ *
+ * <p>Years left and life above zero. Source: as {@link AnnualCost}; the break-even is arithmetic on
+ * it.
+ */
+public final class RepairOrReplace {
+
+  /** This law by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "repair-or-replace",
+          "What a repaired and a new machine cost a year, and the bill at which they are equal",
+          "annual-repair = repair * recovery(left) + running; annual-new = price * recovery(life) +"
+              + " running-new; break-even = (annual-new - running) / recovery(left)",
+          "Lives known and above zero; the repair cures for sure. A negative break-even: the new"
+              + " machine costs less even if the repair is free.",
+          AnnualCost.SOURCE,
+          List.of(
+              Terms.amount("repair", "bill for the repair"),
+              Terms.time("left", "how long the repaired machine lasts"),
+              Terms.optionalAmount("running", "running cost a year of the old machine"),
+              Terms.amount("price", "price of a new machine, installed"),
+              Terms.time("life", "how long a new machine lasts"),
+              Terms.optionalAmount("running-new", "running cost a year of the new machine"),
+              Terms.RATE),
+          List.of(
+              new Output("annual-repair", "annual cost of repairing", QuantityKind.RATIO),
+              new Output("annual-new", "annual cost of replacing", QuantityKind.RATIO),
+              new Output("break-even", "bill at which both cost the same", QuantityKind.RATIO)),
+          List.of(),
+          x -> {
+            double left = Terms.years(x[1]);
+            double annualNew = AnnualCost.of(x[3], x[5], 0, x[6], Terms.years(x[4]));
+            return new double[] {
+              AnnualCost.of(x[0], x[2], 0, x[6], left),
+              annualNew,
+              breakEven(annualNew, x[2], x[6], left)
+            };
+          });
+
+  private RepairOrReplace() {}
+
+  /**
+   * The bill up to which repairing costs less than replacing.
+   *
+   * @param annualNew the equivalent annual cost of a new machine, in units of a currency
+   * @param running the running cost a year of the old machine, same currency
+   * @param rate the discount rate a year, as a ratio (3 % is 0.03), above -1
+   * @param yearsLeft how long the repaired machine lasts, in years, not negative
+   * @return the bill, same currency; below zero if replacing costs less in any case
+   * @throws IllegalArgumentException if an amount is not finite, or the rate or the time is outside
+   *     its range
+   */
+  public static double breakEven(double annualNew, double running, double rate, double yearsLeft) {
+    Terms.requireAmount("the annual cost of a new machine", annualNew);
+    Terms.requireAmount("the running cost", running);
+    return (annualNew - running) * UniformPresentValue.factor(rate, yearsLeft);
+  }
+}

@@ -1,0 +1,65 @@
+package kelter.costing.money;
+
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+
+/** The words and limits that the calculations with money share. */
+final class Terms {
+
+  /** One year of 365.25 days (UCUM {@code a}), in s. */
+  static final double SECONDS_PER_YEAR = QuantityKind.AGE.unit().factor();
+
+  private static final double LEAST_RATE = -0.5;
+  private static final double LONGEST = 200;
+
+  /** The discount rate a year. */
+  static final Parameter RATE =
+      Parameter.optional(
+          "rate", "discount rate a year", QuantityKind.PERCENT, LEAST_RATE, 1, "3 %");
+
+  /** The time until an amount is paid, or over which amounts are paid. */
+  static final Parameter TIME = time("time", "time");
+
+  private Terms() {}
+
+  static Parameter time(String id, String title) {
+    return Parameter.required(id, title, QuantityKind.AGE, 0, LONGEST * SECONDS_PER_YEAR);
+  }
+
+  static Parameter amount(String id, String title) {
+    return Parameter.required(id, inCurrency(title), QuantityKind.RATIO, 0, Double.MAX_VALUE);
+  }
+
+  static Parameter optionalAmount(String id, String title) {
+    return Parameter.optional(id, inCurrency(title), QuantityKind.RATIO, 0, Double.MAX_VALUE, "0");
+  }
+
+  private static String inCurrency(String title) {
+    return title + ", a plain number, all in one currency";
+  }
+
+  static double years(double seconds) {
+    return Math.max(0, seconds) / SECONDS_PER_YEAR;
+  }
+
+  static void requireRate(double rate) {
+    if (!(rate > -1) || Double.isInfinite(rate)) {
+      throw new IllegalArgumentException(
+          "a discount rate of %s a year; it must be above -1 (-100 %%) and finite".formatted(rate));
+    }
+  }
+
+  static void requireYears(double years) {
+    if (!(years >= 0) || Double.isInfinite(years)) {
+      throw new IllegalArgumentException(
+          "a time of %s a; it must not be negative and must be finite".formatted(years));
+    }
+  }
+
+  static void requireAmount(String what, double amount) {
+    if (!Double.isFinite(amount)) {
+      throw new IllegalArgumentException(
+          "%s is %s; it must be a finite amount".formatted(what, amount));
+    }
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * Money over time: present value, annuities, annual cost. Amounts are plain numbers in one
+ * currency, for comparing options and never for an invoice. Nothing here knows of machines, lives
+ * or jobs.
+ */
+package kelter.costing.money;

@@ -1,0 +1,104 @@
+package kelter.costing.weigh;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Job;
+import kelter.core.job.Prices;
+import kelter.core.problem.InputException;
+import kelter.costing.life.KindOfLife;
+
+/**
+ * The options of a job with what each costs on average.
+ *
+ * @param kind which studies speak for the machine
+ * @param basis the figures that the comparison rests on
+ * @param states the states that the machine may be in
+ * @param expectation the averages over the lives
+ * @param weighed the options, the cheapest on average first
+ */
+record Comparison(
+    KindOfLife kind, Basis basis, States states, Expectation expectation, List<Weighed> weighed) {
+
+  /**
+   * An option with its mean annual cost.
+   *
+   * @param candidate the option
+   * @param outcomes what it may turn out to be
+   * @param mean its mean annual cost, in units of the currency
+   */
+  record Weighed(Candidate candidate, Outcomes outcomes, double mean) {}
+
+  /** Copies the list. */
+  Comparison {
+    weighed = List.copyOf(weighed);
+  }
+
+  /**
+   * Compares the options of a job.
+   *
+   * @param job the job
+   * @param diagnosis its diagnosis
+   * @param assumptions where to put what the job does not state
+   * @return the comparison
+   * @throws InputException if the job lacks what cannot be assumed; every such thing is told
+   */
+  static Comparison of(Job job, Diagnosis diagnosis, List<String> assumptions) {
+    States states = States.of(diagnosis);
+    Work work = Work.of(diagnosis);
+    List<Candidate> candidates = Candidates.of(job, diagnosis, states, work);
+    List<String> needed =
+        candidates.stream().flatMap(c -> c.steps().stream()).map(Work.Step::key).toList();
+    KindOfLife kind = KindOfLife.of(job.appliance().kind());
+    Basis basis = Basis.of(job, work.only(needed), kind, assumptions);
+    Prices prices = job.prices().orElseThrow();
+    Expectation expectation = Expectation.of(basis);
+    List<Weighed> weighed = new ArrayList<>();
+    for (Candidate candidate : candidates) {
+      Outcomes outcomes = Outcomes.of(candidate, states, prices, basis);
+      weighed.add(new Weighed(candidate, outcomes, expectation.annualCost(outcomes, states)));
+    }
+    return new Comparison(kind, basis, states, expectation, withBestPlan(weighed));
+  }
+
+  /** Of the plans of all lengths only the cheapest is put to the owner. */
+  private static List<Weighed> withBestPlan(List<Weighed> all) {
+    List<Weighed> kept = new ArrayList<>(all);
+    Comparator<Weighed> cheapest = Comparator.comparingDouble(Weighed::mean);
+    all.stream()
+        .filter(Comparison::isPlan)
+        .min(cheapest)
+        .ifPresent(best -> kept.removeIf(other -> isPlan(other) && other != best));
+    kept.sort(cheapest.thenComparing(weighed -> weighed.candidate().id()));
+    return kept;
+  }
+
+  private static boolean isPlan(Weighed weighed) {
+    return weighed.candidate().id().equals(Candidate.PLAN);
+  }
+
+  /** The cheapest option that mends something. */
+  Optional<Weighed> bestRepair() {
+    return weighed.stream().filter(w -> w.candidate().isRepair()).findFirst();
+  }
+
+  /** The option to buy a new machine. */
+  Weighed replacing() {
+    return weighed.stream().filter(w -> w.candidate().replaces()).findFirst().orElseThrow();
+  }
+
+  /**
+   * The bill at which the best repair costs as much as replacing: its own plus what it saves, as a
+   * present value; NaN if there is no repair.
+   */
+  double breakEvenBill() {
+    return bestRepair()
+        .map(
+            repair ->
+                repair.outcomes().meanPaid(states)
+                    + (replacing().mean() - repair.mean()) * expectation.period())
+        .orElse(Double.NaN);
+  }
+}

@@ -1,0 +1,156 @@
+package kelter.costing.weigh;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Job;
+import kelter.core.job.Prices;
+import kelter.core.option.Option;
+import kelter.core.option.Weigher;
+import kelter.core.option.Weighing;
+import kelter.core.source.Source;
+import kelter.costing.life.KindOfLife;
+import kelter.costing.life.LifeStudy;
+import kelter.costing.life.RemainingLife;
+import kelter.costing.money.SinglePresentValue;
+
+/**
+ * Weighs the options of a diagnosed job by their annual cost over a common period, with the life
+ * that is left, the posterior of the faults and later failures drawn at random.
+ */
+public final class LifecycleWeigher implements Weigher {
+
+  /** How many draws are made unless somebody asks for another number. */
+  public static final int DRAWS = 20_000;
+
+  private static final double LOW = 0.05;
+  private static final double MEDIAN = 0.5;
+  private static final double HIGH = 0.95;
+
+  private final int draws;
+
+  /** A weigher with the usual number of draws. */
+  public LifecycleWeigher() {
+    this(DRAWS);
+  }
+
+  /**
+   * A weigher with a number of draws.
+   *
+   * @param draws how many, at least 100
+   * @throws IllegalArgumentException if there are fewer
+   */
+  public LifecycleWeigher(int draws) {
+    if (draws < 100) {
+      throw new IllegalArgumentException("%d draws; 100 or more are needed".formatted(draws));
+    }
+    this.draws = draws;
+  }
+
+  @Override
+  public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
+    List<String> assumptions = new ArrayList<>();
+    Comparison comparison = Comparison.of(job, diagnosis, assumptions);
+    assumptions.addAll(method(comparison.basis()));
+    return new Weighing(
+        job.prices().orElseThrow().currency(),
+        options(comparison, seed),
+        comparison.breakEvenBill(),
+        assumptions,
+        sources(comparison.kind(), job.prices().orElseThrow()));
+  }
+
+  private List<Option> options(Comparison comparison, long seed) {
+    List<Comparison.Weighed> weighed = comparison.weighed();
+    Basis basis = comparison.basis();
+    States states = comparison.states();
+    double[][] costs =
+        new Scenario(basis, comparison.expectation())
+            .draw(weighed.stream().map(Comparison.Weighed::outcomes).toList(), states, draws, seed);
+    double[] cheapest = probabilityCheapest(costs);
+    double left = basis.life().meanResidual(basis.age());
+    List<Option> options = new ArrayList<>();
+    for (int k = 0; k < costs.length; k++) {
+      Candidate candidate = weighed.get(k).candidate();
+      Outcomes outcomes = weighed.get(k).outcomes();
+      boolean replaces = candidate.replaces();
+      options.add(
+          new Option(
+              candidate.id(),
+              candidate.title(),
+              candidate.steps().stream().map(Work.Step::key).toList(),
+              replaces ? 1 : outcomes.chanceOfCure(states),
+              outcomes.meanPaid(states) + (replaces ? basis.newMachine() : 0),
+              replaces ? basis.life().mean() : left,
+              spread(weighed.get(k).mean(), costs[k]),
+              cheapest[k]));
+    }
+    return options;
+  }
+
+  /**
+   * How often each option is the cheapest. Options that cost the same at a draw (a plan that ends
+   * after its first step costs what that step costs) count for the one that is cheaper on average,
+   * so that the chances sum to 1.
+   */
+  private double[] probabilityCheapest(double[][] costs) {
+    int[] count = new int[costs.length];
+    for (int i = 0; i < draws; i++) {
+      int cheapest = 0;
+      for (int k = 1; k < count.length; k++) {
+        if (costs[k][i] < costs[cheapest][i]) {
+          cheapest = k;
+        }
+      }
+      count[cheapest]++;
+    }
+    return Arrays.stream(count).mapToDouble(times -> times / (double) draws).toArray();
+  }
+
+  private static Option.Spread spread(double mean, double[] costs) {
+    double[] sorted = costs.clone();
+    Arrays.sort(sorted);
+    return new Option.Spread(mean, at(sorted, LOW), at(sorted, MEDIAN), at(sorted, HIGH));
+  }
+
+  private static double at(double[] sorted, double share) {
+    return sorted[(int) Math.min(sorted.length - 1.0, Math.floor(share * sorted.length))];
+  }
+
+  private static List<String> method(Basis basis) {
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "All options are compared over the same %.1f years, the mean life of a new machine; a"
+                + " machine that ends sooner is followed by a new one at today's price, and years"
+                + " beyond are credited.",
+            basis.life().mean()),
+        "Prices stay as they are but for inflation: the discount rate is taken as a real rate.",
+        "A mended machine lasts as long as any other of its age; the work renews the component or"
+            + " part that it is done on and nothing else.",
+        "No study of the life of components is known; a component is taken to last as long as a"
+            + " machine of its kind. Renewing a part takes half of the age off its component,"
+            + " cleaning and setting take none. If it fails again before the machine ends, the same"
+            + " work is paid once more.",
+        "Where the work does not cure, a new machine follows at once; it is in the annual cost, not"
+            + " in what is paid now.",
+        "The call-out is paid whatever is done, also if the machine is replaced.",
+        "The days without a machine, taxes and warranties are not counted.");
+  }
+
+  private static List<Source> sources(KindOfLife kind, Prices prices) {
+    List<Source> sources = new ArrayList<>();
+    sources.add(SinglePresentValue.SOURCE);
+    sources.add(RemainingLife.WEIBULL);
+    kind.studies().stream().map(LifeStudy::source).distinct().forEach(sources::add);
+    sources.add(
+        Source.fromMemory(
+            "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
+    if (prices.discountRate().isEmpty()) {
+      sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
+    }
+    return sources;
+  }
+}

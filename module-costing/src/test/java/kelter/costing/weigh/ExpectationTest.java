@@ -1,0 +1,42 @@
+package kelter.costing.weigh;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ExpectationTest {
+
+  private static final int DRAWS = 200_000;
+
+  /** Two ways to the same figure, quadrature and drawing, agree within four standard errors. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, washing-machine, 3",
+    "7, washing-machine, 3",
+    "14, dishwasher, 0",
+    "22, oven, 8",
+    "5, washer-extractor, 25"
+  })
+  void theMeanOfTheDrawsIsTheExpectation(double age, String kind, double rate) {
+    Comparison comparison =
+        Comparison.of(
+            Cases.job(kind, age, java.util.Optional.of(Cases.prices(14, 130, 700, rate))),
+            Cases.diagnosis(0.5, 0.3, 0.1, 0.05),
+            new ArrayList<>());
+    List<Outcomes> options =
+        comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList();
+    double[][] costs =
+        new Scenario(comparison.basis(), comparison.expectation())
+            .draw(options, comparison.states(), DRAWS, 99);
+    for (int k = 0; k < costs.length; k++) {
+      double mean = Arrays.stream(costs[k]).average().orElseThrow();
+      double squares = Arrays.stream(costs[k]).map(c -> (c - mean) * (c - mean)).sum();
+      double error = Math.sqrt(squares / DRAWS / DRAWS);
+      assertEquals(comparison.weighed().get(k).mean(), mean, 4 * error);
+    }
+  }
+}

@@ -1,0 +1,363 @@
+package kelter.costing.weigh;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Complaint;
+import kelter.core.job.Job;
+import kelter.core.job.Prices;
+import kelter.core.option.Option;
+import kelter.core.option.Weighing;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.costing.life.KindOfLife;
+import kelter.costing.money.AnnualCost;
+import kelter.costing.money.UniformPresentValue;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LifecycleWeigherTest {
+
+  private static final long SEED = 20_261_125;
+  private static final LifecycleWeigher WEIGHER = new LifecycleWeigher();
+  private static final Diagnosis LIKELY_BLOCKED = Cases.diagnosis(0.6, 0.25, 0.05, 0.02);
+
+  private static Weighing weigh(Job job, Diagnosis diagnosis) {
+    return WEIGHER.weigh(job, diagnosis, SEED);
+  }
+
+  private static Option option(Weighing weighing, String id) {
+    return weighing.options().stream().filter(o -> o.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static double mean(Weighing weighing, String id) {
+    return option(weighing, id).annualCost().mean();
+  }
+
+  private static Prices dearPump() {
+    return Cases.prices(12, 400, 800, 3);
+  }
+
+  @Test
+  void aYoungMachineWithADearAssemblyIsRepairedAnOldOneReplaced() {
+    Diagnosis leaks = Cases.certain(Cases.PUMP);
+    Weighing young = weigh(Cases.washer(2, dearPump()), leaks);
+    Weighing old = weigh(Cases.washer(14, dearPump()), leaks);
+    assertEquals("drain-pump.renew-pump", young.options().get(0).id());
+    assertEquals("replace", old.options().get(0).id());
+    double bill = 45 + 45 + 400;
+    assertEquals(bill, option(young, "drain-pump.renew-pump").outlay(), 1e-9);
+    assertTrue(young.breakEvenRepair() > bill, "young: " + young.breakEvenRepair());
+    assertTrue(old.breakEvenRepair() < bill, "old: " + old.breakEvenRepair());
+  }
+
+  @Test
+  void theSameSeedGivesTheSameBytesAndAnotherOneNot() {
+    Job job = Cases.washer(7, dearPump());
+    Weighing one = WEIGHER.weigh(job, LIKELY_BLOCKED, 1);
+    assertEquals(one.toString(), WEIGHER.weigh(job, LIKELY_BLOCKED, 1).toString());
+    assertEquals(one.toString(), new LifecycleWeigher().weigh(job, LIKELY_BLOCKED, 1).toString());
+    assertNotEquals(one.toString(), WEIGHER.weigh(job, LIKELY_BLOCKED, 2).toString());
+  }
+
+  /** The chance of cure counts every state: arithmetic on the made-up posterior. */
+  @Test
+  void theChanceOfCureIsThatOfThePosteriorNotOfTheBestFault() {
+    Weighing weighing = weigh(Cases.washer(7, dearPump()), LIKELY_BLOCKED);
+    double clean = 0.02 + 0.6 * 0.9;
+    double pump = 0.02 + (0.6 + 0.25) * 0.98 + 0.05 * 0.98 * 0.98;
+    assertEquals(clean, option(weighing, "drain-pump.clean-sump").probabilityOfCure(), 1e-12);
+    assertEquals(pump, option(weighing, "drain-pump.renew-pump").probabilityOfCure(), 1e-12);
+  }
+
+  @Test
+  void thePlanGoesOnWhereASingleRemedyStops() {
+    Weighing weighing = weigh(Cases.washer(2, Cases.prices(12, 60, 800, 3)), LIKELY_BLOCKED);
+    Option plan = option(weighing, "plan");
+    assertEquals("plan", weighing.options().get(0).id());
+    assertEquals("drain-pump.clean-sump", plan.remedies().get(0));
+    assertTrue(
+        plan.probabilityOfCure() > option(weighing, "drain-pump.clean-sump").probabilityOfCure());
+    assertTrue(plan.outlay() > option(weighing, "drain-pump.clean-sump").outlay());
+  }
+
+  /**
+   * Where nothing is uncertain but the lives, the mean of replacing must be the annual cost of new
+   * machines one after the other: the price over the mean worth of the years, by renewal reward.
+   * Without discounting that is price over mean life.
+   */
+  @Test
+  void replacingCostsThePriceOverTheMeanLifeIfMoneyCostsNothing() {
+    Prices free = Cases.prices(12, 400, 950, 0);
+    Weighing weighing =
+        new LifecycleWeigher(200_000).weigh(Cases.washer(5, free), LIKELY_BLOCKED, SEED);
+    double life = KindOfLife.of("washing-machine").life().mean();
+    double callOut = 45 / life;
+    double expected = AnnualCost.of(1000, 80, 0, 0, life) + callOut;
+    assertEquals(expected, mean(weighing, "replace"), 0.002 * expected);
+  }
+
+  /**
+   * The same for a certain repair: what is saved is the annual cost of a new one times the years.
+   */
+  @Test
+  void repairingIsWorthTheYearsThatAreLeft() {
+    Prices free = Cases.prices(12, 400, 950, 0);
+    Diagnosis sure = Cases.certain(Cases.remedy("renew-pump", Cases.PUMP.restores(), 45, true, 1));
+    Weighing weighing = new LifecycleWeigher(200_000).weigh(Cases.washer(0, free), sure, SEED);
+    KindOfLife life = KindOfLife.of("washing-machine");
+    double period = UniformPresentValue.factor(0, life.life().mean());
+    double left = option(weighing, "drain-pump.renew-pump").years();
+    assertEquals(life.life().mean(), left, 1e-9);
+    double saved = 1000 - 45 - 45 - 400 + 45;
+    double again = 0.5 * (45 + 45 + 400);
+    double difference = mean(weighing, "replace") - mean(weighing, "drain-pump.renew-pump");
+    assertEquals((saved - again) / period, difference, 0.02 * saved / period);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 3", "3, 6", "6, 9", "9, 12", "12, 16", "16, 20"})
+  void theOlderTheLessARepairMayCost(double younger, double older) {
+    Weighing young = weigh(Cases.washer(younger, dearPump()), LIKELY_BLOCKED);
+    Weighing old = weigh(Cases.washer(older, dearPump()), LIKELY_BLOCKED);
+    double youngGap = mean(young, "replace") - mean(young, "drain-pump.renew-pump");
+    double oldGap = mean(old, "replace") - mean(old, "drain-pump.renew-pump");
+    assertTrue(oldGap < youngGap, oldGap + " at " + older + ", " + youngGap + " at " + younger);
+    assertTrue(old.breakEvenRepair() < young.breakEvenRepair());
+  }
+
+  @Test
+  void aDearerPartMakesItsRepairDearerAndReplacingLikelierTheCheapest() {
+    Weighing cheap = weigh(Cases.washer(9, Cases.prices(12, 100, 800, 3)), LIKELY_BLOCKED);
+    Weighing dear = weigh(Cases.washer(9, Cases.prices(12, 500, 800, 3)), LIKELY_BLOCKED);
+    assertTrue(mean(dear, "drain-pump.renew-pump") > mean(cheap, "drain-pump.renew-pump"));
+    assertTrue(
+        option(dear, "replace").probabilityCheapest()
+            >= option(cheap, "replace").probabilityCheapest());
+  }
+
+  @Test
+  void aDearerNewMachineSpeaksForRepairing() {
+    Weighing cheap = weigh(Cases.washer(9, Cases.prices(12, 200, 500, 3)), LIKELY_BLOCKED);
+    Weighing dear = weigh(Cases.washer(9, Cases.prices(12, 200, 1500, 3)), LIKELY_BLOCKED);
+    assertTrue(dear.breakEvenRepair() > cheap.breakEvenRepair());
+  }
+
+  /** The dearer money is, the more it is worth to put off the larger payment. */
+  @Test
+  void aHigherDiscountRateSpeaksForTheSmallerPaymentNow() {
+    Diagnosis leaks = Cases.certain(Cases.PUMP);
+    Weighing low = weigh(Cases.washer(8, Cases.prices(12, 300, 800, 1)), leaks);
+    Weighing high = weigh(Cases.washer(8, Cases.prices(12, 300, 800, 15)), leaks);
+    double gapLow = mean(low, "replace") - mean(low, "drain-pump.renew-pump");
+    double gapHigh = mean(high, "replace") - mean(high, "drain-pump.renew-pump");
+    assertTrue(gapHigh > gapLow, gapHigh + " at 15 %, " + gapLow + " at 1 %");
+  }
+
+  @Test
+  void aThriftierNewMachineSpeaksForReplacing() {
+    Prices same = Cases.prices(12, 200, 800, 3);
+    Prices thrifty =
+        new Prices(
+            same.currency(),
+            same.labourPerHour(),
+            same.callOut(),
+            same.replacement(),
+            same.installation(),
+            same.runningPerYear(),
+            Cases.some(30),
+            same.discountRate(),
+            same.parts());
+    assertTrue(
+        weigh(Cases.washer(8, thrifty), LIKELY_BLOCKED).breakEvenRepair()
+            < weigh(Cases.washer(8, same), LIKELY_BLOCKED).breakEvenRepair());
+  }
+
+  @Test
+  void figuresAreInOrder() {
+    Weighing weighing = weigh(Cases.washer(8, dearPump()), LIKELY_BLOCKED);
+    double before = 0;
+    for (Option option : weighing.options()) {
+      Option.Spread cost = option.annualCost();
+      assertTrue(cost.low() <= cost.median() && cost.median() <= cost.high(), option.id());
+      assertTrue(option.probabilityCheapest() >= 0 && option.probabilityCheapest() <= 1);
+      assertTrue(cost.mean() >= before, "the cheapest first");
+      before = cost.mean();
+    }
+    double odds = weighing.options().stream().mapToDouble(Option::probabilityCheapest).sum();
+    assertEquals(1, odds, 1e-9);
+  }
+
+  @Test
+  void doingNothingIsOfferedOnlyWhereItMakesSense() {
+    Job complained = Cases.washer(5, dearPump());
+    Job routine =
+        new Job(
+            "case",
+            "",
+            complained.appliance(),
+            Complaint.NONE,
+            List.of(),
+            List.of(),
+            complained.prices());
+    Diagnosis sound = Cases.diagnosis(0.05, 0.05, 0, 0.88);
+    assertTrue(
+        weigh(complained, LIKELY_BLOCKED).options().stream()
+            .noneMatch(o -> o.id().equals("do-nothing")));
+    Option nothing = option(weigh(routine, LIKELY_BLOCKED), "do-nothing");
+    assertEquals(0.02, nothing.probabilityOfCure(), 1e-12);
+    Weighing likelySound = weigh(complained, sound);
+    assertEquals("do-nothing", likelySound.options().get(0).id());
+    assertEquals(0.88, option(likelySound, "do-nothing").probabilityOfCure(), 1e-12);
+  }
+
+  @Test
+  void everythingThatIsMissingIsToldAtOnce() {
+    Prices bare =
+        new Prices(
+            Cases.EUR,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Map.of());
+    Job job = Cases.job("washing-machine", Double.NaN, Optional.of(bare));
+    InputException missing = assertThrows(InputException.class, () -> weigh(job, LIKELY_BLOCKED));
+    assertEquals(
+        List.of(
+            "/appliance/age",
+            "/prices/labour-per-hour",
+            "/prices/replacement",
+            "/prices/parts/drain-pump.renew-seal",
+            "/prices/parts/drain-pump.renew-pump"),
+        missing.problems().stream().map(Problem::where).toList());
+    assertTrue(missing.problems().stream().noneMatch(p -> p.remedy().isEmpty()));
+    Job none = Cases.job("washing-machine", 3, Optional.empty());
+    assertEquals(
+        List.of("/prices"),
+        assertThrows(InputException.class, () -> weigh(none, LIKELY_BLOCKED)).problems().stream()
+            .map(Problem::where)
+            .toList());
+  }
+
+  @Test
+  void whatIsAssumedIsListed() {
+    Prices full = dearPump();
+    Prices sparse =
+        new Prices(
+            full.currency(),
+            full.labourPerHour(),
+            Optional.empty(),
+            full.replacement(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            full.parts());
+    int stated = weigh(Cases.washer(8, full), LIKELY_BLOCKED).assumptions().size();
+    Weighing guessed = weigh(Cases.job("washer-extractor", 8, Optional.of(sparse)), LIKELY_BLOCKED);
+    assertEquals(stated + 5, guessed.assumptions().size());
+    for (String word : List.of("washer-extractor", "call-out", "installing", "running", "3 %")) {
+      assertTrue(guessed.assumptions().stream().anyMatch(a -> a.contains(word)), word);
+    }
+  }
+
+  @Test
+  void aPartMayBePricedUnderItsComponent() {
+    Prices full = dearPump();
+    Map<String, kelter.core.quantity.Money> parts =
+        Map.of("drain-pump.renew-pump", Cases.eur(70), "renew-seal", Cases.eur(12));
+    Prices keyed =
+        new Prices(
+            full.currency(),
+            full.labourPerHour(),
+            full.callOut(),
+            full.replacement(),
+            full.installation(),
+            full.runningPerYear(),
+            full.runningPerYearNew(),
+            full.discountRate(),
+            parts);
+    Weighing weighing = weigh(Cases.washer(8, keyed), LIKELY_BLOCKED);
+    assertEquals(45 + 45 + 70, option(weighing, "drain-pump.renew-pump").outlay(), 1e-9);
+  }
+
+  /**
+   * A diagnosis shows its likeliest states only; the rest follows from what it says of each fault.
+   */
+  @Test
+  void statesThatAreNotShownAreTakenFromTheFaults() {
+    Diagnosis all = Cases.diagnosis(0.5, 0.3, 0, 0.1);
+    Diagnosis first =
+        new Diagnosis(
+            all.ranking().subList(0, 1),
+            all.faults(),
+            all.healthy(),
+            all.unexplained(),
+            all.next(),
+            all.plan(),
+            all.notUsed());
+    Job job = Cases.washer(7, dearPump());
+    Weighing whole = weigh(job, all);
+    Weighing partly = weigh(job, first);
+    for (Option option : whole.options()) {
+      assertEquals(
+          option.probabilityOfCure(), option(partly, option.id()).probabilityOfCure(), 1e-12);
+      assertEquals(option.annualCost().mean(), mean(partly, option.id()), 1e-9);
+    }
+  }
+
+  @Test
+  void withoutAKnownRepairThereIsNoBreakEven() {
+    Diagnosis unknown =
+        new Diagnosis(
+            List.of(),
+            List.of(),
+            0,
+            new Diagnosis.Unexplained(1, 0),
+            List.of(),
+            List.of(),
+            List.of());
+    Weighing weighing = weigh(Cases.washer(8, dearPump()), unknown);
+    assertEquals(List.of("replace"), weighing.options().stream().map(Option::id).toList());
+    assertTrue(Double.isNaN(weighing.breakEvenRepair()));
+  }
+
+  @Test
+  void anOldAgeInMonthsIsReadAsYears() {
+    Job job = Cases.washer(1, dearPump());
+    Quantity months = Quantity.of(12, "mo", QuantityKind.AGE);
+    kelter.core.job.Appliance a = job.appliance();
+    Job inMonths =
+        new Job(
+            "case",
+            "",
+            new kelter.core.job.Appliance(
+                a.kind(), "", "", "", Optional.of(months), a.nameplate(), List.of()),
+            job.complaint(),
+            List.of(),
+            List.of(),
+            job.prices());
+    assertEquals(
+        mean(weigh(job, LIKELY_BLOCKED), "plan"),
+        mean(weigh(inMonths, LIKELY_BLOCKED), "plan"),
+        1e-9);
+  }
+
+  @Test
+  void tooFewDrawsAreRefused() {
+    assertThrows(IllegalArgumentException.class, () -> new LifecycleWeigher(10));
+  }
+}
