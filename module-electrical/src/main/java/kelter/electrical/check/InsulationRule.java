@@ -6,9 +6,9 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.job.ProtectionClass;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.core.safety.ProtectionClass;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.protection.InsulationLimit;
 

@@ -1,4 +1,4 @@
-package kelter.costing.weigh;
+package kelter.costing.choice;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,8 +25,9 @@ import kelter.costing.life.KindOfLife;
  * @param running the running cost of the old machine a year
  * @param runningNew the running cost of the new machine a year
  * @param rate the discount rate a year, as a ratio
+ * @param ageUncertainty the standard uncertainty of the age, in years; 0 if none is stated
  */
-record Basis(
+public record Basis(
     double age,
     ApplianceLife life,
     double componentLife,
@@ -35,13 +36,14 @@ record Basis(
     double newMachine,
     double running,
     double runningNew,
-    double rate) {
+    double rate,
+    double ageUncertainty) {
 
   /** The least real discount rate of 10 CFR 436.14(a)(2), a year, as a ratio. */
-  static final double USUAL_RATE = 0.03;
+  public static final double USUAL_RATE = 0.03;
 
   /** No study of components is known: they last as long as the machine. */
-  static final double AS_THE_MACHINE = 1;
+  public static final double AS_THE_MACHINE = 1;
 
   private static final double YEAR = QuantityKind.AGE.unit().factor();
 
@@ -55,7 +57,7 @@ record Basis(
    * @return the figures
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
-  static Basis of(Job job, Work work, KindOfLife kind, List<String> assumptions) {
+  public static Basis of(Job job, Work work, KindOfLife kind, List<String> assumptions) {
     List<Problem> problems = new ArrayList<>();
     if (job.appliance().age().isEmpty()) {
       problems.add(
@@ -119,7 +121,8 @@ record Basis(
         prices.replacement().orElseThrow().toDouble() + installation,
         running[0],
         running[1],
-        rate(prices, assumptions));
+        rate(prices, assumptions),
+        job.appliance().age().map(Quantity::standardUncertaintySi).orElseThrow() / YEAR);
   }
 
   private static double amount(Optional<Money> price, String assumption, List<String> assumptions) {
@@ -153,5 +156,88 @@ record Basis(
               + " 436.14.");
     }
     return prices.discountRate().map(Quantity::si).orElse(USUAL_RATE);
+  }
+
+  /**
+   * The same at another age.
+   *
+   * @param years the age, in years
+   * @return the changed figures
+   */
+  public Basis withAge(double years) {
+    return new Basis(
+        years,
+        life,
+        componentLife,
+        labourPerHour,
+        callOut,
+        newMachine,
+        running,
+        runningNew,
+        rate,
+        ageUncertainty);
+  }
+
+  /**
+   * The same with other lives.
+   *
+   * @param other how long such machines last
+   * @param component how long a component lasts, as a ratio of the life of the machine
+   * @return the changed figures
+   */
+  public Basis withLife(ApplianceLife other, double component) {
+    return new Basis(
+        age,
+        other,
+        component,
+        labourPerHour,
+        callOut,
+        newMachine,
+        running,
+        runningNew,
+        rate,
+        ageUncertainty);
+  }
+
+  /**
+   * The same at another discount rate.
+   *
+   * @param other the discount rate a year, as a ratio
+   * @return the changed figures
+   */
+  public Basis withRate(double other) {
+    return new Basis(
+        age,
+        life,
+        componentLife,
+        labourPerHour,
+        callOut,
+        newMachine,
+        running,
+        runningNew,
+        other,
+        ageUncertainty);
+  }
+
+  /**
+   * The same with other costs.
+   *
+   * @param price the price of a new machine, installed
+   * @param ofOld the running cost of the old machine a year
+   * @param ofNew the running cost of the new machine a year
+   * @return the changed figures
+   */
+  public Basis withCosts(double price, double ofOld, double ofNew) {
+    return new Basis(
+        age,
+        life,
+        componentLife,
+        labourPerHour,
+        callOut,
+        price,
+        ofOld,
+        ofNew,
+        rate,
+        ageUncertainty);
   }
 }

@@ -1,4 +1,4 @@
-package kelter.costing.weigh;
+package kelter.costing.choice;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import kelter.core.diagnosis.Diagnosis;
  *
  * @param all the states
  */
-record States(List<State> all) {
+public record States(List<State> all) {
 
   /**
    * A state of the machine.
@@ -24,19 +24,30 @@ record States(List<State> all) {
    * @param curable whether the faults explain all that is wrong
    * @param probability its probability, from 0 to 1
    */
-  record State(Set<String> faults, boolean curable, double probability) {
+  public record State(Set<String> faults, boolean curable, double probability) {
 
-    boolean isHealthy() {
+    /**
+     * Whether nothing is wrong.
+     *
+     * @return true if there is no fault and nothing unexplained
+     */
+    public boolean isHealthy() {
       return curable && faults.isEmpty();
     }
   }
 
   /** Copies the list. */
-  States {
+  public States {
     all = List.copyOf(all);
   }
 
-  static States of(Diagnosis diagnosis) {
+  /**
+   * The states that a diagnosis speaks of.
+   *
+   * @param diagnosis the diagnosis
+   * @return the states
+   */
+  public static States of(Diagnosis diagnosis) {
     List<State> states = new ArrayList<>();
     for (Diagnosis.RankedState ranked : diagnosis.ranking()) {
       Set<String> faults =
@@ -80,13 +91,22 @@ record States(List<State> all) {
     return states.stream().filter(which).mapToDouble(State::probability).sum();
   }
 
-  /** The probability that nothing is wrong. */
-  double healthy() {
+  /**
+   * The probability that nothing is wrong.
+   *
+   * @return a probability from 0 to 1
+   */
+  public double healthy() {
     return all.stream().filter(State::isHealthy).mapToDouble(State::probability).sum();
   }
 
-  /** The chance that the machine works after some remedies, each tried until one has cured. */
-  double chanceOfCure(List<Work.Step> steps) {
+  /**
+   * The chance that the machine works after some remedies.
+   *
+   * @param steps the remedies, tried until the machine works
+   * @return a probability from 0 to 1
+   */
+  public double chanceOfCure(List<Work.Step> steps) {
     return all.stream().mapToDouble(s -> s.probability() * chanceOfCure(s, steps)).sum();
   }
 

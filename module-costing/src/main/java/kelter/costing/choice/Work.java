@@ -1,4 +1,4 @@
-package kelter.costing.weigh;
+package kelter.costing.choice;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -20,7 +20,7 @@ import kelter.core.quantity.Money;
  *
  * @param steps the remedies with the faults that they cure, by {@code component.remedy}
  */
-record Work(Map<String, Step> steps) {
+public record Work(Map<String, Step> steps) {
 
   private static final double MINUTES_PER_HOUR = 60;
 
@@ -30,9 +30,14 @@ record Work(Map<String, Step> steps) {
    * @param remedy what is done
    * @param cures the faults that it is meant for, {@code component.fault}
    */
-  record Step(Remedy remedy, Set<String> cures) {
+  public record Step(Remedy remedy, Set<String> cures) {
 
-    String key() {
+    /**
+     * Its name within an appliance.
+     *
+     * @return component and id, joined by a full stop
+     */
+    public String key() {
       return Work.key(remedy);
     }
   }
@@ -43,7 +48,7 @@ record Work(Map<String, Step> steps) {
    * @param diagnosis the diagnosis
    * @return the remedies
    */
-  static Work of(Diagnosis diagnosis) {
+  public static Work of(Diagnosis diagnosis) {
     Map<String, Step> steps = new LinkedHashMap<>();
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
       add(steps, step.remedy(), step.cures());
@@ -72,8 +77,13 @@ record Work(Map<String, Step> steps) {
     return steps.get(key);
   }
 
-  /** The same with some of the remedies. */
-  Work only(Collection<String> keys) {
+  /**
+   * The same with some of the remedies.
+   *
+   * @param keys which remedies, {@code component.remedy}
+   * @return those remedies
+   */
+  public Work only(Collection<String> keys) {
     Map<String, Step> kept = new LinkedHashMap<>(steps);
     kept.keySet().retainAll(keys);
     return new Work(kept);

@@ -1,4 +1,4 @@
-package kelter.costing.weigh;
+package kelter.costing.choice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +12,7 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
 
 /** Finds the options that are worth putting to the owner. */
-final class Candidates {
+public final class Candidates {
 
   /** A single remedy is offered if the chance that it cures a fault is at least this. */
   private static final double LEAST_CHANCE = 0.05;
@@ -38,7 +38,7 @@ final class Candidates {
    * @param work all remedies
    * @return the options, each id once but for the plan, which comes once for each length
    */
-  static List<Candidate> of(Job job, Diagnosis diagnosis, States states, Work work) {
+  public static List<Candidate> of(Job job, Diagnosis diagnosis, States states, Work work) {
     List<Candidate> candidates = new ArrayList<>();
     candidates.add(new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), true));
     if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {

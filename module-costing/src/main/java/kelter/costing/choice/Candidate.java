@@ -1,4 +1,4 @@
-package kelter.costing.weigh;
+package kelter.costing.choice;
 
 import java.util.List;
 
@@ -11,22 +11,28 @@ import java.util.List;
  *     mended
  * @param replaces whether a new machine is bought whatever is found
  */
-record Candidate(String id, String title, List<Work.Step> steps, boolean replaces) {
+public record Candidate(String id, String title, List<Work.Step> steps, boolean replaces) {
 
   /** The word for the option to buy a new machine. */
-  static final String REPLACE = "replace";
+  public static final String REPLACE = "replace";
 
   /** The word for the option to leave it as it is. */
-  static final String NOTHING = "do-nothing";
+  public static final String NOTHING = "do-nothing";
 
   /** The word for the option to go down the plan. */
-  static final String PLAN = "plan";
+  public static final String PLAN = "plan";
 
-  Candidate {
+  /** Copies the list. */
+  public Candidate {
     steps = List.copyOf(steps);
   }
 
-  boolean isRepair() {
+  /**
+   * Whether it mends something.
+   *
+   * @return true if there are remedies
+   */
+  public boolean isRepair() {
     return !steps.isEmpty();
   }
 }
