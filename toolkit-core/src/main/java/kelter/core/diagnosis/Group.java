@@ -1,7 +1,9 @@
 package kelter.core.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One fault model, weighed by the readings that it forecasts. Its states are: nothing wrong, each
@@ -77,6 +79,11 @@ final class Group {
               s -> {
                 severity[fault] = s;
                 return logLikelihood(severity, value, spread);
+              },
+              s -> {
+                severity[fault] = s;
+                forecaster.forecast(severity, value, spread);
+                return distances(value, spread);
               });
       logWeight[i + 1] += integrals[i].logIntegral();
     }
@@ -92,6 +99,14 @@ final class Group {
       sum += items.get(k).likelihood().log(value[k], spread[k]);
     }
     return sum;
+  }
+
+  private double[] distances(double[] value, double[] spread) {
+    return IntStream.range(0, value.length)
+        .boxed()
+        .flatMapToDouble(
+            k -> Arrays.stream(items.get(k).likelihood().distances(value[k], spread[k])))
+        .toArray();
   }
 
   FaultModel model() {
@@ -182,6 +197,11 @@ final class Group {
               severity[fault] = s;
               forecaster.forecast(severity, value, spread);
               return items.get(item).likelihood().log(value[item], spread[item]);
+            },
+            s -> {
+              severity[fault] = s;
+              forecaster.forecast(severity, value, spread);
+              return items.get(item).likelihood().distances(value[item], spread[item]);
             })
         .logIntegral();
   }

@@ -52,6 +52,9 @@ final class Likelihood {
           blunder);
     }
     Reading reading = measurement.readings().get(0);
+    if (measurement.readings().stream().anyMatch(other -> !other.equals(reading))) {
+      return new Likelihood(observable, 1, Kind.YES, 0, 0, 0); // they contradict each other
+    }
     if (reading instanceof Reading.YesNo yesNo) {
       return new Likelihood(observable, blunder, yesNo.yes() ? Kind.YES : Kind.NO, 0, 0, 0);
     }
@@ -142,6 +145,20 @@ final class Likelihood {
     return kind == Kind.VALUE
         ? (low - scaled(observable, value)) / Math.hypot(spread, u)
         : Double.NaN;
+  }
+
+  /**
+   * How far a forecast lies from the value or the limits that were read, in standard deviations and
+   * with its sign; as many for every forecast. Nothing for a yes or no.
+   */
+  double[] distances(double value, double spread) {
+    double sd = Math.hypot(spread, u);
+    double centre = scaled(observable, value);
+    return switch (kind) {
+      case VALUE -> new double[] {(low - centre) / sd};
+      case INTERVAL -> new double[] {(low - centre) / sd, (high - centre) / sd};
+      case YES, NO -> new double[0];
+    };
   }
 
   /** The natural logarithm of the likelihood if nothing is known of the machine. */
