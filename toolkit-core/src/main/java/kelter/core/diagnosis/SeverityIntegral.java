@@ -3,7 +3,6 @@ package kelter.core.diagnosis;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -43,21 +42,43 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     0.362683783378361983, 0.313706645877887287, 0.222381034453374471, 0.101228536290376259
   };
 
+  /** Where a likelihood has sharp edges: the values and limits that were read. */
+  interface Edges {
+
+    /** A likelihood without sharp edges. */
+    Edges NONE =
+        new Edges() {
+          @Override
+          public int count() {
+            return 0;
+          }
+
+          @Override
+          public double distance(int edge, double severity) {
+            return Double.NaN;
+          }
+        };
+
+    /** How many there are. */
+    int count();
+
+    /** How far the forecast for a severity lies from an edge, in standard deviations, signed. */
+    double distance(int edge, double severity);
+  }
+
   /** The integral of a likelihood without sharp edges. */
   static SeverityIntegral of(DoubleUnaryOperator logLikelihood) {
-    return of(logLikelihood, severity -> new double[0]);
+    return of(logLikelihood, Edges.NONE);
   }
 
   /**
    * The integral of a likelihood.
    *
    * @param logLikelihood its natural logarithm by severity
-   * @param distances how far the forecast for a severity lies from each value or limit that was
-   *     read, in standard deviations and with its sign: always as many, in the same order
+   * @param edges where it has sharp edges
    */
-  static SeverityIntegral of(
-      DoubleUnaryOperator logLikelihood, DoubleFunction<double[]> distances) {
-    TreeMap<Double, Double> meetings = meetings(distances);
+  static SeverityIntegral of(DoubleUnaryOperator logLikelihood, Edges edges) {
+    TreeMap<Double, Double> meetings = meetings(edges);
     TreeSet<Double> cuts = new TreeSet<>();
     cuts.add(0.0);
     cuts.add(1.0);
@@ -90,29 +111,28 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   }
 
   /** The severities at which a distance is zero, each with the severity that makes it 1. */
-  private static TreeMap<Double, Double> meetings(DoubleFunction<double[]> distances) {
+  private static TreeMap<Double, Double> meetings(Edges edges) {
     TreeMap<Double, Double> meetings = new TreeMap<>();
-    double[] before = distances.apply(0);
-    for (int i = 1; i <= GRID; i++) {
-      double[] after = distances.apply((double) i / GRID);
-      for (int k = 0; k < after.length; k++) {
-        if (before[k] > 0 != after[k] > 0) {
-          double meeting = meeting(distances, k, (i - 1.0) / GRID, (double) i / GRID, before[k]);
-          meetings.merge(meeting, scale(distances, k, meeting), Math::min);
+    for (int k = 0; k < edges.count(); k++) {
+      double before = edges.distance(k, 0);
+      for (int i = 1; i <= GRID; i++) {
+        double after = edges.distance(k, (double) i / GRID);
+        if (before > 0 != after > 0) {
+          double meeting = meeting(edges, k, (i - 1.0) / GRID, (double) i / GRID, before);
+          meetings.merge(meeting, scale(edges, k, meeting), Math::min);
         }
+        before = after;
       }
-      before = after;
     }
     return meetings;
   }
 
-  private static double meeting(
-      DoubleFunction<double[]> distances, int k, double from, double to, double atFrom) {
+  private static double meeting(Edges edges, int k, double from, double to, double atFrom) {
     double a = from;
     double b = to;
     for (int n = 0; n < REFINEMENTS && b - a > NARROWEST; n++) {
       double middle = (a + b) / 2;
-      if (distances.apply(middle)[k] > 0 == atFrom > 0) {
+      if (edges.distance(k, middle) > 0 == atFrom > 0) {
         a = middle;
       } else {
         b = middle;
@@ -121,10 +141,10 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     return (a + b) / 2;
   }
 
-  private static double scale(DoubleFunction<double[]> distances, int k, double meeting) {
+  private static double scale(Edges edges, int k, double meeting) {
     double a = Math.max(0, meeting - SLOPE_STEP);
     double b = Math.min(1, meeting + SLOPE_STEP);
-    double slope = Math.abs(distances.apply(b)[k] - distances.apply(a)[k]) / (b - a);
+    double slope = Math.abs(edges.distance(k, b) - edges.distance(k, a)) / (b - a);
     double scale = 1 / slope;
     return scale < 1 ? Math.max(scale, NARROWEST) : 1;
   }

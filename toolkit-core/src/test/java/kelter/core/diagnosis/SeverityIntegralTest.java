@@ -70,7 +70,7 @@ class SeverityIntegralTest {
       SeverityIntegral integral =
           SeverityIntegral.of(
               s -> Math.log(0.99 * Math.exp(Normal.logDensity((s - at) / sigma)) / sigma + 0.01),
-              s -> new double[] {(at - s) / sigma});
+              at(sigma, at));
       double inside = Normal.cdf((1 - at) / sigma) - Normal.cdf(-at / sigma);
 
       assertEquals(0.99 * inside + 0.01, Math.exp(integral.logIntegral()), 1e-7, "at " + at);
@@ -88,7 +88,7 @@ class SeverityIntegralTest {
                 Math.log(0.99 * Math.exp(Normal.logDensity((s - 0.3) / sigma)) / sigma + 0.01)
                     + Math.log(
                         0.99 * Math.exp(Normal.logDensity((s - 0.3003) / sigma)) / sigma + 0.01),
-            s -> new double[] {(0.3 - s) / sigma, (0.3003 - s) / sigma});
+            at(sigma, 0.3, 0.3003));
     double apart = 3 / Math.sqrt(2);
     double both = 0.99 * 0.99 * Math.exp(Normal.logDensity(apart)) / (sigma * Math.sqrt(2));
 
@@ -102,9 +102,22 @@ class SeverityIntegralTest {
   void sharpStepIsNotBlurred(double sigma) {
     SeverityIntegral integral =
         SeverityIntegral.of(
-            s -> Math.log(0.99 * Normal.cdf((s - 0.4375) / sigma) + 0.01),
-            s -> new double[] {(0.4375 - s) / sigma, Double.POSITIVE_INFINITY});
+            s -> Math.log(0.99 * Normal.cdf((s - 0.4375) / sigma) + 0.01), at(sigma, 0.4375));
 
     assertEquals(0.99 * 0.5625 + 0.01, Math.exp(integral.logIntegral()), 1e-8);
+  }
+
+  private static SeverityIntegral.Edges at(double sigma, double... severities) {
+    return new SeverityIntegral.Edges() {
+      @Override
+      public int count() {
+        return severities.length;
+      }
+
+      @Override
+      public double distance(int edge, double severity) {
+        return (severities[edge] - severity) / sigma;
+      }
+    };
   }
 }
