@@ -25,7 +25,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
 
   private static final int GRID = 24;
   private static final int REFINEMENTS = 40;
-  private static final double NEGLIGIBLE = 40;
+  private static final double NEGLIGIBLE = 30;
   private static final double NARROWEST = 1e-9;
   private static final double GROWTH = 2;
   private static final double SLOPE_STEP = 1e-7;
@@ -82,7 +82,6 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     TreeSet<Double> cuts = new TreeSet<>();
     cuts.add(0.0);
     cuts.add(1.0);
-    divide(0, 1, meetings, cuts);
     TreeSet<Double> points = new TreeSet<>(meetings.keySet());
     for (int i = 0; i <= GRID; i++) {
       points.add((double) i / GRID);
@@ -94,6 +93,12 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
       height[i] = logLikelihood.applyAsDouble(s[i]);
       best = Math.max(best, height[i]);
     }
+    for (int i = 0; i < s.length; i++) {
+      if (height[i] < best - NEGLIGIBLE) {
+        meetings.remove(s[i]);
+      }
+    }
+    divide(0, 1, meetings, cuts);
     double mode = 0;
     double top = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < s.length; i++) {
@@ -150,14 +155,14 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   }
 
   /**
-   * Halves a piece until it is no longer than its distance from each meeting, or the scale there.
+   * Halves a piece until it is no longer than its distance from each meeting or twice its scale.
    */
   private static void divide(
       double from, double to, Map<Double, Double> meetings, TreeSet<Double> cuts) {
     for (Map.Entry<Double, Double> meeting : meetings.entrySet()) {
       double r = meeting.getKey();
       double distance = Math.max(0, Math.max(from - r, r - to));
-      if (to - from > Math.max(meeting.getValue(), distance)) {
+      if (to - from > Math.max(2 * meeting.getValue(), distance)) {
         double middle = (from + to) / 2;
         cuts.add(middle);
         divide(from, middle, meetings, cuts);
