@@ -77,7 +77,7 @@ final class Group {
     List<Likelihood> likelihoods = items.stream().map(Item::likelihood).toList();
     for (int i = 0; i < faults.size(); i++) {
       tables[i] = new ForecastTable(forecaster, faults.size(), i, likelihoods);
-      integrals[i] = SeverityIntegral.of(tables[i]::logLikelihood);
+      integrals[i] = SeverityIntegral.of(tables[i]::logLikelihood, tables[i].edges());
       logWeight[i + 1] += integrals[i].logIntegral();
     }
     for (Item item : items) {
@@ -178,7 +178,8 @@ final class Group {
   }
 
   private double logAlone(int fault, int item) {
-    return SeverityIntegral.of(s -> tables[fault].logLikelihood(s, item)).logIntegral();
+    return SeverityIntegral.of(s -> tables[fault].logLikelihood(s, item), tables[fault].edges(item))
+        .logIntegral();
   }
 
   /**
