@@ -1,5 +1,6 @@
 package kelter.hydraulics.fault;
 
+import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
@@ -22,6 +23,7 @@ final class DrainForecaster implements Forecaster {
   private final List<Question> questions;
   private final double[] viscosity;
   private final double[] atFlow;
+  private final double[] headInOrder;
 
   DrainForecaster(DrainPath path, List<Question> questions) {
     this.path = path;
@@ -31,6 +33,7 @@ final class DrainForecaster implements Forecaster {
             .mapToDouble(q -> Water.at(q.conditions().si("temperature", ROOM)).kinematicViscosity())
             .toArray();
     this.atFlow = questions.stream().mapToDouble(q -> q.conditions().si("flow", 0)).toArray();
+    this.headInOrder = Arrays.stream(atFlow).map(flow -> path.pump().atFlow(flow).head()).toArray();
   }
 
   @Override
@@ -59,8 +62,7 @@ final class DrainForecaster implements Forecaster {
     switch (questions.get(i).observable().id()) {
       case "head" -> {
         value[i] = pump.atFlow(atFlow[i]).head();
-        double healthy = path.pump().atFlow(atFlow[i]).head();
-        spread[i] = ModelSpread.of(value[i], healthy, ModelSpread.HEAD, HEAD_FLOOR);
+        spread[i] = ModelSpread.of(value[i], headInOrder[i], ModelSpread.HEAD, HEAD_FLOOR);
       }
       case "flow" -> {
         value[i] = point.flow();

@@ -29,6 +29,7 @@ final class WashForecaster implements Forecaster {
   private final List<Question> questions;
   private final Water[] water;
   private final double[] atFlow;
+  private final double[] inOrder;
 
   WashForecaster(WashCircuit wash, List<Question> questions) {
     this.wash = wash;
@@ -38,6 +39,10 @@ final class WashForecaster implements Forecaster {
             .map(q -> Water.at(q.conditions().si("temperature", ROOM)))
             .toArray(Water[]::new);
     this.atFlow = questions.stream().mapToDouble(q -> q.conditions().si("flow", 0)).toArray();
+    this.inOrder = new double[questions.size()];
+    for (int i = 0; i < inOrder.length; i++) {
+      inOrder[i] = healthy(i, questions.get(i).observable().id());
+    }
   }
 
   @Override
@@ -65,7 +70,7 @@ final class WashForecaster implements Forecaster {
       double[] value,
       double[] spread) {
     String observable = questions.get(i).observable().id();
-    double healthy = healthy(i, observable);
+    double healthy = inOrder[i];
     value[i] =
         switch (observable) {
           case "head" -> pump.atFlow(atFlow[i]).head();
