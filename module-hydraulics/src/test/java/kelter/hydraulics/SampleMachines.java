@@ -53,6 +53,11 @@ public final class SampleMachines {
         INVENTED);
   }
 
+  /** One machine for each fault model. */
+  public static List<Appliance> all() {
+    return List.of(with(drainPump()), with(washPump()));
+  }
+
   /** A machine with these components. */
   public static Appliance with(Component... components) {
     return new Appliance(
