@@ -16,6 +16,9 @@ import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
+import kelter.hydraulics.drain.DrainTime;
+import kelter.hydraulics.drain.HoseBackflow;
+import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.fault.DrainModel;
 import kelter.hydraulics.fault.WashModel;
 import kelter.hydraulics.part.DrainPumpKind;
@@ -26,7 +29,11 @@ import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.pump.AffinityLaws;
 import kelter.hydraulics.pump.HydraulicPower;
+import kelter.hydraulics.pump.ImpellerEstimate;
 import kelter.hydraulics.pump.PumpHead;
+import kelter.hydraulics.pump.SpecificSpeed;
+import kelter.hydraulics.spray.SprayArm;
+import kelter.hydraulics.suction.NpshAvailable;
 import kelter.hydraulics.water.Water;
 
 /** What the module of hydraulics adds. It keeps nothing between calls. */
@@ -46,7 +53,14 @@ public final class HydraulicsModule implements CalculationModule {
           PumpAgainstCircuit.CURVE_HEAD,
           AffinityLaws.CALCULATION,
           HydraulicPower.CALCULATION,
-          PumpAgainstCircuit.CALCULATION);
+          PumpAgainstCircuit.CALCULATION,
+          DrainTime.CALCULATION,
+          SiphonFlow.CALCULATION,
+          HoseBackflow.CALCULATION,
+          NpshAvailable.CALCULATION,
+          SprayArm.CALCULATION,
+          SpecificSpeed.CALCULATION,
+          ImpellerEstimate.CALCULATION);
 
   /** A module without a memory; there is no need for more than one. */
   public HydraulicsModule() {}
