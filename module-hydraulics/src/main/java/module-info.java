@@ -14,6 +14,7 @@ module kelter.hydraulics {
   exports kelter.hydraulics.drain;
   exports kelter.hydraulics.suction;
   exports kelter.hydraulics.spray;
+  exports kelter.hydraulics.fill;
   exports kelter.hydraulics.limit;
   exports kelter.hydraulics.pipe;
   exports kelter.hydraulics.pump;

@@ -21,6 +21,9 @@ import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.fault.DrainModel;
 import kelter.hydraulics.fault.WashModel;
+import kelter.hydraulics.fill.FillPath;
+import kelter.hydraulics.fill.FlowCoefficient;
+import kelter.hydraulics.fill.JoukowskySurge;
 import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
@@ -60,7 +63,10 @@ public final class HydraulicsModule implements CalculationModule {
           NpshAvailable.CALCULATION,
           SprayArm.CALCULATION,
           SpecificSpeed.CALCULATION,
-          ImpellerEstimate.CALCULATION);
+          ImpellerEstimate.CALCULATION,
+          FlowCoefficient.CALCULATION,
+          FillPath.CALCULATION,
+          JoukowskySurge.CALCULATION);
 
   /** A module without a memory; there is no need for more than one. */
   public HydraulicsModule() {}

@@ -2,6 +2,7 @@ package kelter.hydraulics.circuit;
 
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.pump.PumpCurve;
+import kelter.hydraulics.solve.SquareSecant;
 
 /**
  * A pump with its motor, in a condition, whose operating point can be solved.

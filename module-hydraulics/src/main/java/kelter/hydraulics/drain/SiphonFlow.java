@@ -7,6 +7,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.solve.SquareSecant;
 import kelter.hydraulics.water.Water;
 
 /**
@@ -22,9 +23,9 @@ public final class SiphonFlow {
 
   private static final Range DROP =
       new Range("drop", "outlet below the water", QuantityKind.HEAD, 1e-3, 20);
-  private static final int MOST_STEPS = 200;
-  private static final double LAST_DIGITS = 1e-12; // relative
-  private static final double HALF = 0.5;
+  private static final double PROBE = 1e-6; // m3/s, where the search for an upper end begins
+  private static final double MOST = 1; // m3/s, beyond anything in an appliance
+  private static final double TOLERANCE = 1e-8; // last step by the upper end
 
   /** The flow by name. */
   public static final Calculation CALCULATION =
@@ -61,24 +62,19 @@ public final class SiphonFlow {
    * @return the flow rate in m3/s
    */
   public static double flow(double drop, Hose hose, double kinematicViscosity) {
-    double low = 0;
-    double high = 1e-6;
-    while (hose.headLoss(high, kinematicViscosity) < drop) {
-      low = high;
-      high *= 2;
-      if (high > 1) {
+    double most = PROBE;
+    while (hose.headLoss(most, kinematicViscosity) < drop) {
+      most *= 2;
+      if (most > MOST) {
         throw new IllegalArgumentException(
             "a hose without length and fittings lets any flow through; give its loss-coefficient");
       }
     }
-    for (int step = 0; step < MOST_STEPS && high - low > LAST_DIGITS * high; step++) {
-      double middle = HALF * (low + high);
-      if (hose.headLoss(middle, kinematicViscosity) < drop) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return HALF * (low + high);
+    return SquareSecant.root(
+        flow -> drop - hose.headLoss(flow, kinematicViscosity),
+        most,
+        drop,
+        drop - hose.headLoss(most, kinematicViscosity),
+        TOLERANCE * most);
   }
 }

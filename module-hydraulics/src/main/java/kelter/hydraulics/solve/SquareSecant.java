@@ -1,4 +1,4 @@
-package kelter.hydraulics.circuit;
+package kelter.hydraulics.solve;
 
 import java.util.function.DoubleUnaryOperator;
 
@@ -11,7 +11,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Source: secant method (regula falsi with free ends), as in any text on numerical analysis; the
  * square as variable is our own.
  */
-final class SquareSecant {
+public final class SquareSecant {
 
   private static final int FREE_STEPS = 12;
   private static final int MOST_STEPS = 60;
@@ -30,7 +30,7 @@ final class SquareSecant {
    * @return the root, its error below the square of the relative tolerance for a smooth function;
    *     at a jump the greatest argument found before it
    */
-  static double root(
+  public static double root(
       DoubleUnaryOperator function, double end, double atZero, double atEnd, double tolerance) {
     double low = 0;
     double high = end;
