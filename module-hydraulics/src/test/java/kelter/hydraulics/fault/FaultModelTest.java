@@ -22,6 +22,8 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;
+import kelter.hydraulics.fault.drain.DrainModel;
+import kelter.hydraulics.fault.wash.WashModel;
 import kelter.hydraulics.part.DrainPumpKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.drain;
 
 import java.util.List;
 import kelter.core.diagnosis.Remedy;

@@ -1,8 +1,9 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.wash;
 
 import java.util.List;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.PumpCondition;
+import kelter.hydraulics.fault.PumpFaults;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.PumpHead;
 

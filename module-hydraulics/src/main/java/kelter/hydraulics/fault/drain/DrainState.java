@@ -1,7 +1,8 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.drain;
 
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.PumpCondition;
+import kelter.hydraulics.fault.PumpFaults;
 
 /**
  * What the severities of the drain faults mean in figures.

@@ -1,4 +1,6 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.wash;
+
+import kelter.hydraulics.fault.Symptom;
 
 /**
  * What is seen and heard of the wash faults. All figures are judgement: common practice, no source.

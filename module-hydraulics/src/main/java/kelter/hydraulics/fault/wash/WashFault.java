@@ -1,4 +1,4 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.wash;
 
 import java.util.List;
 import java.util.function.Function;

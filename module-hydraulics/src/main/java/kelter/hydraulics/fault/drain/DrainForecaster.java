@@ -1,4 +1,4 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.drain;
 
 import java.util.Arrays;
 import java.util.List;
@@ -6,6 +6,8 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.fault.ModelSpread;
+import kelter.hydraulics.fault.PumpFaults;
 import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.water.Water;
 

@@ -1,10 +1,12 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics.fault.wash;
 
 import java.util.List;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.fault.ModelSpread;
+import kelter.hydraulics.fault.PumpFaults;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.water.Water;
