@@ -15,6 +15,7 @@ module kelter.hydraulics {
   exports kelter.hydraulics.suction;
   exports kelter.hydraulics.spray;
   exports kelter.hydraulics.fill;
+  exports kelter.hydraulics.level;
   exports kelter.hydraulics.limit;
   exports kelter.hydraulics.pipe;
   exports kelter.hydraulics.pump;

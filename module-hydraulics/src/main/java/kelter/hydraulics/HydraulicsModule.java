@@ -24,6 +24,8 @@ import kelter.hydraulics.fault.wash.WashModel;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.level.AirTrap;
+import kelter.hydraulics.level.PressureDecay;
 import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
@@ -66,7 +68,10 @@ public final class HydraulicsModule implements CalculationModule {
           ImpellerEstimate.CALCULATION,
           FlowCoefficient.CALCULATION,
           FillPath.CALCULATION,
-          JoukowskySurge.CALCULATION);
+          JoukowskySurge.CALCULATION,
+          AirTrap.PRESSURE_BY_HEIGHT,
+          AirTrap.HEIGHT_BY_PRESSURE,
+          PressureDecay.CALCULATION);
 
   /** A module without a memory; there is no need for more than one. */
   public HydraulicsModule() {}
