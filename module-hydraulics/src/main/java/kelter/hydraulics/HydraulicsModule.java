@@ -20,6 +20,8 @@ import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.fault.drain.DrainModel;
+import kelter.hydraulics.fault.fill.FillModel;
+import kelter.hydraulics.fault.level.LevelModel;
 import kelter.hydraulics.fault.wash.WashModel;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
@@ -27,6 +29,8 @@ import kelter.hydraulics.fill.JoukowskySurge;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.InletValveKind;
+import kelter.hydraulics.part.LevelSensorKind;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.FrictionFactor;
@@ -88,7 +92,8 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public List<ComponentKind> componentKinds() {
-    return List.of(DrainPumpKind.KIND, WashPumpKind.KIND);
+    return List.of(
+        DrainPumpKind.KIND, WashPumpKind.KIND, InletValveKind.KIND, LevelSensorKind.KIND);
   }
 
   @Override
@@ -101,8 +106,9 @@ public final class HydraulicsModule implements CalculationModule {
    * Which faults it knows on an appliance.
    *
    * @param appliance the machine
-   * @return a model for each drain pump with a head curve and each wash pump with a head curve and
-   *     a jet area
+   * @return a model for each level sensor, each inlet valve with a rated flow or a flow
+   *     coefficient, each drain pump with a head curve and each wash pump with a head curve and a
+   *     jet area
    * @throws InputException if a curve rises or a figure is impossible
    */
   @Override
@@ -118,6 +124,8 @@ public final class HydraulicsModule implements CalculationModule {
       return switch (component.kind()) {
         case DrainPumpKind.ID -> DrainModel.of(component);
         case WashPumpKind.ID -> WashModel.of(component);
+        case InletValveKind.ID -> FillModel.of(component);
+        case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
         default -> Optional.empty();
       };
     } catch (IllegalArgumentException impossible) {

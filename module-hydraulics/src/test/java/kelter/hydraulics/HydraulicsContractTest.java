@@ -15,8 +15,6 @@ class HydraulicsContractTest extends ModuleContract {
 
   @Override
   protected List<Appliance> appliances() {
-    return List.of(
-        SampleMachines.with(SampleMachines.drainPump()),
-        SampleMachines.with(SampleMachines.washPump()));
+    return SampleMachines.all();
   }
 }

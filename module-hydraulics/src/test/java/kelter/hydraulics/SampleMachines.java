@@ -12,6 +12,8 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.InletValveKind;
+import kelter.hydraulics.part.LevelSensorKind;
 import kelter.hydraulics.part.WashPumpKind;
 
 /** Machines that were made up for the tests. */
@@ -53,9 +55,33 @@ public final class SampleMachines {
         INVENTED);
   }
 
+  /** An inlet valve with a regulator washer. */
+  public static Component inletValve() {
+    return new Component(
+        "inlet-valve",
+        InletValveKind.ID,
+        Nameplate.UNREADABLE,
+        Map.of(
+            "rated-flow", Quantity.of(8, "L/min", QuantityKind.FLOW),
+            "supply-pressure", Quantity.of(300, "kPa", QuantityKind.GAUGE_PRESSURE)),
+        Map.of(),
+        INVENTED);
+  }
+
+  /** A level sensor with an air trap. */
+  public static Component levelSensor() {
+    return new Component(
+        "level-sensor",
+        LevelSensorKind.ID,
+        Nameplate.UNREADABLE,
+        Map.of("usual-height", Quantity.of(120, "mm", QuantityKind.LENGTH)),
+        Map.of(),
+        INVENTED);
+  }
+
   /** One machine for each fault model. */
   public static List<Appliance> all() {
-    return List.of(with(drainPump()), with(washPump()));
+    return List.of(with(drainPump()), with(washPump()), with(inletValve()), with(levelSensor()));
   }
 
   /** A machine with these components. */

@@ -121,7 +121,8 @@ public final class FaultEffects {
     double nowShown = observable.kind().fromSi(now, observable.kind().unit());
     boolean figure = observable.type() == Observable.Type.QUANTITY;
     if (figure && Math.abs(healthyShown) > 0.3) {
-      parts.add(String.format(Locale.ROOT, "(%+.0f %%)", 100 * (nowShown / healthyShown - 1)));
+      parts.add(
+          String.format(Locale.ROOT, "(%+d %%)", Math.round(100 * (nowShown / healthyShown - 1))));
     }
     return String.join(" ", parts);
   }
