@@ -12,8 +12,10 @@ import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.hydraulics.check.DrainFlowCheck;
+import kelter.hydraulics.check.FillCheck;
 import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
+import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.drain.DrainTime;
@@ -99,7 +101,12 @@ public final class HydraulicsModule implements CalculationModule {
   @Override
   public List<Check> checks() {
     return List.of(
-        new HeadCheck(), new DrainFlowCheck(), new JetPressureCheck(), new PumpPowerCheck());
+        new HeadCheck(),
+        new DrainFlowCheck(),
+        new JetPressureCheck(),
+        new PumpPowerCheck(),
+        new FillCheck(),
+        new LevelCheck());
   }
 
   /**

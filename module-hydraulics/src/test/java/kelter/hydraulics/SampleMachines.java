@@ -32,7 +32,8 @@ public final class SampleMachines {
         Map.of(
             "static-lift", Quantity.of(0.8, "m", QuantityKind.HEAD),
             "hose-length", Quantity.of(1.8, "m", QuantityKind.HEAD),
-            "hose-bore", Quantity.of(19, "mm", QuantityKind.LENGTH)),
+            "hose-bore", Quantity.of(19, "mm", QuantityKind.LENGTH),
+            "drain-volume", Quantity.of(16, "L", QuantityKind.VOLUME)),
         Map.of("head", curve(0, 2.0, 10, 1.55, 20, 0.7)),
         INVENTED);
   }

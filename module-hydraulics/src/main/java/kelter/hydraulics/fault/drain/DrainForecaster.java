@@ -16,6 +16,8 @@ final class DrainForecaster implements Forecaster {
 
   private static final double HEAD_FLOOR = 0.02; // m
   private static final double FLOW_FLOOR = 0.3 / 60_000; // m3/s
+  private static final double TIME_FLOOR = 5; // s
+  private static final double GIVEN_UP = 600; // s, when nobody waits any longer
   private static final double POWER_FLOOR = 0.7; // W
   private static final double LIFT_SPREAD = 0.04; // m
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
@@ -70,6 +72,12 @@ final class DrainForecaster implements Forecaster {
         value[i] = point.flow();
         double share = path.hoseKnown() ? ModelSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
         spread[i] = ModelSpread.of(value[i], path.point().flow(), share, FLOW_FLOOR);
+      }
+      case "drain-time" -> {
+        double volume = path.drainVolume().orElseThrow();
+        double share = path.hoseKnown() ? ModelSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
+        value[i] = Math.min(GIVEN_UP, volume / Math.max(point.flow(), volume / GIVEN_UP));
+        spread[i] = ModelSpread.of(value[i], volume / path.point().flow(), share, TIME_FLOOR);
       }
       case "power" -> {
         double rated = path.ratedPower().orElseThrow();

@@ -46,11 +46,18 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
   public List<Question> questions() {
     List<Question> questions = new ArrayList<>();
     for (Observable observable : DrainPumpKind.KIND.observables()) {
-      if (!observable.equals(DrainPumpKind.POWER) || path.ratedPower().isPresent()) {
+      if (canTell(observable)) {
         questions.add(new Question(component, observable, Conditions.NONE));
       }
     }
     return List.copyOf(questions);
+  }
+
+  private boolean canTell(Observable observable) {
+    if (observable.equals(DrainPumpKind.POWER)) {
+      return path.ratedPower().isPresent();
+    }
+    return !observable.equals(DrainPumpKind.DRAIN_TIME) || path.drainVolume().isPresent();
   }
 
   @Override

@@ -25,6 +25,7 @@ import kelter.hydraulics.water.Water;
  * @param hose the hose with its bends, the check valve and the outlet
  * @param point the operating point in order at 20 °C
  * @param ratedPower the rated electric power in W, or empty if it is not known
+ * @param drainVolume the water that a full drain phase moves, in m3, or empty if it is not known
  * @param hoseKnown whether lift, length and bore are those of the job
  */
 public record DrainPath(
@@ -33,6 +34,7 @@ public record DrainPath(
     Hose hose,
     OperatingPoint point,
     Optional<Double> ratedPower,
+    Optional<Double> drainVolume,
     boolean hoseKnown) {
 
   /** What is taken where a job does not say: common practice, no source. */
@@ -100,7 +102,8 @@ public record DrainPath(
             noFlowTorque(curve, rated, power, water),
             PumpCondition.GOOD);
     boolean known = lift.isPresent() && length.isPresent() && bore.isPresent();
-    return new DrainPath(pump, height, hose, point, power, known);
+    Optional<Double> volume = component.figure(DrainPumpKind.DRAIN_VOLUME.id()).map(Quantity::si);
+    return new DrainPath(pump, height, hose, point, power, volume, known);
   }
 
   private static double noFlowTorque(

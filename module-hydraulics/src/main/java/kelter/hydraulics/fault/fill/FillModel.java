@@ -70,7 +70,7 @@ public record FillModel(String component, FillState order) implements FaultModel
       FillPath path = order.with(severity);
       double flow = path.flow(COLD);
       for (int i = 0; i < value.length; i++) {
-        answer(asked.get(i).observable().id(), i, severity, path, flow / usual, value, spread);
+        answer(asked.get(i).observable().id(), i, severity, path, flow, usual, value, spread);
       }
     };
   }
@@ -80,14 +80,14 @@ public record FillModel(String component, FillState order) implements FaultModel
       int i,
       double[] severity,
       FillPath path,
-      double flowShare,
+      double flow,
+      double usual,
       double[] value,
       double[] spread) {
     spread[i] = ModelSpread.GRADE;
-    double usual = order.path().flow(COLD);
     switch (observable) {
       case "fill-flow" -> {
-        value[i] = flowShare * usual;
+        value[i] = flow;
         spread[i] = ModelSpread.of(value[i], usual, REGULATOR_SHARE, FLOW_FLOOR);
       }
       case "static-pressure" -> {
@@ -103,7 +103,7 @@ public record FillModel(String component, FillState order) implements FaultModel
       case "hose-kinked" ->
           value[i] = Symptom.noticed(FillFault.HOSE_KINKED.in(severity), 0.35, 0.08);
       case "leaks-by" -> value[i] = Symptom.noticed(FillFault.LEAKS_BY.in(severity), 0.2, 0.05);
-      case "fills-slowly" -> value[i] = Symptom.noticed(flowShare, 0.6, -0.07);
+      case "fills-slowly" -> value[i] = Symptom.noticed(flow / usual, 0.6, -0.07);
       case "bangs" -> value[i] = Symptom.noticed(path.staticPressure() / BANGING, 1, 0.12);
       default ->
           throw new IllegalArgumentException(
