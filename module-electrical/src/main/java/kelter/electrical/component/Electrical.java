@@ -77,8 +77,8 @@ public final class Electrical {
   /** From a welded contact to an open one on an ordinary meter, Ohm. */
   static final Span RESISTANCE = new Span(1e-3, 1e8);
 
-  /** From a dead short to the end of an insulation tester, Ohm. */
-  static final Span INSULATION = new Span(1e3, 1e10);
+  /** From a dead short to the end of an ordinary insulation tester, Ohm. */
+  static final Span INSULATION = new Span(1, 1e9);
 
   private Electrical() {}
 

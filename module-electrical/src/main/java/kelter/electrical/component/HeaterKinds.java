@@ -129,42 +129,50 @@ public final class HeaterKinds {
       Observable.yesNo(
           "trips-rcd",
           "the residual-current device trips",
-          Electrical.look("Ask whether it trips, and when: at once, or after some heating.", 1));
+          Electrical.look("Ask whether it trips, and when: at once, or after some heating.", 2));
+
+  /** Whether the fuse or circuit-breaker acts. */
+  public static final Observable TRIPS_BREAKER =
+      Observable.yesNo(
+          "trips-breaker",
+          "the fuse or circuit-breaker of the circuit acts",
+          Electrical.look(
+              "Ask which device acts: circuit-breaker, or residual-current device.", 2));
 
   /** Whether it stays cold. */
   public static final Observable WASHES_COLD =
       Observable.yesNo(
           "washes-cold",
           "the water stays cold",
-          Electrical.look("Ask, or feel the door glass after half an hour.", 1));
+          Electrical.look("Ask, or feel the door glass after half an hour.", 5));
 
   /** Whether it is slow. */
   public static final Observable HEATS_SLOWLY =
       Observable.yesNo(
           "heats-slowly",
           "it heats, but takes longer than it did",
-          Electrical.look("Ask whether the programme takes longer than it did.", 1));
+          Electrical.look("Ask whether the programme takes longer than it did.", 5));
 
   /** Whether the air stays cold. */
   public static final Observable DRIES_COLD =
       Observable.yesNo(
           "dries-cold",
           "the air stays cold",
-          Electrical.look("Ask, or feel the outlet after five minutes.", 1));
+          Electrical.look("Ask, or feel the outlet after five minutes.", 5));
 
   /** Whether drying is slow. */
   public static final Observable DRIES_SLOWLY =
       Observable.yesNo(
           "dries-slowly",
           "it dries, but takes longer than it did",
-          Electrical.look("Ask whether the programme takes longer than it did.", 1));
+          Electrical.look("Ask whether the programme takes longer than it did.", 5));
 
   /** Whether it gets too hot. */
   public static final Observable OVERHEATS =
       Observable.yesNo(
           "overheats",
           "it gets hotter than it was set to",
-          Electrical.look("Ask for scalded wash, steam, or a smell of hot dust.", 1));
+          Electrical.look("Ask for scalded wash, steam, or a smell of hot dust.", 5));
 
   /** How much scale is on it. */
   public static final Observable SCALE =
@@ -206,6 +214,7 @@ public final class HeaterKinds {
               TERMINAL_VOLTAGE,
               HEATING_RATE,
               TRIPS,
+              TRIPS_BREAKER,
               WASHES_COLD,
               HEATS_SLOWLY,
               OVERHEATS,
@@ -227,6 +236,7 @@ public final class HeaterKinds {
               TERMINAL_VOLTAGE,
               AIR_RISE,
               TRIPS,
+              TRIPS_BREAKER,
               DRIES_COLD,
               DRIES_SLOWLY,
               OVERHEATS,

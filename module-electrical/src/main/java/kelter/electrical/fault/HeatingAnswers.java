@@ -54,6 +54,9 @@ final class HeatingAnswers {
   /** How uncertain a temperature is that nobody stated, K. */
   private static final double ROOM_SPREAD = 3;
 
+  /** Leakage of a hot wet heater over what its cold insulation tells; from memory. */
+  private static final double HOT_LEAK = 4;
+
   /** Residual current at which most devices of 30 mA trip, A: between half of it and all of it. */
   private static final double TRIP_CURRENT = 0.022;
 
@@ -224,7 +227,7 @@ final class HeatingAnswers {
       case "resistance" ->
           state -> new Forecast(Math.min(HeatingState.OPEN, state.heater), tolerance);
       case "insulation-resistance" ->
-          state -> new Forecast(state.insulation(), Double.isInfinite(state.leak) ? 1.5 : 0.6);
+          state -> new Forecast(state.insulation(), Double.isInfinite(state.leak) ? 1.7 : 0.6);
       case "current" -> current(conditions);
       case "power" -> power(conditions);
       case "voltage" -> state -> new Forecast(state.terminalVoltage(), SUPPLY * state.ratedVoltage);
@@ -239,6 +242,7 @@ final class HeatingAnswers {
   private static Answer seen(String observable) {
     return switch (observable) {
       case "trips-rcd" -> state -> new Forecast(trips(state), 1);
+      case "trips-breaker" -> state -> new Forecast(state.overloaded() ? 0.95 : 0.02, 1);
       case "washes-cold", "dries-cold" -> state -> new Forecast(staysCold(state), 1);
       case "heats-slowly", "dries-slowly" -> state -> new Forecast(slow(state), 1);
       case "overheats" -> state -> new Forecast(state.overheats, 1);
@@ -299,8 +303,8 @@ final class HeatingAnswers {
   }
 
   private static double trips(HeatingState state) {
-    double leakage = state.ratedVoltage / state.insulation();
-    return 0.02 + 0.95 * logistic(Math.log(leakage / TRIP_CURRENT) / 0.6);
+    double leakage = HOT_LEAK * state.ratedVoltage / state.insulation();
+    return 0.02 + 0.95 * logistic(Math.log(leakage / TRIP_CURRENT) / 0.8);
   }
 
   private static double staysCold(HeatingState state) {

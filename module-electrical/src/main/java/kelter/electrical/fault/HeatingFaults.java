@@ -19,7 +19,10 @@ final class HeatingFaults {
   private static final double FIRST_LEAK = 2e6;
 
   /** Factor from the slightest to the worst leak. */
-  private static final double LEAK_RANGE = 1e-3;
+  private static final double LEAK_RANGE = 1e-4;
+
+  /** What a heater shorted at its terminals keeps of its resistance. */
+  private static final double WHOLE_SHORT = 0.01;
 
   /** A shorted sensor, as a factor of its resistance. */
   private static final double SENSOR_SHORT = 1e-3;
@@ -76,16 +79,16 @@ final class HeatingFaults {
         known(
             "shorted-turns",
             id,
-            "heater partly shorted",
-            0.005,
-            (state, s) -> state.heater *= 1 - 0.9 * s,
+            "heater shorted, in part or wholly",
+            0.01,
+            (state, s) -> state.heater *= Math.pow(WHOLE_SHORT, s),
             renew));
     known.add(
         known(
             "wrong-part",
             id,
             "a heater of too little power fitted",
-            0.003,
+            0.005,
             (state, s) -> {
               state.heater *= 1 + s;
               state.markingDiffers = 0.9;
@@ -98,7 +101,7 @@ final class HeatingFaults {
               "element-open",
               id,
               "one of %d elements open".formatted(n),
-              0.03,
+              0.06,
               (state, s) -> state.heater *= n / (n - 1.0),
               renew));
     }
@@ -107,7 +110,7 @@ final class HeatingFaults {
             "open",
             id,
             "heater open",
-            0.05,
+            0.12,
             (state, s) -> state.heater = HeatingState.OPEN,
             renew));
     known.add(
@@ -115,7 +118,7 @@ final class HeatingFaults {
             "leaking",
             id,
             "heater leaks to earth",
-            0.04,
+            0.08,
             (state, s) -> state.leak = FIRST_LEAK * Math.pow(LEAK_RANGE, s),
             renew));
   }
@@ -128,7 +131,7 @@ final class HeatingFaults {
               "lint",
               id,
               "lint in the way of the air",
-              0.06,
+              0.12,
               (state, s) -> {
                 state.deposit = 0.35 + 0.6 * s;
                 state.airflow *= 1 - 0.7 * s;
@@ -141,7 +144,7 @@ final class HeatingFaults {
               "scaled",
               id,
               "heater scaled",
-              0.05,
+              0.08,
               (state, s) -> {
                 state.deposit = 0.35 + 0.6 * s;
                 state.duty *= 1 - 0.15 * s;
@@ -157,7 +160,7 @@ final class HeatingFaults {
             "open",
             link.id(),
             "thermal link open",
-            0.03,
+            0.05,
             (state, s) -> {
               state.link[i] = HeatingState.OPEN;
               state.interrupted = true;
@@ -172,7 +175,7 @@ final class HeatingFaults {
             "contact-burnt",
             relay.id(),
             "relay contact burnt",
-            0.02,
+            0.04,
             (state, s) -> {
               state.contact[i] *= Math.pow(150, s);
               state.burns[i] = 0.35 + 0.6 * s;
@@ -184,7 +187,7 @@ final class HeatingFaults {
             "contact-welded",
             relay.id(),
             "relay contact welded",
-            0.005,
+            0.01,
             (state, s) -> {
               state.closedWhenOff[i] = 0.97;
               state.overheats = 0.8;
@@ -195,7 +198,7 @@ final class HeatingFaults {
             "coil-open",
             relay.id(),
             "relay coil open",
-            0.01,
+            0.015,
             (state, s) -> {
               state.coil[i] = HeatingState.OPEN;
               state.interrupted = true;
@@ -212,7 +215,7 @@ final class HeatingFaults {
             "reads-too-warm",
             id,
             "sensor drifted, reads too warm",
-            0.015,
+            0.03,
             (state, s) -> {
               state.sensorFactor[i] *= Math.exp(-0.5 * s);
               state.reached *= 1 - 0.5 * s;
@@ -223,7 +226,7 @@ final class HeatingFaults {
             "reads-too-cold",
             id,
             "sensor drifted, reads too cold",
-            0.01,
+            0.015,
             (state, s) -> {
               state.sensorFactor[i] *= Math.exp(0.5 * s);
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
@@ -234,7 +237,7 @@ final class HeatingFaults {
             "off-seat",
             id,
             "sensor off its seat",
-            0.01,
+            0.015,
             (state, s) -> {
               state.offSeat[i] = 0.95;
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
@@ -245,7 +248,7 @@ final class HeatingFaults {
             "sensor-shorted",
             id,
             "sensor shorted",
-            0.005,
+            0.01,
             (state, s) -> {
               state.sensorFactor[i] = SENSOR_SHORT;
               state.interrupted = true;
@@ -256,7 +259,7 @@ final class HeatingFaults {
             "sensor-open",
             id,
             "sensor or its wire open",
-            0.01,
+            0.03,
             (state, s) -> {
               state.sensorFactor[i] = HeatingState.OPEN;
               state.interrupted = true;
@@ -272,7 +275,7 @@ final class HeatingFaults {
             "low-voltage",
             id,
             "too little voltage reaches the heater: weak supply or a hot joint",
-            0.01,
+            0.02,
             (state, s) -> state.supply *= 1 - 0.3 * s,
             HeatingRemedies.mendSupply(id)));
   }

@@ -13,13 +13,16 @@ final class HeatingState {
   static final double OPEN = 1e8;
 
   /** A heater in order against earth, Ohm; from memory. */
-  private static final double HEALTHY_INSULATION = 1e8;
+  private static final double HEALTHY_INSULATION = 3e8;
 
   /** A closed contact or whole link on an ordinary meter, Ohm; from memory. */
   private static final double CLOSED = 0.1;
 
   /** A relay contact in order, Ohm; from memory. */
   private static final double CONTACT = 0.02;
+
+  /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
+  private static final double OVERLOAD = 4;
 
   final double ratedPower;
   final double ratedVoltage;
@@ -91,9 +94,14 @@ final class HeatingState {
     return 1 / (1 / HEALTHY_INSULATION + 1 / leak);
   }
 
+  /** Whether so much current would flow that the fuse or circuit-breaker acts at once. */
+  boolean overloaded() {
+    return supply / (heater * hotOverCold) > OVERLOAD * ratedPower / ratedVoltage;
+  }
+
   /** Current while it heats, A. */
   double current() {
-    if (interrupted) {
+    if (interrupted || overloaded()) {
       return 0;
     }
     double series = 0;
@@ -105,7 +113,7 @@ final class HeatingState {
 
   /** Voltage at the terminals while it heats, V. */
   double terminalVoltage() {
-    return interrupted ? 0 : current() * heater * hotOverCold;
+    return interrupted || overloaded() ? 0 : current() * heater * hotOverCold;
   }
 
   /** Power of the heater while it heats, W. */
