@@ -8,6 +8,7 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.StoredEnergy;
 import kelter.electrical.check.ElectricalChecks;
@@ -20,14 +21,26 @@ import kelter.electrical.conductor.WireGauge;
 import kelter.electrical.fault.HeatingModel;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.HeatUp;
+import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.PowerInputBand;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.protection.InsulationLimit;
+import kelter.electrical.protection.LeakageCurrent;
+import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
 import kelter.electrical.sensor.BetaThermistor;
+import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
+import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
+import kelter.electrical.supply.SourceImpedance;
+import kelter.electrical.supply.SupplyRange;
+import kelter.electrical.winding.CoilImpedance;
+import kelter.electrical.winding.HalfWave;
+import kelter.electrical.winding.PhaseUnbalance;
+import kelter.electrical.winding.Slip;
+import kelter.electrical.winding.StarDelta;
 
 /** Heaters, windings, sensors, insulation, earthing, supply and capacitors. */
 public final class ElectricalModule implements CalculationModule {
@@ -52,7 +65,22 @@ public final class ElectricalModule implements CalculationModule {
           PlatinumThermometer.RESISTANCE,
           PlatinumThermometer.TEMPERATURE,
           InsulationLimit.CALCULATION,
-          ProtectiveConductorLimit.CALCULATION);
+          ProtectiveConductorLimit.CALCULATION,
+          HeaterConnection.CALCULATION,
+          CapacitanceFromCurrent.CALCULATION,
+          Divider.CALCULATION,
+          SensorLine.CALCULATION,
+          PhaseUnbalance.VOLTAGES,
+          PhaseUnbalance.WINDINGS,
+          StarDelta.CALCULATION,
+          Slip.CALCULATION,
+          CoilImpedance.CALCULATION,
+          HalfWave.CALCULATION,
+          LeakageLimit.CALCULATION,
+          LeakageCurrent.CALCULATION,
+          SourceImpedance.CALCULATION,
+          SourceImpedance.JOINT,
+          SupplyRange.CALCULATION);
 
   /** Made by the service loader, or by hand. */
   public ElectricalModule() {}

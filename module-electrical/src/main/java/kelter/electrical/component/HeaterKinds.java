@@ -8,6 +8,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
 
 /** Heaters of water and of air. */
 public final class HeaterKinds {
@@ -41,7 +42,7 @@ public final class HeaterKinds {
                   + " terminals.",
               4,
               Electrical.OHMMETER,
-              Electrical.HOT_PART));
+              Cautions.HOT_PART));
 
   /** Its insulation. */
   public static final Observable INSULATION =
@@ -184,7 +185,7 @@ public final class HeaterKinds {
               "Drain, open, and look at the heater with a lamp.",
               15,
               Caution.HOT_WATER,
-              Electrical.HOT_PART));
+              Cautions.HOT_PART));
 
   /** How much lint is in the way of the air. */
   public static final Observable LINT =
@@ -192,7 +193,7 @@ public final class HeaterKinds {
           "lint",
           "lint on the heater and in the way of the air",
           List.of("none", "thin", "thick", "blocked"),
-          Electrical.inside("Open the air duct at the heater and look.", 10, Electrical.HOT_PART));
+          Electrical.inside("Open the air duct at the heater and look.", 10, Cautions.HOT_PART));
 
   /** Whether it is the right part. */
   public static final Observable MARKING_DIFFERS =

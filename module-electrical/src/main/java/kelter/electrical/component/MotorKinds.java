@@ -7,6 +7,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
 
 /** Motors, their capacitors, and coils. */
 public final class MotorKinds {
@@ -101,7 +102,7 @@ public final class MotorKinds {
               "Discharge the capacitor through a resistor, take it out of circuit, and measure.",
               6,
               new Accuracy(0.02, 1e-8),
-              Electrical.CHARGED_CAPACITOR));
+              Cautions.CHARGED_CAPACITOR));
 
   /** Whether a capacitor is swollen. */
   public static final Observable SWOLLEN =
@@ -109,7 +110,7 @@ public final class MotorKinds {
           "swollen",
           "it is swollen, cracked or leaks",
           Electrical.inside(
-              "Look at its case, without touching it.", 3, Electrical.CHARGED_CAPACITOR));
+              "Look at its case, without touching it.", 3, Cautions.CHARGED_CAPACITOR));
 
   /** Resistance of a coil. */
   public static final Observable COIL_RESISTANCE =
