@@ -10,10 +10,10 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
-import kelter.core.job.ProtectionClass;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import kelter.cli.terminal.Terminal;
 import kelter.core.problem.InputException;
+import kelter.core.quantity.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -89,10 +90,22 @@ public final class Kelter {
     try {
       return parseAndRun(arguments);
     } catch (ParameterException wrong) {
-      terminal.complain("kelter: " + wrong.getMessage());
+      terminal.complain("kelter: " + message(wrong, arguments));
       terminal.complain("Try 'kelter " + helpOf(wrong.getCommandLine()) + "--help'.");
       return BAD_USAGE;
     }
+  }
+
+  private static String message(ParameterException wrong, String... arguments) {
+    boolean noCommand = !COMMANDS.containsKey(arguments[0]) && !arguments[0].startsWith("-");
+    if (!noCommand) {
+      return wrong.getMessage();
+    }
+    String near =
+        Nearest.of(arguments[0], COMMANDS.keySet())
+            .map(name -> "; did you mean '" + name + "'?")
+            .orElse("");
+    return "there is no command '" + arguments[0] + "'" + near;
   }
 
   private static String helpOf(CommandLine commandLine) {

@@ -8,19 +8,33 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.problem.InputException;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Candidate;
+import kelter.costing.choice.Candidates;
+import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.States;
+import kelter.costing.choice.Work;
 import kelter.costing.life.KindOfLife;
 
 /**
  * The options of a job with what each costs on average.
  *
  * @param kind which studies speak for the machine
- * @param basis the figures that the comparison rests on
+ * @param prices the prices of the job
+ * @param candidates the options, the plan once for each length
  * @param states the states that the machine may be in
+ * @param basis the figures that the comparison rests on
  * @param expectation the averages over the lives
  * @param weighed the options, the cheapest on average first
  */
 record Comparison(
-    KindOfLife kind, Basis basis, States states, Expectation expectation, List<Weighed> weighed) {
+    KindOfLife kind,
+    Prices prices,
+    List<Candidate> candidates,
+    States states,
+    Basis basis,
+    Expectation expectation,
+    List<Weighed> weighed) {
 
   /**
    * An option with its mean annual cost.
@@ -53,14 +67,24 @@ record Comparison(
         candidates.stream().flatMap(c -> c.steps().stream()).map(Work.Step::key).toList();
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
     Basis basis = Basis.of(job, work.only(needed), kind, assumptions);
-    Prices prices = job.prices().orElseThrow();
+    return of(kind, job.prices().orElseThrow(), candidates, states, basis);
+  }
+
+  private static Comparison of(
+      KindOfLife kind, Prices prices, List<Candidate> candidates, States states, Basis basis) {
     Expectation expectation = Expectation.of(basis);
     List<Weighed> weighed = new ArrayList<>();
     for (Candidate candidate : candidates) {
       Outcomes outcomes = Outcomes.of(candidate, states, prices, basis);
       weighed.add(new Weighed(candidate, outcomes, expectation.annualCost(outcomes, states)));
     }
-    return new Comparison(kind, basis, states, expectation, withBestPlan(weighed));
+    return new Comparison(
+        kind, prices, candidates, states, basis, expectation, withBestPlan(weighed));
+  }
+
+  /** The same options with other figures. */
+  Comparison with(Basis other) {
+    return of(kind, prices, candidates, states, other);
   }
 
   /** Of the plans of all lengths only the cheapest is put to the owner. */
@@ -100,5 +124,10 @@ record Comparison(
                 repair.outcomes().meanPaid(states)
                     + (replacing().mean() - repair.mean()) * expectation.period())
         .orElse(Double.NaN);
+  }
+
+  /** What the best repair saves a year against replacing; NaN if there is no repair. */
+  double saving() {
+    return bestRepair().map(repair -> replacing().mean() - repair.mean()).orElse(Double.NaN);
   }
 }

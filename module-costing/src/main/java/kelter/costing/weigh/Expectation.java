@@ -1,6 +1,9 @@
 package kelter.costing.weigh;
 
 import java.util.List;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
 import kelter.costing.money.UniformPresentValue;
@@ -31,13 +34,13 @@ record Expectation(
     double[] weights = life.weights(basis.age());
     double worthNew = 0;
     double worthLeft = 0;
-    double[] again = new double[Scenario.WEAR.length];
+    double[] again = new double[Outcomes.WEAR.size()];
     for (int j = 0; j < weights.length; j++) {
       Weibull study = studies.get(j);
       worthNew += meanWorth(study, 0, basis.rate()) / weights.length;
       worthLeft += weights[j] * meanWorth(study, basis.age(), basis.rate());
       for (int w = 0; w < again.length; w++) {
-        again[w] += weights[j] * again(study, Scenario.WEAR[w], basis);
+        again[w] += weights[j] * again(study, Outcomes.WEAR.get(w), basis);
       }
     }
     return new Expectation(

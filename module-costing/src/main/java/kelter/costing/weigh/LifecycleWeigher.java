@@ -2,15 +2,24 @@ package kelter.costing.weigh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.option.Option;
+import kelter.core.option.Reasons;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
 import kelter.core.source.Source;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Candidate;
+import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.States;
+import kelter.costing.choice.Work;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.life.LifeStudy;
 import kelter.costing.life.RemainingLife;
@@ -24,10 +33,6 @@ public final class LifecycleWeigher implements Weigher {
 
   /** How many draws are made unless somebody asks for another number. */
   public static final int DRAWS = 20_000;
-
-  private static final double LOW = 0.05;
-  private static final double MEDIAN = 0.5;
-  private static final double HIGH = 0.95;
 
   private final int draws;
 
@@ -55,20 +60,47 @@ public final class LifecycleWeigher implements Weigher {
     Comparison comparison = Comparison.of(job, diagnosis, assumptions);
     assumptions.addAll(method(comparison.basis()));
     return new Weighing(
-        job.prices().orElseThrow().currency(),
+        comparison.prices().currency(),
         options(comparison, seed),
         comparison.breakEvenBill(),
         assumptions,
-        sources(comparison.kind(), job.prices().orElseThrow()));
+        sources(comparison.kind(), comparison.prices()));
+  }
+
+  @Override
+  public Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
+    Comparison comparison = Comparison.of(job, diagnosis, new ArrayList<>());
+    Reasons reasons =
+        new Reasons(
+            BreakEvenAge.of(comparison),
+            Influences.of(comparison),
+            regret(comparison, Scenario.draw(comparison, draws, seed)),
+            Courses.of(comparison, seed),
+            RulesOfThumb.of(comparison));
+    return Optional.of(reasons);
+  }
+
+  private static Map<String, Double> regret(Comparison comparison, double[][] costs) {
+    Map<String, Double> regret = new LinkedHashMap<>();
+    for (int k = 0; k < costs.length; k++) {
+      double sum = 0;
+      for (int i = 0; i < costs[k].length; i++) {
+        double least = costs[0][i];
+        for (double[] other : costs) {
+          least = Math.min(least, other[i]);
+        }
+        sum += costs[k][i] - least;
+      }
+      regret.put(comparison.weighed().get(k).candidate().id(), sum / costs[k].length);
+    }
+    return regret;
   }
 
   private List<Option> options(Comparison comparison, long seed) {
     List<Comparison.Weighed> weighed = comparison.weighed();
     Basis basis = comparison.basis();
     States states = comparison.states();
-    double[][] costs =
-        new Scenario(basis, comparison.expectation())
-            .draw(weighed.stream().map(Comparison.Weighed::outcomes).toList(), states, draws, seed);
+    double[][] costs = Scenario.draw(comparison, draws, seed);
     double[] cheapest = probabilityCheapest(costs);
     double left = basis.life().meanResidual(basis.age());
     List<Option> options = new ArrayList<>();
@@ -84,7 +116,7 @@ public final class LifecycleWeigher implements Weigher {
               replaces ? 1 : outcomes.chanceOfCure(states),
               outcomes.meanPaid(states) + (replaces ? basis.newMachine() : 0),
               replaces ? basis.life().mean() : left,
-              spread(weighed.get(k).mean(), costs[k]),
+              Spreads.of(weighed.get(k).mean(), costs[k]),
               cheapest[k]));
     }
     return options;
@@ -107,16 +139,6 @@ public final class LifecycleWeigher implements Weigher {
       count[cheapest]++;
     }
     return Arrays.stream(count).mapToDouble(times -> times / (double) draws).toArray();
-  }
-
-  private static Option.Spread spread(double mean, double[] costs) {
-    double[] sorted = costs.clone();
-    Arrays.sort(sorted);
-    return new Option.Spread(mean, at(sorted, LOW), at(sorted, MEDIAN), at(sorted, HIGH));
-  }
-
-  private static double at(double[] sorted, double share) {
-    return sorted[(int) Math.min(sorted.length - 1.0, Math.floor(share * sorted.length))];
   }
 
   private static List<String> method(Basis basis) {

@@ -2,6 +2,9 @@ package kelter.costing.weigh;
 
 import java.util.Arrays;
 import java.util.List;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -21,13 +24,6 @@ import org.apache.commons.rng.simple.RandomSource;
  */
 final class Scenario {
 
-  /**
-   * How old a mended component is afterwards, as a ratio of the age of the machine, by what the
-   * remedy restores: function, part, component (virtual age after Kijima, J. Appl. Prob. 26
-   * (1989)). The half for a renewed part is an assumption.
-   */
-  static final double[] WEAR = {1, 0.5, 0};
-
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
@@ -37,7 +33,7 @@ final class Scenario {
   private final double period;
   private final double annualNew;
 
-  Scenario(Basis basis, Expectation expectation) {
+  private Scenario(Basis basis, Expectation expectation) {
     this.basis = basis;
     ApplianceLife life = basis.life();
     studies = life.studies().toArray(Weibull[]::new);
@@ -46,10 +42,10 @@ final class Scenario {
             .map(study -> new Weibull(study.scale() * basis.componentLife(), study.shape()))
             .toArray(Weibull[]::new);
     cumulativeWeights = cumulative(life.weights(basis.age()));
-    hazardTo = new double[studies.length][WEAR.length];
+    hazardTo = new double[studies.length][Outcomes.WEAR.size()];
     for (int j = 0; j < studies.length; j++) {
-      for (int w = 0; w < WEAR.length; w++) {
-        hazardTo[j][w] = components[j].hazardTo(WEAR[w] * basis.age());
+      for (int w = 0; w < Outcomes.WEAR.size(); w++) {
+        hazardTo[j][w] = components[j].hazardTo(Outcomes.WEAR.get(w) * basis.age());
       }
     }
     hazardReached = Arrays.stream(studies).mapToDouble(s -> s.hazardTo(basis.age())).toArray();
@@ -68,21 +64,29 @@ final class Scenario {
   }
 
   /**
-   * Draws the annual costs.
+   * Draws the annual costs of all options of a comparison.
    *
-   * @param options the options
-   * @param states the states of the machine
+   * @param comparison the comparison
    * @param draws how many draws
    * @param seed the seed: the same seed gives the same draws
-   * @return for each option, its annual cost at each draw
+   * @return for each option in the order of the comparison, its annual cost at each draw
    */
-  double[][] draw(List<Outcomes> options, States states, int draws, long seed) {
+  static double[][] draw(Comparison comparison, int draws, long seed) {
+    return new Scenario(comparison.basis(), comparison.expectation())
+        .draw(
+            comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList(),
+            comparison.states(),
+            draws,
+            seed);
+  }
+
+  private double[][] draw(List<Outcomes> options, States states, int draws, long seed) {
     UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
     double[] cumulativeStates =
         cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
     Outcomes[] outcomes = options.toArray(Outcomes[]::new);
     double[][] costs = new double[outcomes.length][draws];
-    double[] again = new double[WEAR.length];
+    double[] again = new double[Outcomes.WEAR.size()];
     double logRate = Math.log1p(basis.rate());
     for (int i = 0; i < draws; i++) {
       int study = place(cumulativeWeights, random.nextDouble());
@@ -92,7 +96,7 @@ final class Scenario {
       double failsAgain = random.nextDouble();
       double worth = worth(lasts, logRate);
       double kept = (basis.running() - annualNew) * worth;
-      for (int w = 0; w < WEAR.length; w++) {
+      for (int w = 0; w < Outcomes.WEAR.size(); w++) {
         double fails = fails(study, w, failsAgain);
         again[w] = fails < lasts ? Math.exp(-fails * logRate) : 0;
       }
@@ -123,7 +127,7 @@ final class Scenario {
 
   private double fails(int study, int wear, double uniform) {
     return components[study].residual(
-        hazardTo[study][wear], -Math.log1p(-uniform), WEAR[wear] * basis.age());
+        hazardTo[study][wear], -Math.log1p(-uniform), Outcomes.WEAR.get(wear) * basis.age());
   }
 
   private double worth(double years, double logRate) {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,14 +24,10 @@ class ExpectationTest {
   void theMeanOfTheDrawsIsTheExpectation(double age, String kind, double rate) {
     Comparison comparison =
         Comparison.of(
-            Cases.job(kind, age, java.util.Optional.of(Cases.prices(14, 130, 700, rate))),
+            Cases.job(kind, age, Optional.of(Cases.prices(14, 130, 700, rate))),
             Cases.diagnosis(0.5, 0.3, 0.1, 0.05),
             new ArrayList<>());
-    List<Outcomes> options =
-        comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList();
-    double[][] costs =
-        new Scenario(comparison.basis(), comparison.expectation())
-            .draw(options, comparison.states(), DRAWS, 99);
+    double[][] costs = Scenario.draw(comparison, DRAWS, 99);
     for (int k = 0; k < costs.length; k++) {
       double mean = Arrays.stream(costs[k]).average().orElseThrow();
       double squares = Arrays.stream(costs[k]).map(c -> (c - mean) * (c - mean)).sum();

@@ -238,10 +238,10 @@ class LifecycleWeigherTest {
     assertEquals(
         List.of(
             "/appliance/age",
-            "/prices/labourPerHour",
+            "/prices/labour-per-hour",
             "/prices/replacement",
-            "/prices/parts/renew-seal",
-            "/prices/parts/renew-pump"),
+            "/prices/parts/drain-pump.renew-seal",
+            "/prices/parts/drain-pump.renew-pump"),
         missing.problems().stream().map(Problem::where).toList());
     assertTrue(missing.problems().stream().noneMatch(p -> p.remedy().isEmpty()));
     Job none = Cases.job("washing-machine", 3, Optional.empty());
@@ -292,6 +292,31 @@ class LifecycleWeigherTest {
             parts);
     Weighing weighing = weigh(Cases.washer(8, keyed), LIKELY_BLOCKED);
     assertEquals(45 + 45 + 70, option(weighing, "drain-pump.renew-pump").outlay(), 1e-9);
+  }
+
+  /**
+   * A diagnosis shows its likeliest states only; the rest follows from what it says of each fault.
+   */
+  @Test
+  void statesThatAreNotShownAreTakenFromTheFaults() {
+    Diagnosis all = Cases.diagnosis(0.5, 0.3, 0, 0.1);
+    Diagnosis first =
+        new Diagnosis(
+            all.ranking().subList(0, 1),
+            all.faults(),
+            all.healthy(),
+            all.unexplained(),
+            all.next(),
+            all.plan(),
+            all.notUsed());
+    Job job = Cases.washer(7, dearPump());
+    Weighing whole = weigh(job, all);
+    Weighing partly = weigh(job, first);
+    for (Option option : whole.options()) {
+      assertEquals(
+          option.probabilityOfCure(), option(partly, option.id()).probabilityOfCure(), 1e-12);
+      assertEquals(option.annualCost().mean(), mean(partly, option.id()), 1e-9);
+    }
   }
 
   @Test

@@ -18,7 +18,8 @@ import kelter.electrical.internal.Require;
 public final class CapacitanceFromCurrent {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE = Source.published("reactance of a capacitor, circuit theory");
+  public static final Source SOURCE =
+      Source.fromMemory("reactance of a capacitor, IEC 60050-131:2002");
 
   /** The capacitance by name. */
   public static final Calculation CALCULATION =

@@ -19,7 +19,7 @@ public final class StoredEnergy {
 
   /** Where the formula comes from. */
   public static final Source SOURCE =
-      Source.published("definition of capacitance: charge over voltage");
+      Source.fromMemory("definition of capacitance, IEC 60050-131:2002");
 
   private static final QuantityKind JOULE = QuantityKind.of("energy", "J");
   private static final QuantityKind CHARGE = QuantityKind.of("electric charge", "mC");

@@ -6,10 +6,10 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.job.ProtectionClass;
 import kelter.core.job.Reading;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.core.safety.ProtectionClass;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.protection.InsulationLimit;
 

@@ -20,7 +20,7 @@ public final class HeaterConnection {
 
   /** Where the formulas come from. */
   public static final Source SOURCE =
-      Source.published("Ohm's and Kirchhoff's laws, symmetric three-phase circuits");
+      Source.published("Ohm's law (1827) and Kirchhoff's laws (1845)");
 
   /** How elements are connected. */
   public enum Connection {

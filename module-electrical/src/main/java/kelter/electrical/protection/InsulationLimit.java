@@ -1,12 +1,12 @@
 package kelter.electrical.protection;
 
 import java.util.List;
-import kelter.core.job.ProtectionClass;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
 

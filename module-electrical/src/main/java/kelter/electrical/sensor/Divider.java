@@ -19,7 +19,8 @@ import kelter.electrical.internal.Require;
 public final class Divider {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE = Source.published("Ohm's and Kirchhoff's laws");
+  public static final Source SOURCE =
+      Source.published("Ohm's law (1827) and Kirchhoff's laws (1845)");
 
   /** The resistance by name. */
   public static final Calculation CALCULATION =

@@ -19,7 +19,8 @@ import kelter.electrical.internal.Require;
 public final class SensorLine {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE = Source.published("straight line through two points");
+  public static final Source SOURCE =
+      Source.commonPractice("straight line through both ends of the range of the sensor");
 
   private static final double BEYOND = 0.1;
 

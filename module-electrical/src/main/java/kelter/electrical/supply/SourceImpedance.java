@@ -21,7 +21,7 @@ import kelter.electrical.internal.Require;
 public final class SourceImpedance {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE = Source.published("Ohm's and Joule's laws");
+  public static final Source SOURCE = Source.published("Ohm's law (1827) and Joule's law (1841)");
 
   /** The impedance by name. */
   public static final Calculation CALCULATION =

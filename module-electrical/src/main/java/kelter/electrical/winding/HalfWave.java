@@ -19,7 +19,8 @@ import kelter.electrical.internal.Require;
 public final class HalfWave {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE = Source.published("mean and effective value of a half sine");
+  public static final Source SOURCE =
+      Source.fromMemory("mean and effective value of a half sine, handbooks of electronics");
 
   /** The voltages by name. */
   public static final Calculation CALCULATION =

@@ -19,8 +19,7 @@ import kelter.electrical.internal.Require;
 public final class Slip {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE =
-      Source.published("definition of slip, IEC 60050-411 (number from memory)");
+  public static final Source SOURCE = Source.fromMemory("definition of slip, IEC 60050-411:1996");
 
   /** The slip by name. */
   public static final Calculation CALCULATION =

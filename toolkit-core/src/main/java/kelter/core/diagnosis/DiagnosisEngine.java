@@ -65,7 +65,7 @@ public final class DiagnosisEngine {
         posterior.sound(),
         new Diagnosis.Unexplained(posterior.unexplained(), misfit(groups, joints)),
         next(groups, posterior),
-        RepairPlan.of(faults, job.prices()),
+        RepairPlan.of(groups, posterior, job.prices()),
         open.values().stream().map(DiagnosisEngine::key).distinct().toList());
   }
 

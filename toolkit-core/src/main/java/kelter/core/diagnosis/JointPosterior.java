@@ -83,6 +83,26 @@ final class JointPosterior {
     return weight[group][state] * others / total;
   }
 
+  /**
+   * The expectation of a product of one factor for each group.
+   *
+   * @param factor for each group, a factor for each of its states
+   * @return the expectation over all joint states
+   */
+  double expectation(double[][] factor) {
+    double all = 1;
+    double sound = soundFactor - 1;
+    for (int g = 0; g < weight.length; g++) {
+      double own = 0;
+      for (int state = 0; state < weight[g].length; state++) {
+        own += weight[g][state] * factor[g][state];
+      }
+      all *= own;
+      sound *= weight[g][Group.HEALTHY] * factor[g][Group.HEALTHY];
+    }
+    return (all + sound) / total;
+  }
+
   /** The probability that nothing at all is wrong. */
   double sound() {
     return soundFactor * soundProduct(-1) / total;

@@ -3,10 +3,10 @@ package kelter.core.file;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.job.Nameplate;
-import kelter.core.job.ProtectionClass;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.safety.ProtectionClass;
 
 /** Reads the nameplate of an appliance or a component. */
 final class NameplateReader {

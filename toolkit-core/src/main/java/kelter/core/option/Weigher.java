@@ -1,5 +1,6 @@
 package kelter.core.option;
 
+import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 
@@ -18,4 +19,17 @@ public interface Weigher {
    * @throws kelter.core.problem.InputException if the job lacks what the weighing needs
    */
   Weighing weigh(Job job, Diagnosis diagnosis, long seed);
+
+  /**
+   * Tells why the options come out as they do. It takes longer than {@link #weigh}.
+   *
+   * @param job the job, with its prices
+   * @param diagnosis what is wrong with the machine
+   * @param seed the seed of all draws: the same seed gives the same figures
+   * @return the reasons, or empty if the weigher gives none
+   * @throws kelter.core.problem.InputException if the job lacks what the weighing needs
+   */
+  default Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
+    return Optional.empty();
+  }
 }

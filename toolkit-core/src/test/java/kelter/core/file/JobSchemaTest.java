@@ -14,7 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import kelter.core.job.Instrument;
-import kelter.core.job.ProtectionClass;
+import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Standing;
 import org.junit.jupiter.api.Test;
 

@@ -1,0 +1,88 @@
+package kelter.costing.choice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Job;
+
+/** Finds the options that are worth putting to the owner. */
+public final class Candidates {
+
+  /** A single remedy is offered if the chance that it cures a fault is at least this. */
+  private static final double LEAST_CHANCE = 0.05;
+
+  /** A step of the plan is taken along if its chance of cure is at least this. */
+  private static final double LEAST_CHANCE_IN_PLAN = 0.02;
+
+  /** Doing nothing is offered if it is at least this likely that nothing is wrong. */
+  private static final double LIKELY_IN_ORDER = 0.5;
+
+  private static final int MOST_SINGLE = 4;
+  private static final int MOST_STEPS = 6;
+
+  private Candidates() {}
+
+  /**
+   * The options of a job: replacing, each likely remedy by itself, the plan stopped after each of
+   * its steps, and doing nothing where that makes sense.
+   *
+   * @param job the job
+   * @param diagnosis its diagnosis
+   * @param states the states of the machine
+   * @param work all remedies
+   * @return the options, each id once but for the plan, which comes once for each length
+   */
+  public static List<Candidate> of(Job job, Diagnosis diagnosis, States states, Work work) {
+    List<Candidate> candidates = new ArrayList<>();
+    candidates.add(new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), true));
+    if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
+      candidates.add(new Candidate(Candidate.NOTHING, "Leave it as it is", List.of(), false));
+    }
+    for (Work.Step step : singles(states, work)) {
+      candidates.add(new Candidate(step.key(), step.remedy().title(), List.of(step), false));
+    }
+    candidates.addAll(plans(diagnosis, work));
+    return candidates;
+  }
+
+  /** The likeliest remedy of each depth of work first, then the next likeliest. */
+  private static List<Work.Step> singles(States states, Work work) {
+    double healthy = states.healthy();
+    List<Work.Step> likely =
+        work.steps().values().stream()
+            .filter(step -> states.chanceOfCure(List.of(step)) - healthy >= LEAST_CHANCE)
+            .sorted(
+                Comparator.comparingDouble((Work.Step s) -> -states.chanceOfCure(List.of(s)))
+                    .thenComparing(Work.Step::key))
+            .toList();
+    Set<Work.Step> chosen = new LinkedHashSet<>();
+    Set<Remedy.Restores> depths = EnumSet.noneOf(Remedy.Restores.class);
+    likely.stream().filter(step -> depths.add(step.remedy().restores())).forEach(chosen::add);
+    likely.stream().filter(step -> chosen.size() < MOST_SINGLE).forEach(chosen::add);
+    return List.copyOf(chosen);
+  }
+
+  private static List<Candidate> plans(Diagnosis diagnosis, Work work) {
+    List<Work.Step> steps =
+        diagnosis.plan().stream()
+            .filter(step -> step.probabilityOfCure() >= LEAST_CHANCE_IN_PLAN)
+            .map(step -> work.step(Work.key(step.remedy())))
+            .distinct()
+            .limit(MOST_STEPS)
+            .toList();
+    List<Candidate> plans = new ArrayList<>();
+    for (int length = 2; length <= steps.size(); length++) {
+      List<Work.Step> first = steps.subList(0, length);
+      String title =
+          first.stream().map(s -> s.remedy().title()).collect(Collectors.joining("; then "));
+      plans.add(new Candidate(Candidate.PLAN, "Step by step: " + title, first, false));
+    }
+    return plans;
+  }
+}

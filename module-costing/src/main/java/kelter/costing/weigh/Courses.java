@@ -1,0 +1,140 @@
+package kelter.costing.weigh;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import kelter.core.option.Reasons.Course;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.States;
+import kelter.costing.life.Weibull;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.simple.RandomSource;
+
+/**
+ * What each option has cost by the end of each year: the same world as in {@link Scenario}, with
+ * what is really paid and when, nothing discounted and nothing spread.
+ */
+final class Courses {
+
+  private static final int DRAWS = 4_000;
+  private static final int YEARS = 15;
+
+  private final Basis basis;
+  private final States states;
+  private final UniformRandomProvider random;
+  private final double[] weights;
+
+  private Courses(Basis basis, States states, long seed) {
+    this.basis = basis;
+    this.states = states;
+    this.random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+    this.weights = basis.life().weights(basis.age());
+  }
+
+  /** The courses of all options, in the order of the comparison. */
+  static List<Course> of(Comparison comparison, long seed) {
+    Courses courses = new Courses(comparison.basis(), comparison.states(), seed);
+    List<Outcomes> options =
+        comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList();
+    double[][][] paid = new double[options.size()][YEARS + 1][DRAWS];
+    for (int i = 0; i < DRAWS; i++) {
+      courses.draw(options, paid, i);
+    }
+    List<Course> all = new ArrayList<>();
+    for (int k = 0; k < paid.length; k++) {
+      String id = comparison.weighed().get(k).candidate().id();
+      all.add(new Course(id, Arrays.stream(paid[k]).map(Spreads::of).toList()));
+    }
+    return all;
+  }
+
+  private void draw(List<Outcomes> options, double[][][] paid, int draw) {
+    Weibull study = study(random.nextDouble());
+    double lasts = study.residualQuantile(basis.age(), random.nextDouble());
+    double failure = random.nextDouble();
+    double[] renewals = renewals();
+    int state = state(random.nextDouble());
+    double cure = random.nextDouble();
+    for (int k = 0; k < paid.length; k++) {
+      Outcomes option = options.get(k);
+      int place = option.place(state, cure);
+      boolean works = place < option.paid().length;
+      double end = works ? lasts : 0;
+      double[] flows = new double[YEARS + 1];
+      flows[0] = option.paid()[works ? place : place - 1];
+      if (works && option.wear()[place] >= 0) {
+        Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
+        double age = Outcomes.WEAR.get(option.wear()[place]) * basis.age();
+        double fails = component.residualQuantile(age, failure);
+        pay(flows, fails < lasts ? fails : Double.POSITIVE_INFINITY, option.again()[place]);
+      }
+      replace(flows, end, renewals);
+      run(flows, end);
+      accumulate(flows, paid[k], draw);
+    }
+  }
+
+  /** Buys a new machine at the end of the old one, and again at the end of each new one. */
+  private void replace(double[] flows, double end, double[] renewals) {
+    double at = end;
+    pay(flows, at, basis.newMachine());
+    for (double lasts : renewals) {
+      at += lasts;
+      pay(flows, at, basis.newMachine());
+    }
+  }
+
+  private static void pay(double[] flows, double at, double amount) {
+    if (at <= YEARS) {
+      flows[(int) Math.ceil(at)] += amount;
+    }
+  }
+
+  private void run(double[] flows, double end) {
+    for (int year = 1; year <= YEARS; year++) {
+      double old = Math.min(1, Math.max(0, end - (year - 1)));
+      flows[year] += old * basis.running() + (1 - old) * basis.runningNew();
+    }
+  }
+
+  private static void accumulate(double[] flows, double[][] paid, int draw) {
+    double sum = 0;
+    for (int year = 0; year <= YEARS; year++) {
+      sum += flows[year];
+      paid[year][draw] = sum;
+    }
+  }
+
+  /** The lives of the new machines until the years are over, each followed by another. */
+  private double[] renewals() {
+    double[] lives = new double[YEARS];
+    int count = 0;
+    double sum = 0;
+    while (sum <= YEARS && count < lives.length) {
+      List<Weibull> all = basis.life().studies();
+      Weibull next = all.get((int) (random.nextDouble() * all.size()));
+      lives[count] = next.residualQuantile(0, random.nextDouble());
+      sum += lives[count++];
+    }
+    return Arrays.copyOf(lives, count);
+  }
+
+  private Weibull study(double uniform) {
+    double left = uniform;
+    int place = 0;
+    while (place < weights.length - 1 && left >= weights[place]) {
+      left -= weights[place++];
+    }
+    return basis.life().studies().get(place);
+  }
+
+  private int state(double uniform) {
+    double left = uniform;
+    int place = 0;
+    while (place < states.all().size() - 1 && left >= states.all().get(place).probability()) {
+      left -= states.all().get(place++).probability();
+    }
+    return place;
+  }
+}

@@ -1,0 +1,169 @@
+package kelter.costing.weigh;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import kelter.core.option.Reasons.Influence;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.States;
+import kelter.costing.life.ApplianceLife;
+import kelter.costing.life.Weibull;
+
+/**
+ * Moves one figure at a time and looks at what the best repair saves against replacing. How far a
+ * figure is moved is a judgement unless the job states it: prices by a fifth, the chance of failing
+ * by half and twice, the life of components by half and twice, the discount rate from nothing to
+ * twice, the life of the machine from the least to the most hopeful study.
+ */
+final class Influences {
+
+  private static final double PRICE = 0.2;
+  private static final double TWICE = 2;
+
+  /** An age without a stated uncertainty is taken to be known to a year. */
+  private static final double USUAL_AGE_ERROR = 1;
+
+  private final Comparison comparison;
+  private final Comparison.Weighed repair;
+
+  private Influences(Comparison comparison, Comparison.Weighed repair) {
+    this.comparison = comparison;
+    this.repair = repair;
+  }
+
+  /** What moves the answer, the strongest first; empty if there is no repair. */
+  static List<Influence> of(Comparison comparison) {
+    Optional<Comparison.Weighed> best = comparison.bestRepair();
+    List<Influence> influences = new ArrayList<>();
+    best.ifPresent(repair -> influences.addAll(new Influences(comparison, repair).all()));
+    influences.removeIf(i -> i.savingLow() == i.savingHigh());
+    influences.sort(
+        Comparator.comparingDouble((Influence i) -> -Math.abs(i.savingHigh() - i.savingLow()))
+            .thenComparing(Influence::what));
+    return influences;
+  }
+
+  private List<Influence> all() {
+    return List.of(
+        age(), life(), componentLife(), bill(), newMachine(), running(), rate(), chanceOfCure());
+  }
+
+  private Influence age() {
+    Basis basis = comparison.basis();
+    double error = basis.ageUncertainty() > 0 ? 2 * basis.ageUncertainty() : USUAL_AGE_ERROR;
+    double low = Math.max(0, basis.age() - error);
+    double high = basis.age() + error;
+    return figure(
+        "age of the machine", years(low), years(high), basis.withAge(low), basis.withAge(high));
+  }
+
+  private Influence life() {
+    Basis basis = comparison.basis();
+    Comparator<Weibull> byMean = Comparator.comparingDouble(Weibull::mean);
+    Weibull least = basis.life().studies().stream().min(byMean).orElseThrow();
+    Weibull most = basis.life().studies().stream().max(byMean).orElseThrow();
+    return figure(
+        "mean life of such machines",
+        years(least.mean()),
+        years(most.mean()),
+        basis.withLife(new ApplianceLife(List.of(least)), basis.componentLife()),
+        basis.withLife(new ApplianceLife(List.of(most)), basis.componentLife()));
+  }
+
+  private Influence componentLife() {
+    Basis basis = comparison.basis();
+    double mean = basis.life().mean() * basis.componentLife();
+    return figure(
+        "mean life of the component",
+        years(mean / TWICE),
+        years(mean * TWICE),
+        basis.withLife(basis.life(), basis.componentLife() / TWICE),
+        basis.withLife(basis.life(), basis.componentLife() * TWICE));
+  }
+
+  private Influence newMachine() {
+    Basis basis = comparison.basis();
+    double price = basis.newMachine();
+    return figure(
+        "price of a new machine, installed",
+        money(price * (1 - PRICE)),
+        money(price * (1 + PRICE)),
+        basis.withCosts(price * (1 - PRICE), basis.running(), basis.runningNew()),
+        basis.withCosts(price * (1 + PRICE), basis.running(), basis.runningNew()));
+  }
+
+  private Influence running() {
+    Basis basis = comparison.basis();
+    return figure(
+        "running cost of the old machine a year",
+        money(basis.running() * (1 - PRICE)),
+        money(basis.running() * (1 + PRICE)),
+        basis.withCosts(basis.newMachine(), basis.running() * (1 - PRICE), basis.runningNew()),
+        basis.withCosts(basis.newMachine(), basis.running() * (1 + PRICE), basis.runningNew()));
+  }
+
+  private Influence rate() {
+    Basis basis = comparison.basis();
+    double high = Math.max(basis.rate(), Basis.USUAL_RATE) * TWICE;
+    return figure(
+        "discount rate a year",
+        "0 %",
+        String.format(Locale.ROOT, "%.1f %%", 100 * high),
+        basis.withRate(0),
+        basis.withRate(high));
+  }
+
+  private Influence bill() {
+    double callOut = comparison.basis().callOut();
+    double work = repair.outcomes().meanPaid(comparison.states()) - callOut;
+    return new Influence(
+        "bill for the repair, without the call-out",
+        money(work * (1 - PRICE)),
+        money(work * (1 + PRICE)),
+        saving(outcomes -> outcomes.dearer(1 - PRICE, callOut)),
+        saving(outcomes -> outcomes.dearer(1 + PRICE, callOut)));
+  }
+
+  private Influence chanceOfCure() {
+    Outcomes likelier = repair.outcomes().failing(1 / TWICE);
+    Outcomes unlikelier = repair.outcomes().failing(TWICE);
+    return new Influence(
+        "chance that the repair cures",
+        percent(unlikelier.chanceOfCure(comparison.states())),
+        percent(likelier.chanceOfCure(comparison.states())),
+        saving(outcomes -> unlikelier),
+        saving(outcomes -> likelier));
+  }
+
+  private double saving(UnaryOperator<Outcomes> change) {
+    return comparison.replacing().mean()
+        - comparison.expectation().annualCost(change.apply(repair.outcomes()), comparison.states());
+  }
+
+  private Influence figure(String what, String low, String high, Basis least, Basis most) {
+    return new Influence(what, low, high, saving(least), saving(most));
+  }
+
+  private double saving(Basis basis) {
+    Expectation expectation = Expectation.of(basis);
+    States states = comparison.states();
+    return expectation.annualCost(comparison.replacing().outcomes(), states)
+        - expectation.annualCost(repair.outcomes(), states);
+  }
+
+  private String money(double amount) {
+    return Amounts.text(amount, comparison.prices().currency());
+  }
+
+  private static String years(double years) {
+    return String.format(Locale.ROOT, "%.1f a", years);
+  }
+
+  private static String percent(double ratio) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * ratio);
+  }
+}

@@ -1,0 +1,52 @@
+package kelter.costing.weigh;
+
+import java.util.List;
+import java.util.Locale;
+import kelter.core.option.Reasons.RuleOfThumb;
+import kelter.core.source.Source;
+
+/** What rules of thumb say to a comparison, and where they mislead. */
+final class RulesOfThumb {
+
+  private static final double HALF = 0.5;
+
+  private RulesOfThumb() {}
+
+  /** The rules; empty if there is no repair to hold them against. */
+  static List<RuleOfThumb> of(Comparison comparison) {
+    return comparison.bestRepair().map(repair -> halfPrice(comparison, repair)).stream().toList();
+  }
+
+  private static RuleOfThumb halfPrice(Comparison comparison, Comparison.Weighed repair) {
+    double bill = repair.outcomes().meanPaid(comparison.states());
+    double price = comparison.basis().newMachine();
+    boolean ruleRepairs = bill < HALF * price;
+    boolean comparisonRepairs = comparison.saving() > 0;
+    String agreement =
+        ruleRepairs == comparisonRepairs
+            ? "The comparison comes to the same."
+            : "The comparison comes to the opposite: the rule knows neither the age of the machine,"
+                + " nor the chance of cure, nor the running costs.";
+    String here =
+        String.format(
+            Locale.ROOT,
+            "The best repair costs %s, %s of a new machine at %s: the rule says %s. %s Break-even"
+                + " here is %s.",
+            Amounts.text(bill, comparison.prices().currency()),
+            share(bill, price),
+            Amounts.text(price, comparison.prices().currency()),
+            ruleRepairs ? "repair" : "replace",
+            agreement,
+            Amounts.text(comparison.breakEvenBill(), comparison.prices().currency()));
+    return new RuleOfThumb(
+        "Repair only if it costs less than half the price of a new machine.",
+        here,
+        Source.commonPractice("the rule of half the price, as told in the trade"));
+  }
+
+  private static String share(double bill, double price) {
+    return price > 0
+        ? String.format(Locale.ROOT, "%.0f %%", 100 * bill / price)
+        : "more than the whole";
+  }
+}
