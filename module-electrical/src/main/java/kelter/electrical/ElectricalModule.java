@@ -18,7 +18,7 @@ import kelter.electrical.conductor.CopperResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
-import kelter.electrical.fault.HeatingModel;
+import kelter.electrical.fault.heating.HeatingModel;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterConnection;

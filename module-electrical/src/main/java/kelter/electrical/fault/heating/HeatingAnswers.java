@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,6 +15,8 @@ import kelter.electrical.component.ControlKinds;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.fault.StateModel.Answer;
+import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.rating.SensorCurve;
 
@@ -78,27 +80,6 @@ final class HeatingAnswers {
     }
   }
 
-  /** Answers one question for any state. */
-  @FunctionalInterface
-  interface Answer {
-
-    /**
-     * The forecast.
-     *
-     * @param state the circuit
-     * @return value and spread
-     */
-    Forecast of(HeatingState state);
-  }
-
-  /**
-   * A forecast.
-   *
-   * @param value the value, or the probability of a yes
-   * @param spread the spread, not used for a yes or no
-   */
-  record Forecast(double value, double spread) {}
-
   /** All questions, under the usual conditions. */
   List<Question> questions() {
     List<Question> all = new ArrayList<>();
@@ -159,7 +140,7 @@ final class HeatingAnswers {
   }
 
   /** Makes ready to answer a question. */
-  Answer answer(Question question) {
+  Answer<HeatingState> answer(Question question) {
     if (question.component().equals(group.heater().id())) {
       return heater(question.observable().id(), question.conditions());
     }
@@ -178,8 +159,8 @@ final class HeatingAnswers {
             return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
           };
       case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);
-      case "closed-when-off" -> state -> new Forecast(state.closedWhenOff[place], 1);
-      case "off-its-seat" -> state -> new Forecast(state.offSeat[place], 1);
+      case "closed-when-off" -> state -> Forecast.chance(state.closedWhenOff[place]);
+      case "off-its-seat" -> state -> Forecast.chance(state.offSeat[place]);
       default ->
           curves.containsKey(question.component())
               ? sensor(curves.get(question.component()), question.conditions(), place)
@@ -191,7 +172,7 @@ final class HeatingAnswers {
     return parts.stream().filter(part -> part.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private static Answer supply(String observable) {
+  private static Answer<HeatingState> supply(String observable) {
     boolean loaded = observable.equals(SupplyKinds.LOADED.id());
     return state -> {
       double lost = loaded ? 1 : 0.2;
@@ -200,7 +181,7 @@ final class HeatingAnswers {
     };
   }
 
-  private static Answer sensor(SensorCurve curve, Conditions conditions, int place) {
+  private static Answer<HeatingState> sensor(SensorCurve curve, Conditions conditions, int place) {
     boolean stated = conditions.figure(Electrical.TEMPERATURE.id()).isPresent();
     double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
     double normal = ohm(curve, kelvin);
@@ -222,7 +203,7 @@ final class HeatingAnswers {
     }
   }
 
-  private Answer heater(String observable, Conditions conditions) {
+  private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
       case "resistance" ->
           state -> new Forecast(Math.min(HeatingState.OPEN, state.heater), tolerance);
@@ -234,23 +215,23 @@ final class HeatingAnswers {
       case "heating-rate" -> heatingRate(conditions);
       case "air-temperature-rise" -> airRise(conditions);
       case "scale", "lint" -> state -> new Forecast(state.deposit, 0.13);
-      case "marking-differs" -> state -> new Forecast(state.markingDiffers, 1);
+      case "marking-differs" -> state -> Forecast.chance(state.markingDiffers);
       default -> seen(observable);
     };
   }
 
-  private static Answer seen(String observable) {
+  private static Answer<HeatingState> seen(String observable) {
     return switch (observable) {
-      case "trips-rcd" -> state -> new Forecast(trips(state), 1);
-      case "trips-breaker" -> state -> new Forecast(state.overloaded() ? 0.95 : 0.02, 1);
-      case "washes-cold", "dries-cold" -> state -> new Forecast(staysCold(state), 1);
-      case "heats-slowly", "dries-slowly" -> state -> new Forecast(slow(state), 1);
-      case "overheats" -> state -> new Forecast(state.overheats, 1);
+      case "trips-rcd" -> state -> Forecast.chance(trips(state));
+      case "trips-breaker" -> state -> Forecast.chance(state.overloaded() ? 0.95 : 0.02);
+      case "washes-cold", "dries-cold" -> state -> Forecast.chance(staysCold(state));
+      case "heats-slowly", "dries-slowly" -> state -> Forecast.chance(slow(state));
+      case "overheats" -> state -> Forecast.chance(state.overheats);
       default -> throw new IllegalArgumentException("no forecast of '" + observable + "'");
     };
   }
 
-  private Answer current(Conditions conditions) {
+  private Answer<HeatingState> current(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     return state -> {
       double current = state.current() * voltageRatio(stated, state);
@@ -259,7 +240,7 @@ final class HeatingAnswers {
     };
   }
 
-  private Answer power(Conditions conditions) {
+  private Answer<HeatingState> power(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     return state -> {
       double power = state.power() * Math.pow(voltageRatio(stated, state), 2);
@@ -267,7 +248,7 @@ final class HeatingAnswers {
     };
   }
 
-  private Answer heatingRate(Conditions conditions) {
+  private Answer<HeatingState> heatingRate(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     double volume = conditions.si(HeaterKinds.VOLUME.id(), Double.NaN);
     boolean guessed = !(volume > 0);
@@ -280,7 +261,7 @@ final class HeatingAnswers {
     };
   }
 
-  private Answer airRise(Conditions conditions) {
+  private Answer<HeatingState> airRise(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     double airflow = conditions.si(HeaterKinds.AIRFLOW.id(), Double.NaN);
     boolean guessed = !(airflow > 0);

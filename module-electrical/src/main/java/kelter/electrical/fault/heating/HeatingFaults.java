@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.source.Source;
+import kelter.electrical.fault.StateModel.Change;
+import kelter.electrical.fault.StateModel.Known;
 
 /**
  * What can be wrong in a heating circuit and what it changes there, the changes of the heater's
@@ -29,29 +31,8 @@ final class HeatingFaults {
 
   private HeatingFaults() {}
 
-  /** What a fault changes. */
-  @FunctionalInterface
-  interface Change {
-
-    /**
-     * Changes the state.
-     *
-     * @param state the circuit
-     * @param severity how bad the fault is, above 0, at most 1
-     */
-    void apply(HeatingState state, double severity);
-  }
-
-  /**
-   * A fault and what it changes.
-   *
-   * @param fault the fault
-   * @param change what it changes
-   */
-  record Known(Fault fault, Change change) {}
-
-  static List<Known> of(HeatingGroup group) {
-    List<Known> known = new ArrayList<>();
+  static List<Known<HeatingState>> of(HeatingGroup group) {
+    List<Known<HeatingState>> known = new ArrayList<>();
     addHeater(known, group);
     addDeposit(known, group);
     for (int i = 0; i < group.links().size(); i++) {
@@ -67,12 +48,17 @@ final class HeatingFaults {
     return List.copyOf(known);
   }
 
-  private static Known known(
-      String id, String component, String title, double prior, Change change, Remedy... remedies) {
-    return new Known(new Fault(id, component, title, prior, PRIOR, List.of(remedies)), change);
+  private static Known<HeatingState> known(
+      String id,
+      String component,
+      String title,
+      double prior,
+      Change<HeatingState> change,
+      Remedy... remedies) {
+    return new Known<>(new Fault(id, component, title, prior, PRIOR, List.of(remedies)), change);
   }
 
-  private static void addHeater(List<Known> known, HeatingGroup group) {
+  private static void addHeater(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.heater().id();
     Remedy renew = HeatingRemedies.renewHeater(id);
     known.add(
@@ -123,7 +109,7 @@ final class HeatingFaults {
             renew));
   }
 
-  private static void addDeposit(List<Known> known, HeatingGroup group) {
+  private static void addDeposit(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.heater().id();
     if (group.heatsAir()) {
       known.add(
@@ -154,7 +140,7 @@ final class HeatingFaults {
     }
   }
 
-  private static void addLink(List<Known> known, Component link, int i) {
+  private static void addLink(List<Known<HeatingState>> known, Component link, int i) {
     known.add(
         known(
             "open",
@@ -168,7 +154,7 @@ final class HeatingFaults {
             HeatingRemedies.renewLink(link.id())));
   }
 
-  private static void addRelay(List<Known> known, Component relay, int i) {
+  private static void addRelay(List<Known<HeatingState>> known, Component relay, int i) {
     Remedy renew = HeatingRemedies.renewRelay(relay.id());
     known.add(
         known(
@@ -206,7 +192,7 @@ final class HeatingFaults {
             renew));
   }
 
-  private static void addSensor(List<Known> known, Component sensor, int i) {
+  private static void addSensor(List<Known<HeatingState>> known, Component sensor, int i) {
     String id = sensor.id();
     Remedy seat = HeatingRemedies.seatSensor(id);
     Remedy renew = HeatingRemedies.renewSensor(id);
@@ -268,7 +254,7 @@ final class HeatingFaults {
             renew));
   }
 
-  private static void addSupply(List<Known> known, HeatingGroup group) {
+  private static void addSupply(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.supply().map(Component::id).orElse(group.heater().id());
     known.add(
         known(

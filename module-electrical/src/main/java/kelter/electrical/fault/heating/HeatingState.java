@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.Arrays;
 import kelter.electrical.rating.HeaterRating;
