@@ -1,5 +1,6 @@
 package kelter.electrical;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
@@ -19,6 +20,8 @@ import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
 import kelter.electrical.fault.heating.HeatingModel;
+import kelter.electrical.fault.motor.MotorModel;
+import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterConnection;
@@ -108,6 +111,9 @@ public final class ElectricalModule implements CalculationModule {
 
   @Override
   public List<FaultModel> faultModels(Appliance appliance) {
-    return HeatingModel.of(appliance);
+    List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
+    models.addAll(MotorModel.of(appliance));
+    models.addAll(SimpleParts.of(appliance));
+    return models;
   }
 }

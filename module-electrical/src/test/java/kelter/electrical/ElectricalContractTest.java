@@ -37,6 +37,21 @@ class ElectricalContractTest extends ModuleContract {
                 Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
                 Map.of("elements", Quantity.of(2, "1", QuantityKind.RATIO))),
             Jobs.component("link", "thermal-link"),
-            Jobs.component("other-link", "thermal-link")));
+            Jobs.component("other-link", "thermal-link")),
+        Jobs.appliance(
+            Jobs.motor(),
+            Jobs.component(
+                "capacitor",
+                "run-capacitor",
+                Optional.empty(),
+                Map.of("capacitance", Quantity.of(16, "uF", QuantityKind.CAPACITANCE))),
+            Jobs.component("cord", "supply-cord"),
+            Jobs.component("door", "door-switch"),
+            Jobs.component(
+                "valve",
+                "solenoid",
+                Optional.empty(),
+                Map.of("coil-resistance", Quantity.of(3.8, "kOhm", QuantityKind.RESISTANCE)))),
+        Jobs.appliance(Jobs.component("motor", "motor")));
   }
 }

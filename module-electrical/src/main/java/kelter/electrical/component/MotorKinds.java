@@ -78,6 +78,14 @@ public final class MotorKinds {
           "it makes no sound and does not turn",
           Electrical.look("Listen at the start of the programme.", 2));
 
+  /** How hard it turns. */
+  public static final Observable TURNING =
+      Observable.graded(
+          "turning-by-hand",
+          "how it turns by hand",
+          List.of("free", "rough", "stiff", "stuck"),
+          Electrical.inside("Take the belt off and turn the shaft by hand.", 8));
+
   /** Whether it smells burnt. */
   public static final Observable BURNT_SMELL =
       Observable.yesNo(
@@ -128,6 +136,7 @@ public final class MotorKinds {
               CURRENT,
               HUMS,
               SILENT,
+              TURNING,
               BURNT_SMELL,
               TRIPS),
           List.of(MAIN, AUXILIARY),

@@ -15,6 +15,7 @@ import kelter.electrical.component.ControlKinds;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.heater.HeatUp;
@@ -55,12 +56,6 @@ final class HeatingAnswers {
 
   /** How uncertain a temperature is that nobody stated, K. */
   private static final double ROOM_SPREAD = 3;
-
-  /** Leakage of a hot wet heater over what its cold insulation tells; from memory. */
-  private static final double HOT_LEAK = 4;
-
-  /** Residual current at which most devices of 30 mA trip, A: between half of it and all of it. */
-  private static final double TRIP_CURRENT = 0.022;
 
   private final HeatingGroup group;
   private final double tolerance;
@@ -112,6 +107,12 @@ final class HeatingAnswers {
               all.add(new Question(supply.id(), SupplyKinds.IDLE, Conditions.NONE));
               all.add(new Question(supply.id(), SupplyKinds.LOADED, Conditions.NONE));
             });
+    group
+        .cord()
+        .ifPresent(
+            cord ->
+                all.add(
+                    new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE)));
     return List.copyOf(all);
   }
 
@@ -146,6 +147,10 @@ final class HeatingAnswers {
     }
     if (group.supply().filter(s -> s.id().equals(question.component())).isPresent()) {
       return supply(question.observable().id());
+    }
+    if (question.observable().equals(SupplyKinds.APPLIANCE_INSULATION)) {
+      return state ->
+          new Forecast(state.applianceInsulation(), EarthLeak.spreadOfInsulation(state.anyLeak()));
     }
     int place = places.get(question.component());
     return switch (question.observable().id()) {
@@ -208,7 +213,9 @@ final class HeatingAnswers {
       case "resistance" ->
           state -> new Forecast(Math.min(HeatingState.OPEN, state.heater), tolerance);
       case "insulation-resistance" ->
-          state -> new Forecast(state.insulation(), Double.isInfinite(state.leak) ? 1.7 : 0.6);
+          state ->
+              new Forecast(
+                  state.insulation(), EarthLeak.spreadOfInsulation(!Double.isInfinite(state.leak)));
       case "current" -> current(conditions);
       case "power" -> power(conditions);
       case "voltage" -> state -> new Forecast(state.terminalVoltage(), SUPPLY * state.ratedVoltage);
@@ -284,8 +291,7 @@ final class HeatingAnswers {
   }
 
   private static double trips(HeatingState state) {
-    double leakage = HOT_LEAK * state.ratedVoltage / state.insulation();
-    return 0.02 + 0.95 * logistic(Math.log(leakage / TRIP_CURRENT) / 0.8);
+    return EarthLeak.trips(state.applianceInsulation());
   }
 
   private static double staysCold(HeatingState state) {

@@ -6,6 +6,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.source.Source;
+import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel.Change;
 import kelter.electrical.fault.StateModel.Known;
 
@@ -16,12 +17,6 @@ import kelter.electrical.fault.StateModel.Known;
 final class HeatingFaults {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
-
-  /** From a leak that a tester just notices to one that any residual-current device trips on. */
-  private static final double FIRST_LEAK = 2e6;
-
-  /** Factor from the slightest to the worst leak. */
-  private static final double LEAK_RANGE = 1e-4;
 
   /** What a heater shorted at its terminals keeps of its resistance. */
   private static final double WHOLE_SHORT = 0.01;
@@ -45,6 +40,7 @@ final class HeatingFaults {
       addSensor(known, group.sensors().get(i), i);
     }
     addSupply(known, group);
+    group.cord().ifPresent(cord -> addOtherLeak(known, cord.id()));
     return List.copyOf(known);
   }
 
@@ -105,7 +101,7 @@ final class HeatingFaults {
             id,
             "heater leaks to earth",
             0.08,
-            (state, s) -> state.leak = FIRST_LEAK * Math.pow(LEAK_RANGE, s),
+            (state, s) -> state.leak = EarthLeak.resistance(s),
             renew));
   }
 
@@ -264,5 +260,16 @@ final class HeatingFaults {
             0.02,
             (state, s) -> state.supply *= 1 - 0.3 * s,
             HeatingRemedies.mendSupply(id)));
+  }
+
+  private static void addOtherLeak(List<Known<HeatingState>> known, String cord) {
+    known.add(
+        known(
+            "other-leak",
+            cord,
+            "another part or the wiring leaks to earth",
+            0.04,
+            (state, s) -> state.otherLeak = EarthLeak.resistance(s),
+            HeatingRemedies.findLeak(cord)));
   }
 }

@@ -125,4 +125,16 @@ final class HeatingRemedies {
         0.75,
         List.of(Caution.UNPLUG, Cautions.FIXED_WIRING));
   }
+
+  static Remedy findLeak(String component) {
+    return new Remedy(
+        "find-leak",
+        component,
+        "part the circuits, find what leaks by its insulation, and mend it",
+        60,
+        Restores.FUNCTION,
+        true,
+        0.8,
+        List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE, EARTH_AGAIN));
+  }
 }

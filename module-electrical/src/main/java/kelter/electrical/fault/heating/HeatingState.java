@@ -46,6 +46,9 @@ final class HeatingState {
   /** What leaks beside the heater's own insulation, Ohm. */
   double leak = Double.POSITIVE_INFINITY;
 
+  /** What leaks elsewhere in the appliance, Ohm. */
+  double otherLeak = Double.POSITIVE_INFINITY;
+
   /** Whether no current can flow for another reason than the heater. */
   boolean interrupted;
 
@@ -92,6 +95,16 @@ final class HeatingState {
   /** Resistance to earth, Ohm: the heater's own insulation and the leak side by side. */
   double insulation() {
     return 1 / (1 / HEALTHY_INSULATION + 1 / leak);
+  }
+
+  /** Resistance of the whole appliance to earth, Ohm. */
+  double applianceInsulation() {
+    return 1 / (1 / insulation() + 1 / otherLeak);
+  }
+
+  /** Whether anything leaks anywhere. */
+  boolean anyLeak() {
+    return !Double.isInfinite(Math.min(leak, otherLeak));
   }
 
   /** Whether so much current would flow that the fuse or circuit-breaker acts at once. */
