@@ -40,7 +40,7 @@ public final class Electrical {
   static final Accuracy LOW_OHMMETER = new Accuracy(0.02, 0.02);
 
   /** An ordinary insulation tester. */
-  static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 2e4);
+  static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 5e3);
 
   /** An ordinary clamp meter. */
   static final Accuracy CLAMP = new Accuracy(0.02, 0.05);
@@ -54,11 +54,14 @@ public final class Electrical {
   /** Nothing is read from an instrument. */
   static final Accuracy BY_EYE = new Accuracy(0, 0);
 
-  /** From a welded contact to an open one on an ordinary meter, Ohm. */
-  static final Span RESISTANCE = new Span(1e-3, 1e8);
+  /** From the least that an ordinary meter tells to an open circuit, Ohm. */
+  public static final Span RESISTANCE = new Span(0.05, 1e8);
 
-  /** From a dead short to the end of an ordinary insulation tester, Ohm. */
-  static final Span INSULATION = new Span(1, 1e9);
+  /** From the least that a low-resistance tester tells to an open circuit, Ohm. */
+  static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
+
+  /** From the least to the most that an ordinary insulation tester tells, Ohm. */
+  public static final Span INSULATION = new Span(5e3, 1e9);
 
   private Electrical() {}
 

@@ -1,5 +1,8 @@
 package kelter.electrical.fault;
 
+import kelter.electrical.component.Electrical;
+import kelter.electrical.fault.StateModel.Forecast;
+
 /**
  * How a leak to earth shows at an insulation tester and at a residual-current device. All figures
  * but the rated current of the device are from memory.
@@ -10,7 +13,7 @@ public final class EarthLeak {
   private static final double FIRST = 2e6;
 
   /** Factor from the slightest to the worst leak. */
-  private static final double RANGE = 1e-4;
+  private static final double RANGE = 2.5e-3;
 
   /** Leakage of a hot wet part over what its cold insulation tells. */
   private static final double HOT = 4;
@@ -23,6 +26,12 @@ public final class EarthLeak {
 
   /** How much devices and heating up scatter, as a natural logarithm. */
   private static final double TRIP_SCATTER = 0.8;
+
+  /** How much leaks of one severity differ, as a natural logarithm. */
+  private static final double LEAK_SPREAD = 0.6;
+
+  /** How much parts in order differ, as a natural logarithm. */
+  private static final double SOUND_SPREAD = 1.7;
 
   private EarthLeak() {}
 
@@ -37,13 +46,15 @@ public final class EarthLeak {
   }
 
   /**
-   * How much the insulation of parts in the same state differs.
+   * What an insulation tester shows.
    *
-   * @param leaks whether there is a leak
-   * @return the standard deviation of the natural logarithm
+   * @param insulation the insulation resistance, Ohm
+   * @param leaks whether there is a leak: parts in order differ more than leaks of one severity
+   * @return the forecast, inside the span of insulation testers
    */
-  public static double spreadOfInsulation(boolean leaks) {
-    return leaks ? 0.6 : 1.7;
+  public static Forecast shown(double insulation, boolean leaks) {
+    double least = Electrical.INSULATION.low();
+    return new Forecast(Math.max(least, insulation), leaks ? LEAK_SPREAD : SOUND_SPREAD);
   }
 
   /**

@@ -7,6 +7,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.electrical.component.Electrical;
 
 /**
  * A fault model that makes a healthy state for each forecast, lets the faults that are there change
@@ -77,6 +78,18 @@ public record StateModel<S>(
    * @param spread the spread; not used for a yes or no
    */
   public record Forecast(double value, double spread) {
+
+    /**
+     * A resistance, at most that of an open circuit and at least what an ordinary meter tells.
+     *
+     * @param ohm the resistance, Ohm
+     * @param spread the standard deviation of its natural logarithm
+     * @return the forecast
+     */
+    public static Forecast resistance(double ohm, double spread) {
+      double most = Electrical.RESISTANCE.high();
+      return new Forecast(Math.min(most, Math.max(Electrical.RESISTANCE.low(), ohm)), spread);
+    }
 
     /**
      * A yes or no.

@@ -149,14 +149,13 @@ final class HeatingAnswers {
       return supply(question.observable().id());
     }
     if (question.observable().equals(SupplyKinds.APPLIANCE_INSULATION)) {
-      return state ->
-          new Forecast(state.applianceInsulation(), EarthLeak.spreadOfInsulation(state.anyLeak()));
+      return state -> EarthLeak.shown(state.applianceInsulation(), state.anyLeak());
     }
     int place = places.get(question.component());
     return switch (question.observable().id()) {
       case "coil-resistance" -> {
         double coil = coil(part(group.relays(), question.component())).orElseThrow();
-        yield state -> new Forecast(Math.min(HeatingState.OPEN, coil * state.coil[place]), 0.1);
+        yield state -> Forecast.resistance(coil * state.coil[place], 0.1);
       }
       case "voltage-drop" ->
           state -> {
@@ -169,7 +168,7 @@ final class HeatingAnswers {
       default ->
           curves.containsKey(question.component())
               ? sensor(curves.get(question.component()), question.conditions(), place)
-              : state -> new Forecast(state.link[place], 0.7);
+              : state -> Forecast.resistance(state.link[place], 0.7);
     };
   }
 
@@ -191,13 +190,12 @@ final class HeatingAnswers {
     double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
     double normal = ohm(curve, kelvin);
     if (!Double.isFinite(normal)) {
-      return state -> new Forecast(Math.min(HeatingState.OPEN, 1e3 * state.sensorFactor[place]), 3);
+      return state -> Forecast.resistance(1e3 * state.sensorFactor[place], 3);
     }
     double warmer = ohm(curve, kelvin + ROOM_SPREAD);
     double byRoom = Double.isFinite(warmer) ? Math.abs(Math.log(warmer / normal)) : 0.15;
     double spread = stated ? 0.03 : Math.hypot(0.03, byRoom);
-    return state ->
-        new Forecast(Math.min(HeatingState.OPEN, normal * state.sensorFactor[place]), spread);
+    return state -> Forecast.resistance(normal * state.sensorFactor[place], spread);
   }
 
   private static double ohm(SensorCurve curve, double kelvin) {
@@ -210,12 +208,9 @@ final class HeatingAnswers {
 
   private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
-      case "resistance" ->
-          state -> new Forecast(Math.min(HeatingState.OPEN, state.heater), tolerance);
+      case "resistance" -> state -> Forecast.resistance(state.heater, tolerance);
       case "insulation-resistance" ->
-          state ->
-              new Forecast(
-                  state.insulation(), EarthLeak.spreadOfInsulation(!Double.isInfinite(state.leak)));
+          state -> EarthLeak.shown(state.insulation(), !Double.isInfinite(state.leak));
       case "current" -> current(conditions);
       case "power" -> power(conditions);
       case "voltage" -> state -> new Forecast(state.terminalVoltage(), SUPPLY * state.ratedVoltage);

@@ -221,7 +221,7 @@ final class HeatingFaults {
             "sensor off its seat",
             0.015,
             (state, s) -> {
-              state.offSeat[i] = 0.95;
+              state.offSeat[i] = 0.98;
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
             },
             seat));

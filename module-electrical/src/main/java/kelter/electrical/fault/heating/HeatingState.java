@@ -83,7 +83,7 @@ final class HeatingState {
     closedWhenOff = filled(group.relays().size(), 0.01);
     coil = filled(group.relays().size(), 1);
     sensorFactor = filled(group.sensors().size(), 1);
-    offSeat = filled(group.sensors().size(), 0.02);
+    offSeat = filled(group.sensors().size(), 0.01);
   }
 
   private static double[] filled(int length, double value) {

@@ -112,8 +112,7 @@ public final class MotorModel {
         double expected = expected(MotorKinds.AUXILIARY.id(), question.conditions());
         yield state -> winding(expected * state.auxiliary);
       }
-      case "insulation-resistance" ->
-          state -> new Forecast(state.insulation(), EarthLeak.spreadOfInsulation(state.leaks()));
+      case "insulation-resistance" -> state -> EarthLeak.shown(state.insulation(), state.leaks());
       case "current" -> {
         double rated = motor.nameplate().current().orElseThrow().si();
         yield state ->
@@ -142,7 +141,7 @@ public final class MotorModel {
   }
 
   private static Forecast winding(double resistance) {
-    return new Forecast(Math.min(MotorState.OPEN, resistance), WINDING);
+    return Forecast.resistance(resistance, WINDING);
   }
 
   /** The resistance in order at the temperature of the reading; at room temperature if unsaid. */

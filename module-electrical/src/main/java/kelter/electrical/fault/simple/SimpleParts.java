@@ -93,7 +93,7 @@ public final class SimpleParts {
                 fault("earth-poor", cord.id(), "protective conductor poor", 0.02, renew),
                 (state, s) -> state.resistance *= Math.pow(200, s)),
             new Known<State>(
-                fault("earth-open", cord.id(), "protective conductor open", 0.01, renew),
+                fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
                 (state, s) -> state.resistance = OPEN)));
   }
 
@@ -149,7 +149,7 @@ public final class SimpleParts {
         List.of(new Question(part.id(), observable, Conditions.NONE)),
         question -> {
           double factor = copper ? warm(question.conditions()) : 1;
-          return state -> new Forecast(Math.min(OPEN, state.resistance * factor), spread);
+          return state -> Forecast.resistance(state.resistance * factor, spread);
         });
   }
 
