@@ -111,11 +111,21 @@ final class ForecastTable {
     double w2 = t * (2 * t - 1);
     double sum = 0;
     for (int k = from; k < to; k++) {
-      double v = w0 * value[left][k] + w1 * value[left + 1][k] + w2 * value[left + 2][k];
-      double sd = w0 * spread[left][k] + w1 * spread[left + 1][k] + w2 * spread[left + 2][k];
+      double v = between(w0, w1, w2, value[left][k], value[left + 1][k], value[left + 2][k]);
+      double sd = between(w0, w1, w2, spread[left][k], spread[left + 1][k], spread[left + 2][k]);
       sum += likelihoods.get(k).logScaled(v, sd);
     }
     return sum;
+  }
+
+  /**
+   * The parabola, held between its points: beside a jump it would swing out, to spreads and chances
+   * below zero.
+   */
+  private static double between(double w0, double w1, double w2, double a, double b, double c) {
+    double least = Math.min(a, Math.min(b, c));
+    double most = Math.max(a, Math.max(b, c));
+    return Math.max(least, Math.min(most, w0 * a + w1 * b + w2 * c));
   }
 
   /** The place of the left end of the piece that holds a severity; pieces span two steps. */
