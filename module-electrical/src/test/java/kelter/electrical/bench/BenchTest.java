@@ -27,8 +27,8 @@ class BenchTest {
   }
 
   /**
-   * At severity 0.8 hardly a fault is named "healthy": at most one of 20 here, so that the build stays
-   * quick. The main method of {@link ConfusionMatrix} tries more.
+   * At severity 0.8 hardly a fault is named "healthy": at most one of 20 here, so that the build
+   * stays quick. The main method of {@link ConfusionMatrix} tries more.
    */
   @Test
   void severeFaultsAreNotCalledHealthy() {

@@ -171,7 +171,7 @@ final class HeatingFaults {
             "relay contact welded",
             0.01,
             (state, s) -> {
-              state.closedWhenOff[i] = 0.97;
+              state.closedWhenOff[i] = 0.99;
               state.overheats = 0.8;
             },
             renew));

@@ -1,6 +1,7 @@
 package kelter.electrical.fault.heating;
 
 import java.util.Arrays;
+import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -9,8 +10,8 @@ import kelter.electrical.rating.HeaterRating;
  */
 final class HeatingState {
 
-  /** What an open circuit measures, Ohm: the end of the span. */
-  static final double OPEN = 1e8;
+  /** What an open circuit measures, Ohm. */
+  static final double OPEN = Electrical.RESISTANCE.high();
 
   /** A heater in order against earth, Ohm; from memory. */
   private static final double HEALTHY_INSULATION = 3e8;

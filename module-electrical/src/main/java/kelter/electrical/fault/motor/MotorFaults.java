@@ -19,6 +19,9 @@ final class MotorFaults {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
 
+  /** An open winding, as a factor of its resistance: any number that ends at the span. */
+  private static final double OPEN = 1e9;
+
   /** Current of a blocked rotor over the rated one; from memory. */
   private static final double BLOCKED = 4;
 
@@ -64,7 +67,7 @@ final class MotorFaults {
             "main winding open",
             0.03,
             (state, s) -> {
-              state.main = MotorState.OPEN;
+              state.main = OPEN;
               state.current *= 0.1;
               state.silent = 0.7;
               state.hums = Math.max(state.hums, 0.25);
@@ -78,7 +81,7 @@ final class MotorFaults {
               "auxiliary winding open",
               0.02,
               (state, s) -> {
-                state.auxiliary = MotorState.OPEN;
+                state.auxiliary = OPEN;
                 state.current = BLOCKED;
                 state.hums = 0.9;
               },

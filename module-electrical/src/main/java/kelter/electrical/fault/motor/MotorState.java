@@ -5,9 +5,6 @@ package kelter.electrical.fault.motor;
  */
 final class MotorState {
 
-  /** What an open winding measures, Ohm: the end of the span. */
-  static final double OPEN = 1e8;
-
   /** A motor in order against earth, Ohm; from memory. */
   private static final double HEALTHY_INSULATION = 3e8;
 

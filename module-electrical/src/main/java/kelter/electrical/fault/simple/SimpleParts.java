@@ -30,8 +30,14 @@ public final class SimpleParts {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
 
-  /** What an open part measures, Ohm: the end of the span. */
-  private static final double OPEN = 1e8;
+  /** What an open part measures, Ohm. */
+  private static final double OPEN = Electrical.RESISTANCE.high();
+
+  /** A protective conductor that is just poor, Ohm; from memory. */
+  private static final double FIRST_EARTH = 0.3;
+
+  /** A contact that is just burnt, Ohm; from memory. */
+  private static final double FIRST_BURNT = 0.5;
 
   /** The protective conductor of an ordinary cord with its contacts, Ohm; from memory. */
   private static final double EARTH = 0.1;
@@ -91,7 +97,7 @@ public final class SimpleParts {
         List.of(
             new Known<State>(
                 fault("earth-poor", cord.id(), "protective conductor poor", 0.02, renew),
-                (state, s) -> state.resistance *= Math.pow(200, s)),
+                (state, s) -> state.resistance = FIRST_EARTH * Math.pow(70, s)),
             new Known<State>(
                 fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
                 (state, s) -> state.resistance = OPEN)));
@@ -108,7 +114,7 @@ public final class SimpleParts {
         List.of(
             new Known<State>(
                 fault("contact-burnt", part.id(), "contact of the door switch burnt", 0.03, renew),
-                (state, s) -> state.resistance *= Math.pow(300, s)),
+                (state, s) -> state.resistance = FIRST_BURNT * Math.pow(60, s)),
             new Known<State>(
                 fault("contact-open", part.id(), "door switch does not close", 0.05, renew),
                 (state, s) -> state.resistance = OPEN)));
