@@ -16,6 +16,8 @@ module kelter.electrical {
   exports kelter.electrical.heater;
   exports kelter.electrical.protection;
   exports kelter.electrical.sensor;
+  exports kelter.electrical.supply;
+  exports kelter.electrical.winding;
 
   provides kelter.core.module.CalculationModule with
       kelter.electrical.ElectricalModule;

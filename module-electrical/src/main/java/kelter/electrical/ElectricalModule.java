@@ -1,5 +1,6 @@
 package kelter.electrical;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
@@ -8,6 +9,7 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.StoredEnergy;
 import kelter.electrical.check.ElectricalChecks;
@@ -17,17 +19,31 @@ import kelter.electrical.conductor.CopperResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
-import kelter.electrical.fault.HeatingModel;
+import kelter.electrical.fault.heating.HeatingModel;
+import kelter.electrical.fault.motor.MotorModel;
+import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.HeatUp;
+import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.PowerInputBand;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.protection.InsulationLimit;
+import kelter.electrical.protection.LeakageCurrent;
+import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
 import kelter.electrical.sensor.BetaThermistor;
+import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
+import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
+import kelter.electrical.supply.SourceImpedance;
+import kelter.electrical.supply.SupplyRange;
+import kelter.electrical.winding.CoilImpedance;
+import kelter.electrical.winding.HalfWave;
+import kelter.electrical.winding.PhaseUnbalance;
+import kelter.electrical.winding.Slip;
+import kelter.electrical.winding.StarDelta;
 
 /** Heaters, windings, sensors, insulation, earthing, supply and capacitors. */
 public final class ElectricalModule implements CalculationModule {
@@ -52,7 +68,22 @@ public final class ElectricalModule implements CalculationModule {
           PlatinumThermometer.RESISTANCE,
           PlatinumThermometer.TEMPERATURE,
           InsulationLimit.CALCULATION,
-          ProtectiveConductorLimit.CALCULATION);
+          ProtectiveConductorLimit.CALCULATION,
+          HeaterConnection.CALCULATION,
+          CapacitanceFromCurrent.CALCULATION,
+          Divider.CALCULATION,
+          SensorLine.CALCULATION,
+          PhaseUnbalance.VOLTAGES,
+          PhaseUnbalance.WINDINGS,
+          StarDelta.CALCULATION,
+          Slip.CALCULATION,
+          CoilImpedance.CALCULATION,
+          HalfWave.CALCULATION,
+          LeakageLimit.CALCULATION,
+          LeakageCurrent.CALCULATION,
+          SourceImpedance.CALCULATION,
+          SourceImpedance.JOINT,
+          SupplyRange.CALCULATION);
 
   /** Made by the service loader, or by hand. */
   public ElectricalModule() {}
@@ -80,6 +111,9 @@ public final class ElectricalModule implements CalculationModule {
 
   @Override
   public List<FaultModel> faultModels(Appliance appliance) {
-    return HeatingModel.of(appliance);
+    List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
+    models.addAll(MotorModel.of(appliance));
+    models.addAll(SimpleParts.of(appliance));
+    return models;
   }
 }

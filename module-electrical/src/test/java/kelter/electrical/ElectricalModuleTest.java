@@ -109,7 +109,12 @@ class ElectricalModuleTest {
         Jobs.component("cord", "supply-cord"),
         Jobs.component("supply", "supply"),
         Jobs.component("door", "door-switch"),
-        Jobs.component("motor", "motor"));
+        Jobs.motor(),
+        Jobs.component(
+            "capacitor",
+            "run-capacitor",
+            Optional.empty(),
+            Map.of("capacitance", Quantity.of(16, "uF", QuantityKind.CAPACITANCE))));
   }
 
   private static kelter.core.job.Job readings() {
@@ -125,7 +130,16 @@ class ElectricalModuleTest {
         Jobs.measurement("cord", "protective-conductor-resistance", open),
         Jobs.measurement("link", "resistance", open),
         Jobs.measurement("door", "closed-resistance", open),
-        Jobs.measurement("sensor", "resistance", open));
+        Jobs.measurement("sensor", "resistance", open),
+        Jobs.measurement("heater", "power", open),
+        Jobs.measurement("heater", "current", open),
+        Jobs.measurement("motor", "winding-resistance", open),
+        Jobs.measurement("capacitor", "capacitance", shortedCapacitor()),
+        Jobs.measurement("supply", "voltage-idle", open));
+  }
+
+  private static Reading shortedCapacitor() {
+    return Jobs.value(0.1, "uF", QuantityKind.CAPACITANCE, 0.1);
   }
 
   /** Every text in a record, a list, a map or an optional, whatever their depth. */

@@ -54,6 +54,25 @@ public final class Jobs {
             "beta", Quantity.of(3950, "K", QuantityKind.of("thermistor constant", "K"))));
   }
 
+  public static Component motor() {
+    Nameplate nameplate =
+        new Nameplate(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(Quantity.of(2.2, "A", QuantityKind.CURRENT)),
+            Optional.empty());
+    return new Component(
+        "motor",
+        "motor",
+        nameplate,
+        Map.of(
+            "winding-resistance", Quantity.of(12, "Ohm", QuantityKind.RESISTANCE),
+            "auxiliary-resistance", Quantity.of(24, "Ohm", QuantityKind.RESISTANCE)),
+        Map.of(),
+        SOURCE);
+  }
+
   public static Appliance appliance(Component... components) {
     return new Appliance(
         "washing-machine",

@@ -5,9 +5,8 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.electrical.caution.Cautions;
 import kelter.electrical.internal.Require;
 
 /**
@@ -24,21 +23,6 @@ public final class CapacitorDischarge {
       Source.published(
           "discharge of a capacitor through a resistor (Kirchhoff's laws); 34 V is the limit between"
               + " the pins of a plug in IEC 60335-1, 22.5");
-
-  /** A capacitor may still be charged. */
-  public static final Caution CHARGED =
-      new Caution(
-          Signal.DANGER,
-          "A capacitor can hold a dangerous charge although the plug is out, for days if its bleed"
-              + " resistor is broken. Discharge it through a resistor made for that, and prove dead"
-              + " before you touch.");
-
-  /** High-voltage capacitors are out of reach of this toolkit. */
-  public static final Caution HIGH_VOLTAGE =
-      new Caution(
-          Signal.DANGER,
-          "Stop at the high-voltage capacitor of a microwave oven: it kills. It is no work for this"
-              + " toolkit, but for a person trained and equipped for it.");
 
   /** The time by name. */
   public static final Calculation CALCULATION =
@@ -61,7 +45,7 @@ public final class CapacitorDischarge {
               Parameter.optional(
                   "to", "voltage at the end", QuantityKind.VOLTAGE, 0.01, 10000, "34 V")),
           List.of(new Output("time", "time", QuantityKind.TIME)),
-          List.of(CHARGED, HIGH_VOLTAGE),
+          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
           x -> new double[] {time(x[0], x[1], x[2], x[3])});
 
   private CapacitorDischarge() {}

@@ -6,6 +6,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.electrical.caution.Cautions;
 import kelter.electrical.internal.Require;
 
 /**
@@ -18,7 +19,7 @@ public final class StoredEnergy {
 
   /** Where the formula comes from. */
   public static final Source SOURCE =
-      Source.published("definition of capacitance: charge over voltage");
+      Source.fromMemory("definition of capacitance, IEC 60050-131:2002");
 
   private static final QuantityKind JOULE = QuantityKind.of("energy", "J");
   private static final QuantityKind CHARGE = QuantityKind.of("electric charge", "mC");
@@ -35,7 +36,7 @@ public final class StoredEnergy {
               Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
               Parameter.required("voltage", "voltage (peak)", QuantityKind.VOLTAGE, 0.1, 10000)),
           List.of(new Output("energy", "energy", JOULE), new Output("charge", "charge", CHARGE)),
-          List.of(CapacitorDischarge.CHARGED, CapacitorDischarge.HIGH_VOLTAGE),
+          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
           x -> new double[] {energy(x[0], x[1]), x[0] * x[1]});
 
   private StoredEnergy() {}

@@ -63,7 +63,61 @@ public final class ElectricalChecks {
               "Does the temperature sensor read right?",
               List.of(ControlKinds.TEMPERATURE_SENSOR.id()),
               ControlKinds.SENSOR_RESISTANCE,
-              SensorRule::of));
+              SensorRule::of),
+          new LimitCheck(
+              "heater-power",
+              "Does the heater take what its nameplate says?",
+              HEATERS,
+              HeaterKinds.POWER,
+              InputRule::power),
+          new LimitCheck(
+              "heater-current",
+              "Does the heater draw what its nameplate says?",
+              HEATERS,
+              HeaterKinds.CURRENT,
+              InputRule::current),
+          new LimitCheck(
+              "winding-resistance",
+              "Does the main winding measure what it should?",
+              List.of(MotorKinds.MOTOR.id()),
+              MotorKinds.WINDING_RESISTANCE,
+              FigureRule.copper(MotorKinds.MAIN.id())),
+          new LimitCheck(
+              "auxiliary-resistance",
+              "Does the auxiliary winding measure what it should?",
+              List.of(MotorKinds.MOTOR.id()),
+              MotorKinds.AUXILIARY_RESISTANCE,
+              FigureRule.copper(MotorKinds.AUXILIARY.id())),
+          new LimitCheck(
+              "coil-resistance",
+              "Does the coil measure what it should?",
+              List.of(MotorKinds.SOLENOID.id()),
+              MotorKinds.COIL_RESISTANCE,
+              FigureRule.copper(MotorKinds.COIL.id())),
+          new LimitCheck(
+              "relay-coil-resistance",
+              "Does the coil of the relay measure what it should?",
+              List.of(ControlKinds.RELAY.id()),
+              ControlKinds.COIL_RESISTANCE,
+              FigureRule.copper(ControlKinds.COIL.id())),
+          new LimitCheck(
+              "capacitance",
+              "Does the capacitor have what is marked on it?",
+              List.of(MotorKinds.RUN_CAPACITOR.id()),
+              MotorKinds.MEASURED_CAPACITANCE,
+              FigureRule::capacitance),
+          new LimitCheck(
+              "supply-idle",
+              "Is the supply within its range?",
+              List.of(SupplyKinds.SUPPLY.id()),
+              SupplyKinds.IDLE,
+              SupplyRule::of),
+          new LimitCheck(
+              "supply-loaded",
+              "Is the supply within its range under load?",
+              List.of(SupplyKinds.SUPPLY.id()),
+              SupplyKinds.LOADED,
+              SupplyRule::of));
 
   private ElectricalChecks() {}
 }

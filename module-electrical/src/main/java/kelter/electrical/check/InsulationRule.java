@@ -6,6 +6,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
@@ -25,18 +26,21 @@ final class InsulationRule {
           "Electric shock. Leave the machine unplugged and do not hand it back before the insulation"
               + " is mended and measured again.");
 
+  private static final String BEYOND =
+      "; over range tells nothing without the end of the range: write for instance > 200 MOhm";
+
   private InsulationRule() {}
 
   static Optional<LimitCheck.Allowed> heater(Job job, Component part, Measurement measurement) {
-    return allowed(job.appliance(), true);
+    return allowed(job.appliance(), true, measurement);
   }
 
   static Optional<LimitCheck.Allowed> otherPart(Job job, Component part, Measurement measurement) {
-    return allowed(job.appliance(), false);
+    return allowed(job.appliance(), false, measurement);
   }
 
   static Optional<LimitCheck.Allowed> appliance(Job job, Component part, Measurement measurement) {
-    return allowed(job.appliance(), hasHeater(job.appliance()));
+    return allowed(job.appliance(), hasHeater(job.appliance()), measurement);
   }
 
   private static boolean hasHeater(Appliance appliance) {
@@ -47,15 +51,17 @@ final class InsulationRule {
                 kind.equals(HeaterKinds.HEATER.id()) || kind.equals(HeaterKinds.AIR_HEATER.id()));
   }
 
-  private static Optional<LimitCheck.Allowed> allowed(Appliance appliance, boolean heaters) {
+  private static Optional<LimitCheck.Allowed> allowed(
+      Appliance appliance, boolean heaters, Measurement measurement) {
     Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
     ProtectionClass taken = stated.orElse(ProtectionClass.I);
     String words =
-        "limit of class %s%s%s"
+        "limit of class %s%s%s%s"
             .formatted(
                 taken,
                 heaters && taken == ProtectionClass.I ? " with heaters" : "",
-                stated.isPresent() ? "" : ", taken because the nameplate states none");
+                stated.isPresent() ? "" : ", taken because the nameplate states none",
+                measurement.readings().contains(new Reading.OverRange()) ? BEYOND : "");
     return Optional.of(
         new LimitCheck.Allowed(
             Limits.atLeast(InsulationLimit.limit(taken, heaters)),

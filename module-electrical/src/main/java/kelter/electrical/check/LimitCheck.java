@@ -110,25 +110,6 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
   }
 
   private static String shown(Measurement measurement) {
-    return measurement.readings().stream().map(LimitCheck::shown).collect(Collectors.joining(", "));
-  }
-
-  private static String shown(Reading reading) {
-    if (reading instanceof Reading.Value value) {
-      return value.quantity().display();
-    }
-    if (reading instanceof Reading.Below below) {
-      return "below " + below.limit().display();
-    }
-    if (reading instanceof Reading.Above above) {
-      return "above " + above.limit().display();
-    }
-    if (reading instanceof Reading.Grade grade) {
-      return grade.word();
-    }
-    if (reading instanceof Reading.YesNo yesNo) {
-      return yesNo.yes() ? "yes" : "no";
-    }
-    return "over range";
+    return measurement.readings().stream().map(Reading::display).collect(Collectors.joining(", "));
   }
 }

@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
-import kelter.electrical.protection.InsulationLimit;
+import kelter.electrical.caution.Cautions;
 
 /** What the procedures of all electrical parts share, and all kinds of parts together. */
 public final class Electrical {
@@ -34,25 +33,6 @@ public final class Electrical {
       "Only if you are competent for live work: instrument and leads of measurement category III"
           + " (IEC 61010-031), one hand, clips put on with the plug out. ";
 
-  /** Live parts within reach. */
-  public static final Caution LIVE_PARTS =
-      new Caution(
-          Signal.DANGER,
-          "Live parts within reach. Only a person competent for live work may do this, as local code"
-              + " allows; everybody else measures with the plug out.");
-
-  /** A hot part. */
-  public static final Caution HOT_PART =
-      new Caution(
-          Signal.WARNING, "A heater stays hot for minutes after switching off. Let it cool first.");
-
-  /** A capacitor that stays charged. */
-  public static final Caution CHARGED_CAPACITOR =
-      new Caution(
-          Signal.DANGER,
-          "A capacitor can stay charged with the plug out. Discharge it through a resistor made for"
-              + " that, and prove dead before you touch it. Stop at microwave high-voltage parts.");
-
   /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
   static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
 
@@ -60,7 +40,7 @@ public final class Electrical {
   static final Accuracy LOW_OHMMETER = new Accuracy(0.02, 0.02);
 
   /** An ordinary insulation tester. */
-  static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 2e4);
+  static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 5e3);
 
   /** An ordinary clamp meter. */
   static final Accuracy CLAMP = new Accuracy(0.02, 0.05);
@@ -74,11 +54,14 @@ public final class Electrical {
   /** Nothing is read from an instrument. */
   static final Accuracy BY_EYE = new Accuracy(0, 0);
 
-  /** From a welded contact to an open one on an ordinary meter, Ohm. */
-  static final Span RESISTANCE = new Span(1e-3, 1e8);
+  /** From the least that an ordinary meter tells to an open circuit, Ohm. */
+  public static final Span RESISTANCE = new Span(0.05, 1e8);
 
-  /** From a dead short to the end of an insulation tester, Ohm. */
-  static final Span INSULATION = new Span(1e3, 1e10);
+  /** From the least that a low-resistance tester tells to an open circuit, Ohm. */
+  static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
+
+  /** From the least to the most that an ordinary insulation tester tells, Ohm. */
+  public static final Span INSULATION = new Span(5e3, 1e9);
 
   private Electrical() {}
 
@@ -104,7 +87,8 @@ public final class Electrical {
 
   /** Measured on live parts. */
   static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
-    return new Procedure(LIVE + text, minutes, Hazard.LIVE, typical, withFirst(LIVE_PARTS, more));
+    return new Procedure(
+        LIVE + text, minutes, Hazard.LIVE, typical, withFirst(Cautions.LIVE_PARTS, more));
   }
 
   /** Measured with the machine closed and running. */
@@ -125,7 +109,7 @@ public final class Electrical {
 
   /** The insulation of a part against earth. */
   static Procedure insulation(String text) {
-    return dead(text, 5, INSULATION_TESTER, InsulationLimit.TEST_VOLTAGE);
+    return dead(text, 5, INSULATION_TESTER, Cautions.TEST_VOLTAGE);
   }
 
   private static List<Caution> withFirst(Caution first, Caution... more) {

@@ -8,6 +8,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
 
 /** Heaters of water and of air. */
 public final class HeaterKinds {
@@ -41,7 +42,7 @@ public final class HeaterKinds {
                   + " terminals.",
               4,
               Electrical.OHMMETER,
-              Electrical.HOT_PART));
+              Cautions.HOT_PART));
 
   /** Its insulation. */
   public static final Observable INSULATION =
@@ -129,42 +130,50 @@ public final class HeaterKinds {
       Observable.yesNo(
           "trips-rcd",
           "the residual-current device trips",
-          Electrical.look("Ask whether it trips, and when: at once, or after some heating.", 1));
+          Electrical.look("Ask whether it trips, and when: at once, or after some heating.", 2));
+
+  /** Whether the fuse or circuit-breaker acts. */
+  public static final Observable TRIPS_BREAKER =
+      Observable.yesNo(
+          "trips-breaker",
+          "the fuse or circuit-breaker of the circuit acts",
+          Electrical.look(
+              "Ask which device acts: circuit-breaker, or residual-current device.", 2));
 
   /** Whether it stays cold. */
   public static final Observable WASHES_COLD =
       Observable.yesNo(
           "washes-cold",
           "the water stays cold",
-          Electrical.look("Ask, or feel the door glass after half an hour.", 1));
+          Electrical.look("Ask, or feel the door glass after half an hour.", 5));
 
   /** Whether it is slow. */
   public static final Observable HEATS_SLOWLY =
       Observable.yesNo(
           "heats-slowly",
           "it heats, but takes longer than it did",
-          Electrical.look("Ask whether the programme takes longer than it did.", 1));
+          Electrical.look("Ask whether the programme takes longer than it did.", 5));
 
   /** Whether the air stays cold. */
   public static final Observable DRIES_COLD =
       Observable.yesNo(
           "dries-cold",
           "the air stays cold",
-          Electrical.look("Ask, or feel the outlet after five minutes.", 1));
+          Electrical.look("Ask, or feel the outlet after five minutes.", 5));
 
   /** Whether drying is slow. */
   public static final Observable DRIES_SLOWLY =
       Observable.yesNo(
           "dries-slowly",
           "it dries, but takes longer than it did",
-          Electrical.look("Ask whether the programme takes longer than it did.", 1));
+          Electrical.look("Ask whether the programme takes longer than it did.", 5));
 
   /** Whether it gets too hot. */
   public static final Observable OVERHEATS =
       Observable.yesNo(
           "overheats",
           "it gets hotter than it was set to",
-          Electrical.look("Ask for scalded wash, steam, or a smell of hot dust.", 1));
+          Electrical.look("Ask for scalded wash, steam, or a smell of hot dust.", 5));
 
   /** How much scale is on it. */
   public static final Observable SCALE =
@@ -176,7 +185,7 @@ public final class HeaterKinds {
               "Drain, open, and look at the heater with a lamp.",
               15,
               Caution.HOT_WATER,
-              Electrical.HOT_PART));
+              Cautions.HOT_PART));
 
   /** How much lint is in the way of the air. */
   public static final Observable LINT =
@@ -184,7 +193,7 @@ public final class HeaterKinds {
           "lint",
           "lint on the heater and in the way of the air",
           List.of("none", "thin", "thick", "blocked"),
-          Electrical.inside("Open the air duct at the heater and look.", 10, Electrical.HOT_PART));
+          Electrical.inside("Open the air duct at the heater and look.", 10, Cautions.HOT_PART));
 
   /** Whether it is the right part. */
   public static final Observable MARKING_DIFFERS =
@@ -206,6 +215,7 @@ public final class HeaterKinds {
               TERMINAL_VOLTAGE,
               HEATING_RATE,
               TRIPS,
+              TRIPS_BREAKER,
               WASHES_COLD,
               HEATS_SLOWLY,
               OVERHEATS,
@@ -227,6 +237,7 @@ public final class HeaterKinds {
               TERMINAL_VOLTAGE,
               AIR_RISE,
               TRIPS,
+              TRIPS_BREAKER,
               DRIES_COLD,
               DRIES_SLOWLY,
               OVERHEATS,

@@ -7,6 +7,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
 
 /** Motors, their capacitors, and coils. */
 public final class MotorKinds {
@@ -77,6 +78,14 @@ public final class MotorKinds {
           "it makes no sound and does not turn",
           Electrical.look("Listen at the start of the programme.", 2));
 
+  /** How hard it turns. */
+  public static final Observable TURNING =
+      Observable.graded(
+          "turning-by-hand",
+          "how it turns by hand",
+          List.of("free", "rough", "stiff", "stuck"),
+          Electrical.inside("Take the belt off and turn the shaft by hand.", 8));
+
   /** Whether it smells burnt. */
   public static final Observable BURNT_SMELL =
       Observable.yesNo(
@@ -101,7 +110,7 @@ public final class MotorKinds {
               "Discharge the capacitor through a resistor, take it out of circuit, and measure.",
               6,
               new Accuracy(0.02, 1e-8),
-              Electrical.CHARGED_CAPACITOR));
+              Cautions.CHARGED_CAPACITOR));
 
   /** Whether a capacitor is swollen. */
   public static final Observable SWOLLEN =
@@ -109,7 +118,7 @@ public final class MotorKinds {
           "swollen",
           "it is swollen, cracked or leaks",
           Electrical.inside(
-              "Look at its case, without touching it.", 3, Electrical.CHARGED_CAPACITOR));
+              "Look at its case, without touching it.", 3, Cautions.CHARGED_CAPACITOR));
 
   /** Resistance of a coil. */
   public static final Observable COIL_RESISTANCE =
@@ -127,6 +136,7 @@ public final class MotorKinds {
               CURRENT,
               HUMS,
               SILENT,
+              TURNING,
               BURNT_SMELL,
               TRIPS),
           List.of(MAIN, AUXILIARY),

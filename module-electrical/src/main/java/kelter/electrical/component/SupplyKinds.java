@@ -28,7 +28,7 @@ public final class SupplyKinds {
           "protective-conductor-resistance",
           "resistance from the earth contact of the plug to touchable metal",
           QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
+          Electrical.LOW_RESISTANCE,
           List.of(Electrical.TEMPERATURE),
           Electrical.dead(
               "Null the leads, measure from the earth contact of the plug to bare touchable metal,"

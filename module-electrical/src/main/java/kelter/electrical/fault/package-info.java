@@ -1,5 +1,5 @@
 /**
- * What can be wrong with electrical parts and how it shows, from one operating point of the
- * circuit. Priors and spreads are from memory.
+ * What fault models of electrical parts have in common: a state that is healthy, changed by the
+ * faults that are there, and read by the answers. Knows no part.
  */
 package kelter.electrical.fault;

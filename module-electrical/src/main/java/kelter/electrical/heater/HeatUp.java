@@ -20,7 +20,7 @@ public final class HeatUp {
 
   /** Where the formula comes from. */
   public static final Source SOURCE =
-      Source.published("heat balance Q = m c dT, first law of thermodynamics");
+      Source.published("heat balance Q = m c dT with the heat capacity of water of IAPWS R6-95");
 
   /**
    * Specific heat capacity of water, J/(kg K): 4.18 kJ/(kg K) within 0.4 % from 10 °C to 80 °C

@@ -18,7 +18,7 @@ import kelter.electrical.internal.Require;
 public final class ResistivePower {
 
   /** Where the formula comes from. */
-  public static final Source SOURCE = Source.published("Ohm's and Joule's laws");
+  public static final Source SOURCE = Source.published("Ohm's law (1827) and Joule's law (1841)");
 
   /** Power and current by name. */
   public static final Calculation CALCULATION =

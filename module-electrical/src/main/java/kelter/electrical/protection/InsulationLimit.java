@@ -6,9 +6,9 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Source;
+import kelter.electrical.caution.Cautions;
 
 /**
  * The least insulation resistance at 500 V direct voltage after repair (EN 50678, from memory):
@@ -23,13 +23,6 @@ public final class InsulationLimit {
   /** Where the limits are believed to stand. */
   public static final Source SOURCE =
       Source.fromMemory("EN 50678:2020 and EN 50699:2020, insulation resistance");
-
-  /** The test itself puts 500 V on the machine. */
-  public static final Caution TEST_VOLTAGE =
-      new Caution(
-          Signal.WARNING,
-          "The insulation tester puts 500 V on the conductors. Unplug, disconnect electronics that"
-              + " it could destroy, keep hands off, and let the tester discharge afterwards.");
 
   /** Class I, Ohm. EN 50678, from memory. */
   private static final double CLASS_I = 1e6;
@@ -57,7 +50,7 @@ public final class InsulationLimit {
           List.of(
               new Output(
                   "limit", "least insulation resistance", QuantityKind.INSULATION_RESISTANCE)),
-          List.of(Caution.UNPLUG, TEST_VOLTAGE),
+          List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
           x ->
               new double[] {
                 limit(ProtectionClass.values()[(int) Math.round(x[0])], Math.round(x[1]) == 1)

@@ -45,4 +45,13 @@ class CapacitorTest {
     assertEquals(0.8464, StoredEnergy.energy(16e-6, PEAK), 0.0001);
     assertEquals(2.205, StoredEnergy.energy(1e-6, 2100), 1e-9);
   }
+
+  /** Arithmetic on the definition: 16 µF at 50 Hz take 1.1561 A at 230 V. */
+  @Test
+  void capacitanceFromCurrent() {
+    assertEquals(16e-6, CapacitanceFromCurrent.capacitance(1.1561, 230, 50), 1e-9);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> CapacitanceFromCurrent.capacitance(1.1561, 230, Double.NaN));
+  }
 }

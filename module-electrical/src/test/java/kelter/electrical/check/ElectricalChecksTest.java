@@ -152,4 +152,101 @@ class ElectricalChecksTest {
   void aMachineWithoutReadingsHasNoFindings() {
     assertTrue(findings(Jobs.appliance(Jobs.heater(), Jobs.sensor())).isEmpty());
   }
+
+  private static Finding only(Appliance appliance, Measurement measurement) {
+    List<Finding> findings = findings(appliance, measurement);
+    assertEquals(1, findings.size());
+    return findings.get(0);
+  }
+
+  /**
+   * IEC 60335-1, clause 10: 1800 W to 2100 W at 230 V; at 207 V 0.81 times that (Joule's law), so
+   * 1458 W to 1701 W.
+   */
+  @Test
+  void powerIsHeldAgainstTheNameplateAtTheVoltageThatWasThere() {
+    Conditions low = new Conditions(Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE)));
+    Appliance machine = Jobs.appliance(Jobs.heater());
+    Finding finding =
+        only(
+            machine,
+            Jobs.measurement("heater", "power", Jobs.value(1610, "W", QuantityKind.POWER, 1), low));
+    assertEquals(1458, finding.limits().low(), 0.5);
+    assertEquals(1701, finding.limits().high(), 0.5);
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(
+                machine,
+                Jobs.measurement("heater", "power", Jobs.value(1000, "W", QuantityKind.POWER, 1)))
+            .verdict());
+  }
+
+  /** Ohm's law: 1800 W and 2100 W at 230 V are 7.826 A and 9.130 A. */
+  @Test
+  void currentIsHeldAgainstTheNameplate() {
+    Conditions rated =
+        new Conditions(Map.of("voltage", Quantity.of(230, "V", QuantityKind.VOLTAGE)));
+    Finding finding =
+        only(
+            Jobs.appliance(Jobs.heater()),
+            Jobs.measurement(
+                "heater", "current", Jobs.value(8.6, "A", QuantityKind.CURRENT, 0.1), rated));
+    assertEquals(7.826, finding.limits().low(), 0.001);
+    assertEquals(9.130, finding.limits().high(), 0.001);
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+  }
+
+  /** IEC 60228 annex: copper at 40 °C times 0.926 is copper at 20 °C; within 0.5 %. */
+  @Test
+  void windingsAreHeldAgainstTheirFigureAtTheTemperatureOfTheReading() {
+    Conditions warm =
+        new Conditions(Map.of("temperature", Quantity.of(40, "Cel", QuantityKind.TEMPERATURE)));
+    Finding finding =
+        only(
+            Jobs.appliance(Jobs.motor()),
+            Jobs.measurement("motor", "winding-resistance", ohm(12.9), warm));
+    assertEquals(12 / 0.926 * 1.1, finding.limits().high(), 0.005 * 14);
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(Jobs.appliance(Jobs.motor()), Jobs.measurement("motor", "winding-resistance", ohm(8)))
+            .verdict());
+  }
+
+  @Test
+  void aWeakCapacitorDoesNotConform() {
+    Component capacitor =
+        Jobs.component(
+            "capacitor",
+            "run-capacitor",
+            Optional.empty(),
+            Map.of("capacitance", Quantity.of(16, "uF", QuantityKind.CAPACITANCE)));
+    Reading weak = Jobs.value(11.2, "uF", QuantityKind.CAPACITANCE, 0.1);
+    Finding finding =
+        only(Jobs.appliance(capacitor), Jobs.measurement("capacitor", "capacitance", weak));
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.cautions().stream().anyMatch(c -> c.text().contains("charge")));
+  }
+
+  /** EN 50160: 195.5 V to 253 V. */
+  @Test
+  void theSupplyIsHeldAgainstTheRangeOfTheNet() {
+    Appliance machine = Jobs.appliance(Jobs.component("supply", "supply"));
+    Reading low = Jobs.value(188, "V", QuantityKind.VOLTAGE, 1);
+    Finding finding = only(machine, Jobs.measurement("supply", "voltage-loaded", low));
+    assertEquals(195.5, finding.limits().low(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.cautions().get(0).text().contains("electrician"));
+  }
+
+  @Test
+  void overRangeOfAnInsulationTesterAsksForItsRange() {
+    Finding finding =
+        only(
+            Jobs.appliance(Jobs.heater()),
+            Jobs.measurement("heater", "insulation-resistance", new Reading.OverRange()));
+    assertEquals(Verdict.UNDECIDED, finding.verdict());
+    assertTrue(finding.remark().contains("> 200 MOhm"), finding.remark());
+  }
 }

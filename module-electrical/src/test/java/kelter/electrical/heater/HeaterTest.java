@@ -9,6 +9,7 @@ import kelter.core.check.Limits;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.electrical.heater.AlloyResistance.Alloy;
+import kelter.electrical.heater.HeaterConnection.Connection;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,24 +82,20 @@ class HeaterTest {
   }
 
   /**
-   * ngspice 39 on the netlist heater.cir: 226.577 V at 26.45 ohm beside a leak of 0.5 MOhm draw
-   * 8.56667 A. The leak by Ohm's law is 0.453 mA. Half of the last digits printed: 0.5 mV at 26.45
-   * ohm and 5 uA.
+   * Arithmetic on Ohm's law: three elements of 52.9 ohm on 230 V take 3 kW side by side and a third
+   * of 1 kW one after the other; in star on 400 V the power of delta is three times as much.
    */
   @Test
-  void currentAtTheVoltageThatIsThereAgreesWithACircuitSimulator() {
-    double current = ResistivePower.power(2000, 230, 226.577) / 226.577;
-    assertEquals(8.56667, current + 226.577 / 500e3, 2.5e-5);
-  }
-
-  /**
-   * ngspice 39 on the netlist windings.cir: an element of 52.9 ohm takes 4.365597 A at 230.9401 V,
-   * which is 1 kW at 230 V.
-   */
-  @Test
-  void elementInStarAgreesWithACircuitSimulator() {
-    assertEquals(52.9, HeaterResistance.resistance(1000, 230), 1e-9);
-    assertEquals(4.365597, ResistivePower.power(1000, 230, 230.9401) / 230.9401, 2e-6);
+  void connectionsOfLikeElements() {
+    assertEquals(3000, HeaterConnection.power(52.9, 230, Connection.PARALLEL, 3), 1e-9);
+    assertEquals(333.3, HeaterConnection.power(52.9, 230, Connection.SERIES, 3), 0.05);
+    assertEquals(
+        3 * HeaterConnection.power(52.9, 400, Connection.STAR, 3),
+        HeaterConnection.power(52.9, 400, Connection.DELTA, 3),
+        1e-9);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> HeaterConnection.power(52.9, 400, Connection.STAR, 2));
   }
 
   /** Arithmetic on Ohm's law and the mains range of (EU) 2019/2014: 207 V and 253 V. */

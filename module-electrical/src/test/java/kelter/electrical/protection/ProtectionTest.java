@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Limits of EN 50678:2020, all of them from memory: the document was not open. */
+/**
+ * Limits of EN 50678:2020, all of them from memory: the document was not open. Limits of IEC
+ * 60335-1, 13.2, from texts that cite it.
+ */
 class ProtectionTest {
 
   @ParameterizedTest
@@ -34,5 +37,41 @@ class ProtectionTest {
   void whatIsFromMemorySaysSo() {
     assertTrue(InsulationLimit.SOURCE.display().contains("from memory"));
     assertTrue(ProtectiveConductorLimit.SOURCE.display().contains("from memory"));
+  }
+
+  /**
+   * IEC 60335-1, 13.2, in the text of GB 4706.1: arithmetic on 0.75 mA/kW with its least and
+   * greatest value.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "CLASS_I_HEATING, 2000, 1.5",
+    "CLASS_I_HEATING, 500, 0.75",
+    "CLASS_I_HEATING, 8000, 5",
+    "CLASS_I_MOTOR, 0, 3.5",
+    "CLASS_I_PORTABLE, 1000, 0.75",
+    "CLASS_II, 1000, 0.25",
+    "CLASS_0_OR_III, 0, 0.5"
+  })
+  void leakageInTheTypeTest(LeakageLimit.Build build, double watts, double milliamperes) {
+    assertEquals(milliamperes * 1e-3, LeakageLimit.typeTest(build, watts), 1e-9);
+  }
+
+  /** EN 50678, from memory: 3.5 mA (also DIN VDE 0702-1), then 1 mA/kW, at most 10 mA. */
+  @ParameterizedTest
+  @CsvSource({"2000, 3.5", "3500, 3.5", "5000, 5", "12000, 10"})
+  void protectiveConductorCurrentAfterRepair(double watts, double milliamperes) {
+    assertEquals(milliamperes * 1e-3, LeakageLimit.afterRepair(watts), 1e-9);
+  }
+
+  /**
+   * Arithmetic on Ohm's law: 230 V over 1 MOhm are 0.23 mA; and on the reactance of a capacitor: 16
+   * µF at 50 Hz have 198.94 ohm, 1.1561 A at 230 V.
+   */
+  @Test
+  void leakageThroughInsulationAndFilter() {
+    assertEquals(0.23e-3, LeakageCurrent.current(1e6, 0, 230, 50), 1e-9);
+    assertEquals(1.1561, LeakageCurrent.current(1e12, 16e-6, 230, 50), 0.00005);
+    assertThrows(IllegalArgumentException.class, () -> LeakageCurrent.current(0, 0, 230, 50));
   }
 }

@@ -91,4 +91,18 @@ class SensorTest {
     assertThrows(IllegalArgumentException.class, () -> PROBE.temperature(Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> new BetaThermistor(10000, 0));
   }
+
+  /** Arithmetic on the line: 0.5 V to 4.5 V, so that 2.5 V lie in the middle. */
+  @Test
+  void shareOfTheRange() {
+    assertEquals(0.5, SensorLine.share(2.5, 0.5, 4.5), 1e-12);
+    assertEquals(0.25, SensorLine.share(1.5, 0.5, 4.5), 1e-12);
+    assertThrows(IllegalArgumentException.class, () -> SensorLine.share(5, 0.5, 4.5));
+    assertThrows(IllegalArgumentException.class, () -> SensorLine.share(1, 2, 2));
+  }
+
+  @Test
+  void anOpenSensorHasNoResistance() {
+    assertThrows(IllegalArgumentException.class, () -> Divider.resistance(5, 10e3, 5));
+  }
 }

@@ -162,10 +162,17 @@ final class ForecastTable {
     return new double[] {(1 - t) * (1 - 2 * t), 4 * t * (1 - t), t * (2 * t - 1)};
   }
 
+  /**
+   * The parabola, held between its points: beside a jump it would swing out, to spreads and chances
+   * below zero.
+   */
   private static double between(double[][] table, int left, double[] weight, int item) {
-    return weight[0] * table[left][item]
-        + weight[1] * table[left + 1][item]
-        + weight[2] * table[left + 2][item];
+    double a = table[left][item];
+    double b = table[left + 1][item];
+    double c = table[left + 2][item];
+    double parabola = weight[0] * a + weight[1] * b + weight[2] * c;
+    double least = Math.min(a, Math.min(b, c));
+    return Math.max(least, Math.min(Math.max(a, Math.max(b, c)), parabola));
   }
 
   /** The place of the left end of the piece that holds a severity; pieces span two steps. */

@@ -54,10 +54,10 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
   }
 
   private boolean canTell(Observable observable) {
-    if (observable.equals(DrainPumpKind.POWER)) {
+    if (observable.id().equals(DrainPumpKind.POWER.id())) {
       return path.ratedPower().isPresent();
     }
-    return !observable.equals(DrainPumpKind.DRAIN_TIME) || path.drainVolume().isPresent();
+    return !observable.id().equals(DrainPumpKind.DRAIN_TIME.id()) || path.drainVolume().isPresent();
   }
 
   @Override

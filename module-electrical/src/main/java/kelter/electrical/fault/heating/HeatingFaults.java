@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,9 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.source.Source;
+import kelter.electrical.fault.EarthLeak;
+import kelter.electrical.fault.StateModel.Change;
+import kelter.electrical.fault.StateModel.Known;
 
 /**
  * What can be wrong in a heating circuit and what it changes there, the changes of the heater's
@@ -15,40 +18,16 @@ final class HeatingFaults {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
 
-  /** From a leak that a tester just notices to one that any residual-current device trips on. */
-  private static final double FIRST_LEAK = 2e6;
-
-  /** Factor from the slightest to the worst leak. */
-  private static final double LEAK_RANGE = 1e-3;
+  /** What a heater shorted at its terminals keeps of its resistance. */
+  private static final double WHOLE_SHORT = 0.01;
 
   /** A shorted sensor, as a factor of its resistance. */
   private static final double SENSOR_SHORT = 1e-3;
 
   private HeatingFaults() {}
 
-  /** What a fault changes. */
-  @FunctionalInterface
-  interface Change {
-
-    /**
-     * Changes the state.
-     *
-     * @param state the circuit
-     * @param severity how bad the fault is, above 0, at most 1
-     */
-    void apply(HeatingState state, double severity);
-  }
-
-  /**
-   * A fault and what it changes.
-   *
-   * @param fault the fault
-   * @param change what it changes
-   */
-  record Known(Fault fault, Change change) {}
-
-  static List<Known> of(HeatingGroup group) {
-    List<Known> known = new ArrayList<>();
+  static List<Known<HeatingState>> of(HeatingGroup group) {
+    List<Known<HeatingState>> known = new ArrayList<>();
     addHeater(known, group);
     addDeposit(known, group);
     for (int i = 0; i < group.links().size(); i++) {
@@ -61,31 +40,37 @@ final class HeatingFaults {
       addSensor(known, group.sensors().get(i), i);
     }
     addSupply(known, group);
+    group.cord().ifPresent(cord -> addOtherLeak(known, cord.id()));
     return List.copyOf(known);
   }
 
-  private static Known known(
-      String id, String component, String title, double prior, Change change, Remedy... remedies) {
-    return new Known(new Fault(id, component, title, prior, PRIOR, List.of(remedies)), change);
+  private static Known<HeatingState> known(
+      String id,
+      String component,
+      String title,
+      double prior,
+      Change<HeatingState> change,
+      Remedy... remedies) {
+    return new Known<>(new Fault(id, component, title, prior, PRIOR, List.of(remedies)), change);
   }
 
-  private static void addHeater(List<Known> known, HeatingGroup group) {
+  private static void addHeater(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.heater().id();
     Remedy renew = HeatingRemedies.renewHeater(id);
     known.add(
         known(
             "shorted-turns",
             id,
-            "heater partly shorted",
-            0.005,
-            (state, s) -> state.heater *= 1 - 0.9 * s,
+            "heater shorted, in part or wholly",
+            0.01,
+            (state, s) -> state.heater *= Math.pow(WHOLE_SHORT, s),
             renew));
     known.add(
         known(
             "wrong-part",
             id,
             "a heater of too little power fitted",
-            0.003,
+            0.005,
             (state, s) -> {
               state.heater *= 1 + s;
               state.markingDiffers = 0.9;
@@ -98,7 +83,7 @@ final class HeatingFaults {
               "element-open",
               id,
               "one of " + n + " elements open",
-              0.03,
+              0.06,
               (state, s) -> state.heater *= n / (n - 1.0),
               renew));
     }
@@ -107,7 +92,7 @@ final class HeatingFaults {
             "open",
             id,
             "heater open",
-            0.05,
+            0.12,
             (state, s) -> state.heater = HeatingState.OPEN,
             renew));
     known.add(
@@ -115,12 +100,12 @@ final class HeatingFaults {
             "leaking",
             id,
             "heater leaks to earth",
-            0.04,
-            (state, s) -> state.leak = FIRST_LEAK * Math.pow(LEAK_RANGE, s),
+            0.08,
+            (state, s) -> state.leak = EarthLeak.resistance(s),
             renew));
   }
 
-  private static void addDeposit(List<Known> known, HeatingGroup group) {
+  private static void addDeposit(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.heater().id();
     if (group.heatsAir()) {
       known.add(
@@ -128,7 +113,7 @@ final class HeatingFaults {
               "lint",
               id,
               "lint in the way of the air",
-              0.06,
+              0.12,
               (state, s) -> {
                 state.deposit = 0.35 + 0.6 * s;
                 state.airflow *= 1 - 0.7 * s;
@@ -141,7 +126,7 @@ final class HeatingFaults {
               "scaled",
               id,
               "heater scaled",
-              0.05,
+              0.08,
               (state, s) -> {
                 state.deposit = 0.35 + 0.6 * s;
                 state.duty *= 1 - 0.15 * s;
@@ -151,13 +136,13 @@ final class HeatingFaults {
     }
   }
 
-  private static void addLink(List<Known> known, Component link, int i) {
+  private static void addLink(List<Known<HeatingState>> known, Component link, int i) {
     known.add(
         known(
             "open",
             link.id(),
             "thermal link open",
-            0.03,
+            0.05,
             (state, s) -> {
               state.link[i] = HeatingState.OPEN;
               state.interrupted = true;
@@ -165,14 +150,14 @@ final class HeatingFaults {
             HeatingRemedies.renewLink(link.id())));
   }
 
-  private static void addRelay(List<Known> known, Component relay, int i) {
+  private static void addRelay(List<Known<HeatingState>> known, Component relay, int i) {
     Remedy renew = HeatingRemedies.renewRelay(relay.id());
     known.add(
         known(
             "contact-burnt",
             relay.id(),
             "relay contact burnt",
-            0.02,
+            0.04,
             (state, s) -> {
               state.contact[i] *= Math.pow(150, s);
               state.burns[i] = 0.35 + 0.6 * s;
@@ -184,9 +169,9 @@ final class HeatingFaults {
             "contact-welded",
             relay.id(),
             "relay contact welded",
-            0.005,
+            0.01,
             (state, s) -> {
-              state.closedWhenOff[i] = 0.97;
+              state.closedWhenOff[i] = 0.99;
               state.overheats = 0.8;
             },
             renew));
@@ -195,7 +180,7 @@ final class HeatingFaults {
             "coil-open",
             relay.id(),
             "relay coil open",
-            0.01,
+            0.015,
             (state, s) -> {
               state.coil[i] = HeatingState.OPEN;
               state.interrupted = true;
@@ -203,7 +188,7 @@ final class HeatingFaults {
             renew));
   }
 
-  private static void addSensor(List<Known> known, Component sensor, int i) {
+  private static void addSensor(List<Known<HeatingState>> known, Component sensor, int i) {
     String id = sensor.id();
     Remedy seat = HeatingRemedies.seatSensor(id);
     Remedy renew = HeatingRemedies.renewSensor(id);
@@ -212,7 +197,7 @@ final class HeatingFaults {
             "reads-too-warm",
             id,
             "sensor drifted, reads too warm",
-            0.015,
+            0.03,
             (state, s) -> {
               state.sensorFactor[i] *= Math.exp(-0.5 * s);
               state.reached *= 1 - 0.5 * s;
@@ -223,7 +208,7 @@ final class HeatingFaults {
             "reads-too-cold",
             id,
             "sensor drifted, reads too cold",
-            0.01,
+            0.015,
             (state, s) -> {
               state.sensorFactor[i] *= Math.exp(0.5 * s);
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
@@ -234,9 +219,9 @@ final class HeatingFaults {
             "off-seat",
             id,
             "sensor off its seat",
-            0.01,
+            0.015,
             (state, s) -> {
-              state.offSeat[i] = 0.95;
+              state.offSeat[i] = 0.98;
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
             },
             seat));
@@ -245,7 +230,7 @@ final class HeatingFaults {
             "sensor-shorted",
             id,
             "sensor shorted",
-            0.005,
+            0.01,
             (state, s) -> {
               state.sensorFactor[i] = SENSOR_SHORT;
               state.interrupted = true;
@@ -256,7 +241,7 @@ final class HeatingFaults {
             "sensor-open",
             id,
             "sensor or its wire open",
-            0.01,
+            0.03,
             (state, s) -> {
               state.sensorFactor[i] = HeatingState.OPEN;
               state.interrupted = true;
@@ -265,15 +250,26 @@ final class HeatingFaults {
             renew));
   }
 
-  private static void addSupply(List<Known> known, HeatingGroup group) {
+  private static void addSupply(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.supply().map(Component::id).orElse(group.heater().id());
     known.add(
         known(
             "low-voltage",
             id,
             "too little voltage reaches the heater: weak supply or a hot joint",
-            0.01,
+            0.02,
             (state, s) -> state.supply *= 1 - 0.3 * s,
             HeatingRemedies.mendSupply(id)));
+  }
+
+  private static void addOtherLeak(List<Known<HeatingState>> known, String cord) {
+    known.add(
+        known(
+            "other-leak",
+            cord,
+            "another part or the wiring leaks to earth",
+            0.04,
+            (state, s) -> state.otherLeak = EarthLeak.resistance(s),
+            HeatingRemedies.findLeak(cord)));
   }
 }

@@ -1,6 +1,7 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.Arrays;
+import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -9,17 +10,20 @@ import kelter.electrical.rating.HeaterRating;
  */
 final class HeatingState {
 
-  /** What an open circuit measures, Ohm: the end of the span. */
-  static final double OPEN = 1e8;
+  /** What an open circuit measures, Ohm. */
+  static final double OPEN = Electrical.RESISTANCE.high();
 
   /** A heater in order against earth, Ohm; from memory. */
-  private static final double HEALTHY_INSULATION = 1e8;
+  private static final double HEALTHY_INSULATION = 3e8;
 
   /** A closed contact or whole link on an ordinary meter, Ohm; from memory. */
   private static final double CLOSED = 0.1;
 
   /** A relay contact in order, Ohm; from memory. */
   private static final double CONTACT = 0.02;
+
+  /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
+  private static final double OVERLOAD = 4;
 
   final double ratedPower;
   final double ratedVoltage;
@@ -42,6 +46,9 @@ final class HeatingState {
 
   /** What leaks beside the heater's own insulation, Ohm. */
   double leak = Double.POSITIVE_INFINITY;
+
+  /** What leaks elsewhere in the appliance, Ohm. */
+  double otherLeak = Double.POSITIVE_INFINITY;
 
   /** Whether no current can flow for another reason than the heater. */
   boolean interrupted;
@@ -77,7 +84,7 @@ final class HeatingState {
     closedWhenOff = filled(group.relays().size(), 0.01);
     coil = filled(group.relays().size(), 1);
     sensorFactor = filled(group.sensors().size(), 1);
-    offSeat = filled(group.sensors().size(), 0.02);
+    offSeat = filled(group.sensors().size(), 0.01);
   }
 
   private static double[] filled(int length, double value) {
@@ -91,9 +98,24 @@ final class HeatingState {
     return 1 / (1 / HEALTHY_INSULATION + 1 / leak);
   }
 
+  /** Resistance of the whole appliance to earth, Ohm. */
+  double applianceInsulation() {
+    return 1 / (1 / insulation() + 1 / otherLeak);
+  }
+
+  /** Whether anything leaks anywhere. */
+  boolean anyLeak() {
+    return !Double.isInfinite(Math.min(leak, otherLeak));
+  }
+
+  /** Whether so much current would flow that the fuse or circuit-breaker acts at once. */
+  boolean overloaded() {
+    return supply / (heater * hotOverCold) > OVERLOAD * ratedPower / ratedVoltage;
+  }
+
   /** Current while it heats, A. */
   double current() {
-    if (interrupted) {
+    if (interrupted || overloaded()) {
       return 0;
     }
     double series = 0;
@@ -105,7 +127,7 @@ final class HeatingState {
 
   /** Voltage at the terminals while it heats, V. */
   double terminalVoltage() {
-    return interrupted ? 0 : current() * heater * hotOverCold;
+    return interrupted || overloaded() ? 0 : current() * heater * hotOverCold;
   }
 
   /** Power of the heater while it heats, W. */

@@ -1,11 +1,11 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.List;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.Remedy.Restores;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
-import kelter.electrical.component.Electrical;
+import kelter.electrical.caution.Cautions;
 
 /** Work on the heating circuit. Minutes and chances are from memory. */
 final class HeatingRemedies {
@@ -27,12 +27,6 @@ final class HeatingRemedies {
           Signal.WARNING,
           "A thermal link opens because something got too hot. Find out what before a new one goes"
               + " in, fit the same temperature and current, and never bridge it.");
-
-  private static final Caution FIXED_WIRING =
-      new Caution(
-          Signal.DANGER,
-          "Outlet and fixed wiring are work for a licensed electrician. Take the machine out of use"
-              + " if plug or outlet is hot or discoloured.");
 
   private HeatingRemedies() {}
 
@@ -69,7 +63,7 @@ final class HeatingRemedies {
         Restores.FUNCTION,
         false,
         0.9,
-        List.of(Caution.UNPLUG, Electrical.HOT_PART));
+        List.of(Caution.UNPLUG, Cautions.HOT_PART));
   }
 
   static Remedy renewLink(String component) {
@@ -93,7 +87,7 @@ final class HeatingRemedies {
         Restores.COMPONENT,
         true,
         0.93,
-        List.of(Caution.UNPLUG, Electrical.CHARGED_CAPACITOR));
+        List.of(Caution.UNPLUG, Cautions.CHARGED_CAPACITOR));
   }
 
   static Remedy seatSensor(String component) {
@@ -129,6 +123,18 @@ final class HeatingRemedies {
         Restores.FUNCTION,
         false,
         0.75,
-        List.of(Caution.UNPLUG, FIXED_WIRING));
+        List.of(Caution.UNPLUG, Cautions.FIXED_WIRING));
+  }
+
+  static Remedy findLeak(String component) {
+    return new Remedy(
+        "find-leak",
+        component,
+        "part the circuits, find what leaks by its insulation, and mend it",
+        60,
+        Restores.FUNCTION,
+        true,
+        0.8,
+        List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE, EARTH_AGAIN));
   }
 }

@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,6 +15,9 @@ import kelter.electrical.component.ControlKinds;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.fault.EarthLeak;
+import kelter.electrical.fault.StateModel.Answer;
+import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.rating.SensorCurve;
 
@@ -54,9 +57,6 @@ final class HeatingAnswers {
   /** How uncertain a temperature is that nobody stated, K. */
   private static final double ROOM_SPREAD = 3;
 
-  /** Residual current at which most devices of 30 mA trip, A: between half of it and all of it. */
-  private static final double TRIP_CURRENT = 0.022;
-
   private final HeatingGroup group;
   private final double tolerance;
   private final Map<String, Integer> places = new HashMap<>();
@@ -74,27 +74,6 @@ final class HeatingAnswers {
       SensorCurve.of(sensor).ifPresent(curve -> curves.put(sensor.id(), curve));
     }
   }
-
-  /** Answers one question for any state. */
-  @FunctionalInterface
-  interface Answer {
-
-    /**
-     * The forecast.
-     *
-     * @param state the circuit
-     * @return value and spread
-     */
-    Forecast of(HeatingState state);
-  }
-
-  /**
-   * A forecast.
-   *
-   * @param value the value, or the probability of a yes
-   * @param spread the spread, not used for a yes or no
-   */
-  record Forecast(double value, double spread) {}
 
   /** All questions, under the usual conditions. */
   List<Question> questions() {
@@ -128,6 +107,12 @@ final class HeatingAnswers {
               all.add(new Question(supply.id(), SupplyKinds.IDLE, Conditions.NONE));
               all.add(new Question(supply.id(), SupplyKinds.LOADED, Conditions.NONE));
             });
+    group
+        .cord()
+        .ifPresent(
+            cord ->
+                all.add(
+                    new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE)));
     return List.copyOf(all);
   }
 
@@ -156,18 +141,21 @@ final class HeatingAnswers {
   }
 
   /** Makes ready to answer a question. */
-  Answer answer(Question question) {
+  Answer<HeatingState> answer(Question question) {
     if (question.component().equals(group.heater().id())) {
       return heater(question.observable().id(), question.conditions());
     }
     if (group.supply().filter(s -> s.id().equals(question.component())).isPresent()) {
       return supply(question.observable().id());
     }
+    if (question.observable().equals(SupplyKinds.APPLIANCE_INSULATION)) {
+      return state -> EarthLeak.shown(state.applianceInsulation(), state.anyLeak());
+    }
     int place = places.get(question.component());
     return switch (question.observable().id()) {
       case "coil-resistance" -> {
         double coil = coil(part(group.relays(), question.component())).orElseThrow();
-        yield state -> new Forecast(Math.min(HeatingState.OPEN, coil * state.coil[place]), 0.1);
+        yield state -> Forecast.resistance(coil * state.coil[place], 0.1);
       }
       case "voltage-drop" ->
           state -> {
@@ -175,12 +163,12 @@ final class HeatingAnswers {
             return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
           };
       case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);
-      case "closed-when-off" -> state -> new Forecast(state.closedWhenOff[place], 1);
-      case "off-its-seat" -> state -> new Forecast(state.offSeat[place], 1);
+      case "closed-when-off" -> state -> Forecast.chance(state.closedWhenOff[place]);
+      case "off-its-seat" -> state -> Forecast.chance(state.offSeat[place]);
       default ->
           curves.containsKey(question.component())
               ? sensor(curves.get(question.component()), question.conditions(), place)
-              : state -> new Forecast(state.link[place], 0.7);
+              : state -> Forecast.resistance(state.link[place], 0.7);
     };
   }
 
@@ -188,7 +176,7 @@ final class HeatingAnswers {
     return parts.stream().filter(part -> part.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private static Answer supply(String observable) {
+  private static Answer<HeatingState> supply(String observable) {
     boolean loaded = observable.equals(SupplyKinds.LOADED.id());
     return state -> {
       double lost = loaded ? 1 : 0.2;
@@ -197,18 +185,17 @@ final class HeatingAnswers {
     };
   }
 
-  private static Answer sensor(SensorCurve curve, Conditions conditions, int place) {
+  private static Answer<HeatingState> sensor(SensorCurve curve, Conditions conditions, int place) {
     boolean stated = conditions.figure(Electrical.TEMPERATURE.id()).isPresent();
     double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
     double normal = ohm(curve, kelvin);
     if (!Double.isFinite(normal)) {
-      return state -> new Forecast(Math.min(HeatingState.OPEN, 1e3 * state.sensorFactor[place]), 3);
+      return state -> Forecast.resistance(1e3 * state.sensorFactor[place], 3);
     }
     double warmer = ohm(curve, kelvin + ROOM_SPREAD);
     double byRoom = Double.isFinite(warmer) ? Math.abs(Math.log(warmer / normal)) : 0.15;
     double spread = stated ? 0.03 : Math.hypot(0.03, byRoom);
-    return state ->
-        new Forecast(Math.min(HeatingState.OPEN, normal * state.sensorFactor[place]), spread);
+    return state -> Forecast.resistance(normal * state.sensorFactor[place], spread);
   }
 
   private static double ohm(SensorCurve curve, double kelvin) {
@@ -219,34 +206,34 @@ final class HeatingAnswers {
     }
   }
 
-  private Answer heater(String observable, Conditions conditions) {
+  private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
-      case "resistance" ->
-          state -> new Forecast(Math.min(HeatingState.OPEN, state.heater), tolerance);
+      case "resistance" -> state -> Forecast.resistance(state.heater, tolerance);
       case "insulation-resistance" ->
-          state -> new Forecast(state.insulation(), Double.isInfinite(state.leak) ? 1.5 : 0.6);
+          state -> EarthLeak.shown(state.insulation(), !Double.isInfinite(state.leak));
       case "current" -> current(conditions);
       case "power" -> power(conditions);
       case "voltage" -> state -> new Forecast(state.terminalVoltage(), SUPPLY * state.ratedVoltage);
       case "heating-rate" -> heatingRate(conditions);
       case "air-temperature-rise" -> airRise(conditions);
       case "scale", "lint" -> state -> new Forecast(state.deposit, 0.13);
-      case "marking-differs" -> state -> new Forecast(state.markingDiffers, 1);
+      case "marking-differs" -> state -> Forecast.chance(state.markingDiffers);
       default -> seen(observable);
     };
   }
 
-  private static Answer seen(String observable) {
+  private static Answer<HeatingState> seen(String observable) {
     return switch (observable) {
-      case "trips-rcd" -> state -> new Forecast(trips(state), 1);
-      case "washes-cold", "dries-cold" -> state -> new Forecast(staysCold(state), 1);
-      case "heats-slowly", "dries-slowly" -> state -> new Forecast(slow(state), 1);
-      case "overheats" -> state -> new Forecast(state.overheats, 1);
+      case "trips-rcd" -> state -> Forecast.chance(trips(state));
+      case "trips-breaker" -> state -> Forecast.chance(state.overloaded() ? 0.95 : 0.02);
+      case "washes-cold", "dries-cold" -> state -> Forecast.chance(staysCold(state));
+      case "heats-slowly", "dries-slowly" -> state -> Forecast.chance(slow(state));
+      case "overheats" -> state -> Forecast.chance(state.overheats);
       default -> throw new IllegalArgumentException("no forecast of '" + observable + "'");
     };
   }
 
-  private Answer current(Conditions conditions) {
+  private Answer<HeatingState> current(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     return state -> {
       double current = state.current() * voltageRatio(stated, state);
@@ -255,7 +242,7 @@ final class HeatingAnswers {
     };
   }
 
-  private Answer power(Conditions conditions) {
+  private Answer<HeatingState> power(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     return state -> {
       double power = state.power() * Math.pow(voltageRatio(stated, state), 2);
@@ -263,7 +250,7 @@ final class HeatingAnswers {
     };
   }
 
-  private Answer heatingRate(Conditions conditions) {
+  private Answer<HeatingState> heatingRate(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     double volume = conditions.si(HeaterKinds.VOLUME.id(), Double.NaN);
     boolean guessed = !(volume > 0);
@@ -276,7 +263,7 @@ final class HeatingAnswers {
     };
   }
 
-  private Answer airRise(Conditions conditions) {
+  private Answer<HeatingState> airRise(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
     double airflow = conditions.si(HeaterKinds.AIRFLOW.id(), Double.NaN);
     boolean guessed = !(airflow > 0);
@@ -299,8 +286,7 @@ final class HeatingAnswers {
   }
 
   private static double trips(HeatingState state) {
-    double leakage = state.ratedVoltage / state.insulation();
-    return 0.02 + 0.95 * logistic(Math.log(leakage / TRIP_CURRENT) / 0.6);
+    return EarthLeak.trips(state.applianceInsulation());
   }
 
   private static double staysCold(HeatingState state) {

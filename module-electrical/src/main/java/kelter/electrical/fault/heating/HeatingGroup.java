@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical.fault.heating;
 
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +19,7 @@ import kelter.electrical.rating.HeaterRating;
  * @param relays its relays
  * @param sensors the temperature sensors that govern it
  * @param supply the supply, if the job lists it
+ * @param cord the supply cord, at whose plug the whole appliance is measured, if the job lists it
  */
 record HeatingGroup(
     Component heater,
@@ -26,7 +27,8 @@ record HeatingGroup(
     List<Component> links,
     List<Component> relays,
     List<Component> sensors,
-    Optional<Component> supply) {
+    Optional<Component> supply,
+    Optional<Component> cord) {
 
   /** The groups of an appliance, heaters without a rating left out. */
   static List<HeatingGroup> of(Appliance appliance) {
@@ -49,6 +51,9 @@ record HeatingGroup(
         first ? appliance.componentsOf(ControlKinds.TEMPERATURE_SENSOR.id()) : List.of(),
         first
             ? appliance.componentsOf(SupplyKinds.SUPPLY.id()).stream().findFirst()
+            : Optional.empty(),
+        first
+            ? appliance.componentsOf(SupplyKinds.CORD.id()).stream().findFirst()
             : Optional.empty());
   }
 

@@ -1,0 +1,51 @@
+package kelter.electrical.caution;
+
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+
+/** The cautions that several electrical laws, procedures and remedies share. */
+public final class Cautions {
+
+  /** Live parts within reach. */
+  public static final Caution LIVE_PARTS =
+      new Caution(
+          Signal.DANGER,
+          "Live parts within reach. Only a person competent for live work may do this, as local code"
+              + " allows; everybody else measures with the plug out.");
+
+  /** A hot part. */
+  public static final Caution HOT_PART =
+      new Caution(
+          Signal.WARNING, "A heater stays hot for minutes after switching off. Let it cool first.");
+
+  /** A capacitor may still be charged. */
+  public static final Caution CHARGED_CAPACITOR =
+      new Caution(
+          Signal.DANGER,
+          "A capacitor can hold a dangerous charge although the plug is out, for days if its bleed"
+              + " resistor is broken. Discharge it through a resistor made for that, and prove dead"
+              + " before you touch.");
+
+  /** High-voltage capacitors are out of reach of this toolkit. */
+  public static final Caution HIGH_VOLTAGE =
+      new Caution(
+          Signal.DANGER,
+          "Stop at the high-voltage capacitor of a microwave oven: it kills. It is no work for this"
+              + " toolkit, but for a person trained and equipped for it.");
+
+  /** The insulation test itself puts 500 V on the machine. */
+  public static final Caution TEST_VOLTAGE =
+      new Caution(
+          Signal.WARNING,
+          "The insulation tester puts 500 V on the conductors. Unplug, disconnect electronics that"
+              + " it could destroy, keep hands off, and let the tester discharge afterwards.");
+
+  /** The outlet is not the appliance technician's work. */
+  public static final Caution FIXED_WIRING =
+      new Caution(
+          Signal.DANGER,
+          "Outlet, fixed wiring and distribution board are work for a licensed electrician. Do not"
+              + " open them; take the machine out of use where plug or outlet is hot or discoloured.");
+
+  private Cautions() {}
+}

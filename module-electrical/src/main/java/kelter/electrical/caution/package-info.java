@@ -1,0 +1,2 @@
+/** What can hurt at electrical parts, in words. Not exported. */
+package kelter.electrical.caution;

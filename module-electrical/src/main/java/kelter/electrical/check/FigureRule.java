@@ -1,0 +1,71 @@
+package kelter.electrical.check;
+
+import java.util.Optional;
+import kelter.core.check.Limits;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.quantity.Quantity;
+import kelter.core.source.Source;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.component.MotorKinds;
+import kelter.electrical.conductor.CopperResistance;
+
+/**
+ * Windings, coils and capacitors against their service figure, within 10 %. Copper is brought to
+ * the temperature of the reading; where none is stated, the limits span 10 °C to 35 °C.
+ */
+final class FigureRule {
+
+  /** How far a reading may lie from its figure, as a ratio; common practice, no source. */
+  private static final double WITHIN = 0.10;
+
+  /** What a part may have in a machine that was off, where no temperature is stated, K. */
+  private static final double COLD = 283.15;
+
+  private static final double WARM = 308.15;
+
+  private FigureRule() {}
+
+  /** Resistance of copper against a figure at 20 °C. */
+  static LimitCheck.Rule copper(String figure) {
+    return (job, part, measurement) -> copper(part, measurement, figure);
+  }
+
+  private static Optional<LimitCheck.Allowed> copper(
+      Component part, Measurement measurement, String figure) {
+    Optional<Double> stated =
+        measurement.conditions().figure(Electrical.TEMPERATURE.id()).map(Quantity::si);
+    Optional<Double> cold = part.figure(figure).map(Quantity::si).filter(r -> r > 0);
+    if (cold.isEmpty() || stated.filter(t -> t < 223.15 || t > 473.15).isPresent()) {
+      return Optional.empty();
+    }
+    double low = CopperResistance.at(cold.get(), 293.15, stated.orElse(COLD));
+    double high = CopperResistance.at(cold.get(), 293.15, stated.orElse(WARM));
+    return Optional.of(
+        new LimitCheck.Allowed(
+            new Limits(low * (1 - WITHIN), high * (1 + WITHIN)),
+            Source.commonPractice(
+                "within 10 % of the service figure, copper brought to the temperature of the part"),
+            "resistance against service figure",
+            stated.isPresent() ? "" : "10 °C to 35 °C taken, because no temperature is stated",
+            Optional.empty()));
+  }
+
+  /** Capacitance against what is marked. */
+  static Optional<LimitCheck.Allowed> capacitance(
+      Job job, Component capacitor, Measurement measurement) {
+    return capacitor
+        .figure(MotorKinds.CAPACITANCE.id())
+        .map(Quantity::si)
+        .filter(c -> c > 0)
+        .map(
+            marked ->
+                new LimitCheck.Allowed(
+                    new Limits(marked * (1 - WITHIN), marked * (1 + WITHIN)),
+                    Source.fromMemory("IEC 60252-1, tolerance class of 10 %"),
+                    "capacitance against its mark",
+                    "a capacitor marked with a tolerance of 5 % is held to 10 % all the same",
+                    Optional.empty()));
+  }
+}

@@ -1,0 +1,100 @@
+package kelter.electrical.supply;
+
+import java.util.List;
+import kelter.core.check.Limits;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.source.Source;
+import kelter.core.source.Standing;
+import kelter.electrical.caution.Cautions;
+
+/**
+ * Between which voltages a supply may lie.
+ *
+ * <p>The ranges of EN 50160 hold for means over ten minutes: a single reading outside is a hint,
+ * not a breach. What a range says of an appliance is only that it should work there.
+ */
+public final class SupplyRange {
+
+  /** Which range. */
+  public enum Range {
+    /** 230 V ±10 %. */
+    EN_50160_WEEK(
+        207,
+        253,
+        new Source("EN 50160, 95 % of the ten-minute means of a week", Standing.SECOND_HAND)),
+    /** 230 V +10 %/−15 %. */
+    EN_50160_ALWAYS(195.5, 253, new Source("EN 50160, all ten-minute means", Standing.SECOND_HAND)),
+    /** 120 V at the service entrance, normal. */
+    ANSI_SERVICE_A(
+        114, 126, Source.fromMemory("ANSI C84.1-2020, Table 1, service voltage range A")),
+    /** 120 V at the service entrance, short and seldom. */
+    ANSI_SERVICE_B(
+        110, 127, Source.fromMemory("ANSI C84.1-2020, Table 1, service voltage range B")),
+    /** 120 V at the outlet, normal. */
+    ANSI_UTILIZATION_A(
+        108, 126, Source.fromMemory("ANSI C84.1-2020, Table 1, utilization voltage range A")),
+    /** 120 V at the outlet, short and seldom. */
+    ANSI_UTILIZATION_B(
+        104, 127, Source.fromMemory("ANSI C84.1-2020, Table 1, utilization voltage range B"));
+
+    private final Limits limits;
+    private final Source source;
+
+    Range(double low, double high, Source source) {
+      this.limits = new Limits(low, high);
+      this.source = source;
+    }
+
+    /**
+     * The voltages.
+     *
+     * @return least and greatest voltage, V
+     */
+    public Limits limits() {
+      return limits;
+    }
+
+    /**
+     * Where they stand.
+     *
+     * @return the source
+     */
+    public Source source() {
+      return source;
+    }
+  }
+
+  /** The range by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "supply-range",
+          "between which voltages a supply may lie",
+          "voltage-low, voltage-high = limits of the range",
+          "EN 50160: 230 V, means over ten minutes; ANSI C84.1: 120 V",
+          new Source("EN 50160 (second-hand); ANSI C84.1-2020, Table 1", Standing.FROM_MEMORY),
+          List.of(
+              Parameter.choice(
+                  "range",
+                  "which range",
+                  List.of(
+                      "en-50160-week",
+                      "en-50160-always",
+                      "ansi-service-a",
+                      "ansi-service-b",
+                      "ansi-utilization-a",
+                      "ansi-utilization-b"),
+                  "en-50160-week")),
+          List.of(
+              new Output("voltage-low", "least voltage", QuantityKind.VOLTAGE),
+              new Output("voltage-high", "greatest voltage", QuantityKind.VOLTAGE)),
+          List.of(Cautions.FIXED_WIRING),
+          x -> {
+            Limits limits = Range.values()[(int) Math.round(x[0])].limits();
+            return new double[] {limits.low(), limits.high()};
+          });
+
+  private SupplyRange() {}
+}

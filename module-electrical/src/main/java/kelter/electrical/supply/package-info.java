@@ -1,0 +1,5 @@
+/**
+ * The supply at the outlet, for information: what it should be, how weak it is, what a joint
+ * wastes. Mending it is work for a licensed electrician. Knows nothing of jobs.
+ */
+package kelter.electrical.supply;

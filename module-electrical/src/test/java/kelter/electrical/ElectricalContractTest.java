@@ -1,0 +1,23 @@
+package kelter.electrical;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.job.Appliance;
+import kelter.core.module.CalculationModule;
+import kelter.testkit.ModuleContract;
+
+class ElectricalContractTest extends ModuleContract {
+
+  @Override
+  protected CalculationModule module() {
+    return new ElectricalModule();
+  }
+
+  @Override
+  protected List<Appliance> appliances() {
+    List<Appliance> all = new ArrayList<>(SampleMachines.all());
+    all.add(Jobs.appliance(Jobs.component("motor", "motor")));
+    all.add(Jobs.appliance(Jobs.heater()));
+    return all;
+  }
+}

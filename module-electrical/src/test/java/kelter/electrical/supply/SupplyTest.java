@@ -1,0 +1,54 @@
+package kelter.electrical.supply;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import kelter.electrical.supply.SupplyRange.Range;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SupplyTest {
+
+  /**
+   * 230 V ±10 % as in (EU) 2019/2014, Art. 2; EN 50160 as an electricians' forum cites it; ANSI
+   * C84.1-2020, Table 1, from memory.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "EN_50160_WEEK, 207, 253",
+    "EN_50160_ALWAYS, 195.5, 253",
+    "ANSI_SERVICE_A, 114, 126",
+    "ANSI_SERVICE_B, 110, 127",
+    "ANSI_UTILIZATION_A, 108, 126",
+    "ANSI_UTILIZATION_B, 104, 127"
+  })
+  void ranges(Range range, double low, double high) {
+    assertEquals(low, range.limits().low(), 1e-9);
+    assertEquals(high, range.limits().high(), 1e-9);
+  }
+
+  /** Arithmetic on EN 50160's own percentages of 230 V. */
+  @Test
+  void percentages() {
+    assertEquals(230 * 0.85, Range.EN_50160_ALWAYS.limits().low(), 1e-9);
+    assertEquals(230 * 1.10, Range.EN_50160_WEEK.limits().high(), 1e-9);
+  }
+
+  /** Arithmetic on Ohm's and Joule's laws: 4 V lost at 8 A are 0.5 ohm and 32 W. */
+  @Test
+  void heatInAJoint() {
+    double[] joint = SourceImpedance.JOINT.law().apply(new double[] {4, 8});
+    assertEquals(0.5, joint[0], 1e-9);
+    assertEquals(32, joint[1], 1e-9);
+    assertEquals(0.5, SourceImpedance.impedance(230, 226, 8), 1e-9);
+  }
+
+  @Test
+  void aNetThatMovedIsRefused() {
+    IllegalArgumentException refused =
+        assertThrows(IllegalArgumentException.class, () -> SourceImpedance.impedance(228, 231, 8));
+    assertTrue(refused.getMessage().contains("231 V"), refused.getMessage());
+  }
+}
