@@ -11,7 +11,7 @@ module kelter.costing {
   requires transitive kelter.core;
   requires org.apache.commons.numbers.gamma;
   requires org.apache.commons.rng.api;
-  requires org.apache.commons.rng.simple;
+  requires org.apache.commons.rng.core;
 
   exports kelter.costing;
   exports kelter.costing.life;

@@ -9,7 +9,6 @@ import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * What each option has cost by the end of each year: the same world as in {@link Scenario}, with
@@ -28,7 +27,7 @@ final class Courses {
   private Courses(Basis basis, States states, long seed) {
     this.basis = basis;
     this.states = states;
-    this.random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+    this.random = Seeds.generator(seed);
     this.weights = basis.life().weights(basis.age());
   }
 

@@ -8,7 +8,6 @@ import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * Draws what the options may cost, all options in the same world at each draw (common random
@@ -81,7 +80,7 @@ final class Scenario {
   }
 
   private double[][] draw(List<Outcomes> options, States states, int draws, long seed) {
-    UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+    UniformRandomProvider random = Seeds.generator(seed);
     double[] cumulativeStates =
         cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
     Outcomes[] outcomes = options.toArray(Outcomes[]::new);
