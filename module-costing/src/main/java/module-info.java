@@ -16,6 +16,7 @@ module kelter.costing {
   exports kelter.costing;
   exports kelter.costing.life;
   exports kelter.costing.money;
+  exports kelter.costing.survival;
 
   provides kelter.core.module.CalculationModule with
       kelter.costing.CostingModule;

@@ -159,7 +159,7 @@ public record Weibull(double scale, double shape) {
     }
   }
 
-  /** {@code Gamma(a, z) exp(z)}; the asymptotic series is DLMF (2024), 8.11.2. */
+  /** {@code Gamma(a, z) exp(z)}; the asymptotic series is DLMF 8.11.2 (number from memory). */
   private static double scaledUpperGamma(double a, double z) {
     if (z <= ASYMPTOTIC) {
       return Gamma.value(a) * RegularizedGamma.Q.value(a, z) * Math.exp(z);
