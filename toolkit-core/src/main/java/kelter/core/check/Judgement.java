@@ -1,5 +1,6 @@
 package kelter.core.check;
 
+import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Evaluation;
 import kelter.core.job.Job;
@@ -35,7 +36,7 @@ public record Judgement(
     if (evaluation.isPresent()) {
       return of(evaluation.get().estimate(), limits, rule, evaluation.get().assumed());
     }
-    double probability = withoutValue(measurement.readings().get(0), limits);
+    double probability = withoutValue(measurement.readings(), limits);
     Verdict verdict = Double.isNaN(probability) ? Verdict.UNDECIDED : rule.verdict(probability);
     return new Judgement(Optional.empty(), probability, verdict, false);
   }
@@ -54,10 +55,20 @@ public record Judgement(
     return new Judgement(Optional.of(estimate), probability, rule.verdict(probability), assumed);
   }
 
+  /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */
+  private static double withoutValue(List<Reading> readings, Limits limits) {
+    double[] settled =
+        readings.stream()
+            .mapToDouble(reading -> withoutValue(reading, limits))
+            .distinct()
+            .toArray();
+    return settled.length == 1 ? settled[0] : Double.NaN;
+  }
+
   /** 0 or 1 where a reading without a value settles the matter, otherwise NaN. */
   private static double withoutValue(Reading reading, Limits limits) {
     if (reading instanceof Reading.OverRange) {
-      return limits.high() < Double.POSITIVE_INFINITY ? 0 : 1;
+      return isUnbounded(limits.high()) ? Double.NaN : 0;
     }
     if (reading instanceof Reading.Above above) {
       double least = above.limit().si();

@@ -3,6 +3,7 @@ package kelter.core.job;
 import java.util.Objects;
 import java.util.Optional;
 import kelter.core.quantity.Quantity;
+import kelter.core.safety.ProtectionClass;
 
 /**
  * What stands on the nameplate of an appliance or a component. What is not there is empty.

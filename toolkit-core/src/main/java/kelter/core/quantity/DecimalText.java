@@ -8,6 +8,8 @@ record DecimalText(BigDecimal exact) {
 
   private static final Pattern GROUPED_POINT = Pattern.compile("[-+]?\\d{1,3}(,\\d{3})+\\.\\d+");
   private static final Pattern GROUPED_COMMA = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3})+,\\d+");
+  private static final Pattern MILLIONS_COMMA = Pattern.compile("[-+]?\\d{1,3}(,\\d{3}){2,}");
+  private static final Pattern MILLIONS_POINT = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3}){2,}");
   private static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
   private static final Pattern GROUPS =
       Pattern.compile("[-+]?\\d{1,3}(?:[ '\\u2019\\u00a0\\u2009\\u202f]\\d{3})+(?:[.,]\\d*)?");
@@ -19,8 +21,10 @@ record DecimalText(BigDecimal exact) {
     if (GROUPS.matcher(text).matches()) {
       text = text.replaceAll("[ '\\u2019\\u00a0\\u2009\\u202f]", "");
     }
-    if (GROUPED_POINT.matcher(text).matches()) {
+    if (GROUPED_POINT.matcher(text).matches() || MILLIONS_COMMA.matcher(text).matches()) {
       text = text.replace(",", "");
+    } else if (MILLIONS_POINT.matcher(text).matches()) {
+      text = text.replace(".", "");
     } else if (GROUPED_COMMA.matcher(text).matches()) {
       text = text.replace(".", "").replace(',', '.');
     } else if (THOUSANDS_OR_DECIMALS.matcher(text).matches()) {

@@ -17,7 +17,7 @@ public record Money(BigDecimal amount, Currency currency) {
 
   private static final Pattern TEXT =
       Pattern.compile(
-          "\\s*(?:(?<before>[A-Z]{3})\\s*)?(?<amount>[-+]?[0-9][0-9.,' \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3})?\\s*");
+          "\\s*(?:(?<before>[A-Z]{3})\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3})?\\s*");
   private static final int MAX_LENGTH = 40;
 
   /** Checks that nothing is missing. */

@@ -13,8 +13,11 @@ import java.util.Objects;
  */
 public record Quantity(double value, double standardUncertainty, Unit unit, QuantityKind kind) {
 
+  /** What rounding may leave below absolute zero when units are converted, in K or Pa. */
+  private static final double ROUNDING = 1e-9;
+
   /**
-   * Checks the value against its kind.
+   * Checks the value against its kind; a negative zero becomes zero.
    *
    * @throws QuantityFormatException if a figure is not finite, the uncertainty is negative, the
    *     unit does not fit the kind, or the value lies below the zero of an absolute scale
@@ -22,6 +25,8 @@ public record Quantity(double value, double standardUncertainty, Unit unit, Quan
   public Quantity {
     Objects.requireNonNull(unit);
     Objects.requireNonNull(kind);
+    value += 0.0;
+    standardUncertainty += 0.0;
     if (!Double.isFinite(value)) {
       throw new QuantityFormatException("a " + kind.name() + " must be a finite number");
     }
@@ -38,7 +43,7 @@ public record Quantity(double value, double standardUncertainty, Unit unit, Quan
 
   private static void requireAboveAbsoluteZero(double value, Unit unit, QuantityKind kind) {
     boolean absolute = kind.scale() == Scale.TEMPERATURE || kind.scale() == Scale.ABSOLUTE_PRESSURE;
-    if (absolute && kind.toSi(value, unit) < 0) {
+    if (absolute && kind.toSi(value, unit) < -ROUNDING) {
       throw new QuantityFormatException(
           "%s %s is below absolute zero".formatted(QuantityFormat.plain(value), unit.symbol()));
     }

@@ -1,6 +1,7 @@
 package kelter.core.quantity;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,20 +18,22 @@ public final class QuantityParser {
 
   private static final int MAX_LENGTH = 100;
   private static final String NUMBER =
-      "[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*(?:[eE][-+]?\\d{1,3})?";
+      "[-+−]?[0-9]+(?:['\\u2019 \\u00a0\\u2009\\u202f][0-9]{3}(?![0-9]))*[0-9.,]*(?:[eE][-+]?\\d{1,3})?";
   private static final String PLUS_MINUS = "(?:±|\\+/-|\\+-)";
   private static final Pattern QUANTITY =
       Pattern.compile(
           "\\s*(?<value>"
               + NUMBER
-              + "|[-+−]?[.,]\\d+)\\s*(?<unit>[^±(]*?)\\s*"
+              + "|[-+−]?[.,]\\d+)\\s*(?<unit>[^±]*?)\\s*"
               + "(?:"
               + PLUS_MINUS
-              + "\\s*(?<error>[0-9.,]+(?:[eE][-+]?\\d{1,3})?)\\s*(?<errorunit>[^(±]*?)\\s*"
+              + "\\s*(?<error>[0-9.,]+(?:[eE][-+]?\\d{1,3})?)\\s*(?<errorunit>[^±]*?)\\s*"
               + "(?:\\(\\s*k\\s*=\\s*(?<k>[0-9.,]+)\\s*\\))?\\s*)?");
   private static final Pattern GAUGE =
       Pattern.compile(
           "(?i)^(?<unit>.*?)\\s*(?<scale>\\(?\\b(?:gauge|abs|absolute)\\)?|\\((?:g|a)\\))$");
+
+  private static final Pattern SUFFIXED = Pattern.compile("(?i)(?<unit>psi|m?bar)(?<scale>[ga])");
 
   private QuantityParser() {}
 
@@ -66,10 +69,17 @@ public final class QuantityParser {
               .formatted(text.strip(), kind.name(), example(kind)));
     }
     DecimalText number = DecimalText.of(matcher.group("value"));
-    Unit unit = unit(matcher.group("unit").strip(), kind, text.strip());
+    Unit unit = unit(unitText(matcher), kind, text.strip());
     return new Parsed(
         new Quantity(number.value(), uncertainty(matcher, unit, kind), unit, kind),
         number.lastDigit());
+  }
+
+  /** The unit behind the value, or, as in {@code 26.4 ± 0.3 ohm}, the one that serves for both. */
+  private static String unitText(Matcher matcher) {
+    String own = matcher.group("unit").strip();
+    String shared = matcher.group("errorunit") == null ? "" : matcher.group("errorunit").strip();
+    return own.isEmpty() && !shared.equals("%") ? shared : own;
   }
 
   private static double uncertainty(Matcher matcher, Unit unit, QuantityKind kind) {
@@ -79,6 +89,11 @@ public final class QuantityParser {
     double error = DecimalText.of(matcher.group("error")).value();
     String errorUnit = matcher.group("errorunit").strip();
     if (errorUnit.equals("%")) {
+      if (unit.dimension().equals(Dimension.ONE)) {
+        throw new QuantityFormatException(
+            "'± %s %%' may mean points or a part of the value; write '± %s' in the unit of the value"
+                .formatted(matcher.group("error"), matcher.group("error")));
+      }
       error *= Math.abs(DecimalText.of(matcher.group("value")).value()) / 100;
     } else if (!errorUnit.isEmpty()) {
       error *= unit(errorUnit, kind, errorUnit).factor() / unit.factor();
@@ -124,24 +139,23 @@ public final class QuantityParser {
               .formatted(text, Spellings.suggestion(text), kind.name(), kind.unit().code()));
     }
     throw new QuantityFormatException(
-        "a %s is expected, for instance in %s, not a value in %s"
-            .formatted(kind.name(), kind.unit().code(), text));
+        "a %s is expected, for instance in %s, not a value in %s%s"
+            .formatted(kind.name(), kind.unit().code(), text, Spellings.wireGauge(text)));
   }
 
   /** Takes the mark of gauge or absolute pressure off a unit, after holding it against the kind. */
   private static String withoutPressureScale(String text, QuantityKind kind) {
-    String lower = text.toLowerCase(java.util.Locale.ROOT);
-    if (lower.equals("psig") || lower.equals("psia")) {
-      requireScale(lower.endsWith("g"), kind);
-      return "psi";
+    Matcher suffixed = SUFFIXED.matcher(text);
+    if (suffixed.matches()) {
+      requireScale(suffixed.group("scale").equalsIgnoreCase("g"), kind);
+      return suffixed.group("unit");
     }
     Matcher matcher = GAUGE.matcher(text);
     if (!matcher.matches()) {
       return text;
     }
     requireScale(
-        matcher.group("scale").replace("(", "").toLowerCase(java.util.Locale.ROOT).startsWith("g"),
-        kind);
+        matcher.group("scale").replace("(", "").toLowerCase(Locale.ROOT).startsWith("g"), kind);
     return matcher.group("unit");
   }
 

@@ -28,23 +28,34 @@ final class Spellings {
           entry("gpm", List.of("[gal_us]/min")),
           entry("gal/min", List.of("[gal_us]/min")),
           entry("gal", List.of("[gal_us]")),
+          entry("gal(us)", List.of("[gal_us]")),
+          entry("gal(us)/min", List.of("[gal_us]/min")),
           entry("lpm", List.of("L/min")),
           entry("lph", List.of("L/h")),
           entry("m³/h", List.of("m3/h")),
           entry("cfm", List.of("[cft_i]/min")),
           entry("psi", List.of("[psi]")),
+          entry("kpa", List.of("kPa")),
           entry("mh2o", List.of("m[H2O]")),
           entry("cmh2o", List.of("cm[H2O]")),
           entry("mmh2o", List.of("mm[H2O]")),
           entry("mmwc", List.of("mm[H2O]")),
           entry("inh2o", List.of("[in_i'H2O]")),
           entry("inwc", List.of("[in_i'H2O]")),
+          entry("inwg", List.of("[in_i'H2O]")),
+          entry("mhg", List.of("m[Hg]")),
           entry("mmhg", List.of("mm[Hg]")),
           entry("inhg", List.of("[in_i'Hg]")),
           entry("in", List.of("[in_i]")),
           entry("inch", List.of("[in_i]")),
+          entry("inches", List.of("[in_i]")),
           entry("ft", List.of("[ft_i]")),
+          entry("ft3", List.of("[cft_i]")),
+          entry("ft3/min", List.of("[cft_i]/min")),
+          entry("feet", List.of("[ft_i]")),
           entry("lb", List.of("[lb_av]")),
+          entry("lbs", List.of("[lb_av]")),
+          entry("oz", List.of("[oz_av]")),
           entry("hp", List.of("[HP]")),
           entry("btu", List.of("[Btu_IT]")),
           entry("btu/h", List.of("[Btu_IT]/h")),
@@ -52,6 +63,14 @@ final class Spellings {
           entry("rev/min", List.of("{rev}/min")),
           entry("1/min", List.of("{rev}/min")),
           entry("mfd", List.of("uF")),
+          entry("uf", List.of("uF")),
+          entry("k", List.of("kOhm")),
+          entry("a", List.of("A")),
+          entry("v", List.of("V")),
+          entry("w", List.of("W")),
+          entry("kw", List.of("kW")),
+          entry("hz", List.of("Hz")),
+          entry("h", List.of("h")),
           entry("va", List.of("V.A")),
           entry("kwh", List.of("kW.h")),
           entry("wh", List.of("W.h")),
@@ -122,6 +141,7 @@ final class Spellings {
             .replace("*", ".")
             .replace("kWh", "kW.h")
             .replace("°C", "K")
+            .replaceAll("^(?:°F|degF)(?=/)", "[degR]")
             .replaceAll("(?<=/|^)(?:litres?|liters?|l)(?=/|$)", "L")
             .replaceAll("(?<=/)(?:hr|hour)$", "h")
             .replaceAll("(?<=/)(?:sec|second)$", "s")
@@ -148,22 +168,35 @@ final class Spellings {
             .replace("[psi]", "psi")
             .replace("[in_i]", "in")
             .replace("[ft_i]", "ft")
+            .replace("[cft_i]", "ft3")
+            .replace("[lb_av]", "lb")
+            .replace("[oz_av]", "oz")
+            .replace("[degR]", "°F")
             .replace("kW.h", "kWh")
             .replace("N.m", "N m")
             .replace("mPa.s", "mPa s")
             .replace("uF", "µF")
             .replaceAll("^a$", "years")
             .replaceAll("/a$", "/year")
-            .replaceAll("[\\[\\]]", "")
+            .replace("m[H2O]", "mH2O")
+            .replace("m[Hg]", "mHg")
             .replaceAll("\\{([^}]*)}", "$1");
   }
 
   /** What might have been meant, as the end of a sentence. */
   static String suggestion(String text) {
-    if (fold(text).matches("\\d*awg\\d*")) {
-      return "; AWG is a gauge number of wire, not a unit: give the section in mm2";
+    String gauge = wireGauge(text);
+    if (!gauge.isEmpty()) {
+      return gauge;
     }
     return nearest(text).map(code -> "; did you mean " + code + "?").orElse("");
+  }
+
+  /** What to write instead of a gauge number of wire, as the end of a sentence; else empty. */
+  static String wireGauge(String text) {
+    return fold(text).matches("\\d*awg\\d*")
+        ? "; AWG is a gauge number of wire, not a unit: give the section in mm2"
+        : "";
   }
 
   private static Optional<String> nearest(String text) {

@@ -5,6 +5,7 @@ import static java.util.Map.entry;
 import java.util.Currency;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -73,6 +74,7 @@ final class UcumParser {
           metric("St", LENGTH.pow(2).times(TIME.pow(-1)), 1e-4),
           metric("rad", Dimension.ONE, 1),
           entry("Cel", new Atom(TEMPERATURE, 1, 273.15, true)),
+          plain("[degR]", TEMPERATURE, 5.0 / 9.0),
           entry("[degF]", new Atom(TEMPERATURE, 5.0 / 9.0, 459.67 * 5.0 / 9.0, false)),
           plain("min", TIME, 60),
           plain("h", TIME, 3600),
@@ -124,6 +126,11 @@ final class UcumParser {
 
   private UcumParser(String text) {
     this.text = text;
+  }
+
+  /** The symbols that are known without a prefix. */
+  static Set<String> symbols() {
+    return ATOMS.keySet();
   }
 
   /** The unit of a code, or empty if it is not UCUM. */

@@ -6,6 +6,8 @@ import java.util.regex.Pattern;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.quantity.Scale;
+import kelter.core.quantity.Unit;
 
 /**
  * The limits of error of an instrument as makers print them: so many per cent of the reading plus
@@ -16,9 +18,13 @@ import kelter.core.quantity.QuantityParser;
  *
  * @param ofReading the part that grows with the reading, as a ratio of it: 0.8 % is 0.008
  * @param fixed the part that does not, in the coherent SI unit of the reading
+ * @param zero where the display of the instrument shows zero, in the coherent SI unit: 273.15 for a
+ *     thermometer in Cel, otherwise 0
  */
-public record Accuracy(double ofReading, double fixed) {
+public record Accuracy(double ofReading, double fixed, double zero) {
 
+  private static final Pattern OF_READING =
+      Pattern.compile("%\\s*(?:(?:of\\s+)?(?:the\\s+)?(?:reading|rdg|value))?\\.?");
   private static final Pattern TERM = Pattern.compile("(?<number>[0-9.,]+)\\s*(?<rest>[^0-9].*)?");
 
   /**
@@ -30,6 +36,19 @@ public record Accuracy(double ofReading, double fixed) {
     if (!(ofReading >= 0 && fixed >= 0) || Double.isInfinite(ofReading + fixed)) {
       throw new IllegalArgumentException("an accuracy is finite and not negative");
     }
+    if (!Double.isFinite(zero)) {
+      throw new IllegalArgumentException("the zero of a display is finite");
+    }
+  }
+
+  /**
+   * The accuracy of an instrument whose display shows zero where the quantity is zero.
+   *
+   * @param ofReading the part that grows with the reading, as a ratio of it
+   * @param fixed the part that does not, in the coherent SI unit of the reading
+   */
+  public Accuracy(double ofReading, double fixed) {
+    this(ofReading, fixed, 0);
   }
 
   /**
@@ -39,7 +58,7 @@ public record Accuracy(double ofReading, double fixed) {
    * @return the half-width of the band, in the coherent SI unit
    */
   public double limitOfError(double readingSi) {
-    return ofReading * Math.abs(readingSi) + fixed;
+    return ofReading * Math.abs(readingSi - zero) + fixed;
   }
 
   /**
@@ -56,12 +75,12 @@ public record Accuracy(double ofReading, double fixed) {
    * Reads an accuracy, for instance {@code 0.8 % + 3 counts} or {@code 5 mm}.
    *
    * @param text terms joined by {@code +}: per cent of the reading, counts (also written {@code
-   *     digits} or {@code d}), or a quantity
+   *     digits} or {@code d}), or a quantity; per cent of a range are not taken
    * @param kind what the instrument measures
    * @param resolutionSi the size of one count in the coherent SI unit, or NaN if it is not stated
    * @return the accuracy
    * @throws QuantityFormatException if a term cannot be read, or counts are given without a
-   *     resolution
+   *     resolution above zero
    */
   public static Accuracy parse(String text, QuantityKind kind, double resolutionSi) {
     double ofReading = 0;
@@ -79,14 +98,32 @@ public record Accuracy(double ofReading, double fixed) {
       String rest = term.group("rest") == null ? "" : term.group("rest").strip();
       String word = rest.toLowerCase(Locale.ROOT);
       if (word.startsWith("%")) {
-        ofReading += number(term) / 100;
-      } else if (word.matches("d|digits?|counts?|lsd|")) {
+        ofReading += ratioOfReading(term, word, text);
+      } else if (word.matches("d|dgts?|digits?|counts?|lsd|")) {
         fixed += number(term) * requireResolution(text, resolutionSi);
       } else {
         fixed += differenceSi(part.strip(), kind);
       }
     }
-    return new Accuracy(ofReading, fixed);
+    return new Accuracy(ofReading, fixed, zeroOfDisplay(text, kind));
+  }
+
+  private static double ratioOfReading(Matcher term, String word, String text) {
+    if (!OF_READING.matcher(word).matches()) {
+      throw new QuantityFormatException(
+          "'%s': only per cent of the reading can be taken; write per cent of a range as a quantity, for instance '5 mm'"
+              .formatted(text.strip()));
+    }
+    return number(term) / 100;
+  }
+
+  /** Per cent of a temperature are counted from the zero of the scale that is displayed. */
+  private static double zeroOfDisplay(String text, QuantityKind kind) {
+    if (kind.scale() != Scale.TEMPERATURE) {
+      return 0;
+    }
+    boolean fahrenheit = text.contains("°F") || text.contains("[degF]");
+    return Unit.of(fahrenheit ? "[degF]" : "Cel").shift();
   }
 
   private static double number(Matcher term) {
@@ -100,7 +137,7 @@ public record Accuracy(double ofReading, double fixed) {
   }
 
   private static double requireResolution(String text, double resolutionSi) {
-    if (Double.isNaN(resolutionSi)) {
+    if (!(resolutionSi > 0)) {
       throw new QuantityFormatException(
           "'" + text + "' counts the last digit, so a resolution is needed beside it");
     }

@@ -15,7 +15,8 @@ public record Estimate(double value, double standardUncertainty) {
    */
   public Estimate {
     if (!(standardUncertainty >= 0)) {
-      throw new IllegalArgumentException("a standard uncertainty is not negative");
+      throw new IllegalArgumentException(
+          "a standard uncertainty is a number that is not negative, not " + standardUncertainty);
     }
   }
 

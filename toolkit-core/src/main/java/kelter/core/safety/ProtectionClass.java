@@ -1,4 +1,4 @@
-package kelter.core.job;
+package kelter.core.safety;
 
 /** How an appliance protects against electric shock (IEC 61140). */
 public enum ProtectionClass {

@@ -1,0 +1,78 @@
+package kelter.cli.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Vocabulary;
+
+/** Job files to fill in. Which components a kind of appliance has is common practice, no source. */
+final class Template {
+
+  private static final Map<String, List<String>> COMPONENTS = components();
+
+  private Template() {}
+
+  private static Map<String, List<String>> components() {
+    Map<String, List<String>> kinds = new LinkedHashMap<>();
+    kinds.put("washer-extractor", List.of("drain-pump", "heater", "motor", "supply-cord"));
+    kinds.put("washing-machine", List.of("drain-pump", "heater", "motor", "supply-cord"));
+    kinds.put("glasswasher", List.of("wash-pump", "drain-pump", "heater", "supply-cord"));
+    kinds.put("water-boiler", List.of("heater", "supply-cord"));
+    kinds.put("tumble-dryer", List.of("heater", "motor", "supply-cord"));
+    kinds.put("other", List.of());
+    return kinds;
+  }
+
+  static List<String> kinds() {
+    return List.copyOf(COMPONENTS.keySet());
+  }
+
+  /** A job file for a kind of appliance; what can be measured stands in a member of its own. */
+  static String of(String kind, String date, Vocabulary vocabulary) {
+    List<ComponentKind> known =
+        COMPONENTS.get(kind).stream().map(vocabulary::kind).flatMap(Optional::stream).toList();
+    StringBuilder text = new StringBuilder();
+    text.append("{\n  \"format\": \"kelter-job/1\",\n");
+    text.append("  \"id\": \"%s\",\n  \"date\": \"%s\",\n".formatted(kind + "-1", date));
+    text.append("  \"appliance\": {\n    \"kind\": \"%s\",\n".formatted(kind));
+    text.append("    \"maker\": \"\",\n    \"model\": \"\",\n    \"serial\": \"\",\n");
+    text.append("    \"nameplate\": {},\n    \"components\": [");
+    String separator = "\n";
+    for (ComponentKind component : known) {
+      text.append(separator).append(component(component));
+      separator = ",\n";
+    }
+    text.append("\n    ]\n  },\n  \"complaint\": { \"said\": \"\", \"displayed\": \"\" },\n");
+    text.append("  \"instruments\": [],\n  \"measurements\": [],\n");
+    text.append("  \"x-what-can-be-measured\": [");
+    separator = "\n";
+    for (ComponentKind component : known) {
+      for (Observable observable : component.observables()) {
+        text.append(separator).append(measurement(component, observable));
+        separator = ",\n";
+      }
+    }
+    return text.append("\n  ]\n}\n").toString();
+  }
+
+  private static String component(ComponentKind kind) {
+    return "      { \"id\": \"%s\", \"nameplate\": {}, \"figures\": {}, \"curves\": {} }"
+        .formatted(kind.id());
+  }
+
+  private static String measurement(ComponentKind component, Observable observable) {
+    return "    { \"of\": \"%s\", \"observable\": \"%s\", \"reading\": \"%s\" }"
+        .formatted(component.id(), observable.id(), reading(observable));
+  }
+
+  private static String reading(Observable observable) {
+    return switch (observable.type()) {
+      case QUANTITY -> "... " + observable.kind().unit().code();
+      case YES_NO -> "yes or no";
+      case GRADE -> String.join(" or ", observable.grades());
+    };
+  }
+}

@@ -1,0 +1,2 @@
+/** Results as JSON for other programs. The names of the fields are a contract. */
+package kelter.cli.json;

@@ -1,0 +1,152 @@
+package kelter.cli.terminal;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.StandardCharsets;
+import java.nio.charset.UnsupportedCharsetException;
+import java.util.Map;
+
+/**
+ * Where results and complaints go. Text is written in the character set of the terminal; signs that
+ * it lacks are spelt out. Colour is used only on a terminal, never if {@code NO_COLOR} is set, and
+ * never carries a meaning by itself.
+ */
+public final class Terminal {
+
+  /** The width that all text keeps to, in characters. */
+  public static final int WIDTH = 80;
+
+  private static final Map<String, String> PLAIN =
+      Map.of(
+          "±", "+/-",
+          "°", "",
+          "µ", "u",
+          "≤", "<=",
+          "≥", ">=",
+          "·", "-",
+          "–", "-",
+          "█", "#",
+          "░", ".",
+          "√", "sqrt");
+
+  private final PrintStream out;
+  private final PrintStream err;
+  private final Charset charset;
+  private final boolean colour;
+
+  /**
+   * A terminal.
+   *
+   * @param out where results go
+   * @param err where complaints go
+   * @param charset the character set of both
+   * @param colour whether colour may be used
+   */
+  public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour) {
+    this.out = out;
+    this.err = err;
+    this.charset = charset;
+    this.colour = colour;
+  }
+
+  /**
+   * The terminal of this process.
+   *
+   * @return the terminal
+   */
+  public static Terminal ofProcess() {
+    Charset charset = charset();
+    boolean colour = System.getenv("NO_COLOR") == null && System.console() != null;
+    return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err), charset, colour);
+  }
+
+  private static PrintStream stream(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  }
+
+  private static Charset charset() {
+    String name =
+        System.getProperty("sun.stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+    try {
+      return Charset.forName(name);
+    } catch (IllegalCharsetNameException | UnsupportedCharsetException unknown) {
+      return StandardCharsets.US_ASCII;
+    }
+  }
+
+  /**
+   * Writes results in the character set of the terminal.
+   *
+   * @param text the text, with its line ends
+   */
+  public void print(String text) {
+    byte[] bytes = spelt(text).getBytes(charset);
+    out.write(bytes, 0, bytes.length);
+    out.flush();
+  }
+
+  /**
+   * Writes results in UTF-8, whatever the terminal.
+   *
+   * @param text the text, with its line ends
+   */
+  public void printUtf8(String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    out.write(bytes, 0, bytes.length);
+    out.flush();
+  }
+
+  /**
+   * Writes a complaint.
+   *
+   * @param line one line without its end
+   */
+  public void complain(String line) {
+    byte[] bytes = (spelt(line) + System.lineSeparator()).getBytes(charset);
+    err.write(bytes, 0, bytes.length);
+    err.flush();
+  }
+
+  /**
+   * Whether results could not be written, for instance because a pipe was closed.
+   *
+   * @return true if something was lost
+   */
+  public boolean lostOutput() {
+    return out.checkError();
+  }
+
+  private String spelt(String text) {
+    if (charset.equals(StandardCharsets.UTF_8) || charset.newEncoder().canEncode(text)) {
+      return text;
+    }
+    String plain = text;
+    for (Map.Entry<String, String> sign : PLAIN.entrySet()) {
+      plain = plain.replace(sign.getKey(), sign.getValue());
+    }
+    return plain;
+  }
+
+  /**
+   * A heading.
+   *
+   * @param text the words
+   * @return the words, bold where colour may be used
+   */
+  public String heading(String text) {
+    return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
+  }
+
+  /**
+   * Words that ask for attention.
+   *
+   * @param text the words
+   * @return the words, yellow where colour may be used
+   */
+  public String attention(String text) {
+    return colour ? "\u001b[33m" + text + "\u001b[0m" : text;
+  }
+}

@@ -1,0 +1,222 @@
+package kelter.cli.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import kelter.cli.terminal.Terminal;
+import kelter.core.check.Finding;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Job;
+import kelter.core.quantity.Money;
+import kelter.core.quantity.Quantity;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Procedure;
+
+/** A diagnosis for a person: findings, states of the machine, what to measure, what to do. */
+public final class DiagnosisText {
+
+  private static final int STATES = 4;
+  private static final int MEASUREMENTS = 3;
+  private static final double WORTH_TELLING = 0.02;
+  private static final double SPEAKS = 0.3;
+
+  private final Layout layout;
+  private final Terminal terminal;
+
+  private DiagnosisText(Terminal terminal) {
+    this.terminal = terminal;
+    this.layout = new Layout(terminal);
+  }
+
+  /**
+   * Writes a diagnosis.
+   *
+   * @param job the job
+   * @param findings its findings
+   * @param diagnosis its diagnosis
+   * @param notes what else a person should know, such as parts that no module knows faults of
+   * @param terminal where it will be shown
+   * @return the text, with a line end after the last line
+   */
+  public static String of(
+      Job job, List<Finding> findings, Diagnosis diagnosis, List<String> notes, Terminal terminal) {
+    DiagnosisText text = new DiagnosisText(terminal);
+    JobText.write(job, text.layout);
+    FindingsText.write(findings, text.layout, terminal, false);
+    text.ranking(diagnosis);
+    text.next(diagnosis);
+    text.plan(job, diagnosis);
+    text.notes(diagnosis, notes);
+    return text.layout.toString();
+  }
+
+  private void ranking(Diagnosis diagnosis) {
+    layout.heading("What is wrong");
+    int place = 0;
+    for (Diagnosis.RankedState state : diagnosis.ranking()) {
+      boolean enough = place >= STATES || state.probability() < WORTH_TELLING;
+      if (place > 0 && enough) {
+        break;
+      }
+      place++;
+      state(place, state);
+    }
+    double unexplained = diagnosis.unexplained().probability();
+    layout.hanging(
+        "  ",
+        "Nothing wrong: %s. Something that no known fault explains: %s."
+            .formatted(Figures.percent(diagnosis.healthy()), Figures.percent(unexplained)));
+    if (diagnosis.unexplained().misfit() < 0.01) {
+      layout.hanging(
+          "  ",
+          terminal.attention(
+              "The readings do not fit even the best of these well: take the ones that speak"
+                  + " against it again."));
+    }
+  }
+
+  private void state(int place, Diagnosis.RankedState state) {
+    String label = "  %d. ".formatted(place);
+    String probability =
+        "%s (%s)"
+            .formatted(
+                Figures.percent(state.probability()), Figures.likelihood(state.probability()));
+    layout.hanging(label, probability + ": " + describe(state));
+    if (place == 1) {
+      evidence("     for:     ", state, 1);
+      evidence("     against: ", state, -1);
+    }
+  }
+
+  private static String describe(Diagnosis.RankedState state) {
+    List<String> parts = new ArrayList<>();
+    for (Diagnosis.PresentFault present : state.faults()) {
+      parts.add(
+          "%s: %s, severity %s ± %s"
+              .formatted(
+                  present.fault().component(),
+                  present.fault().title(),
+                  Figures.twoPlaces(present.severity().mean()),
+                  Figures.twoPlaces(2 * present.severity().sd())));
+    }
+    if (state.unexplained()) {
+      parts.add("something that no known fault explains");
+    }
+    return parts.isEmpty() ? "nothing wrong" : String.join("; and ", parts);
+  }
+
+  private void evidence(String label, Diagnosis.RankedState state, int sign) {
+    String readings =
+        state.evidence().stream()
+            .filter(e -> sign * e.bits() > SPEAKS)
+            .sorted(Comparator.comparingDouble(e -> -Math.abs(e.bits())))
+            .map(
+                e ->
+                    "%s %s %s (%s)"
+                        .formatted(
+                            e.component(),
+                            e.observable().replace('-', ' '),
+                            e.shown(),
+                            Figures.bits(e.bits())))
+            .collect(Collectors.joining("; "));
+    if (!readings.isEmpty()) {
+      layout.hanging(label, readings);
+    }
+  }
+
+  private void next(Diagnosis diagnosis) {
+    layout.heading("Measure next");
+    if (diagnosis.next().isEmpty()) {
+      layout.line("  No further reading would tell much.");
+      return;
+    }
+    int place = 0;
+    for (Diagnosis.NextMeasurement next : diagnosis.next()) {
+      if (++place > MEASUREMENTS) {
+        break;
+      }
+      measurement(place, next);
+    }
+  }
+
+  private void measurement(int place, Diagnosis.NextMeasurement next) {
+    Procedure procedure = next.question().observable().procedure();
+    layout.hanging(
+        "  %d. ".formatted(place),
+        "%s: %s%s. About %.0f min, %s; tells %.2f bits."
+            .formatted(
+                next.question().component(),
+                next.question().observable().title(),
+                conditions(next.question()),
+                procedure.minutes(),
+                procedure.hazard().word(),
+                next.bits()));
+    for (Caution caution : procedure.cautions()) {
+      layout.hanging("     ! ", caution.display());
+    }
+    layout.hanging("     ", procedure.text());
+  }
+
+  private static String conditions(Question question) {
+    String stated =
+        question.conditions().figures().entrySet().stream()
+            .map(e -> e.getKey().replace('-', ' ') + " " + shown(e.getValue()))
+            .collect(Collectors.joining(", "));
+    return stated.isEmpty() ? "" : " (at " + stated + ")";
+  }
+
+  private static String shown(Quantity quantity) {
+    return quantity.display();
+  }
+
+  private void plan(Job job, Diagnosis diagnosis) {
+    layout.heading("What to do, in this order");
+    if (diagnosis.plan().isEmpty()) {
+      layout.line("  Nothing that is likely enough to be worth the work.");
+      return;
+    }
+    int place = 0;
+    for (Diagnosis.PlanStep step : diagnosis.plan()) {
+      String cost =
+          Double.isNaN(step.cost())
+              ? "price not stated"
+              : "about %s"
+                  .formatted(job.prices().map(p -> price(step.cost(), p.currency())).orElseThrow());
+      layout.hanging(
+          "  %d. ".formatted(++place),
+          "%s: %s. Cures with a chance of %s; %.0f min, %s."
+              .formatted(
+                  step.remedy().component(),
+                  step.remedy().title(),
+                  Figures.percent(step.probabilityOfCure()),
+                  step.remedy().minutes(),
+                  cost));
+      for (Caution caution : step.remedy().cautions()) {
+        layout.hanging("     ! ", caution.display());
+      }
+    }
+  }
+
+  private static String price(double amount, java.util.Currency currency) {
+    return new Money(new java.math.BigDecimal(amount), currency).rounded().format();
+  }
+
+  private void notes(Diagnosis diagnosis, List<String> notes) {
+    layout.heading("To bear in mind");
+    for (String note : notes) {
+      layout.hanging("  - ", note);
+    }
+    if (!diagnosis.notUsed().isEmpty()) {
+      layout.hanging(
+          "  - ", "No fault model uses: " + String.join(", ", diagnosis.notUsed()) + ".");
+    }
+    layout.hanging("  - ", "Chances before measuring: " + EngineSettings.SOURCE.display() + ".");
+    layout.hanging(
+        "  - ",
+        "± is the standard uncertainty times 2. This tells which readings meet which limit, not"
+            + " that a machine may be used: local codes and licensed practice come first.");
+  }
+}

@@ -1,0 +1,83 @@
+package kelter.cli.text;
+
+import java.util.Locale;
+import kelter.core.check.Finding;
+import kelter.core.check.Limits;
+import kelter.core.quantity.QuantityFormat;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
+import kelter.core.uncertainty.Estimate;
+
+/** Figures as a person reads them. */
+final class Figures {
+
+  private Figures() {}
+
+  /** A probability in per cent, never rounded to certainty. */
+  static String percent(double probability) {
+    if (Double.isNaN(probability)) {
+      return "unknown";
+    }
+    if (probability > 0.99) {
+      return "> 99 %";
+    }
+    return probability < 0.01 ? "< 1 %" : Math.round(100 * probability) + " %";
+  }
+
+  /** The words of the IPCC's scale of likelihood (Guidance Note AR4, 2005) for a probability. */
+  static String likelihood(double probability) {
+    if (probability > 0.99) {
+      return "virtually certain";
+    }
+    if (probability > 0.9) {
+      return "very likely";
+    }
+    if (probability > 0.66) {
+      return "likely";
+    }
+    if (probability > 0.33) {
+      return "about as likely as not";
+    }
+    if (probability > 0.1) {
+      return "unlikely";
+    }
+    return probability > 0.01 ? "very unlikely" : "exceptionally unlikely";
+  }
+
+  static String bits(double bits) {
+    return String.format(Locale.ROOT, "%+.1f bits", bits);
+  }
+
+  static String twoPlaces(double value) {
+    return String.format(Locale.ROOT, "%.2f", value);
+  }
+
+  static String measured(Finding finding) {
+    return finding
+        .judgement()
+        .measured()
+        .map(estimate -> estimate(estimate, finding.kind(), finding.unit()))
+        .orElse(finding.shown());
+  }
+
+  private static String estimate(Estimate estimate, QuantityKind kind, Unit unit) {
+    String figure =
+        QuantityFormat.withUncertainty(
+            kind.fromSi(estimate.value(), unit), estimate.standardUncertainty() / unit.factor());
+    return (figure + " " + unit.symbol()).strip();
+  }
+
+  static String limits(Finding finding) {
+    Limits limits = finding.limits();
+    Unit unit = finding.unit();
+    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+    String low = QuantityFormat.plain(finding.kind().fromSi(limits.low(), unit));
+    String high = QuantityFormat.plain(finding.kind().fromSi(limits.high(), unit));
+    if (Double.isInfinite(limits.high())) {
+      return "at least " + low + symbol;
+    }
+    return Double.isInfinite(limits.low())
+        ? "at most " + high + symbol
+        : low + " to " + high + symbol;
+  }
+}

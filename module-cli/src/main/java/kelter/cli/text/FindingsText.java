@@ -1,0 +1,78 @@
+package kelter.cli.text;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import kelter.cli.terminal.Terminal;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.job.Job;
+import kelter.core.safety.Caution;
+
+/** Findings for a person. */
+public final class FindingsText {
+
+  private FindingsText() {}
+
+  /**
+   * Writes the findings of a job.
+   *
+   * @param job the job
+   * @param findings its findings
+   * @param terminal where they will be shown
+   * @return the text, with a line end after the last line
+   */
+  public static String of(Job job, List<Finding> findings, Terminal terminal) {
+    Layout layout = new Layout(terminal);
+    JobText.write(job, layout);
+    write(findings, layout, terminal, true);
+    return layout.toString();
+  }
+
+  static void write(List<Finding> findings, Layout layout, Terminal terminal, boolean withSources) {
+    layout.heading("Readings against limits");
+    if (findings.isEmpty()) {
+      layout.line("  There is no reading that could be held against a limit.");
+      return;
+    }
+    for (Finding finding : findings) {
+      write(finding, layout, terminal, withSources);
+    }
+    cautions(findings.stream().flatMap(f -> f.cautions().stream()).toList(), layout);
+  }
+
+  private static void write(Finding finding, Layout layout, Terminal terminal, boolean withSource) {
+    layout.hanging("  ", finding.component() + ": " + finding.title());
+    String verdict = finding.verdict().words();
+    boolean needsAttention =
+        finding.verdict() == Verdict.DOES_NOT_CONFORM || finding.verdict() == Verdict.UNDECIDED;
+    double conformity = finding.judgement().probabilityOfConformity();
+    String chance =
+        Double.isNaN(conformity) ? "" : " (conformity " + Figures.percent(conformity) + ")";
+    layout.hanging(
+        "      ",
+        Figures.measured(finding)
+            + "; allowed "
+            + Figures.limits(finding)
+            + ": "
+            + (needsAttention ? terminal.attention(verdict) : verdict)
+            + chance);
+    if (finding.judgement().assumed()) {
+      layout.hanging("      ", "No instrument named: an ordinary one is assumed.");
+    }
+    if (!finding.remark().isBlank()) {
+      layout.hanging("      ", finding.remark());
+    }
+    if (withSource) {
+      layout.hanging("      Source: ", finding.source().display());
+    }
+  }
+
+  static void cautions(List<Caution> cautions, Layout layout) {
+    Set<String> once = new LinkedHashSet<>();
+    cautions.forEach(caution -> once.add(caution.display()));
+    for (String caution : once) {
+      layout.hanging("  ! ", caution);
+    }
+  }
+}

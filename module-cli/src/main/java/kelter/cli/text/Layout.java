@@ -1,0 +1,84 @@
+package kelter.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.cli.terminal.Terminal;
+
+/** Lines of text, wrapped and aligned within the width of the terminal. */
+final class Layout {
+
+  private final StringBuilder text = new StringBuilder();
+  private final Terminal terminal;
+
+  Layout(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  Layout heading(String words) {
+    if (text.length() > 0) {
+      text.append('\n');
+    }
+    text.append(terminal.heading(words)).append('\n');
+    return this;
+  }
+
+  /** A paragraph whose first line starts with a label and whose others hang below its text. */
+  Layout hanging(String label, String words) {
+    int indent = label.length();
+    List<String> lines = wrap(words, Terminal.WIDTH - indent);
+    for (int i = 0; i < lines.size(); i++) {
+      text.append(i == 0 ? label : " ".repeat(indent)).append(lines.get(i)).append('\n');
+    }
+    return this;
+  }
+
+  Layout line(String words) {
+    return hanging("", words);
+  }
+
+  Layout blank() {
+    text.append('\n');
+    return this;
+  }
+
+  /** Rows in columns; the last column is wrapped. */
+  Layout table(String indent, List<List<String>> rows) {
+    int columns = rows.stream().mapToInt(List::size).max().orElse(0);
+    int[] width = new int[columns];
+    for (List<String> row : rows) {
+      for (int c = 0; c < row.size() - 1; c++) {
+        width[c] = Math.max(width[c], row.get(c).length());
+      }
+    }
+    for (List<String> row : rows) {
+      StringBuilder label = new StringBuilder(indent);
+      for (int c = 0; c < row.size() - 1; c++) {
+        label.append(row.get(c)).append(" ".repeat(width[c] - row.get(c).length() + 2));
+      }
+      hanging(label.toString(), row.get(row.size() - 1));
+    }
+    return this;
+  }
+
+  private static List<String> wrap(String words, int width) {
+    int room = Math.max(20, width);
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : words.split(" ", -1)) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > room) {
+        lines.add(line.toString().stripTrailing());
+        line.setLength(0);
+      } else if (line.length() > 0) {
+        line.append(' ');
+      }
+      line.append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+}

@@ -1,0 +1,2 @@
+/** Results as text for a person, at most 80 columns wide. */
+package kelter.cli.text;

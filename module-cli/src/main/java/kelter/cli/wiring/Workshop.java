@@ -1,0 +1,164 @@
+package kelter.cli.wiring;
+
+import com.google.inject.Guice;
+import com.google.inject.Stage;
+import jakarta.inject.Inject;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.check.Check;
+import kelter.core.check.DecisionRule;
+import kelter.core.check.Finding;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.DiagnosisEngine;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.module.Calculation;
+import kelter.core.module.CalculationModule;
+import kelter.core.option.Weigher;
+import kelter.core.problem.Problem;
+import kelter.core.vocabulary.Vocabulary;
+
+/** All modules at work: what the commands ask for results. */
+public final class Workshop {
+
+  private final List<CalculationModule> modules;
+  private final EngineSettings settings;
+  private final DecisionRule rule;
+  private List<Problem> refused = List.of();
+
+  @Inject
+  Workshop(Set<CalculationModule> modules, EngineSettings settings, DecisionRule rule) {
+    this.modules =
+        modules.stream().sorted(Comparator.comparing(module -> module.about().id())).toList();
+    this.settings = settings;
+    this.rule = rule;
+  }
+
+  /**
+   * Finds the modules and binds them into one injector.
+   *
+   * @param plugins the plugin folder, if the user named one
+   * @return the workshop
+   * @throws kelter.core.problem.InputException if the folder cannot be read
+   */
+  public static Workshop open(Optional<Path> plugins) {
+    Modules found = Modules.find(plugins);
+    Workshop workshop =
+        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all()))
+            .getInstance(Workshop.class);
+    workshop.refused = found.refused();
+    return workshop;
+  }
+
+  /**
+   * The modules at work.
+   *
+   * @return the modules, by id
+   */
+  public List<CalculationModule> modules() {
+    return modules;
+  }
+
+  /**
+   * Plugins that were left out.
+   *
+   * @return each with the reason
+   */
+  public List<Problem> refused() {
+    return refused;
+  }
+
+  /**
+   * The words that a job may use.
+   *
+   * @return the vocabulary of all modules
+   */
+  public Vocabulary vocabulary() {
+    return new Vocabulary(
+        modules.stream().flatMap(module -> module.componentKinds().stream()).toList());
+  }
+
+  /**
+   * All calculations.
+   *
+   * @return calculations, by id
+   */
+  public List<Calculation> calculations() {
+    return modules.stream()
+        .flatMap(module -> module.calculations().stream())
+        .sorted(Comparator.comparing(Calculation::id))
+        .toList();
+  }
+
+  /**
+   * Applies every check.
+   *
+   * @param job the job
+   * @return the findings, in the order of the modules and of their checks
+   */
+  public List<Finding> findings(Job job) {
+    List<Finding> findings = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      for (Check check : module.checks()) {
+        findings.addAll(check.apply(job, rule));
+      }
+    }
+    return findings;
+  }
+
+  /**
+   * Diagnoses the machine of a job.
+   *
+   * @param job the job
+   * @return the diagnosis
+   */
+  public Diagnosis diagnose(Job job) {
+    return new DiagnosisEngine(settings).diagnose(job, models(job));
+  }
+
+  private List<FaultModel> models(Job job) {
+    return modules.stream()
+        .flatMap(module -> module.faultModels(job.appliance()).stream())
+        .toList();
+  }
+
+  /**
+   * What a reader of the diagnosis should know beside it.
+   *
+   * @param job the job
+   * @return sentences; one for the components whose faults no module knows
+   */
+  public List<String> notes(Job job) {
+    List<FaultModel> models = models(job);
+    List<String> uncovered =
+        job.appliance().components().stream()
+            .map(Component::id)
+            .filter(id -> models.stream().noneMatch(model -> speaksOf(model, id)))
+            .toList();
+    return uncovered.isEmpty()
+        ? List.of()
+        : List.of(
+            "Not assessed, for want of a fault model or of figures: "
+                + String.join(", ", uncovered)
+                + ".");
+  }
+
+  private static boolean speaksOf(FaultModel model, String component) {
+    return model.faults().stream().anyMatch(fault -> fault.component().equals(component));
+  }
+
+  /**
+   * How options are weighed.
+   *
+   * @return the weigher of the first module that has one
+   */
+  public Optional<Weigher> weigher() {
+    return modules.stream().flatMap(module -> module.weigher().stream()).findFirst();
+  }
+}

@@ -1,0 +1,29 @@
+import kelter.core.module.CalculationModule;
+
+/**
+ * The command line of Kelter: it finds the modules, binds them into one injector, runs the commands
+ * and is the only part that writes to the terminal.
+ *
+ * <p>Modules are found by ServiceLoader on the module path and in the plugin folder that the user
+ * names, there in a module layer of its own for each plugin.
+ */
+// Guice has no module descriptor; its automatic module name com.google.guice is stable.
+@SuppressWarnings("requires-automatic")
+module kelter.cli {
+  requires com.fasterxml.jackson.core;
+  requires com.google.guice;
+  requires info.picocli;
+  requires jakarta.inject;
+  requires kelter.core;
+
+  uses CalculationModule;
+
+  // Guice makes instances of these; picocli sets the fields of commands.
+  exports kelter.cli.wiring to
+      com.google.guice;
+
+  opens kelter.cli.command to
+      info.picocli;
+  opens kelter.cli.wiring to
+      com.google.guice;
+}

@@ -1,0 +1,7 @@
+package kelter.cli.architecture.broken.costing;
+
+final class AsksConsole {
+  boolean isThere() {
+    return System.console() != null;
+  }
+}

@@ -1,0 +1,7 @@
+package kelter.cli.architecture.broken.costing;
+
+final class PrintsTrace {
+  void print(IllegalStateException defect) {
+    defect.printStackTrace();
+  }
+}

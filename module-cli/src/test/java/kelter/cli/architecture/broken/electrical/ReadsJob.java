@@ -1,0 +1,12 @@
+package kelter.cli.architecture.broken.electrical;
+
+import kelter.core.job.Job;
+import kelter.core.module.Calculation;
+
+final class ReadsJob {
+  Calculation calculation;
+
+  int readings(Job job) {
+    return job.measurements().size();
+  }
+}

@@ -1,0 +1,7 @@
+package kelter.cli.architecture.broken.hydraulics;
+
+import com.google.inject.Injector;
+
+final class KnowsContainer {
+  Injector injector;
+}

@@ -1,0 +1,32 @@
+package kelter.cli.command;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import kelter.cli.terminal.Terminal;
+
+/** Runs a command and keeps what it says. */
+record Console(int code, String out, String err) {
+
+  static Console run(String... arguments) {
+    return run(StandardCharsets.UTF_8, arguments);
+  }
+
+  static Console run(Charset charset, String... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            charset,
+            false);
+    int code = new Kelter(terminal).run(arguments);
+    return new Console(code, out.toString(charset), err.toString(charset));
+  }
+
+  int widest() {
+    return (out + err).lines().mapToInt(String::length).max().orElse(0);
+  }
+}

@@ -1,0 +1,152 @@
+package kelter.cli.wiring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.module.CalculationModule;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PluginFolderTest {
+
+  @TempDir private Path folder;
+
+  private void good(String jar, String name, String id) {
+    PluginJar.compile(folder.resolve(jar), PluginJar.module(name, id, PluginJar.GOOD, ""));
+  }
+
+  private static List<String> ids(List<CalculationModule> modules) {
+    return modules.stream().map(module -> module.about().id()).toList();
+  }
+
+  /** Loads a folder that holds one good plugin beside a broken one and returns the complaint. */
+  private Problem onlyTheBrokenOneIsLeftOut() {
+    good("z-good.jar", "good.plugin", "good");
+    PluginFolder.Content content = PluginFolder.load(folder);
+    assertEquals(List.of("good"), ids(content.modules()), "the rest goes on");
+    assertEquals(1, content.problems().size());
+    return content.problems().get(0);
+  }
+
+  @Test
+  void pluginsAreLoadedInTheOrderOfTheirNames() {
+    good("b.jar", "plugin.b", "b");
+    good("a.jar", "plugin.a", "a");
+
+    PluginFolder.Content content = PluginFolder.load(folder);
+
+    assertEquals(List.of("a", "b"), ids(content.modules()));
+    assertEquals(List.of(), content.problems());
+  }
+
+  @Test
+  void twoPluginsCarryTwoVersionsOfALibrary() throws IOException {
+    for (String version : List.of("1", "2")) {
+      Path library = folder.resolve("plugin" + version).resolve("library.jar");
+      Files.createDirectories(library.getParent());
+      PluginJar.compile(
+          library,
+          Map.of(
+              "module-info.java",
+              "module library { exports library; }",
+              "library/Version.java",
+              "package library; public final class Version { private Version() {}"
+                  + " public static String of() { return \"%s\"; } }".formatted(version)));
+      PluginJar.compile(
+          folder.resolve("plugin" + version).resolve("plugin.jar"),
+          PluginJar.module(
+              "plugin." + (version.equals("1") ? "former" : "later"),
+              "of-" + version,
+              "private static String version() { return library.Version.of(); }",
+              "\n  requires library;"),
+          library);
+    }
+
+    List<CalculationModule> modules = PluginFolder.load(folder).modules();
+
+    assertEquals(List.of("1", "2"), modules.stream().map(m -> m.about().version()).toList());
+  }
+
+  @Test
+  void corruptJar() throws IOException {
+    Files.write(folder.resolve("broken.jar"), "no jar".getBytes(StandardCharsets.UTF_8));
+    assertTrue(onlyTheBrokenOneIsLeftOut().where().contains("broken.jar"));
+  }
+
+  @Test
+  void jarWithoutAProvider() {
+    PluginJar.compile(
+        folder.resolve("silent.jar"), Map.of("module-info.java", "module silent { }"));
+    assertTrue(onlyTheBrokenOneIsLeftOut().what().contains("provides no CalculationModule"));
+  }
+
+  @Test
+  void missingModule() throws IOException {
+    Path library = folder.resolve("library.jar");
+    PluginJar.compile(
+        library,
+        Map.of(
+            "module-info.java",
+            "module library { exports library; }",
+            "library/Some.java",
+            "package library; public interface Some {}"));
+    PluginJar.compile(
+        folder.resolve("needy.jar"),
+        PluginJar.module("needy", "needy", PluginJar.GOOD, "\n  requires library;"),
+        library);
+    Files.delete(library);
+    assertTrue(onlyTheBrokenOneIsLeftOut().what().contains("library"));
+  }
+
+  @Test
+  void throwingConstructor() {
+    PluginJar.compile(
+        folder.resolve("throwing.jar"),
+        PluginJar.module(
+            "throwing",
+            "throwing",
+            PluginJar.GOOD + " public Plugin() { throw new IllegalStateException(\"not today\"); }",
+            ""));
+    assertTrue(onlyTheBrokenOneIsLeftOut().what().contains("not today"));
+  }
+
+  @Test
+  void classOfANewerJava() throws IOException {
+    Path jar = folder.resolve("newer.jar");
+    PluginJar.compile(jar, PluginJar.module("newer", "newer", PluginJar.GOOD, ""));
+    Map<String, byte[]> entries = PluginJar.read(jar);
+    // Bytes 6 and 7 of a class file are its major version (Java Virtual Machine Specification,
+    // 4.1).
+    entries.get("newer/Plugin.class")[7] = 99;
+    PluginJar.write(jar, entries);
+    assertTrue(onlyTheBrokenOneIsLeftOut().what().contains("UnsupportedClassVersionError"));
+  }
+
+  @Test
+  void copyOfABuiltInModuleIsLeftOut() {
+    CalculationModule builtIn = Modules.find(Optional.empty()).all().get(0);
+    good("copy.jar", "copy.plugin", builtIn.about().id());
+
+    Modules modules = Modules.find(Optional.of(folder));
+
+    assertEquals(1, modules.refused().size());
+    assertTrue(modules.refused().get(0).what().contains("loaded already"));
+    assertEquals(
+        modules.all().size(), modules.all().stream().map(m -> m.about().id()).distinct().count());
+  }
+
+  @Test
+  void folderThatIsNone() {
+    assertThrows(InputException.class, () -> PluginFolder.load(folder.resolve("none")));
+  }
+}

@@ -1,0 +1,2 @@
+/** Capacitors: what they hold, how long they take to discharge. Knows nothing of jobs. */
+package kelter.electrical.capacitor;

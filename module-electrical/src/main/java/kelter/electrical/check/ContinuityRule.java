@@ -1,0 +1,71 @@
+package kelter.electrical.check;
+
+import java.util.Optional;
+import kelter.core.check.Limits;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.quantity.Quantity;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.source.Source;
+import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.protection.ProtectiveConductorLimit;
+
+/** What closed contacts, thermal links and the protective conductor may have at most. */
+final class ContinuityRule {
+
+  /** A closed contact on an ordinary meter, Ohm; common practice, no source. */
+  private static final double CLOSED = 1;
+
+  private static final Source CLOSED_SOURCE =
+      Source.commonPractice("a closed contact or whole thermal link has less than 1 ohm");
+
+  /** Length and section where the job states none: the shortest row of the limit. */
+  private static final double SHORT_CORD = 5;
+
+  private static final double USUAL_SECTION = 1.5e-6;
+
+  private static final Caution NEVER_BRIDGE =
+      new Caution(
+          Signal.WARNING,
+          "Never bridge a thermal link, thermostat or door switch, not even to try: find out why it"
+              + " opened.");
+
+  private static final Caution NO_EARTH =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Without its protective conductor a fault puts voltage on touchable metal:"
+              + " leave the machine unplugged until the path is mended.");
+
+  private ContinuityRule() {}
+
+  static Optional<LimitCheck.Allowed> closed(Job job, Component part, Measurement measurement) {
+    return Optional.of(
+        new LimitCheck.Allowed(
+            Limits.atMost(CLOSED),
+            CLOSED_SOURCE,
+            "continuity of a closed contact",
+            "test leads taken off",
+            Optional.of(NEVER_BRIDGE)));
+  }
+
+  static Optional<LimitCheck.Allowed> protectiveConductor(
+      Job job, Component cord, Measurement measurement) {
+    Optional<Double> length = cord.figure(SupplyKinds.LENGTH.id()).map(Quantity::si);
+    double section = cord.figure(SupplyKinds.SECTION.id()).map(Quantity::si).orElse(USUAL_SECTION);
+    if (length.filter(l -> !(l > 0)).isPresent() || !(section > 0 && section <= USUAL_SECTION)) {
+      return Optional.empty();
+    }
+    double limit = ProtectiveConductorLimit.limit(length.orElse(SHORT_CORD), section);
+    return Optional.of(
+        new LimitCheck.Allowed(
+            Limits.atMost(limit),
+            ProtectiveConductorLimit.SOURCE,
+            "protective conductor against length of cord",
+            length.isPresent()
+                ? ""
+                : "a cord of at most 5 m taken, because its length is not stated",
+            Optional.of(NO_EARTH)));
+  }
+}

@@ -1,0 +1,67 @@
+package kelter.electrical.check;
+
+import java.util.Optional;
+import kelter.core.check.Limits;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.safety.ProtectionClass;
+import kelter.electrical.component.HeaterKinds;
+import kelter.electrical.protection.InsulationLimit;
+
+/**
+ * The insulation resistance that a part or the appliance must have at least, by protection class;
+ * class I where the nameplate does not say. For the whole appliance the milder limit of appliances
+ * with heaters holds if it has one, for a heater always, for other parts never.
+ */
+final class InsulationRule {
+
+  private static final Caution DO_NOT_RETURN =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Leave the machine unplugged and do not hand it back before the insulation"
+              + " is mended and measured again.");
+
+  private InsulationRule() {}
+
+  static Optional<LimitCheck.Allowed> heater(Job job, Component part, Measurement measurement) {
+    return allowed(job.appliance(), true);
+  }
+
+  static Optional<LimitCheck.Allowed> otherPart(Job job, Component part, Measurement measurement) {
+    return allowed(job.appliance(), false);
+  }
+
+  static Optional<LimitCheck.Allowed> appliance(Job job, Component part, Measurement measurement) {
+    return allowed(job.appliance(), hasHeater(job.appliance()));
+  }
+
+  private static boolean hasHeater(Appliance appliance) {
+    return appliance.components().stream()
+        .map(Component::kind)
+        .anyMatch(
+            kind ->
+                kind.equals(HeaterKinds.HEATER.id()) || kind.equals(HeaterKinds.AIR_HEATER.id()));
+  }
+
+  private static Optional<LimitCheck.Allowed> allowed(Appliance appliance, boolean heaters) {
+    Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
+    ProtectionClass taken = stated.orElse(ProtectionClass.I);
+    String words =
+        "limit of class %s%s%s"
+            .formatted(
+                taken,
+                heaters && taken == ProtectionClass.I ? " with heaters" : "",
+                stated.isPresent() ? "" : ", taken because the nameplate states none");
+    return Optional.of(
+        new LimitCheck.Allowed(
+            Limits.atLeast(InsulationLimit.limit(taken, heaters)),
+            InsulationLimit.SOURCE,
+            "insulation resistance against protection class",
+            words,
+            Optional.of(DO_NOT_RETURN)));
+  }
+}

@@ -1,0 +1,56 @@
+package kelter.electrical.check;
+
+import java.util.Optional;
+import kelter.core.check.Limits;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.quantity.Quantity;
+import kelter.core.source.Source;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.rating.SensorCurve;
+
+/**
+ * What a temperature sensor may measure: what its table or curve says at the temperature stated,
+ * within 5 %. Where no temperature is stated, the limits span what it may have from 15 °C to 25 °C.
+ */
+final class SensorRule {
+
+  /** How far a reading may lie from the table, as a ratio; common practice, no source. */
+  private static final double FROM_TABLE = 0.05;
+
+  /** The room where no temperature is stated, K. */
+  private static final double COOL_ROOM = 288.15;
+
+  private static final double WARM_ROOM = 298.15;
+
+  private SensorRule() {}
+
+  static Optional<LimitCheck.Allowed> of(Job job, Component sensor, Measurement measurement) {
+    Optional<Double> stated =
+        measurement.conditions().figure(Electrical.TEMPERATURE.id()).map(Quantity::si);
+    return SensorCurve.of(sensor).flatMap(curve -> allowed(curve, stated));
+  }
+
+  private static Optional<LimitCheck.Allowed> allowed(SensorCurve curve, Optional<Double> stated) {
+    double a;
+    double b;
+    try {
+      a = curve.resistance().applyAsDouble(stated.orElse(COOL_ROOM));
+      b = curve.resistance().applyAsDouble(stated.orElse(WARM_ROOM));
+    } catch (IllegalArgumentException outsideTheCurve) {
+      return Optional.empty();
+    }
+    if (!Double.isFinite(a + b)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new LimitCheck.Allowed(
+            new Limits(Math.min(a, b) * (1 - FROM_TABLE), Math.max(a, b) * (1 + FROM_TABLE)),
+            Source.commonPractice(
+                "within 5 % of the sensor's curve; curve: " + curve.source().display()),
+            "sensor resistance against its curve",
+            stated.isPresent() ? "" : "15 °C to 25 °C taken, because no temperature is stated",
+            Optional.empty()));
+  }
+}

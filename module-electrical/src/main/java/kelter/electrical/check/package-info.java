@@ -1,0 +1,2 @@
+/** Readings of electrical parts held against nameplate, tables and limits. */
+package kelter.electrical.check;

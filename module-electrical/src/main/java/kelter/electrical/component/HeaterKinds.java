@@ -1,0 +1,241 @@
+package kelter.electrical.component;
+
+import java.util.List;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
+
+/** Heaters of water and of air. */
+public final class HeaterKinds {
+
+  /** Its resistance as the maker states it, when cold. */
+  public static final Characteristic COLD_RESISTANCE =
+      new Characteristic("resistance", "resistance at 20 °C", QuantityKind.RESISTANCE);
+
+  /** How many like elements lie in parallel. */
+  public static final Characteristic ELEMENTS =
+      new Characteristic("elements", "number of like elements in parallel", QuantityKind.RATIO);
+
+  /** How much water it heats. */
+  public static final Characteristic VOLUME =
+      new Characteristic("volume", "volume of the water", QuantityKind.VOLUME);
+
+  /** How much air it heats. */
+  public static final Characteristic AIRFLOW =
+      new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW);
+
+  /** Its resistance. */
+  public static final Observable RESISTANCE =
+      Observable.logarithmic(
+          "resistance",
+          "resistance between its terminals",
+          QuantityKind.RESISTANCE,
+          Electrical.RESISTANCE,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.dead(
+              "Take both wires off the heater, let it cool, null the leads, and measure between its"
+                  + " terminals.",
+              4,
+              Electrical.OHMMETER,
+              Electrical.HOT_PART));
+
+  /** Its insulation. */
+  public static final Observable INSULATION =
+      Observable.logarithmic(
+          "insulation-resistance",
+          "insulation resistance to earth",
+          QuantityKind.INSULATION_RESISTANCE,
+          Electrical.INSULATION,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.insulation(
+              "Take both wires off the heater and measure with 500 V from a terminal to its metal"
+                  + " sheath, one minute."));
+
+  /** Its current. */
+  public static final Observable CURRENT =
+      Observable.quantity(
+          "current",
+          "current",
+          QuantityKind.CURRENT,
+          new Span(0, 100),
+          List.of(Electrical.VOLTAGE),
+          Electrical.live(
+              "Clamp around one wire of the heater while the machine heats.",
+              8,
+              Electrical.CLAMP,
+              Caution.HOT_WATER));
+
+  /** Its power. */
+  public static final Observable POWER =
+      Observable.quantity(
+          "power",
+          "power taken while it heats",
+          QuantityKind.POWER,
+          new Span(0, 15000),
+          List.of(Electrical.VOLTAGE),
+          Electrical.running(
+              "Plug-in power meter, machine closed: the power while it heats less the power just"
+                  + " before.",
+              10,
+              Electrical.POWER_METER));
+
+  /** The voltage at its terminals. */
+  public static final Observable TERMINAL_VOLTAGE =
+      Observable.quantity(
+          "voltage",
+          "voltage at its terminals while it should heat",
+          QuantityKind.VOLTAGE,
+          new Span(0, 500),
+          List.of(),
+          Electrical.live(
+              "Clip on to both terminals, then let the machine heat and read.",
+              10,
+              Electrical.VOLTMETER,
+              Caution.HOT_WATER));
+
+  /** How fast the water warms. */
+  public static final Observable HEATING_RATE =
+      Observable.quantity(
+          "heating-rate",
+          "rate at which the water warms",
+          QuantityKind.HEATING_RATE,
+          new Span(0, 0.5),
+          List.of(VOLUME, Electrical.VOLTAGE),
+          Electrical.running(
+              "Read a thermometer in the water, or the machine's own, at the start and after 5 min"
+                  + " of heating; divide.",
+              8,
+              new Accuracy(0.03, 0.003)));
+
+  /** How much the air is warmed. */
+  public static final Observable AIR_RISE =
+      Observable.quantity(
+          "air-temperature-rise",
+          "temperature of the air behind the heater less that of the room",
+          QuantityKind.TEMPERATURE_DIFFERENCE,
+          new Span(0, 200),
+          List.of(AIRFLOW, Electrical.VOLTAGE),
+          Electrical.running(
+              "Thermometer at the outlet after 5 min of heating with an empty drum, less the room.",
+              8,
+              new Accuracy(0.02, 1)));
+
+  /** Whether the residual-current device trips. */
+  public static final Observable TRIPS =
+      Observable.yesNo(
+          "trips-rcd",
+          "the residual-current device trips",
+          Electrical.look("Ask whether it trips, and when: at once, or after some heating.", 1));
+
+  /** Whether it stays cold. */
+  public static final Observable WASHES_COLD =
+      Observable.yesNo(
+          "washes-cold",
+          "the water stays cold",
+          Electrical.look("Ask, or feel the door glass after half an hour.", 1));
+
+  /** Whether it is slow. */
+  public static final Observable HEATS_SLOWLY =
+      Observable.yesNo(
+          "heats-slowly",
+          "it heats, but takes longer than it did",
+          Electrical.look("Ask whether the programme takes longer than it did.", 1));
+
+  /** Whether the air stays cold. */
+  public static final Observable DRIES_COLD =
+      Observable.yesNo(
+          "dries-cold",
+          "the air stays cold",
+          Electrical.look("Ask, or feel the outlet after five minutes.", 1));
+
+  /** Whether drying is slow. */
+  public static final Observable DRIES_SLOWLY =
+      Observable.yesNo(
+          "dries-slowly",
+          "it dries, but takes longer than it did",
+          Electrical.look("Ask whether the programme takes longer than it did.", 1));
+
+  /** Whether it gets too hot. */
+  public static final Observable OVERHEATS =
+      Observable.yesNo(
+          "overheats",
+          "it gets hotter than it was set to",
+          Electrical.look("Ask for scalded wash, steam, or a smell of hot dust.", 1));
+
+  /** How much scale is on it. */
+  public static final Observable SCALE =
+      Observable.graded(
+          "scale",
+          "scale on the heater",
+          List.of("none", "thin", "thick", "solid"),
+          Electrical.inside(
+              "Drain, open, and look at the heater with a lamp.",
+              15,
+              Caution.HOT_WATER,
+              Electrical.HOT_PART));
+
+  /** How much lint is in the way of the air. */
+  public static final Observable LINT =
+      Observable.graded(
+          "lint",
+          "lint on the heater and in the way of the air",
+          List.of("none", "thin", "thick", "blocked"),
+          Electrical.inside("Open the air duct at the heater and look.", 10, Electrical.HOT_PART));
+
+  /** Whether it is the right part. */
+  public static final Observable MARKING_DIFFERS =
+      Observable.yesNo(
+          "marking-differs",
+          "the marking on the heater is not what the parts list says",
+          Electrical.inside("Read voltage and power on the flange or sheath.", 4));
+
+  /** A heater in water. */
+  public static final ComponentKind HEATER =
+      new ComponentKind(
+          "heater",
+          "heater",
+          List.of(
+              RESISTANCE,
+              INSULATION,
+              CURRENT,
+              POWER,
+              TERMINAL_VOLTAGE,
+              HEATING_RATE,
+              TRIPS,
+              WASHES_COLD,
+              HEATS_SLOWLY,
+              OVERHEATS,
+              SCALE,
+              MARKING_DIFFERS),
+          List.of(COLD_RESISTANCE, ELEMENTS, VOLUME),
+          List.of());
+
+  /** A heater in air. */
+  public static final ComponentKind AIR_HEATER =
+      new ComponentKind(
+          "air-heater",
+          "air heater",
+          List.of(
+              RESISTANCE,
+              INSULATION,
+              CURRENT,
+              POWER,
+              TERMINAL_VOLTAGE,
+              AIR_RISE,
+              TRIPS,
+              DRIES_COLD,
+              DRIES_SLOWLY,
+              OVERHEATS,
+              LINT,
+              MARKING_DIFFERS),
+          List.of(COLD_RESISTANCE, ELEMENTS, AIRFLOW),
+          List.of());
+
+  static final List<ComponentKind> ALL = List.of(HEATER, AIR_HEATER);
+
+  private HeaterKinds() {}
+}

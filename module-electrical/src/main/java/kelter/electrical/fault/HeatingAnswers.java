@@ -1,0 +1,319 @@
+package kelter.electrical.fault;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Observable;
+import kelter.electrical.component.ControlKinds;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.component.HeaterKinds;
+import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.heater.HeatUp;
+import kelter.electrical.rating.SensorCurve;
+
+/**
+ * How the state of a heating circuit shows in each observable. The spreads say how far machines in
+ * the same state differ; those of figures follow from the tolerance of the power input, all others
+ * are from memory.
+ */
+final class HeatingAnswers {
+
+  /**
+   * How many watts are taken up for each kelvin by a cubic metre of warm air a second, J/(m³ K).
+   */
+  private static final double AIR_HEAT_CAPACITY = 1206;
+
+  /** Density of water, kg/m³, close enough here. */
+  private static final double WATER_DENSITY = 998;
+
+  /** Share of the heat that stays in the water; from memory. */
+  private static final double STAYS_IN_WATER = 0.85;
+
+  /** Water and air where nothing is stated; from memory. */
+  private static final double USUAL_WATER = 0.012;
+
+  private static final double USUAL_AIR = 0.05;
+
+  /** Spread of the resistance of heaters by their nameplate, and by a service figure. */
+  private static final double BY_NAMEPLATE = 0.05;
+
+  private static final double BY_FIGURE = 0.03;
+
+  /** Spread of the supply voltage where it is not stated, as a ratio. */
+  private static final double SUPPLY = 0.03;
+
+  private static final double ROOM = 293.15;
+
+  /** How uncertain a temperature is that nobody stated, K. */
+  private static final double ROOM_SPREAD = 3;
+
+  /** Residual current at which most devices of 30 mA trip, A: between half of it and all of it. */
+  private static final double TRIP_CURRENT = 0.022;
+
+  private final HeatingGroup group;
+  private final double tolerance;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final Map<String, SensorCurve> curves = new HashMap<>();
+
+  HeatingAnswers(HeatingGroup group) {
+    this.group = group;
+    this.tolerance = group.rating().resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
+    for (List<Component> parts : List.of(group.links(), group.relays(), group.sensors())) {
+      for (int i = 0; i < parts.size(); i++) {
+        places.put(parts.get(i).id(), i);
+      }
+    }
+    for (Component sensor : group.sensors()) {
+      SensorCurve.of(sensor).ifPresent(curve -> curves.put(sensor.id(), curve));
+    }
+  }
+
+  /** Answers one question for any state. */
+  @FunctionalInterface
+  interface Answer {
+
+    /**
+     * The forecast.
+     *
+     * @param state the circuit
+     * @return value and spread
+     */
+    Forecast of(HeatingState state);
+  }
+
+  /**
+   * A forecast.
+   *
+   * @param value the value, or the probability of a yes
+   * @param spread the spread, not used for a yes or no
+   */
+  record Forecast(double value, double spread) {}
+
+  /** All questions, under the usual conditions. */
+  List<Question> questions() {
+    List<Question> all = new ArrayList<>();
+    String heater = group.heater().id();
+    List<Observable> known =
+        group.heatsAir() ? HeaterKinds.AIR_HEATER.observables() : HeaterKinds.HEATER.observables();
+    known.forEach(observable -> all.add(new Question(heater, observable, usual(observable))));
+    for (Component link : group.links()) {
+      all.add(new Question(link.id(), ControlKinds.LINK_RESISTANCE, Conditions.NONE));
+    }
+    for (Component relay : group.relays()) {
+      ControlKinds.RELAY.observables().stream()
+          .filter(o -> o != ControlKinds.COIL_RESISTANCE || coil(relay).isPresent())
+          .forEach(o -> all.add(new Question(relay.id(), o, Conditions.NONE)));
+    }
+    for (Component sensor : group.sensors()) {
+      if (curves.containsKey(sensor.id())) {
+        all.add(
+            new Question(
+                sensor.id(),
+                ControlKinds.SENSOR_RESISTANCE,
+                usual(ControlKinds.SENSOR_RESISTANCE)));
+      }
+      all.add(new Question(sensor.id(), ControlKinds.OFF_ITS_SEAT, Conditions.NONE));
+    }
+    group
+        .supply()
+        .ifPresent(
+            supply -> {
+              all.add(new Question(supply.id(), SupplyKinds.IDLE, Conditions.NONE));
+              all.add(new Question(supply.id(), SupplyKinds.LOADED, Conditions.NONE));
+            });
+    return List.copyOf(all);
+  }
+
+  private Conditions usual(Observable observable) {
+    Map<String, Quantity> figures = new HashMap<>();
+    if (observable == ControlKinds.SENSOR_RESISTANCE) {
+      figures.put(Electrical.TEMPERATURE.id(), Quantity.ofSi(ROOM, 0, QuantityKind.TEMPERATURE));
+    }
+    if (observable == HeaterKinds.HEATING_RATE) {
+      group
+          .heater()
+          .figure(HeaterKinds.VOLUME.id())
+          .ifPresent(volume -> figures.put(HeaterKinds.VOLUME.id(), volume));
+    }
+    if (observable == HeaterKinds.AIR_RISE) {
+      group
+          .heater()
+          .figure(HeaterKinds.AIRFLOW.id())
+          .ifPresent(airflow -> figures.put(HeaterKinds.AIRFLOW.id(), airflow));
+    }
+    return new Conditions(figures);
+  }
+
+  private static Optional<Double> coil(Component relay) {
+    return relay.figure(ControlKinds.COIL.id()).map(Quantity::si).filter(r -> r > 0);
+  }
+
+  /** Makes ready to answer a question. */
+  Answer answer(Question question) {
+    if (question.component().equals(group.heater().id())) {
+      return heater(question.observable().id(), question.conditions());
+    }
+    if (group.supply().filter(s -> s.id().equals(question.component())).isPresent()) {
+      return supply(question.observable().id());
+    }
+    int place = places.get(question.component());
+    return switch (question.observable().id()) {
+      case "coil-resistance" -> {
+        double coil = coil(part(group.relays(), question.component())).orElseThrow();
+        yield state -> new Forecast(Math.min(HeatingState.OPEN, coil * state.coil[place]), 0.1);
+      }
+      case "voltage-drop" ->
+          state -> {
+            double drop = state.current() * state.contact[place];
+            return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
+          };
+      case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);
+      case "closed-when-off" -> state -> new Forecast(state.closedWhenOff[place], 1);
+      case "off-its-seat" -> state -> new Forecast(state.offSeat[place], 1);
+      default ->
+          curves.containsKey(question.component())
+              ? sensor(curves.get(question.component()), question.conditions(), place)
+              : state -> new Forecast(state.link[place], 0.7);
+    };
+  }
+
+  private static Component part(List<Component> parts, String id) {
+    return parts.stream().filter(part -> part.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Answer supply(String observable) {
+    boolean loaded = observable.equals(SupplyKinds.LOADED.id());
+    return state -> {
+      double lost = loaded ? 1 : 0.2;
+      double voltage = state.ratedVoltage + lost * (state.supply - state.ratedVoltage);
+      return new Forecast(voltage, SUPPLY * state.ratedVoltage);
+    };
+  }
+
+  private static Answer sensor(SensorCurve curve, Conditions conditions, int place) {
+    boolean stated = conditions.figure(Electrical.TEMPERATURE.id()).isPresent();
+    double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
+    double normal = ohm(curve, kelvin);
+    if (!Double.isFinite(normal)) {
+      return state -> new Forecast(Math.min(HeatingState.OPEN, 1e3 * state.sensorFactor[place]), 3);
+    }
+    double warmer = ohm(curve, kelvin + ROOM_SPREAD);
+    double byRoom = Double.isFinite(warmer) ? Math.abs(Math.log(warmer / normal)) : 0.15;
+    double spread = stated ? 0.03 : Math.hypot(0.03, byRoom);
+    return state ->
+        new Forecast(Math.min(HeatingState.OPEN, normal * state.sensorFactor[place]), spread);
+  }
+
+  private static double ohm(SensorCurve curve, double kelvin) {
+    try {
+      return curve.resistance().applyAsDouble(kelvin);
+    } catch (IllegalArgumentException outside) {
+      return Double.NaN;
+    }
+  }
+
+  private Answer heater(String observable, Conditions conditions) {
+    return switch (observable) {
+      case "resistance" ->
+          state -> new Forecast(Math.min(HeatingState.OPEN, state.heater), tolerance);
+      case "insulation-resistance" ->
+          state -> new Forecast(state.insulation(), Double.isInfinite(state.leak) ? 1.5 : 0.6);
+      case "current" -> current(conditions);
+      case "power" -> power(conditions);
+      case "voltage" -> state -> new Forecast(state.terminalVoltage(), SUPPLY * state.ratedVoltage);
+      case "heating-rate" -> heatingRate(conditions);
+      case "air-temperature-rise" -> airRise(conditions);
+      case "scale", "lint" -> state -> new Forecast(state.deposit, 0.13);
+      case "marking-differs" -> state -> new Forecast(state.markingDiffers, 1);
+      default -> seen(observable);
+    };
+  }
+
+  private static Answer seen(String observable) {
+    return switch (observable) {
+      case "trips-rcd" -> state -> new Forecast(trips(state), 1);
+      case "washes-cold", "dries-cold" -> state -> new Forecast(staysCold(state), 1);
+      case "heats-slowly", "dries-slowly" -> state -> new Forecast(slow(state), 1);
+      case "overheats" -> state -> new Forecast(state.overheats, 1);
+      default -> throw new IllegalArgumentException("no forecast of '" + observable + "'");
+    };
+  }
+
+  private Answer current(Conditions conditions) {
+    double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
+    return state -> {
+      double current = state.current() * voltageRatio(stated, state);
+      double supply = Double.isNaN(stated) ? SUPPLY : 0;
+      return new Forecast(current, Math.hypot(0.05, current * Math.hypot(tolerance, supply)));
+    };
+  }
+
+  private Answer power(Conditions conditions) {
+    double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
+    return state -> {
+      double power = state.power() * Math.pow(voltageRatio(stated, state), 2);
+      return new Forecast(power, Math.hypot(10, power * relativeOfPower(stated)));
+    };
+  }
+
+  private Answer heatingRate(Conditions conditions) {
+    double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
+    double volume = conditions.si(HeaterKinds.VOLUME.id(), Double.NaN);
+    boolean guessed = !(volume > 0);
+    double capacity = (guessed ? USUAL_WATER : volume) * WATER_DENSITY * HeatUp.WATER_HEAT_CAPACITY;
+    double relative = Math.hypot(relativeOfPower(stated), guessed ? 0.4 : 0.1);
+    return state -> {
+      double power = state.power() * Math.pow(voltageRatio(stated, state), 2) * state.duty;
+      double rate = STAYS_IN_WATER * power / capacity;
+      return new Forecast(rate, Math.hypot(5e-4, rate * relative));
+    };
+  }
+
+  private Answer airRise(Conditions conditions) {
+    double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
+    double airflow = conditions.si(HeaterKinds.AIRFLOW.id(), Double.NaN);
+    boolean guessed = !(airflow > 0);
+    double capacity = (guessed ? USUAL_AIR : airflow) * AIR_HEAT_CAPACITY;
+    double relative = Math.hypot(relativeOfPower(stated), guessed ? 0.4 : 0.12);
+    return state -> {
+      double power = state.power() * Math.pow(voltageRatio(stated, state), 2) * state.duty;
+      double rise = power / (capacity * state.airflow);
+      return new Forecast(rise, Math.hypot(2, rise * relative));
+    };
+  }
+
+  private double relativeOfPower(double statedVoltage) {
+    return Math.hypot(tolerance, Double.isNaN(statedVoltage) ? 2 * SUPPLY : 0);
+  }
+
+  /** A voltage stated with the reading takes the place of the one in the state. */
+  private static double voltageRatio(double stated, HeatingState state) {
+    return stated > 0 ? stated / state.supply : 1;
+  }
+
+  private static double trips(HeatingState state) {
+    double leakage = state.ratedVoltage / state.insulation();
+    return 0.02 + 0.95 * logistic(Math.log(leakage / TRIP_CURRENT) / 0.6);
+  }
+
+  private static double staysCold(HeatingState state) {
+    double byShare = 0.03 + 0.93 * logistic((0.45 - state.share()) / 0.1);
+    return Math.max(byShare, 0.6 * trips(state));
+  }
+
+  private static double slow(HeatingState state) {
+    double off = (state.share() - 0.6) / 0.2;
+    return 0.04 + 0.85 * Math.exp(-off * off);
+  }
+
+  private static double logistic(double x) {
+    return 1 / (1 + Math.exp(-x));
+  }
+}

@@ -1,0 +1,279 @@
+package kelter.electrical.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Component;
+import kelter.core.source.Source;
+
+/**
+ * What can be wrong in a heating circuit and what it changes there, the changes of the heater's
+ * resistance before its being open.
+ */
+final class HeatingFaults {
+
+  private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
+
+  /** From a leak that a tester just notices to one that any residual-current device trips on. */
+  private static final double FIRST_LEAK = 2e6;
+
+  /** Factor from the slightest to the worst leak. */
+  private static final double LEAK_RANGE = 1e-3;
+
+  /** A shorted sensor, as a factor of its resistance. */
+  private static final double SENSOR_SHORT = 1e-3;
+
+  private HeatingFaults() {}
+
+  /** What a fault changes. */
+  @FunctionalInterface
+  interface Change {
+
+    /**
+     * Changes the state.
+     *
+     * @param state the circuit
+     * @param severity how bad the fault is, above 0, at most 1
+     */
+    void apply(HeatingState state, double severity);
+  }
+
+  /**
+   * A fault and what it changes.
+   *
+   * @param fault the fault
+   * @param change what it changes
+   */
+  record Known(Fault fault, Change change) {}
+
+  static List<Known> of(HeatingGroup group) {
+    List<Known> known = new ArrayList<>();
+    addHeater(known, group);
+    addDeposit(known, group);
+    for (int i = 0; i < group.links().size(); i++) {
+      addLink(known, group.links().get(i), i);
+    }
+    for (int i = 0; i < group.relays().size(); i++) {
+      addRelay(known, group.relays().get(i), i);
+    }
+    for (int i = 0; i < group.sensors().size(); i++) {
+      addSensor(known, group.sensors().get(i), i);
+    }
+    addSupply(known, group);
+    return List.copyOf(known);
+  }
+
+  private static Known known(
+      String id, String component, String title, double prior, Change change, Remedy... remedies) {
+    return new Known(new Fault(id, component, title, prior, PRIOR, List.of(remedies)), change);
+  }
+
+  private static void addHeater(List<Known> known, HeatingGroup group) {
+    String id = group.heater().id();
+    Remedy renew = HeatingRemedies.renewHeater(id);
+    known.add(
+        known(
+            "shorted-turns",
+            id,
+            "heater partly shorted",
+            0.005,
+            (state, s) -> state.heater *= 1 - 0.9 * s,
+            renew));
+    known.add(
+        known(
+            "wrong-part",
+            id,
+            "a heater of too little power fitted",
+            0.003,
+            (state, s) -> {
+              state.heater *= 1 + s;
+              state.markingDiffers = 0.9;
+            },
+            renew));
+    int n = group.rating().elements();
+    if (n > 1) {
+      known.add(
+          known(
+              "element-open",
+              id,
+              "one of %d elements open".formatted(n),
+              0.03,
+              (state, s) -> state.heater *= n / (n - 1.0),
+              renew));
+    }
+    known.add(
+        known(
+            "open",
+            id,
+            "heater open",
+            0.05,
+            (state, s) -> state.heater = HeatingState.OPEN,
+            renew));
+    known.add(
+        known(
+            "leaking",
+            id,
+            "heater leaks to earth",
+            0.04,
+            (state, s) -> state.leak = FIRST_LEAK * Math.pow(LEAK_RANGE, s),
+            renew));
+  }
+
+  private static void addDeposit(List<Known> known, HeatingGroup group) {
+    String id = group.heater().id();
+    if (group.heatsAir()) {
+      known.add(
+          known(
+              "lint",
+              id,
+              "lint in the way of the air",
+              0.06,
+              (state, s) -> {
+                state.deposit = 0.35 + 0.6 * s;
+                state.airflow *= 1 - 0.7 * s;
+                state.duty *= 1 - 0.5 * s;
+              },
+              HeatingRemedies.clearAirPath(id)));
+    } else {
+      known.add(
+          known(
+              "scaled",
+              id,
+              "heater scaled",
+              0.05,
+              (state, s) -> {
+                state.deposit = 0.35 + 0.6 * s;
+                state.duty *= 1 - 0.15 * s;
+              },
+              HeatingRemedies.descale(id),
+              HeatingRemedies.renewHeater(id)));
+    }
+  }
+
+  private static void addLink(List<Known> known, Component link, int i) {
+    known.add(
+        known(
+            "open",
+            link.id(),
+            "thermal link open",
+            0.03,
+            (state, s) -> {
+              state.link[i] = HeatingState.OPEN;
+              state.interrupted = true;
+            },
+            HeatingRemedies.renewLink(link.id())));
+  }
+
+  private static void addRelay(List<Known> known, Component relay, int i) {
+    Remedy renew = HeatingRemedies.renewRelay(relay.id());
+    known.add(
+        known(
+            "contact-burnt",
+            relay.id(),
+            "relay contact burnt",
+            0.02,
+            (state, s) -> {
+              state.contact[i] *= Math.pow(150, s);
+              state.burns[i] = 0.35 + 0.6 * s;
+              state.duty *= 1 - 0.8 * s;
+            },
+            renew));
+    known.add(
+        known(
+            "contact-welded",
+            relay.id(),
+            "relay contact welded",
+            0.005,
+            (state, s) -> {
+              state.closedWhenOff[i] = 0.97;
+              state.overheats = 0.8;
+            },
+            renew));
+    known.add(
+        known(
+            "coil-open",
+            relay.id(),
+            "relay coil open",
+            0.01,
+            (state, s) -> {
+              state.coil[i] = HeatingState.OPEN;
+              state.interrupted = true;
+            },
+            renew));
+  }
+
+  private static void addSensor(List<Known> known, Component sensor, int i) {
+    String id = sensor.id();
+    Remedy seat = HeatingRemedies.seatSensor(id);
+    Remedy renew = HeatingRemedies.renewSensor(id);
+    known.add(
+        known(
+            "reads-too-warm",
+            id,
+            "sensor drifted, reads too warm",
+            0.015,
+            (state, s) -> {
+              state.sensorFactor[i] *= Math.exp(-0.5 * s);
+              state.reached *= 1 - 0.5 * s;
+            },
+            renew));
+    known.add(
+        known(
+            "reads-too-cold",
+            id,
+            "sensor drifted, reads too cold",
+            0.01,
+            (state, s) -> {
+              state.sensorFactor[i] *= Math.exp(0.5 * s);
+              state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
+            },
+            renew));
+    known.add(
+        known(
+            "off-seat",
+            id,
+            "sensor off its seat",
+            0.01,
+            (state, s) -> {
+              state.offSeat[i] = 0.95;
+              state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
+            },
+            seat));
+    known.add(
+        known(
+            "sensor-shorted",
+            id,
+            "sensor shorted",
+            0.005,
+            (state, s) -> {
+              state.sensorFactor[i] = SENSOR_SHORT;
+              state.interrupted = true;
+            },
+            renew));
+    known.add(
+        known(
+            "sensor-open",
+            id,
+            "sensor or its wire open",
+            0.01,
+            (state, s) -> {
+              state.sensorFactor[i] = HeatingState.OPEN;
+              state.interrupted = true;
+            },
+            seat,
+            renew));
+  }
+
+  private static void addSupply(List<Known> known, HeatingGroup group) {
+    String id = group.supply().map(Component::id).orElse(group.heater().id());
+    known.add(
+        known(
+            "low-voltage",
+            id,
+            "too little voltage reaches the heater: weak supply or a hot joint",
+            0.01,
+            (state, s) -> state.supply *= 1 - 0.3 * s,
+            HeatingRemedies.mendSupply(id)));
+  }
+}

@@ -1,0 +1,121 @@
+package kelter.electrical.fault;
+
+import java.util.Arrays;
+import kelter.electrical.rating.HeaterRating;
+
+/**
+ * The heating circuit at one operating point. Made healthy for each forecast, changed by the faults
+ * that are there, read by the answers, and dropped.
+ */
+final class HeatingState {
+
+  /** What an open circuit measures, Ohm: the end of the span. */
+  static final double OPEN = 1e8;
+
+  /** A heater in order against earth, Ohm; from memory. */
+  private static final double HEALTHY_INSULATION = 1e8;
+
+  /** A closed contact or whole link on an ordinary meter, Ohm; from memory. */
+  private static final double CLOSED = 0.1;
+
+  /** A relay contact in order, Ohm; from memory. */
+  private static final double CONTACT = 0.02;
+
+  final double ratedPower;
+  final double ratedVoltage;
+  final double[] link;
+  final double[] contact;
+  final double[] burns;
+  final double[] closedWhenOff;
+  final double[] coil;
+  final double[] sensorFactor;
+  final double[] offSeat;
+
+  /** Cold resistance of the heater, Ohm. */
+  double heater;
+
+  /** Hot over cold resistance. */
+  private final double hotOverCold;
+
+  /** Voltage at the outlet while it should heat, V. */
+  double supply;
+
+  /** What leaks beside the heater's own insulation, Ohm. */
+  double leak = Double.POSITIVE_INFINITY;
+
+  /** Whether no current can flow for another reason than the heater. */
+  boolean interrupted;
+
+  /** Share of the time in which it heats while it should. */
+  double duty = 1;
+
+  /** Share of the wanted rise of temperature that is reached. */
+  double reached = 1;
+
+  /** Flow of air over the one in order. */
+  double airflow = 1;
+
+  /** Scale or lint, from 0 to 1. */
+  double deposit = 0.15;
+
+  /** Probability that the marking differs. */
+  double markingDiffers = 0.02;
+
+  /** Probability that it gets too hot. */
+  double overheats = 0.02;
+
+  HeatingState(HeatingGroup group) {
+    HeaterRating rating = group.rating();
+    ratedPower = rating.power();
+    ratedVoltage = rating.voltage();
+    supply = ratedVoltage;
+    heater = rating.cold();
+    hotOverCold = ratedVoltage * ratedVoltage / (ratedPower * rating.cold());
+    link = filled(group.links().size(), CLOSED);
+    contact = filled(group.relays().size(), CONTACT);
+    burns = filled(group.relays().size(), 0.1);
+    closedWhenOff = filled(group.relays().size(), 0.01);
+    coil = filled(group.relays().size(), 1);
+    sensorFactor = filled(group.sensors().size(), 1);
+    offSeat = filled(group.sensors().size(), 0.02);
+  }
+
+  private static double[] filled(int length, double value) {
+    double[] all = new double[length];
+    Arrays.fill(all, value);
+    return all;
+  }
+
+  /** Resistance to earth, Ohm: the heater's own insulation and the leak side by side. */
+  double insulation() {
+    return 1 / (1 / HEALTHY_INSULATION + 1 / leak);
+  }
+
+  /** Current while it heats, A. */
+  double current() {
+    if (interrupted) {
+      return 0;
+    }
+    double series = 0;
+    for (double one : contact) {
+      series += one;
+    }
+    return supply / (heater * hotOverCold + series);
+  }
+
+  /** Voltage at the terminals while it heats, V. */
+  double terminalVoltage() {
+    return interrupted ? 0 : current() * heater * hotOverCold;
+  }
+
+  /** Power of the heater while it heats, W. */
+  double power() {
+    double current = current();
+    return current * current * heater * hotOverCold;
+  }
+
+  /** Heat over the heat in order, all causes together. */
+  double share() {
+    return power() / ratedPower * duty * reached;
+  }
+}

@@ -1,0 +1,75 @@
+package kelter.electrical.internal;
+
+import kelter.core.quantity.QuantityFormat;
+
+/** Refuses figures that a law cannot take, with what was found and what is allowed. */
+public final class Require {
+
+  private static final double ROUNDING = 1e-12;
+
+  private Require() {}
+
+  /**
+   * A figure above zero.
+   *
+   * @param name what it is, for a person
+   * @param value the figure in the coherent SI unit
+   * @param unit the unit, for the message
+   * @return the figure
+   * @throws IllegalArgumentException if it is not finite or not above zero
+   */
+  public static double positive(String name, double value, String unit) {
+    if (!(value > 0) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException(
+          "the %s is %s %s; it must be finite and above 0 %s"
+              .formatted(name, QuantityFormat.plain(value), unit, unit));
+    }
+    return value;
+  }
+
+  /**
+   * A figure of zero or above.
+   *
+   * @param name what it is, for a person
+   * @param value the figure in the coherent SI unit
+   * @param unit the unit, for the message
+   * @return the figure
+   * @throws IllegalArgumentException if it is not finite or below zero
+   */
+  public static double notNegative(String name, double value, String unit) {
+    if (!(value >= 0) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException(
+          "the %s is %s %s; it must be finite and not below 0 %s"
+              .formatted(name, QuantityFormat.plain(value), unit, unit));
+    }
+    return value;
+  }
+
+  /**
+   * A figure inside a range, ends included; the rounding of the last binary digits is forgiven.
+   *
+   * @param name what it is, for a person
+   * @param value the figure in the unit
+   * @param low the least value allowed, in the unit
+   * @param high the greatest value allowed, in the unit
+   * @param unit the unit, for the message
+   * @return the figure
+   * @throws IllegalArgumentException if it lies outside or is not a number
+   */
+  public static double within(String name, double value, double low, double high, String unit) {
+    double slack = ROUNDING * (Math.abs(value) + 1);
+    if (!(value >= low - slack && value <= high + slack)) {
+      throw new IllegalArgumentException(
+          "the %s is %s %s; it must lie from %s %s to %s %s"
+              .formatted(
+                  name,
+                  QuantityFormat.plain(value),
+                  unit,
+                  QuantityFormat.plain(low),
+                  unit,
+                  QuantityFormat.plain(high),
+                  unit));
+    }
+    return value;
+  }
+}

@@ -1,0 +1,2 @@
+/** How the laws of this module refuse a figure. Not exported. */
+package kelter.electrical.internal;

@@ -1,0 +1,159 @@
+package kelter.electrical;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import kelter.core.check.DecisionRule;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.job.Appliance;
+import kelter.core.job.Reading;
+import kelter.core.module.Calculation;
+import kelter.core.module.CalculationModule;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Vocabulary;
+import org.junit.jupiter.api.Test;
+
+class ElectricalModuleTest {
+
+  private static final Pattern PROMISE =
+      Pattern.compile(
+          "\\b(un)?safe(ly|ty)?\\b|\\bcomplian(t|ce)\\b|\\bcompl(y|ies)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private final ElectricalModule module = new ElectricalModule();
+
+  @Test
+  void theDescriptorProvidesIt() {
+    assertTrue(
+        ElectricalModule.class.getModule().getDescriptor().provides().stream()
+            .filter(provides -> provides.service().equals(CalculationModule.class.getName()))
+            .anyMatch(provides -> provides.providers().contains(ElectricalModule.class.getName())));
+  }
+
+  @Test
+  void idsAreUnique() {
+    Set<String> ids = new HashSet<>();
+    for (Calculation calculation : module.calculations()) {
+      assertTrue(ids.add(calculation.id()), calculation.id());
+    }
+    new Vocabulary(module.componentKinds());
+  }
+
+  @Test
+  void noTextPromisesAnything() {
+    List<String> texts = new ArrayList<>();
+    collect(module.about(), texts, 0);
+    collect(module.calculations(), texts, 0);
+    collect(module.componentKinds(), texts, 0);
+    for (FaultModel model : module.faultModels(machine())) {
+      collect(model.faults(), texts, 0);
+    }
+    module
+        .checks()
+        .forEach(
+            check -> {
+              texts.add(check.title());
+              collect(check.apply(readings(), DecisionRule.USUAL), texts, 0);
+            });
+    assertTrue(texts.size() > 500, "only " + texts.size() + " texts were read");
+    for (String text : texts) {
+      assertFalse(PROMISE.matcher(text).find(), text);
+    }
+  }
+
+  @Test
+  void theSearchForPromisesFindsThem() {
+    assertTrue(PROMISE.matcher("The machine is safe.").find());
+    assertTrue(PROMISE.matcher("Compliant with EN 50678").find());
+    assertFalse(PROMISE.matcher("The value conforms to the limit.").find());
+  }
+
+  @Test
+  void everyLiveOrDeadProcedureHasACaution() {
+    module.componentKinds().stream()
+        .flatMap(kind -> kind.observables().stream())
+        .filter(o -> o.procedure().hazard() != kelter.core.safety.Hazard.NONE)
+        .forEach(o -> assertFalse(o.procedure().cautions().isEmpty(), o.id()));
+  }
+
+  @Test
+  void everyPartHasARemedyWithACaution() {
+    module.faultModels(machine()).stream()
+        .flatMap(model -> model.faults().stream())
+        .flatMap(fault -> fault.remedies().stream())
+        .forEach(remedy -> assertFalse(remedy.cautions().isEmpty(), remedy.id()));
+  }
+
+  private static Appliance machine() {
+    return Jobs.appliance(
+        Jobs.heater(),
+        Jobs.component(
+            "dryer-heater",
+            "air-heater",
+            Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+            Map.of("elements", Quantity.of(2, "1", QuantityKind.RATIO))),
+        Jobs.component("link", "thermal-link"),
+        Jobs.component("relay", "relay"),
+        Jobs.sensor(),
+        Jobs.component("cord", "supply-cord"),
+        Jobs.component("supply", "supply"),
+        Jobs.component("door", "door-switch"),
+        Jobs.component("motor", "motor"));
+  }
+
+  private static kelter.core.job.Job readings() {
+    Reading open = new Reading.OverRange();
+    Reading shorted = Jobs.value(0.3, "Ohm", QuantityKind.RESISTANCE, 0.1);
+    return Jobs.job(
+        machine(),
+        Jobs.measurement("heater", "resistance", open),
+        Jobs.measurement("heater", "resistance", shorted),
+        Jobs.measurement("heater", "insulation-resistance", shorted),
+        Jobs.measurement("motor", "insulation-resistance", shorted),
+        Jobs.measurement("cord", "insulation-resistance", shorted),
+        Jobs.measurement("cord", "protective-conductor-resistance", open),
+        Jobs.measurement("link", "resistance", open),
+        Jobs.measurement("door", "closed-resistance", open),
+        Jobs.measurement("sensor", "resistance", open));
+  }
+
+  /** Every text in a record, a list, a map or an optional, whatever their depth. */
+  private static void collect(Object value, List<String> texts, int depth) {
+    assertTrue(depth < 20);
+    if (value instanceof String text) {
+      texts.add(text);
+    } else if (value instanceof Collection<?> all) {
+      all.forEach(one -> collect(one, texts, depth + 1));
+    } else if (value instanceof Optional<?> optional) {
+      optional.ifPresent(one -> collect(one, texts, depth + 1));
+    } else if (value instanceof Record) {
+      for (RecordComponent part : value.getClass().getRecordComponents()) {
+        collect(read(value, part), texts, depth + 1);
+      }
+    }
+  }
+
+  private static Object read(Object value, RecordComponent part) {
+    try {
+      return part.getAccessor().invoke(value);
+    } catch (ReflectiveOperationException hidden) {
+      throw new AssertionError(value.getClass() + "." + part.getName(), hidden);
+    }
+  }
+
+  @Test
+  void aboutNamesTheModule() {
+    assertEquals("electrical", module.about().id());
+  }
+}

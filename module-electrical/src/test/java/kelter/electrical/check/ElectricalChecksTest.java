@@ -1,0 +1,155 @@
+package kelter.electrical.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.check.DecisionRule;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.electrical.Jobs;
+import org.junit.jupiter.api.Test;
+
+class ElectricalChecksTest {
+
+  private static List<Finding> findings(Appliance appliance, Measurement... measurements) {
+    return ElectricalChecks.ALL.stream()
+        .flatMap(
+            check -> check.apply(Jobs.job(appliance, measurements), DecisionRule.USUAL).stream())
+        .toList();
+  }
+
+  private static Finding heater(Reading reading) {
+    List<Finding> findings =
+        findings(Jobs.appliance(Jobs.heater()), Jobs.measurement("heater", "resistance", reading));
+    assertEquals(1, findings.size());
+    return findings.get(0);
+  }
+
+  private static Reading ohm(double value) {
+    return Jobs.value(value, "Ohm", QuantityKind.RESISTANCE, 0.1);
+  }
+
+  @Test
+  void aHeaterAsOnItsNameplateConforms() {
+    assertEquals(Verdict.CONFORMS, heater(ohm(26.2)).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, heater(ohm(33)).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, heater(ohm(20)).verdict());
+  }
+
+  @Test
+  void overRangeIsAnOpenElement() {
+    Finding finding = heater(new Reading.OverRange());
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.remark().contains("open element"), finding.remark());
+    assertTrue(
+        heater(new Reading.Above(Quantity.of(20, "MOhm", QuantityKind.RESISTANCE)))
+            .remark()
+            .contains("open element"));
+    assertTrue(heater(ohm(3e6)).remark().contains("open element"));
+  }
+
+  @Test
+  void aThirdOfAnOhmIsAShort() {
+    Finding finding = heater(ohm(0.3));
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.remark().contains("short"), finding.remark());
+    assertTrue(finding.cautions().get(0).text().contains("short"));
+    assertTrue(
+        heater(new Reading.Below(Quantity.of(0.1, "Ohm", QuantityKind.RESISTANCE)))
+            .remark()
+            .contains("short"));
+  }
+
+  /** EN 50678, class I with heaters 0.3 MOhm, from memory. */
+  @Test
+  void aLeakingHeaterDoesNotConform() {
+    Reading low = Jobs.value(40, "kOhm", QuantityKind.INSULATION_RESISTANCE, 1);
+    Finding finding =
+        findings(
+                Jobs.appliance(Jobs.heater()),
+                Jobs.measurement("heater", "insulation-resistance", low))
+            .get(0);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertEquals(0.3e6, finding.limits().low(), 1e-6);
+    assertTrue(finding.source().display().contains("from memory"));
+    assertTrue(finding.cautions().get(0).display().startsWith("DANGER"));
+  }
+
+  @Test
+  void anInsulationBeyondTheTesterConforms() {
+    Reading high = new Reading.Above(Quantity.of(200, "MOhm", QuantityKind.RESISTANCE));
+    Finding finding =
+        findings(
+                Jobs.appliance(Jobs.heater()),
+                Jobs.measurement("heater", "insulation-resistance", high))
+            .get(0);
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+  }
+
+  /** EN 50678, 0.3 Ohm up to 5 m, from memory. */
+  @Test
+  void theProtectiveConductorIsHeldAgainstTheLengthOfTheCord() {
+    Component cord =
+        Jobs.component(
+            "cord",
+            "supply-cord",
+            Optional.empty(),
+            Map.of("length", Quantity.of(2, "m", QuantityKind.HEAD)));
+    Measurement good = Jobs.measurement("cord", "protective-conductor-resistance", ohmOf(0.12));
+    Measurement bad = Jobs.measurement("cord", "protective-conductor-resistance", ohmOf(0.8));
+    List<Finding> findings = findings(Jobs.appliance(cord), good, bad);
+    assertEquals(Verdict.CONFORMS, findings.get(0).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, findings.get(1).verdict());
+    assertEquals(0.3, findings.get(0).limits().high(), 1e-9);
+    assertEquals("protective-conductor.cord-2", findings.get(1).id());
+  }
+
+  private static Reading ohmOf(double value) {
+    return Jobs.value(value, "Ohm", QuantityKind.RESISTANCE, 0.01);
+  }
+
+  @Test
+  void anOpenThermalLinkDoesNotConform() {
+    Finding finding =
+        findings(
+                Jobs.appliance(Jobs.component("link", "thermal-link")),
+                Jobs.measurement("link", "resistance", new Reading.OverRange()))
+            .get(0);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.cautions().get(0).text().contains("Never bridge"));
+  }
+
+  /** Arithmetic on R = R25 exp(beta (1/T - 1/T25)), 10 kOhm, 3950 K: 5301.5 Ohm at 40 °C. */
+  @Test
+  void aSensorIsHeldAgainstItsCurve() {
+    Conditions warm =
+        new Conditions(Map.of("temperature", Quantity.of(40, "Cel", QuantityKind.TEMPERATURE)));
+    Finding finding =
+        findings(
+                Jobs.appliance(Jobs.sensor()),
+                Jobs.measurement(
+                    "sensor",
+                    "resistance",
+                    Jobs.value(5300, "Ohm", QuantityKind.RESISTANCE, 1),
+                    warm))
+            .get(0);
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+    assertEquals(5301.5 * 0.95, finding.limits().low(), 0.1);
+    assertEquals(5301.5 * 1.05, finding.limits().high(), 0.1);
+  }
+
+  @Test
+  void aMachineWithoutReadingsHasNoFindings() {
+    assertTrue(findings(Jobs.appliance(Jobs.heater(), Jobs.sensor())).isEmpty());
+  }
+}

@@ -1,0 +1,207 @@
+package kelter.electrical.fault;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Appliance;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Observable.Type;
+import kelter.electrical.Jobs;
+import org.junit.jupiter.api.Test;
+
+class HeatingModelTest {
+
+  private static final Appliance WASHER =
+      Jobs.appliance(
+          Jobs.heater(),
+          Jobs.component("link", "thermal-link"),
+          Jobs.component(
+              "relay",
+              "relay",
+              Optional.empty(),
+              Map.of("coil-resistance", Quantity.of(200, "Ohm", QuantityKind.RESISTANCE))),
+          Jobs.sensor(),
+          Jobs.component("supply", "supply"));
+
+  private static final Appliance DRYER =
+      Jobs.appliance(
+          Jobs.component(
+              "heater",
+              "air-heater",
+              Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+              Map.of("elements", Quantity.of(2, "1", QuantityKind.RATIO))),
+          Jobs.component("link", "thermal-link"));
+
+  private static FaultModel model(Appliance appliance) {
+    List<FaultModel> models = HeatingModel.of(appliance);
+    assertEquals(1, models.size());
+    return models.get(0);
+  }
+
+  private static double[][] forecast(FaultModel model, String fault, double severity) {
+    double[] severities = new double[model.faults().size()];
+    for (int i = 0; i < severities.length; i++) {
+      severities[i] = model.faults().get(i).key().equals(fault) ? severity : 0;
+    }
+    int n = model.questions().size();
+    double[][] answer = new double[2][n];
+    model.forecaster(model.questions()).forecast(severities, answer[0], answer[1]);
+    return answer;
+  }
+
+  private static double of(FaultModel model, String fault, double severity, String question) {
+    double[] values = forecast(model, fault, severity)[0];
+    for (int i = 0; i < values.length; i++) {
+      Question asked = model.questions().get(i);
+      if ((asked.component() + "." + asked.observable().id()).equals(question)) {
+        return values[i];
+      }
+    }
+    throw new AssertionError("no question " + question);
+  }
+
+  /** How far two forecasts of a question lie apart, in spreads or in probability. */
+  private static double moved(Question question, double[][] a, double[][] b, int i) {
+    if (question.observable().type() == Type.YES_NO) {
+      return 10 * Math.abs(a[0][i] - b[0][i]);
+    }
+    double difference =
+        question.observable().logarithmic() ? Math.log(b[0][i] / a[0][i]) : b[0][i] - a[0][i];
+    return Math.abs(difference) / Math.hypot(a[1][i], b[1][i]);
+  }
+
+  @Test
+  void everyForecastIsFiniteAndHasASpread() {
+    for (Appliance appliance : List.of(WASHER, DRYER)) {
+      FaultModel model = model(appliance);
+      for (Fault fault : model.faults()) {
+        for (double severity : new double[] {0, 1e-6, 0.5, 1}) {
+          double[][] answer = forecast(model, fault.key(), severity);
+          for (int i = 0; i < answer[0].length; i++) {
+            Question question = model.questions().get(i);
+            String where = fault.key() + " " + question.observable().id();
+            assertTrue(Double.isFinite(answer[0][i]), where);
+            assertTrue(answer[1][i] > 0, where);
+            if (question.observable().type() == Type.YES_NO) {
+              assertTrue(answer[0][i] > 0 && answer[0][i] < 1, where);
+            }
+            if (question.observable().logarithmic()) {
+              assertTrue(answer[0][i] > 0, where);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void everyFaultMovesSomethingClearly() {
+    for (Appliance appliance : List.of(WASHER, DRYER)) {
+      FaultModel model = model(appliance);
+      double[][] healthy = forecast(model, "", 0);
+      for (Fault fault : model.faults()) {
+        double[][] answer = forecast(model, fault.key(), 1);
+        double most = 0;
+        for (int i = 0; i < answer[0].length; i++) {
+          most = Math.max(most, moved(model.questions().get(i), healthy, answer, i));
+        }
+        assertTrue(most > 2, fault.key() + " moves nothing by more than " + most);
+      }
+    }
+  }
+
+  /** Arithmetic on Ohm's law: 2000 W at 230 V are 8.696 A, 26.45 Ohm hot, 2 % less when cold. */
+  @Test
+  void aHealthyHeaterIsAsOnItsNameplate() {
+    FaultModel model = model(WASHER);
+    assertEquals(8.696, of(model, "", 0, "heater.current"), 0.02);
+    assertEquals(2000, of(model, "", 0, "heater.power"), 10);
+    assertEquals(26.45 / 1.02, of(model, "", 0, "heater.resistance"), 0.01);
+    assertEquals(230, of(model, "", 0, "heater.voltage"), 1);
+  }
+
+  @Test
+  void anOpenHeaterHasVoltageButNoCurrent() {
+    FaultModel model = model(WASHER);
+    assertEquals(0, of(model, "heater.open", 1, "heater.current"), 1e-3);
+    assertEquals(230, of(model, "heater.open", 1, "heater.voltage"), 1);
+    assertTrue(of(model, "heater.open", 1, "heater.washes-cold") > 0.9);
+    assertTrue(of(model, "heater.open", 1, "heater.resistance") > 1e7);
+  }
+
+  @Test
+  void anOpenThermalLinkTakesVoltageAndCurrentButNotTheHeater() {
+    FaultModel model = model(WASHER);
+    assertEquals(0, of(model, "link.open", 1, "heater.voltage"), 1e-9);
+    assertEquals(0, of(model, "link.open", 1, "heater.current"), 1e-9);
+    assertEquals(26.45 / 1.02, of(model, "link.open", 1, "heater.resistance"), 0.01);
+    assertTrue(of(model, "link.open", 1, "link.resistance") > 1e7);
+  }
+
+  @Test
+  void aLeakTripsAndLeavesTheResistance() {
+    FaultModel model = model(WASHER);
+    assertTrue(of(model, "heater.leaking", 1, "heater.trips-rcd") > 0.9);
+    assertTrue(of(model, "heater.leaking", 0.1, "heater.trips-rcd") < 0.1);
+    assertTrue(of(model, "heater.leaking", 0.1, "heater.insulation-resistance") < 2e6);
+    assertEquals(26.45 / 1.02, of(model, "heater.leaking", 1, "heater.resistance"), 0.01);
+  }
+
+  /** Joule's law: 30 % less voltage leaves 49 % of the power. */
+  @Test
+  void aWeakSupplyTakesPowerWithTheSquare() {
+    FaultModel model = model(WASHER);
+    double healthy = of(model, "", 0, "heater.power");
+    assertEquals(0.49, of(model, "supply.low-voltage", 1, "heater.power") / healthy, 0.001);
+    assertTrue(of(model, "supply.low-voltage", 1, "supply.voltage-loaded") < 170);
+  }
+
+  /** Two like elements in parallel, one open: twice the resistance, half the power. */
+  @Test
+  void oneOfTwoElementsOpenHalvesThePower() {
+    FaultModel model = model(DRYER);
+    double healthy = of(model, "", 0, "heater.power");
+    assertEquals(0.5, of(model, "heater.element-open", 1, "heater.power") / healthy, 1e-6);
+    assertTrue(of(model, "heater.element-open", 1, "heater.dries-slowly") > 0.5);
+  }
+
+  @Test
+  void lintHeatsTheAirMore() {
+    FaultModel model = model(DRYER);
+    double healthy = of(model, "", 0, "heater.air-temperature-rise");
+    assertTrue(of(model, "heater.lint", 1, "heater.air-temperature-rise") > 1.3 * healthy);
+  }
+
+  @Test
+  void aHeaterWithoutARatingHasNoModel() {
+    assertTrue(HeatingModel.of(Jobs.appliance(Jobs.component("heater", "heater"))).isEmpty());
+  }
+
+  @Test
+  void aStatedVoltageTakesThePlaceOfTheSupply() {
+    FaultModel model = model(WASHER);
+    Question power =
+        model.questions().stream()
+            .filter(q -> q.observable().id().equals("power"))
+            .findFirst()
+            .orElseThrow();
+    Question at207 =
+        new Question(
+            power.component(),
+            power.observable(),
+            new kelter.core.job.Conditions(
+                Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE))));
+    double[] value = new double[1];
+    model
+        .forecaster(List.of(at207))
+        .forecast(new double[model.faults().size()], value, new double[1]);
+    assertEquals(0.81 * 2000, value[0], 10);
+  }
+}

@@ -1,0 +1,103 @@
+package kelter.hydraulics;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.About;
+import kelter.core.module.Calculation;
+import kelter.core.module.CalculationModule;
+import kelter.core.problem.InputException;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.hydraulics.check.DrainFlowCheck;
+import kelter.hydraulics.check.HeadCheck;
+import kelter.hydraulics.check.JetPressureCheck;
+import kelter.hydraulics.check.PumpPowerCheck;
+import kelter.hydraulics.circuit.PumpAgainstCircuit;
+import kelter.hydraulics.fault.DrainModel;
+import kelter.hydraulics.fault.WashModel;
+import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.WashPumpKind;
+import kelter.hydraulics.pipe.BlockedBore;
+import kelter.hydraulics.pipe.FrictionFactor;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.pipe.TorricelliJet;
+import kelter.hydraulics.pump.AffinityLaws;
+import kelter.hydraulics.pump.HydraulicPower;
+import kelter.hydraulics.pump.PumpHead;
+import kelter.hydraulics.water.Water;
+
+/** What the module of hydraulics adds. It keeps nothing between calls. */
+public final class HydraulicsModule implements CalculationModule {
+
+  private static final About ABOUT =
+      new About("hydraulics", "Water, hoses, pumps, filling and draining", "0.1.0");
+
+  private static final List<Calculation> CALCULATIONS =
+      List.of(
+          Water.CALCULATION,
+          FrictionFactor.CALCULATION,
+          Hose.CALCULATION,
+          BlockedBore.CALCULATION,
+          TorricelliJet.CALCULATION,
+          PumpHead.CALCULATION,
+          PumpAgainstCircuit.CURVE_HEAD,
+          AffinityLaws.CALCULATION,
+          HydraulicPower.CALCULATION,
+          PumpAgainstCircuit.CALCULATION);
+
+  /** A module without a memory; there is no need for more than one. */
+  public HydraulicsModule() {}
+
+  @Override
+  public About about() {
+    return ABOUT;
+  }
+
+  @Override
+  public List<Calculation> calculations() {
+    return CALCULATIONS;
+  }
+
+  @Override
+  public List<ComponentKind> componentKinds() {
+    return List.of(DrainPumpKind.KIND, WashPumpKind.KIND);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new HeadCheck(), new DrainFlowCheck(), new JetPressureCheck(), new PumpPowerCheck());
+  }
+
+  /**
+   * Which faults it knows on an appliance.
+   *
+   * @param appliance the machine
+   * @return a model for each drain pump with a head curve and each wash pump with a head curve and
+   *     a jet area
+   * @throws InputException if a curve rises or a figure is impossible
+   */
+  @Override
+  public List<FaultModel> faultModels(Appliance appliance) {
+    return appliance.components().stream()
+        .map(HydraulicsModule::faultModel)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static Optional<FaultModel> faultModel(Component component) {
+    try {
+      return switch (component.kind()) {
+        case DrainPumpKind.ID -> DrainModel.of(component);
+        case WashPumpKind.ID -> WashModel.of(component);
+        default -> Optional.empty();
+      };
+    } catch (IllegalArgumentException impossible) {
+      throw new InputException(
+          component.id(), impossible.getMessage(), "correct the component's curve or figures");
+    }
+  }
+}

@@ -1,0 +1,149 @@
+package kelter.hydraulics.circuit;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.hydraulics.limit.Range;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.pump.PumpCurve;
+import kelter.hydraulics.water.Water;
+
+/**
+ * The operating point of a pump, by three points of its curve, against a lift, a hose and jets, as
+ * a calculation by name; and the head of such a curve alone.
+ *
+ * <p>Source: continuity and energy, as in Y. A. Çengel and J. M. Cimbala, Fluid Mechanics, chapter
+ * 14; form of the curve as in {@link PumpCurve}.
+ */
+public final class PumpAgainstCircuit {
+
+  private static final Range SHUT_OFF =
+      new Range("shut-off-head", "head at no flow", QuantityKind.HEAD, 0.01, 200);
+  private static final Range FLOW_1 =
+      new Range("flow-1", "flow rate of a point of the curve", QuantityKind.FLOW, 1e-7, 0.1);
+  private static final Range HEAD_1 = new Range("head-1", "head there", QuantityKind.HEAD, 0, 200);
+  private static final Range FLOW_2 =
+      new Range("flow-2", "flow rate of a farther point", QuantityKind.FLOW, 1e-7, 0.1);
+  private static final Range HEAD_2 = new Range("head-2", "head there", QuantityKind.HEAD, 0, 200);
+  private static final Range SPEED =
+      new Range("speed-ratio", "speed by that of the curve", QuantityKind.RATIO, 0.3, 3);
+  private static final Range JETS =
+      new Range(
+          "jet-area",
+          "open area of all jets times their discharge coefficient; 0 for an open end",
+          QuantityKind.AREA,
+          0,
+          1e-2);
+
+  private static final Source CURVE_SOURCE =
+      Source.published(
+          "Power function pump curves, EPANET 2 Users Manual, EPA/600/R-00/057 (2000), 3.1; affinity"
+              + " laws");
+
+  /** The head of a curve by name. */
+  public static final Calculation CURVE_HEAD =
+      new Calculation(
+          "pump-curve-head",
+          "Head of a pump at a flow rate and speed, from three points of its curve",
+          "head = r^2 a - b r^(2-c) flow^c through the three points; r = speed-ratio",
+          "From no flow to run-out, where the head is zero; refused beyond, and where the curve rises",
+          CURVE_SOURCE,
+          List.of(
+              SHUT_OFF.required(),
+              FLOW_1.required(),
+              HEAD_1.required(),
+              FLOW_2.required(),
+              HEAD_2.required(),
+              Hose.FLOW.required(),
+              SPEED.optional("1")),
+          List.of(
+              new Output("head", "head", QuantityKind.HEAD),
+              new Output("shut-off", "head at no flow at that speed", QuantityKind.HEAD),
+              new Output("run-out", "flow rate at no head", QuantityKind.FLOW)),
+          List.of(),
+          PumpAgainstCircuit::curveHead);
+
+  /** The operating point by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "operating-point",
+          "Flow rate and head of a pump against a lift, a hose and jets",
+          "head of the curve = lift + (f length/bore + loss-coefficient) v^2/(2 g) + (flow/jet-area)^2"
+              + "/(2 g)",
+          "Outlet above the water (lift 0 m or more); flow 0 where the pump cannot lift the water;"
+              + " uncertain where the Reynolds number lies between 2000 and 4000",
+          CURVE_SOURCE,
+          operatingParameters(),
+          List.of(
+              new Output("flow", "flow rate", QuantityKind.FLOW),
+              new Output("head", "head of the pump", QuantityKind.HEAD),
+              new Output("hose-loss", "head lost in the hose", QuantityKind.HEAD),
+              new Output("jet-head", "head before the jets", QuantityKind.HEAD),
+              new Output("reynolds", "Reynolds number in the hose", QuantityKind.RATIO)),
+          List.of(Caution.HOT_WATER),
+          PumpAgainstCircuit::operatingPoint);
+
+  private PumpAgainstCircuit() {}
+
+  private static List<Parameter> operatingParameters() {
+    return List.of(
+        SHUT_OFF.required(),
+        FLOW_1.required(),
+        HEAD_1.required(),
+        FLOW_2.required(),
+        HEAD_2.required(),
+        SPEED.optional("1"),
+        Circuit.LIFT.required(),
+        Hose.LENGTH.required(),
+        Hose.BORE.required(),
+        new Range("loss-coefficient", "bends and fittings", QuantityKind.RATIO, 0, 1e5)
+            .optional("2"),
+        JETS.optional("0 mm2"),
+        Water.TEMPERATURE.optional("20 Cel"));
+  }
+
+  private static double[] curveHead(double[] p) {
+    PumpCurve curve = curve(p).atSpeed(SPEED.check(p[6]));
+    double flow = Math.max(0, Hose.FLOW.check(p[5]));
+    return new double[] {curve.head(flow), curve.shutOffHead(), curve.runOut()};
+  }
+
+  private static PumpCurve curve(double[] p) {
+    return PumpCurve.through(
+        new double[] {0, FLOW_1.check(p[1]), FLOW_2.check(p[3])},
+        new double[] {SHUT_OFF.check(p[0]), HEAD_1.check(p[2]), HEAD_2.check(p[4])});
+  }
+
+  private static double[] operatingPoint(double[] p) {
+    PumpCurve curve = curve(p).atSpeed(SPEED.check(p[5]));
+    Hose hose = new Hose(p[7], p[8], 0, p[9]);
+    double jets = JETS.check(p[10]);
+    double lift = Math.max(0, Circuit.LIFT.check(p[6]));
+    Circuit circuit = new Circuit(lift, List.of(hose), jets <= 0 ? Double.POSITIVE_INFINITY : jets);
+    double viscosity = Water.at(p[11]).kinematicViscosity();
+    OperatingPoint point = solve(curve, circuit, viscosity);
+    double loss = hose.headLoss(point.flow(), viscosity);
+    double jetHead = point.flow() == 0 ? 0 : point.head() - lift - loss;
+    return new double[] {
+      point.flow(), point.head(), loss, jetHead, hose.reynolds(point.flow(), viscosity)
+    };
+  }
+
+  /**
+   * The operating point of a pump in order that keeps its speed.
+   *
+   * @param curve the curve at that speed
+   * @param circuit what the pump works against
+   * @param kinematicViscosity the kinematic viscosity in m2/s, above 0
+   * @return the point
+   */
+  public static OperatingPoint solve(PumpCurve curve, Circuit circuit, double kinematicViscosity) {
+    Motor stiff = new Motor.Inverter(Double.POSITIVE_INFINITY);
+    return new PumpSet(curve, stiff, curve.runOut(), 0.5, PumpCondition.GOOD)
+        .against(circuit, kinematicViscosity);
+  }
+}

@@ -1,0 +1,80 @@
+package kelter.hydraulics.fault;
+
+import kelter.hydraulics.circuit.PumpCondition;
+import kelter.hydraulics.pipe.BlockedBore;
+import kelter.hydraulics.water.StandardGravity;
+
+/**
+ * What a severity of the faults of any centrifugal pump means in figures. The end points, at
+ * severity 1, are judgement (common practice, no source): about as bad as it is met before the
+ * machine is given up. In between every figure runs in a straight line.
+ */
+final class PumpFaults {
+
+  /** The share of the vane passages that is closed at severity 1. */
+  private static final double CLOSED_PASSAGES = 0.95;
+
+  /** The share of the head at no flow that is lost with all those passages closed. */
+  private static final double LOST_HEAD = 0.2;
+
+  /** The share of the speed that slips away at severity 1. */
+  private static final double SLIPPING = 0.8;
+
+  /** The flow that runs back at the rated head at severity 1, as a ratio of the rated flow. */
+  private static final double RUNNING_BACK = 1.5;
+
+  /** The share of a bore that is closed at severity 1. */
+  private static final double CLOSED_BORE = 0.97;
+
+  private PumpFaults() {}
+
+  /** The share of the vane passages that is open. */
+  static double openPassages(double severity) {
+    return 1 - CLOSED_PASSAGES * severity;
+  }
+
+  /** The head as a ratio, with some vanes out of work. */
+  static double headShare(double blocked) {
+    return 1 - LOST_HEAD * blocked;
+  }
+
+  /** The speed of the impeller by that of the shaft. */
+  static double grip(double severity) {
+    return 1 - SLIPPING * severity;
+  }
+
+  /** Discharge coefficient times area of the way back inside the pump, in m2. */
+  static double leakArea(double severity, double ratedFlow, double ratedHead) {
+    return severity * RUNNING_BACK * ratedFlow / Math.sqrt(2 * StandardGravity.G * ratedHead);
+  }
+
+  /** The loss coefficient of a clogged bore. */
+  static double clogged(double severity) {
+    return severity == 0 ? 0 : BlockedBore.lossCoefficient(1 - CLOSED_BORE * severity);
+  }
+
+  /**
+   * The electric power of a pump.
+   *
+   * @param shaftPower the power on the shaft as a ratio of the rated one
+   * @param turns whether it turns at all
+   * @return the electric power as a ratio of the rated one
+   */
+  static double electricPower(double shaftPower, boolean turns) {
+    return turns ? IDLE_POWER + (1 - IDLE_POWER) * shaftPower : STALLED_POWER;
+  }
+
+  /**
+   * The electric power of a small motor without a load, as a ratio of the rated one; from memory.
+   */
+  private static final double IDLE_POWER = 0.25;
+
+  /** The electric power of a small stalled motor, as a ratio of the rated one; from memory. */
+  private static final double STALLED_POWER = 1.2;
+
+  /** The condition of a pump in order but for what is said here. */
+  static PumpCondition condition(double blocked, double slips, double leakArea, double drag) {
+    return new PumpCondition(
+        openPassages(blocked), grip(slips), headShare(blocked), 1, leakArea, drag, 1);
+  }
+}

@@ -1,0 +1,210 @@
+package kelter.hydraulics.part;
+
+import java.util.List;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Hazard;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.CurveKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+
+/** The drain pump with its strainer, hose and check valve. */
+public final class DrainPumpKind {
+
+  /** The word of the kind. */
+  public static final String ID = "drain-pump";
+
+  /** The curve of head over flow rate. */
+  public static final CurveKind HEAD_CURVE =
+      new CurveKind("head", "head over flow rate", QuantityKind.FLOW, QuantityKind.HEAD);
+
+  /** The height of the hose's highest point or outlet above the water in the sump. */
+  public static final Characteristic STATIC_LIFT =
+      new Characteristic(
+          "static-lift", "outlet or highest point of the hose above the water", QuantityKind.HEAD);
+
+  /** The length of the drain hose. */
+  public static final Characteristic HOSE_LENGTH =
+      new Characteristic("hose-length", "length of the drain hose", QuantityKind.HEAD);
+
+  /** The bore of the drain hose. */
+  public static final Characteristic HOSE_BORE =
+      new Characteristic("hose-bore", "inner diameter of the drain hose", QuantityKind.LENGTH);
+
+  /** Head, at no flow unless a flow rate is stated. */
+  public static final Observable HEAD =
+      Observable.quantity(
+          "head",
+          "head of the drain pump, at no flow unless stated",
+          QuantityKind.HEAD,
+          new Span(0, 6),
+          List.of(Way.AT_FLOW, Way.AT_TEMPERATURE),
+          Way.running(
+              "Put a clear hose on the pump outlet as a standpipe, higher than the pump can lift, start"
+                  + " draining and read the height of the water in it above that in the sump.",
+              8,
+              new Accuracy(0, 0.01),
+              Caution.HOT_WATER,
+              Way.HOSE_END));
+
+  /** Flow rate at the end of the hose. */
+  public static final Observable FLOW =
+      Observable.quantity(
+          "flow",
+          "flow rate at the end of the drain hose",
+          QuantityKind.FLOW,
+          new Span(0, 60.0 / 60_000),
+          List.of(Way.AT_TEMPERATURE),
+          Way.running(
+              "Let it drain into a bucket with the hose end at its usual height, and take the time for a"
+                  + " known volume once the hose runs full.",
+              5,
+              new Accuracy(0.05, 0.2 / 60_000),
+              Caution.HOT_WATER,
+              Way.HOSE_END));
+
+  /** Electric power while it drains. */
+  public static final Observable POWER =
+      Observable.quantity(
+          "power",
+          "electric power of the drain pump while it drains",
+          QuantityKind.POWER,
+          new Span(0, 200),
+          List.of(Way.AT_TEMPERATURE),
+          Way.running(
+              "Read a plug-in power meter while only the drain pump runs, and take off what it shows while"
+                  + " the machine stands by.",
+              4,
+              new Accuracy(0.015, 0.5),
+              Way.WET_MAINS));
+
+  /** What it sounds like. */
+  public static final Observable NOISE =
+      Observable.graded(
+          "noise",
+          "noise of the drain pump with water in it",
+          List.of("usual", "louder", "rattles"),
+          Way.running(
+              "Listen while it drains, with water in the sump.",
+              1,
+              new Accuracy(0, 0),
+              Way.WET_MAINS));
+
+  /** What is found in the pump. */
+  public static final Observable DEBRIS =
+      Observable.graded(
+          "debris",
+          "debris in the pump chamber and between the vanes",
+          List.of("none", "some", "full"),
+          Way.opened(
+              "Empty the sump, take the pump off and look into its inlet and between the vanes.",
+              12));
+
+  /** The state of the strainer. */
+  public static final Observable STRAINER =
+      Observable.graded(
+          "strainer",
+          "strainer or debris trap before the pump",
+          List.of("clean", "partly", "clogged"),
+          Way.opened("Open the debris trap with a tray under it and look at the strainer.", 4));
+
+  /** How the rotor turns by hand. */
+  public static final Observable TURNS =
+      Observable.graded(
+          "turns",
+          "how the impeller turns by hand",
+          List.of("freely", "stiffly", "stuck"),
+          Way.opened(
+              "Turn the impeller by hand; a permanent-magnet rotor pulls into even steps, which is in"
+                  + " order.",
+              10));
+
+  /** Whether the impeller has come loose. */
+  public static final Observable LOOSE =
+      Observable.yesNo(
+          "impeller-loose",
+          "the impeller slips on its shaft or its vanes are worn away",
+          Way.opened(
+              "Hold the rotor and try to turn the impeller against it beyond its free stroke; look at"
+                  + " the vanes.",
+              10));
+
+  /** Whether the hose is narrowed. */
+  public static final Observable NARROWED =
+      Observable.yesNo(
+          "hose-narrowed",
+          "the drain hose is kinked, squeezed or clogged",
+          Way.dead(
+              "Follow the hose from end to end, squeeze it for deposits, and look into its ends and the"
+                  + " trap.",
+              8,
+              new Accuracy(0, 0)));
+
+  /** Whether the check valve hangs. */
+  public static final Observable VALVE_HANGS =
+      Observable.yesNo(
+          "valve-hangs",
+          "the flap of the check valve hangs, open or shut",
+          Way.opened("Take the check valve out and move its flap.", 8));
+
+  /** How high the hose goes. */
+  public static final Observable LIFT =
+      Observable.quantity(
+          "lift",
+          "outlet or highest point of the hose above the water",
+          QuantityKind.HEAD,
+          new Span(0, 3),
+          List.of(),
+          new Procedure(
+              "Measure from the water level in the sump to the highest point of the hose.",
+              2,
+              Hazard.NONE,
+              new Accuracy(0, 0.02),
+              List.of()));
+
+  /** Whether water comes back. */
+  public static final Observable RETURNS =
+      Observable.yesNo(
+          "water-returns",
+          "water runs back into the machine after the pump stops",
+          Way.running(
+              "Let it drain to the end, stop it, and look whether the level rises again within a minute.",
+              4,
+              new Accuracy(0, 0),
+              Caution.HOT_WATER));
+
+  /** What the owner sees. */
+  public static final Observable DRAINS_SLOWLY =
+      Observable.yesNo(
+          "drains-slowly",
+          "the machine drains slowly or not at all",
+          Way.look("Ask the owner, or watch one drain phase.", 1));
+
+  /** The kind. */
+  public static final ComponentKind KIND =
+      new ComponentKind(
+          ID,
+          "drain pump with strainer, hose and check valve",
+          List.of(
+              HEAD,
+              FLOW,
+              POWER,
+              NOISE,
+              DEBRIS,
+              STRAINER,
+              TURNS,
+              LOOSE,
+              NARROWED,
+              VALVE_HANGS,
+              LIFT,
+              RETURNS,
+              DRAINS_SLOWLY),
+          List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE),
+          List.of(HEAD_CURVE));
+
+  private DrainPumpKind() {}
+}

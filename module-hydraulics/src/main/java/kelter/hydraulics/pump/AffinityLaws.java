@@ -1,0 +1,105 @@
+package kelter.hydraulics.pump;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.source.Source;
+import kelter.hydraulics.limit.Range;
+
+/**
+ * What another speed makes of a point of a pump: flow in proportion to the speed, head to its
+ * square, power to its cube.
+ *
+ * <p>It holds for one pump and one liquid at speeds within about a factor of two; the share of
+ * friction grows at low speed, so that power falls a little less than the cube. The point moves
+ * along the parabola through the origin, not along the curve of the hose.
+ *
+ * <p>Source: affinity laws, as in Crane TP-410, chapter 7, and Hydraulic Institute HI 1.3.
+ */
+public final class AffinityLaws {
+
+  private static final Range POWER = new Range("power", "power", QuantityKind.POWER, 0, 1e5);
+  private static final Range HEAD = new Range("head", "head", QuantityKind.HEAD, 0, 1000);
+  private static final Range FLOW = new Range("flow", "flow rate", QuantityKind.FLOW, 0, 1);
+  private static final Range SPEED =
+      new Range("speed", "speed of the known point", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
+  private static final Range NEW_SPEED =
+      new Range("new-speed", "speed asked about", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
+  private static final double LEAST_RATIO = 0.3; // own choice: beyond this the laws mislead
+  private static final double GREATEST_RATIO = 3; // own choice: beyond this the laws mislead
+
+  /** The laws by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "affinity-laws",
+          "Flow, head and power of a pump at another speed (or 50 and 60 Hz)",
+          "r = new-speed / speed; new-flow = flow r; new-head = head r^2; new-power = power r^3",
+          "The same pump and liquid; new-speed between 0.3 and 3 times speed, refused outside; power is"
+              + " then good to about a tenth",
+          Source.published("Affinity laws; Crane TP-410, chapter 7, problem 7.33"),
+          List.of(
+              FLOW.required(),
+              HEAD.required(),
+              POWER.optional("0 W"),
+              SPEED.required(),
+              NEW_SPEED.required()),
+          List.of(
+              new Output("new-flow", "flow rate", QuantityKind.FLOW),
+              new Output("new-head", "head", QuantityKind.HEAD),
+              new Output("new-power", "power", QuantityKind.POWER)),
+          List.of(),
+          AffinityLaws::compute);
+
+  private AffinityLaws() {}
+
+  private static double[] compute(double[] p) {
+    double ratio = ratio(SPEED.check(p[3]), NEW_SPEED.check(p[4]));
+    return new double[] {
+      flow(FLOW.check(p[0]), ratio), head(HEAD.check(p[1]), ratio), power(POWER.check(p[2]), ratio)
+    };
+  }
+
+  private static double ratio(double speed, double newSpeed) {
+    double ratio = newSpeed / speed;
+    if (!(ratio >= LEAST_RATIO && ratio <= GREATEST_RATIO)) {
+      throw new IllegalArgumentException(
+          "new-speed is %.2f times speed; the laws are used from %s to %s times"
+              .formatted(ratio, LEAST_RATIO, GREATEST_RATIO));
+    }
+    return ratio;
+  }
+
+  /**
+   * Flow rate at another speed.
+   *
+   * @param flow the flow rate at the known speed, in any unit
+   * @param ratio the new speed divided by the known one
+   * @return the flow rate in the same unit
+   */
+  public static double flow(double flow, double ratio) {
+    return flow * ratio;
+  }
+
+  /**
+   * Head at another speed.
+   *
+   * @param head the head at the known speed, in any unit
+   * @param ratio the new speed divided by the known one
+   * @return the head in the same unit
+   */
+  public static double head(double head, double ratio) {
+    return head * ratio * ratio;
+  }
+
+  /**
+   * Power at another speed.
+   *
+   * @param power the power at the known speed, in any unit
+   * @param ratio the new speed divided by the known one
+   * @return the power in the same unit
+   */
+  public static double power(double power, double ratio) {
+    return power * ratio * ratio * ratio;
+  }
+}

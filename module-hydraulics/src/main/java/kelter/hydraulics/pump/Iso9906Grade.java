@@ -1,0 +1,81 @@
+package kelter.hydraulics.pump;
+
+import kelter.core.check.Limits;
+
+/**
+ * What a pump may differ from its guarantee point in the two-sided grades of ISO 9906.
+ *
+ * <p>The standard binds pumps of 10 kW and more, by agreement those from 1 kW, and none below: for
+ * the pumps of an appliance it is an analogy. The guarantee is met if the measured curve cuts or
+ * touches either the bar of head or the bar of flow rate.
+ *
+ * <p>Source: ISO 9906:2012, 4.4, Table 8; the figures are from memory.
+ */
+public enum Iso9906Grade {
+  /** Grade 1B: flow rate ±5 %, head ±3 %, power +4 %. */
+  GRADE_1B(0.05, 0.03, 0.04),
+  /** Grade 2B: flow rate ±8 %, head ±5 %, power +8 %. */
+  GRADE_2B(0.08, 0.05, 0.08),
+  /** Grade 3B: flow rate ±9 %, head ±7 %, power +9 %. */
+  GRADE_3B(0.09, 0.07, 0.09);
+
+  private final double flow;
+  private final double head;
+  private final double power;
+
+  Iso9906Grade(double flow, double head, double power) {
+    this.flow = flow;
+    this.head = head;
+    this.power = power;
+  }
+
+  /**
+   * What the head may be.
+   *
+   * @param guaranteed the guaranteed head, not negative, in any unit
+   * @return the limits in the same unit
+   */
+  public Limits head(double guaranteed) {
+    return new Limits(guaranteed * (1 - head), guaranteed * (1 + head));
+  }
+
+  /**
+   * What the flow rate may be.
+   *
+   * @param guaranteed the guaranteed flow rate, not negative, in any unit
+   * @return the limits in the same unit
+   */
+  public Limits flow(double guaranteed) {
+    return new Limits(guaranteed * (1 - flow), guaranteed * (1 + flow));
+  }
+
+  /**
+   * What the power may be; there is no lower limit.
+   *
+   * @param guaranteed the guaranteed power, not negative, in any unit
+   * @return the limit in the same unit
+   */
+  public Limits power(double guaranteed) {
+    return Limits.atMost(guaranteed * (1 + power));
+  }
+
+  /**
+   * Whether a measured curve meets a guarantee point: it cuts or touches the cross of the two bars.
+   *
+   * @param measured the measured curve
+   * @param guaranteedFlow the flow rate of the guarantee point in m3/s, above 0
+   * @param guaranteedHead the head of the guarantee point in m, above 0
+   * @return true if it does
+   */
+  public boolean isMet(PumpCurve measured, double guaranteedFlow, double guaranteedHead) {
+    if (head(guaranteedHead).contain(measured.headUnchecked(guaranteedFlow))) {
+      return true;
+    }
+    // The curve falls, so it crosses the bar of flow rate if it is above it at the left end and
+    // below
+    // it at the right.
+    Limits bar = flow(guaranteedFlow);
+    return measured.headUnchecked(bar.low()) >= guaranteedHead
+        && measured.headUnchecked(bar.high()) <= guaranteedHead;
+  }
+}

@@ -1,0 +1,182 @@
+package kelter.hydraulics.pump;
+
+import java.util.Arrays;
+
+/**
+ * The head of a pump over its flow rate, as a power function: H = A − B Q^C.
+ *
+ * <p>It falls everywhere, runs smoothly through and beyond the points, and follows the affinity
+ * laws exactly. It holds from no flow to run-out, where the head is zero. A pump whose head rises
+ * with flow at first is not described by it and is refused.
+ *
+ * <p>Source: the form is that of the power function curves of EPANET 2 Users Manual,
+ * EPA/600/R-00/057 (2000), section 3.1, Pumps; the fit to more than three points is ordinary least
+ * squares.
+ *
+ * @param shutOffHead A, the head at no flow, in m, above 0
+ * @param coefficient B, in m / (m3/s)^C, above 0
+ * @param exponent C, dimensionless, 1 to 6
+ * @param scatter the standard deviation of the points about the curve, in m; 0 where three points
+ *     or fewer leave nothing over
+ */
+public record PumpCurve(double shutOffHead, double coefficient, double exponent, double scatter) {
+
+  /** The exponent that is taken where two points leave it open; the usual parabola. */
+  private static final double PARABOLA = 2;
+
+  private static final double LEAST_EXPONENT = 1; // straight line
+  private static final double GREATEST_EXPONENT = 6; // flatter curves are not seen on pumps
+  private static final int PARAMETERS = 3;
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+  private static final int GOLDEN_STEPS = 60; // narrows the exponent to 1e-12
+
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if one is not finite or not above zero, or the exponent
+   *     outside 1 to 6
+   */
+  public PumpCurve {
+    if (!(shutOffHead > 0 && coefficient > 0 && Double.isFinite(shutOffHead + coefficient))) {
+      throw new IllegalArgumentException(
+          "a pump curve starts above 0 m and falls; this one starts at %s m"
+              .formatted(shutOffHead));
+    }
+    if (!(exponent >= LEAST_EXPONENT && exponent <= GREATEST_EXPONENT) || !(scatter >= 0)) {
+      throw new IllegalArgumentException(
+          "the exponent of a pump curve lies from 1 to 6, not at " + exponent);
+    }
+  }
+
+  /**
+   * The curve through or nearest to points.
+   *
+   * @param flow the flow rates in m3/s, rising, not negative; two or more
+   * @param head the head at each in m, falling, above or at 0
+   * @return the curve: exact through two points (as a parabola) and through three where such a
+   *     curve exists, nearest by least squares otherwise
+   * @throws IllegalArgumentException if there are fewer than two points, a figure is negative or
+   *     not finite, flows do not rise or heads do not fall; the message names the point
+   */
+  public static PumpCurve through(double[] flow, double[] head) {
+    requirePoints(flow, head);
+    double low = LEAST_EXPONENT;
+    double high = GREATEST_EXPONENT;
+    if (flow.length < PARAMETERS) {
+      return nearest(flow, head, PARABOLA);
+    }
+    for (int step = 0; step < GOLDEN_STEPS; step++) {
+      double left = high - GOLDEN * (high - low);
+      double right = low + GOLDEN * (high - low);
+      if (squares(flow, head, left) <= squares(flow, head, right)) {
+        high = right;
+      } else {
+        low = left;
+      }
+    }
+    return nearest(flow, head, (low + high) / 2);
+  }
+
+  private static void requirePoints(double[] flow, double[] head) {
+    if (flow.length < 2 || flow.length != head.length) {
+      throw new IllegalArgumentException(
+          "a pump curve needs a head for each of two flow rates or more, not %d and %d"
+              .formatted(flow.length, head.length));
+    }
+    for (int i = 0; i < flow.length; i++) {
+      boolean bad = !(flow[i] >= 0 && head[i] >= 0 && Double.isFinite(flow[i] + head[i]));
+      if (bad || (i > 0 && !(flow[i] > flow[i - 1] && head[i] < head[i - 1]))) {
+        throw new IllegalArgumentException(
+            "point %d of the pump curve: %s m at %s m3/s; flow rates rise from 0 and heads fall to 0"
+                .formatted(i + 1, head[i], flow[i]));
+      }
+    }
+  }
+
+  /** The least squares line of head over flow to the power given. */
+  private static PumpCurve nearest(double[] flow, double[] head, double exponent) {
+    double largest = flow[flow.length - 1];
+    double[] x = Arrays.stream(flow).map(q -> Math.pow(q / largest, exponent)).toArray();
+    double meanX = Arrays.stream(x).average().orElseThrow();
+    double meanHead = Arrays.stream(head).average().orElseThrow();
+    double xx = 0;
+    double xh = 0;
+    for (int i = 0; i < x.length; i++) {
+      xx += (x[i] - meanX) * (x[i] - meanX);
+      xh += (x[i] - meanX) * (head[i] - meanHead);
+    }
+    double slope = -xh / xx;
+    double start = meanHead + slope * meanX;
+    double squares = 0;
+    for (int i = 0; i < x.length; i++) {
+      double off = head[i] - (start - slope * x[i]);
+      squares += off * off;
+    }
+    int left = x.length - PARAMETERS;
+    return new PumpCurve(
+        start,
+        slope / Math.pow(largest, exponent),
+        exponent,
+        left > 0 ? Math.sqrt(squares / left) : 0);
+  }
+
+  private static double squares(double[] flow, double[] head, double exponent) {
+    PumpCurve curve = nearest(flow, head, exponent);
+    double sum = 0;
+    for (int i = 0; i < flow.length; i++) {
+      double off = head[i] - curve.headUnchecked(flow[i]);
+      sum += off * off;
+    }
+    return sum;
+  }
+
+  /**
+   * The head at a flow rate.
+   *
+   * @param flow the flow rate in m3/s, from 0 to run-out
+   * @return the head in m
+   * @throws IllegalArgumentException if the flow rate is negative, not finite or beyond run-out
+   */
+  public double head(double flow) {
+    double most = runOut();
+    if (!(flow >= 0 && flow <= most)) {
+      throw new IllegalArgumentException(
+          "the pump curve runs from 0 to %.1f L/min, where its head is zero; %.1f L/min is outside"
+              .formatted(most * 60_000, flow * 60_000));
+    }
+    return headUnchecked(flow);
+  }
+
+  /**
+   * The head at a flow rate, for solvers: negative beyond run-out.
+   *
+   * @param flow the flow rate in m3/s, not negative
+   * @return the head in m
+   */
+  public double headUnchecked(double flow) {
+    return shutOffHead - coefficient * Math.pow(flow, exponent);
+  }
+
+  /**
+   * The flow rate at which the head is zero.
+   *
+   * @return the flow rate in m3/s
+   */
+  public double runOut() {
+    return Math.pow(shutOffHead / coefficient, 1 / exponent);
+  }
+
+  /**
+   * The curve at another speed, by the {@link AffinityLaws}: A r², and B r^(2 − C).
+   *
+   * @param ratio the new speed divided by that of this curve, above 0
+   * @return the curve at that speed
+   */
+  public PumpCurve atSpeed(double ratio) {
+    return new PumpCurve(
+        AffinityLaws.head(shutOffHead, ratio),
+        coefficient * Math.pow(ratio, 2 - exponent),
+        exponent,
+        AffinityLaws.head(scatter, ratio));
+  }
+}

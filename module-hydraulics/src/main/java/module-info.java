@@ -1,0 +1,21 @@
+/**
+ * Water in an appliance: its properties, hoses and jets, pumps, the operating point of a pump in
+ * its circuit, and what faults make of it.
+ *
+ * <p>It needs the core alone and is built with plain constructors.
+ *
+ * @provides kelter.core.module.CalculationModule the module as the core finds it
+ */
+module kelter.hydraulics {
+  requires transitive kelter.core;
+
+  exports kelter.hydraulics;
+  exports kelter.hydraulics.circuit;
+  exports kelter.hydraulics.limit;
+  exports kelter.hydraulics.pipe;
+  exports kelter.hydraulics.pump;
+  exports kelter.hydraulics.water;
+
+  provides kelter.core.module.CalculationModule with
+      kelter.hydraulics.HydraulicsModule;
+}

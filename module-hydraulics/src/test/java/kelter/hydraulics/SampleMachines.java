@@ -1,0 +1,82 @@
+package kelter.hydraulics;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.job.Curve;
+import kelter.core.job.Nameplate;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.source.Source;
+import kelter.core.source.Standing;
+import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.WashPumpKind;
+
+/** Machines that were made up for the tests. */
+public final class SampleMachines {
+
+  private static final Source INVENTED = new Source("made up for tests", Standing.INVENTED);
+
+  private SampleMachines() {}
+
+  /** A washing machine with a drain pump that lifts 2 m at most. */
+  public static Component drainPump() {
+    return new Component(
+        "drain-pump",
+        DrainPumpKind.ID,
+        rated(30),
+        Map.of(
+            "static-lift", Quantity.of(0.8, "m", QuantityKind.HEAD),
+            "hose-length", Quantity.of(1.8, "m", QuantityKind.HEAD),
+            "hose-bore", Quantity.of(19, "mm", QuantityKind.LENGTH)),
+        Map.of("head", curve(0, 2.0, 10, 1.55, 20, 0.7)),
+        INVENTED);
+  }
+
+  /** The circulation pump of a machine with spray arms. */
+  public static Component washPump() {
+    return new Component(
+        "wash-pump",
+        WashPumpKind.ID,
+        rated(75),
+        Map.of(
+            "jet-lift", Quantity.of(0.25, "m", QuantityKind.HEAD),
+            "jet-area", Quantity.of(150, "mm2", QuantityKind.AREA),
+            "passage-length", Quantity.of(0.6, "m", QuantityKind.HEAD),
+            "passage-bore", Quantity.of(26, "mm", QuantityKind.LENGTH),
+            "working-level", Quantity.of(60, "mm", QuantityKind.LENGTH),
+            "rated-speed", Quantity.of(2800, "{rev}/min", QuantityKind.ROTATIONAL_SPEED),
+            "rated-arm-speed", Quantity.of(30, "{rev}/min", QuantityKind.ROTATIONAL_SPEED)),
+        Map.of("head", curve(0, 3.4, 40, 2.6, 66, 1.2)),
+        INVENTED);
+  }
+
+  /** A machine with these components. */
+  public static Appliance with(Component... components) {
+    return new Appliance(
+        "washer", "", "", "", Optional.empty(), Nameplate.UNREADABLE, List.of(components));
+  }
+
+  /** A curve of flow rates in L/min and heads in m. */
+  public static Curve curve(double... figures) {
+    Curve.Point[] points = new Curve.Point[figures.length / 2];
+    for (int i = 0; i < points.length; i++) {
+      points[i] =
+          new Curve.Point(
+              Quantity.of(figures[2 * i], "L/min", QuantityKind.FLOW),
+              Quantity.of(figures[2 * i + 1], "m", QuantityKind.HEAD));
+    }
+    return new Curve(List.of(points));
+  }
+
+  private static Nameplate rated(double watts) {
+    return new Nameplate(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(Quantity.of(watts, "W", QuantityKind.POWER)),
+        Optional.empty(),
+        Optional.empty());
+  }
+}

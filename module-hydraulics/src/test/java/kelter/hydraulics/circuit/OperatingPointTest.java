@@ -1,0 +1,214 @@
+package kelter.hydraulics.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import kelter.core.module.Computation;
+import kelter.core.problem.InputException;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.pump.PumpCurve;
+import kelter.hydraulics.water.StandardGravity;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class OperatingPointTest {
+
+  private static final double LITRE_PER_MINUTE = 1 / 60_000.0; // m3/s
+
+  /** EPANET's reference viscosity: 1.1e-5 ft2/s. */
+  private static final double REFERENCE_VISCOSITY = 1.1e-5 * 0.3048 * 0.3048;
+
+  private static final PumpCurve CURVE =
+      PumpCurve.through(
+          new double[] {0, 40 * LITRE_PER_MINUTE, 66 * LITRE_PER_MINUTE},
+          new double[] {3.4, 2.6, 1.2});
+
+  static List<String> recorded() throws IOException {
+    try (InputStream in = OperatingPointTest.class.getResourceAsStream("results.csv")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().skip(1).toList();
+    }
+  }
+
+  private static double figure(String network, String section, int row, int column)
+      throws IOException {
+    try (InputStream in = OperatingPointTest.class.getResourceAsStream(network + ".inp")) {
+      List<String> lines =
+          new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().map(String::strip).toList();
+      String line = lines.get(lines.indexOf("[" + section + "]") + 1 + row);
+      return Double.parseDouble(line.split("\\s+")[column]);
+    }
+  }
+
+  private static double viscosity(String network) throws IOException {
+    return figure(network, "OPTIONS", 2, 1) * REFERENCE_VISCOSITY;
+  }
+
+  /**
+   * EPANET 2.3.5, recorded results beside this test: flow, head and head loss within 0.2 %. It uses
+   * the friction factor of Swamee and Jain, which differs from Colebrook's by up to 1 %, and
+   * another g.
+   */
+  @ParameterizedTest
+  @MethodSource("recorded")
+  void anIndependentEngine(String row) throws IOException {
+    String network = row.split(",")[0];
+    double[] expected =
+        Arrays.stream(row.split(",")).skip(1).mapToDouble(Double::parseDouble).toArray();
+    double lift = figure(network, "JUNCTIONS", 1, 1);
+    Hose hose =
+        new Hose(
+            figure(network, "PIPES", 0, 3),
+            figure(network, "PIPES", 0, 4) / 1000,
+            figure(network, "PIPES", 0, 5) / 1000,
+            figure(network, "PIPES", 0, 6));
+    double jets =
+        figure(network, "EMITTERS", 0, 1) * LITRE_PER_MINUTE / Math.sqrt(2 * StandardGravity.G);
+    PumpCurve curve = CURVE.atSpeed(figure(network, "PUMPS", 0, 6));
+    OperatingPoint point =
+        PumpAgainstCircuit.solve(curve, new Circuit(lift, List.of(hose), jets), viscosity(network));
+    assertEquals(expected[0], point.flow() / LITRE_PER_MINUTE, 0.002 * expected[0]);
+    assertEquals(expected[1], point.head(), 0.002 * expected[1]);
+    double loss = hose.headLoss(point.flow(), viscosity(network));
+    assertEquals(expected[4], loss, 0.004 * expected[4]);
+  }
+
+  @Test
+  void sixNetworksAreRecorded() throws IOException {
+    assertEquals(6, recorded().size());
+  }
+
+  /**
+   * Çengel and Cimbala, Fluid Mechanics, chapter 14, problem with H = 7.46 m - 0.0453 Q² against
+   * 3.52 m + 0.0261 Q² (Q in L/min): 7.428 L/min and 4.960 m; attribution from memory, result
+   * reproduced elsewhere. The loss is put into a short hose whose coefficient makes the same
+   * parabola.
+   */
+  @Test
+  void problemOfATextbook() {
+    PumpCurve curve = new PumpCurve(7.46, 0.0453 / (LITRE_PER_MINUTE * LITRE_PER_MINUTE), 2, 0);
+    double area = LITRE_PER_MINUTE / Math.sqrt(2 * StandardGravity.G * 0.0261);
+    OperatingPoint point =
+        PumpAgainstCircuit.solve(curve, new Circuit(3.52, List.of(), area), 1e-6);
+    assertEquals(7.428, point.flow() / LITRE_PER_MINUTE, 0.0006);
+    assertEquals(4.960, point.head(), 0.0006);
+  }
+
+  @Test
+  void tooHighMeansNoFlow() {
+    OperatingPoint point =
+        PumpAgainstCircuit.solve(CURVE, new Circuit(4, List.of(), Double.POSITIVE_INFINITY), 1e-6);
+    assertEquals(0, point.flow());
+    assertEquals(3.4, point.head(), 1e-9);
+  }
+
+  @Test
+  void refusesToSiphon() {
+    IllegalArgumentException refused =
+        assertThrows(IllegalArgumentException.class, () -> new Circuit(-0.2, List.of(), 1e-4));
+    assertTrue(refused.getMessage().contains("siphons"), refused.getMessage());
+    assertThrows(
+        InputException.class,
+        () ->
+            Computation.of(
+                PumpAgainstCircuit.CALCULATION,
+                Map.of(
+                    "shut-off-head", "3.4 m",
+                    "flow-1", "40 L/min",
+                    "head-1", "2.6 m",
+                    "flow-2", "66 L/min",
+                    "head-2", "1.2 m",
+                    "lift", "-1 m",
+                    "length", "1.2 m",
+                    "bore", "19 mm")));
+  }
+
+  /**
+   * A real slip line is nearly straight; at half the torque the slip is half, so a motor of 8 %
+   * slip runs at 0.96 / 0.92 of its rated speed (definition of slip).
+   */
+  @Test
+  void slipLine() {
+    Motor motor = new Motor.Induction(0.08, 2.3);
+    assertEquals(1, motor.speed(1, 0), 1e-12);
+    assertEquals(1, motor.speed(0.4, 0.6), 1e-12);
+    assertEquals(0.96 / 0.92, motor.speed(0, 0.5), 1e-12);
+    assertEquals(1 / 0.92, motor.speed(0, 0), 1e-12);
+    assertEquals(0, motor.speed(1, 2.4));
+  }
+
+  @Test
+  void synchronousMotorKeepsStepOrStops() {
+    Motor motor = new Motor.Synchronous(1.7);
+    assertEquals(1, motor.speed(1, 0.69));
+    assertEquals(0, motor.speed(1, 0.71));
+  }
+
+  /** At its limit the torque of water and drag together is the limit: h r² + d = limit. */
+  @Test
+  void inverterGivesWay() {
+    Motor motor = new Motor.Inverter(1.1);
+    assertEquals(1, motor.speed(1, 0.05));
+    double r = motor.speed(1, 0.6);
+    assertEquals(1.1, r * r + 0.6, 1e-12);
+  }
+
+  @Test
+  void agreementLiesOnPumpAndCircuit() {
+    PumpSet set =
+        new PumpSet(
+            CURVE,
+            new Motor.Induction(0.08, 2.3),
+            30 * LITRE_PER_MINUTE,
+            0.5,
+            new PumpCondition(0.6, 0.9, 0.95, 1, 2e-5, 0.3, 1));
+    Circuit circuit = new Circuit(0.3, List.of(new Hose(1.2, 0.019, 0, 3)), 1e-4);
+    OperatingPoint point = set.against(circuit, 1e-6);
+    assertEquals(point.head(), circuit.head(point.flow(), 1e-6), 1e-7);
+    assertEquals(point.head(), set.atFlow(point.flow()).head(), 1e-7);
+    assertTrue(point.internalFlow() > point.flow());
+    assertTrue(point.speed() < 1.01 && point.speed() > 0.9);
+  }
+
+  @Test
+  void everyConditionLowersTheFlow() {
+    Circuit circuit = new Circuit(0.3, List.of(new Hose(1.2, 0.019, 0, 3)), 1e-4);
+    PumpSet good =
+        new PumpSet(
+            CURVE, new Motor.Induction(0.08, 2.3), 30 * LITRE_PER_MINUTE, 0.5, PumpCondition.GOOD);
+    double most = good.against(circuit, 1e-6).flow();
+    for (PumpCondition bad :
+        List.of(
+            new PumpCondition(0.5, 1, 1, 1, 0, 0, 1),
+            new PumpCondition(1, 0.7, 1, 1, 0, 0, 1),
+            new PumpCondition(1, 1, 0.8, 1, 0, 0, 1),
+            new PumpCondition(1, 1, 1, 1, 5e-5, 0, 1),
+            new PumpCondition(1, 1, 1, 1, 0, 0.8, 1),
+            new PumpCondition(1, 1, 1, 1, 0, 0, 0.7))) {
+      assertTrue(good.in(bad).against(circuit, 1e-6).flow() < most, bad.toString());
+    }
+  }
+
+  @Test
+  void stalledMotorMovesNothing() {
+    PumpSet set =
+        new PumpSet(
+            CURVE,
+            new Motor.Synchronous(1.7),
+            30 * LITRE_PER_MINUTE,
+            0.5,
+            new PumpCondition(1, 1, 1, 1, 0, 2, 1));
+    OperatingPoint point = set.against(new Circuit(0.3, List.of(), 1e-4), 1e-6);
+    assertEquals(0, point.flow());
+    assertEquals(0, point.head());
+    assertFalse(point.turns());
+  }
+}

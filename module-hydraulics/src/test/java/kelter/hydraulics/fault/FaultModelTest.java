@@ -1,0 +1,248 @@
+package kelter.hydraulics.fault;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.job.Nameplate;
+import kelter.core.problem.InputException;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Observable;
+import kelter.hydraulics.HydraulicsModule;
+import kelter.hydraulics.SampleMachines;
+import kelter.hydraulics.part.DrainPumpKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class FaultModelTest {
+
+  static Stream<FaultModel> models() {
+    return new HydraulicsModule()
+            .faultModels(SampleMachines.with(SampleMachines.drainPump(), SampleMachines.washPump()))
+            .stream();
+  }
+
+  private static FaultModel drain() {
+    return DrainModel.of(SampleMachines.drainPump()).orElseThrow();
+  }
+
+  private static FaultModel wash() {
+    return WashModel.of(SampleMachines.washPump()).orElseThrow();
+  }
+
+  private static double[][] forecast(FaultModel model, List<Question> questions, double... s) {
+    double[] value = new double[questions.size()];
+    double[] spread = new double[questions.size()];
+    model.forecaster(questions).forecast(s, value, spread);
+    return new double[][] {value, spread};
+  }
+
+  private static double[] with(FaultModel model, String fault, double severity) {
+    double[] s = new double[model.faults().size()];
+    s[
+            IntStream.range(0, s.length)
+                .filter(i -> model.faults().get(i).id().equals(fault))
+                .findFirst()
+                .orElseThrow()] =
+        severity;
+    return s;
+  }
+
+  private static double value(FaultModel model, String observable, double[] s) {
+    List<Question> questions = model.questions();
+    int place =
+        IntStream.range(0, questions.size())
+            .filter(i -> questions.get(i).observable().id().equals(observable))
+            .findFirst()
+            .orElseThrow();
+    return forecast(model, questions, s)[0][place];
+  }
+
+  @ParameterizedTest
+  @MethodSource("models")
+  void everyForecastIsFiniteAndInsideItsSpan(FaultModel model) {
+    List<Question> questions = model.questions();
+    Forecaster forecaster = model.forecaster(questions);
+    Random random = new Random(7);
+    double[] value = new double[questions.size()];
+    double[] spread = new double[questions.size()];
+    for (int n = 0; n < 3000; n++) {
+      double[] s = new double[model.faults().size()];
+      for (int k = 0; k < 3; k++) {
+        s[random.nextInt(s.length)] = random.nextInt(5) == 0 ? 1 : random.nextDouble();
+      }
+      forecaster.forecast(s, value, spread);
+      for (int i = 0; i < value.length; i++) {
+        Observable observable = questions.get(i).observable();
+        String what = observable.id() + " " + value[i] + " ± " + spread[i];
+        assertTrue(
+            value[i] >= observable.span().low() && value[i] <= observable.span().high(), what);
+        assertTrue(spread[i] > 0 && Double.isFinite(spread[i]), what);
+        if (observable.type() == Observable.Type.YES_NO) {
+          assertTrue(value[i] > 0 && value[i] < 1, what);
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("models")
+  void everyFaultMovesSomething(FaultModel model) {
+    List<Question> questions = model.questions();
+    double[][] healthy = forecast(model, questions, new double[model.faults().size()]);
+    for (int f = 0; f < model.faults().size(); f++) {
+      double[] s = new double[model.faults().size()];
+      s[f] = 1;
+      double[][] faulty = forecast(model, questions, s);
+      boolean moved = false;
+      for (int i = 0; i < questions.size(); i++) {
+        double by = Math.abs(faulty[0][i] - healthy[0][i]);
+        boolean symptom = questions.get(i).observable().type() == Observable.Type.YES_NO;
+        moved |= symptom ? by > 0.3 : by > 3 * healthy[1][i];
+      }
+      assertTrue(moved, model.faults().get(f).key());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("models")
+  void sameAnswerTwiceAndNothingChanged(FaultModel model) {
+    double[] s = new double[model.faults().size()];
+    s[1] = 0.4;
+    double[] kept = s.clone();
+    List<Question> questions = model.questions();
+    assertArrayEquals(forecast(model, questions, s)[0], forecast(model, questions, s)[0]);
+    assertArrayEquals(kept, s);
+  }
+
+  /**
+   * The good pump shows its own curve: 2.0 m at no flow and 1.55 m at 10 L/min, as the job says.
+   */
+  @Test
+  void healthyHeadIsThatOfTheCurve() {
+    FaultModel drain = drain();
+    assertEquals(2.0, value(drain, "head", new double[9]), 1e-6);
+    Question at10 =
+        new Question(
+            "drain-pump",
+            DrainPumpKind.HEAD,
+            new Conditions(Map.of("flow", Quantity.of(10, "L/min", QuantityKind.FLOW))));
+    assertEquals(1.55, forecast(drain, List.of(at10), new double[9])[0][0], 1e-6);
+    assertEquals(3.4, value(wash(), "head", new double[9]), 1e-6);
+  }
+
+  @Test
+  void healthyPowerIsThatOfTheNameplate() {
+    assertEquals(30, value(drain(), "power", new double[9]), 0.01);
+    assertEquals(75, value(wash(), "power", new double[9]), 0.5);
+  }
+
+  /** A hose does nothing at no flow; the pump's own faults do (general pump literature). */
+  @Test
+  void headAtNoFlowTellsPumpFromHose() {
+    FaultModel drain = drain();
+    for (String path : List.of("hose-clogged", "lift-too-high", "valve-shut", "strainer-clogged")) {
+      assertEquals(2.0, value(drain, "head", with(drain, path, 0.8)), 1e-6, path);
+      assertTrue(
+          value(drain, "flow", with(drain, path, 0.8)) < 0.75 * value(drain, "flow", new double[9]),
+          path);
+    }
+    for (String pump : List.of("impeller-slips", "internal-leak", "passages-blocked")) {
+      assertTrue(value(drain, "head", with(drain, pump, 0.8)) < 1.75, pump);
+    }
+  }
+
+  /**
+   * Low flow with low power: outlet too tight, slipping impeller or air; low flow with usual or
+   * high power: something rubs or runs back (general pump literature, from memory).
+   */
+  @Test
+  void powerTellsDragFromTightness() {
+    FaultModel wash = wash();
+    double usual = value(wash, "power", new double[9]);
+    assertTrue(value(wash, "power", with(wash, "jets-clogged", 0.8)) < 0.95 * usual);
+    assertTrue(value(wash, "power", with(wash, "inlet-clogged", 0.9)) < 0.95 * usual);
+    assertTrue(value(wash, "power", with(wash, "impeller-slips", 0.8)) < 0.8 * usual);
+    assertTrue(value(wash, "power", with(wash, "low-water", 0.8)) < 0.95 * usual);
+    assertTrue(value(wash, "power", with(wash, "drag", 0.8)) > 1.2 * usual);
+    assertTrue(value(wash, "power", with(wash, "internal-leak", 0.8)) > 0.97 * usual);
+  }
+
+  /** Closed jets raise the pressure before them; everything else lowers it. */
+  @Test
+  void pressureTellsClosedJets() {
+    FaultModel wash = wash();
+    double usual = value(wash, "jet-pressure", new double[9]);
+    assertTrue(value(wash, "jet-pressure", with(wash, "jets-clogged", 0.6)) > 1.2 * usual);
+    for (String other : List.of("passages-blocked", "inlet-clogged", "internal-leak", "slow")) {
+      assertTrue(value(wash, "jet-pressure", with(wash, other, 0.8)) < 0.8 * usual, other);
+    }
+  }
+
+  /** A restriction before the pump shows on the suction side only, by physics. */
+  @Test
+  void suctionTellsTheInlet() {
+    FaultModel wash = wash();
+    double usual = value(wash, "inlet-pressure", new double[9]);
+    assertTrue(value(wash, "inlet-pressure", with(wash, "inlet-clogged", 0.7)) < usual - 3000);
+    assertTrue(value(wash, "inlet-pressure", with(wash, "jets-clogged", 0.7)) >= usual);
+  }
+
+  @Test
+  void flowFallsWithEverySeverity() {
+    FaultModel drain = drain();
+    for (int f = 0; f < 8; f++) {
+      double last = Double.MAX_VALUE;
+      for (double severity = 0; severity <= 1; severity += 0.05) {
+        double[] s = new double[9];
+        s[f] = severity;
+        double flow = value(drain, "flow", s);
+        assertTrue(flow <= last + 1e-9, drain.faults().get(f).id() + " at " + severity);
+        last = flow;
+      }
+    }
+  }
+
+  @Test
+  void noCurveMeansNoModel() {
+    Component bare =
+        new Component(
+            "drain-pump",
+            DrainPumpKind.ID,
+            Nameplate.UNREADABLE,
+            Map.of(),
+            Map.of(),
+            SampleMachines.drainPump().source());
+    assertEquals(List.of(), new HydraulicsModule().faultModels(SampleMachines.with(bare)));
+  }
+
+  @Test
+  void risingCurveIsTold() {
+    Component odd =
+        new Component(
+            "drain-pump",
+            DrainPumpKind.ID,
+            Nameplate.UNREADABLE,
+            Map.of(),
+            Map.of("head", SampleMachines.curve(0, 1, 10, 2, 20, 0.5)),
+            SampleMachines.drainPump().source());
+    InputException refused =
+        assertThrows(
+            InputException.class,
+            () -> new HydraulicsModule().faultModels(SampleMachines.with(odd)));
+    assertTrue(refused.getMessage().contains("point 2"), refused.getMessage());
+  }
+}

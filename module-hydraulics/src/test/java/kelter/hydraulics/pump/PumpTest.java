@@ -1,0 +1,190 @@
+package kelter.hydraulics.pump;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import kelter.core.module.Computation;
+import kelter.core.quantity.Unit;
+import org.junit.jupiter.api.Test;
+
+class PumpTest {
+
+  private static final double US_GALLON_PER_MINUTE = 6.30902e-5; // m3/s
+  private static final double FOOT = 0.3048; // m
+  private static final double HORSEPOWER = 745.7; // W
+
+  /** Crane TP-410, problem 7.33: 400 gpm, 126 ft, 17.5 hp at 3500 rpm; at 1700 rpm. */
+  @Test
+  void affinityOfAHandbook() {
+    double r = 1700.0 / 3500;
+    assertEquals(194.29, AffinityLaws.flow(400, r), 0.006);
+    assertEquals(29.73, AffinityLaws.head(126, r), 0.006);
+    assertEquals(2.005, AffinityLaws.power(17.5, r), 0.0006);
+  }
+
+  /** A maker's bulletin TIB-33: 200 gpm, 60 ft, 5 bhp at 1700 rpm; at 2000 rpm 235, 83, 8.1. */
+  @Test
+  void affinityOfABulletin() {
+    double r = 2000.0 / 1700;
+    assertEquals(235, AffinityLaws.flow(200, r), 0.6);
+    assertEquals(83, AffinityLaws.head(60, r), 0.6);
+    assertEquals(8.1, AffinityLaws.power(5, r), 0.06);
+  }
+
+  @Test
+  void affinityIsNotStretched() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> AffinityLaws.CALCULATION.law().apply(new double[] {1e-3, 1, 1, 50, 500}));
+    assertTrue(refused.getMessage().contains("10.00 times"), refused.getMessage());
+  }
+
+  /** Crane TP-410, problem 7.15: 100 gpm, 421 ft, efficiency 0.70, 70 °F: 15.2 hp. */
+  @Test
+  void powerOfAHandbook() {
+    double power =
+        HydraulicPower.of(100 * US_GALLON_PER_MINUTE, 421 * FOOT, 998.0) / 0.70 / HORSEPOWER;
+    assertEquals(15.2, power, 0.06);
+  }
+
+  /** Arithmetic on the definition: 15 L/min, 1 m, 998.2 kg/m3: 2.447 W. */
+  @Test
+  void powerOfADrainPump() {
+    assertEquals(2.447, HydraulicPower.of(15.0 / 60_000, 1, 998.2), 0.0006);
+  }
+
+  @Test
+  void moreThanAllIsRefused() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                HydraulicPower.CALCULATION
+                    .law()
+                    .apply(new double[] {15.0 / 60_000, 10, 10, 293.15}));
+    assertTrue(refused.getMessage().contains("24.5 W"), refused.getMessage());
+  }
+
+  /**
+   * 1 m of water is 9.789 kPa at 20 °C (arithmetic on IAPWS density 998.2065 kg/m3); with 30 L/min
+   * through 20 mm before and behind the velocities cancel.
+   */
+  @Test
+  void headFromGauges() {
+    Computation computation =
+        Computation.of(
+            PumpHead.CALCULATION,
+            Map.of(
+                "outlet-pressure", "19.578 kPa",
+                "inlet-pressure", "-9.789 kPa",
+                "elevation", "0.25 m",
+                "flow", "30 L/min",
+                "outlet-bore", "20 mm",
+                "inlet-bore", "20 mm"));
+    assertEquals(3.25, computation.results().get(0).quantity().in(Unit.of("m")).value(), 1e-3);
+  }
+
+  /**
+   * Velocity head from any table: 2 m/s is 0.2039 m. 60 L/min through 25.23 mm runs at 2 m/s
+   * (arithmetic on the circle).
+   */
+  @Test
+  void velocityHead() {
+    assertEquals(0.2039, PumpHead.velocityHead(1e-3, Math.sqrt(1e-3 / 2 * 4 / Math.PI)), 0.6e-4);
+  }
+
+  /**
+   * Crane TP-410, problem 7.32, read backwards: the gauge of 5 psi at 60 °F (999.0 kg/m3) is 11.54
+   * ft of water.
+   */
+  @Test
+  void gaugeOfAHandbook() {
+    assertEquals(11.54, PumpHead.head(5 * 6894.757, 0, 0, 0.02, 0.02, 999.0) / FOOT, 0.012);
+  }
+
+  @Test
+  void curveRunsThroughItsPoints() {
+    double[] flow = {0, 40.0 / 60_000, 66.0 / 60_000};
+    double[] head = {3.4, 2.6, 1.2};
+    PumpCurve curve = PumpCurve.through(flow, head);
+    for (int i = 0; i < flow.length; i++) {
+      assertEquals(head[i], curve.head(flow[i]), 1e-7);
+    }
+    // EPANET 2 Users Manual gives the exponent as ln((A-h1)/(A-h2)) / ln(q1/q2).
+    assertEquals(Math.log(0.8 / 2.2) / Math.log(40.0 / 66), curve.exponent(), 1e-6);
+  }
+
+  /**
+   * A curve with known figures and points off it by ±10 mm in turn: least squares finds it again.
+   */
+  @Test
+  void curveNearestToManyPoints() {
+    double[] flow = new double[9];
+    double[] head = new double[9];
+    for (int i = 0; i < 9; i++) {
+      flow[i] = i * 1e-4;
+      head[i] = 3 - 2.5 * Math.pow(i / 8.0, 1.8) + (i % 2 == 0 ? 0.01 : -0.01);
+    }
+    PumpCurve curve = PumpCurve.through(flow, head);
+    assertEquals(3, curve.shutOffHead(), 0.02);
+    assertEquals(1.8, curve.exponent(), 0.1);
+    assertEquals(0.01, curve.scatter(), 0.004);
+  }
+
+  @Test
+  void twoPointsMakeAParabola() {
+    PumpCurve curve = PumpCurve.through(new double[] {0, 1e-3}, new double[] {4, 0});
+    assertEquals(3, curve.head(0.5e-3), 1e-12);
+    assertEquals(1e-3, curve.runOut(), 1e-15);
+  }
+
+  @Test
+  void curveFollowsTheAffinityLaws() {
+    PumpCurve curve = PumpCurve.through(new double[] {0, 4e-4, 8e-4}, new double[] {3.4, 2.6, 0.4});
+    PumpCurve slow = curve.atSpeed(0.8);
+    assertEquals(0.64 * curve.head(5e-4), slow.head(0.8 * 5e-4), 1e-12);
+  }
+
+  @Test
+  void refusesWhatIsNotAPump() {
+    IllegalArgumentException rises =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> PumpCurve.through(new double[] {0, 1e-4, 2e-4}, new double[] {2, 2.2, 1}));
+    assertTrue(rises.getMessage().contains("point 2"), rises.getMessage());
+    PumpCurve curve = PumpCurve.through(new double[] {0, 1e-3}, new double[] {4, 0});
+    IllegalArgumentException beyond =
+        assertThrows(IllegalArgumentException.class, () -> curve.head(2e-3));
+    assertTrue(beyond.getMessage().contains("60.0 L/min"), beyond.getMessage());
+    assertThrows(IllegalArgumentException.class, () -> curve.head(Double.NaN));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> PumpCurve.through(new double[] {0, Double.NaN}, new double[] {2, 1}));
+  }
+
+  /** ISO 9906:2012, Table 8, from memory: grade 3B flow ±9 %, head ±7 %, power +9 %. */
+  @Test
+  void gradesOfTheStandard() {
+    assertEquals(0.93, Iso9906Grade.GRADE_3B.head(1).low(), 1e-12);
+    assertEquals(1.09, Iso9906Grade.GRADE_3B.flow(1).high(), 1e-12);
+    assertEquals(1.04, Iso9906Grade.GRADE_1B.power(1).high(), 1e-12);
+    assertEquals(0.95, Iso9906Grade.GRADE_2B.head(1).low(), 1e-12);
+  }
+
+  /**
+   * Tolerance cross, as a maker's pump lexicon draws it: met where the measured curve cuts either
+   * bar, though the head at the guaranteed flow is too low.
+   */
+  @Test
+  void toleranceCross() {
+    PumpCurve steep = PumpCurve.through(new double[] {0, 1e-3}, new double[] {10, 0});
+    assertEquals(7.5, steep.head(0.5e-3), 1e-9);
+    assertTrue(Iso9906Grade.GRADE_1B.isMet(steep, 0.5e-3, 7.5));
+    assertTrue(Iso9906Grade.GRADE_1B.isMet(steep, 0.51e-3, 7.6));
+    assertFalse(Iso9906Grade.GRADE_1B.isMet(steep, 0.5e-3, 8.5));
+  }
+}

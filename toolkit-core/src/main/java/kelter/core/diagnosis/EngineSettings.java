@@ -1,0 +1,43 @@
+package kelter.core.diagnosis;
+
+import kelter.core.source.Source;
+
+/**
+ * What the engine takes for granted. All chances are from memory; they set how readily it doubts a
+ * reading, its own catalogue of faults, and the complaint.
+ *
+ * @param blunder the chance that a reading is wrong altogether: misread, miswritten, taken at the
+ *     wrong place
+ * @param unexplained the prior probability that a group of components does what no known fault
+ *     explains
+ * @param nothingFound the prior probability that nothing is wrong although somebody complains
+ * @param soundIfUnasked the prior probability that nothing is wrong if nobody complains
+ * @param competentForLiveWork whether measurements on live parts may be proposed
+ */
+public record EngineSettings(
+    double blunder,
+    double unexplained,
+    double nothingFound,
+    double soundIfUnasked,
+    boolean competentForLiveWork) {
+
+  /** The usual settings; no live work. */
+  public static final EngineSettings USUAL = new EngineSettings(0.01, 0.03, 0.1, 0.9, false);
+
+  /** Where the chances come from. */
+  public static final Source SOURCE =
+      Source.fromMemory("chance of a blunder, of an unknown fault and of an unfounded complaint");
+
+  /**
+   * Checks the chances.
+   *
+   * @throws IllegalArgumentException if one is not above 0 and below 1
+   */
+  public EngineSettings {
+    for (double chance : new double[] {blunder, unexplained, nothingFound, soundIfUnasked}) {
+      if (!(chance > 0 && chance < 1)) {
+        throw new IllegalArgumentException("a chance of the engine lies above 0 and below 1");
+      }
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package kelter.core.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * The order of remedies with the least expected cost, found exactly over all subsets.
+ *
+ * <p>Remedies are done one after the other, each followed by a trial, until the machine works.
+ * After any of them one may give up and call for the service that always ends it, such as a new
+ * machine. A remedy costs its price only if the machine does not work by then, so that the expected
+ * cost of an order is the sum over its steps of cost times the chance that what was done before was
+ * not enough. That chance depends on which remedies were done and not on their order; the best way
+ * on is therefore found by dynamic programming over the 2^n subsets (Bellman's principle). Unlike
+ * the order by chance over cost (Kadane and Simon, Annals of Statistics 5, 1977, from memory) this
+ * is also right where remedies overlap, where several faults are there, or where opening the
+ * machine is shared.
+ *
+ * @param remedies the remedies to do, in order, by their number
+ * @param expectedCost the expected cost, from now
+ * @param endsWithService whether the service follows if none of them helps
+ */
+record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWithService) {
+
+  /** The greatest number of remedies. */
+  static final int MOST = 12;
+
+  /** What a remedy costs. */
+  @FunctionalInterface
+  interface Cost {
+
+    /**
+     * The cost of a remedy after others.
+     *
+     * @param remedy its number
+     * @param done the remedies done before, one bit each
+     * @return the cost, not negative
+     */
+    double of(int remedy, int done);
+  }
+
+  /**
+   * Finds the best order.
+   *
+   * @param count how many remedies there are, at most {@link #MOST}
+   * @param cost what each costs
+   * @param notWorking the chance that the machine does not work once a set of remedies, one bit
+   *     each, is done
+   * @param service the cost of the service that always ends it; infinite if there is none
+   * @return the best order; without a service it holds every remedy that can still help
+   */
+  static RepairOrder best(int count, Cost cost, IntToDoubleFunction notWorking, double service) {
+    if (count > MOST) {
+      throw new IllegalArgumentException("at most " + MOST + " remedies, not " + count);
+    }
+    int sets = 1 << count;
+    double[] left = new double[sets];
+    Arrays.setAll(left, notWorking);
+    double[] ahead = new double[sets];
+    int[] step = new int[sets];
+    for (int done = sets - 1; done >= 0; done--) {
+      ahead[done] = Double.isInfinite(service) ? 0 : service * left[done];
+      step[done] = -1;
+      boolean mustGoOn = Double.isInfinite(service);
+      for (int remedy = 0; remedy < count; remedy++) {
+        int next = done | 1 << remedy;
+        if (next == done || !(left[next] < left[done])) {
+          continue;
+        }
+        double way = left[done] * cost.of(remedy, done) + ahead[next];
+        if (mustGoOn || way < ahead[done]) {
+          ahead[done] = way;
+          step[done] = remedy;
+          mustGoOn = false;
+        }
+      }
+    }
+    return follow(step, ahead[0], !Double.isInfinite(service));
+  }
+
+  private static RepairOrder follow(int[] step, double expectedCost, boolean service) {
+    List<Integer> order = new ArrayList<>();
+    int done = 0;
+    while (step[done] >= 0) {
+      order.add(step[done]);
+      done |= 1 << step[done];
+    }
+    return new RepairOrder(List.copyOf(order), expectedCost, service);
+  }
+}

@@ -1,0 +1,71 @@
+package kelter.core.job;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import kelter.core.quantity.Nearest;
+import kelter.core.quantity.QuantityFormatException;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
+import kelter.core.vocabulary.Observable;
+
+/** Reads a reading as a person writes it. */
+public final class ReadingParser {
+
+  private static final Set<String> OVER_RANGE =
+      Set.of("ol", "o.l", "o.l.", "0l", "open", "over range", "overrange", "over-range", "∞");
+
+  private ReadingParser() {}
+
+  /**
+   * Reads a reading.
+   *
+   * @param text what a person wrote: a quantity; {@code < 0.1 ohm} or {@code > 200 MOhm} for a
+   *     value beyond what the instrument tells; {@code OL}, {@code open} or {@code over range};
+   *     {@code yes} or {@code no}; or a word on the scale of the observable
+   * @param observable what was read
+   * @return the reading
+   * @throws QuantityFormatException if the text is not a reading of that observable; the message
+   *     says what would be
+   */
+  public static Reading parse(String text, Observable observable) {
+    return switch (observable.type()) {
+      case QUANTITY -> figure(text.strip(), observable.kind());
+      case YES_NO -> yesNo(text.strip());
+      case GRADE -> grade(text.strip(), observable.grades());
+    };
+  }
+
+  private static Reading figure(String text, QuantityKind kind) {
+    if (OVER_RANGE.contains(text.toLowerCase(Locale.ROOT))) {
+      return new Reading.OverRange();
+    }
+    if (text.startsWith("<") || text.startsWith("≤")) {
+      return new Reading.Below(QuantityParser.parse(text.substring(1), kind));
+    }
+    if (text.startsWith(">") || text.startsWith("≥")) {
+      return new Reading.Above(QuantityParser.parse(text.substring(1), kind));
+    }
+    QuantityParser.Parsed parsed = QuantityParser.parsePart(text, kind);
+    return new Reading.Value(parsed.quantity(), parsed.resolution());
+  }
+
+  private static Reading yesNo(String text) {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "yes", "y", "true" -> new Reading.YesNo(true);
+      case "no", "n", "false" -> new Reading.YesNo(false);
+      default -> throw new QuantityFormatException("'" + text + "' is neither yes nor no");
+    };
+  }
+
+  private static Reading grade(String text, List<String> words) {
+    String word = text.toLowerCase(Locale.ROOT);
+    int rank = words.indexOf(word);
+    if (rank >= 0) {
+      return new Reading.Grade(word, rank);
+    }
+    String near = Nearest.of(word, words).map(w -> "; did you mean '" + w + "'?").orElse("");
+    throw new QuantityFormatException(
+        "'%s' is not one of %s%s".formatted(text, String.join(", ", words), near));
+  }
+}

@@ -1,0 +1,224 @@
+package kelter.core.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import kelter.core.job.Job;
+import kelter.core.job.Reading;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class JobFileTest {
+
+  @TempDir private Path folder;
+
+  private static Job parse(String text) {
+    return JobFile.parse(text, Samples.VOCABULARY).job();
+  }
+
+  private static List<Problem> problems(String text) {
+    return assertThrows(InputException.class, () -> parse(text)).problems();
+  }
+
+  private Problem problemOf(byte[] content) throws IOException {
+    Path file = folder.resolve("job.json");
+    Files.write(file, content);
+    return problemOf(file);
+  }
+
+  private static Problem problemOf(Path file) {
+    InputException refused =
+        assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY));
+    assertEquals(1, refused.problems().size(), refused::getMessage);
+    assertFalse(refused.getMessage().contains("Exception"), refused.getMessage());
+    return refused.problems().get(0);
+  }
+
+  @Test
+  void everyFieldArrives() {
+    Job job = parse(Samples.FULL);
+
+    assertEquals("b-17", job.id());
+    assertEquals(4.5, job.appliance().age().orElseThrow().value());
+    assertEquals(400, job.appliance().nameplate().power().orElseThrow().si());
+    assertEquals(0.8, job.appliance().components().get(0).figure("lift").orElseThrow().si());
+    assertEquals(2, job.appliance().components().get(0).curves().get("head").points().size());
+    assertEquals(2, job.measurements().get(0).readings().size());
+    assertEquals(
+        297.15, job.measurements().get(0).conditions().si("temperature", Double.NaN), 1e-12);
+    assertEquals(new Reading.YesNo(true), job.measurements().get(1).readings().get(0));
+    assertEquals(new Reading.Grade("some", 1), job.measurements().get(2).readings().get(0));
+    assertEquals(
+        new BigDecimal("1200.50"), job.prices().orElseThrow().parts().get("pump.renew").amount());
+    assertEquals(
+        0.005,
+        job.instrument("standpipe").orElseThrow().functions().get(0).accuracy().limitOfError(1.6),
+        1e-15);
+  }
+
+  @Test
+  void writingBackLosesNothing() throws IOException {
+    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
+    Path file = folder.resolve("job.json");
+
+    JobFile.write(document, file);
+
+    String written = Files.readString(file);
+    assertEquals(squeezed(Samples.FULL), squeezed(written));
+    assertTrue(written.contains("1.50e2"), "the spelling of numbers is kept");
+    assertEquals(document, JobFile.read(file, Samples.VOCABULARY));
+    assertEquals(written, JobFile.read(file, Samples.VOCABULARY).text());
+    try (var left = Files.list(folder)) {
+      assertEquals(1, left.count(), "nothing is left beside the file");
+    }
+  }
+
+  private static String squeezed(String json) {
+    return json.replaceAll("\\s+", "");
+  }
+
+  @Test
+  void newFileIsNeverWrittenOverAnOldOne() throws IOException {
+    Path file = folder.resolve("job.json");
+    Files.writeString(file, "mine");
+    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
+
+    assertThrows(InputException.class, () -> JobFile.writeNew(document, file));
+    assertEquals("mine", Files.readString(file));
+  }
+
+  @Test
+  void allMistakesAreToldInTheOrderOfTheFile() {
+    String text =
+        Samples.FULL
+            .replace("\"id\": \"b-17\"", "\"id\": \"B 17\"")
+            .replace("\"2026-03-01\"", "\"1.3.26\"")
+            .replace("\"maker\"", "\"makr\"")
+            .replace("\"230 V\"", "\"230 W\"")
+            .replace("[\"20 L/min\", \"2.1 m\"]", "[\"20 L/min\"]")
+            .replace("\"measures\": \"head\"", "\"measures\": \"haed\"")
+            .replace("\"24 °C\"", "\"24 Celsus\"")
+            .replace("\"reading\": \"some\"", "\"reading\": \"sme\"")
+            .replace("\"900 NOK\"", "900")
+            .replace("\"700 NOK\"", "\"700 EUR\"");
+
+    List<Problem> problems = problems(text);
+
+    assertEquals(
+        List.of(
+            "/id",
+            "/date",
+            "/appliance/makr",
+            "/appliance/nameplate/voltage",
+            "/appliance/components/0/curves/head/1",
+            "/instruments/0/functions/0/measures",
+            "/measurements/0/at/temperature",
+            "/measurements/2/reading",
+            "/prices/labour-per-hour",
+            "/prices"),
+        problems.stream().map(Problem::where).toList());
+    assertTrue(problems.get(2).remedy().contains("maker"), "a suggestion for a misspelt name");
+    assertTrue(problems.get(5).remedy().contains("head"), "a suggestion for a misspelt word");
+    assertTrue(problems.get(6).what().contains("Cel"), "a suggestion for a misspelt unit");
+    assertTrue(problems.get(7).what().contains("some"), "a suggestion for a misspelt grade");
+  }
+
+  @Test
+  void duplicateKeysAreToldWithTheirPlace() {
+    List<Problem> problems = problems("{\"format\": \"kelter-job/1\", \"x-a\": 1, \"x-a\": 2}");
+
+    assertEquals("/x-a", problems.get(0).where());
+    assertTrue(problems.get(0).what().contains("twice"));
+  }
+
+  @Test
+  void emptyFile() throws IOException {
+    assertTrue(problemOf(new byte[0]).what().contains("empty"));
+    assertTrue(problemOf(" \n".getBytes(StandardCharsets.UTF_8)).what().contains("nothing"));
+  }
+
+  @Test
+  void folder() {
+    assertTrue(problemOf(folder).what().contains("directory"));
+  }
+
+  @Test
+  void missingFile() {
+    assertTrue(problemOf(folder.resolve("none.json")).what().contains("no such file"));
+  }
+
+  @Test
+  void hugeFile() throws IOException {
+    Path file = folder.resolve("huge.json");
+    try (var channel =
+        Files.newByteChannel(
+            file,
+            java.nio.file.StandardOpenOption.CREATE_NEW,
+            java.nio.file.StandardOpenOption.WRITE)) {
+      channel.position(200L * 1024 * 1024);
+      channel.write(java.nio.ByteBuffer.wrap(new byte[] {'}'}));
+    }
+    assertTrue(problemOf(file).what().contains("larger than 4 MB"));
+  }
+
+  @Test
+  void deeplyNested() throws IOException {
+    String text = "{\"x-a\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}";
+    assertTrue(problemOf(text.getBytes(StandardCharsets.UTF_8)).what().contains("deeper than"));
+  }
+
+  @Test
+  void notANumber() throws IOException {
+    Problem problem = problemOf("{\n  \"x-a\": NaN }".getBytes(StandardCharsets.UTF_8));
+    assertTrue(problem.what().contains("NaN"), problem.what());
+    assertTrue(problem.where().contains("line 2"), problem.where());
+  }
+
+  @Test
+  void wrongEncodings() throws IOException {
+    byte[] text = Samples.FULL.getBytes(StandardCharsets.UTF_8);
+    byte[] marked = new byte[text.length + 3];
+    marked[0] = (byte) 0xEF;
+    marked[1] = (byte) 0xBB;
+    marked[2] = (byte) 0xBF;
+    System.arraycopy(text, 0, marked, 3, text.length);
+
+    assertTrue(problemOf(marked).what().contains("byte order mark"));
+    for (var utf16 :
+        List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16BE, StandardCharsets.UTF_16LE)) {
+      assertTrue(problemOf(Samples.FULL.getBytes(utf16)).what().contains("UTF-16"));
+    }
+    assertTrue(
+        problemOf("{\"x-a\": \"é\"}".getBytes(StandardCharsets.ISO_8859_1))
+            .what()
+            .contains("UTF-8"));
+  }
+
+  @Test
+  void brokenJsonHasLineAndColumn() throws IOException {
+    Problem problem = problemOf("{\n  \"id\": \"a\",\n}".getBytes(StandardCharsets.UTF_8));
+    assertTrue(problem.where().contains("line 3"), problem.where());
+    assertFalse(problem.display().contains("JsonReadFeature"), problem.display());
+  }
+
+  @Test
+  void textBehindTheObject() throws IOException {
+    assertTrue(problemOf("{} {}".getBytes(StandardCharsets.UTF_8)).what().contains("follows"));
+  }
+
+  @Test
+  void controlCharactersInAMessageAreShownAsEscapes() {
+    Problem problem = problems("{\"format\": \"\\u001b[31m\"}").get(0);
+    assertFalse(problem.display().contains("\u001b"), "no escape reaches the terminal");
+  }
+}

@@ -1,0 +1,100 @@
+package kelter.core.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import kelter.core.job.Instrument;
+import kelter.core.safety.ProtectionClass;
+import kelter.core.source.Standing;
+import org.junit.jupiter.api.Test;
+
+/** The published schema and the reader must tell the same story. */
+class JobSchemaTest {
+
+  private static final Schema SCHEMA =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(JobSchema.text(), InputFormat.JSON);
+
+  private static final Json.Obj DEFINITIONS =
+      (Json.Obj)
+          ((Json.Obj) JsonText.read(JobSchema.text().getBytes(StandardCharsets.UTF_8), "schema"))
+              .members()
+              .get("$defs");
+
+  @Test
+  void acceptsAJobThatUsesAllOfTheFormat() {
+    assertEquals(0, SCHEMA.validate(Samples.FULL, InputFormat.JSON).size());
+  }
+
+  @Test
+  void refusesWhatTheReaderRefuses() {
+    String unknown = Samples.FULL.replace("\"maker\"", "\"makr\"");
+    String noFormat = Samples.FULL.replace("\"format\": \"kelter-job/1\",", "");
+    String number = Samples.FULL.replace("\"900 NOK\"", "900");
+
+    for (String text : new String[] {unknown, noFormat, number}) {
+      assertFalse(SCHEMA.validate(text, InputFormat.JSON).isEmpty());
+    }
+  }
+
+  @Test
+  void knowsTheSameFieldsAsTheReader() {
+    Map<String, Set<String>> fields =
+        Map.of(
+            "job", JobReader.JOB,
+            "appliance", ApplianceReader.APPLIANCE,
+            "nameplate", NameplateReader.NAMEPLATE,
+            "component", ApplianceReader.COMPONENT,
+            "source", ApplianceReader.SOURCE,
+            "complaint", JobReader.COMPLAINT,
+            "instrument", JobReader.INSTRUMENT,
+            "function", JobReader.FUNCTION,
+            "measurement", MeasurementReader.MEASUREMENT,
+            "prices", PricesReader.PRICES);
+    fields.forEach((name, known) -> assertEquals(known, properties(name).members().keySet(), name));
+  }
+
+  @Test
+  void knowsTheSameWordsAsTheRecords() {
+    assertEquals(Instrument.MEASURES.keySet(), words("function", "measures"));
+    assertEquals(
+        names(Arrays.stream(ProtectionClass.values()).map(Enum::name).toArray(String[]::new)),
+        words("nameplate", "protection-class"));
+    assertEquals(
+        names(Arrays.stream(Standing.values()).map(Standing::words).toArray(String[]::new)),
+        words("source", "standing"));
+    assertTrue(
+        SCHEMA
+                .validate(Samples.FULL.replace("\"invented\"", "\"a rumour\""), InputFormat.JSON)
+                .size()
+            > 0);
+  }
+
+  private static Set<String> names(String... words) {
+    return new LinkedHashSet<>(Arrays.asList(words));
+  }
+
+  private static Json.Obj properties(String definition) {
+    Json.Obj object = (Json.Obj) DEFINITIONS.members().get(definition);
+    return (Json.Obj) object.members().get("properties");
+  }
+
+  private static Set<String> words(String definition, String property) {
+    Json.Obj field = (Json.Obj) properties(definition).members().get(property);
+    Set<String> words = new LinkedHashSet<>();
+    ((Json.Arr) field.members().get("enum"))
+        .items()
+        .forEach(item -> words.add(((Json.Str) item).text()));
+    return words;
+  }
+}

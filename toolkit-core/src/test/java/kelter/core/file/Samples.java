@@ -1,0 +1,115 @@
+package kelter.core.file;
+
+import java.util.List;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.CurveKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import kelter.core.vocabulary.Vocabulary;
+
+/** A small vocabulary and a job that uses all of the format. */
+final class Samples {
+
+  private static final Procedure PROCEDURE =
+      new Procedure("Look.", 1, Hazard.NONE, new Accuracy(0.02, 0), List.of());
+
+  static final Vocabulary VOCABULARY =
+      new Vocabulary(
+          List.of(
+              new ComponentKind(
+                  "bilge-pump",
+                  "bilge pump",
+                  List.of(
+                      Observable.quantity(
+                          "head",
+                          "head",
+                          QuantityKind.HEAD,
+                          new Span(0, 20),
+                          List.of(
+                              new Characteristic("flow", "flow rate", QuantityKind.FLOW),
+                              new Characteristic(
+                                  "temperature", "temperature", QuantityKind.TEMPERATURE)),
+                          PROCEDURE),
+                      Observable.yesNo("hums", "hums", PROCEDURE),
+                      Observable.graded(
+                          "dirt", "dirt", List.of("none", "some", "much"), PROCEDURE)),
+                  List.of(new Characteristic("lift", "lift", QuantityKind.HEAD)),
+                  List.of(
+                      new CurveKind("head", "head curve", QuantityKind.FLOW, QuantityKind.HEAD)))));
+
+  static final String FULL =
+      """
+      {
+        "format": "kelter-job/1",
+        "id": "b-17",
+        "date": "2026-03-01",
+        "x-berth": { "no": 4, "paid": 1.50e2, "ok": true, "left": null, "list": [1, 2.0] },
+        "appliance": {
+          "kind": "bilge-unit",
+          "maker": "Ostvik",
+          "model": "B2",
+          "serial": "001",
+          "age": "4,5 years",
+          "nameplate": {
+            "voltage": "230 V",
+            "frequency": "50 Hz",
+            "power": "0.4 kW",
+            "current": "1.8 A",
+            "protection-class": "I"
+          },
+          "components": [
+            {
+              "id": "pump",
+              "kind": "bilge-pump",
+              "nameplate": { "power": "60 W" },
+              "figures": { "lift": "0.8 m" },
+              "curves": { "head": [["0 L/min", "3.0 m"], ["20 L/min", "2.1 m"]] },
+              "source": { "document": "service sheet 3", "standing": "invented" }
+            }
+          ]
+        },
+        "complaint": { "said": "it floods", "displayed": "F1" },
+        "instruments": [
+          {
+            "id": "standpipe",
+            "title": "a clear hose and a rule",
+            "functions": [
+              { "measures": "head", "accuracy": "5 mm" },
+              { "measures": "temperature", "accuracy": "0.5 % + 2 counts", "resolution": "0.1 K" }
+            ]
+          }
+        ],
+        "measurements": [
+          {
+            "of": "pump",
+            "observable": "head",
+            "reading": ["1.62 m", "1.60 m"],
+            "at": { "flow": "0 L/min", "temperature": "24 °C" },
+            "instrument": "standpipe",
+            "note": "twice"
+          },
+          { "of": "pump", "observable": "hums", "reading": true },
+          { "of": "pump", "observable": "dirt", "reading": "some" }
+        ],
+        "prices": {
+          "currency": "NOK",
+          "labour-per-hour": "900 NOK",
+          "call-out": "500 NOK",
+          "replacement": "8 900 NOK",
+          "installation": "700 NOK",
+          "running-per-year": "300 NOK",
+          "running-per-year-new": "250 NOK",
+          "discount-rate": "4 %",
+          "parts": { "pump.renew": "1200.50 NOK" }
+        },
+        "note": "by the quay"
+      }
+      """;
+
+  private Samples() {}
+}

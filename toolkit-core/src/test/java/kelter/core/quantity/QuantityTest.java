@@ -1,0 +1,130 @@
+package kelter.core.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Points and differences, gauge and absolute, and how quantities are shown. */
+class QuantityTest {
+
+  private static Quantity temperature(double value) {
+    return Quantity.of(value, "Cel", QuantityKind.TEMPERATURE);
+  }
+
+  private static Quantity difference(double value, String unit) {
+    return Quantity.of(value, unit, QuantityKind.TEMPERATURE_DIFFERENCE);
+  }
+
+  @Test
+  void aDifferenceIsScaledAndATemperatureIsShifted() {
+    assertEquals(293.15, temperature(20).si(), 1e-12);
+    assertEquals(20, difference(20, "Cel").si(), 0);
+    assertEquals(20, difference(36, "[degF]").si(), 1e-12);
+    assertEquals(
+        68, temperature(20).in(Unit.of("[degF]")).value(), 1e-12); // 20 Cel is 68 [degF], exact
+  }
+
+  @Test
+  void aDifferenceMayBeAddedToATemperatureAndNothingElse() {
+    assertEquals(25, temperature(20).plus(difference(9, "[degF]")).value(), 1e-12);
+    assertThrows(QuantityFormatException.class, () -> temperature(20).plus(temperature(5)));
+    assertThrows(QuantityFormatException.class, () -> difference(5, "K").plus(temperature(20)));
+    Quantity gauge = Quantity.of(30, "kPa", QuantityKind.GAUGE_PRESSURE);
+    Quantity air = Quantity.of(101.325, "kPa", QuantityKind.ABSOLUTE_PRESSURE);
+    Quantity drop = Quantity.of(5, "kPa", QuantityKind.PRESSURE_DIFFERENCE);
+    assertEquals(35, gauge.plus(drop).value(), 1e-12);
+    assertThrows(QuantityFormatException.class, () -> gauge.plus(air));
+    assertThrows(QuantityFormatException.class, () -> gauge.plus(temperature(1)));
+  }
+
+  @Test
+  void absoluteIsGaugePlusAir() {
+    Quantity gauge = new Quantity(1, 0.03, Unit.of("bar"), QuantityKind.GAUGE_PRESSURE);
+    Quantity air = new Quantity(101.325, 4, Unit.of("kPa"), QuantityKind.ABSOLUTE_PRESSURE);
+    Quantity absolute = gauge.absolute(air);
+    assertEquals(201325, absolute.si(), 1e-9);
+    assertEquals(5000, absolute.standardUncertaintySi(), 1e-9); // 3 and 4 kPa, in quadrature
+    assertEquals(QuantityKind.ABSOLUTE_PRESSURE, absolute.kind());
+    assertThrows(QuantityFormatException.class, () -> air.absolute(air));
+    assertThrows(QuantityFormatException.class, () -> gauge.absolute(gauge));
+  }
+
+  @Test
+  void absoluteZeroItselfIsATemperatureInEveryUnit() {
+    for (String unit : new String[] {"K", "Cel", "[degF]"}) {
+      Quantity zero = Quantity.ofSi(0, 0, QuantityKind.TEMPERATURE).in(Unit.of(unit));
+      assertEquals(0, zero.si(), 1e-9, unit);
+    }
+    assertEquals(0, Quantity.of(-459.67, "[degF]", QuantityKind.TEMPERATURE).si(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void figuresThatAreNotFiniteAreRefused(double value) {
+    assertThrows(
+        QuantityFormatException.class, () -> Quantity.of(value, "V", QuantityKind.VOLTAGE));
+    assertThrows(
+        QuantityFormatException.class,
+        () -> new Quantity(1, value, Unit.of("V"), QuantityKind.VOLTAGE));
+  }
+
+  @Test
+  void aNegativeUncertaintyIsRefused() {
+    assertThrows(
+        QuantityFormatException.class,
+        () -> new Quantity(1, -1e-9, Unit.of("V"), QuantityKind.VOLTAGE));
+  }
+
+  @Test
+  void moneyOfTwoCurrenciesIsNeverConverted() {
+    Quantity euros = Quantity.of(10, "EUR", QuantityKind.money("EUR"));
+    assertThrows(QuantityFormatException.class, () -> euros.in(Unit.of("USD")));
+    assertEquals("EUR/a", Unit.of("EUR/a").code());
+  }
+
+  /** JCGM 100:2008, 7.2.6: two significant digits of uncertainty, the value to the same place. */
+  @ParameterizedTest
+  @CsvSource({
+    "26.4537, 0.0612, 26.45 ± 0.12",
+    "100.02147, 0.00035, 100.02147 ± 0.00070",
+    "1234567, 1000, 1234600 ± 2000",
+    "0.0498, 0.0498, 0.05 ± 0.10",
+    "26.4537, 0, 26.45"
+  })
+  void theUncertaintySetsTheDigits(double value, double u, String shown) {
+    assertEquals(shown, QuantityFormat.withUncertainty(value, u));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0",
+    "26.4537, 26.45",
+    "1000, 1000",
+    "12345678, 1.235e+07",
+    "0.00012345, 0.0001234",
+    "0.00001, 1.000e-05",
+    "NaN, not a number",
+    "Infinity, infinite"
+  })
+  void aFigureHasFourDigits(double value, String shown) {
+    assertEquals(shown, QuantityFormat.plain(value));
+  }
+
+  @Test
+  void displayIsInTheSpellingOfTheTrade() {
+    assertEquals("26.4 ohm", Quantity.of(26.4, "Ohm", QuantityKind.RESISTANCE).display());
+    assertEquals("60 °C", temperature(60).display());
+    assertEquals(
+        "1400 rpm", Quantity.of(1400, "{rev}/min", QuantityKind.ROTATIONAL_SPEED).display());
+    assertEquals(
+        "101.3 kPa absolute",
+        Quantity.of(101.325, "kPa", QuantityKind.ABSOLUTE_PRESSURE).display());
+    assertEquals(
+        "26.45 ohm ± 0.12",
+        new Quantity(26.4537, 0.0612, Unit.of("Ohm"), QuantityKind.RESISTANCE).display());
+  }
+}

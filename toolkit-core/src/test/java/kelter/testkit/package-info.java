@@ -1,0 +1,9 @@
+/**
+ * The contract test kit for modules, ours and outside ones. A module passes it by a small subclass
+ * of {@link kelter.testkit.ModuleContract}; the rules by themselves return what they found, so that
+ * a test can show that each of them can fail.
+ *
+ * <p>Nothing here knows of any particular module. Not covered: how quick a module is, what a
+ * weigher answers, whether a figure is right.
+ */
+package kelter.testkit;
