@@ -16,7 +16,9 @@ module kelter.costing {
   exports kelter.costing;
   exports kelter.costing.life;
   exports kelter.costing.money;
+  exports kelter.costing.shop;
   exports kelter.costing.survival;
+  exports kelter.costing.use;
 
   provides kelter.core.module.CalculationModule with
       kelter.costing.CostingModule;
