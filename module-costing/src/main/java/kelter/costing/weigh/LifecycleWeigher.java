@@ -2,6 +2,7 @@ package kelter.costing.weigh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import kelter.costing.choice.Work;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.life.LifeStudy;
 import kelter.costing.life.RemainingLife;
+import kelter.costing.life.Weibull;
 import kelter.costing.money.SinglePresentValue;
 
 /**
@@ -142,7 +144,16 @@ public final class LifecycleWeigher implements Weigher {
   }
 
   private static List<String> method(Basis basis) {
+    DoubleSummaryStatistics means =
+        basis.life().studies().stream().mapToDouble(Weibull::mean).summaryStatistics();
     return List.of(
+        String.format(
+            Locale.ROOT,
+            "The studies of the life of such machines give means from %.1f to %.1f years; a new"
+                + " machine follows any of them with the same chance, and this one the rather the"
+                + " more machines reach its age by that study.",
+            means.getMin(),
+            means.getMax()),
         String.format(
             Locale.ROOT,
             "All options are compared over the same %.1f years, the mean life of a new machine; a"

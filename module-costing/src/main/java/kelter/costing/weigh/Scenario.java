@@ -23,6 +23,9 @@ import org.apache.commons.rng.UniformRandomProvider;
  */
 final class Scenario {
 
+  /** Below this, one less an exponential would lose digits. */
+  private static final double NEARLY_NOTHING = 1e-3;
+
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
@@ -91,7 +94,7 @@ final class Scenario {
       int study = place(cumulativeWeights, random.nextDouble());
       double lasts =
           studies[study].residual(
-              hazardReached[study], -Math.log1p(-random.nextDouble()), basis.age());
+              hazardReached[study], exponential(random.nextDouble()), basis.age());
       double failsAgain = random.nextDouble();
       double worth = worth(lasts, logRate);
       double kept = (basis.running() - annualNew) * worth;
@@ -100,7 +103,7 @@ final class Scenario {
         again[w] = fails < lasts ? Math.exp(-fails * logRate) : 0;
       }
       Weibull next = studies[(int) (random.nextDouble() * studies.length)];
-      double lastsNew = next.residual(0, -Math.log1p(-random.nextDouble()), 0);
+      double lastsNew = next.residual(0, exponential(random.nextDouble()), 0);
       double renewed =
           basis.newMachine() + (basis.runningNew() - annualNew) * worth(lastsNew, logRate);
       int state = place(cumulativeStates, random.nextDouble());
@@ -126,11 +129,22 @@ final class Scenario {
 
   private double fails(int study, int wear, double uniform) {
     return components[study].residual(
-        hazardTo[study][wear], -Math.log1p(-uniform), Outcomes.WEAR.get(wear) * basis.age());
+        hazardTo[study][wear], exponential(uniform), Outcomes.WEAR.get(wear) * basis.age());
   }
 
+  /** The same as the worth of the law, with the faster exponential where it is exact enough. */
   private double worth(double years, double logRate) {
-    return logRate == 0 ? years : -Math.expm1(-years * logRate) / basis.rate();
+    double exponent = years * logRate;
+    if (logRate == 0) {
+      return years;
+    }
+    double gone = exponent < NEARLY_NOTHING ? -Math.expm1(-exponent) : 1 - Math.exp(-exponent);
+    return gone / basis.rate();
+  }
+
+  /** A draw from the unit exponential distribution by inversion. */
+  private static double exponential(double uniform) {
+    return -Math.log(1 - uniform);
   }
 
   private static int place(double[] cumulative, double uniform) {
