@@ -18,12 +18,10 @@ module kelter.cli {
 
   uses CalculationModule;
 
-  // Guice makes instances of these; picocli sets the fields of commands.
-  exports kelter.cli.wiring to
-      com.google.guice;
+  // The main class, which a runtime image starts by its name.
+  exports kelter.cli;
 
-  opens kelter.cli.command to
-      info.picocli;
+  // Guice makes the workshop.
   opens kelter.cli.wiring to
       com.google.guice;
 }

@@ -8,36 +8,29 @@ import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.file.JobFile;
 import kelter.core.job.Job;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter check JOB}: the findings. */
-@Command(
-    name = "check",
-    description = "Hold the readings of a job against their limits.",
-    footer = {"", "Example:", "  kelter check demo/jobs/washer-extractor.json"})
-final class CheckCommand implements Action {
-
-  @Mixin private Shared shared;
-
-  @Parameters(paramLabel = "JOB", description = "a job file")
-  private Path file;
+final class CheckCommand implements Command {
 
   @Override
-  public Shared shared() {
-    return shared;
+  public CommandSpec spec() {
+    return Arguments.command(
+            "check",
+            Arguments.lines("Hold the readings of a job against their limits."),
+            "kelter check demo/jobs/washer-extractor.json")
+        .addPositional(Arguments.jobFile("a job file"));
   }
 
   @Override
-  public void run(Shared options) {
-    Workshop workshop = options.workshop();
-    Job job = JobFile.read(file, workshop.vocabulary()).job();
+  public void run(Invocation invocation) {
+    Workshop workshop = invocation.workshop();
+    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
     List<Finding> findings = workshop.findings(job);
-    if (options.isJson()) {
-      options.terminal().printUtf8(ResultJson.findings(job, findings));
+    if (invocation.isJson()) {
+      invocation.terminal().printUtf8(ResultJson.findings(job, findings));
     } else {
-      options.terminal().print(FindingsText.of(job, findings, options.terminal()));
+      invocation.terminal().print(FindingsText.of(job, findings, invocation.terminal()));
     }
   }
 }

@@ -5,67 +5,71 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kelter.cli.json.ResultJson;
+import kelter.cli.terminal.Terminal;
 import kelter.cli.text.ComputationText;
 import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code kelter compute NAME k=v}: one calculation by itself. */
-@Command(
-    name = "compute",
-    description = {
-      "Run one calculation by itself; without values, tell what it takes.",
-      "An uncertainty may stand behind a value: resistance='26.4 ohm ± 0.3'."
-    },
-    footer = {
-      "",
-      "Examples:",
-      "  kelter compute heater-resistance power=2kW voltage=230V",
-      "  kelter compute heater-resistance",
-      "  kelter modules                      tells the names"
-    })
-final class ComputeCommand implements Action {
-
-  @Mixin private Shared shared;
-
-  @Parameters(index = "0", paramLabel = "NAME", description = "the name of a calculation")
-  private String name;
-
-  @Parameters(
-      index = "1..*",
-      arity = "0..*",
-      paramLabel = "PARAMETER=VALUE",
-      description = "what it takes, with units")
-  private List<String> given = new ArrayList<>();
+final class ComputeCommand implements Command {
 
   @Override
-  public Shared shared() {
-    return shared;
+  public CommandSpec spec() {
+    return Arguments.command(
+            "compute",
+            Arguments.lines(
+                "Run one calculation by itself; without values, tell what it takes.",
+                "An uncertainty may stand behind a value: resistance='26.4 ohm ± 0.3'."),
+            "kelter compute heater-resistance power=2kW voltage=230V",
+            "kelter compute heater-resistance",
+            "kelter modules                      tells the names")
+        .addPositional(Arguments.parameter("NAME", String.class, "the name of a calculation"))
+        .addPositional(
+            PositionalParamSpec.builder()
+                .index("1..*")
+                .arity("0..*")
+                .paramLabel("PARAMETER=VALUE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("what it takes, with units")
+                .build());
   }
 
   @Override
-  public void run(Shared options) {
-    List<Calculation> known = options.workshop().calculations();
+  public void run(Invocation invocation) {
+    String name = invocation.argument();
+    List<String> given = given(invocation);
+    List<Calculation> known = invocation.workshop().calculations();
     Calculation calculation =
-        known.stream().filter(c -> c.id().equals(name)).findFirst().orElseThrow(() -> no(known));
+        known.stream()
+            .filter(c -> c.id().equals(name))
+            .findFirst()
+            .orElseThrow(() -> no(name, known));
+    Terminal terminal = invocation.terminal();
     if (given.isEmpty() && calculation.parameters().stream().anyMatch(p -> p.usual().isEmpty())) {
-      options.terminal().print(ComputationText.describe(calculation, options.terminal()));
+      terminal.print(ComputationText.describe(calculation, terminal));
       return;
     }
-    Computation computation = Computation.of(calculation, values());
-    if (options.isJson()) {
-      options.terminal().printUtf8(ResultJson.computation(computation));
+    Computation computation = Computation.of(calculation, values(given));
+    if (invocation.isJson()) {
+      terminal.printUtf8(ResultJson.computation(computation));
     } else {
-      options.terminal().print(ComputationText.of(computation, options.terminal()));
+      terminal.print(ComputationText.of(computation, terminal));
     }
   }
 
-  private InputException no(List<Calculation> known) {
+  private static List<String> given(Invocation invocation) {
+    return invocation.given().hasMatchedPositional(1)
+        ? invocation.given().matchedPositional(1).getValue()
+        : List.of();
+  }
+
+  private static InputException no(String name, List<Calculation> known) {
     String remedy =
         Nearest.of(name, known.stream().map(Calculation::id).toList())
             .map(near -> "did you mean '" + near + "'?")
@@ -73,7 +77,7 @@ final class ComputeCommand implements Action {
     return new InputException(name, "is not a known calculation", remedy);
   }
 
-  private Map<String, String> values() {
+  private static Map<String, String> values(List<String> given) {
     List<Problem> problems = new ArrayList<>();
     Map<String, String> values = new LinkedHashMap<>();
     for (String pair : given) {

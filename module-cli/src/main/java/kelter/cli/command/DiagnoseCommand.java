@@ -9,45 +9,35 @@ import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.JobFile;
 import kelter.core.job.Job;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter diagnose JOB}: findings, ranked faults, next measurements, order of remedies. */
-@Command(
-    name = "diagnose",
-    description = "Tell what is wrong, how sure that is, what to measure next and what to do.",
-    footer = {
-      "",
-      "Examples:",
-      "  kelter diagnose demo/jobs/washer-extractor.json",
-      "  kelter diagnose --format json demo/jobs/washer-extractor.json"
-    })
-final class DiagnoseCommand implements Action {
-
-  @Mixin private Shared shared;
-
-  @Parameters(paramLabel = "JOB", description = "a job file")
-  private Path file;
+final class DiagnoseCommand implements Command {
 
   @Override
-  public Shared shared() {
-    return shared;
+  public CommandSpec spec() {
+    return Arguments.command(
+            "diagnose",
+            Arguments.lines(
+                "Tell what is wrong, how sure that is, what to measure next and what to do."),
+            "kelter diagnose demo/jobs/washer-extractor.json",
+            "kelter diagnose --format json demo/jobs/washer-extractor.json")
+        .addPositional(Arguments.jobFile("a job file"));
   }
 
   @Override
-  public void run(Shared options) {
-    Workshop workshop = options.workshop();
-    Job job = JobFile.read(file, workshop.vocabulary()).job();
+  public void run(Invocation invocation) {
+    Workshop workshop = invocation.workshop();
+    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
     List<Finding> findings = workshop.findings(job);
     Diagnosis diagnosis = workshop.diagnose(job);
     List<String> notes = workshop.notes(job);
-    if (options.isJson()) {
-      options.terminal().printUtf8(ResultJson.diagnosis(job, findings, diagnosis, notes));
+    if (invocation.isJson()) {
+      invocation.terminal().printUtf8(ResultJson.diagnosis(job, findings, diagnosis, notes));
     } else {
-      options
+      invocation
           .terminal()
-          .print(DiagnosisText.of(job, findings, diagnosis, notes, options.terminal()));
+          .print(DiagnosisText.of(job, findings, diagnosis, notes, invocation.terminal()));
     }
   }
 }

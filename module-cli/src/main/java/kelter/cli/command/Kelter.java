@@ -9,9 +9,8 @@ import kelter.cli.terminal.Terminal;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -30,7 +29,7 @@ public final class Kelter {
   /** A defect of the program. */
   public static final int DEFECT = 3;
 
-  private static final Map<String, Supplier<Action>> COMMANDS = commands();
+  private static final Map<String, Supplier<Command>> COMMANDS = commands();
 
   private final Terminal terminal;
 
@@ -43,8 +42,8 @@ public final class Kelter {
     this.terminal = terminal;
   }
 
-  private static Map<String, Supplier<Action>> commands() {
-    Map<String, Supplier<Action>> commands = new LinkedHashMap<>();
+  private static Map<String, Supplier<Command>> commands() {
+    Map<String, Supplier<Command>> commands = new LinkedHashMap<>();
     commands.put("new", NewCommand::new);
     commands.put("check", CheckCommand::new);
     commands.put("diagnose", DiagnoseCommand::new);
@@ -54,30 +53,26 @@ public final class Kelter {
     return commands;
   }
 
-  /** The command without a command. */
-  @Command(
-      name = "kelter",
-      description = "From what can be measured at a machine to what is wrong and what to do.",
-      synopsisHeading = "Usage: ",
-      customSynopsis = "kelter COMMAND [OPTIONS] [ARGUMENTS]",
-      commandListHeading = "%nCommands:%n",
-      optionListHeading = "%nOptions:%n",
-      footer = {
-        "",
-        "'kelter COMMAND --help' explains a command.",
-        "",
-        "Exit codes: 0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.",
-        "",
-        "Kelter says which entered readings meet which limit. It does not replace local",
-        "codes and licensed practice. Gas, refrigerant circuits and fixed wiring are out",
-        "of its reach."
-      })
-  private static final class Root {
-    @Option(
-        names = {"-h", "--help"},
-        usageHelp = true,
-        description = "show this help and stop")
-    private boolean help;
+  private static CommandSpec root() {
+    return CommandSpec.create()
+        .name("kelter")
+        .addOption(Arguments.help())
+        .usageMessage(
+            new UsageMessageSpec()
+                .description(
+                    "From what can be measured at a machine to what is wrong and what to do.")
+                .customSynopsis("kelter COMMAND [OPTIONS] [ARGUMENTS]")
+                .commandListHeading("%nCommands:%n")
+                .optionListHeading("%nOptions:%n")
+                .footer(
+                    "",
+                    "'kelter COMMAND --help' explains a command.",
+                    "",
+                    "Exit codes: 0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.",
+                    "",
+                    "Kelter says which entered readings meet which limit. It does not replace local",
+                    "codes and licensed practice. Gas, refrigerant circuits and fixed wiring are out",
+                    "of its reach."));
   }
 
   /**
@@ -114,7 +109,7 @@ public final class Kelter {
   }
 
   private int parseAndRun(String... arguments) {
-    CommandLine root = new CommandLine(CommandSpec.forAnnotatedObject(new Root()));
+    CommandLine root = new CommandLine(root());
     addCommands(root, arguments);
     ParseResult result = root.parseArgs(arguments);
     ParseResult last = result.hasSubcommand() ? result.subcommand() : result;
@@ -122,18 +117,18 @@ public final class Kelter {
       terminal.print(usage(last.commandSpec().commandLine()));
       return last.isUsageHelpRequested() || arguments.length == 0 ? DONE : BAD_USAGE;
     }
-    return run((Action) last.commandSpec().userObject());
+    return run(COMMANDS.get(last.commandSpec().name()).get(), new Invocation(last, terminal));
   }
 
   // Only the command that is asked for is read, for a quicker start; help shows them all.
   private static void addCommands(CommandLine root, String... arguments) {
-    Supplier<Action> asked = arguments.length == 0 ? null : COMMANDS.get(arguments[0]);
+    Supplier<Command> asked = arguments.length == 0 ? null : COMMANDS.get(arguments[0]);
     if (asked != null) {
-      root.addSubcommand(arguments[0], asked.get());
+      root.addSubcommand(arguments[0], new CommandLine(asked.get().spec()));
     } else {
-      COMMANDS.forEach((name, command) -> root.addSubcommand(name, command.get()));
+      COMMANDS.forEach(
+          (name, command) -> root.addSubcommand(name, new CommandLine(command.get().spec())));
     }
-    root.setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   private static String usage(CommandLine commandLine) {
@@ -141,11 +136,9 @@ public final class Kelter {
     return commandLine.getUsageMessage(CommandLine.Help.Ansi.OFF);
   }
 
-  private int run(Action action) {
-    Shared shared = action.shared();
-    shared.on(terminal);
+  private int run(Command command, Invocation invocation) {
     try {
-      action.run(shared);
+      command.run(invocation);
       return DONE;
     } catch (InputException unusable) {
       unusable.problems().forEach(problem -> terminal.complain("kelter: " + problem.display()));
@@ -153,7 +146,7 @@ public final class Kelter {
     } catch (RuntimeException | LinkageError defect) {
       terminal.complain("kelter: a defect of the program: " + defect);
       terminal.complain("Run it again with --trace and tell what you see to those who keep it.");
-      if (shared.isTraced()) {
+      if (invocation.isTraced()) {
         StringWriter trace = new StringWriter();
         defect.printStackTrace(new PrintWriter(trace));
         terminal.complain(trace.toString());

@@ -3,30 +3,26 @@ package kelter.cli.command;
 import kelter.cli.json.ResultJson;
 import kelter.cli.text.ModulesText;
 import kelter.cli.wiring.Workshop;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter modules}: what is loaded. */
-@Command(
-    name = "modules",
-    description = "Tell what is loaded, and what each module can compute, with sources.",
-    footer = {"", "Example:", "  kelter modules --plugins plugins"})
-final class ModulesCommand implements Action {
-
-  @Mixin private Shared shared;
+final class ModulesCommand implements Command {
 
   @Override
-  public Shared shared() {
-    return shared;
+  public CommandSpec spec() {
+    return Arguments.command(
+        "modules",
+        Arguments.lines("Tell what is loaded, and what each module can compute, with sources."),
+        "kelter modules --plugins plugins");
   }
 
   @Override
-  public void run(Shared options) {
-    Workshop workshop = options.workshop();
-    if (options.isJson()) {
-      options.terminal().printUtf8(ResultJson.modules(workshop.modules()));
+  public void run(Invocation invocation) {
+    Workshop workshop = invocation.workshop();
+    if (invocation.isJson()) {
+      invocation.terminal().printUtf8(ResultJson.modules(workshop.modules()));
     } else {
-      options.terminal().print(ModulesText.of(workshop.modules(), options.terminal()));
+      invocation.terminal().print(ModulesText.of(workshop.modules(), invocation.terminal()));
     }
   }
 }

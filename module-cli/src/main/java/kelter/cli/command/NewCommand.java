@@ -3,58 +3,52 @@ package kelter.cli.command;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.file.JobFile;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import kelter.core.vocabulary.Vocabulary;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter new KIND}: a job file to fill in. */
-@Command(
-    name = "new",
-    description = "Write a job file to fill in, for a kind of appliance.",
-    footer = {
-      "",
-      "Examples:",
-      "  kelter new washer-extractor -o job.json",
-      "  kelter new other                    a job without components"
-    })
-final class NewCommand implements Action {
+final class NewCommand implements Command {
 
-  @Mixin private Shared shared;
-
-  @Parameters(paramLabel = "KIND", description = "the kind of appliance")
-  private String kind;
-
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      description = "where to write; an existing file is kept (default: the terminal)")
-  private Path file;
+  private static final String OUTPUT = "--output";
 
   @Override
-  public Shared shared() {
-    return shared;
+  public CommandSpec spec() {
+    return Arguments.command(
+            "new",
+            Arguments.lines("Write a job file to fill in, for a kind of appliance."),
+            "kelter new washer-extractor -o job.json",
+            "kelter new other                    a job without components")
+        .addOption(
+            OptionSpec.builder("-o", OUTPUT)
+                .paramLabel("FILE")
+                .type(Path.class)
+                .description("where to write; an existing file is kept (default: the terminal)")
+                .build())
+        .addPositional(Arguments.parameter("KIND", String.class, "the kind of appliance"));
   }
 
   @Override
-  public void run(Shared options) {
-    Vocabulary vocabulary = options.workshop().vocabulary();
+  public void run(Invocation invocation) {
+    String kind = invocation.argument();
+    Vocabulary vocabulary = invocation.workshop().vocabulary();
     if (!Template.kinds().contains(kind)) {
-      throw unknown(Template.kinds());
+      throw unknown(kind, Template.kinds());
     }
     String text = Template.of(kind, LocalDate.now().toString(), vocabulary);
-    if (file == null) {
-      options.terminal().printUtf8(text);
+    Optional<Path> file = invocation.option(OUTPUT);
+    if (file.isPresent()) {
+      JobFile.writeNew(JobFile.parse(text, vocabulary), file.get());
     } else {
-      JobFile.writeNew(JobFile.parse(text, vocabulary), file);
+      invocation.terminal().printUtf8(text);
     }
   }
 
-  private InputException unknown(List<String> kinds) {
+  private static InputException unknown(String kind, List<String> kinds) {
     String remedy =
         Nearest.of(kind, kinds)
             .map(near -> "did you mean '" + near + "'?")

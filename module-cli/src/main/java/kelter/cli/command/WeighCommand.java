@@ -9,48 +9,45 @@ import kelter.core.job.Job;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter weigh JOB}: repair or replace. */
-@Command(
-    name = "weigh",
-    description = "Weigh the repairs of a job against a new machine, by cost over the years.",
-    footer = {"", "Example:", "  kelter weigh demo/jobs/washer-extractor.json"})
-final class WeighCommand implements Action {
+final class WeighCommand implements Command {
 
-  @Mixin private Shared shared;
-
-  @Parameters(paramLabel = "JOB", description = "a job file with prices")
-  private Path file;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "seed of the draws (default 1); the same seed gives the same figures")
-  private long seed;
+  private static final String SEED = "--seed";
+  private static final long USUAL_SEED = 1;
 
   @Override
-  public Shared shared() {
-    return shared;
+  public CommandSpec spec() {
+    return Arguments.command(
+            "weigh",
+            Arguments.lines(
+                "Weigh the repairs of a job against a new machine, by cost over the years."),
+            "kelter weigh demo/jobs/washer-extractor.json")
+        .addOption(
+            OptionSpec.builder(SEED)
+                .paramLabel("N")
+                .type(Long.class)
+                .description("seed of the draws (default 1); the same seed gives the same figures")
+                .build())
+        .addPositional(Arguments.jobFile("a job file with prices"));
   }
 
   @Override
-  public void run(Shared options) {
-    Workshop workshop = options.workshop();
-    Job job = JobFile.read(file, workshop.vocabulary()).job();
+  public void run(Invocation invocation) {
+    Workshop workshop = invocation.workshop();
+    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
     Weigher weigher =
         workshop
             .weigher()
             .orElseThrow(() -> new InputException("weigh", "no module that weighs is loaded", ""));
+    long seed = invocation.<Long>option(SEED).orElse(USUAL_SEED);
     Weighing weighing = weigher.weigh(job, workshop.diagnose(job), seed);
-    if (options.isJson()) {
-      options.terminal().printUtf8(ResultJson.weighing(job, weighing));
+    if (invocation.isJson()) {
+      invocation.terminal().printUtf8(ResultJson.weighing(job, weighing));
     } else {
-      options.terminal().print(WeighingText.of(job, weighing, options.terminal()));
+      invocation.terminal().print(WeighingText.of(job, weighing, invocation.terminal()));
     }
   }
 }

@@ -1,7 +1,9 @@
 package kelter.cli.text;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
@@ -12,7 +14,6 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
-import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Procedure;
 
 /** A diagnosis for a person: findings, states of the machine, what to measure, what to do. */
@@ -23,12 +24,17 @@ public final class DiagnosisText {
   private static final double WORTH_TELLING = 0.02;
   private static final double SPEAKS = 0.3;
 
+  /** Above this spread the readings tell nothing of a severity; the prior's is 0.29. */
+  private static final double SEVERITY_TOLD = 0.25;
+
   private final Layout layout;
+  private final Cautions cautions;
   private final Terminal terminal;
 
   private DiagnosisText(Terminal terminal) {
     this.terminal = terminal;
     this.layout = new Layout(terminal);
+    this.cautions = new Cautions(layout);
   }
 
   /**
@@ -45,7 +51,7 @@ public final class DiagnosisText {
       Job job, List<Finding> findings, Diagnosis diagnosis, List<String> notes, Terminal terminal) {
     DiagnosisText text = new DiagnosisText(terminal);
     JobText.write(job, text.layout);
-    FindingsText.write(findings, text.layout, terminal, false);
+    FindingsText.write(findings, text.layout, text.cautions, terminal, false);
     text.ranking(diagnosis);
     text.next(diagnosis);
     text.plan(job, diagnosis);
@@ -95,17 +101,22 @@ public final class DiagnosisText {
     List<String> parts = new ArrayList<>();
     for (Diagnosis.PresentFault present : state.faults()) {
       parts.add(
-          "%s: %s, severity %s ± %s"
-              .formatted(
-                  present.fault().component(),
-                  present.fault().title(),
-                  Figures.twoPlaces(present.severity().mean()),
-                  Figures.twoPlaces(2 * present.severity().sd())));
+          present.fault().component()
+              + ": "
+              + present.fault().title()
+              + severity(present.severity()));
     }
     if (state.unexplained()) {
       parts.add("something that no known fault explains");
     }
     return parts.isEmpty() ? "nothing wrong" : String.join("; and ", parts);
+  }
+
+  private static String severity(Diagnosis.Severity severity) {
+    return severity.sd() > SEVERITY_TOLD
+        ? ""
+        : ", severity %s\u00a0±\u00a0%s"
+            .formatted(Figures.twoPlaces(severity.mean()), Figures.twoPlaces(2 * severity.sd()));
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
@@ -146,7 +157,7 @@ public final class DiagnosisText {
     Procedure procedure = next.question().observable().procedure();
     layout.hanging(
         "  %d. ".formatted(place),
-        "%s: %s%s. About %.0f min, %s; tells %.2f bits."
+        "%s: %s%s. About %.0f\u00a0min, %s; tells %.2f\u00a0bits."
             .formatted(
                 next.question().component(),
                 next.question().observable().title(),
@@ -154,9 +165,7 @@ public final class DiagnosisText {
                 procedure.minutes(),
                 procedure.hazard().word(),
                 next.bits()));
-    for (Caution caution : procedure.cautions()) {
-      layout.hanging("     ! ", caution.display());
-    }
+    cautions.write("     ", procedure.cautions());
     layout.hanging("     ", procedure.text());
   }
 
@@ -187,21 +196,19 @@ public final class DiagnosisText {
                   .formatted(job.prices().map(p -> price(step.cost(), p.currency())).orElseThrow());
       layout.hanging(
           "  %d. ".formatted(++place),
-          "%s: %s. Cures with a chance of %s; %.0f min, %s."
+          "%s: %s. Cures with a chance of %s; %.0f\u00a0min, %s."
               .formatted(
                   step.remedy().component(),
                   step.remedy().title(),
                   Figures.percent(step.probabilityOfCure()),
                   step.remedy().minutes(),
                   cost));
-      for (Caution caution : step.remedy().cautions()) {
-        layout.hanging("     ! ", caution.display());
-      }
+      cautions.write("     ", step.remedy().cautions());
     }
   }
 
-  private static String price(double amount, java.util.Currency currency) {
-    return new Money(new java.math.BigDecimal(amount), currency).rounded().format();
+  private static String price(double amount, Currency currency) {
+    return new Money(new BigDecimal(amount), currency).rounded().format().replace(' ', '\u00a0');
   }
 
   private void notes(Diagnosis diagnosis, List<String> notes) {
@@ -216,7 +223,7 @@ public final class DiagnosisText {
     layout.hanging("  - ", "Chances before measuring: " + EngineSettings.SOURCE.display() + ".");
     layout.hanging(
         "  - ",
-        "± is the standard uncertainty times 2. This tells which readings meet which limit, not"
+        "Severity runs from 0 (none) to 1 (total); ± is the standard uncertainty times 2. This tells which readings meet which limit, not"
             + " that a machine may be used: local codes and licensed practice come first.");
   }
 }

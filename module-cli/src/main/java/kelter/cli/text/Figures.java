@@ -19,9 +19,9 @@ final class Figures {
       return "unknown";
     }
     if (probability > 0.99) {
-      return "> 99 %";
+      return ">\u00a099\u00a0%";
     }
-    return probability < 0.01 ? "< 1 %" : Math.round(100 * probability) + " %";
+    return probability < 0.01 ? "<\u00a01\u00a0%" : Math.round(100 * probability) + "\u00a0%";
   }
 
   /** The words of the IPCC's scale of likelihood (Guidance Note AR4, 2005) for a probability. */
@@ -45,7 +45,7 @@ final class Figures {
   }
 
   static String bits(double bits) {
-    return String.format(Locale.ROOT, "%+.1f bits", bits);
+    return String.format(Locale.ROOT, "%+.1f\u00a0bits", bits);
   }
 
   static String twoPlaces(double value) {

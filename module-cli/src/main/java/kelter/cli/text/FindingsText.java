@@ -1,13 +1,10 @@
 package kelter.cli.text;
 
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import kelter.cli.terminal.Terminal;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.job.Job;
-import kelter.core.safety.Caution;
 
 /** Findings for a person. */
 public final class FindingsText {
@@ -25,11 +22,16 @@ public final class FindingsText {
   public static String of(Job job, List<Finding> findings, Terminal terminal) {
     Layout layout = new Layout(terminal);
     JobText.write(job, layout);
-    write(findings, layout, terminal, true);
+    write(findings, layout, new Cautions(layout), terminal, true);
     return layout.toString();
   }
 
-  static void write(List<Finding> findings, Layout layout, Terminal terminal, boolean withSources) {
+  static void write(
+      List<Finding> findings,
+      Layout layout,
+      Cautions cautions,
+      Terminal terminal,
+      boolean withSources) {
     layout.heading("Readings against limits");
     if (findings.isEmpty()) {
       layout.line("  There is no reading that could be held against a limit.");
@@ -38,7 +40,8 @@ public final class FindingsText {
     for (Finding finding : findings) {
       write(finding, layout, terminal, withSources);
     }
-    cautions(findings.stream().flatMap(f -> f.cautions().stream()).toList(), layout);
+    layout.line("  Whoever takes these readings again:");
+    cautions.write("  ", findings.stream().flatMap(f -> f.cautions().stream()).distinct().toList());
   }
 
   private static void write(Finding finding, Layout layout, Terminal terminal, boolean withSource) {
@@ -65,14 +68,6 @@ public final class FindingsText {
     }
     if (withSource) {
       layout.hanging("      Source: ", finding.source().display());
-    }
-  }
-
-  static void cautions(List<Caution> cautions, Layout layout) {
-    Set<String> once = new LinkedHashSet<>();
-    cautions.forEach(caution -> once.add(caution.display()));
-    for (String caution : once) {
-      layout.hanging("  ! ", caution);
     }
   }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
 
-/** Lines of text, wrapped and aligned within the width of the terminal. */
+/**
+ * Lines of text, wrapped and aligned within the width of the terminal. A line is never broken at a
+ * no-break space, which comes out as a plain one.
+ */
 final class Layout {
 
   private final StringBuilder text = new StringBuilder();
@@ -79,6 +82,6 @@ final class Layout {
 
   @Override
   public String toString() {
-    return text.toString();
+    return text.toString().replace('\u00a0', ' ');
   }
 }

@@ -1,11 +1,12 @@
 package kelter.cli.text;
 
-import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
 import kelter.core.check.Check;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
 
 /** What is loaded, for a person. */
 public final class ModulesText {
@@ -25,27 +26,20 @@ public final class ModulesText {
       layout.heading(
           "%s %s: %s"
               .formatted(module.about().id(), module.about().version(), module.about().title()));
-      List<List<String>> rows = new ArrayList<>();
       for (Calculation calculation : module.calculations()) {
-        rows.add(
-            List.of(calculation.id(), calculation.title() + ". " + calculation.source().display()));
+        layout.hanging("  ", calculation.id() + ": " + calculation.title());
+        layout.hanging("      ", calculation.source().display());
       }
       for (Check check : module.checks()) {
-        rows.add(List.of("check " + check.id(), check.title()));
+        layout.hanging("  check ", check.id() + ": " + check.title());
       }
-      module
-          .componentKinds()
-          .forEach(
-              kind ->
-                  rows.add(
-                      List.of(
-                          "part " + kind.id(),
-                          String.join(
-                              ", ", kind.observables().stream().map(o -> o.id()).toList()))));
+      for (ComponentKind kind : module.componentKinds()) {
+        List<String> observables = kind.observables().stream().map(Observable::id).toList();
+        layout.hanging("  part ", kind.id() + ": " + String.join(", ", observables));
+      }
       if (module.weigher().isPresent()) {
-        rows.add(List.of("weigh", "repair or replace"));
+        layout.line("  weighs repair against replacement");
       }
-      layout.table("  ", rows);
     }
     return layout.toString();
   }

@@ -1,7 +1,9 @@
 package kelter.core.diagnosis;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One fault model, weighed by the readings that it forecasts. Its states are: nothing wrong, each
@@ -28,6 +30,8 @@ final class Group {
   private final double[] logPrior;
   private final double[] logWeight;
   private final SeverityIntegral[] integrals;
+  private final ForecastTable[] tables;
+  private final Map<Integer, List<Diagnosis.Evidence>> evidence = new HashMap<>();
 
   Group(FaultModel model, List<Item> items, EngineSettings settings) {
     this.model = model;
@@ -40,6 +44,7 @@ final class Group {
     this.logPrior = priors(faults, settings.unexplained());
     this.logWeight = logPrior.clone();
     this.integrals = new SeverityIntegral[faults.size()];
+    this.tables = new ForecastTable[faults.size()];
     weigh();
   }
 
@@ -69,15 +74,10 @@ final class Group {
     double[] value = new double[items.size()];
     double[] spread = new double[items.size()];
     logWeight[HEALTHY] += logLikelihood(new double[faults.size()], value, spread);
+    List<Likelihood> likelihoods = items.stream().map(Item::likelihood).toList();
     for (int i = 0; i < faults.size(); i++) {
-      double[] severity = new double[faults.size()];
-      int fault = i;
-      integrals[i] =
-          SeverityIntegral.of(
-              s -> {
-                severity[fault] = s;
-                return logLikelihood(severity, value, spread);
-              });
+      tables[i] = new ForecastTable(forecaster, faults.size(), i, likelihoods);
+      integrals[i] = SeverityIntegral.of(tables[i]::logLikelihood);
       logWeight[i + 1] += integrals[i].logIntegral();
     }
     for (Item item : items) {
@@ -150,7 +150,11 @@ final class Group {
 
   /** What each reading says, by itself, for a state, in bits. */
   List<Diagnosis.Evidence> evidence(int state) {
-    List<Diagnosis.Evidence> evidence = new ArrayList<>();
+    return evidence.computeIfAbsent(state, this::weighEach);
+  }
+
+  private List<Diagnosis.Evidence> weighEach(int state) {
+    List<Diagnosis.Evidence> each = new ArrayList<>();
     double[] value = new double[items.size()];
     double[] spread = new double[items.size()];
     forecaster.forecast(new double[faults.size()], value, spread);
@@ -163,27 +167,18 @@ final class Group {
               : state == HEALTHY
                   ? healthy - item.likelihood().logUnexplained()
                   : item.likelihood().logUnexplained() - healthy;
-      evidence.add(
+      each.add(
           new Diagnosis.Evidence(
               item.question().component(),
               item.question().observable().id(),
               item.shown(),
               nats / Math.log(2)));
     }
-    return evidence;
+    return each;
   }
 
   private double logAlone(int fault, int item) {
-    double[] value = new double[items.size()];
-    double[] spread = new double[items.size()];
-    double[] severity = new double[faults.size()];
-    return SeverityIntegral.of(
-            s -> {
-              severity[fault] = s;
-              forecaster.forecast(severity, value, spread);
-              return items.get(item).likelihood().log(value[item], spread[item]);
-            })
-        .logIntegral();
+    return SeverityIntegral.of(s -> tables[fault].logLikelihood(s, item)).logIntegral();
   }
 
   /**

@@ -18,12 +18,15 @@ import kelter.core.vocabulary.Observable;
  */
 final class Likelihood {
 
+  private static final double SQRT_TWO_PI = Math.sqrt(2 * Math.PI);
+
   private final Observable observable;
   private final double blunder;
   private final Kind kind;
   private final double low;
   private final double high;
   private final double u;
+  private final double uniform;
 
   private enum Kind {
     VALUE,
@@ -40,6 +43,7 @@ final class Likelihood {
     this.low = low;
     this.high = high;
     this.u = u;
+    this.uniform = uniform(observable, kind);
   }
 
   static Likelihood of(Job job, Measurement measurement, Observable observable, double blunder) {
@@ -114,27 +118,40 @@ final class Likelihood {
    * @return the logarithm of a density or of a probability, the same for all forecasts of a reading
    */
   double log(double value, double spread) {
-    return switch (kind) {
-      case VALUE -> mixed(Math.exp(logDensity(value, spread)), uniform());
-      case INTERVAL -> mixed(interval(value, spread), uniform());
-      case YES -> mixed(value, uniform());
-      case NO -> mixed(1 - value, uniform());
-    };
+    return logScaled(scaled(value), spread);
   }
 
-  private double mixed(double sound, double blundered) {
-    return Math.log((1 - blunder) * sound + blunder * blundered);
+  /** The same for a value on the scale of the observable, see {@link #scaled(double)}. */
+  double logScaled(double value, double spread) {
+    double sound =
+        switch (kind) {
+          case VALUE -> density(value, spread);
+          case INTERVAL -> interval(value, spread);
+          case YES -> value;
+          case NO -> 1 - value;
+        };
+    return Math.log((1 - blunder) * sound + blunder * uniform);
   }
 
-  private double logDensity(double value, double spread) {
-    double sd = Math.hypot(spread, u);
-    return Normal.logDensity((low - scaled(observable, value)) / sd) - Math.log(sd);
+  /** A forecast on the scale of the observable: its logarithm where differences count as ratios. */
+  double scaled(double value) {
+    return scaled(observable, value);
+  }
+
+  /** The standard deviation of a reading about a forecast; a tenth where it is a chance. */
+  double deviationOf(double spread) {
+    return kind == Kind.VALUE || kind == Kind.INTERVAL ? Math.sqrt(spread * spread + u * u) : 0.1;
+  }
+
+  private double density(double value, double spread) {
+    double sd = Math.sqrt(spread * spread + u * u);
+    double z = (low - value) / sd;
+    return Math.exp(-0.5 * z * z) / (sd * SQRT_TWO_PI);
   }
 
   private double interval(double value, double spread) {
-    double sd = Math.hypot(spread, u);
-    double centre = scaled(observable, value);
-    return Normal.cdf((high - centre) / sd) - Normal.cdf((low - centre) / sd);
+    double sd = Math.sqrt(spread * spread + u * u);
+    return Normal.cdf((high - value) / sd) - Normal.cdf((low - value) / sd);
   }
 
   /** How far the reading lies from a forecast, in standard deviations; NaN unless it is a value. */
@@ -146,10 +163,10 @@ final class Likelihood {
 
   /** The natural logarithm of the likelihood if nothing is known of the machine. */
   double logUnexplained() {
-    return Math.log(uniform());
+    return Math.log(uniform);
   }
 
-  private double uniform() {
+  private static double uniform(Observable observable, Kind kind) {
     if (observable.type() == Observable.Type.GRADE) {
       return 1.0 / observable.grades().size();
     }

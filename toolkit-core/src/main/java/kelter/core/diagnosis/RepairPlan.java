@@ -29,6 +29,7 @@ final class RepairPlan {
   private final JointPosterior posterior;
   private final Optional<Prices> prices;
   private final List<Remedy> remedies;
+  private final int[][] helps;
   private final Map<String, List<String>> cures = new LinkedHashMap<>();
 
   private RepairPlan(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
@@ -36,6 +37,7 @@ final class RepairPlan {
     this.posterior = posterior;
     this.prices = prices;
     this.remedies = worthTrying();
+    this.helps = helping();
   }
 
   static List<Diagnosis.PlanStep> of(
@@ -123,27 +125,44 @@ final class RepairPlan {
   private double[][] cured(int done) {
     double[][] cured = new double[groups.size()][];
     for (int g = 0; g < cured.length; g++) {
-      Group group = groups.get(g);
-      cured[g] = new double[group.states()];
+      cured[g] = new double[helps[g].length];
       cured[g][Group.HEALTHY] = 1;
       for (int state = 0; state < cured[g].length; state++) {
-        if (group.isFault(state)) {
-          cured[g][state] = cured(group.fault(state), done);
+        if (groups.get(g).isFault(state)) {
+          cured[g][state] = cured(helps[g][state], done);
         }
       }
     }
     return cured;
   }
 
-  private double cured(Fault fault, int done) {
+  private double cured(int helping, int done) {
     double left = 1;
-    for (int number = 0; number < remedies.size(); number++) {
-      Remedy remedy = remedies.get(number);
-      if ((done >> number & 1) == 1 && cures.get(key(remedy)).contains(fault.key())) {
-        left *= 1 - remedy.probabilityOfCure();
-      }
+    for (int bits = helping & done; bits != 0; bits &= bits - 1) {
+      left *= 1 - remedies.get(Integer.numberOfTrailingZeros(bits)).probabilityOfCure();
     }
     return 1 - left;
+  }
+
+  /** For each state of each group the remedies that cure it, one bit each. */
+  private int[][] helping() {
+    int[][] helping = new int[groups.size()][];
+    for (int g = 0; g < helping.length; g++) {
+      Group group = groups.get(g);
+      helping[g] = new int[group.states()];
+      for (int state = 0; state < helping[g].length; state++) {
+        helping[g][state] = group.isFault(state) ? helping(group.fault(state)) : 0;
+      }
+    }
+    return helping;
+  }
+
+  private int helping(Fault fault) {
+    int helping = 0;
+    for (int number = 0; number < remedies.size(); number++) {
+      helping |= cures.get(key(remedies.get(number))).contains(fault.key()) ? 1 << number : 0;
+    }
+    return helping;
   }
 
   private static double minutes(Remedy remedy) {

@@ -1,0 +1,32 @@
+package kelter.cli.text;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import kelter.core.safety.Caution;
+
+/** The cautions of one text: each in full where it comes first, by its first words after that. */
+final class Cautions {
+
+  private final Set<String> told = new HashSet<>();
+  private final Layout layout;
+
+  Cautions(Layout layout) {
+    this.layout = layout;
+  }
+
+  void write(String indent, List<Caution> cautions) {
+    for (Caution caution : cautions) {
+      layout.hanging(
+          indent + "! ",
+          told.add(caution.display())
+              ? caution.display()
+              : caution.signal() + ": " + firstWords(caution.text()) + " (as above)");
+    }
+  }
+
+  private static String firstWords(String text) {
+    int stop = text.indexOf(". ");
+    return stop < 0 ? text : text.substring(0, stop);
+  }
+}
