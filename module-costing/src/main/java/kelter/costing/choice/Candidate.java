@@ -22,6 +22,9 @@ public record Candidate(String id, String title, List<Work.Step> steps, boolean 
   /** The word for the option to go down the plan. */
   public static final String PLAN = "plan";
 
+  /** The word for the option to renew whole components rather than to mend them. */
+  public static final String RENEW = "renew-all";
+
   /** Copies the list. */
   public Candidate {
     steps = List.copyOf(steps);

@@ -3,8 +3,11 @@ package kelter.costing.choice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
@@ -30,7 +33,8 @@ public final class Candidates {
 
   /**
    * The options of a job: replacing, each likely remedy by itself, the plan stopped after each of
-   * its steps, and doing nothing where that makes sense.
+   * its steps, renewing all components with a likely fault, and doing nothing where that makes
+   * sense.
    *
    * @param job the job
    * @param diagnosis its diagnosis
@@ -47,7 +51,9 @@ public final class Candidates {
     for (Work.Step step : singles(states, work)) {
       candidates.add(new Candidate(step.key(), step.remedy().title(), List.of(step), false));
     }
-    candidates.addAll(plans(diagnosis, work));
+    List<Candidate> plans = plans(diagnosis, work);
+    candidates.addAll(plans);
+    thorough(diagnosis, work, plans).ifPresent(candidates::add);
     return candidates;
   }
 
@@ -68,6 +74,39 @@ public final class Candidates {
     return List.copyOf(chosen);
   }
 
+  /**
+   * Of each component with a likely fault the deepest work, the likeliest component first; empty if
+   * there is only one such component, or if a plan does just the same.
+   */
+  private static Optional<Candidate> thorough(
+      Diagnosis diagnosis, Work work, List<Candidate> plans) {
+    Map<String, Work.Step> deepest = new LinkedHashMap<>();
+    for (Diagnosis.FaultProbability likely : diagnosis.faults()) {
+      if (likely.probability() >= LEAST_CHANCE) {
+        likely.fault().remedies().stream()
+            .map(remedy -> work.step(Work.key(remedy)))
+            .max(Comparator.comparing(step -> step.remedy().restores()))
+            .ifPresent(step -> deepest.merge(likely.fault().component(), step, Candidates::deeper));
+      }
+    }
+    List<Work.Step> steps = List.copyOf(deepest.values());
+    boolean planned =
+        plans.stream().anyMatch(plan -> Set.copyOf(plan.steps()).equals(Set.copyOf(steps)));
+    if (steps.size() < 2 || planned) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Candidate(Candidate.RENEW, "Renew rather than mend: " + titles(steps), steps, false));
+  }
+
+  private static Work.Step deeper(Work.Step one, Work.Step other) {
+    return other.remedy().restores().compareTo(one.remedy().restores()) > 0 ? other : one;
+  }
+
+  private static String titles(List<Work.Step> steps) {
+    return steps.stream().map(s -> s.remedy().title()).collect(Collectors.joining("; then "));
+  }
+
   private static List<Candidate> plans(Diagnosis diagnosis, Work work) {
     List<Work.Step> steps =
         diagnosis.plan().stream()
@@ -79,9 +118,7 @@ public final class Candidates {
     List<Candidate> plans = new ArrayList<>();
     for (int length = 2; length <= steps.size(); length++) {
       List<Work.Step> first = steps.subList(0, length);
-      String title =
-          first.stream().map(s -> s.remedy().title()).collect(Collectors.joining("; then "));
-      plans.add(new Candidate(Candidate.PLAN, "Step by step: " + title, first, false));
+      plans.add(new Candidate(Candidate.PLAN, "Step by step: " + titles(first), first, false));
     }
     return plans;
   }

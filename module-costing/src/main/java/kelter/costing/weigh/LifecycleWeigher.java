@@ -149,9 +149,9 @@ public final class LifecycleWeigher implements Weigher {
     return List.of(
         String.format(
             Locale.ROOT,
-            "The studies of the life of such machines give means from %.1f to %.1f years; a new"
-                + " machine follows any of them with the same chance, and this one the rather the"
-                + " more machines reach its age by that study.",
+            "The studies of the life of such machines give means from %.1f to %.1f years. For a"
+                + " new machine each study counts the same; for this one a study counts the more,"
+                + " the more machines reach its age by it.",
             means.getMin(),
             means.getMax()),
         String.format(
@@ -177,7 +177,7 @@ public final class LifecycleWeigher implements Weigher {
     List<Source> sources = new ArrayList<>();
     sources.add(SinglePresentValue.SOURCE);
     sources.add(RemainingLife.WEIBULL);
-    kind.studies().stream().map(LifeStudy::source).distinct().forEach(sources::add);
+    sources.addAll(LifeStudy.sources(kind.studies()));
     sources.add(
         Source.fromMemory(
             "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));

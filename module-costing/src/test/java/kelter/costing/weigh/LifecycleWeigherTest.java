@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
@@ -16,6 +18,7 @@ import kelter.core.option.Option;
 import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.costing.life.KindOfLife;
@@ -277,19 +280,9 @@ class LifecycleWeigherTest {
   @Test
   void aPartMayBePricedUnderItsComponent() {
     Prices full = dearPump();
-    Map<String, kelter.core.quantity.Money> parts =
-        Map.of("drain-pump.renew-pump", Cases.eur(70), "renew-seal", Cases.eur(12));
     Prices keyed =
-        new Prices(
-            full.currency(),
-            full.labourPerHour(),
-            full.callOut(),
-            full.replacement(),
-            full.installation(),
-            full.runningPerYear(),
-            full.runningPerYearNew(),
-            full.discountRate(),
-            parts);
+        withParts(
+            full, Map.of("drain-pump.renew-pump", Cases.eur(70), "renew-seal", Cases.eur(12)));
     Weighing weighing = weigh(Cases.washer(8, keyed), LIKELY_BLOCKED);
     assertEquals(45 + 45 + 70, option(weighing, "drain-pump.renew-pump").outlay(), 1e-9);
   }
@@ -317,6 +310,56 @@ class LifecycleWeigherTest {
           option.probabilityOfCure(), option(partly, option.id()).probabilityOfCure(), 1e-12);
       assertEquals(option.annualCost().mean(), mean(partly, option.id()), 1e-9);
     }
+  }
+
+  /** Two components at fault for sure: mending both is put beside renewing both. */
+  @Test
+  void severalComponentsAreMendedOrRenewedTogether() {
+    Remedy scrape = Cases.remedy("heater", "descale", Remedy.Restores.FUNCTION, 40, false, 1);
+    Remedy heater = Cases.remedy("heater", "renew-heater", Remedy.Restores.COMPONENT, 50, true, 1);
+    Fault scaled =
+        new Fault(
+            "scaled",
+            "heater",
+            "It is scaled",
+            0.1,
+            Cases.BLOCKED.source(),
+            List.of(scrape, heater));
+    Diagnosis.Severity severe = new Diagnosis.Severity(0.5, 0.1);
+    Diagnosis both =
+        new Diagnosis(
+            List.of(Cases.state(1, Cases.BLOCKED, scaled)),
+            List.of(
+                new Diagnosis.FaultProbability(Cases.BLOCKED, 1, severe),
+                new Diagnosis.FaultProbability(scaled, 1, severe)),
+            0,
+            new Diagnosis.Unexplained(0, 1),
+            List.of(),
+            List.of(
+                new Diagnosis.PlanStep(Cases.CLEAN, List.of(Cases.BLOCKED.key()), 0.9, 30),
+                new Diagnosis.PlanStep(scrape, List.of(scaled.key()), 1, 40)),
+            List.of());
+    Prices full = dearPump();
+    Map<String, Money> parts = Map.of("renew-pump", Cases.eur(90), "renew-heater", Cases.eur(60));
+    Weighing weighing = weigh(Cases.washer(8, withParts(full, parts)), both);
+    assertEquals(0.9, option(weighing, "plan").probabilityOfCure(), 1e-12);
+    Option renew = option(weighing, "renew-all");
+    assertEquals(List.of("drain-pump.renew-pump", "heater.renew-heater"), renew.remedies());
+    assertEquals(0.98, renew.probabilityOfCure(), 1e-12);
+    assertEquals(45 + 45 + 90 + 50 + 60, renew.outlay(), 1e-9);
+  }
+
+  private static Prices withParts(Prices full, Map<String, Money> parts) {
+    return new Prices(
+        full.currency(),
+        full.labourPerHour(),
+        full.callOut(),
+        full.replacement(),
+        full.installation(),
+        full.runningPerYear(),
+        full.runningPerYearNew(),
+        full.discountRate(),
+        parts);
   }
 
   @Test
