@@ -40,21 +40,40 @@ public final class Candidates {
    * @param diagnosis its diagnosis
    * @param states the states of the machine
    * @param work all remedies
-   * @return the options, each id once but for the plan, which comes once for each length
+   * @return the options; the plan comes once for each length, doing nothing once for each way in
+   *     which it may go on
    */
   public static List<Candidate> of(Job job, Diagnosis diagnosis, States states, Work work) {
     List<Candidate> candidates = new ArrayList<>();
-    candidates.add(new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), true));
-    if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
-      candidates.add(new Candidate(Candidate.NOTHING, "Leave it as it is", List.of(), false));
-    }
     for (Work.Step step : singles(states, work)) {
-      candidates.add(new Candidate(step.key(), step.remedy().title(), List.of(step), false));
+      candidates.add(mend(step.key(), step.remedy().title(), List.of(step)));
     }
     List<Candidate> plans = plans(diagnosis, work);
     candidates.addAll(plans);
     thorough(diagnosis, work, plans).ifPresent(candidates::add);
+    if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
+      candidates.addAll(waits(candidates));
+    }
+    candidates.add(
+        new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), Candidate.Kind.REPLACE));
     return candidates;
+  }
+
+  private static Candidate mend(String id, String title, List<Work.Step> steps) {
+    return new Candidate(id, title, steps, Candidate.Kind.MEND);
+  }
+
+  /** Nothing now, and later each of the repairs or a new machine if there is a fault after all. */
+  private static List<Candidate> waits(List<Candidate> repairs) {
+    List<Candidate> waits = new ArrayList<>();
+    waits.add(wait(List.of()));
+    repairs.forEach(repair -> waits.add(wait(repair.steps())));
+    return waits;
+  }
+
+  private static Candidate wait(List<Work.Step> later) {
+    return new Candidate(
+        Candidate.NOTHING, "Leave it as it is for now", later, Candidate.Kind.WAIT);
   }
 
   /** The likeliest remedy of each depth of work first, then the next likeliest. */
@@ -95,8 +114,7 @@ public final class Candidates {
     if (steps.size() < 2 || planned) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Candidate(Candidate.RENEW, "Renew rather than mend: " + titles(steps), steps, false));
+    return Optional.of(mend(Candidate.RENEW, "Renew rather than mend: " + titles(steps), steps));
   }
 
   private static Work.Step deeper(Work.Step one, Work.Step other) {
@@ -118,7 +136,7 @@ public final class Candidates {
     List<Candidate> plans = new ArrayList<>();
     for (int length = 2; length <= steps.size(); length++) {
       List<Work.Step> first = steps.subList(0, length);
-      plans.add(new Candidate(Candidate.PLAN, "Step by step: " + titles(first), first, false));
+      plans.add(mend(Candidate.PLAN, "Step by step: " + titles(first), first));
     }
     return plans;
   }

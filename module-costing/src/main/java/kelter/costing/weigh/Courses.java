@@ -62,15 +62,23 @@ final class Courses {
       double end = works ? lasts : 0;
       double[] flows = new double[YEARS + 1];
       flows[0] = option.paid()[works ? place : place - 1];
-      if (works && option.wear()[place] >= 0) {
-        Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
-        double age = Outcomes.WEAR.get(option.wear()[place]) * basis.age();
-        double fails = component.residualQuantile(age, failure);
-        pay(flows, fails < lasts ? fails : Double.POSITIVE_INFINITY, option.again()[place]);
+      if (works) {
+        failAgain(flows, option.later()[state][place], study, failure, lasts);
       }
       replace(flows, end, renewals);
       run(flows, end);
       accumulate(flows, paid[k], draw);
+    }
+  }
+
+  private void failAgain(
+      double[] flows, double[] failures, Weibull study, double failure, double lasts) {
+    Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
+    for (int w = 0; w < failures.length; w++) {
+      double fails = component.residualQuantile(Outcomes.WEAR.get(w) * basis.age(), failure);
+      if (fails < lasts) {
+        pay(flows, fails, failures[w]);
+      }
     }
   }
 

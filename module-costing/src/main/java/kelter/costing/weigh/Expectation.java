@@ -108,15 +108,17 @@ record Expectation(
       for (int i = 0; i < option.paid().length; i++) {
         double chance = option.cumulative()[s][i] - before;
         before = option.cumulative()[s][i];
-        later += states.all().get(s).probability() * chance * afterCure(option, i);
+        later += states.all().get(s).probability() * chance * afterCure(option.later()[s][i]);
       }
     }
     return annualNew + (option.meanPaid(states) + later) / period;
   }
 
-  private double afterCure(Outcomes option, int place) {
-    int wear = option.wear()[place];
-    double failure = wear < 0 ? 0 : option.again()[place] * again[wear];
-    return (running - annualNew) * worthLeft + failure;
+  private double afterCure(double[] failures) {
+    double worth = (running - annualNew) * worthLeft;
+    for (int w = 0; w < again.length; w++) {
+      worth += failures[w] * again[w];
+    }
+    return worth;
   }
 }

@@ -122,9 +122,12 @@ final class Scenario {
     if (place == option.paid().length) {
       return option.paid()[place - 1] + renewed;
     }
-    int wear = option.wear()[place];
-    double later = wear < 0 ? 0 : option.again()[place] * again[wear];
-    return option.paid()[place] + kept + later;
+    double[] failures = option.later()[state][place];
+    double worth = option.paid()[place] + kept;
+    for (int w = 0; w < again.length; w++) {
+      worth += failures[w] * again[w];
+    }
+    return worth;
   }
 
   private double fails(int study, int wear, double uniform) {

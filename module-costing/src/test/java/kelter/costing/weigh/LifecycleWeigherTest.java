@@ -349,6 +349,69 @@ class LifecycleWeigherTest {
     assertEquals(45 + 45 + 90 + 50 + 60, renew.outlay(), 1e-9);
   }
 
+  /**
+   * By hand, nothing discounted: a new-born machine lasts as long as a new one, and by symmetry
+   * each of its two mended components fails before it ends in one case of two. Against replacing,
+   * the bill and half of what both failures cost are paid and a new machine is saved.
+   */
+  @Test
+  void everyComponentThatWasAtFaultMayFailAgain() {
+    Remedy pump = Cases.remedy("renew-pump", Remedy.Restores.COMPONENT, 45, true, 1);
+    Remedy heater = Cases.remedy("heater", "renew-heater", Remedy.Restores.COMPONENT, 50, true, 1);
+    Fault worn = Cases.fault("worn", pump);
+    Fault burnt =
+        new Fault("burnt", "heater", "It is burnt", 0.1, Cases.BLOCKED.source(), List.of(heater));
+    Diagnosis.Severity severe = new Diagnosis.Severity(0.5, 0.1);
+    Diagnosis both =
+        new Diagnosis(
+            List.of(Cases.state(1, worn, burnt)),
+            List.of(
+                new Diagnosis.FaultProbability(worn, 1, severe),
+                new Diagnosis.FaultProbability(burnt, 1, severe)),
+            0,
+            new Diagnosis.Unexplained(0, 1),
+            List.of(),
+            List.of(
+                new Diagnosis.PlanStep(pump, List.of(worn.key()), 1, 30),
+                new Diagnosis.PlanStep(heater, List.of(burnt.key()), 1, 40)),
+            List.of());
+    Map<String, Money> parts = Map.of("renew-pump", Cases.eur(90), "renew-heater", Cases.eur(60));
+    Weighing weighing = weigh(Cases.washer(0, withParts(Cases.prices(0, 0, 800, 0), parts)), both);
+    double bill = 45 + (45 + 90) + (50 + 60);
+    double failures = 0.5 * (45 + 45 + 90) + 0.5 * (45 + 50 + 60);
+    double life = KindOfLife.of("washing-machine").life().mean();
+    double saved = (45 + 850) - bill - failures;
+    assertEquals(saved / life, mean(weighing, "replace") - mean(weighing, "plan"), 0.01);
+  }
+
+  /**
+   * By hand, nothing discounted: waiting saves 30 for cleaning where nothing is wrong, and costs
+   * another call-out of 45 where something is.
+   */
+  @Test
+  void waitingSavesTheWorkOrCostsAnotherVisit() {
+    Fault blocked =
+        Cases.fault("blocked", Cases.remedy("clean", Remedy.Restores.FUNCTION, 30, false, 1));
+    double sound = 0.8;
+    Diagnosis unsure =
+        new Diagnosis(
+            List.of(Cases.state(sound), Cases.state(1 - sound, blocked)),
+            List.of(
+                new Diagnosis.FaultProbability(
+                    blocked, 1 - sound, new Diagnosis.Severity(0.5, 0.1))),
+            sound,
+            new Diagnosis.Unexplained(0, 1),
+            List.of(),
+            List.of(),
+            List.of());
+    Weighing weighing = weigh(Cases.washer(6, Cases.prices(0, 0, 800, 0)), unsure);
+    double life = KindOfLife.of("washing-machine").life().mean();
+    double dearer = -sound * 30 + (1 - sound) * 45;
+    assertEquals(
+        dearer / life, mean(weighing, "do-nothing") - mean(weighing, "drain-pump.clean"), 1e-9);
+    assertTrue(weighing.assumptions().stream().anyMatch(a -> a.contains("nothing is done")));
+  }
+
   private static Prices withParts(Prices full, Map<String, Money> parts) {
     return new Prices(
         full.currency(),
