@@ -73,7 +73,7 @@ final class Courses {
 
   private void failAgain(
       double[] flows, double[] failures, Weibull study, double failure, double lasts) {
-    Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
+    Weibull component = study.stretched(basis.componentLife());
     for (int w = 0; w < failures.length; w++) {
       double fails = component.residualQuantile(Outcomes.WEAR.get(w) * basis.age(), failure);
       if (fails < lasts) {

@@ -81,7 +81,7 @@ record Expectation(
   }
 
   private static double again(Weibull study, double wear, Basis basis) {
-    Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
+    Weibull component = study.stretched(basis.componentLife());
     double age = wear * basis.age();
     double hazard = component.hazardTo(age);
     double mean = 0;

@@ -41,7 +41,7 @@ final class Scenario {
     studies = life.studies().toArray(Weibull[]::new);
     components =
         life.studies().stream()
-            .map(study -> new Weibull(study.scale() * basis.componentLife(), study.shape()))
+            .map(study -> study.stretched(basis.componentLife()))
             .toArray(Weibull[]::new);
     cumulativeWeights = cumulative(life.weights(basis.age()));
     hazardTo = new double[studies.length][Outcomes.WEAR.size()];
