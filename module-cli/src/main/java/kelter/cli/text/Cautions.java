@@ -15,6 +15,7 @@ final class Cautions {
     this.layout = layout;
   }
 
+  /** Writes the cautions of a step. */
   void write(String indent, List<Caution> cautions) {
     for (Caution caution : cautions) {
       layout.hanging(
@@ -22,6 +23,15 @@ final class Cautions {
           told.add(caution.display())
               ? caution.display()
               : caution.signal() + ": " + firstWords(caution.text()) + " (as above)");
+    }
+  }
+
+  /** Writes those cautions that have not been told yet. */
+  void writeNew(String indent, List<Caution> cautions) {
+    for (Caution caution : cautions) {
+      if (told.add(caution.display())) {
+        layout.hanging(indent + "! ", caution.display());
+      }
     }
   }
 

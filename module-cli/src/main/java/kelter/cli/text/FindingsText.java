@@ -41,7 +41,7 @@ public final class FindingsText {
       write(finding, layout, terminal, withSources);
     }
     layout.line("  Whoever takes these readings again:");
-    cautions.write("  ", findings.stream().flatMap(f -> f.cautions().stream()).distinct().toList());
+    findings.forEach(finding -> cautions.writeNew("  ", finding.cautions()));
   }
 
   private static void write(Finding finding, Layout layout, Terminal terminal, boolean withSource) {

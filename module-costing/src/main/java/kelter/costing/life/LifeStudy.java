@@ -46,7 +46,7 @@ public record LifeStudy(
    * @return the study, known through a table that cites it
    */
   public Source source() {
-    return new Source("%s, %s %d".formatted(study, place, year), Standing.SECOND_HAND);
+    return new Source(study + ", " + place + " " + year, Standing.SECOND_HAND);
   }
 
   /**

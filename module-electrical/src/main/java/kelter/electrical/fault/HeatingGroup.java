@@ -36,7 +36,7 @@ record HeatingGroup(
             .filter(heater -> HeaterRating.of(appliance, heater).isPresent())
             .toList();
     return heaters.stream()
-        .map(heater -> of(appliance, heater, heater.equals(heaters.get(0))))
+        .map(heater -> of(appliance, heater, heater.id().equals(heaters.get(0).id())))
         .toList();
   }
 

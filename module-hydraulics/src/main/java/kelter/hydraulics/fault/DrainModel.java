@@ -46,7 +46,7 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
   public List<Question> questions() {
     List<Question> questions = new ArrayList<>();
     for (Observable observable : DrainPumpKind.KIND.observables()) {
-      if (!observable.equals(DrainPumpKind.POWER) || path.ratedPower().isPresent()) {
+      if (!observable.id().equals(DrainPumpKind.POWER.id()) || path.ratedPower().isPresent()) {
         questions.add(new Question(component, observable, Conditions.NONE));
       }
     }

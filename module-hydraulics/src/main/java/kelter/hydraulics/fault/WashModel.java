@@ -50,13 +50,13 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
   }
 
   private boolean canTell(Observable observable) {
-    if (observable.equals(WashPumpKind.POWER)) {
+    if (observable.id().equals(WashPumpKind.POWER.id())) {
       return wash.ratedPower().isPresent();
     }
-    if (observable.equals(WashPumpKind.SPEED)) {
+    if (observable.id().equals(WashPumpKind.SPEED.id())) {
       return wash.ratedSpeed().isPresent();
     }
-    return !observable.equals(WashPumpKind.ARM_SPEED) || wash.ratedArmSpeed().isPresent();
+    return !observable.id().equals(WashPumpKind.ARM_SPEED.id()) || wash.ratedArmSpeed().isPresent();
   }
 
   @Override

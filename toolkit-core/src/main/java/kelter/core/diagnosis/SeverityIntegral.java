@@ -19,7 +19,7 @@ import java.util.function.DoubleUnaryOperator;
 record SeverityIntegral(double logIntegral, double[] severity, double[] weight, double mode) {
 
   private static final int GRID = 24;
-  private static final int REFINEMENTS = 40;
+  private static final double FLAT = 0.05;
   private static final double NEGLIGIBLE = 40;
   private static final double NARROWEST = 1e-9;
   private static final double GROWTH = 2;
@@ -65,31 +65,35 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     return abovePrevious && aboveNext;
   }
 
-  /** Golden-section search around a grid point. */
+  /** Golden-section search around a grid point, until the peak is flat within the bracket. */
   private static double refine(DoubleUnaryOperator f, int i) {
     double ratio = (Math.sqrt(5) - 1) / 2;
     double a = Math.max(0, (i - 1.0) / GRID);
     double b = Math.min(1, (i + 1.0) / GRID);
     double c = b - ratio * (b - a);
     double d = a + ratio * (b - a);
+    double fa = f.applyAsDouble(a);
+    double fb = f.applyAsDouble(b);
     double fc = f.applyAsDouble(c);
     double fd = f.applyAsDouble(d);
-    for (int k = 0; k < REFINEMENTS && b - a > NARROWEST; k++) {
+    while (b - a > NARROWEST && Math.max(fc, fd) - Math.min(fa, fb) > FLAT) {
       if (fc >= fd) {
         b = d;
+        fb = fd;
         d = c;
         fd = fc;
         c = b - ratio * (b - a);
         fc = f.applyAsDouble(c);
       } else {
         a = c;
+        fa = fc;
         c = d;
         fc = fd;
         d = a + ratio * (b - a);
         fd = f.applyAsDouble(d);
       }
     }
-    double inside = (a + b) / 2;
+    double inside = fc >= fd ? c : d;
     double edge = inside < 0.5 ? 0 : 1;
     return f.applyAsDouble(edge) > f.applyAsDouble(inside) ? edge : inside;
   }

@@ -67,7 +67,8 @@ public record Instrument(String id, String title, List<Function> functions) {
    *     or empty if it has neither
    */
   public Optional<Accuracy> accuracy(QuantityKind kind) {
-    Optional<Function> exact = functions.stream().filter(f -> f.kind().equals(kind)).findFirst();
+    Optional<Function> exact =
+        functions.stream().filter(f -> f.kind().name().equals(kind.name())).findFirst();
     return exact
         .or(() -> functions.stream().filter(f -> f.kind().accepts(kind.unit())).findFirst())
         .map(Function::accuracy);

@@ -6,42 +6,66 @@ import java.util.regex.Pattern;
 /** A number as a person writes it, with the size of its last digit. */
 record DecimalText(BigDecimal exact) {
 
-  private static final Pattern GROUPED_POINT = Pattern.compile("[-+]?\\d{1,3}(,\\d{3})+\\.\\d+");
-  private static final Pattern GROUPED_COMMA = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3})+,\\d+");
-  private static final Pattern MILLIONS_COMMA = Pattern.compile("[-+]?\\d{1,3}(,\\d{3}){2,}");
-  private static final Pattern MILLIONS_POINT = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3}){2,}");
-  private static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
-  private static final Pattern GROUPS =
-      Pattern.compile("[-+]?\\d{1,3}(?:[ '\\u2019\\u00a0\\u2009\\u202f]\\d{3})+(?:[.,]\\d*)?");
-  private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?");
-
   static DecimalText of(String written) {
     String text = written.strip().replace('−', '-');
-    if (GROUPS.matcher(text).matches()) {
+    return !text.isEmpty() && plainEnd(text) == text.length() ? plain(text) : any(written, text);
+  }
+
+  /**
+   * The end of the digits, with at most one point among them, with which a text starts; 0 if there
+   * are none or the number may go on in another way.
+   */
+  static int plainEnd(String text) {
+    int end = 0;
+    int points = 0;
+    while (end < text.length()) {
+      char c = text.charAt(end);
+      points += c == '.' ? 1 : 0;
+      if ((c < '0' || c > '9') && (c != '.' || points > 1 || end == 0)) {
+        break;
+      }
+      end++;
+    }
+    boolean goesOn = end < text.length() && "eE,'.".indexOf(text.charAt(end)) >= 0;
+    boolean grouped = end + 1 < text.length() && Character.isDigit(text.charAt(end + 1));
+    return goesOn || grouped ? 0 : end;
+  }
+
+  /** A number of digits and at most one point. */
+  static DecimalText plain(String digits) {
+    return finite(new BigDecimal(digits), digits);
+  }
+
+  private static DecimalText finite(BigDecimal exact, String written) {
+    if (!Double.isFinite(exact.doubleValue())) {
+      throw new QuantityFormatException("'" + written.strip() + "' is too large");
+    }
+    return new DecimalText(exact);
+  }
+
+  private static DecimalText any(String written, String withPlainMinus) {
+    String text = withPlainMinus;
+    if (Patterns.GROUPS.matcher(text).matches()) {
       text = text.replaceAll("[ '\\u2019\\u00a0\\u2009\\u202f]", "");
     }
-    if (GROUPED_POINT.matcher(text).matches() || MILLIONS_COMMA.matcher(text).matches()) {
+    if (Patterns.GROUPED_POINT.matcher(text).matches()
+        || Patterns.MILLIONS_COMMA.matcher(text).matches()) {
       text = text.replace(",", "");
-    } else if (MILLIONS_POINT.matcher(text).matches()) {
+    } else if (Patterns.MILLIONS_POINT.matcher(text).matches()) {
       text = text.replace(".", "");
-    } else if (GROUPED_COMMA.matcher(text).matches()) {
+    } else if (Patterns.GROUPED_COMMA.matcher(text).matches()) {
       text = text.replace(".", "").replace(',', '.');
-    } else if (THOUSANDS_OR_DECIMALS.matcher(text).matches()) {
+    } else if (Patterns.THOUSANDS_OR_DECIMALS.matcher(text).matches()) {
       throw new QuantityFormatException(
           "'%s' may mean %s or %s; write one of them"
               .formatted(text, text.replace(",", ""), text.replace(',', '.')));
     } else {
       text = text.replace(',', '.');
     }
-    if (!NUMBER.matcher(text).matches()) {
+    if (!Patterns.NUMBER.matcher(text).matches()) {
       throw new QuantityFormatException("'" + written.strip() + "' is not a number");
     }
-    BigDecimal exact = new BigDecimal(text);
-    if (!Double.isFinite(exact.doubleValue())) {
-      throw new QuantityFormatException("'" + written.strip() + "' is too large");
-    }
-    return new DecimalText(exact);
+    return finite(new BigDecimal(text), written);
   }
 
   double value() {
@@ -50,5 +74,20 @@ record DecimalText(BigDecimal exact) {
 
   double lastDigit() {
     return exact.ulp().doubleValue();
+  }
+
+  /** Made ready when the first text needs them. */
+  private static final class Patterns {
+    static final Pattern GROUPED_POINT = Pattern.compile("[-+]?\\d{1,3}(,\\d{3})+\\.\\d+");
+    static final Pattern GROUPED_COMMA = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3})+,\\d+");
+    static final Pattern MILLIONS_COMMA = Pattern.compile("[-+]?\\d{1,3}(,\\d{3}){2,}");
+    static final Pattern MILLIONS_POINT = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3}){2,}");
+    static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
+    static final Pattern GROUPS =
+        Pattern.compile("[-+]?\\d{1,3}(?:[ '\\u2019\\u00a0\\u2009\\u202f]\\d{3})+(?:[.,]\\d*)?");
+    static final Pattern NUMBER =
+        Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?");
+
+    private Patterns() {}
   }
 }

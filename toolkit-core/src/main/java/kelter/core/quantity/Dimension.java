@@ -37,6 +37,18 @@ public record Dimension(SortedMap<String, Integer> exponents) {
     return new Dimension(new TreeMap<>(Map.of(base, 1)));
   }
 
+  // By hand: what a record has of its own is linked anew at every start, which costs more than the
+  // reading of a job.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Dimension dimension && exponents.equals(dimension.exponents);
+  }
+
+  @Override
+  public int hashCode() {
+    return exponents.hashCode();
+  }
+
   /**
    * The dimension of a product.
    *

@@ -1,11 +1,9 @@
 package kelter.core.vocabulary;
 
-import java.util.regex.Pattern;
-
 /** The form of ids in job files and on the command line. */
 public final class Ids {
 
-  private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
+  private static final int LONGEST = 60;
 
   private Ids() {}
 
@@ -31,6 +29,15 @@ public final class Ids {
    * @return true if it has the form of an id
    */
   public static boolean isId(String text) {
-    return ID.matcher(text).matches();
+    if (text.isEmpty() || text.length() > LONGEST || text.charAt(0) == '-') {
+      return false;
+    }
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if ((c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-') {
+        return false;
+      }
+    }
+    return true;
   }
 }
