@@ -1,11 +1,11 @@
 import kelter.core.module.CalculationModule;
 
 /**
- * The demo: a module from outside, as a shop might write one for itself, and a program that uses the
- * core alone, without a container and without the command line.
+ * The demo: a module from outside, as a shop might write one for itself, and a program that uses
+ * the core alone, without a container and without the command line.
  */
 module kelter.demo {
-  requires kelter.core;
+  requires transitive kelter.core;
 
   exports kelter.demo;
 

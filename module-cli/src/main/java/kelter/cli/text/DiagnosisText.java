@@ -42,16 +42,22 @@ public final class DiagnosisText {
    *
    * @param job the job
    * @param findings its findings
+   * @param rule the rule by which their verdicts were given
    * @param diagnosis its diagnosis
    * @param notes what else a person should know, such as parts that no module knows faults of
    * @param terminal where it will be shown
    * @return the text, with a line end after the last line
    */
   public static String of(
-      Job job, List<Finding> findings, Diagnosis diagnosis, List<String> notes, Terminal terminal) {
+      Job job,
+      List<Finding> findings,
+      DecisionRule rule,
+      Diagnosis diagnosis,
+      List<String> notes,
+      Terminal terminal) {
     DiagnosisText text = new DiagnosisText(terminal);
     JobText.write(job, text.layout);
-    FindingsText.write(findings, text.layout, text.cautions, terminal, false);
+    FindingsText.write(findings, rule, text.layout, text.cautions, terminal, false);
     text.ranking(diagnosis);
     text.next(diagnosis);
     text.plan(job, diagnosis);

@@ -41,7 +41,8 @@ final class Group {
         items.isEmpty()
             ? (severity, value, spread) -> {}
             : model.forecaster(items.stream().map(Item::question).toList());
-    this.logPrior = priors(faults, settings.unexplained());
+    // Where nothing was read, nothing can be unexplained.
+    this.logPrior = priors(faults, items.isEmpty() ? 0 : settings.unexplained());
     this.logWeight = logPrior.clone();
     this.integrals = new SeverityIntegral[faults.size()];
     this.tables = new ForecastTable[faults.size()];
