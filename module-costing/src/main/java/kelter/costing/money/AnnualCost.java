@@ -30,7 +30,8 @@ public final class AnnualCost {
           "annual-cost",
           "What something that is bought, runs and is sold costs a year, all told",
           "annual-cost = (outlay - salvage / (1 + rate)^life) * recovery + running",
-          "Life above zero; running cost at the end of each year; rates from -50 % to 100 % a year.",
+          "Life above zero; running cost at the end of each year; rates from -50 % to 100 %"
+              + " a year.",
           SOURCE,
           List.of(
               Amount.required("outlay", "paid today"),

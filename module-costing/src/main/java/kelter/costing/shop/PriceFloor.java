@@ -31,7 +31,8 @@ public final class PriceFloor {
           "Below which price a job loses money, call-backs counted",
           "cost = work * hour + travel + part; reserve = (work * hour + travel) * callback / (1 -"
               + " callback); floor = cost + reserve; price = floor / (1 - margin)",
-          "Chance of a call-back and margin up to 95 %; a part that fails is replaced by its maker.",
+          "Chance of a call-back and margin up to 95 %; a part that fails is replaced by its"
+              + " maker.",
           Source.commonPractice("a price from own cost, a reserve for call-backs and a margin"),
           List.of(
               Parameter.required("work", "time of work", QuantityKind.TIME, 0, LONGEST),

@@ -29,9 +29,9 @@ public final class LifeAtUse {
           "life-at-use",
           "How long a machine lasts that is used more or less than in a household",
           "life-here = life * household / cycles",
-          "Wear counted in cycles: an upper limit where the use is light. The 220 cycles a year of a"
-              + " household, 4.2 a week, are those of Regulation (EU) 1061/2010 for washing machines"
-              + " (from memory).",
+          "Wear counted in cycles: an upper limit where the use is light. The 220 cycles a"
+              + " year of a household, 4.2 a week, are those of Regulation (EU) 1061/2010 for"
+              + " washing machines (from memory).",
           Source.commonPractice("wear counted in cycles and not in years"),
           List.of(
               Parameter.required("life", "life in a household", QuantityKind.AGE, 0, LONGEST),
@@ -62,8 +62,8 @@ public final class LifeAtUse {
   public static double years(double life, double household, double here) {
     if (!(life >= 0 && household > 0 && here > 0) || !Double.isFinite(life * household / here)) {
       throw new IllegalArgumentException(
-          ("a life of %s at %s cycles in a household and %s here; all must be finite, the cycles above"
-                  + " zero")
+          ("a life of %s at %s cycles in a household and %s here; all must be finite, the"
+                  + " cycles above zero")
               .formatted(life, household, here));
     }
     return life * household / here;

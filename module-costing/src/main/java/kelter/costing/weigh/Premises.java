@@ -3,7 +3,6 @@ package kelter.costing.weigh;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import kelter.core.source.Source;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
@@ -22,9 +21,11 @@ final class Premises {
               + " part that it is done on and nothing else.",
           "No study of the life of components is known; a component is taken to last as long as a"
               + " machine of its kind. Renewing a part takes half of the age off its component,"
-              + " cleaning and setting take none. If it fails again before the machine ends, the same"
+              + " cleaning and setting take none. If it fails again before the machine ends,"
+              + " the same"
               + " work is paid once more.",
-          "Where the work does not cure, a new machine follows at once; it is in the annual cost, not"
+          "Where the work does not cure, a new machine follows at once; it is in the annual"
+              + " cost, not"
               + " in what is paid now.",
           "The call-out is paid whatever is done, also if the machine is replaced.",
           "The days without a machine, taxes and warranties are not counted.");
@@ -42,20 +43,15 @@ final class Premises {
         basis.life().studies().stream().mapToDouble(Weibull::mean).summaryStatistics();
     List<String> premises = new ArrayList<>();
     premises.add(
-        String.format(
-            Locale.ROOT,
-            "The studies of the life of such machines give means from %.1f to %.1f years. For a"
-                + " new machine each study counts the same; for this one a study counts the more,"
-                + " the more machines reach its age by it.",
-            means.getMin(),
-            means.getMax()));
+        ("The studies of the life of such machines give means from %s to %s years. For a new"
+                + " machine each study counts the same; for this one a study counts the more, the more"
+                + " machines reach its age by it.")
+            .formatted(Amounts.decimal(means.getMin(), 1), Amounts.decimal(means.getMax(), 1)));
     premises.add(
-        String.format(
-            Locale.ROOT,
-            "All options are compared over the same %.1f years, the mean life of a new machine; a"
-                + " machine that ends sooner is followed by a new one at today's price, and years"
-                + " beyond are credited.",
-            basis.life().mean()));
+        ("All options are compared over the same %s years, the mean life of a new machine; a"
+                + " machine that ends sooner is followed by a new one at today's price, and years beyond"
+                + " are credited.")
+            .formatted(Amounts.decimal(basis.life().mean(), 1)));
     premises.addAll(ALWAYS);
     if (comparison.weighed().stream().anyMatch(w -> w.candidate().kind() == Candidate.Kind.WAIT)) {
       premises.add(WAITING);

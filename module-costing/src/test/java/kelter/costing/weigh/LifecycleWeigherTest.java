@@ -462,6 +462,31 @@ class LifecycleWeigherTest {
         1e-9);
   }
 
+  /** Whatever can be written in a job gives finite figures in order. */
+  @Test
+  void extremesStayFinite() {
+    LifecycleWeigher quick = new LifecycleWeigher(500);
+    for (double age : new double[] {0, 0.01, 40, 150}) {
+      for (double machine : new double[] {0, 1, 1e9}) {
+        for (double rate : new double[] {0, 1e-9, 99}) {
+          for (double sound : new double[] {0, 0.7}) {
+            Diagnosis any = Cases.diagnosis(0.1, 0.1, 0, sound);
+            Prices prices = Cases.prices(0, 1e6, machine, rate);
+            Weighing weighing = quick.weigh(Cases.washer(age, prices), any, 7);
+            String where = "age %s, machine %s, rate %s".formatted(age, machine, rate);
+            assertTrue(Double.isFinite(weighing.breakEvenRepair()), where);
+            for (Option option : weighing.options()) {
+              assertTrue(Double.isFinite(option.annualCost().mean()), where);
+              assertTrue(Double.isFinite(option.annualCost().high()), where);
+              assertTrue(option.years() > 0, where);
+            }
+            quick.explain(Cases.washer(age, prices), any, 7);
+          }
+        }
+      }
+    }
+  }
+
   @Test
   void tooFewDrawsAreRefused() {
     assertThrows(IllegalArgumentException.class, () -> new LifecycleWeigher(10));
