@@ -7,6 +7,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
+import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
