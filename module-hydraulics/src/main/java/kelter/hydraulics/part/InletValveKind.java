@@ -109,6 +109,13 @@ public final class InletValveKind {
               5,
               new Accuracy(0, 0)));
 
+  /** Whether the machine fills by itself. */
+  public static final Observable CREEPS =
+      Observable.yesNo(
+          "water-creeps-in",
+          "water stands in the machine after it has been off for hours",
+          Way.look("Ask the owner, or look in before the first start of the day.", 1));
+
   /** What the owner sees. */
   public static final Observable FILLS_SLOWLY =
       Observable.yesNo(
@@ -129,7 +136,15 @@ public final class InletValveKind {
           ID,
           "inlet valve",
           List.of(
-              FILL_FLOW, STATIC_PRESSURE, TAP_FLOW, SCREEN, KINKED, LEAKS_BY, FILLS_SLOWLY, BANGS),
+              FILL_FLOW,
+              STATIC_PRESSURE,
+              TAP_FLOW,
+              SCREEN,
+              KINKED,
+              LEAKS_BY,
+              CREEPS,
+              FILLS_SLOWLY,
+              BANGS),
           List.of(SUPPLY_PRESSURE, USUAL_TAP_FLOW, RATED_FLOW, COEFFICIENT, HOSE_LENGTH, HOSE_BORE),
           List.of());
 

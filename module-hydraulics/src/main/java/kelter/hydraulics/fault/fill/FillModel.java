@@ -25,7 +25,8 @@ import kelter.hydraulics.water.Water;
 public record FillModel(String component, FillState order) implements FaultModel {
 
   private static final double FLOW_FLOOR = 0.2 / 60_000; // m3/s
-  private static final double PRESSURE_SHARE = 0.15; // ratio, from house to house; judgement
+  private static final double PRESSURE_SHARE = 0.08; // ratio, from day to day; judgement
+  private static final double HOUSE_SHARE = 0.25; // ratio, from house to house; judgement
   private static final double PRESSURE_FLOOR = 5000; // Pa
   private static final double TAP_SHARE = 0.15; // ratio; judgement
   private static final double REGULATOR_SHARE = 0.15 / Math.sqrt(3); // ratio; from memory
@@ -92,7 +93,8 @@ public record FillModel(String component, FillState order) implements FaultModel
       }
       case "static-pressure" -> {
         value[i] = path.staticPressure();
-        spread[i] = PRESSURE_FLOOR + PRESSURE_SHARE * value[i];
+        double share = order.pressureKnown() ? PRESSURE_SHARE : HOUSE_SHARE;
+        spread[i] = PRESSURE_FLOOR + share * value[i];
       }
       case "tap-flow" -> {
         value[i] = path.tapFlow();
@@ -103,6 +105,8 @@ public record FillModel(String component, FillState order) implements FaultModel
       case "hose-kinked" ->
           value[i] = Symptom.noticed(FillFault.HOSE_KINKED.in(severity), 0.35, 0.08);
       case "leaks-by" -> value[i] = Symptom.noticed(FillFault.LEAKS_BY.in(severity), 0.2, 0.05);
+      case "water-creeps-in" ->
+          value[i] = Symptom.noticed(FillFault.LEAKS_BY.in(severity), 0.3, 0.08);
       case "fills-slowly" -> value[i] = Symptom.noticed(flow / usual, 0.6, -0.07);
       case "bangs" -> value[i] = Symptom.noticed(path.staticPressure() / BANGING, 1, 0.12);
       default ->

@@ -16,8 +16,9 @@ import kelter.hydraulics.pipe.Hose;
  * has three times the pressure. All that is judgement: common practice, no source.
  *
  * @param path the way of the water in
+ * @param pressureKnown whether the pressure of the supply is that of the job
  */
-public record FillState(FillPath path) {
+public record FillState(FillPath path, boolean pressureKnown) {
 
   /** What is taken where a job does not say: common practice, no source. */
   private static final double USUAL_PRESSURE = 300_000; // Pa
@@ -62,7 +63,8 @@ public record FillState(FillPath path) {
                 figure(component, InletValveKind.USUAL_TAP_FLOW.id()).orElse(USUAL_TAP_FLOW),
                 hose,
                 coefficient.orElse(USUAL_COEFFICIENT),
-                rated.orElse(Double.POSITIVE_INFINITY))));
+                rated.orElse(Double.POSITIVE_INFINITY)),
+            component.figure(InletValveKind.SUPPLY_PRESSURE.id()).isPresent()));
   }
 
   private static Optional<Double> figure(Component component, String id) {
