@@ -18,9 +18,11 @@ import kelter.hydraulics.check.JetPressureCheck;
 import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
+import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
+import kelter.hydraulics.drain.StandpipeOverflow;
 import kelter.hydraulics.fault.drain.DrainModel;
 import kelter.hydraulics.fault.fill.FillModel;
 import kelter.hydraulics.fault.level.LevelModel;
@@ -41,6 +43,7 @@ import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.pump.AffinityLaws;
 import kelter.hydraulics.pump.HydraulicPower;
 import kelter.hydraulics.pump.ImpellerEstimate;
+import kelter.hydraulics.pump.Iso9906Grade;
 import kelter.hydraulics.pump.PumpHead;
 import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
@@ -77,7 +80,10 @@ public final class HydraulicsModule implements CalculationModule {
           JoukowskySurge.CALCULATION,
           AirTrap.PRESSURE_BY_HEIGHT,
           AirTrap.HEIGHT_BY_PRESSURE,
-          PressureDecay.CALCULATION);
+          PressureDecay.CALCULATION,
+          StandpipeOverflow.CALCULATION,
+          Iso9906Grade.CALCULATION,
+          PumpWithMotor.CALCULATION);
 
   /** A module without a memory; there is no need for more than one. */
   public HydraulicsModule() {}

@@ -41,7 +41,9 @@ public final class PumpAgainstCircuit {
 
   private static final Range SPEED =
       new Range("speed-ratio", "speed by that of the curve", QuantityKind.RATIO, 0.3, 3);
-  private static final Range JETS =
+
+  /** What the open area of the jets may be, 0 for an open end. */
+  public static final Range JETS =
       new Range(
           "jet-area",
           "open area of all jets times their discharge coefficient; 0 for an open end",

@@ -1,6 +1,13 @@
 package kelter.hydraulics.pump;
 
+import java.util.List;
 import kelter.core.check.Limits;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.source.Source;
+import kelter.hydraulics.limit.Range;
 
 /**
  * What a pump may differ from its guarantee point in the two-sided grades of ISO 9906.
@@ -19,6 +26,35 @@ public enum Iso9906Grade {
   /** Grade 3B: flow rate ±9 %, head ±7 %, power +9 %. */
   GRADE_3B(0.09, 0.07, 0.09);
 
+  private static final Range FLOW =
+      new Range("flow", "guaranteed flow rate", QuantityKind.FLOW, 0, 1);
+  private static final Range HEAD =
+      new Range("head", "guaranteed head", QuantityKind.HEAD, 0, 1000);
+  private static final Range POWER =
+      new Range("power", "guaranteed power", QuantityKind.POWER, 0, 1e6);
+
+  /** The bands by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "pump-acceptance",
+          "What a pump may differ from its guarantee point (ISO 9906 grades 1B, 2B, 3B)",
+          "flow +-5, 8, 9 %; head +-3, 5, 7 %; power at most +4, 8, 9 % for grades 1B, 2B, 3B",
+          "Binds pumps of 10 kW and more, by agreement from 1 kW; for appliances an analogy",
+          Source.fromMemory("ISO 9906:2012, 4.4, Table 8"),
+          List.of(
+              FLOW.required(),
+              HEAD.required(),
+              POWER.optional("0 W"),
+              Parameter.choice("grade", "acceptance grade", List.of("1b", "2b", "3b"), "3b")),
+          List.of(
+              new Output("flow-low", "least flow rate", QuantityKind.FLOW),
+              new Output("flow-high", "greatest flow rate", QuantityKind.FLOW),
+              new Output("head-low", "least head", QuantityKind.HEAD),
+              new Output("head-high", "greatest head", QuantityKind.HEAD),
+              new Output("power-high", "greatest power", QuantityKind.POWER)),
+          List.of(),
+          Iso9906Grade::compute);
+
   private final double flow;
   private final double head;
   private final double power;
@@ -27,6 +63,14 @@ public enum Iso9906Grade {
     this.flow = flow;
     this.head = head;
     this.power = power;
+  }
+
+  private static double[] compute(double[] p) {
+    Iso9906Grade grade = values()[(int) Math.round(p[3])];
+    Limits flow = grade.flow(Math.max(0, FLOW.check(p[0])));
+    Limits head = grade.head(Math.max(0, HEAD.check(p[1])));
+    Limits power = grade.power(Math.max(0, POWER.check(p[2])));
+    return new double[] {flow.low(), flow.high(), head.low(), head.high(), power.high()};
   }
 
   /**

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kelter.core.module.Computation;
@@ -210,5 +211,58 @@ class OperatingPointTest {
     assertEquals(0, point.flow());
     assertEquals(0, point.head());
     assertFalse(point.turns());
+  }
+
+  private static Computation withMotor(Map<String, String> more) {
+    Map<String, String> given =
+        new HashMap<>(
+            Map.of(
+                "shut-off-head", "3.4 m",
+                "flow-1", "40 L/min",
+                "head-1", "2.6 m",
+                "flow-2", "66 L/min",
+                "head-2", "1.2 m",
+                "lift", "0.3 m",
+                "length", "1.2 m",
+                "bore", "19 mm",
+                "loss-coefficient", "3",
+                "jet-area", "158.06 mm2"));
+    given.putAll(more);
+    return Computation.of(PumpWithMotor.CALCULATION, given);
+  }
+
+  private static double output(Computation computation, int place) {
+    return computation.results().get(place).quantity().si();
+  }
+
+  /** In order the motor changes nothing: EPANET 2.3.5 gives 41.1011 L/min and 2.55489 m. */
+  @Test
+  void motorInOrder() {
+    Computation good = withMotor(Map.of());
+    assertEquals(41.1011 / 60_000, output(good, 0), 0.002 * 41.1011 / 60_000);
+    assertEquals(2.55489, output(good, 1), 0.002 * 2.55489);
+    assertEquals(1, output(good, 2), 1e-6);
+    assertEquals(1, output(good, 4), 1e-6);
+  }
+
+  /**
+   * EPANET 2.3.5 at 0.9 of the speed: 36.5072 L/min. A slipping impeller of that grip moves as
+   * much.
+   */
+  @Test
+  void slippingImpellerIsASlowPump() {
+    Computation slipping = withMotor(Map.of("grip", "90 %", "motor", "inverter"));
+    assertEquals(36.5072 / 60_000, output(slipping, 0), 0.002 * 36.5072 / 60_000);
+  }
+
+  /** A dragging bearing slows an induction motor by its slip line and loads it by the drag. */
+  @Test
+  void dragLoadsTheMotor() {
+    Computation dragging = withMotor(Map.of("drag", "50 %"));
+    assertTrue(output(dragging, 2) < 0.97 && output(dragging, 2) > 0.93);
+    assertTrue(output(dragging, 3) > 1.4);
+    Computation stalled = withMotor(Map.of("drag", "200 %", "motor", "synchronous"));
+    assertEquals(0, output(stalled, 0));
+    assertEquals(0, output(stalled, 2));
   }
 }

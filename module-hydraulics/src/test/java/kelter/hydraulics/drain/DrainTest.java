@@ -135,4 +135,18 @@ class DrainTest {
     assertEquals(0.314e-3, HoseBackflow.volume(0.02, 1), 0.6e-6);
     assertEquals(0.507e-3, HoseBackflow.volume(0.0254, 1), 0.6e-6);
   }
+
+  /**
+   * A fitting of K = 1 alone under a brim of 0.20394 m lets the water run at 2 m/s (velocity head
+   * of 2 m/s, any table): through 40 mm 150.8 L/min (arithmetic on the circle).
+   */
+  @Test
+  void standpipe() {
+    double[] out =
+        StandpipeOverflow.CALCULATION
+            .law()
+            .apply(new double[] {100 / 60_000.0, 0.20394, 0, 0.04, 1, 293.15});
+    assertEquals(150.8, out[0] * 60_000, 0.06);
+    assertEquals(50.8, out[1] * 60_000, 0.06);
+  }
 }

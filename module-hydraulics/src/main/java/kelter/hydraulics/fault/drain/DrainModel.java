@@ -10,6 +10,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.DrainPumpKind;
 
@@ -62,6 +63,11 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
 
   @Override
   public Forecaster forecaster(List<Question> questions) {
-    return new DrainForecaster(path, questions);
+    try {
+      return new DrainForecaster(path, questions);
+    } catch (IllegalArgumentException impossible) {
+      throw new InputException(
+          component, impossible.getMessage(), "correct the conditions of the reading");
+    }
   }
 }

@@ -8,6 +8,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.problem.InputException;
 import kelter.core.quantity.Quantity;
 import kelter.hydraulics.fault.Symptom;
 import kelter.hydraulics.level.AirTrap;
@@ -92,10 +93,7 @@ public record LevelModel(String component, double usualHeight, double airColumn)
   @Override
   public Forecaster forecaster(List<Question> questions) {
     List<Question> asked = List.copyOf(questions);
-    Water[] water =
-        asked.stream()
-            .map(q -> Water.at(q.conditions().si("temperature", ROOM)))
-            .toArray(Water[]::new);
+    Water[] water = asked.stream().map(this::water).toArray(Water[]::new);
     double[] height =
         asked.stream().mapToDouble(q -> q.conditions().si("height", usualHeight)).toArray();
     return (severity, value, spread) -> {
@@ -104,6 +102,15 @@ public record LevelModel(String component, double usualHeight, double airColumn)
         answer(observable, i, severity, height[i], water[i], value, spread);
       }
     };
+  }
+
+  private Water water(Question question) {
+    try {
+      return Water.at(question.conditions().si("temperature", ROOM));
+    } catch (IllegalArgumentException impossible) {
+      throw new InputException(
+          component, impossible.getMessage(), "correct the conditions of the reading");
+    }
   }
 
   private void answer(

@@ -9,6 +9,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.WashPumpKind;
 
@@ -61,6 +62,11 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
 
   @Override
   public Forecaster forecaster(List<Question> questions) {
-    return new WashForecaster(wash, questions);
+    try {
+      return new WashForecaster(wash, questions);
+    } catch (IllegalArgumentException impossible) {
+      throw new InputException(
+          component, impossible.getMessage(), "correct the conditions of the reading");
+    }
   }
 }

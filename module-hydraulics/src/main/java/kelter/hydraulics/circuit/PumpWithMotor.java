@@ -1,0 +1,135 @@
+package kelter.hydraulics.circuit;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.hydraulics.limit.Range;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.water.Water;
+
+/**
+ * Pump, motor and circuit solved together, with the drag, leak and blockage that are to be tried:
+ * what a fault does to flow rate, head, speed and load at once.
+ *
+ * <p>It holds as {@link PumpSet} does, with the operating point in order as the rated point.
+ *
+ * <p>Source: {@link PumpSet} and {@link Motor}.
+ */
+public final class PumpWithMotor {
+
+  private static final List<String> MOTORS = List.of("induction", "synchronous", "inverter");
+  private static final double NO_FLOW_TORQUE = 0.5; // ratio; judgement, radial impellers
+
+  private static final Range SLIP =
+      new Range("rated-slip", "slip of an induction motor", QuantityKind.PERCENT, 0.005, 0.3);
+  private static final Range LIMIT =
+      new Range(
+          "torque-limit",
+          "pull-out torque, or limit of an inverter, by the rated torque",
+          QuantityKind.RATIO,
+          1.05,
+          5);
+  private static final Range DRAG =
+      new Range("drag", "torque of the drag by the rated torque", QuantityKind.PERCENT, 0, 5);
+  private static final Range OPEN =
+      new Range(
+          "open-passages",
+          "share of the vane passages that is open",
+          QuantityKind.PERCENT,
+          0.02,
+          1);
+  private static final Range GRIP =
+      new Range("grip", "speed of the impeller by the shaft's", QuantityKind.PERCENT, 0.05, 1);
+
+  /** The point by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "pump-with-motor",
+          "Flow rate, head, speed and load of pump, motor and circuit together",
+          "head n^2 Hc(q) meets the circuit at the flow n open-passages q; n from the motor's torque line:"
+              + " slip in proportion to torque, none up to the limit, or as much as the limit allows",
+          "Outlet above the water; the rated point is the operating point in order; half of the rated torque"
+              + " at no flow",
+          Source.fromMemory(
+              "Affinity laws, Crane TP-410, chapter 7; straight part of the torque line"),
+          List.of(
+              PumpAgainstCircuit.SHUT_OFF.required(),
+              PumpAgainstCircuit.FLOW_1.required(),
+              PumpAgainstCircuit.HEAD_1.required(),
+              PumpAgainstCircuit.FLOW_2.required(),
+              PumpAgainstCircuit.HEAD_2.required(),
+              Circuit.LIFT.required(),
+              Hose.LENGTH.required(),
+              Hose.BORE.required(),
+              Hose.LOSS.optional("2"),
+              PumpAgainstCircuit.JETS.optional("0 mm2"),
+              Parameter.choice("motor", "kind of motor", MOTORS, "induction"),
+              SLIP.optional("8 %"),
+              LIMIT.optional("2"),
+              DRAG.optional("0 %"),
+              OPEN.optional("100 %"),
+              GRIP.optional("100 %"),
+              Water.TEMPERATURE.optional("20 Cel")),
+          List.of(
+              new Output("flow", "flow rate", QuantityKind.FLOW),
+              new Output("head", "head of the pump", QuantityKind.HEAD),
+              new Output("speed", "speed by the rated one", QuantityKind.PERCENT),
+              new Output("torque", "torque by the rated one", QuantityKind.PERCENT),
+              new Output(
+                  "shaft-power", "power on the shaft by the rated one", QuantityKind.PERCENT),
+              new Output("head-at-no-flow", "head at no flow", QuantityKind.HEAD)),
+          List.of(Caution.HOT_WATER),
+          PumpWithMotor::compute);
+
+  private PumpWithMotor() {}
+
+  private static double[] compute(double[] p) {
+    double jets = PumpAgainstCircuit.JETS.check(p[9]);
+    Circuit circuit =
+        new Circuit(
+            Math.max(0, Circuit.LIFT.check(p[5])),
+            List.of(new Hose(p[6], p[7], 0, p[8])),
+            jets <= 0 ? Double.POSITIVE_INFINITY : jets);
+    double viscosity = Water.at(p[16]).kinematicViscosity();
+    double rated = PumpAgainstCircuit.solve(PumpAgainstCircuit.curve(p), circuit, viscosity).flow();
+    if (rated <= 0) {
+      throw new IllegalArgumentException(
+          "lift: even in order the pump lifts %.2f m at most".formatted(p[0]));
+    }
+    PumpSet set =
+        new PumpSet(PumpAgainstCircuit.curve(p), motor(p), rated, NO_FLOW_TORQUE, condition(p));
+    OperatingPoint point = set.against(circuit, viscosity);
+    return new double[] {
+      point.flow(),
+      point.head(),
+      point.speed(),
+      point.torque(),
+      point.shaftPower(),
+      set.atFlow(0).head()
+    };
+  }
+
+  private static Motor motor(double[] p) {
+    double limit = LIMIT.check(p[12]);
+    return switch (MOTORS.get((int) Math.round(p[10]))) {
+      case "induction" -> new Motor.Induction(SLIP.check(p[11]), limit);
+      case "synchronous" -> new Motor.Synchronous(limit);
+      default -> new Motor.Inverter(limit);
+    };
+  }
+
+  private static PumpCondition condition(double[] p) {
+    return new PumpCondition(
+        Math.min(1, OPEN.check(p[14])),
+        Math.min(1, GRIP.check(p[15])),
+        1,
+        1,
+        0,
+        Math.max(0, DRAG.check(p[13])),
+        1);
+  }
+}

@@ -1,0 +1,222 @@
+package kelter.hydraulics.fault;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.DiagnosisEngine;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Appliance;
+import kelter.core.job.Complaint;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
+import kelter.core.problem.InputException;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Vocabulary;
+import kelter.hydraulics.HydraulicsModule;
+import kelter.hydraulics.SampleMachines;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What readings tell apart, and what they cannot. The directions are those of the general
+ * literature on centrifugal pumps: low flow with a full head at no flow is the path, with a low
+ * head the pump; high power with low flow is friction or recirculation.
+ */
+class SeparationTest {
+
+  private static final HydraulicsModule MODULE = new HydraulicsModule();
+
+  private final List<Measurement> read = new ArrayList<>();
+
+  private SeparationTest figure(
+      Component of, String observable, double value, String unit, QuantityKind kind) {
+    return reading(of, observable, new Reading.Value(Quantity.of(value, unit, kind), 0));
+  }
+
+  private SeparationTest grade(Component of, String observable, String word) {
+    Observable known =
+        new Vocabulary(MODULE.componentKinds()).observable(of.kind(), observable).orElseThrow();
+    return reading(of, observable, new Reading.Grade(word, known.grades().indexOf(word)));
+  }
+
+  private SeparationTest reading(Component of, String observable, Reading reading) {
+    return reading(of, observable, reading, Conditions.NONE);
+  }
+
+  private SeparationTest reading(
+      Component of, String observable, Reading reading, Conditions conditions) {
+    read.add(
+        new Measurement(of.id(), observable, List.of(reading), conditions, Optional.empty(), ""));
+    return this;
+  }
+
+  private Diagnosis diagnose(Component component) {
+    Appliance appliance = SampleMachines.with(component);
+    Job job =
+        new Job(
+            "test",
+            "",
+            appliance,
+            new Complaint("it does not do what it should", ""),
+            List.of(),
+            read,
+            Optional.empty());
+    return new DiagnosisEngine(EngineSettings.USUAL).diagnose(job, MODULE.faultModels(appliance));
+  }
+
+  private static Set<String> best(Diagnosis diagnosis) {
+    return diagnosis.ranking().get(0).faults().stream()
+        .map(present -> present.fault().id())
+        .collect(Collectors.toSet());
+  }
+
+  private static double probability(Diagnosis diagnosis, String fault) {
+    return diagnosis.faults().stream()
+        .filter(f -> f.fault().id().equals(fault))
+        .mapToDouble(Diagnosis.FaultProbability::probability)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Full head at no flow and little flow: something is in the way, and no reading so far says
+   * where.
+   */
+  @Test
+  void restrictionsStayTogetherUntilSomebodyLooks() {
+    Component drain = SampleMachines.drainPump();
+    figure(drain, "head", 2.01, "m", QuantityKind.HEAD);
+    figure(drain, "flow", 6, "L/min", QuantityKind.FLOW);
+    figure(drain, "power", 24, "W", QuantityKind.POWER);
+    Diagnosis diagnosis = diagnose(drain);
+    double strainer = probability(diagnosis, "strainer-clogged");
+    double hose = probability(diagnosis, "hose-clogged");
+    assertTrue(strainer / hose > 0.5 && strainer / hose < 2.5, strainer + " and " + hose);
+    assertTrue(probability(diagnosis, "impeller-slips") < 0.02);
+    Set<String> next =
+        diagnosis.next().stream()
+            .limit(4)
+            .map(m -> m.question().observable().id())
+            .collect(Collectors.toSet());
+    assertTrue(next.contains("strainer") || next.contains("hose-narrowed"), next.toString());
+  }
+
+  @Test
+  void oneLookSettlesIt() {
+    Component drain = SampleMachines.drainPump();
+    figure(drain, "head", 2.01, "m", QuantityKind.HEAD);
+    figure(drain, "flow", 6, "L/min", QuantityKind.FLOW);
+    figure(drain, "lift", 0.8, "m", QuantityKind.HEAD);
+    grade(drain, "strainer", "clogged");
+    assertEquals(Set.of("strainer-clogged"), best(diagnose(drain)));
+  }
+
+  @Test
+  void lowHeadAtNoFlowIsThePump() {
+    Component drain = SampleMachines.drainPump();
+    figure(drain, "head", 0.9, "m", QuantityKind.HEAD);
+    figure(drain, "flow", 1, "L/min", QuantityKind.FLOW);
+    figure(drain, "power", 16, "W", QuantityKind.POWER);
+    assertEquals(Set.of("impeller-slips"), best(diagnose(drain)));
+  }
+
+  @Test
+  void sameHeadWithUsualPowerIsALeak() {
+    Component drain = SampleMachines.drainPump();
+    figure(drain, "head", 0.95, "m", QuantityKind.HEAD);
+    figure(drain, "flow", 2.5, "L/min", QuantityKind.FLOW);
+    figure(drain, "power", 31.5, "W", QuantityKind.POWER);
+    assertEquals(Set.of("internal-leak"), best(diagnose(drain)));
+  }
+
+  /**
+   * Drag with blocked vanes, read with instruments only while it runs: the flow says blocked, the
+   * power says drag, and no single fault of any severity comes near both (three standard deviations
+   * in all).
+   */
+  @Test
+  void noSingleFaultLooksLikeDragWithBlockedVanes() {
+    FaultModel model = MODULE.faultModels(SampleMachines.with(SampleMachines.washPump())).get(0);
+    List<Question> questions =
+        model.questions().stream()
+            .filter(q -> q.observable().type() == Observable.Type.QUANTITY)
+            .filter(q -> q.observable().procedure().hazard() == Hazard.RUNNING)
+            .toList();
+    List<String> ids = model.faults().stream().map(Fault::id).toList();
+    double[] pair = new double[ids.size()];
+    pair[ids.indexOf("drag")] = 0.5;
+    pair[ids.indexOf("passages-blocked")] = 0.7;
+    double[] read = forecast(model, questions, pair)[0];
+    for (int f = 0; f < ids.size(); f++) {
+      for (double severity = 0; severity <= 1; severity += 0.01) {
+        double[] single = new double[ids.size()];
+        single[f] = severity;
+        double[][] expected = forecast(model, questions, single);
+        double squares = 0;
+        for (int i = 0; i < read.length; i++) {
+          double u =
+              questions.get(i).observable().procedure().typical().standardUncertainty(read[i]);
+          squares += Math.pow((read[i] - expected[0][i]) / Math.hypot(expected[1][i], u), 2);
+        }
+        assertTrue(squares > 9, ids.get(f) + " at " + severity + ": " + squares);
+      }
+    }
+  }
+
+  private static double[][] forecast(FaultModel model, List<Question> questions, double[] s) {
+    double[] value = new double[questions.size()];
+    double[] spread = new double[questions.size()];
+    model.forecaster(questions).forecast(s, value, spread);
+    return new double[][] {value, spread};
+  }
+
+  @Test
+  void lowWaterShowsItsLevel() {
+    Component wash = SampleMachines.washPump();
+    figure(wash, "jet-pressure", 13, "kPa", QuantityKind.GAUGE_PRESSURE);
+    figure(wash, "power", 58, "W", QuantityKind.POWER);
+    figure(wash, "level", 25, "mm", QuantityKind.LENGTH);
+    reading(wash, "pressure-swings", new Reading.YesNo(true));
+    assertEquals(Set.of("low-water"), best(diagnose(wash)));
+  }
+
+  @Test
+  void waterAt140DegreesIsRefused() {
+    Component drain = SampleMachines.drainPump();
+    Conditions hot =
+        new Conditions(Map.of("temperature", Quantity.of(140, "Cel", QuantityKind.TEMPERATURE)));
+    reading(drain, "flow", new Reading.Value(Quantity.of(6, "L/min", QuantityKind.FLOW), 0), hot);
+    InputException refused = assertThrows(InputException.class, () -> diagnose(drain));
+    assertTrue(refused.getMessage().contains("140"), refused.getMessage());
+  }
+
+  @Test
+  void negativeLiftIsRefused() {
+    Component low =
+        new Component(
+            "drain-pump",
+            "drain-pump",
+            SampleMachines.drainPump().nameplate(),
+            Map.of("static-lift", Quantity.of(-0.3, "m", QuantityKind.HEAD)),
+            SampleMachines.drainPump().curves(),
+            SampleMachines.drainPump().source());
+    InputException refused = assertThrows(InputException.class, () -> diagnose(low));
+    assertTrue(refused.getMessage().contains("siphons"), refused.getMessage());
+  }
+}
