@@ -1,6 +1,7 @@
 package kelter.hydraulics.circuit;
 
 import java.util.List;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
@@ -32,7 +33,7 @@ public record Circuit(double lift, List<Hose> hoses, double jetArea) {
     if (!(lift >= 0 && Double.isFinite(lift))) {
       throw new IllegalArgumentException(
           "lift: %s m is not a height from 0 upward; with the outlet below the water it siphons"
-              .formatted(lift));
+              .formatted(QuantityFormat.plain(lift)));
     }
     if (!(jetArea > 0)) {
       throw new IllegalArgumentException("the open area of the jets is above 0 m2, not " + jetArea);

@@ -4,6 +4,7 @@ import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
@@ -98,7 +99,7 @@ public final class PumpWithMotor {
     double rated = PumpAgainstCircuit.solve(PumpAgainstCircuit.curve(p), circuit, viscosity).flow();
     if (rated <= 0) {
       throw new IllegalArgumentException(
-          "lift: even in order the pump lifts %.2f m at most".formatted(p[0]));
+          "lift: even in order the pump lifts %s m at most".formatted(QuantityFormat.plain(p[0])));
     }
     PumpSet set =
         new PumpSet(PumpAgainstCircuit.curve(p), motor(p), rated, NO_FLOW_TORQUE, condition(p));

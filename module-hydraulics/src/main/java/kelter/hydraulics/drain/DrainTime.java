@@ -4,6 +4,7 @@ import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
@@ -98,8 +99,10 @@ public final class DrainTime {
     double left = Math.max(end, outlet - curve.shutOffHead() + NEAR_CUT_OFF);
     if (left >= start) {
       throw new IllegalArgumentException(
-          "start-level: the pump lifts %.2f m at most and cannot move water that stands %.2f m below the"
-                  .formatted(curve.shutOffHead(), outlet - start)
+          "start-level: the pump lifts %s m at most and cannot move water that stands %s m below the"
+                  .formatted(
+                      QuantityFormat.plain(curve.shutOffHead()),
+                      QuantityFormat.plain(outlet - start))
               + " outlet");
     }
     double viscosity = Water.at(p[12]).kinematicViscosity();

@@ -3,6 +3,7 @@ package kelter.hydraulics.level;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.hydraulics.limit.Range;
@@ -53,8 +54,8 @@ public final class PressureDecay {
     double time = TIME.check(p[2]);
     if (!(start > end)) {
       throw new IllegalArgumentException(
-          "end: a pressure of %.1f Pa that did not fall from %.1f Pa shows no leak"
-              .formatted(end, start));
+          "end: a pressure of %s Pa that did not fall from %s Pa shows no leak"
+              .formatted(QuantityFormat.plain(end), QuantityFormat.plain(start)));
     }
     double constant = timeConstant(start, end, time);
     return new double[] {

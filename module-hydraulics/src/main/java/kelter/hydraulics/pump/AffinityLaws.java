@@ -3,6 +3,7 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.hydraulics.limit.Range;
@@ -64,8 +65,8 @@ public final class AffinityLaws {
     double ratio = newSpeed / speed;
     if (!(ratio >= LEAST_RATIO && ratio <= GREATEST_RATIO)) {
       throw new IllegalArgumentException(
-          "new-speed is %.2f times speed; the laws are used from %s to %s times"
-              .formatted(ratio, LEAST_RATIO, GREATEST_RATIO));
+          "new-speed is %s times speed; the laws are used from %s to %s times"
+              .formatted(QuantityFormat.plain(ratio), LEAST_RATIO, GREATEST_RATIO));
     }
     return ratio;
   }

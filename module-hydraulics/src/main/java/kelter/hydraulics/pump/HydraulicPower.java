@@ -3,6 +3,7 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.hydraulics.limit.Range;
@@ -51,8 +52,8 @@ public final class HydraulicPower {
     double efficiency = power / ELECTRIC.check(p[2]);
     if (efficiency > 1) {
       throw new IllegalArgumentException(
-          "the water gets %.1f W, more than the %.1f W taken: read flow, head and power again"
-              .formatted(power, p[2]));
+          "the water gets %s W, more than the %s W taken: read flow, head and power again"
+              .formatted(QuantityFormat.plain(power), QuantityFormat.plain(p[2])));
     }
     return new double[] {power, efficiency};
   }

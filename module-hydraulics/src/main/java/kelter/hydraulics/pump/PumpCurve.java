@@ -1,6 +1,7 @@
 package kelter.hydraulics.pump;
 
 import java.util.Arrays;
+import kelter.core.quantity.QuantityFormat;
 
 /**
  * The head of a pump over its flow rate, as a power function: H = A − B Q^C.
@@ -26,6 +27,7 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
 
   private static final double LEAST_EXPONENT = 1; // straight line
   private static final double GREATEST_EXPONENT = 6; // flatter curves are not seen on pumps
+  private static final double LITRES_PER_MINUTE = 60_000; // in a m3/s
   private static final int PARAMETERS = 3;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final int GOLDEN_STEPS = 60; // narrows the exponent to 1e-12
@@ -40,7 +42,7 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
     if (!(shutOffHead > 0 && coefficient > 0 && Double.isFinite(shutOffHead + coefficient))) {
       throw new IllegalArgumentException(
           "a pump curve starts above 0 m and falls; this one starts at %s m"
-              .formatted(shutOffHead));
+              .formatted(QuantityFormat.plain(shutOffHead)));
     }
     if (!(exponent >= LEAST_EXPONENT && exponent <= GREATEST_EXPONENT) || !(scatter >= 0)) {
       throw new IllegalArgumentException(
@@ -87,10 +89,14 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
       boolean bad = !(flow[i] >= 0 && head[i] >= 0 && Double.isFinite(flow[i] + head[i]));
       if (bad || (i > 0 && !(flow[i] > flow[i - 1] && head[i] < head[i - 1]))) {
         throw new IllegalArgumentException(
-            "point %d of the pump curve: %s m at %s m3/s; flow rates rise from 0 and heads fall to 0"
-                .formatted(i + 1, head[i], flow[i]));
+            "point %d of the pump curve: %s m at %s L/min; flow rates rise from 0 and heads fall to 0"
+                .formatted(i + 1, QuantityFormat.plain(head[i]), litresPerMinute(flow[i])));
       }
     }
+  }
+
+  private static String litresPerMinute(double flow) {
+    return QuantityFormat.plain(flow * LITRES_PER_MINUTE);
   }
 
   /** The least squares line of head over flow to the power given. */
@@ -141,8 +147,8 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
     double most = runOut();
     if (!(flow >= 0 && flow <= most)) {
       throw new IllegalArgumentException(
-          "the pump curve runs from 0 to %.1f L/min, where its head is zero; %.1f L/min is outside"
-              .formatted(most * 60_000, flow * 60_000));
+          "the pump curve runs from 0 to %s L/min, where its head is zero; %s L/min is outside"
+              .formatted(litresPerMinute(most), litresPerMinute(flow)));
     }
     return headUnchecked(flow);
   }

@@ -95,7 +95,7 @@ class ChecksTest {
     Conditions beyond = new Conditions(Map.of("flow", Quantity.of(60, "L/min", QuantityKind.FLOW)));
     Finding finding = only(job(SampleMachines.drainPump(), head(1, beyond)));
     assertEquals(Verdict.NOT_MEASURED, finding.verdict());
-    assertTrue(finding.remark().contains("60.0 L/min is outside"), finding.remark());
+    assertTrue(finding.remark().contains("60 L/min is outside"), finding.remark());
   }
 
   /** IEC 335-1:1991, 10.1, Table 1: a motor of 100 W may take 120 W, one of 350 W 410 W. */

@@ -93,7 +93,7 @@ class DrainTest {
     tooHigh.put("outlet-height", "1.5 m");
     InputException refused =
         assertThrows(InputException.class, () -> Computation.of(DrainTime.CALCULATION, tooHigh));
-    assertTrue(refused.getMessage().contains("1.00 m at most"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("1 m at most"), refused.getMessage());
     tooHigh.put("outlet-height", "0.1 m");
     InputException siphons =
         assertThrows(InputException.class, () -> Computation.of(DrainTime.CALCULATION, tooHigh));

@@ -40,7 +40,7 @@ class PumpTest {
         assertThrows(
             IllegalArgumentException.class,
             () -> AffinityLaws.CALCULATION.law().apply(new double[] {1e-3, 1, 1, 50, 500}));
-    assertTrue(refused.getMessage().contains("10.00 times"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("10 times"), refused.getMessage());
   }
 
   /** Crane TP-410, problem 7.15: 100 gpm, 421 ft, efficiency 0.70, 70 °F: 15.2 hp. */
@@ -66,7 +66,7 @@ class PumpTest {
                 HydraulicPower.CALCULATION
                     .law()
                     .apply(new double[] {15.0 / 60_000, 10, 10, 293.15}));
-    assertTrue(refused.getMessage().contains("24.5 W"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("24.47 W"), refused.getMessage());
   }
 
   /**
@@ -159,7 +159,7 @@ class PumpTest {
     PumpCurve curve = PumpCurve.through(new double[] {0, 1e-3}, new double[] {4, 0});
     IllegalArgumentException beyond =
         assertThrows(IllegalArgumentException.class, () -> curve.head(2e-3));
-    assertTrue(beyond.getMessage().contains("60.0 L/min"), beyond.getMessage());
+    assertTrue(beyond.getMessage().contains("60 L/min"), beyond.getMessage());
     assertThrows(IllegalArgumentException.class, () -> curve.head(Double.NaN));
     assertThrows(
         IllegalArgumentException.class,
