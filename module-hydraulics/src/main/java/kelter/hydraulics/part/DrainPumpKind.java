@@ -197,6 +197,13 @@ public final class DrainPumpKind {
               new Accuracy(0, 0),
               Caution.HOT_WATER));
 
+  /** Whether water gets out on the way. */
+  public static final Observable WATER_OUTSIDE =
+      Observable.yesNo(
+          "water-outside",
+          "water under or behind the machine after it drains",
+          Way.look("Ask the owner, or put paper under the hose for one drain phase.", 2));
+
   /** What the owner sees. */
   public static final Observable DRAINS_SLOWLY =
       Observable.yesNo(
@@ -223,6 +230,7 @@ public final class DrainPumpKind {
               VALVE_HANGS,
               LIFT,
               RETURNS,
+              WATER_OUTSIDE,
               DRAINS_SLOWLY),
           List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE, DRAIN_VOLUME),
           List.of(HEAD_CURVE));

@@ -50,7 +50,13 @@ enum DrainFault {
       "valve-shut", "check valve stuck shut", 0.02, r -> List.of(r.cleanValve(), r.renewValve())),
   /** The check valve does not close. */
   VALVE_OPEN(
-      "valve-open", "check valve stuck open", 0.02, r -> List.of(r.cleanValve(), r.renewValve()));
+      "valve-open", "check valve stuck open", 0.02, r -> List.of(r.cleanValve(), r.renewValve())),
+  /** The hose is off, split or leaks. */
+  HOSE_LEAKS(
+      "hose-leaks",
+      "drain hose off its nozzle, split or leaking",
+      0.02,
+      r -> List.of(r.tightenHose(), r.renewHose()));
 
   private static final Source PRIOR =
       Source.fromMemory(

@@ -69,7 +69,7 @@ final class DrainForecaster implements Forecaster {
         spread[i] = ModelSpread.of(value[i], headInOrder[i], ModelSpread.HEAD, HEAD_FLOOR);
       }
       case "flow" -> {
-        value[i] = point.flow();
+        value[i] = point.flow() * DrainState.arriving(severity);
         double share = path.hoseKnown() ? ModelSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
         spread[i] = ModelSpread.of(value[i], path.point().flow(), share, FLOW_FLOOR);
       }
@@ -101,6 +101,7 @@ final class DrainForecaster implements Forecaster {
       case "impeller-loose" -> DrainLook.loose(severity);
       case "hose-narrowed" -> DrainLook.narrowed(severity);
       case "valve-hangs" -> DrainLook.valveHangs(severity);
+      case "water-outside" -> DrainLook.outside(severity);
       case "water-returns" -> DrainLook.returns(severity);
       case "drains-slowly" -> DrainLook.drainsSlowly(point.flow() / path.point().flow(), severity);
       default ->

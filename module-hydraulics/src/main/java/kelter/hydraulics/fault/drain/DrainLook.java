@@ -47,6 +47,10 @@ final class DrainLook {
         Math.max(DrainFault.VALVE_SHUT.in(s), DrainFault.VALVE_OPEN.in(s)), 0.4, 0.1);
   }
 
+  static double outside(double[] s) {
+    return Symptom.noticed(DrainFault.HOSE_LEAKS.in(s), 0.2, 0.05);
+  }
+
   static double returns(double[] s) {
     return Symptom.noticed(DrainFault.VALVE_OPEN.in(s), 0.35, 0.08);
   }

@@ -50,6 +50,10 @@ record DrainRemedies(String component) {
     return work("clear-hose", "clear the drain hose, take out kinks", 20, 0.85, FLOOD);
   }
 
+  Remedy tightenHose() {
+    return work("tighten-hose", "seat the drain hose and tighten its clips", 15, 0.7, FLOOD);
+  }
+
   Remedy renewHose() {
     return part("renew-hose", "renew the drain hose", 25, FLOOD);
   }
