@@ -120,8 +120,8 @@ public final class HydraulicsModule implements CalculationModule {
    *
    * @param appliance the machine
    * @return a model for each level sensor, each inlet valve with a rated flow or a flow
-   *     coefficient, each drain pump with a head curve and each wash pump with a head curve and a
-   *     jet area
+   *     coefficient, each drain pump and each wash pump; typical figures, with wide spreads, where
+   *     the machine has none of its own
    * @throws InputException if a curve rises or a figure is impossible
    */
   @Override

@@ -61,7 +61,7 @@ public final class DrainFlowCheck implements Check {
     Told told = new Told(ID, TITLE, DrainPumpKind.FLOW, SOURCE);
     Optional<DrainPath> path;
     try {
-      path = DrainPath.of(component);
+      path = DrainPath.of(component).filter(DrainPath::curveKnown);
     } catch (IllegalArgumentException impossible) {
       return measurements.stream().map(m -> told.without(job, m, impossible.getMessage())).toList();
     }

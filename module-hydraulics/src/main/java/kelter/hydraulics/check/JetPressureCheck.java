@@ -62,7 +62,7 @@ public final class JetPressureCheck implements Check {
     }
     Told told = new Told(ID, TITLE, WashPumpKind.JET_PRESSURE, SOURCE);
     try {
-      Optional<WashCircuit> wash = WashCircuit.of(component);
+      Optional<WashCircuit> wash = WashCircuit.of(component).filter(WashCircuit::known);
       return wash.map(
               known -> measurements.stream().map(m -> apply(job, m, known, told, rule)).toList())
           .orElse(List.of());

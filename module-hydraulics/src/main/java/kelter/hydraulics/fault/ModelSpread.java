@@ -16,6 +16,12 @@ public final class ModelSpread {
   /** Flow rate: 10 % either way, as a standard deviation, ratio. */
   public static final double FLOW = 0.10 / Math.sqrt(3);
 
+  /** Head of a pump of which only the kind is known, as a standard deviation, ratio; judgement. */
+  public static final double HEAD_OF_A_TYPICAL_PUMP = 0.25;
+
+  /** Flow rate of such a pump, as a standard deviation, ratio; judgement. */
+  public static final double FLOW_OF_A_TYPICAL_PUMP = 0.35;
+
   /** Power: 10 % either way, as a standard deviation, ratio; judgement. */
   public static final double POWER = 0.10 / Math.sqrt(3);
 

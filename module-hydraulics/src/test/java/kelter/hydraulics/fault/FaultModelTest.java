@@ -221,7 +221,7 @@ class FaultModelTest {
   }
 
   @Test
-  void noCurveMeansNoModel() {
+  void noCurveMeansATypicalOneAndThatIsSaid() {
     Component bare =
         new Component(
             "drain-pump",
@@ -230,7 +230,12 @@ class FaultModelTest {
             Map.of(),
             Map.of(),
             SampleMachines.drainPump().source());
-    assertEquals(List.of(), new HydraulicsModule().faultModels(SampleMachines.with(bare)));
+    FaultModel typical = model(bare);
+    double[][] known = forecast(drain(), drain().questions(), new double[drain().faults().size()]);
+    double[][] wide = forecast(typical, typical.questions(), new double[typical.faults().size()]);
+    assertTrue(wide[1][0] > 4 * known[1][0]);
+    assertTrue(typical.faults().get(0).source().document().contains("typical pump"));
+    assertEquals(drain().questions().size() - 2, typical.questions().size());
   }
 
   @Test

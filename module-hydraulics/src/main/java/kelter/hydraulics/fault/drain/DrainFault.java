@@ -63,6 +63,10 @@ enum DrainFault {
           "how often each cause is met on machines with a complaint; an order of magnitude, to be"
               + " replaced by the job book");
 
+  private static final Source PRIOR_OF_A_TYPICAL_PUMP =
+      Source.fromMemory(
+          PRIOR.document() + "; the pump's curve is not known, that of a typical pump is taken");
+
   private final String id;
   private final String title;
   private final double prior;
@@ -80,11 +84,17 @@ enum DrainFault {
    * The fault on a component.
    *
    * @param component the id of the drain pump
+   * @param curveKnown whether the pump's own curve is known
    * @return the fault
    */
-  Fault on(String component) {
+  Fault on(String component, boolean curveKnown) {
     return new Fault(
-        id, component, title, prior, PRIOR, remedies.apply(new DrainRemedies(component)));
+        id,
+        component,
+        title,
+        prior,
+        curveKnown ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+        remedies.apply(new DrainRemedies(component)));
   }
 
   /**

@@ -66,18 +66,16 @@ final class DrainForecaster implements Forecaster {
     switch (questions.get(i).observable().id()) {
       case "head" -> {
         value[i] = pump.atFlow(atFlow[i]).head();
-        spread[i] = ModelSpread.of(value[i], headInOrder[i], ModelSpread.HEAD, HEAD_FLOOR);
+        spread[i] = ModelSpread.of(value[i], headInOrder[i], headShare(), headFloor());
       }
       case "flow" -> {
         value[i] = point.flow() * DrainState.arriving(severity);
-        double share = path.hoseKnown() ? ModelSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
-        spread[i] = ModelSpread.of(value[i], path.point().flow(), share, FLOW_FLOOR);
+        spread[i] = ModelSpread.of(value[i], path.point().flow(), flowShare(), FLOW_FLOOR);
       }
       case "drain-time" -> {
         double volume = path.drainVolume().orElseThrow();
-        double share = path.hoseKnown() ? ModelSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
         value[i] = Math.min(GIVEN_UP, volume / Math.max(point.flow(), volume / GIVEN_UP));
-        spread[i] = ModelSpread.of(value[i], volume / path.point().flow(), share, TIME_FLOOR);
+        spread[i] = ModelSpread.of(value[i], volume / path.point().flow(), flowShare(), TIME_FLOOR);
       }
       case "power" -> {
         double rated = path.ratedPower().orElseThrow();
@@ -90,6 +88,21 @@ final class DrainForecaster implements Forecaster {
       }
       default -> value[i] = seen(questions.get(i).observable().id(), severity, point);
     }
+  }
+
+  private double headShare() {
+    return path.curveKnown() ? ModelSpread.HEAD : ModelSpread.HEAD_OF_A_TYPICAL_PUMP;
+  }
+
+  private double headFloor() {
+    return Math.hypot(HEAD_FLOOR, path.pump().curve().scatter());
+  }
+
+  private double flowShare() {
+    if (!path.curveKnown()) {
+      return ModelSpread.FLOW_OF_A_TYPICAL_PUMP;
+    }
+    return path.hoseKnown() ? ModelSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
   }
 
   private double seen(String observable, double[] severity, OperatingPoint point) {

@@ -27,7 +27,8 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
    * The model of a drain pump.
    *
    * @param component a drain pump
-   * @return the model, or empty if the component has no head curve that lifts the water
+   * @return the model, with a typical curve where the component has none, or empty if the pump
+   *     could not lift the water even in order
    */
   public static Optional<FaultModel> of(Component component) {
     return DrainPath.of(component).map(path -> new DrainModel(component.id(), path));
@@ -40,7 +41,9 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
 
   @Override
   public List<Fault> faults() {
-    return Arrays.stream(DrainFault.values()).map(fault -> fault.on(component)).toList();
+    return Arrays.stream(DrainFault.values())
+        .map(fault -> fault.on(component, path.curveKnown()))
+        .toList();
   }
 
   @Override

@@ -27,6 +27,7 @@ import kelter.hydraulics.water.Water;
  * @param ratedPower the rated electric power in W, or empty if it is not known
  * @param drainVolume the water that a full drain phase moves, in m3, or empty if it is not known
  * @param hoseKnown whether lift, length and bore are those of the job
+ * @param curveKnown whether the curve is that of the job and not that of a typical pump
  */
 public record DrainPath(
     PumpSet pump,
@@ -35,7 +36,16 @@ public record DrainPath(
     OperatingPoint point,
     Optional<Double> ratedPower,
     Optional<Double> drainVolume,
-    boolean hoseKnown) {
+    boolean hoseKnown,
+    boolean curveKnown) {
+
+  /**
+   * The curve that is taken where a job has none, the middle of what drain pumps of household size
+   * do: common practice, no source. One pump may differ from it by a quarter.
+   */
+  private static final PumpCurve TYPICAL =
+      PumpCurve.through(
+          new double[] {0, 10.0 / 60_000, 20.0 / 60_000}, new double[] {1.9, 1.5, 0.7});
 
   /** What is taken where a job does not say: common practice, no source. */
   private static final double USUAL_LIFT = 0.8; // m
@@ -66,19 +76,22 @@ public record DrainPath(
    * The path of a drain pump.
    *
    * @param component a drain pump
-   * @return the path, or empty if the component has no head curve or could not lift the water even
-   *     in order
+   * @return the path, with a typical curve where the component has none, or empty if the pump could
+   *     not lift the water even in order
    * @throws IllegalArgumentException if its curve rises or a figure is impossible
    */
   public static Optional<DrainPath> of(Component component) {
-    return component
-        .curve(DrainPumpKind.HEAD_CURVE.id())
-        .map(curve -> of(component, curve))
+    return Optional.of(
+            of(component, component.curve(DrainPumpKind.HEAD_CURVE.id()).map(DrainPath::curve)))
         .filter(path -> path.point.flow() > 0);
   }
 
-  private static DrainPath of(Component component, Curve points) {
-    PumpCurve curve = PumpCurve.through(points.xSi(), points.ySi());
+  private static PumpCurve curve(Curve points) {
+    return PumpCurve.through(points.xSi(), points.ySi());
+  }
+
+  private static DrainPath of(Component component, Optional<PumpCurve> own) {
+    PumpCurve curve = own.orElse(TYPICAL);
     Optional<Quantity> lift = component.figure(DrainPumpKind.STATIC_LIFT.id());
     Optional<Quantity> length = component.figure(DrainPumpKind.HOSE_LENGTH.id());
     Optional<Quantity> bore = component.figure(DrainPumpKind.HOSE_BORE.id());
@@ -103,7 +116,7 @@ public record DrainPath(
             PumpCondition.GOOD);
     boolean known = lift.isPresent() && length.isPresent() && bore.isPresent();
     Optional<Double> volume = component.figure(DrainPumpKind.DRAIN_VOLUME.id()).map(Quantity::si);
-    return new DrainPath(pump, height, hose, point, power, volume, known);
+    return new DrainPath(pump, height, hose, point, power, volume, known, own.isPresent());
   }
 
   private static double noFlowTorque(

@@ -30,6 +30,7 @@ import kelter.hydraulics.water.Water;
  * @param ratedPower the rated electric power in W, or empty if it is not known
  * @param ratedSpeed the speed at that point in revolutions per second, or empty if it is not known
  * @param ratedArmSpeed the speed of the spray arm in revolutions per second, or empty
+ * @param known whether curve and area of the jets are those of the job and not typical ones
  */
 public record WashCircuit(
     PumpSet pump,
@@ -40,7 +41,19 @@ public record WashCircuit(
     OperatingPoint point,
     Optional<Double> ratedPower,
     Optional<Double> ratedSpeed,
-    Optional<Double> ratedArmSpeed) {
+    Optional<Double> ratedArmSpeed,
+    boolean known) {
+
+  /**
+   * The curve and the open area of the jets that are taken where a job has none, the middle of what
+   * dishwashers do: common practice, no source. One machine may differ from them by a quarter and
+   * more.
+   */
+  private static final PumpCurve TYPICAL =
+      PumpCurve.through(
+          new double[] {0, 30.0 / 60_000, 60.0 / 60_000}, new double[] {4.0, 3.4, 2.0});
+
+  private static final double TYPICAL_JETS = 110e-6; // m2
 
   /** What is taken where a job does not say: common practice, no source. */
   private static final double USUAL_LIFT = 0.25; // m
@@ -73,22 +86,23 @@ public record WashCircuit(
    * The circuit of a wash pump.
    *
    * @param component a wash pump
-   * @return the circuit, or empty if the component has no head curve or no jet area, or could not
-   *     lift the water even in order
+   * @return the circuit, with a typical curve and typical jets where the component has none, or
+   *     empty if the pump could not lift the water even in order
    * @throws IllegalArgumentException if its curve rises or a figure is impossible
    */
   public static Optional<WashCircuit> of(Component component) {
-    Optional<Quantity> jets = component.figure(WashPumpKind.JET_AREA.id());
-    Optional<Curve> curve = component.curve(WashPumpKind.HEAD_CURVE.id());
-    if (jets.isEmpty() || curve.isEmpty()) {
-      return Optional.empty();
-    }
-    WashCircuit circuit = of(component, curve.get(), jets.get().si());
-    return Optional.of(circuit).filter(c -> c.point.flow() > 0);
+    return Optional.of(solved(component)).filter(c -> c.point.flow() > 0);
   }
 
-  private static WashCircuit of(Component component, Curve points, double openArea) {
-    PumpCurve curve = PumpCurve.through(points.xSi(), points.ySi());
+  private static PumpCurve curve(Curve points) {
+    return PumpCurve.through(points.xSi(), points.ySi());
+  }
+
+  private static WashCircuit solved(Component component) {
+    Optional<PumpCurve> own = component.curve(WashPumpKind.HEAD_CURVE.id()).map(WashCircuit::curve);
+    Optional<Double> area = figure(component, WashPumpKind.JET_AREA.id());
+    PumpCurve curve = own.orElse(TYPICAL);
+    double openArea = area.orElse(TYPICAL_JETS);
     double lift = figure(component, WashPumpKind.JET_LIFT.id()).orElse(USUAL_LIFT);
     double level = figure(component, WashPumpKind.WORKING_LEVEL.id()).orElse(USUAL_LEVEL);
     Hose passage =
@@ -120,7 +134,8 @@ public record WashCircuit(
         point,
         power,
         figure(component, WashPumpKind.RATED_SPEED.id()),
-        figure(component, WashPumpKind.RATED_ARM_SPEED.id()));
+        figure(component, WashPumpKind.RATED_ARM_SPEED.id()),
+        own.isPresent() && area.isPresent());
   }
 
   private static Optional<Double> figure(Component component, String id) {

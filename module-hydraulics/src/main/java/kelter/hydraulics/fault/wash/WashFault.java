@@ -61,6 +61,10 @@ enum WashFault {
           "how often each cause is met on machines with a complaint; an order of magnitude, to be"
               + " replaced by the job book");
 
+  private static final Source PRIOR_OF_A_TYPICAL_PUMP =
+      Source.fromMemory(
+          PRIOR.document() + "; curve or jets are not known, those of a typical machine are taken");
+
   private final String id;
   private final String title;
   private final double prior;
@@ -77,11 +81,17 @@ enum WashFault {
    * The fault on a component.
    *
    * @param component the id of the wash pump
+   * @param known whether the machine's own curve and jets are known
    * @return the fault
    */
-  Fault on(String component) {
+  Fault on(String component, boolean known) {
     return new Fault(
-        id, component, title, prior, PRIOR, remedies.apply(new WashRemedies(component)));
+        id,
+        component,
+        title,
+        prior,
+        known ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+        remedies.apply(new WashRemedies(component)));
   }
 
   /**

@@ -111,11 +111,11 @@ final class WashForecaster implements Forecaster {
     };
   }
 
-  private static double spread(String observable, double value, double healthy) {
+  private double spread(String observable, double value, double healthy) {
     return switch (observable) {
-      case "head" -> ModelSpread.of(value, healthy, ModelSpread.HEAD, HEAD_FLOOR);
+      case "head" -> ModelSpread.of(value, healthy, headShare(), headFloor());
       // The pressure before jets goes with the square of the flow rate.
-      case "jet-pressure" -> ModelSpread.of(value, healthy, 2 * ModelSpread.FLOW, PRESSURE_FLOOR);
+      case "jet-pressure" -> ModelSpread.of(value, healthy, 2 * flowShare(), PRESSURE_FLOOR);
       case "inlet-pressure" -> ModelSpread.of(value, healthy, INLET_SHARE, INLET_FLOOR);
       case "power" -> ModelSpread.of(value, healthy, ModelSpread.POWER, POWER_FLOOR);
       case "speed" -> ModelSpread.of(value, healthy, ModelSpread.SPEED, SPEED_FLOOR);
@@ -124,6 +124,18 @@ final class WashForecaster implements Forecaster {
       case "jets-closed" -> COUNT_SPREAD;
       default -> ModelSpread.GRADE;
     };
+  }
+
+  private double headShare() {
+    return wash.known() ? ModelSpread.HEAD : ModelSpread.HEAD_OF_A_TYPICAL_PUMP;
+  }
+
+  private double headFloor() {
+    return Math.hypot(HEAD_FLOOR, wash.pump().curve().scatter());
+  }
+
+  private double flowShare() {
+    return wash.known() ? ModelSpread.FLOW : ModelSpread.FLOW_OF_A_TYPICAL_PUMP;
   }
 
   private static double jetHead(WashState state, OperatingPoint point) {

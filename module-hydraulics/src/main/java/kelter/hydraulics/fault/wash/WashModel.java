@@ -26,7 +26,8 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
    * The model of a wash pump.
    *
    * @param component a wash pump
-   * @return the model, or empty if the component has no head curve or no jet area
+   * @return the model, with a typical curve and jets where the component has none, or empty if the
+   *     pump could not lift the water even in order
    */
   public static Optional<FaultModel> of(Component component) {
     return WashCircuit.of(component).map(wash -> new WashModel(component.id(), wash));
@@ -39,7 +40,9 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
 
   @Override
   public List<Fault> faults() {
-    return Arrays.stream(WashFault.values()).map(fault -> fault.on(component)).toList();
+    return Arrays.stream(WashFault.values())
+        .map(fault -> fault.on(component, wash.known()))
+        .toList();
   }
 
   @Override
