@@ -197,6 +197,22 @@ public final class DrainPumpKind {
               new Accuracy(0, 0),
               Caution.HOT_WATER));
 
+  /** How much water comes back. */
+  public static final Observable RETURNED =
+      Observable.quantity(
+          "returned-volume",
+          "water that has run back a minute after the pump stopped",
+          QuantityKind.VOLUME,
+          new Span(0, 0.005),
+          List.of(),
+          Way.running(
+              "Drain to the end, stop for a minute, hang the hose end over a measuring jug at its usual"
+                  + " height, and drain again.",
+              6,
+              new Accuracy(0.03, 2e-5),
+              Caution.HOT_WATER,
+              Way.HOSE_END));
+
   /** Whether water gets out on the way. */
   public static final Observable WATER_OUTSIDE =
       Observable.yesNo(
@@ -230,6 +246,7 @@ public final class DrainPumpKind {
               VALVE_HANGS,
               LIFT,
               RETURNS,
+              RETURNED,
               WATER_OUTSIDE,
               DRAINS_SLOWLY),
           List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE, DRAIN_VOLUME),

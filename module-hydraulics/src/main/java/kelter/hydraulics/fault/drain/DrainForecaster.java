@@ -6,6 +6,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.PumpFaults;
 import kelter.hydraulics.part.DrainPumpKind;
@@ -18,6 +19,7 @@ final class DrainForecaster implements Forecaster {
   private static final double FLOW_FLOOR = 0.3 / 60_000; // m3/s
   private static final double TIME_FLOOR = 5; // s
   private static final double GIVEN_UP = 600; // s, when nobody waits any longer
+  private static final double RETURNED_SHARE = 0.12; // ratio of the content of the hose; judgement
   private static final double POWER_FLOOR = 0.7; // W
   private static final double LIFT_SPREAD = 0.04; // m
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
@@ -81,6 +83,11 @@ final class DrainForecaster implements Forecaster {
         double rated = path.ratedPower().orElseThrow();
         value[i] = rated * PumpFaults.electricPower(point.shaftPower(), point.turns());
         spread[i] = ModelSpread.of(value[i], rated, ModelSpread.POWER, POWER_FLOOR);
+      }
+      case "returned-volume" -> {
+        double content = HoseBackflow.volume(path.hose().bore(), path.hose().length());
+        value[i] = content * DrainLook.returnedShare(severity);
+        spread[i] = RETURNED_SHARE * content;
       }
       case "lift" -> {
         value[i] = path.lift() + DrainState.extraLift(severity);

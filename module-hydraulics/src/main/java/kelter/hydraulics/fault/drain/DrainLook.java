@@ -51,6 +51,14 @@ final class DrainLook {
     return Symptom.noticed(DrainFault.HOSE_LEAKS.in(s), 0.2, 0.05);
   }
 
+  /**
+   * The share of the content of the hose that runs back: little past a good valve, most without
+   * one.
+   */
+  static double returnedShare(double[] s) {
+    return 0.08 + 0.85 * DrainFault.VALVE_OPEN.in(s);
+  }
+
   static double returns(double[] s) {
     return Symptom.noticed(DrainFault.VALVE_OPEN.in(s), 0.35, 0.08);
   }
