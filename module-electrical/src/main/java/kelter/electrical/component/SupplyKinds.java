@@ -49,6 +49,14 @@ public final class SupplyKinds {
                   + " to the earth contact. Parts behind a relay are not reached: measure them by"
                   + " themselves."));
 
+  /** How burnt the plug looks. */
+  public static final Observable PLUG_BURNS =
+      Observable.graded(
+          "plug-burns",
+          "burnt look of plug, cord entry and terminals",
+          List.of("none", "dark", "brown", "charred"),
+          Electrical.inside("Pull the plug and look at its pins, then at the cord terminals.", 3));
+
   /** Voltage with nothing switched on. */
   public static final Observable IDLE =
       Observable.quantity(
@@ -78,7 +86,7 @@ public final class SupplyKinds {
       new ComponentKind(
           "supply-cord",
           "supply cord",
-          List.of(PROTECTIVE_CONDUCTOR, APPLIANCE_INSULATION),
+          List.of(PROTECTIVE_CONDUCTOR, APPLIANCE_INSULATION, PLUG_BURNS),
           List.of(LENGTH, SECTION),
           List.of());
 

@@ -227,6 +227,8 @@ class ElectricalChecksTest {
         only(Jobs.appliance(capacitor), Jobs.measurement("capacitor", "capacitance", weak));
     assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
     assertTrue(finding.cautions().stream().anyMatch(c -> c.text().contains("charge")));
+    // Arithmetic on the RC law: 20 kohm * 16 µF * ln(325.27 / 34) = 0.7227 s.
+    assertTrue(finding.remark().contains("0.7227 s"), finding.remark());
   }
 
   /** EN 50160: 195.5 V to 253 V. */

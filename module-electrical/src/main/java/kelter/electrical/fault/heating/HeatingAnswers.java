@@ -110,9 +110,10 @@ final class HeatingAnswers {
     group
         .cord()
         .ifPresent(
-            cord ->
-                all.add(
-                    new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE)));
+            cord -> {
+              all.add(new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE));
+              all.add(new Question(cord.id(), SupplyKinds.PLUG_BURNS, Conditions.NONE));
+            });
     return List.copyOf(all);
   }
 
@@ -151,6 +152,9 @@ final class HeatingAnswers {
     if (question.observable().equals(SupplyKinds.APPLIANCE_INSULATION)) {
       return state -> EarthLeak.shown(state.applianceInsulation(), state.anyLeak());
     }
+    if (question.observable().equals(SupplyKinds.PLUG_BURNS)) {
+      return state -> new Forecast(state.plugBurns, 0.15);
+    }
     int place = places.get(question.component());
     return switch (question.observable().id()) {
       case "coil-resistance" -> {
@@ -159,7 +163,8 @@ final class HeatingAnswers {
       }
       case "voltage-drop" ->
           state -> {
-            double drop = state.current() * state.contact[place];
+            boolean stays = state.coil[place] > 1;
+            double drop = stays ? state.supply : state.current() * state.contact[place];
             return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
           };
       case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);

@@ -96,10 +96,10 @@ public final class SimpleParts {
         0.6,
         List.of(
             new Known<State>(
-                fault("earth-poor", cord.id(), "protective conductor poor", 0.02, renew),
+                fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
                 (state, s) -> state.resistance = FIRST_EARTH * Math.pow(70, s)),
             new Known<State>(
-                fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
+                fault("earth-open", cord.id(), "protective conductor open", 0.01, renew),
                 (state, s) -> state.resistance = OPEN)));
   }
 
