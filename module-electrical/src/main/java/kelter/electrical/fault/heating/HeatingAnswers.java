@@ -159,7 +159,7 @@ final class HeatingAnswers {
     return switch (question.observable().id()) {
       case "coil-resistance" -> {
         double coil = coil(part(group.relays(), question.component())).orElseThrow();
-        yield state -> Forecast.resistance(coil * state.coil[place], 0.1);
+        yield state -> new Forecast(coil * state.coil[place], 0.1);
       }
       case "voltage-drop" ->
           state -> {
@@ -173,7 +173,7 @@ final class HeatingAnswers {
       default ->
           curves.containsKey(question.component())
               ? sensor(curves.get(question.component()), question.conditions(), place)
-              : state -> Forecast.resistance(state.link[place], 0.7);
+              : state -> new Forecast(state.link[place], 0.7);
     };
   }
 
@@ -195,12 +195,12 @@ final class HeatingAnswers {
     double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
     double normal = ohm(curve, kelvin);
     if (!Double.isFinite(normal)) {
-      return state -> Forecast.resistance(1e3 * state.sensorFactor[place], 3);
+      return state -> new Forecast(1e3 * state.sensorFactor[place], 3);
     }
     double warmer = ohm(curve, kelvin + ROOM_SPREAD);
     double byRoom = Double.isFinite(warmer) ? Math.abs(Math.log(warmer / normal)) : 0.15;
     double spread = stated ? 0.03 : Math.hypot(0.03, byRoom);
-    return state -> Forecast.resistance(normal * state.sensorFactor[place], spread);
+    return state -> new Forecast(normal * state.sensorFactor[place], spread);
   }
 
   private static double ohm(SensorCurve curve, double kelvin) {
@@ -213,7 +213,7 @@ final class HeatingAnswers {
 
   private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
-      case "resistance" -> state -> Forecast.resistance(state.heater, tolerance);
+      case "resistance" -> state -> new Forecast(state.heater, tolerance);
       case "insulation-resistance" ->
           state -> EarthLeak.shown(state.insulation(), !Double.isInfinite(state.leak));
       case "current" -> current(conditions);

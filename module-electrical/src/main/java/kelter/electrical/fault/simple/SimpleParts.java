@@ -155,7 +155,7 @@ public final class SimpleParts {
         List.of(new Question(part.id(), observable, Conditions.NONE)),
         question -> {
           double factor = copper ? warm(question.conditions()) : 1;
-          return state -> Forecast.resistance(state.resistance * factor, spread);
+          return state -> new Forecast(state.resistance * factor, spread);
         });
   }
 
