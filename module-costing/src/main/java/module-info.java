@@ -11,11 +11,14 @@ module kelter.costing {
   requires transitive kelter.core;
   requires org.apache.commons.numbers.gamma;
   requires org.apache.commons.rng.api;
-  requires org.apache.commons.rng.simple;
+  requires org.apache.commons.rng.core;
 
   exports kelter.costing;
   exports kelter.costing.life;
   exports kelter.costing.money;
+  exports kelter.costing.shop;
+  exports kelter.costing.survival;
+  exports kelter.costing.use;
 
   provides kelter.core.module.CalculationModule with
       kelter.costing.CostingModule;

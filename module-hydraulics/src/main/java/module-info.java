@@ -11,6 +11,11 @@ module kelter.hydraulics {
 
   exports kelter.hydraulics;
   exports kelter.hydraulics.circuit;
+  exports kelter.hydraulics.drain;
+  exports kelter.hydraulics.suction;
+  exports kelter.hydraulics.spray;
+  exports kelter.hydraulics.fill;
+  exports kelter.hydraulics.level;
   exports kelter.hydraulics.limit;
   exports kelter.hydraulics.pipe;
   exports kelter.hydraulics.pump;

@@ -8,9 +8,15 @@ import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
 import kelter.costing.life.RemainingLife;
 import kelter.costing.money.AnnualCost;
+import kelter.costing.money.PayBack;
+import kelter.costing.money.RealRate;
 import kelter.costing.money.RepairOrReplace;
 import kelter.costing.money.SinglePresentValue;
 import kelter.costing.money.UniformPresentValue;
+import kelter.costing.shop.PriceFloor;
+import kelter.costing.shop.SparesStock;
+import kelter.costing.use.LifeAtUse;
+import kelter.costing.use.RunningCost;
 import kelter.costing.weigh.LifecycleWeigher;
 
 /** Lifetimes, cash flow and the choice between mending and replacing. */
@@ -36,7 +42,13 @@ public final class CostingModule implements CalculationModule {
         SinglePresentValue.CALCULATION,
         UniformPresentValue.CALCULATION,
         AnnualCost.CALCULATION,
-        RepairOrReplace.CALCULATION);
+        RepairOrReplace.CALCULATION,
+        RealRate.CALCULATION,
+        PayBack.CALCULATION,
+        RunningCost.CALCULATION,
+        LifeAtUse.CALCULATION,
+        PriceFloor.CALCULATION,
+        SparesStock.CALCULATION);
   }
 
   @Override

@@ -12,13 +12,27 @@ import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.hydraulics.check.DrainFlowCheck;
+import kelter.hydraulics.check.FillCheck;
 import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
+import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
-import kelter.hydraulics.fault.DrainModel;
-import kelter.hydraulics.fault.WashModel;
+import kelter.hydraulics.drain.DrainTime;
+import kelter.hydraulics.drain.HoseBackflow;
+import kelter.hydraulics.drain.SiphonFlow;
+import kelter.hydraulics.fault.drain.DrainModel;
+import kelter.hydraulics.fault.fill.FillModel;
+import kelter.hydraulics.fault.level.LevelModel;
+import kelter.hydraulics.fault.wash.WashModel;
+import kelter.hydraulics.fill.FillPath;
+import kelter.hydraulics.fill.FlowCoefficient;
+import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.level.AirTrap;
+import kelter.hydraulics.level.PressureDecay;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.InletValveKind;
+import kelter.hydraulics.part.LevelSensorKind;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.FrictionFactor;
@@ -26,7 +40,11 @@ import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.pump.AffinityLaws;
 import kelter.hydraulics.pump.HydraulicPower;
+import kelter.hydraulics.pump.ImpellerEstimate;
 import kelter.hydraulics.pump.PumpHead;
+import kelter.hydraulics.pump.SpecificSpeed;
+import kelter.hydraulics.spray.SprayArm;
+import kelter.hydraulics.suction.NpshAvailable;
 import kelter.hydraulics.water.Water;
 
 /** What the module of hydraulics adds. It keeps nothing between calls. */
@@ -46,7 +64,20 @@ public final class HydraulicsModule implements CalculationModule {
           PumpAgainstCircuit.CURVE_HEAD,
           AffinityLaws.CALCULATION,
           HydraulicPower.CALCULATION,
-          PumpAgainstCircuit.CALCULATION);
+          PumpAgainstCircuit.CALCULATION,
+          DrainTime.CALCULATION,
+          SiphonFlow.CALCULATION,
+          HoseBackflow.CALCULATION,
+          NpshAvailable.CALCULATION,
+          SprayArm.CALCULATION,
+          SpecificSpeed.CALCULATION,
+          ImpellerEstimate.CALCULATION,
+          FlowCoefficient.CALCULATION,
+          FillPath.CALCULATION,
+          JoukowskySurge.CALCULATION,
+          AirTrap.PRESSURE_BY_HEIGHT,
+          AirTrap.HEIGHT_BY_PRESSURE,
+          PressureDecay.CALCULATION);
 
   /** A module without a memory; there is no need for more than one. */
   public HydraulicsModule() {}
@@ -63,21 +94,28 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public List<ComponentKind> componentKinds() {
-    return List.of(DrainPumpKind.KIND, WashPumpKind.KIND);
+    return List.of(
+        DrainPumpKind.KIND, WashPumpKind.KIND, InletValveKind.KIND, LevelSensorKind.KIND);
   }
 
   @Override
   public List<Check> checks() {
     return List.of(
-        new HeadCheck(), new DrainFlowCheck(), new JetPressureCheck(), new PumpPowerCheck());
+        new HeadCheck(),
+        new DrainFlowCheck(),
+        new JetPressureCheck(),
+        new PumpPowerCheck(),
+        new FillCheck(),
+        new LevelCheck());
   }
 
   /**
    * Which faults it knows on an appliance.
    *
    * @param appliance the machine
-   * @return a model for each drain pump with a head curve and each wash pump with a head curve and
-   *     a jet area
+   * @return a model for each level sensor, each inlet valve with a rated flow or a flow
+   *     coefficient, each drain pump with a head curve and each wash pump with a head curve and a
+   *     jet area
    * @throws InputException if a curve rises or a figure is impossible
    */
   @Override
@@ -93,6 +131,8 @@ public final class HydraulicsModule implements CalculationModule {
       return switch (component.kind()) {
         case DrainPumpKind.ID -> DrainModel.of(component);
         case WashPumpKind.ID -> WashModel.of(component);
+        case InletValveKind.ID -> FillModel.of(component);
+        case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
         default -> Optional.empty();
       };
     } catch (IllegalArgumentException impossible) {

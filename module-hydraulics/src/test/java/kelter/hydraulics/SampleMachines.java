@@ -12,6 +12,8 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.InletValveKind;
+import kelter.hydraulics.part.LevelSensorKind;
 import kelter.hydraulics.part.WashPumpKind;
 
 /** Machines that were made up for the tests. */
@@ -30,7 +32,8 @@ public final class SampleMachines {
         Map.of(
             "static-lift", Quantity.of(0.8, "m", QuantityKind.HEAD),
             "hose-length", Quantity.of(1.8, "m", QuantityKind.HEAD),
-            "hose-bore", Quantity.of(19, "mm", QuantityKind.LENGTH)),
+            "hose-bore", Quantity.of(19, "mm", QuantityKind.LENGTH),
+            "drain-volume", Quantity.of(16, "L", QuantityKind.VOLUME)),
         Map.of("head", curve(0, 2.0, 10, 1.55, 20, 0.7)),
         INVENTED);
   }
@@ -51,6 +54,35 @@ public final class SampleMachines {
             "rated-arm-speed", Quantity.of(30, "{rev}/min", QuantityKind.ROTATIONAL_SPEED)),
         Map.of("head", curve(0, 3.4, 40, 2.6, 66, 1.2)),
         INVENTED);
+  }
+
+  /** An inlet valve with a regulator washer. */
+  public static Component inletValve() {
+    return new Component(
+        "inlet-valve",
+        InletValveKind.ID,
+        Nameplate.UNREADABLE,
+        Map.of(
+            "rated-flow", Quantity.of(8, "L/min", QuantityKind.FLOW),
+            "supply-pressure", Quantity.of(300, "kPa", QuantityKind.GAUGE_PRESSURE)),
+        Map.of(),
+        INVENTED);
+  }
+
+  /** A level sensor with an air trap. */
+  public static Component levelSensor() {
+    return new Component(
+        "level-sensor",
+        LevelSensorKind.ID,
+        Nameplate.UNREADABLE,
+        Map.of("usual-height", Quantity.of(120, "mm", QuantityKind.LENGTH)),
+        Map.of(),
+        INVENTED);
+  }
+
+  /** One machine for each fault model. */
+  public static List<Appliance> all() {
+    return List.of(with(drainPump()), with(washPump()), with(inletValve()), with(levelSensor()));
   }
 
   /** A machine with these components. */

@@ -20,6 +20,9 @@ public final class CalculationRules {
   /** Where a range spans more than this ratio, its middle is the geometric one. */
   private static final double DECADES = 100;
 
+  /** A limit beyond this is no limit: no appliance has a figure of that size in any unit. */
+  private static final double UNLIMITED = 1e100;
+
   private CalculationRules() {}
 
   /**
@@ -205,7 +208,7 @@ public final class CalculationRules {
       return places;
     }
     return Arrays.stream(new double[] {parameter.low(), parameter.high()})
-        .filter(Double::isFinite)
+        .filter(end -> !isUnlimited(end))
         .toArray();
   }
 
@@ -224,15 +227,19 @@ public final class CalculationRules {
   }
 
   private static double middle(double low, double high) {
-    if (Double.isInfinite(low) && Double.isInfinite(high)) {
+    if (isUnlimited(low) && isUnlimited(high)) {
       return 1;
     }
-    if (Double.isInfinite(high)) {
+    if (isUnlimited(high)) {
       return low + 1;
     }
-    if (Double.isInfinite(low)) {
+    if (isUnlimited(low)) {
       return high - 1;
     }
     return low > 0 && high / low > DECADES ? Math.sqrt(low) * Math.sqrt(high) : low / 2 + high / 2;
+  }
+
+  private static boolean isUnlimited(double limit) {
+    return Math.abs(limit) > UNLIMITED;
   }
 }

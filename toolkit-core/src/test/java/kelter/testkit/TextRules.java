@@ -26,6 +26,10 @@ public final class TextRules {
   private static final Pattern PROMISE =
       Pattern.compile("\\b(safe|compliant|complies)\\b", Pattern.CASE_INSENSITIVE);
 
+  /** A law of nature or a definition is the same in every edition. */
+  private static final Pattern TIMELESS =
+      Pattern.compile("\\b(laws?|definition|theorem)\\b", Pattern.CASE_INSENSITIVE);
+
   private TextRules() {}
 
   /**
@@ -136,7 +140,8 @@ public final class TextRules {
       String where, Source source, boolean demonstration, List<String> breaches) {
     boolean published =
         source.standing() == Standing.PUBLISHED || source.standing() == Standing.SECOND_HAND;
-    if (published && source.document().chars().noneMatch(Character::isDigit)) {
+    boolean timeless = TIMELESS.matcher(source.document()).find();
+    if (published && !timeless && source.document().chars().noneMatch(Character::isDigit)) {
       breaches.add(
           "%s: '%s' names no year, edition, clause or equation"
               .formatted(where, source.document()));

@@ -30,7 +30,9 @@ final class CheckCommand implements Command {
     if (invocation.isJson()) {
       invocation.terminal().printUtf8(ResultJson.findings(job, findings));
     } else {
-      invocation.terminal().print(FindingsText.of(job, findings, invocation.terminal()));
+      invocation
+          .terminal()
+          .print(FindingsText.of(job, findings, workshop.rule(), invocation.terminal()));
     }
   }
 }

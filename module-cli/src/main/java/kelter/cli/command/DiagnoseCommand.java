@@ -37,7 +37,9 @@ final class DiagnoseCommand implements Command {
     } else {
       invocation
           .terminal()
-          .print(DiagnosisText.of(job, findings, diagnosis, notes, invocation.terminal()));
+          .print(
+              DiagnosisText.of(
+                  job, findings, workshop.rule(), diagnosis, notes, invocation.terminal()));
     }
   }
 }

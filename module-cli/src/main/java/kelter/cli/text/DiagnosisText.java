@@ -7,6 +7,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
+import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -42,16 +43,22 @@ public final class DiagnosisText {
    *
    * @param job the job
    * @param findings its findings
+   * @param rule the rule by which their verdicts were given
    * @param diagnosis its diagnosis
    * @param notes what else a person should know, such as parts that no module knows faults of
    * @param terminal where it will be shown
    * @return the text, with a line end after the last line
    */
   public static String of(
-      Job job, List<Finding> findings, Diagnosis diagnosis, List<String> notes, Terminal terminal) {
+      Job job,
+      List<Finding> findings,
+      DecisionRule rule,
+      Diagnosis diagnosis,
+      List<String> notes,
+      Terminal terminal) {
     DiagnosisText text = new DiagnosisText(terminal);
     JobText.write(job, text.layout);
-    FindingsText.write(findings, text.layout, text.cautions, terminal, false);
+    FindingsText.write(findings, rule, text.layout, text.cautions, terminal, false);
     text.ranking(diagnosis);
     text.next(diagnosis);
     text.plan(job, diagnosis);
@@ -85,7 +92,7 @@ public final class DiagnosisText {
   }
 
   private void state(int place, Diagnosis.RankedState state) {
-    String label = "  %d. ".formatted(place);
+    String label = "  " + place + ". ";
     String probability =
         "%s (%s)"
             .formatted(
@@ -116,7 +123,7 @@ public final class DiagnosisText {
     return severity.sd() > SEVERITY_TOLD
         ? ""
         : ", severity %s\u00a0±\u00a0%s"
-            .formatted(Figures.twoPlaces(severity.mean()), Figures.twoPlaces(2 * severity.sd()));
+            .formatted(Figures.fixed(severity.mean(), 2), Figures.fixed(2 * severity.sd(), 2));
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
@@ -156,15 +163,15 @@ public final class DiagnosisText {
   private void measurement(int place, Diagnosis.NextMeasurement next) {
     Procedure procedure = next.question().observable().procedure();
     layout.hanging(
-        "  %d. ".formatted(place),
-        "%s: %s%s. About %.0f\u00a0min, %s; tells %.2f\u00a0bits."
+        "  " + place + ". ",
+        "%s: %s%s. About %s\u00a0min, %s; tells %s\u00a0bits."
             .formatted(
                 next.question().component(),
                 next.question().observable().title(),
                 conditions(next.question()),
-                procedure.minutes(),
+                Figures.fixed(procedure.minutes(), 0),
                 procedure.hazard().word(),
-                next.bits()));
+                Figures.fixed(next.bits(), 2)));
     cautions.write("     ", procedure.cautions());
     layout.hanging("     ", procedure.text());
   }
@@ -195,13 +202,13 @@ public final class DiagnosisText {
               : "about %s"
                   .formatted(job.prices().map(p -> price(step.cost(), p.currency())).orElseThrow());
       layout.hanging(
-          "  %d. ".formatted(++place),
-          "%s: %s. Cures with a chance of %s; %.0f\u00a0min, %s."
+          "  " + ++place + ". ",
+          "%s: %s. Cures with a chance of %s; %s\u00a0min, %s."
               .formatted(
                   step.remedy().component(),
                   step.remedy().title(),
                   Figures.percent(step.probabilityOfCure()),
-                  step.remedy().minutes(),
+                  Figures.fixed(step.remedy().minutes(), 0),
                   cost));
       cautions.write("     ", step.remedy().cautions());
     }

@@ -1,6 +1,7 @@
 package kelter.cli.text;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import kelter.core.check.Finding;
 import kelter.core.check.Limits;
 import kelter.core.quantity.QuantityFormat;
@@ -45,11 +46,12 @@ final class Figures {
   }
 
   static String bits(double bits) {
-    return String.format(Locale.ROOT, "%+.1f\u00a0bits", bits);
+    return (bits < 0 ? "-" : "+") + fixed(Math.abs(bits), 1) + "\u00a0bits";
   }
 
-  static String twoPlaces(double value) {
-    return String.format(Locale.ROOT, "%.2f", value);
+  /** A finite figure with so many decimal places, without the locale data that a format loads. */
+  static String fixed(double value, int places) {
+    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
   }
 
   static String measured(Finding finding) {

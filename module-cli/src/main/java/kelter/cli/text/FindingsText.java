@@ -2,6 +2,7 @@ package kelter.cli.text;
 
 import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.job.Job;
@@ -16,18 +17,20 @@ public final class FindingsText {
    *
    * @param job the job
    * @param findings its findings
+   * @param rule the rule by which the verdicts were given
    * @param terminal where they will be shown
    * @return the text, with a line end after the last line
    */
-  public static String of(Job job, List<Finding> findings, Terminal terminal) {
+  public static String of(Job job, List<Finding> findings, DecisionRule rule, Terminal terminal) {
     Layout layout = new Layout(terminal);
     JobText.write(job, layout);
-    write(findings, layout, new Cautions(layout), terminal, true);
+    write(findings, rule, layout, new Cautions(layout), terminal, true);
     return layout.toString();
   }
 
   static void write(
       List<Finding> findings,
+      DecisionRule rule,
       Layout layout,
       Cautions cautions,
       Terminal terminal,
@@ -38,13 +41,14 @@ public final class FindingsText {
       return;
     }
     for (Finding finding : findings) {
-      write(finding, layout, terminal, withSources);
+      write(finding, rule, layout, terminal, withSources);
     }
     layout.line("  Whoever takes these readings again:");
     findings.forEach(finding -> cautions.writeNew("  ", finding.cautions()));
   }
 
-  private static void write(Finding finding, Layout layout, Terminal terminal, boolean withSource) {
+  private static void write(
+      Finding finding, DecisionRule rule, Layout layout, Terminal terminal, boolean withSource) {
     layout.hanging("  ", finding.component() + ": " + finding.title());
     String verdict = finding.verdict().words();
     boolean needsAttention =
@@ -62,6 +66,10 @@ public final class FindingsText {
             + chance);
     if (finding.judgement().assumed()) {
       layout.hanging("      ", "No instrument named: an ordinary one is assumed.");
+    }
+    String toSettle = finding.toSettle(rule);
+    if (!toSettle.isEmpty()) {
+      layout.hanging("      ", toSettle);
     }
     if (!finding.remark().isBlank()) {
       layout.hanging("      ", finding.remark());

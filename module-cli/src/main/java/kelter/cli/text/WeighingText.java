@@ -1,10 +1,7 @@
 package kelter.cli.text;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import kelter.cli.terminal.Terminal;
 import kelter.core.job.Job;
 import kelter.core.option.Option;
@@ -35,9 +32,9 @@ public final class WeighingText {
     for (Option option : weighing.options()) {
       rows.add(
           List.of(
-              "%d. %s".formatted(++place, option.id()),
+              ++place + ". " + option.id(),
               amount(option.outlay()),
-              String.format(Locale.ROOT, "%.1f years", option.years()),
+              Figures.fixed(option.years(), 1) + " years",
               "%s (%s to %s)"
                   .formatted(
                       amount(option.annualCost().mean()),
@@ -50,7 +47,7 @@ public final class WeighingText {
     layout.blank();
     place = 0;
     for (Option option : weighing.options()) {
-      layout.hanging("  %d. ".formatted(++place), option.title());
+      layout.hanging("  " + ++place + ". ", option.title());
     }
     if (!Double.isNaN(weighing.breakEvenRepair())) {
       layout.blank();
@@ -72,6 +69,6 @@ public final class WeighingText {
   }
 
   private static String amount(double value) {
-    return new BigDecimal(value).setScale(0, RoundingMode.HALF_EVEN).toPlainString();
+    return Figures.fixed(value, 0);
   }
 }

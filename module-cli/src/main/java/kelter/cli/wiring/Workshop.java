@@ -113,6 +113,15 @@ public final class Workshop {
   }
 
   /**
+   * The rule by which verdicts are given.
+   *
+   * @return the rule
+   */
+  public DecisionRule rule() {
+    return rule;
+  }
+
+  /**
    * Diagnoses the machine of a job.
    *
    * @param job the job

@@ -77,7 +77,12 @@ public record Basis(
     }
     Prices prices = job.prices().get();
     requirePrice(prices, prices.labourPerHour(), "labour-per-hour", "an hour of work", problems);
-    requirePrice(prices, prices.replacement(), "replacement", "a new machine", problems);
+    requirePrice(
+        prices,
+        prices.replacement(),
+        "replacement",
+        "a new machine (if none can be had, of the nearest that can)",
+        problems);
     problems.addAll(work.missing(prices));
     if (!problems.isEmpty()) {
       throw new InputException(problems);

@@ -3,8 +3,11 @@ package kelter.costing.choice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
@@ -30,25 +33,47 @@ public final class Candidates {
 
   /**
    * The options of a job: replacing, each likely remedy by itself, the plan stopped after each of
-   * its steps, and doing nothing where that makes sense.
+   * its steps, renewing all components with a likely fault, and doing nothing where that makes
+   * sense.
    *
    * @param job the job
    * @param diagnosis its diagnosis
    * @param states the states of the machine
    * @param work all remedies
-   * @return the options, each id once but for the plan, which comes once for each length
+   * @return the options; the plan comes once for each length, doing nothing once for each way in
+   *     which it may go on
    */
   public static List<Candidate> of(Job job, Diagnosis diagnosis, States states, Work work) {
     List<Candidate> candidates = new ArrayList<>();
-    candidates.add(new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), true));
-    if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
-      candidates.add(new Candidate(Candidate.NOTHING, "Leave it as it is", List.of(), false));
-    }
     for (Work.Step step : singles(states, work)) {
-      candidates.add(new Candidate(step.key(), step.remedy().title(), List.of(step), false));
+      candidates.add(mend(step.key(), step.remedy().title(), List.of(step)));
     }
-    candidates.addAll(plans(diagnosis, work));
+    List<Candidate> plans = plans(diagnosis, work);
+    candidates.addAll(plans);
+    thorough(diagnosis, work, plans).ifPresent(candidates::add);
+    if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
+      candidates.addAll(waits(candidates));
+    }
+    candidates.add(
+        new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), Candidate.Kind.REPLACE));
     return candidates;
+  }
+
+  private static Candidate mend(String id, String title, List<Work.Step> steps) {
+    return new Candidate(id, title, steps, Candidate.Kind.MEND);
+  }
+
+  /** Nothing now, and later each of the repairs or a new machine if there is a fault after all. */
+  private static List<Candidate> waits(List<Candidate> repairs) {
+    List<Candidate> waits = new ArrayList<>();
+    waits.add(wait(List.of()));
+    repairs.forEach(repair -> waits.add(wait(repair.steps())));
+    return waits;
+  }
+
+  private static Candidate wait(List<Work.Step> later) {
+    return new Candidate(
+        Candidate.NOTHING, "Leave it as it is for now", later, Candidate.Kind.WAIT);
   }
 
   /** The likeliest remedy of each depth of work first, then the next likeliest. */
@@ -68,6 +93,38 @@ public final class Candidates {
     return List.copyOf(chosen);
   }
 
+  /**
+   * Of each component with a likely fault the deepest work, the likeliest component first; empty if
+   * there is only one such component, or if a plan does just the same.
+   */
+  private static Optional<Candidate> thorough(
+      Diagnosis diagnosis, Work work, List<Candidate> plans) {
+    Map<String, Work.Step> deepest = new LinkedHashMap<>();
+    for (Diagnosis.FaultProbability likely : diagnosis.faults()) {
+      if (likely.probability() >= LEAST_CHANCE) {
+        likely.fault().remedies().stream()
+            .map(remedy -> work.step(Work.key(remedy)))
+            .max(Comparator.comparing(step -> step.remedy().restores()))
+            .ifPresent(step -> deepest.merge(likely.fault().component(), step, Candidates::deeper));
+      }
+    }
+    List<Work.Step> steps = List.copyOf(deepest.values());
+    boolean planned =
+        plans.stream().anyMatch(plan -> Set.copyOf(plan.steps()).equals(Set.copyOf(steps)));
+    if (steps.size() < 2 || planned) {
+      return Optional.empty();
+    }
+    return Optional.of(mend(Candidate.RENEW, "Renew rather than mend: " + titles(steps), steps));
+  }
+
+  private static Work.Step deeper(Work.Step one, Work.Step other) {
+    return other.remedy().restores().compareTo(one.remedy().restores()) > 0 ? other : one;
+  }
+
+  private static String titles(List<Work.Step> steps) {
+    return steps.stream().map(s -> s.remedy().title()).collect(Collectors.joining("; then "));
+  }
+
   private static List<Candidate> plans(Diagnosis diagnosis, Work work) {
     List<Work.Step> steps =
         diagnosis.plan().stream()
@@ -79,9 +136,7 @@ public final class Candidates {
     List<Candidate> plans = new ArrayList<>();
     for (int length = 2; length <= steps.size(); length++) {
       List<Work.Step> first = steps.subList(0, length);
-      String title =
-          first.stream().map(s -> s.remedy().title()).collect(Collectors.joining("; then "));
-      plans.add(new Candidate(Candidate.PLAN, "Step by step: " + title, first, false));
+      plans.add(mend(Candidate.PLAN, "Step by step: " + titles(first), first));
     }
     return plans;
   }

@@ -1,8 +1,11 @@
 package kelter.costing.choice;
 
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
-import kelter.core.diagnosis.Remedy;
+import java.util.Map;
+import java.util.TreeMap;
 import kelter.core.job.Prices;
 
 /**
@@ -12,11 +15,13 @@ import kelter.core.job.Prices;
  * @param cumulative for each state, the chance that the machine works after the first step, after
  *     the second, and so on; for an option without steps, before any work
  * @param paid what is paid now if it works after a step, and at the end if it never does
- * @param again what has to be paid when the same component fails later, by the step that cured
- * @param wear how worn the component is after the step that cured, as a place in {@link #WEAR}; -1
- *     if nothing is watched
+ * @param later for each state and step, what has to be paid in all when mended components fail
+ *     later, by how worn they are then, in the order of {@link #WEAR}; a component that was not at
+ *     fault is not counted
+ * @param visits for each state and step, how many call-outs are in that amount
  */
-public record Outcomes(double[][] cumulative, double[] paid, double[] again, int[] wear) {
+public record Outcomes(
+    double[][] cumulative, double[] paid, double[][][] later, double[][][] visits) {
 
   /**
    * How old a mended component is afterwards, as a ratio of the age of the machine, by what the
@@ -36,30 +41,57 @@ public record Outcomes(double[][] cumulative, double[] paid, double[] again, int
    */
   public static Outcomes of(Candidate candidate, States states, Prices prices, Basis basis) {
     List<Work.Step> steps = candidate.steps();
-    int places = Math.max(1, steps.size());
-    double[][] cumulative = new double[states.all().size()][places];
-    double[] paid = new double[places];
-    double[] again = new double[places];
-    int[] wear = new int[places];
-    paid[0] = basis.callOut();
-    wear[0] = -1;
-    double sum = basis.callOut();
-    for (int i = 0; i < steps.size(); i++) {
-      Remedy remedy = steps.get(i).remedy();
-      double price = Work.price(remedy, prices, basis.labourPerHour());
-      sum += price;
-      paid[i] = sum;
-      again[i] = basis.callOut() + price;
-      wear[i] = remedy.restores().ordinal();
-    }
-    for (int s = 0; s < cumulative.length; s++) {
+    int before = candidate.kind() == Candidate.Kind.WAIT ? 1 : 0;
+    int places = Math.max(1, before + steps.size());
+    int count = states.all().size();
+    double[] price =
+        steps.stream()
+            .mapToDouble(step -> Work.price(step.remedy(), prices, basis.labourPerHour()))
+            .toArray();
+    Outcomes outcomes =
+        new Outcomes(
+            new double[count][places],
+            paid(price, before, basis.callOut()),
+            new double[count][places][WEAR.size()],
+            new double[count][places][WEAR.size()]);
+    for (int s = 0; s < count; s++) {
+      States.State state = states.all().get(s);
       for (int i = 0; i < places; i++) {
-        List<Work.Step> done = steps.subList(0, Math.min(i + 1, steps.size()));
-        cumulative[s][i] =
-            candidate.replaces() ? 0 : States.chanceOfCure(states.all().get(s), done);
+        List<Work.Step> done = steps.subList(0, Math.min(i + 1 - before, steps.size()));
+        boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
+        outcomes.cumulative[s][i] = replaces ? 0 : States.chanceOfCure(state, done);
+        for (int last : lastOnEachFaultyComponent(state, done)) {
+          int wear = steps.get(last).remedy().restores().ordinal();
+          outcomes.later[s][i][wear] += basis.callOut() + price[last];
+          outcomes.visits[s][i][wear]++;
+        }
       }
     }
-    return new Outcomes(cumulative, paid, again, wear);
+    return outcomes;
+  }
+
+  /** What has been paid after each step; a visit at which nothing is done is paid by itself. */
+  private static double[] paid(double[] price, int before, double callOut) {
+    double[] paid = new double[Math.max(1, before + price.length)];
+    paid[0] = callOut;
+    double sum = callOut * (1 + before);
+    for (int i = 0; i < price.length; i++) {
+      sum += price[i];
+      paid[i + before] = sum;
+    }
+    return paid;
+  }
+
+  /** The place of the last step on each component that is at fault, by component. */
+  private static Collection<Integer> lastOnEachFaultyComponent(
+      States.State state, List<Work.Step> done) {
+    Map<String, Integer> last = new TreeMap<>();
+    for (int i = 0; i < done.size(); i++) {
+      if (!Collections.disjoint(done.get(i).cures(), state.faults())) {
+        last.put(done.get(i).remedy().component(), i);
+      }
+    }
+    return last.values();
   }
 
   /**
@@ -70,12 +102,18 @@ public record Outcomes(double[][] cumulative, double[] paid, double[] again, int
    * @return the changed outcomes
    */
   public Outcomes dearer(double factor, double callOut) {
-    return new Outcomes(
-        cumulative, scaled(paid, factor, callOut), scaled(again, factor, callOut), wear);
-  }
-
-  private static double[] scaled(double[] amounts, double factor, double callOut) {
-    return Arrays.stream(amounts).map(a -> callOut + (a - callOut) * factor).toArray();
+    double[] dearer = Arrays.stream(paid).map(a -> callOut + (a - callOut) * factor).toArray();
+    double[][][] dearerLater = new double[later.length][][];
+    for (int s = 0; s < later.length; s++) {
+      dearerLater[s] = new double[later[s].length][WEAR.size()];
+      for (int i = 0; i < later[s].length; i++) {
+        for (int w = 0; w < WEAR.size(); w++) {
+          double coming = visits[s][i][w] * callOut;
+          dearerLater[s][i][w] = coming + (later[s][i][w] - coming) * factor;
+        }
+      }
+    }
+    return new Outcomes(cumulative, dearer, dearerLater, visits);
   }
 
   /**
@@ -90,7 +128,7 @@ public record Outcomes(double[][] cumulative, double[] paid, double[] again, int
       changed[s] =
           Arrays.stream(cumulative[s]).map(c -> 1 - Math.min(1, (1 - c) * factor)).toArray();
     }
-    return new Outcomes(changed, paid, again, wear);
+    return new Outcomes(changed, paid, later, visits);
   }
 
   /**

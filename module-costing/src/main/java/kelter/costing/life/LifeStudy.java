@@ -1,7 +1,12 @@
 package kelter.costing.life;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.TreeSet;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.core.vocabulary.Ids;
@@ -41,6 +46,25 @@ public record LifeStudy(
    * @return the study, known through a table that cites it
    */
   public Source source() {
-    return new Source("%s, %s %d".formatted(study, place, year), Standing.SECOND_HAND);
+    return new Source(study + ", " + place + " " + year, Standing.SECOND_HAND);
+  }
+
+  /**
+   * Where several figures come from, one source for each study.
+   *
+   * @param studies the figures
+   * @return the studies in the order of their first figure, each with its places and years
+   */
+  public static List<Source> sources(List<LifeStudy> studies) {
+    Map<String, List<String>> found = new LinkedHashMap<>();
+    for (LifeStudy each : studies) {
+      found
+          .computeIfAbsent(each.study(), study -> new ArrayList<>())
+          .add(each.place() + " " + each.year());
+    }
+    return found.entrySet().stream()
+        .map(e -> e.getKey() + ": " + String.join("; ", new TreeSet<>(e.getValue())))
+        .map(document -> new Source(document, Standing.SECOND_HAND))
+        .toList();
   }
 }

@@ -49,8 +49,8 @@ public final class RemainingLife {
       new Calculation(
           "remaining-life",
           "How long one that has reached an age still lasts",
-          "left = integral of S from age onwards / S(age); ends = 1 - S(age + within) / S(age); S(t)"
-              + " = exp(-(t / scale)^shape), scale = mean / Gamma(1 + 1 / shape)",
+          "left = integral of S from age onwards / S(age); ends = 1 - S(age + within) /"
+              + " S(age); S(t) = exp(-(t / scale)^shape), scale = mean / Gamma(1 + 1 / shape)",
           "Shapes from 0.2 to 50; a shape above 1 means wear, 1 that age does not matter. A mean"
               + " life from one day to 200 a.",
           WEIBULL,

@@ -66,6 +66,17 @@ public record Weibull(double scale, double shape) {
   }
 
   /**
+   * The same law for lives that are longer by a factor.
+   *
+   * @param factor how many times as long, above zero
+   * @return the stretched distribution
+   * @throws IllegalArgumentException if the factor is not above zero and finite
+   */
+  public Weibull stretched(double factor) {
+    return new Weibull(scale * factor, shape);
+  }
+
+  /**
    * The mean life, {@code scale * Gamma(1 + 1/shape)}.
    *
    * @return the mean, in the unit of time
@@ -159,7 +170,7 @@ public record Weibull(double scale, double shape) {
     }
   }
 
-  /** {@code Gamma(a, z) exp(z)}; the asymptotic series is DLMF (2024), 8.11.2. */
+  /** {@code Gamma(a, z) exp(z)}; the asymptotic series is DLMF 8.11.2 (number from memory). */
   private static double scaledUpperGamma(double a, double z) {
     if (z <= ASYMPTOTIC) {
       return Gamma.value(a) * RegularizedGamma.Q.value(a, z) * Math.exp(z);

@@ -30,12 +30,13 @@ public final class AnnualCost {
           "annual-cost",
           "What something that is bought, runs and is sold costs a year, all told",
           "annual-cost = (outlay - salvage / (1 + rate)^life) * recovery + running",
-          "Life above zero; running cost at the end of each year; rates from -50 % to 100 % a year.",
+          "Life above zero; running cost at the end of each year; rates from -50 % to 100 %"
+              + " a year.",
           SOURCE,
           List.of(
-              Terms.amount("outlay", "paid today"),
-              Terms.optionalAmount("running", "paid each year"),
-              Terms.optionalAmount("salvage", "got back at the end"),
+              Amount.required("outlay", "paid today"),
+              Amount.optional("running", "paid each year"),
+              Amount.optional("salvage", "got back at the end"),
               Terms.time("life", "how long it lasts"),
               Terms.RATE),
           List.of(

@@ -30,12 +30,12 @@ public final class RepairOrReplace {
               + " machine costs less even if the repair is free.",
           AnnualCost.SOURCE,
           List.of(
-              Terms.amount("repair", "bill for the repair"),
+              Amount.required("repair", "bill for the repair"),
               Terms.time("left", "how long the repaired machine lasts"),
-              Terms.optionalAmount("running", "running cost a year of the old machine"),
-              Terms.amount("price", "price of a new machine, installed"),
+              Amount.optional("running", "running cost a year of the old machine"),
+              Amount.required("price", "price of a new machine, installed"),
               Terms.time("life", "how long a new machine lasts"),
-              Terms.optionalAmount("running-new", "running cost a year of the new machine"),
+              Amount.optional("running-new", "running cost a year of the new machine"),
               Terms.RATE),
           List.of(
               new Output("annual-repair", "annual cost of repairing", QuantityKind.RATIO),

@@ -33,7 +33,7 @@ public final class SinglePresentValue {
               + " same formula. The rate is real if the amount is in today's prices, otherwise"
               + " nominal.",
           SOURCE,
-          List.of(Terms.amount("amount", "amount paid later"), Terms.TIME, Terms.RATE),
+          List.of(Amount.required("amount", "amount paid later"), Terms.TIME, Terms.RATE),
           List.of(new Output("present-value", "worth today", QuantityKind.RATIO)),
           List.of(),
           x -> new double[] {x[0] * factor(x[2], Terms.years(x[1]))});

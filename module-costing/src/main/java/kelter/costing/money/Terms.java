@@ -26,18 +26,6 @@ final class Terms {
     return Parameter.required(id, title, QuantityKind.AGE, 0, LONGEST * SECONDS_PER_YEAR);
   }
 
-  static Parameter amount(String id, String title) {
-    return Parameter.required(id, inCurrency(title), QuantityKind.RATIO, 0, Double.MAX_VALUE);
-  }
-
-  static Parameter optionalAmount(String id, String title) {
-    return Parameter.optional(id, inCurrency(title), QuantityKind.RATIO, 0, Double.MAX_VALUE, "0");
-  }
-
-  private static String inCurrency(String title) {
-    return title + ", a plain number, all in one currency";
-  }
-
   static double years(double seconds) {
     return Math.max(0, seconds) / SECONDS_PER_YEAR;
   }

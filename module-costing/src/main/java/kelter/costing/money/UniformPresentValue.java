@@ -27,7 +27,7 @@ public final class UniformPresentValue {
           "Amounts at the end of each year, rates from -50 % to 100 % a year; at 0 % the factor is"
               + " the number of years. A time of zero has no capital recovery factor.",
           SinglePresentValue.SOURCE,
-          List.of(Terms.amount("amount", "amount paid each year"), Terms.TIME, Terms.RATE),
+          List.of(Amount.required("amount", "amount paid each year"), Terms.TIME, Terms.RATE),
           List.of(
               new Output("present-value", "worth of all amounts today", QuantityKind.RATIO),
               new Output("recovery", "capital recovery factor, for each year", QuantityKind.RATIO)),

@@ -3,7 +3,9 @@ package kelter.costing.weigh;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
@@ -21,7 +23,7 @@ import kelter.costing.life.KindOfLife;
  *
  * @param kind which studies speak for the machine
  * @param prices the prices of the job
- * @param candidates the options, the plan once for each length
+ * @param candidates the options, an id more than once where it may go on in several ways
  * @param states the states that the machine may be in
  * @param basis the figures that the comparison rests on
  * @param expectation the averages over the lives
@@ -79,7 +81,7 @@ record Comparison(
       weighed.add(new Weighed(candidate, outcomes, expectation.annualCost(outcomes, states)));
     }
     return new Comparison(
-        kind, prices, candidates, states, basis, expectation, withBestPlan(weighed));
+        kind, prices, candidates, states, basis, expectation, cheapestOfEach(weighed));
   }
 
   /** The same options with other figures. */
@@ -87,30 +89,30 @@ record Comparison(
     return of(kind, prices, candidates, states, other);
   }
 
-  /** Of the plans of all lengths only the cheapest is put to the owner. */
-  private static List<Weighed> withBestPlan(List<Weighed> all) {
-    List<Weighed> kept = new ArrayList<>(all);
-    Comparator<Weighed> cheapest = Comparator.comparingDouble(Weighed::mean);
-    all.stream()
-        .filter(Comparison::isPlan)
-        .min(cheapest)
-        .ifPresent(best -> kept.removeIf(other -> isPlan(other) && other != best));
-    kept.sort(cheapest.thenComparing(weighed -> weighed.candidate().id()));
+  /** Of the options of one id, such as the plans of all lengths, only the cheapest is kept. */
+  private static List<Weighed> cheapestOfEach(List<Weighed> all) {
+    Map<String, Weighed> best = new TreeMap<>();
+    for (Weighed each : all) {
+      best.merge(
+          each.candidate().id(), each, (one, other) -> other.mean() < one.mean() ? other : one);
+    }
+    List<Weighed> kept = new ArrayList<>(best.values());
+    kept.sort(Comparator.comparingDouble(Weighed::mean).thenComparing(w -> w.candidate().id()));
     return kept;
-  }
-
-  private static boolean isPlan(Weighed weighed) {
-    return weighed.candidate().id().equals(Candidate.PLAN);
   }
 
   /** The cheapest option that mends something. */
   Optional<Weighed> bestRepair() {
-    return weighed.stream().filter(w -> w.candidate().isRepair()).findFirst();
+    return first(Candidate.Kind.MEND);
   }
 
   /** The option to buy a new machine. */
   Weighed replacing() {
-    return weighed.stream().filter(w -> w.candidate().replaces()).findFirst().orElseThrow();
+    return first(Candidate.Kind.REPLACE).orElseThrow();
+  }
+
+  private Optional<Weighed> first(Candidate.Kind kindOfOption) {
+    return weighed.stream().filter(w -> w.candidate().kind() == kindOfOption).findFirst();
   }
 
   /**

@@ -9,7 +9,6 @@ import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * What each option has cost by the end of each year: the same world as in {@link Scenario}, with
@@ -28,7 +27,7 @@ final class Courses {
   private Courses(Basis basis, States states, long seed) {
     this.basis = basis;
     this.states = states;
-    this.random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+    this.random = Seeds.generator(seed);
     this.weights = basis.life().weights(basis.age());
   }
 
@@ -63,15 +62,23 @@ final class Courses {
       double end = works ? lasts : 0;
       double[] flows = new double[YEARS + 1];
       flows[0] = option.paid()[works ? place : place - 1];
-      if (works && option.wear()[place] >= 0) {
-        Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
-        double age = Outcomes.WEAR.get(option.wear()[place]) * basis.age();
-        double fails = component.residualQuantile(age, failure);
-        pay(flows, fails < lasts ? fails : Double.POSITIVE_INFINITY, option.again()[place]);
+      if (works) {
+        failAgain(flows, option.later()[state][place], study, failure, lasts);
       }
       replace(flows, end, renewals);
       run(flows, end);
       accumulate(flows, paid[k], draw);
+    }
+  }
+
+  private void failAgain(
+      double[] flows, double[] failures, Weibull study, double failure, double lasts) {
+    Weibull component = study.stretched(basis.componentLife());
+    for (int w = 0; w < failures.length; w++) {
+      double fails = component.residualQuantile(Outcomes.WEAR.get(w) * basis.age(), failure);
+      if (fails < lasts) {
+        pay(flows, fails, failures[w]);
+      }
     }
   }
 

@@ -6,6 +6,7 @@ import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
+import kelter.costing.money.SinglePresentValue;
 import kelter.costing.money.UniformPresentValue;
 
 /**
@@ -26,7 +27,25 @@ import kelter.costing.money.UniformPresentValue;
 record Expectation(
     double period, double annualNew, double worthLeft, double[] again, double running) {
 
-  private static final int POINTS = 400;
+  /** With 32 points the worth of the years is right to five digits for every kind studied. */
+  private static final int POINTS = 32;
+
+  /**
+   * Draws from the unit exponential distribution, and their weights: the midpoint rule after the
+   * transformation {@code u = x - sin(2 pi x) / (2 pi)}, which makes it converge fast for
+   * integrands with awkward ends (Sidi (1993), from memory).
+   */
+  private static final double[] EXPONENTIAL = new double[POINTS];
+
+  private static final double[] WEIGHT = new double[POINTS];
+
+  static {
+    for (int i = 0; i < POINTS; i++) {
+      double x = 2 * Math.PI * (i + 0.5) / POINTS;
+      EXPONENTIAL[i] = -Math.log1p(-(x - Math.sin(x)) / (2 * Math.PI));
+      WEIGHT[i] = (1 - Math.cos(x)) / POINTS;
+    }
+  }
 
   static Expectation of(Basis basis) {
     ApplianceLife life = basis.life();
@@ -52,21 +71,26 @@ record Expectation(
   }
 
   private static double meanWorth(Weibull life, double age, double rate) {
-    double sum = 0;
+    double hazard = life.hazardTo(age);
+    double mean = 0;
     for (int i = 0; i < POINTS; i++) {
-      sum += UniformPresentValue.factor(rate, life.residualQuantile(age, (i + 0.5) / POINTS));
+      double lasts = life.residual(hazard, EXPONENTIAL[i], age);
+      mean += WEIGHT[i] * UniformPresentValue.factor(rate, lasts);
     }
-    return sum / POINTS;
+    return mean;
   }
 
   private static double again(Weibull study, double wear, Basis basis) {
-    Weibull component = new Weibull(study.scale() * basis.componentLife(), study.shape());
-    double sum = 0;
+    Weibull component = study.stretched(basis.componentLife());
+    double age = wear * basis.age();
+    double hazard = component.hazardTo(age);
+    double mean = 0;
     for (int i = 0; i < POINTS; i++) {
-      double fails = component.residualQuantile(wear * basis.age(), (i + 0.5) / POINTS);
-      sum += study.survival(basis.age(), fails) * Math.exp(-fails * Math.log1p(basis.rate()));
+      double fails = component.residual(hazard, EXPONENTIAL[i], age);
+      double alive = study.survival(basis.age(), fails);
+      mean += WEIGHT[i] * alive * SinglePresentValue.factor(basis.rate(), fails);
     }
-    return sum / POINTS;
+    return mean;
   }
 
   /**
@@ -84,15 +108,17 @@ record Expectation(
       for (int i = 0; i < option.paid().length; i++) {
         double chance = option.cumulative()[s][i] - before;
         before = option.cumulative()[s][i];
-        later += states.all().get(s).probability() * chance * afterCure(option, i);
+        later += states.all().get(s).probability() * chance * afterCure(option.later()[s][i]);
       }
     }
     return annualNew + (option.meanPaid(states) + later) / period;
   }
 
-  private double afterCure(Outcomes option, int place) {
-    int wear = option.wear()[place];
-    double failure = wear < 0 ? 0 : option.again()[place] * again[wear];
-    return (running - annualNew) * worthLeft + failure;
+  private double afterCure(double[] failures) {
+    double worth = (running - annualNew) * worthLeft;
+    for (int w = 0; w < again.length; w++) {
+      worth += failures[w] * again[w];
+    }
+    return worth;
   }
 }

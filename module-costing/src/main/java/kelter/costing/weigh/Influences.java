@@ -3,7 +3,6 @@ package kelter.costing.weigh;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import kelter.core.option.Reasons.Influence;
@@ -112,7 +111,7 @@ final class Influences {
     return figure(
         "discount rate a year",
         "0 %",
-        String.format(Locale.ROOT, "%.1f %%", 100 * high),
+        Amounts.decimal(100 * high, 1) + " %",
         basis.withRate(0),
         basis.withRate(high));
   }
@@ -133,8 +132,8 @@ final class Influences {
     Outcomes unlikelier = repair.outcomes().failing(TWICE);
     return new Influence(
         "chance that the repair cures",
-        percent(unlikelier.chanceOfCure(comparison.states())),
-        percent(likelier.chanceOfCure(comparison.states())),
+        Amounts.percent(unlikelier.chanceOfCure(comparison.states())),
+        Amounts.percent(likelier.chanceOfCure(comparison.states())),
         saving(outcomes -> unlikelier),
         saving(outcomes -> likelier));
   }
@@ -160,10 +159,6 @@ final class Influences {
   }
 
   private static String years(double years) {
-    return String.format(Locale.ROOT, "%.1f a", years);
-  }
-
-  private static String percent(double ratio) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * ratio);
+    return Amounts.decimal(years, 1) + " a";
   }
 }

@@ -4,26 +4,19 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
-import kelter.core.job.Prices;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
-import kelter.core.source.Source;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.choice.Work;
-import kelter.costing.life.KindOfLife;
-import kelter.costing.life.LifeStudy;
-import kelter.costing.life.RemainingLife;
-import kelter.costing.money.SinglePresentValue;
 
 /**
  * Weighs the options of a diagnosed job by their annual cost over a common period, with the life
@@ -58,13 +51,13 @@ public final class LifecycleWeigher implements Weigher {
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
     Comparison comparison = Comparison.of(job, diagnosis, assumptions);
-    assumptions.addAll(method(comparison.basis()));
+    assumptions.addAll(Premises.of(comparison));
     return new Weighing(
         comparison.prices().currency(),
         options(comparison, seed),
         comparison.breakEvenBill(),
         assumptions,
-        sources(comparison.kind(), comparison.prices()));
+        Premises.sources(comparison));
   }
 
   @Override
@@ -98,28 +91,56 @@ public final class LifecycleWeigher implements Weigher {
 
   private List<Option> options(Comparison comparison, long seed) {
     List<Comparison.Weighed> weighed = comparison.weighed();
-    Basis basis = comparison.basis();
-    States states = comparison.states();
     double[][] costs = Scenario.draw(comparison, draws, seed);
     double[] cheapest = probabilityCheapest(costs);
-    double left = basis.life().meanResidual(basis.age());
     List<Option> options = new ArrayList<>();
     for (int k = 0; k < costs.length; k++) {
-      Candidate candidate = weighed.get(k).candidate();
-      Outcomes outcomes = weighed.get(k).outcomes();
-      boolean replaces = candidate.replaces();
-      options.add(
+      Comparison.Weighed each = weighed.get(k);
+      options.add(option(each, comparison, Spreads.of(each.mean(), costs[k]), cheapest[k]));
+    }
+    return options;
+  }
+
+  private static Option option(
+      Comparison.Weighed weighed, Comparison comparison, Option.Spread cost, double cheapest) {
+    Candidate candidate = weighed.candidate();
+    Outcomes outcomes = weighed.outcomes();
+    Basis basis = comparison.basis();
+    States states = comparison.states();
+    double left = basis.life().meanResidual(basis.age());
+    List<String> remedies = candidate.steps().stream().map(Work.Step::key).toList();
+    return switch (candidate.kind()) {
+      case MEND ->
           new Option(
               candidate.id(),
               candidate.title(),
-              candidate.steps().stream().map(Work.Step::key).toList(),
-              replaces ? 1 : outcomes.chanceOfCure(states),
-              outcomes.meanPaid(states) + (replaces ? basis.newMachine() : 0),
-              replaces ? basis.life().mean() : left,
-              Spreads.of(weighed.get(k).mean(), costs[k]),
-              cheapest[k]));
-    }
-    return options;
+              remedies,
+              outcomes.chanceOfCure(states),
+              outcomes.meanPaid(states),
+              left,
+              cost,
+              cheapest);
+      case WAIT ->
+          new Option(
+              candidate.id(),
+              candidate.title(),
+              List.of(),
+              states.healthy(),
+              basis.callOut(),
+              left,
+              cost,
+              cheapest);
+      case REPLACE ->
+          new Option(
+              candidate.id(),
+              candidate.title(),
+              List.of(),
+              1,
+              basis.callOut() + basis.newMachine(),
+              basis.life().mean(),
+              cost,
+              cheapest);
+    };
   }
 
   /**
@@ -139,40 +160,5 @@ public final class LifecycleWeigher implements Weigher {
       count[cheapest]++;
     }
     return Arrays.stream(count).mapToDouble(times -> times / (double) draws).toArray();
-  }
-
-  private static List<String> method(Basis basis) {
-    return List.of(
-        String.format(
-            Locale.ROOT,
-            "All options are compared over the same %.1f years, the mean life of a new machine; a"
-                + " machine that ends sooner is followed by a new one at today's price, and years"
-                + " beyond are credited.",
-            basis.life().mean()),
-        "Prices stay as they are but for inflation: the discount rate is taken as a real rate.",
-        "A mended machine lasts as long as any other of its age; the work renews the component or"
-            + " part that it is done on and nothing else.",
-        "No study of the life of components is known; a component is taken to last as long as a"
-            + " machine of its kind. Renewing a part takes half of the age off its component,"
-            + " cleaning and setting take none. If it fails again before the machine ends, the same"
-            + " work is paid once more.",
-        "Where the work does not cure, a new machine follows at once; it is in the annual cost, not"
-            + " in what is paid now.",
-        "The call-out is paid whatever is done, also if the machine is replaced.",
-        "The days without a machine, taxes and warranties are not counted.");
-  }
-
-  private static List<Source> sources(KindOfLife kind, Prices prices) {
-    List<Source> sources = new ArrayList<>();
-    sources.add(SinglePresentValue.SOURCE);
-    sources.add(RemainingLife.WEIBULL);
-    kind.studies().stream().map(LifeStudy::source).distinct().forEach(sources::add);
-    sources.add(
-        Source.fromMemory(
-            "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
-    if (prices.discountRate().isEmpty()) {
-      sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
-    }
-    return sources;
   }
 }

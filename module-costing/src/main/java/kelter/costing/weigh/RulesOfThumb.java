@@ -1,7 +1,7 @@
 package kelter.costing.weigh;
 
+import java.util.Currency;
 import java.util.List;
-import java.util.Locale;
 import kelter.core.option.Reasons.RuleOfThumb;
 import kelter.core.source.Source;
 
@@ -27,17 +27,17 @@ final class RulesOfThumb {
             ? "The comparison comes to the same."
             : "The comparison comes to the opposite: the rule knows neither the age of the machine,"
                 + " nor the chance of cure, nor the running costs.";
+    Currency currency = comparison.prices().currency();
     String here =
-        String.format(
-            Locale.ROOT,
-            "The best repair costs %s, %s of a new machine at %s: the rule says %s. %s Break-even"
-                + " here is %s.",
-            Amounts.text(bill, comparison.prices().currency()),
-            share(bill, price),
-            Amounts.text(price, comparison.prices().currency()),
-            ruleRepairs ? "repair" : "replace",
-            agreement,
-            Amounts.text(comparison.breakEvenBill(), comparison.prices().currency()));
+        ("The best repair costs %s, %s of a new machine at %s: the rule says %s. %s Break-even"
+                + " here is %s.")
+            .formatted(
+                Amounts.text(bill, currency),
+                share(bill, price),
+                Amounts.text(price, currency),
+                ruleRepairs ? "repair" : "replace",
+                agreement,
+                Amounts.text(comparison.breakEvenBill(), currency));
     return new RuleOfThumb(
         "Repair only if it costs less than half the price of a new machine.",
         here,
@@ -45,8 +45,6 @@ final class RulesOfThumb {
   }
 
   private static String share(double bill, double price) {
-    return price > 0
-        ? String.format(Locale.ROOT, "%.0f %%", 100 * bill / price)
-        : "more than the whole";
+    return price > 0 ? Amounts.percent(bill / price) : "more than the whole";
   }
 }

@@ -8,7 +8,6 @@ import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * Draws what the options may cost, all options in the same world at each draw (common random
@@ -23,6 +22,9 @@ import org.apache.commons.rng.simple.RandomSource;
  * that the period does not change the order of the options.
  */
 final class Scenario {
+
+  /** Below this, one less an exponential would lose digits. */
+  private static final double NEARLY_NOTHING = 1e-3;
 
   private final Basis basis;
   private final Weibull[] studies;
@@ -39,7 +41,7 @@ final class Scenario {
     studies = life.studies().toArray(Weibull[]::new);
     components =
         life.studies().stream()
-            .map(study -> new Weibull(study.scale() * basis.componentLife(), study.shape()))
+            .map(study -> study.stretched(basis.componentLife()))
             .toArray(Weibull[]::new);
     cumulativeWeights = cumulative(life.weights(basis.age()));
     hazardTo = new double[studies.length][Outcomes.WEAR.size()];
@@ -81,7 +83,7 @@ final class Scenario {
   }
 
   private double[][] draw(List<Outcomes> options, States states, int draws, long seed) {
-    UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+    UniformRandomProvider random = Seeds.generator(seed);
     double[] cumulativeStates =
         cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
     Outcomes[] outcomes = options.toArray(Outcomes[]::new);
@@ -92,7 +94,7 @@ final class Scenario {
       int study = place(cumulativeWeights, random.nextDouble());
       double lasts =
           studies[study].residual(
-              hazardReached[study], -Math.log1p(-random.nextDouble()), basis.age());
+              hazardReached[study], exponential(random.nextDouble()), basis.age());
       double failsAgain = random.nextDouble();
       double worth = worth(lasts, logRate);
       double kept = (basis.running() - annualNew) * worth;
@@ -101,7 +103,7 @@ final class Scenario {
         again[w] = fails < lasts ? Math.exp(-fails * logRate) : 0;
       }
       Weibull next = studies[(int) (random.nextDouble() * studies.length)];
-      double lastsNew = next.residual(0, -Math.log1p(-random.nextDouble()), 0);
+      double lastsNew = next.residual(0, exponential(random.nextDouble()), 0);
       double renewed =
           basis.newMachine() + (basis.runningNew() - annualNew) * worth(lastsNew, logRate);
       int state = place(cumulativeStates, random.nextDouble());
@@ -120,18 +122,32 @@ final class Scenario {
     if (place == option.paid().length) {
       return option.paid()[place - 1] + renewed;
     }
-    int wear = option.wear()[place];
-    double later = wear < 0 ? 0 : option.again()[place] * again[wear];
-    return option.paid()[place] + kept + later;
+    double[] failures = option.later()[state][place];
+    double worth = option.paid()[place] + kept;
+    for (int w = 0; w < again.length; w++) {
+      worth += failures[w] * again[w];
+    }
+    return worth;
   }
 
   private double fails(int study, int wear, double uniform) {
     return components[study].residual(
-        hazardTo[study][wear], -Math.log1p(-uniform), Outcomes.WEAR.get(wear) * basis.age());
+        hazardTo[study][wear], exponential(uniform), Outcomes.WEAR.get(wear) * basis.age());
   }
 
+  /** The same as the worth of the law, with the faster exponential where it is exact enough. */
   private double worth(double years, double logRate) {
-    return logRate == 0 ? years : -Math.expm1(-years * logRate) / basis.rate();
+    double exponent = years * logRate;
+    if (logRate == 0) {
+      return years;
+    }
+    double gone = exponent < NEARLY_NOTHING ? -Math.expm1(-exponent) : 1 - Math.exp(-exponent);
+    return gone / basis.rate();
+  }
+
+  /** A draw from the unit exponential distribution by inversion. */
+  private static double exponential(double uniform) {
+    return -Math.log(1 - uniform);
   }
 
   private static int place(double[] cumulative, double uniform) {

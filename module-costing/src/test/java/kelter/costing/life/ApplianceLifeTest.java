@@ -84,6 +84,19 @@ class ApplianceLifeTest {
   }
 
   @Test
+  void eachStudyIsNamedOnceWithItsPlacesAndYears() {
+    List<String> documents =
+        LifeStudy.sources(LifeStudies.of(LifeStudies.DISHWASHER)).stream()
+            .map(source -> source.document())
+            .toList();
+    assertEquals(
+        List.of(
+            "Forti et al. (2018): Italy 2012; Netherlands, France, Belgium 2005",
+            "Prakash et al. (2016): Germany 2004; Germany 2008; Germany 2012"),
+        documents);
+  }
+
+  @Test
   void withoutAShapeThereIsNoLife() {
     List<LifeStudy> bare =
         List.of(new LifeStudy("kettle", 6, OptionalDouble.empty(), 2000, "nowhere", "nobody"));

@@ -45,7 +45,12 @@ final class Cases {
   private Cases() {}
 
   static Remedy remedy(String id, Restores restores, double minutes, boolean part, double chance) {
-    return new Remedy(id, "drain-pump", "Do " + id, minutes, restores, part, chance, List.of());
+    return remedy("drain-pump", id, restores, minutes, part, chance);
+  }
+
+  static Remedy remedy(
+      String component, String id, Restores restores, double minutes, boolean part, double chance) {
+    return new Remedy(id, component, "Do " + id, minutes, restores, part, chance, List.of());
   }
 
   static Fault fault(String id, Remedy... remedies) {

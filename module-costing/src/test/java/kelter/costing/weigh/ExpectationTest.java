@@ -35,4 +35,20 @@ class ExpectationTest {
       assertEquals(comparison.weighed().get(k).mean(), mean, 4 * error);
     }
   }
+
+  /**
+   * Without discounting, the worth of the years left is the mean residual life, which has a closed
+   * form by the incomplete gamma function.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, dishwasher", "8, oven", "20, washing-machine", "40, tumble-dryer", "3, softener"})
+  void undiscountedItIsTheMeanResidualLife(double age, String kind) {
+    Comparison comparison =
+        Comparison.of(
+            Cases.job(kind, age, Optional.of(Cases.prices(14, 130, 700, 0))),
+            Cases.certain(Cases.PUMP),
+            new ArrayList<>());
+    double left = comparison.basis().life().meanResidual(age);
+    assertEquals(left, comparison.expectation().worthLeft(), 1e-4 * left);
+  }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
@@ -16,6 +18,7 @@ import kelter.core.option.Option;
 import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.costing.life.KindOfLife;
@@ -277,19 +280,9 @@ class LifecycleWeigherTest {
   @Test
   void aPartMayBePricedUnderItsComponent() {
     Prices full = dearPump();
-    Map<String, kelter.core.quantity.Money> parts =
-        Map.of("drain-pump.renew-pump", Cases.eur(70), "renew-seal", Cases.eur(12));
     Prices keyed =
-        new Prices(
-            full.currency(),
-            full.labourPerHour(),
-            full.callOut(),
-            full.replacement(),
-            full.installation(),
-            full.runningPerYear(),
-            full.runningPerYearNew(),
-            full.discountRate(),
-            parts);
+        withParts(
+            full, Map.of("drain-pump.renew-pump", Cases.eur(70), "renew-seal", Cases.eur(12)));
     Weighing weighing = weigh(Cases.washer(8, keyed), LIKELY_BLOCKED);
     assertEquals(45 + 45 + 70, option(weighing, "drain-pump.renew-pump").outlay(), 1e-9);
   }
@@ -317,6 +310,119 @@ class LifecycleWeigherTest {
           option.probabilityOfCure(), option(partly, option.id()).probabilityOfCure(), 1e-12);
       assertEquals(option.annualCost().mean(), mean(partly, option.id()), 1e-9);
     }
+  }
+
+  /** Two components at fault for sure: mending both is put beside renewing both. */
+  @Test
+  void severalComponentsAreMendedOrRenewedTogether() {
+    Remedy scrape = Cases.remedy("heater", "descale", Remedy.Restores.FUNCTION, 40, false, 1);
+    Remedy heater = Cases.remedy("heater", "renew-heater", Remedy.Restores.COMPONENT, 50, true, 1);
+    Fault scaled =
+        new Fault(
+            "scaled",
+            "heater",
+            "It is scaled",
+            0.1,
+            Cases.BLOCKED.source(),
+            List.of(scrape, heater));
+    Diagnosis.Severity severe = new Diagnosis.Severity(0.5, 0.1);
+    Diagnosis both =
+        new Diagnosis(
+            List.of(Cases.state(1, Cases.BLOCKED, scaled)),
+            List.of(
+                new Diagnosis.FaultProbability(Cases.BLOCKED, 1, severe),
+                new Diagnosis.FaultProbability(scaled, 1, severe)),
+            0,
+            new Diagnosis.Unexplained(0, 1),
+            List.of(),
+            List.of(
+                new Diagnosis.PlanStep(Cases.CLEAN, List.of(Cases.BLOCKED.key()), 0.9, 30),
+                new Diagnosis.PlanStep(scrape, List.of(scaled.key()), 1, 40)),
+            List.of());
+    Prices full = dearPump();
+    Map<String, Money> parts = Map.of("renew-pump", Cases.eur(90), "renew-heater", Cases.eur(60));
+    Weighing weighing = weigh(Cases.washer(8, withParts(full, parts)), both);
+    assertEquals(0.9, option(weighing, "plan").probabilityOfCure(), 1e-12);
+    Option renew = option(weighing, "renew-all");
+    assertEquals(List.of("drain-pump.renew-pump", "heater.renew-heater"), renew.remedies());
+    assertEquals(0.98, renew.probabilityOfCure(), 1e-12);
+    assertEquals(45 + 45 + 90 + 50 + 60, renew.outlay(), 1e-9);
+  }
+
+  /**
+   * By hand, nothing discounted: a new-born machine lasts as long as a new one, and by symmetry
+   * each of its two mended components fails before it ends in one case of two. Against replacing,
+   * the bill and half of what both failures cost are paid and a new machine is saved.
+   */
+  @Test
+  void everyComponentThatWasAtFaultMayFailAgain() {
+    Remedy pump = Cases.remedy("renew-pump", Remedy.Restores.COMPONENT, 45, true, 1);
+    Remedy heater = Cases.remedy("heater", "renew-heater", Remedy.Restores.COMPONENT, 50, true, 1);
+    Fault worn = Cases.fault("worn", pump);
+    Fault burnt =
+        new Fault("burnt", "heater", "It is burnt", 0.1, Cases.BLOCKED.source(), List.of(heater));
+    Diagnosis.Severity severe = new Diagnosis.Severity(0.5, 0.1);
+    Diagnosis both =
+        new Diagnosis(
+            List.of(Cases.state(1, worn, burnt)),
+            List.of(
+                new Diagnosis.FaultProbability(worn, 1, severe),
+                new Diagnosis.FaultProbability(burnt, 1, severe)),
+            0,
+            new Diagnosis.Unexplained(0, 1),
+            List.of(),
+            List.of(
+                new Diagnosis.PlanStep(pump, List.of(worn.key()), 1, 30),
+                new Diagnosis.PlanStep(heater, List.of(burnt.key()), 1, 40)),
+            List.of());
+    Map<String, Money> parts = Map.of("renew-pump", Cases.eur(90), "renew-heater", Cases.eur(60));
+    Weighing weighing = weigh(Cases.washer(0, withParts(Cases.prices(0, 0, 800, 0), parts)), both);
+    double bill = 45 + (45 + 90) + (50 + 60);
+    double failures = 0.5 * (45 + 45 + 90) + 0.5 * (45 + 50 + 60);
+    double life = KindOfLife.of("washing-machine").life().mean();
+    double saved = (45 + 850) - bill - failures;
+    assertEquals(saved / life, mean(weighing, "replace") - mean(weighing, "plan"), 0.01);
+  }
+
+  /**
+   * By hand, nothing discounted: waiting saves 30 for cleaning where nothing is wrong, and costs
+   * another call-out of 45 where something is.
+   */
+  @Test
+  void waitingSavesTheWorkOrCostsAnotherVisit() {
+    Fault blocked =
+        Cases.fault("blocked", Cases.remedy("clean", Remedy.Restores.FUNCTION, 30, false, 1));
+    double sound = 0.8;
+    Diagnosis unsure =
+        new Diagnosis(
+            List.of(Cases.state(sound), Cases.state(1 - sound, blocked)),
+            List.of(
+                new Diagnosis.FaultProbability(
+                    blocked, 1 - sound, new Diagnosis.Severity(0.5, 0.1))),
+            sound,
+            new Diagnosis.Unexplained(0, 1),
+            List.of(),
+            List.of(),
+            List.of());
+    Weighing weighing = weigh(Cases.washer(6, Cases.prices(0, 0, 800, 0)), unsure);
+    double life = KindOfLife.of("washing-machine").life().mean();
+    double dearer = -sound * 30 + (1 - sound) * 45;
+    assertEquals(
+        dearer / life, mean(weighing, "do-nothing") - mean(weighing, "drain-pump.clean"), 1e-9);
+    assertTrue(weighing.assumptions().stream().anyMatch(a -> a.contains("nothing is done")));
+  }
+
+  private static Prices withParts(Prices full, Map<String, Money> parts) {
+    return new Prices(
+        full.currency(),
+        full.labourPerHour(),
+        full.callOut(),
+        full.replacement(),
+        full.installation(),
+        full.runningPerYear(),
+        full.runningPerYearNew(),
+        full.discountRate(),
+        parts);
   }
 
   @Test
@@ -354,6 +460,31 @@ class LifecycleWeigherTest {
         mean(weigh(job, LIKELY_BLOCKED), "plan"),
         mean(weigh(inMonths, LIKELY_BLOCKED), "plan"),
         1e-9);
+  }
+
+  /** Whatever can be written in a job gives finite figures in order. */
+  @Test
+  void extremesStayFinite() {
+    LifecycleWeigher quick = new LifecycleWeigher(500);
+    for (double age : new double[] {0, 0.01, 40, 150}) {
+      for (double machine : new double[] {0, 1, 1e9}) {
+        for (double rate : new double[] {0, 1e-9, 99}) {
+          for (double sound : new double[] {0, 0.7}) {
+            Diagnosis any = Cases.diagnosis(0.1, 0.1, 0, sound);
+            Prices prices = Cases.prices(0, 1e6, machine, rate);
+            Weighing weighing = quick.weigh(Cases.washer(age, prices), any, 7);
+            String where = "age %s, machine %s, rate %s".formatted(age, machine, rate);
+            assertTrue(Double.isFinite(weighing.breakEvenRepair()), where);
+            for (Option option : weighing.options()) {
+              assertTrue(Double.isFinite(option.annualCost().mean()), where);
+              assertTrue(Double.isFinite(option.annualCost().high()), where);
+              assertTrue(option.years() > 0, where);
+            }
+            quick.explain(Cases.washer(age, prices), any, 7);
+          }
+        }
+      }
+    }
   }
 
   @Test

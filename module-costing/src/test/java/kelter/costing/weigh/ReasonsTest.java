@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.option.Option;
@@ -12,6 +14,8 @@ import kelter.core.option.Reasons;
 import kelter.core.option.Reasons.Influence;
 import kelter.core.option.Weighing;
 import kelter.core.source.Standing;
+import kelter.costing.life.ApplianceLife;
+import kelter.costing.life.Weibull;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -105,6 +109,27 @@ class ReasonsTest {
     }
   }
 
+  /** For every kind that was studied and whatever the price, there is one age and no more. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "dishwasher",
+        "freezer",
+        "refrigerator",
+        "oven",
+        "tumble-dryer",
+        "washing-machine"
+      })
+  void theSavingFallsWithAge(String kind) {
+    double before = Double.POSITIVE_INFINITY;
+    for (int age = 0; age <= 30; age += 2) {
+      Job job = Cases.job(kind, age, Optional.of(Cases.prices(12, 300, 800, 3)));
+      double saving = Comparison.of(job, LEAKS, new ArrayList<>()).saving();
+      assertTrue(saving < before, kind + " at " + age);
+      before = saving;
+    }
+  }
+
   /** An unmoved figure is left out: here nothing is paid for running either machine. */
   @Test
   void whatMovesNothingIsNotShown() {
@@ -158,19 +183,37 @@ class ReasonsTest {
   }
 
   /**
-   * Where a machine lasts for a mean of m years, n new ones are bought over a long time, the number
-   * that renewal theory gives; over 15 years at least the first one and at most a few more.
+   * Renewal theory: lives without memory (shape 1) of a mean of 10 years end at random moments, so
+   * that over 15 years 1.5 machines are bought on average after the first.
    */
   @Test
   void replacingIsPaidAgainWhenTheNewMachineEnds() {
-    Reasons reasons = reasons(7, 150);
+    Comparison comparison = Comparison.of(washer(7, 150), LEAKS, new ArrayList<>());
+    ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
+    Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1));
     Reasons.Course replace =
-        reasons.courses().stream()
-            .filter(c -> c.option().equals("replace"))
+        Courses.of(random, SEED).stream()
+            .filter(course -> course.option().equals("replace"))
             .findFirst()
             .orElseThrow();
     double machines = (replace.paid().get(15).mean() - 45 - 15 * 80) / 850;
-    assertTrue(machines > 1.4 && machines < 2.2, "machines bought: " + machines);
+    assertEquals(2.5, machines, 4 * Math.sqrt(1.5 / 4_000));
+  }
+
+  /** The same lives for the old machine: whatever its age, the first one is bought in its time. */
+  @Test
+  void repairingPutsTheFirstPurchaseOff() {
+    Diagnosis sure = Cases.certain(Cases.remedy("renew-pump", Cases.PUMP.restores(), 45, true, 1));
+    Comparison comparison = Comparison.of(washer(7, 150), sure, new ArrayList<>());
+    ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
+    Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1e9));
+    Reasons.Course repair =
+        Courses.of(random, SEED).stream()
+            .filter(course -> course.option().equals("drain-pump.renew-pump"))
+            .findFirst()
+            .orElseThrow();
+    double machines = (repair.paid().get(15).mean() - 240 - 15 * 80) / 850;
+    assertEquals(1.5, machines, 4 * Math.sqrt(1.5 / 4_000));
   }
 
   @Test

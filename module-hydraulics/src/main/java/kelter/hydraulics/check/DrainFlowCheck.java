@@ -11,7 +11,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.source.Source;
-import kelter.hydraulics.fault.DrainPath;
+import kelter.hydraulics.fault.drain.DrainPath;
 import kelter.hydraulics.part.DrainPumpKind;
 
 /**

@@ -11,7 +11,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.source.Source;
-import kelter.hydraulics.fault.WashCircuit;
+import kelter.hydraulics.fault.wash.WashCircuit;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.water.Water;
 

@@ -21,14 +21,24 @@ import kelter.hydraulics.water.Water;
  */
 public final class PumpAgainstCircuit {
 
-  private static final Range SHUT_OFF =
+  /** What the head at no flow may be. */
+  public static final Range SHUT_OFF =
       new Range("shut-off-head", "head at no flow", QuantityKind.HEAD, 0.01, 200);
-  private static final Range FLOW_1 =
+
+  /** What the flow rate of a point of a curve may be. */
+  public static final Range FLOW_1 =
       new Range("flow-1", "flow rate of a point of the curve", QuantityKind.FLOW, 1e-7, 0.1);
-  private static final Range HEAD_1 = new Range("head-1", "head there", QuantityKind.HEAD, 0, 200);
-  private static final Range FLOW_2 =
+
+  /** What the head there may be. */
+  public static final Range HEAD_1 = new Range("head-1", "head there", QuantityKind.HEAD, 0, 200);
+
+  /** What the flow rate of a farther point may be. */
+  public static final Range FLOW_2 =
       new Range("flow-2", "flow rate of a farther point", QuantityKind.FLOW, 1e-7, 0.1);
-  private static final Range HEAD_2 = new Range("head-2", "head there", QuantityKind.HEAD, 0, 200);
+
+  /** What the head there may be. */
+  public static final Range HEAD_2 = new Range("head-2", "head there", QuantityKind.HEAD, 0, 200);
+
   private static final Range SPEED =
       new Range("speed-ratio", "speed by that of the curve", QuantityKind.RATIO, 0.3, 3);
   private static final Range JETS =
@@ -100,8 +110,7 @@ public final class PumpAgainstCircuit {
         Circuit.LIFT.required(),
         Hose.LENGTH.required(),
         Hose.BORE.required(),
-        new Range("loss-coefficient", "bends and fittings", QuantityKind.RATIO, 0, 1e5)
-            .optional("2"),
+        Hose.LOSS.optional("2"),
         JETS.optional("0 mm2"),
         Water.TEMPERATURE.optional("20 Cel"));
   }
@@ -112,7 +121,15 @@ public final class PumpAgainstCircuit {
     return new double[] {curve.head(flow), curve.shutOffHead(), curve.runOut()};
   }
 
-  private static PumpCurve curve(double[] p) {
+  /**
+   * The curve through the first five parameters: head at no flow, flow and head of a point, flow
+   * and head of a farther point.
+   *
+   * @param p the parameters in the coherent SI unit
+   * @return the curve
+   * @throws IllegalArgumentException if one is out of its range or the curve does not fall
+   */
+  public static PumpCurve curve(double[] p) {
     return PumpCurve.through(
         new double[] {0, FLOW_1.check(p[1]), FLOW_2.check(p[3])},
         new double[] {SHUT_OFF.check(p[0]), HEAD_1.check(p[2]), HEAD_2.check(p[4])});

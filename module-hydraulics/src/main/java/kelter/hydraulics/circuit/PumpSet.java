@@ -2,6 +2,7 @@ package kelter.hydraulics.circuit;
 
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.pump.PumpCurve;
+import kelter.hydraulics.solve.SquareSecant;
 
 /**
  * A pump with its motor, in a condition, whose operating point can be solved.
@@ -28,8 +29,8 @@ import kelter.hydraulics.pump.PumpCurve;
 public record PumpSet(
     PumpCurve curve, Motor motor, double ratedFlow, double noFlowTorque, PumpCondition condition) {
 
-  /** Where a solve stops, as a ratio of run-out. */
-  private static final double TOLERANCE = 1e-10;
+  /** The last step of a solve as a ratio of run-out; its error is about the square of that. */
+  private static final double TOLERANCE = 1e-7;
 
   /**
    * Where the torque flattens beyond the rated point, as a ratio of the rated torque; judgement.
@@ -80,8 +81,8 @@ public record PumpSet(
       return at(end);
     }
     double q =
-        Chandrupatla.root(
-            x -> excess(x, circuit, kinematicViscosity), 0, end, start, last, TOLERANCE * end);
+        SquareSecant.root(
+            x -> excess(x, circuit, kinematicViscosity), end, start, last, TOLERANCE * end);
     OperatingPoint point = at(q);
     return point.flow() > 0 ? point : atFlow(0);
   }
@@ -94,15 +95,15 @@ public record PumpSet(
    */
   public OperatingPoint atFlow(double flow) {
     double end = curve.runOut();
-    double start = outward(0) - flow;
-    double last = outward(end) - flow;
-    if (start >= 0) {
+    double start = flow - outward(0);
+    double last = flow - outward(end);
+    if (start <= 0) {
       return at(0);
     }
-    if (last <= 0) {
+    if (last >= 0) {
       return at(end);
     }
-    double q = Chandrupatla.root(x -> outward(x) - flow, 0, end, start, last, TOLERANCE * end);
+    double q = SquareSecant.root(x -> flow - outward(x), end, start, last, TOLERANCE * end);
     OperatingPoint point = at(q);
     return new OperatingPoint(
         flow, point.internalFlow(), point.head(), point.speed(), point.torque());

@@ -8,22 +8,22 @@ package kelter.hydraulics.fault;
  * half-width of a rectangular distribution. The growth with severity is judgement: common practice,
  * no source.
  */
-final class ModelSpread {
+public final class ModelSpread {
 
   /** Head: 8 % either way, as a standard deviation, ratio. */
-  static final double HEAD = 0.08 / Math.sqrt(3);
+  public static final double HEAD = 0.08 / Math.sqrt(3);
 
   /** Flow rate: 10 % either way, as a standard deviation, ratio. */
-  static final double FLOW = 0.10 / Math.sqrt(3);
+  public static final double FLOW = 0.10 / Math.sqrt(3);
 
   /** Power: 10 % either way, as a standard deviation, ratio; judgement. */
-  static final double POWER = 0.10 / Math.sqrt(3);
+  public static final double POWER = 0.10 / Math.sqrt(3);
 
   /** Speed of a motor: 2 % either way, as a standard deviation, ratio; judgement. */
-  static final double SPEED = 0.02 / Math.sqrt(3);
+  public static final double SPEED = 0.02 / Math.sqrt(3);
 
   /** A word on a scale from 0 to 1, as two people would choose it; judgement. */
-  static final double GRADE = 0.13;
+  public static final double GRADE = 0.13;
 
   /** What the way of being faulty adds, as a ratio of the effect of the fault; judgement. */
   private static final double OF_EFFECT = 0.12;
@@ -39,7 +39,7 @@ final class ModelSpread {
    * @param floor the least spread, same unit, above 0
    * @return the standard deviation, same unit
    */
-  static double of(double value, double healthy, double share, double floor) {
+  public static double of(double value, double healthy, double share, double floor) {
     double own = share * Math.abs(value);
     double effect = OF_EFFECT * Math.abs(value - healthy);
     return Math.sqrt(own * own + effect * effect + floor * floor);

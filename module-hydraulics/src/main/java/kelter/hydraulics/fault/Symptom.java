@@ -4,7 +4,7 @@ package kelter.hydraulics.fault;
  * How something that is seen or heard follows from a figure. The thresholds are those of a
  * practised person: common practice, no source.
  */
-final class Symptom {
+public final class Symptom {
 
   /** The chance that it is said though nothing is there, and that it is missed though it is. */
   private static final double BLUNDER = 0.03;
@@ -23,7 +23,7 @@ final class Symptom {
    *     if less
    * @return a probability from 0.03 to 0.97
    */
-  static double noticed(double figure, double threshold, double width) {
+  public static double noticed(double figure, double threshold, double width) {
     double logistic = 1 / (1 + Math.exp((threshold - figure) / width));
     return BLUNDER + (1 - 2 * BLUNDER) * logistic;
   }
@@ -35,7 +35,7 @@ final class Symptom {
    * @param other the probability by the other, from 0 to 1
    * @return the probability that not both fail
    */
-  static double either(double one, double other) {
+  public static double either(double one, double other) {
     return 1 - (1 - one) * (1 - other);
   }
 
@@ -45,7 +45,7 @@ final class Symptom {
    * @param place any figure
    * @return the nearest from 0 to 1
    */
-  static double grade(double place) {
+  public static double grade(double place) {
     return Math.min(GREATEST_GRADE, Math.max(LEAST_GRADE, place));
   }
 }

@@ -35,6 +35,11 @@ public final class DrainPumpKind {
   public static final Characteristic HOSE_BORE =
       new Characteristic("hose-bore", "inner diameter of the drain hose", QuantityKind.LENGTH);
 
+  /** The water that one drain phase moves. */
+  public static final Characteristic DRAIN_VOLUME =
+      new Characteristic(
+          "drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME);
+
   /** Head, at no flow unless a flow rate is stated. */
   public static final Observable HEAD =
       Observable.quantity(
@@ -66,6 +71,21 @@ public final class DrainPumpKind {
               new Accuracy(0.05, 0.2 / 60_000),
               Caution.HOT_WATER,
               Way.HOSE_END));
+
+  /** How long it takes. */
+  public static final Observable DRAIN_TIME =
+      Observable.quantity(
+          "drain-time",
+          "time in which a full drain phase empties the machine",
+          QuantityKind.TIME,
+          new Span(0, 900),
+          List.of(Way.AT_TEMPERATURE),
+          Way.running(
+              "Fill it as for a cycle, start draining, and take the time until the pump draws air; give up"
+                  + " after ten minutes.",
+              4,
+              new Accuracy(0.02, 2),
+              Way.WET_MAINS));
 
   /** Electric power while it drains. */
   public static final Observable POWER =
@@ -192,6 +212,7 @@ public final class DrainPumpKind {
           List.of(
               HEAD,
               FLOW,
+              DRAIN_TIME,
               POWER,
               NOISE,
               DEBRIS,
@@ -203,7 +224,7 @@ public final class DrainPumpKind {
               LIFT,
               RETURNS,
               DRAINS_SLOWLY),
-          List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE),
+          List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE, DRAIN_VOLUME),
           List.of(HEAD_CURVE));
 
   private DrainPumpKind() {}

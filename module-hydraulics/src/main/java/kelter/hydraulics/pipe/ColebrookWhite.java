@@ -5,8 +5,8 @@ package kelter.hydraulics.pipe;
  * / (3.7 D) + 2.51 / (Re √f)).
  *
  * <p>With x = 1/√f the equation says g(x) = x + 2 lg(a + b x) = 0. This g rises and is concave, so
- * Newton's method climbs to the only root from any point to its left and cannot be trapped; from
- * the start used here three steps reach the last digits.
+ * it has one root and no traps. Two steps of Halley's method, which triples the digits at each,
+ * take the start used here from two per cent to the last digits.
  *
  * <p>It holds for Reynolds numbers above 4000; {@link FrictionFactor} covers the rest.
  *
@@ -22,8 +22,7 @@ public final class ColebrookWhite {
   private static final double HAALAND_SLOPE = 1.8 / Math.log(10); // Haaland 1983
   private static final double HAALAND_ROUGH = 1.11; // Haaland 1983
   private static final double HAALAND_SMOOTH = 6.9; // Haaland 1983
-  private static final int MOST_STEPS = 20;
-  private static final double LAST_DIGITS = 4e-16; // relative, two units in the last place
+  private static final int STEPS = 2;
 
   private ColebrookWhite() {}
 
@@ -38,13 +37,13 @@ public final class ColebrookWhite {
     double a = relativeRoughness / ROUGH;
     double b = SMOOTH / reynolds;
     double x = haaland(reynolds, a);
-    for (int step = 0; step < MOST_STEPS; step++) {
+    for (int step = 0; step < STEPS; step++) {
       double inside = a + b * x;
-      double change = (x + SLOPE * Math.log(inside)) / (1 + SLOPE * b / inside);
-      x -= change;
-      if (Math.abs(change) <= LAST_DIGITS * x) {
-        break;
-      }
+      double value = x + SLOPE * Math.log(inside);
+      double bend = b / inside;
+      double first = 1 + SLOPE * bend;
+      double second = -SLOPE * bend * bend;
+      x -= 2 * value * first / (2 * first * first - value * second);
     }
     return 1 / (x * x);
   }

@@ -42,7 +42,9 @@ public record Hose(double length, double bore, double roughness, double lossCoef
 
   private static final Range ROUGHNESS =
       new Range("roughness", "roughness of the wall", QuantityKind.LENGTH, 0, 0.01);
-  private static final Range LOSS =
+
+  /** What the sum of the loss coefficients may be. */
+  public static final Range LOSS =
       new Range("loss-coefficient", "bends and fittings", QuantityKind.RATIO, 0, 1e5);
 
   /** The largest roughness for which the friction law was made, as a ratio of the bore. */

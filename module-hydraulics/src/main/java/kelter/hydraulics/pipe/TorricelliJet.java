@@ -39,7 +39,7 @@ public final class TorricelliJet {
           "Flow rate of jets under a pressure",
           "flow = coefficient area sqrt(2 pressure / density); velocity = flow / area",
           "Jets into free air, small against the arm before them; pressure 0 to 1000 kPa",
-          Source.published("Torricelli's law with a discharge coefficient (0.62 for a sharp edge)"),
+          Source.fromMemory("Torricelli 1643; discharge coefficient 0.60 to 0.62 for a sharp edge"),
           List.of(
               GAUGE.required(),
               AREA.required(),

@@ -32,7 +32,7 @@ public final class HydraulicPower {
           "Power that a pump gives to the water, and overall efficiency",
           "hydraulic-power = density g flow head; efficiency = hydraulic-power / electric-power",
           "Water of 0 to 100 Cel; an efficiency above 100 % is refused",
-          Source.published("Definition of hydraulic power, P = rho g Q H"),
+          Source.fromMemory("ISO 9906:2012, 3.2.20, pump power output, P = rho g Q H"),
           List.of(
               Hose.FLOW.required(),
               HEAD.required(),

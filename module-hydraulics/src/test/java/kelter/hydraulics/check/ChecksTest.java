@@ -131,4 +131,52 @@ class ChecksTest {
   void nothingReadNothingFound() {
     assertEquals(List.of(), findings(job(SampleMachines.drainPump())));
   }
+
+  /** Common practice, no source: 75 % of 8 L/min are 6 L/min. */
+  @Test
+  void slowFillDoesNotConform() {
+    Quantity slow = Quantity.of(4, "L/min", QuantityKind.FLOW);
+    Job job =
+        job(SampleMachines.inletValve(), read("inlet-valve", "fill-flow", slow, Conditions.NONE));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job).verdict());
+    assertEquals(6.0 / 60_000, only(job).limits().low(), 1e-9);
+  }
+
+  @Test
+  void supplyPressure() {
+    Quantity usual = Quantity.of(3, "bar", QuantityKind.GAUGE_PRESSURE);
+    Job job =
+        job(
+            SampleMachines.inletValve(),
+            read("inlet-valve", "static-pressure", usual, Conditions.NONE));
+    assertEquals(Verdict.CONFORMS, only(job).verdict());
+  }
+
+  /** 100 mm of water at 20 °C are 978.9 Pa (arithmetic on IAPWS R6-95). */
+  @Test
+  void trapPressureAgainstTheWater() {
+    Conditions at100 =
+        new Conditions(Map.of("height", Quantity.of(100, "mm", QuantityKind.LENGTH)));
+    Quantity right = Quantity.of(970, "Pa", QuantityKind.GAUGE_PRESSURE);
+    Finding finding =
+        only(
+            job(SampleMachines.levelSensor(), read("level-sensor", "trap-pressure", right, at100)));
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+    assertEquals(978.9, (finding.limits().low() + finding.limits().high()) / 2, 0.05);
+    Quantity low = Quantity.of(500, "Pa", QuantityKind.GAUGE_PRESSURE);
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(job(SampleMachines.levelSensor(), read("level-sensor", "trap-pressure", low, at100)))
+            .verdict());
+  }
+
+  @Test
+  void leakingTube() {
+    Quantity kept = Quantity.of(40, "%", QuantityKind.PERCENT);
+    Job job =
+        job(
+            SampleMachines.levelSensor(),
+            read("level-sensor", "pressure-kept", kept, Conditions.NONE));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job).verdict());
+  }
 }

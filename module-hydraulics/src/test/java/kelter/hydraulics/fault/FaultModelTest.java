@@ -22,6 +22,8 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;
+import kelter.hydraulics.fault.drain.DrainModel;
+import kelter.hydraulics.fault.wash.WashModel;
 import kelter.hydraulics.part.DrainPumpKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,9 +32,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FaultModelTest {
 
   static Stream<FaultModel> models() {
-    return new HydraulicsModule()
-            .faultModels(SampleMachines.with(SampleMachines.drainPump(), SampleMachines.washPump()))
-            .stream();
+    return SampleMachines.all().stream()
+        .flatMap(appliance -> new HydraulicsModule().faultModels(appliance).stream());
   }
 
   private static FaultModel drain() {
@@ -244,5 +245,52 @@ class FaultModelTest {
             InputException.class,
             () -> new HydraulicsModule().faultModels(SampleMachines.with(odd)));
     assertTrue(refused.getMessage().contains("point 2"), refused.getMessage());
+  }
+
+  private static FaultModel model(Component component) {
+    return new HydraulicsModule().faultModels(SampleMachines.with(component)).get(0);
+  }
+
+  /** A washer of 8 L/min fills with 8 L/min at any ordinary pressure: that is what it is for. */
+  @Test
+  void regulatorMasksAStrongSupply() {
+    FaultModel fill = model(SampleMachines.inletValve());
+    assertEquals(8.0 / 60_000, value(fill, "fill-flow", new double[6]), 1e-9);
+    assertEquals(8.0 / 60_000, value(fill, "fill-flow", with(fill, "supply-strong", 1)), 1e-9);
+    assertTrue(value(fill, "bangs", with(fill, "supply-strong", 0.8)) > 0.7);
+  }
+
+  /** A weak supply shows at the tap and on the gauge; a clogged screen shows at neither. */
+  @Test
+  void gaugeTellsSupplyFromScreen() {
+    FaultModel fill = model(SampleMachines.inletValve());
+    for (String restriction : List.of("screen-clogged", "hose-kinked", "valve-weak")) {
+      double[] s = with(fill, restriction, 0.8);
+      assertEquals(300_000, value(fill, "static-pressure", s), 1e-6, restriction);
+      assertTrue(value(fill, "fill-flow", s) < 0.8 * 8 / 60_000, restriction);
+    }
+    assertTrue(value(fill, "static-pressure", with(fill, "supply-weak", 0.8)) < 100_000);
+  }
+
+  /** Only a leak lets the closed tube lose its pressure; a clogged trap holds it. */
+  @Test
+  void blowUpTellsLeakFromClog() {
+    FaultModel level = model(SampleMachines.levelSensor());
+    assertTrue(value(level, "pressure-kept", with(level, "tube-leaks", 0.8)) < 0.2);
+    assertEquals(
+        value(level, "pressure-kept", new double[4]),
+        value(level, "pressure-kept", with(level, "trap-clogged", 0.8)));
+    // 120 mm of water at 20 °C, less what the air gives way: 1174.7 Pa at most (9.789 Pa for each
+    // mm).
+    assertEquals(1174.7, value(level, "trap-pressure", new double[4]), 15);
+  }
+
+  /** A sensor that shows too little lets too much water in. */
+  @Test
+  void lowShowingOverfills() {
+    FaultModel level = model(SampleMachines.levelSensor());
+    assertTrue(value(level, "overfills", with(level, "drifts-low", 0.8)) > 0.9);
+    assertTrue(value(level, "overfills", with(level, "tube-leaks", 0.8)) > 0.9);
+    assertTrue(value(level, "underfills", with(level, "drifts-high", 0.8)) > 0.9);
   }
 }

@@ -187,4 +187,35 @@ class PumpTest {
     assertTrue(Iso9906Grade.GRADE_1B.isMet(steep, 0.51e-3, 7.6));
     assertFalse(Iso9906Grade.GRADE_1B.isMet(steep, 0.5e-3, 8.5));
   }
+
+  /** Hydraulic Institute HI 1.3, example: 0.0402 m3/s, 100 m, 3550 rpm: 22.508. */
+  @Test
+  void specificSpeedOfAHandbook() {
+    assertEquals(22.508, SpecificSpeed.of(3550.0 / 60, 0.0402, 100), 0.0006);
+  }
+
+  /** The same in US customary units is 51.64 times as much, as any conversion table says: 1162. */
+  @Test
+  void specificSpeedInOtherUnits() {
+    double customary = 3550 * Math.sqrt(0.0402 / US_GALLON_PER_MINUTE) / Math.pow(100 / FOOT, 0.75);
+    assertEquals(customary / 51.64, SpecificSpeed.of(3550.0 / 60, 0.0402, 100), 0.01);
+  }
+
+  /** Free fall from 1 m ends at 4.4287 m/s (any table): an impeller whose rim is that fast. */
+  @Test
+  void rimOfAnImpeller() {
+    assertEquals(1, ImpellerEstimate.rimHead(4.4287 / Math.PI / 50, 50), 1e-4);
+  }
+
+  /**
+   * A trade rule for centrifugal pumps, from memory: the head at no flow in feet is about the
+   * square of the impeller's diameter in inches at 1750 rpm (and four times that at 3500).
+   */
+  @Test
+  void headByTheRuleOfTheTrade() {
+    double[] heads =
+        ImpellerEstimate.CALCULATION.law().apply(new double[] {5 * 0.0254, 3500.0 / 60});
+    assertEquals(4 * 25 * FOOT, heads[0], 0.2 * 4 * 25 * FOOT);
+    assertTrue(heads[1] < 4 * 25 * FOOT && heads[2] > 4 * 25 * FOOT);
+  }
 }

@@ -4,13 +4,21 @@ import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.Normal;
 
 /**
- * When a verdict may be given: at or above the stated probability of conformity a value conforms,
- * at or below its complement it does not, in between the uncertainty is too large to say (JCGM
- * 106:2012, clauses 7 and 8).
+ * When a verdict may be given: a value conforms when it lies inside the limits with the stated
+ * probability, it does not when it lies beyond one of them with that probability, and otherwise the
+ * uncertainty is too large to say (JCGM 106:2012, clauses 7 and 8).
+ *
+ * <p>Beyond one of them, not beyond either: of a reading that is worth far less than the limits are
+ * apart nothing can be said, although it is unlikely to lie between them.
  *
  * @param level the probability that a verdict needs, above 0.5 and below 1
  */
 public record DecisionRule(double level) {
+
+  /** A value this many standard uncertainties from a limit has a verdict at any usual level. */
+  private static final double FARTHEST = 40;
+
+  private static final int HALVINGS = 60;
 
   /** 95 %. */
   public static final DecisionRule USUAL = new DecisionRule(0.95);
@@ -49,7 +57,24 @@ public record DecisionRule(double level) {
   }
 
   /**
-   * The verdict for a probability of conformity.
+   * The verdict on an estimate.
+   *
+   * @param estimate the estimate
+   * @param limits the limits, same unit
+   * @return the verdict; never {@code CONFORMS} for an estimate that is not finite
+   */
+  public Verdict verdict(Estimate estimate, Limits limits) {
+    double inside = probabilityOfConformity(estimate, limits);
+    if (Double.isNaN(inside) || inside >= level) {
+      return verdict(inside);
+    }
+    double below = probabilityOfConformity(estimate, Limits.atMost(limits.low()));
+    double above = probabilityOfConformity(estimate, Limits.atLeast(limits.high()));
+    return Math.max(below, above) >= level ? Verdict.DOES_NOT_CONFORM : Verdict.UNDECIDED;
+  }
+
+  /**
+   * The verdict for a probability of conformity with limits that are settled one way or the other.
    *
    * @param probability a probability from 0 to 1, or NaN
    * @return the verdict; never {@code CONFORMS} for NaN
@@ -62,5 +87,32 @@ public record DecisionRule(double level) {
       return Verdict.CONFORMS;
     }
     return probability <= 1 - level ? Verdict.DOES_NOT_CONFORM : Verdict.UNDECIDED;
+  }
+
+  /**
+   * The uncertainty with which a reading of this value would get a verdict.
+   *
+   * @param value the value, finite
+   * @param limits the limits, same unit
+   * @return the greatest standard uncertainty, same unit, at which the verdict is not {@code
+   *     UNDECIDED}; 0 if the value lies on a limit, where no uncertainty gives a verdict; infinite
+   *     if there is no limit
+   */
+  public double settlingUncertainty(double value, Limits limits) {
+    double distance = Math.min(Math.abs(limits.low() - value), Math.abs(limits.high() - value));
+    if (distance == 0 || Double.isInfinite(distance)) {
+      return distance;
+    }
+    double settled = distance / FARTHEST;
+    double open = distance * FARTHEST;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = Math.sqrt(settled) * Math.sqrt(open);
+      if (verdict(new Estimate(value, middle), limits) == Verdict.UNDECIDED) {
+        open = middle;
+      } else {
+        settled = middle;
+      }
+    }
+    return settled;
   }
 }

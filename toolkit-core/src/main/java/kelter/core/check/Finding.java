@@ -2,10 +2,12 @@ package kelter.core.check;
 
 import java.util.List;
 import java.util.Objects;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.uncertainty.Estimate;
 
 /**
  * Measured against limits.
@@ -52,5 +54,33 @@ public record Finding(
    */
   public Verdict verdict() {
     return judgement.verdict();
+  }
+
+  /**
+   * What would settle a finding that is undecided, for a person.
+   *
+   * @param rule the rule by which the verdict was given
+   * @return a sentence; empty if there is a verdict
+   */
+  public String toSettle(DecisionRule rule) {
+    if (verdict() != Verdict.UNDECIDED) {
+      return "";
+    }
+    if (judgement.measured().isEmpty()) {
+      return "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
+          .formatted(unit.code());
+    }
+    Estimate measured = judgement.measured().get();
+    double enough = rule.settlingUncertainty(measured.value(), limits);
+    if (enough == 0) {
+      return "The value lies on the limit: no instrument settles it.";
+    }
+    return "To settle it, read the same to ± %s; this reading is good to ± %s."
+        .formatted(expanded(enough), expanded(measured.standardUncertainty()));
+  }
+
+  private String expanded(double standardUncertainty) {
+    double told = QuantityFormat.COVERAGE_FACTOR * standardUncertainty / unit.factor();
+    return (QuantityFormat.plain(told) + " " + unit.symbol()).strip();
   }
 }

@@ -52,7 +52,8 @@ public record Judgement(
    */
   public static Judgement of(Estimate estimate, Limits limits, DecisionRule rule, boolean assumed) {
     double probability = DecisionRule.probabilityOfConformity(estimate, limits);
-    return new Judgement(Optional.of(estimate), probability, rule.verdict(probability), assumed);
+    return new Judgement(
+        Optional.of(estimate), probability, rule.verdict(estimate, limits), assumed);
   }
 
   /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */

@@ -1,6 +1,7 @@
 package kelter.core.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -56,6 +57,9 @@ public final class DiagnosisEngine {
     }
     double priorSound =
         job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
+    if (groups.isEmpty()) {
+      return nothingKnown(priorSound, open.values());
+    }
     JointPosterior posterior = new JointPosterior(groups, priorSound);
     List<Diagnosis.FaultProbability> faults = faults(groups, posterior);
     List<JointPosterior.Joint> joints = posterior.likeliest(STATES_SHOWN);
@@ -67,6 +71,18 @@ public final class DiagnosisEngine {
         next(groups, posterior),
         RepairPlan.of(groups, posterior, job.prices()),
         open.values().stream().map(DiagnosisEngine::key).distinct().toList());
+  }
+
+  /** Where no model speaks of the machine, only the prior is left: no fault, no misfit. */
+  private static Diagnosis nothingKnown(double priorSound, Collection<Measurement> open) {
+    return new Diagnosis(
+        List.of(),
+        List.of(),
+        priorSound,
+        new Diagnosis.Unexplained(1 - priorSound, 1),
+        List.of(),
+        List.of(),
+        open.stream().map(DiagnosisEngine::key).distinct().toList());
   }
 
   private static String key(Measurement measurement) {

@@ -1,5 +1,6 @@
 package kelter.core.diagnosis;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -82,9 +83,9 @@ final class ForecastTable {
 
   private void add(Point point) {
     if (points == at.length) {
-      at = java.util.Arrays.copyOf(at, 2 * points);
-      value = java.util.Arrays.copyOf(value, 2 * points);
-      spread = java.util.Arrays.copyOf(spread, 2 * points);
+      at = Arrays.copyOf(at, 2 * points);
+      value = Arrays.copyOf(value, 2 * points);
+      spread = Arrays.copyOf(spread, 2 * points);
     }
     at[points] = point.at;
     value[points] = point.value;
@@ -103,29 +104,75 @@ final class ForecastTable {
 
   private double sum(double severity, int from, int to) {
     int left = piece(severity);
-    double width = at[left + 2] - at[left];
-    double t = (severity - at[left]) / width;
-    // Lagrange's parabola through the points at t = 0, 1/2 and 1.
-    double w0 = (1 - t) * (1 - 2 * t);
-    double w1 = 4 * t * (1 - t);
-    double w2 = t * (2 * t - 1);
+    double[] weight = weights(left, severity);
     double sum = 0;
     for (int k = from; k < to; k++) {
-      double v = between(w0, w1, w2, value[left][k], value[left + 1][k], value[left + 2][k]);
-      double sd = between(w0, w1, w2, spread[left][k], spread[left + 1][k], spread[left + 2][k]);
-      sum += likelihoods.get(k).logScaled(v, sd);
+      sum +=
+          likelihoods
+              .get(k)
+              .logScaled(between(value, left, weight, k), between(spread, left, weight, k));
     }
     return sum;
+  }
+
+  /** Where the likelihood of all readings has sharp edges. */
+  SeverityIntegral.Edges edges() {
+    return edges(0, items);
+  }
+
+  /** Where the likelihood of one reading has sharp edges. */
+  SeverityIntegral.Edges edges(int item) {
+    return edges(item, item + 1);
+  }
+
+  private SeverityIntegral.Edges edges(int from, int to) {
+    int[] item = new int[2 * (to - from)];
+    double[] edge = new double[item.length];
+    int count = 0;
+    for (int k = from; k < to; k++) {
+      for (double each : likelihoods.get(k).edges()) {
+        item[count] = k;
+        edge[count++] = each;
+      }
+    }
+    int edges = count;
+    return new SeverityIntegral.Edges() {
+      @Override
+      public int count() {
+        return edges;
+      }
+
+      @Override
+      public double distance(int number, double severity) {
+        return ForecastTable.this.distance(edge[number], item[number], severity);
+      }
+    };
+  }
+
+  private double distance(double edge, int item, double severity) {
+    int left = piece(severity);
+    double[] weight = weights(left, severity);
+    double sd = likelihoods.get(item).deviationOf(between(spread, left, weight, item));
+    return (edge - between(value, left, weight, item)) / sd;
+  }
+
+  /** Lagrange's parabola through the ends and the middle of a piece. */
+  private double[] weights(int left, double severity) {
+    double t = (severity - at[left]) / (at[left + 2] - at[left]);
+    return new double[] {(1 - t) * (1 - 2 * t), 4 * t * (1 - t), t * (2 * t - 1)};
   }
 
   /**
    * The parabola, held between its points: beside a jump it would swing out, to spreads and chances
    * below zero.
    */
-  private static double between(double w0, double w1, double w2, double a, double b, double c) {
+  private static double between(double[][] table, int left, double[] weight, int item) {
+    double a = table[left][item];
+    double b = table[left + 1][item];
+    double c = table[left + 2][item];
+    double parabola = weight[0] * a + weight[1] * b + weight[2] * c;
     double least = Math.min(a, Math.min(b, c));
-    double most = Math.max(a, Math.max(b, c));
-    return Math.max(least, Math.min(most, w0 * a + w1 * b + w2 * c));
+    return Math.max(least, Math.min(Math.max(a, Math.max(b, c)), parabola));
   }
 
   /** The place of the left end of the piece that holds a severity; pieces span two steps. */

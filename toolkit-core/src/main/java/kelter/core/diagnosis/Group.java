@@ -41,7 +41,8 @@ final class Group {
         items.isEmpty()
             ? (severity, value, spread) -> {}
             : model.forecaster(items.stream().map(Item::question).toList());
-    this.logPrior = priors(faults, settings.unexplained());
+    // Where nothing was read, nothing can be unexplained.
+    this.logPrior = priors(faults, items.isEmpty() ? 0 : settings.unexplained());
     this.logWeight = logPrior.clone();
     this.integrals = new SeverityIntegral[faults.size()];
     this.tables = new ForecastTable[faults.size()];
@@ -77,7 +78,7 @@ final class Group {
     List<Likelihood> likelihoods = items.stream().map(Item::likelihood).toList();
     for (int i = 0; i < faults.size(); i++) {
       tables[i] = new ForecastTable(forecaster, faults.size(), i, likelihoods);
-      integrals[i] = SeverityIntegral.of(tables[i]::logLikelihood);
+      integrals[i] = SeverityIntegral.of(tables[i]::logLikelihood, tables[i].edges());
       logWeight[i + 1] += integrals[i].logIntegral();
     }
     for (Item item : items) {
@@ -178,7 +179,8 @@ final class Group {
   }
 
   private double logAlone(int fault, int item) {
-    return SeverityIntegral.of(s -> tables[fault].logLikelihood(s, item)).logIntegral();
+    return SeverityIntegral.of(s -> tables[fault].logLikelihood(s, item), tables[fault].edges(item))
+        .logIntegral();
   }
 
   /**

@@ -10,15 +10,22 @@ import kelter.core.vocabulary.Observable;
  *
  * <p>I = sum over states i of p(i) E[log2(p(y|i)/p(y)) | i] (Cover and Thomas, Elements of
  * Information Theory, 2nd edition, equation 2.28, from memory). For a value the expectation runs
- * over a few severities of each state and the three nodes of the Gauss-Hermite rule (Abramowitz and
- * Stegun, table 25.10) around each forecast.
+ * over a few severities of each state and eight values around each forecast.
  */
 final class Information {
 
   private static final int SEVERITIES = 6;
   private static final double NEGLIGIBLE = 1e-3;
-  private static final double HERMITE_NODE = Math.sqrt(3);
-  private static final double[] HERMITE_WEIGHT = {1.0 / 6, 2.0 / 3, 1.0 / 6};
+
+  /**
+   * The middles of eight equal shares of a standard normal distribution, its quantiles at 1/16,
+   * 3/16 and so on. They reach into a narrow peak as well as a wide one, which the few nodes of a
+   * Gauss rule do not.
+   */
+  private static final double[] SHARES = {
+    -1.534120544352546, -0.887146559018876, -0.488776411114669, -0.157310684610171,
+    0.157310684610171, 0.488776411114669, 0.887146559018876, 1.534120544352546
+  };
 
   private final Group group;
   private final double[] probability;
@@ -129,12 +136,12 @@ final class Information {
     double[] density = new double[states];
     for (int state = 0; state < states; state++) {
       for (int n = 0; n < centre[state].length; n++) {
-        for (int h = 0; h < HERMITE_WEIGHT.length; h++) {
-          double y = centre[state][n] + (h - 1) * HERMITE_NODE * sd[state][n];
+        for (double share : SHARES) {
+          double y = centre[state][n] + share * sd[state][n];
           double all = densities(y, centre, sd, density) / mass;
           bits +=
               probability[state]
-                  * HERMITE_WEIGHT[h]
+                  / SHARES.length
                   / centre[state].length
                   * log2(density[state] / all);
         }

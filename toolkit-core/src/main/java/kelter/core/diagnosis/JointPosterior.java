@@ -163,11 +163,11 @@ final class JointPosterior {
   }
 
   private void push(PriorityQueue<Place> queue, Set<String> seen, int[] ranks, Integer[][] order) {
-    if (seen.add(Arrays.toString(ranks))) {
-      double product = 1;
-      for (int g = 0; g < ranks.length; g++) {
-        product *= weight[g][order[g][ranks[g]]];
-      }
+    double product = 1;
+    for (int g = 0; g < ranks.length; g++) {
+      product *= weight[g][order[g][ranks[g]]];
+    }
+    if (product > 0 && seen.add(Arrays.toString(ranks))) {
       queue.add(new Place(ranks, product));
     }
   }

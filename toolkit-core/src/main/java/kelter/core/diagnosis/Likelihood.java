@@ -1,6 +1,7 @@
 package kelter.core.diagnosis;
 
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import kelter.core.job.Evaluation;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
@@ -56,6 +57,9 @@ final class Likelihood {
           blunder);
     }
     Reading reading = measurement.readings().get(0);
+    if (measurement.readings().stream().anyMatch(other -> !other.equals(reading))) {
+      return new Likelihood(observable, 1, Kind.YES, 0, 0, 0); // they contradict each other
+    }
     if (reading instanceof Reading.YesNo yesNo) {
       return new Likelihood(observable, blunder, yesNo.yes() ? Kind.YES : Kind.NO, 0, 0, 0);
     }
@@ -159,6 +163,17 @@ final class Likelihood {
     return kind == Kind.VALUE
         ? (low - scaled(observable, value)) / Math.hypot(spread, u)
         : Double.NaN;
+  }
+
+  /**
+   * The value or the limits that were read, on the scale of the observable; none of a yes or no.
+   */
+  double[] edges() {
+    return switch (kind) {
+      case VALUE -> new double[] {low};
+      case INTERVAL -> DoubleStream.of(low, high).filter(Double::isFinite).toArray();
+      case YES, NO -> new double[0];
+    };
   }
 
   /** The natural logarithm of the likelihood if nothing is known of the machine. */

@@ -1,5 +1,7 @@
 package kelter.core.diagnosis;
 
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 
@@ -7,9 +9,12 @@ import java.util.function.DoubleUnaryOperator;
  * The integral of a likelihood over the severity of one fault, which is taken as equally likely
  * from 0 to 1 before anything is measured.
  *
- * <p>The modes are found on a grid and refined; the interval is then split at each mode and at
- * growing distances from it, in units of its own width, and each piece is integrated by a
- * Gauss-Legendre rule. Fixed nodes over the whole interval would miss a sharp likelihood.
+ * <p>The modes are found on a grid, to which the severities are added at which a forecast meets its
+ * reading, and refined; the interval is then split at each mode and each meeting, and at growing
+ * distances from it, in units of its own width, and each piece is integrated by a Gauss-Legendre
+ * rule. Fixed nodes over the whole interval would miss a sharp likelihood, and so would the grid
+ * alone: with a chance of a blunder a likelihood is flat but near its modes. A forecast that meets
+ * its reading twice between two points of the grid is not covered.
  *
  * @param logIntegral the natural logarithm of the integral
  * @param severity the nodes
@@ -20,9 +25,14 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
 
   private static final int GRID = 24;
   private static final int REFINEMENTS = 40;
-  private static final double NEGLIGIBLE = 40;
+  private static final double NEGLIGIBLE = 30;
+  private static final double LEVEL = 0.01;
   private static final double NARROWEST = 1e-9;
   private static final double GROWTH = 2;
+  private static final double SLOPE_STEP = 1e-7;
+
+  /** The shorter part of a line in the golden section. */
+  private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
   /** Gauss-Legendre, 8 nodes (Abramowitz and Stegun, table 25.4), on the interval from -1 to 1. */
   private static final double[] ABSCISSA = {
@@ -33,65 +43,170 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     0.362683783378361983, 0.313706645877887287, 0.222381034453374471, 0.101228536290376259
   };
 
+  /** Where a likelihood has sharp edges: the values and limits that were read. */
+  interface Edges {
+
+    /** A likelihood without sharp edges. */
+    Edges NONE =
+        new Edges() {
+          @Override
+          public int count() {
+            return 0;
+          }
+
+          @Override
+          public double distance(int edge, double severity) {
+            return Double.NaN;
+          }
+        };
+
+    /** How many there are. */
+    int count();
+
+    /** How far the forecast for a severity lies from an edge, in standard deviations, signed. */
+    double distance(int edge, double severity);
+  }
+
+  /** The integral of a likelihood without sharp edges. */
   static SeverityIntegral of(DoubleUnaryOperator logLikelihood) {
-    double[] grid = new double[GRID + 1];
-    double best = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i <= GRID; i++) {
-      grid[i] = logLikelihood.applyAsDouble((double) i / GRID);
-      best = Math.max(best, grid[i]);
-    }
+    return of(logLikelihood, Edges.NONE);
+  }
+
+  /**
+   * The integral of a likelihood.
+   *
+   * @param logLikelihood its natural logarithm by severity
+   * @param edges where it has sharp edges
+   */
+  static SeverityIntegral of(DoubleUnaryOperator logLikelihood, Edges edges) {
+    TreeMap<Double, Double> meetings = meetings(edges);
     TreeSet<Double> cuts = new TreeSet<>();
     cuts.add(0.0);
     cuts.add(1.0);
+    TreeSet<Double> points = new TreeSet<>(meetings.keySet());
+    for (int i = 0; i <= GRID; i++) {
+      points.add((double) i / GRID);
+    }
+    double[] s = points.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] height = new double[s.length];
+    double best = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < s.length; i++) {
+      height[i] = logLikelihood.applyAsDouble(s[i]);
+      best = Math.max(best, height[i]);
+    }
+    for (int i = 0; i < s.length; i++) {
+      if (height[i] < best - NEGLIGIBLE) {
+        meetings.remove(s[i]);
+      }
+    }
+    divide(0, 1, meetings, cuts);
     double mode = 0;
     double top = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i <= GRID; i++) {
-      if (isPeak(grid, i) && grid[i] > best - NEGLIGIBLE) {
-        double peak = refine(logLikelihood, i);
-        double height = logLikelihood.applyAsDouble(peak);
-        if (height > top) {
-          top = height;
+    for (int i = 0; i < s.length; i++) {
+      if (isPeak(height, i) && height[i] > best - NEGLIGIBLE) {
+        double peak = refine(logLikelihood, s, i);
+        double at = logLikelihood.applyAsDouble(peak);
+        if (at > top) {
+          top = at;
           mode = peak;
         }
-        cutAround(logLikelihood, peak, height, cuts);
+        cutAround(logLikelihood, peak, at, cuts);
       }
     }
     return integrate(logLikelihood, cuts, top, mode);
   }
 
-  private static boolean isPeak(double[] grid, int i) {
-    boolean abovePrevious = i == 0 || grid[i] >= grid[i - 1];
-    boolean aboveNext = i == GRID || grid[i] > grid[i + 1];
+  /** The severities at which a distance is zero, each with the severity that makes it 1. */
+  private static TreeMap<Double, Double> meetings(Edges edges) {
+    TreeMap<Double, Double> meetings = new TreeMap<>();
+    for (int k = 0; k < edges.count(); k++) {
+      double before = edges.distance(k, 0);
+      for (int i = 1; i <= GRID; i++) {
+        double after = edges.distance(k, (double) i / GRID);
+        if (before > 0 != after > 0) {
+          double meeting = meeting(edges, k, (i - 1.0) / GRID, (double) i / GRID, before);
+          meetings.merge(meeting, scale(edges, k, meeting), Math::min);
+        }
+        before = after;
+      }
+    }
+    return meetings;
+  }
+
+  private static double meeting(Edges edges, int k, double from, double to, double atFrom) {
+    double a = from;
+    double b = to;
+    for (int n = 0; n < REFINEMENTS && b - a > NARROWEST; n++) {
+      double middle = (a + b) / 2;
+      if (edges.distance(k, middle) > 0 == atFrom > 0) {
+        a = middle;
+      } else {
+        b = middle;
+      }
+    }
+    return (a + b) / 2;
+  }
+
+  private static double scale(Edges edges, int k, double meeting) {
+    double a = Math.max(0, meeting - SLOPE_STEP);
+    double b = Math.min(1, meeting + SLOPE_STEP);
+    double slope = Math.abs(edges.distance(k, b) - edges.distance(k, a)) / (b - a);
+    double scale = 1 / slope;
+    return scale < 1 ? Math.max(scale, NARROWEST) : 1;
+  }
+
+  /**
+   * Halves a piece until it is no longer than its distance from each meeting or twice its scale.
+   */
+  private static void divide(
+      double from, double to, Map<Double, Double> meetings, TreeSet<Double> cuts) {
+    for (Map.Entry<Double, Double> meeting : meetings.entrySet()) {
+      double r = meeting.getKey();
+      double distance = Math.max(0, Math.max(from - r, r - to));
+      if (to - from > Math.max(2 * meeting.getValue(), distance)) {
+        double middle = (from + to) / 2;
+        cuts.add(middle);
+        divide(from, middle, meetings, cuts);
+        divide(middle, to, meetings, cuts);
+        return;
+      }
+    }
+  }
+
+  private static boolean isPeak(double[] height, int i) {
+    boolean abovePrevious = i == 0 || height[i] >= height[i - 1];
+    boolean aboveNext = i == height.length - 1 || height[i] > height[i + 1];
     return abovePrevious && aboveNext;
   }
 
-  /** Golden-section search around a grid point. */
-  private static double refine(DoubleUnaryOperator f, int i) {
-    double ratio = (Math.sqrt(5) - 1) / 2;
-    double a = Math.max(0, (i - 1.0) / GRID);
-    double b = Math.min(1, (i + 1.0) / GRID);
-    double c = b - ratio * (b - a);
-    double d = a + ratio * (b - a);
-    double fc = f.applyAsDouble(c);
-    double fd = f.applyAsDouble(d);
-    for (int k = 0; k < REFINEMENTS && b - a > NARROWEST; k++) {
-      if (fc >= fd) {
-        b = d;
-        d = c;
-        fd = fc;
-        c = b - ratio * (b - a);
-        fc = f.applyAsDouble(c);
+  /**
+   * Golden-section search between the neighbours of a point, until two probes running find it
+   * level. The best point known is never given up, so that a flat likelihood around a sharp peak
+   * does not lead away from it.
+   */
+  private static double refine(DoubleUnaryOperator f, double[] s, int i) {
+    double a = i == 0 ? s[0] : s[i - 1];
+    double b = i == s.length - 1 ? s[i] : s[i + 1];
+    double best = s[i];
+    double height = f.applyAsDouble(best);
+    int level = 0;
+    for (int k = 0; k < 2 * REFINEMENTS && b - a > NARROWEST && level < 2; k++) {
+      boolean right = b - best > best - a;
+      double probe = best + GOLDEN * (right ? b - best : a - best);
+      double at = f.applyAsDouble(probe);
+      level = Math.abs(at - height) < LEVEL ? level + 1 : 0;
+      if (at > height) {
+        a = right ? best : a;
+        b = right ? b : best;
+        best = probe;
+        height = at;
+      } else if (right) {
+        b = probe;
       } else {
-        a = c;
-        c = d;
-        fc = fd;
-        d = a + ratio * (b - a);
-        fd = f.applyAsDouble(d);
+        a = probe;
       }
     }
-    double inside = (a + b) / 2;
-    double edge = inside < 0.5 ? 0 : 1;
-    return f.applyAsDouble(edge) > f.applyAsDouble(inside) ? edge : inside;
+    return best;
   }
 
   private static void cutAround(

@@ -37,7 +37,7 @@ public final class ReadingParser {
   }
 
   private static Reading figure(String text, QuantityKind kind) {
-    if (OVER_RANGE.contains(text.toLowerCase(Locale.ROOT))) {
+    if (isOverRange(text.toLowerCase(Locale.ROOT), kind)) {
       return new Reading.OverRange();
     }
     if (text.startsWith("<") || text.startsWith("≤")) {
@@ -48,6 +48,12 @@ public final class ReadingParser {
     }
     QuantityParser.Parsed parsed = QuantityParser.parsePart(text, kind);
     return new Reading.Value(parsed.quantity(), parsed.resolution());
+  }
+
+  /** A zero for an O is a slip of the finger, but of a volume it is nought litres. */
+  private static boolean isOverRange(String text, QuantityKind kind) {
+    boolean volume = kind.accepts(QuantityKind.VOLUME.unit());
+    return OVER_RANGE.contains(text) && !(volume && text.equals("0l"));
   }
 
   private static Reading yesNo(String text) {

@@ -143,4 +143,46 @@ class DecisionRuleTest {
   void limitsDoNotContainWhatIsNotANumber() {
     assertTrue(!WITHOUT_LIMIT.contain(Double.NaN));
   }
+
+  /** Of a reading worth far less than the band is wide nothing can be said, wherever it lies. */
+  @ParameterizedTest
+  @CsvSource({
+    "26, 100, UNDECIDED",
+    "29, 100, UNDECIDED",
+    "400, 100, DOES_NOT_CONFORM",
+    "-400, 100, DOES_NOT_CONFORM",
+    "26, 0.1, CONFORMS",
+    "30, 0.1, DOES_NOT_CONFORM",
+    "28, 0.1, UNDECIDED",
+    "NaN, 0.1, NOT_MEASURED",
+    "28, 0, CONFORMS",
+    "28.001, 0, DOES_NOT_CONFORM"
+  })
+  void verdictsOnEstimates(double value, double u, Verdict verdict) {
+    assertEquals(verdict, DecisionRule.USUAL.verdict(new Estimate(value, u), new Limits(24, 28)));
+  }
+
+  /** JCGM 106:2012, table 1: 1 inside a limit is 1.64 standard uncertainties at 95 %: u = 0.61. */
+  @Test
+  void uncertaintyThatWouldSettle() {
+    assertEquals(1 / 1.64, DecisionRule.USUAL.settlingUncertainty(9, Limits.atMost(10)), 5e-3);
+    assertEquals(1 / 1.64, DecisionRule.USUAL.settlingUncertainty(11, Limits.atMost(10)), 5e-3);
+    assertEquals(0, DecisionRule.USUAL.settlingUncertainty(10, Limits.atMost(10)), 0);
+    assertEquals(
+        Double.POSITIVE_INFINITY, DecisionRule.USUAL.settlingUncertainty(10, WITHOUT_LIMIT), 0);
+  }
+
+  @Test
+  void theUncertaintyThatWouldSettleIsTheGreatest() {
+    Random random = new Random(20261125L);
+    Limits limits = new Limits(24, 28);
+    for (int i = 0; i < 300; i++) {
+      double value = 20 + 12 * random.nextDouble();
+      double u = DecisionRule.USUAL.settlingUncertainty(value, limits);
+      Estimate enough = new Estimate(value, u * 0.999);
+      Estimate tooMuch = new Estimate(value, u * 1.001);
+      assertNotEquals(Verdict.UNDECIDED, DecisionRule.USUAL.verdict(enough, limits), "" + value);
+      assertEquals(Verdict.UNDECIDED, DecisionRule.USUAL.verdict(tooMuch, limits), "" + value);
+    }
+  }
 }

@@ -21,7 +21,7 @@ class SeverityIntegralTest {
         SeverityIntegral.of(s -> Normal.logDensity((27.4 - 24 - 8 * s) / sigma) - Math.log(sigma));
 
     assertEquals(0.125, Math.exp(integral.logIntegral()), 0.125 * 1e-7);
-    assertEquals(0.425, integral.mode(), 1e-6);
+    assertEquals(0.425, integral.mode(), 0.1 * sigma / 8, "well within the peak");
     assertEquals(sigma / 8, integral.distribution().sd(), sigma / 8 * 1e-5);
   }
 
@@ -56,5 +56,68 @@ class SeverityIntegralTest {
 
     assertEquals(4, Math.exp(integral.logIntegral()), 1e-4);
     assertEquals(0.65, integral.distribution().mean(), 1e-5);
+  }
+
+  /**
+   * With a chance of a blunder the likelihood is flat but near its peak, and the peak may lie
+   * between any two points of a grid: (1 - b) times the part of the normal distribution inside 0 to
+   * 1, plus b.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3, 0.03, 0.002, 5e-4, 1e-5, 1e-7})
+  void sharpPeakOverAFlatFloorIsNotMissed(double sigma) {
+    for (double at : new double[] {0.02, 0.0517, 0.4375, 0.5, 0.98, 1}) {
+      SeverityIntegral integral =
+          SeverityIntegral.of(
+              s -> Math.log(0.99 * Math.exp(Normal.logDensity((s - at) / sigma)) / sigma + 0.01),
+              at(sigma, at));
+      double inside = Normal.cdf((1 - at) / sigma) - Normal.cdf(-at / sigma);
+
+      assertEquals(0.99 * inside + 0.01, Math.exp(integral.logIntegral()), 1e-7, "at " + at);
+      assertEquals(at, integral.mode(), 1e-6);
+    }
+  }
+
+  /** Two readings that disagree by three of their standard deviations: the product of two peaks. */
+  @Test
+  void peakBetweenTwoReadings() {
+    double sigma = 1e-4;
+    SeverityIntegral integral =
+        SeverityIntegral.of(
+            s ->
+                Math.log(0.99 * Math.exp(Normal.logDensity((s - 0.3) / sigma)) / sigma + 0.01)
+                    + Math.log(
+                        0.99 * Math.exp(Normal.logDensity((s - 0.3003) / sigma)) / sigma + 0.01),
+            at(sigma, 0.3, 0.3003));
+    double apart = 3 / Math.sqrt(2);
+    double both = 0.99 * 0.99 * Math.exp(Normal.logDensity(apart)) / (sigma * Math.sqrt(2));
+
+    assertEquals(both + 2 * 0.99 * 0.01 + 1e-4, Math.exp(integral.logIntegral()), both * 1e-7);
+    assertEquals(0.30015, integral.mode(), 0.1 * sigma);
+  }
+
+  /** A tail that sets in at 0.4375: the share of the severities above it, whatever its width. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 1e-3, 1e-5})
+  void sharpStepIsNotBlurred(double sigma) {
+    SeverityIntegral integral =
+        SeverityIntegral.of(
+            s -> Math.log(0.99 * Normal.cdf((s - 0.4375) / sigma) + 0.01), at(sigma, 0.4375));
+
+    assertEquals(0.99 * 0.5625 + 0.01, Math.exp(integral.logIntegral()), 1e-8);
+  }
+
+  private static SeverityIntegral.Edges at(double sigma, double... severities) {
+    return new SeverityIntegral.Edges() {
+      @Override
+      public int count() {
+        return severities.length;
+      }
+
+      @Override
+      public double distance(int edge, double severity) {
+        return (severities[edge] - severity) / sigma;
+      }
+    };
   }
 }

@@ -82,7 +82,7 @@ final class HeatingFaults {
           known(
               "element-open",
               id,
-              "one of %d elements open".formatted(n),
+              "one of " + n + " elements open",
               0.06,
               (state, s) -> state.heater *= n / (n - 1.0),
               renew));

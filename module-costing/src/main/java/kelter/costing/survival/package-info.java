@@ -1,0 +1,5 @@
+/**
+ * Lives learned from a shop's own jobs, machines that have not failed yet included. Nothing here
+ * knows of money or of the studies.
+ */
+package kelter.costing.survival;

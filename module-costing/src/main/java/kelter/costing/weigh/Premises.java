@@ -1,0 +1,76 @@
+package kelter.costing.weigh;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import kelter.core.source.Source;
+import kelter.costing.choice.Basis;
+import kelter.costing.choice.Candidate;
+import kelter.costing.life.LifeStudy;
+import kelter.costing.life.RemainingLife;
+import kelter.costing.life.Weibull;
+import kelter.costing.money.SinglePresentValue;
+
+/** What every comparison takes for granted, and where its figures and methods come from. */
+final class Premises {
+
+  private static final List<String> ALWAYS =
+      List.of(
+          "Prices stay as they are but for inflation: the discount rate is taken as a real rate.",
+          "A mended machine lasts as long as any other of its age; the work renews the component or"
+              + " part that it is done on and nothing else.",
+          "No study of the life of components is known; a component is taken to last as long as a"
+              + " machine of its kind. Renewing a part takes half of the age off its component,"
+              + " cleaning and setting take none. If it fails again before the machine ends,"
+              + " the same"
+              + " work is paid once more.",
+          "Where the work does not cure, a new machine follows at once; it is in the annual"
+              + " cost, not"
+              + " in what is paid now.",
+          "The call-out is paid whatever is done, also if the machine is replaced.",
+          "The days without a machine, taxes and warranties are not counted.");
+
+  private static final String WAITING =
+      "Where nothing is done although there is a fault, the call-out is paid again and the best of"
+          + " the repairs follows.";
+
+  private Premises() {}
+
+  /** What the comparison takes for granted whatever the job states. */
+  static List<String> of(Comparison comparison) {
+    Basis basis = comparison.basis();
+    DoubleSummaryStatistics means =
+        basis.life().studies().stream().mapToDouble(Weibull::mean).summaryStatistics();
+    List<String> premises = new ArrayList<>();
+    premises.add(
+        ("The studies of the life of such machines give means from %s to %s years. For a new"
+                + " machine each study counts the same; for this one a study counts the more, the more"
+                + " machines reach its age by it.")
+            .formatted(Amounts.decimal(means.getMin(), 1), Amounts.decimal(means.getMax(), 1)));
+    premises.add(
+        ("All options are compared over the same %s years, the mean life of a new machine; a"
+                + " machine that ends sooner is followed by a new one at today's price, and years beyond"
+                + " are credited.")
+            .formatted(Amounts.decimal(basis.life().mean(), 1)));
+    premises.addAll(ALWAYS);
+    if (comparison.weighed().stream().anyMatch(w -> w.candidate().kind() == Candidate.Kind.WAIT)) {
+      premises.add(WAITING);
+    }
+    return premises;
+  }
+
+  /** Where the figures and methods come from. */
+  static List<Source> sources(Comparison comparison) {
+    List<Source> sources = new ArrayList<>();
+    sources.add(SinglePresentValue.SOURCE);
+    sources.add(RemainingLife.WEIBULL);
+    sources.addAll(LifeStudy.sources(comparison.kind().studies()));
+    sources.add(
+        Source.fromMemory(
+            "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
+    if (comparison.prices().discountRate().isEmpty()) {
+      sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
+    }
+    return sources;
+  }
+}

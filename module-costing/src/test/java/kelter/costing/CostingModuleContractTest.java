@@ -1,0 +1,20 @@
+package kelter.costing;
+
+import java.util.List;
+import kelter.core.job.Appliance;
+import kelter.core.module.CalculationModule;
+import kelter.testkit.ModuleContract;
+
+/** The module keeps the contract. */
+class CostingModuleContractTest extends ModuleContract {
+
+  @Override
+  protected CalculationModule module() {
+    return new CostingModule();
+  }
+
+  @Override
+  protected List<Appliance> appliances() {
+    return List.of();
+  }
+}

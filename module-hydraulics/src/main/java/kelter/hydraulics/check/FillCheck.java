@@ -1,0 +1,96 @@
+package kelter.hydraulics.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.DecisionRule;
+import kelter.core.check.Finding;
+import kelter.core.check.Limits;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.Observable;
+import kelter.hydraulics.fault.fill.FillState;
+import kelter.hydraulics.part.InletValveKind;
+import kelter.hydraulics.water.Water;
+
+/**
+ * Does the machine fill with at least 75 % of the flow rate of its valve, and does the supply
+ * without flow lie between 50 kPa and 1000 kPa, the range for which most inlet valves are made?
+ * Both limits are common practice.
+ */
+public final class FillCheck implements Check {
+
+  private static final String ID = "fill-supply";
+  private static final String TITLE = "Supply and fill flow against the inlet valve";
+  private static final double LEAST_SHARE = 0.75;
+  private static final Limits SUPPLY = new Limits(50_000, 1_000_000); // Pa
+  private static final Water COLD = Water.at(Water.FREEZING + 15);
+
+  private static final Told FLOW =
+      new Told(
+          ID + "-flow",
+          "Flow rate while it fills against that of the valve",
+          InletValveKind.FILL_FLOW,
+          Source.commonPractice("at least 75 % of the flow rate of the valve at the usual supply"));
+
+  private static final Told PRESSURE =
+      new Told(
+          ID + "-pressure",
+          "Pressure of the supply against what inlet valves are made for",
+          InletValveKind.STATIC_PRESSURE,
+          Source.commonPractice("50 to 1000 kPa, as most inlet valves are marked"));
+
+  /** A check without a memory. */
+  public FillCheck() {}
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public String title() {
+    return TITLE;
+  }
+
+  @Override
+  public List<Finding> apply(Job job, DecisionRule rule) {
+    List<Finding> findings = new ArrayList<>();
+    for (Component component : job.appliance().components()) {
+      if (component.kind().equals(InletValveKind.ID)) {
+        read(job, component, InletValveKind.STATIC_PRESSURE)
+            .forEach(m -> findings.add(PRESSURE.finding(job, m, SUPPLY, rule, "")));
+        findings.addAll(flow(job, component, rule));
+      }
+    }
+    return List.copyOf(findings);
+  }
+
+  private static List<Measurement> read(Job job, Component component, Observable observable) {
+    return job.measurements(component.id(), observable.id());
+  }
+
+  private static List<Finding> flow(Job job, Component component, DecisionRule rule) {
+    List<Measurement> measurements = read(job, component, InletValveKind.FILL_FLOW);
+    if (measurements.isEmpty()) {
+      return List.of();
+    }
+    try {
+      Optional<FillState> order = FillState.of(component);
+      return order
+          .map(known -> Limits.atLeast(LEAST_SHARE * known.path().flow(COLD)))
+          .map(limits -> told(job, measurements, limits, rule))
+          .orElse(List.of());
+    } catch (IllegalArgumentException impossible) {
+      return measurements.stream().map(m -> FLOW.without(job, m, impossible.getMessage())).toList();
+    }
+  }
+
+  private static List<Finding> told(
+      Job job, List<Measurement> measurements, Limits limits, DecisionRule rule) {
+    return measurements.stream().map(m -> FLOW.finding(job, m, limits, rule, "")).toList();
+  }
+}

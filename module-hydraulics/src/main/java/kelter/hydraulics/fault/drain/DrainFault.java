@@ -1,0 +1,93 @@
+package kelter.hydraulics.fault.drain;
+
+import java.util.List;
+import java.util.function.Function;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.source.Source;
+
+/**
+ * What can be wrong on the way of the water out. The severity of each runs from 0 to 1; what a
+ * severity means in figures stands with {@link DrainState}.
+ */
+enum DrainFault {
+  /** Something is wound round or stuck between the vanes, or lies in the pump's inlet. */
+  PASSAGES_BLOCKED(
+      "passages-blocked",
+      "vane passages of the drain pump blocked",
+      0.09,
+      r -> List.of(r.cleanPump(), r.renewPump())),
+  /** The impeller slips on its shaft, or its vanes are worn away. */
+  IMPELLER_SLIPS(
+      "impeller-slips",
+      "impeller of the drain pump worn or slipping on its shaft",
+      0.03,
+      r -> List.of(r.renewPump())),
+  /** Water runs back inside the pump past a worn clearance or cover. */
+  INTERNAL_LEAK(
+      "internal-leak",
+      "water runs back inside the drain pump (clearance or cover)",
+      0.015,
+      r -> List.of(r.renewPump())),
+  /** A bearing or the shaft seal drags. */
+  DRAG("drag", "bearing or seal of the drain pump drags", 0.03, r -> List.of(r.renewPump())),
+  /** The strainer or trap before the pump is clogged. */
+  STRAINER_CLOGGED(
+      "strainer-clogged",
+      "strainer before the drain pump clogged",
+      0.08,
+      r -> List.of(r.cleanStrainer())),
+  /** The hose is clogged, kinked or squeezed. */
+  HOSE_CLOGGED(
+      "hose-clogged",
+      "drain hose clogged or kinked",
+      0.07,
+      r -> List.of(r.clearHose(), r.renewHose())),
+  /** The outlet is higher than it should be. */
+  LIFT_TOO_HIGH("lift-too-high", "drain hose laid too high", 0.02, r -> List.of(r.lowerHose())),
+  /** The check valve does not open. */
+  VALVE_SHUT(
+      "valve-shut", "check valve stuck shut", 0.02, r -> List.of(r.cleanValve(), r.renewValve())),
+  /** The check valve does not close. */
+  VALVE_OPEN(
+      "valve-open", "check valve stuck open", 0.02, r -> List.of(r.cleanValve(), r.renewValve()));
+
+  private static final Source PRIOR =
+      Source.fromMemory(
+          "how often each cause is met on machines with a complaint; an order of magnitude, to be"
+              + " replaced by the job book");
+
+  private final String id;
+  private final String title;
+  private final double prior;
+  private final Function<DrainRemedies, List<Remedy>> remedies;
+
+  DrainFault(
+      String id, String title, double prior, Function<DrainRemedies, List<Remedy>> remedies) {
+    this.id = id;
+    this.title = title;
+    this.prior = prior;
+    this.remedies = remedies;
+  }
+
+  /**
+   * The fault on a component.
+   *
+   * @param component the id of the drain pump
+   * @return the fault
+   */
+  Fault on(String component) {
+    return new Fault(
+        id, component, title, prior, PRIOR, remedies.apply(new DrainRemedies(component)));
+  }
+
+  /**
+   * The severity of this fault in a state.
+   *
+   * @param severities all severities, in the order of the faults
+   * @return from 0 to 1
+   */
+  double in(double[] severities) {
+    return severities[ordinal()];
+  }
+}

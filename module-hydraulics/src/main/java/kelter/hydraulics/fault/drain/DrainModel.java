@@ -1,0 +1,67 @@
+package kelter.hydraulics.fault.drain;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.vocabulary.Observable;
+import kelter.hydraulics.part.DrainPumpKind;
+
+/**
+ * What can be wrong on the way of the water out, and how it would show: head, flow and power from
+ * one operating point, the rest from what is in the way.
+ *
+ * @param component the id of the drain pump
+ * @param path the pump and hose in order
+ */
+public record DrainModel(String component, DrainPath path) implements FaultModel {
+
+  /**
+   * The model of a drain pump.
+   *
+   * @param component a drain pump
+   * @return the model, or empty if the component has no head curve that lifts the water
+   */
+  public static Optional<FaultModel> of(Component component) {
+    return DrainPath.of(component).map(path -> new DrainModel(component.id(), path));
+  }
+
+  @Override
+  public String id() {
+    return component + "-water-out";
+  }
+
+  @Override
+  public List<Fault> faults() {
+    return Arrays.stream(DrainFault.values()).map(fault -> fault.on(component)).toList();
+  }
+
+  @Override
+  public List<Question> questions() {
+    List<Question> questions = new ArrayList<>();
+    for (Observable observable : DrainPumpKind.KIND.observables()) {
+      if (canTell(observable)) {
+        questions.add(new Question(component, observable, Conditions.NONE));
+      }
+    }
+    return List.copyOf(questions);
+  }
+
+  private boolean canTell(Observable observable) {
+    if (observable.id().equals(DrainPumpKind.POWER.id())) {
+      return path.ratedPower().isPresent();
+    }
+    return !observable.id().equals(DrainPumpKind.DRAIN_TIME.id()) || path.drainVolume().isPresent();
+  }
+
+  @Override
+  public Forecaster forecaster(List<Question> questions) {
+    return new DrainForecaster(path, questions);
+  }
+}

@@ -1,0 +1,74 @@
+package kelter.hydraulics.fault.fill;
+
+import java.util.List;
+import java.util.function.Function;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.source.Source;
+
+/**
+ * What can be wrong on the way of the water in. The severity of each runs from 0 to 1; what a
+ * severity means in figures stands with {@link FillState}.
+ */
+enum FillFault {
+  /** The screens in hose and valve are clogged. */
+  SCREEN_CLOGGED(
+      "screen-clogged", "screen of the inlet valve clogged", 0.06, r -> List.of(r.cleanScreen())),
+  /** The valve does not open wholly. */
+  VALVE_WEAK(
+      "valve-weak",
+      "inlet valve does not open wholly (diaphragm, pilot hole, weak pull)",
+      0.04,
+      r -> List.of(r.renewValve())),
+  /** The supply is weak. */
+  SUPPLY_WEAK("supply-weak", "supply too weak or tap half shut", 0.05, r -> List.of(r.setSupply())),
+  /** The supply is strong. */
+  SUPPLY_STRONG(
+      "supply-strong", "pressure of the supply too high", 0.02, r -> List.of(r.reducePressure())),
+  /** The hose is kinked. */
+  HOSE_KINKED(
+      "hose-kinked",
+      "fill hose kinked or its stop valve tripped",
+      0.03,
+      r -> List.of(r.straightenHose(), r.renewHose())),
+  /** The valve does not close. */
+  LEAKS_BY("leaks-by", "inlet valve does not close", 0.02, r -> List.of(r.renewValve()));
+
+  private static final Source PRIOR =
+      Source.fromMemory(
+          "how often each cause is met on machines with a complaint; an order of magnitude, to be"
+              + " replaced by the job book");
+
+  private final String id;
+  private final String title;
+  private final double prior;
+  private final Function<FillRemedies, List<Remedy>> remedies;
+
+  FillFault(String id, String title, double prior, Function<FillRemedies, List<Remedy>> remedies) {
+    this.id = id;
+    this.title = title;
+    this.prior = prior;
+    this.remedies = remedies;
+  }
+
+  /**
+   * The fault on a component.
+   *
+   * @param component the id of the inlet valve
+   * @return the fault
+   */
+  Fault on(String component) {
+    return new Fault(
+        id, component, title, prior, PRIOR, remedies.apply(new FillRemedies(component)));
+  }
+
+  /**
+   * The severity of this fault in a state.
+   *
+   * @param severities all severities, in the order of the faults
+   * @return from 0 to 1
+   */
+  double in(double[] severities) {
+    return severities[ordinal()];
+  }
+}

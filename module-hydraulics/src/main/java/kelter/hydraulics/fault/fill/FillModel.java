@@ -1,0 +1,113 @@
+package kelter.hydraulics.fault.fill;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.hydraulics.fault.ModelSpread;
+import kelter.hydraulics.fault.Symptom;
+import kelter.hydraulics.fill.FillPath;
+import kelter.hydraulics.part.InletValveKind;
+import kelter.hydraulics.water.Water;
+
+/**
+ * What can be wrong on the way of the water in, and how it would show: the flow rate from one
+ * balance of pressures, the rest from what is in the way.
+ *
+ * @param component the id of the inlet valve
+ * @param order the way in, in order
+ */
+public record FillModel(String component, FillState order) implements FaultModel {
+
+  private static final double FLOW_FLOOR = 0.2 / 60_000; // m3/s
+  private static final double PRESSURE_SHARE = 0.15; // ratio, from house to house; judgement
+  private static final double PRESSURE_FLOOR = 5000; // Pa
+  private static final double TAP_SHARE = 0.15; // ratio; judgement
+  private static final double REGULATOR_SHARE = 0.15 / Math.sqrt(3); // ratio; from memory
+  private static final double NOTHING = 0.12; // place of a screen in order on a scale from 0 to 1
+  private static final double DEBRIS = 0.82;
+  private static final double BANGING = 650_000; // Pa at which half of all owners complain
+  private static final Water COLD = Water.at(Water.FREEZING + 15);
+
+  /**
+   * The model of an inlet valve.
+   *
+   * @param component an inlet valve
+   * @return the model, or empty if neither the flow rate of its regulator nor its flow coefficient
+   *     is known
+   */
+  public static Optional<FaultModel> of(Component component) {
+    return FillState.of(component).map(order -> new FillModel(component.id(), order));
+  }
+
+  @Override
+  public String id() {
+    return component + "-water-in";
+  }
+
+  @Override
+  public List<Fault> faults() {
+    return Arrays.stream(FillFault.values()).map(fault -> fault.on(component)).toList();
+  }
+
+  @Override
+  public List<Question> questions() {
+    return InletValveKind.KIND.observables().stream()
+        .map(observable -> new Question(component, observable, Conditions.NONE))
+        .toList();
+  }
+
+  @Override
+  public Forecaster forecaster(List<Question> questions) {
+    List<Question> asked = List.copyOf(questions);
+    double usual = order.path().flow(COLD);
+    return (severity, value, spread) -> {
+      FillPath path = order.with(severity);
+      double flow = path.flow(COLD);
+      for (int i = 0; i < value.length; i++) {
+        answer(asked.get(i).observable().id(), i, severity, path, flow, usual, value, spread);
+      }
+    };
+  }
+
+  private void answer(
+      String observable,
+      int i,
+      double[] severity,
+      FillPath path,
+      double flow,
+      double usual,
+      double[] value,
+      double[] spread) {
+    spread[i] = ModelSpread.GRADE;
+    switch (observable) {
+      case "fill-flow" -> {
+        value[i] = flow;
+        spread[i] = ModelSpread.of(value[i], usual, REGULATOR_SHARE, FLOW_FLOOR);
+      }
+      case "static-pressure" -> {
+        value[i] = path.staticPressure();
+        spread[i] = PRESSURE_FLOOR + PRESSURE_SHARE * value[i];
+      }
+      case "tap-flow" -> {
+        value[i] = path.tapFlow();
+        spread[i] = FLOW_FLOOR + TAP_SHARE * value[i];
+      }
+      case "screen" ->
+          value[i] = Symptom.grade(NOTHING + DEBRIS * FillFault.SCREEN_CLOGGED.in(severity));
+      case "hose-kinked" ->
+          value[i] = Symptom.noticed(FillFault.HOSE_KINKED.in(severity), 0.35, 0.08);
+      case "leaks-by" -> value[i] = Symptom.noticed(FillFault.LEAKS_BY.in(severity), 0.2, 0.05);
+      case "fills-slowly" -> value[i] = Symptom.noticed(flow / usual, 0.6, -0.07);
+      case "bangs" -> value[i] = Symptom.noticed(path.staticPressure() / BANGING, 1, 0.12);
+      default ->
+          throw new IllegalArgumentException(
+              observable + " is not one of the observables of an " + InletValveKind.ID);
+    }
+  }
+}

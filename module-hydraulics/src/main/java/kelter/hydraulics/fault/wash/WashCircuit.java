@@ -1,0 +1,149 @@
+package kelter.hydraulics.fault.wash;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.job.Component;
+import kelter.core.job.Curve;
+import kelter.core.quantity.Quantity;
+import kelter.hydraulics.circuit.Circuit;
+import kelter.hydraulics.circuit.Motor;
+import kelter.hydraulics.circuit.OperatingPoint;
+import kelter.hydraulics.circuit.PumpAgainstCircuit;
+import kelter.hydraulics.circuit.PumpCondition;
+import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.part.WashPumpKind;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.pipe.TorricelliJet;
+import kelter.hydraulics.pump.HydraulicPower;
+import kelter.hydraulics.pump.PumpCurve;
+import kelter.hydraulics.water.Water;
+
+/**
+ * A wash pump in order with its passage and jets, as the figures of the job give it.
+ *
+ * @param pump the pump with its motor
+ * @param lift the height of the jets above the water, in m
+ * @param passage the passage from the sump to the jets with its bends
+ * @param jetArea the discharge coefficient times the open area of the jets, in m2
+ * @param level the height of the water above the pump inlet, in m
+ * @param point the operating point in order at 20 °C
+ * @param ratedPower the rated electric power in W, or empty if it is not known
+ * @param ratedSpeed the speed at that point in revolutions per second, or empty if it is not known
+ * @param ratedArmSpeed the speed of the spray arm in revolutions per second, or empty
+ */
+public record WashCircuit(
+    PumpSet pump,
+    double lift,
+    Hose passage,
+    double jetArea,
+    double level,
+    OperatingPoint point,
+    Optional<Double> ratedPower,
+    Optional<Double> ratedSpeed,
+    Optional<Double> ratedArmSpeed) {
+
+  /** What is taken where a job does not say: common practice, no source. */
+  private static final double USUAL_LIFT = 0.25; // m
+
+  private static final double USUAL_LENGTH = 0.6; // m
+  private static final double USUAL_BORE = 0.026; // m
+  private static final double USUAL_LEVEL = 0.06; // m
+
+  /**
+   * Loss coefficients of the passage: entrance 0.5, three bends 0.3, branch to the arm 1.0. Munson
+   * et al., Fundamentals of Fluid Mechanics, Table 8.2.
+   */
+  private static final double FITTINGS = 2.4;
+
+  /** The slip of a small two-pole induction motor at its rated point, ratio; from memory. */
+  private static final double RATED_SLIP = 0.08;
+
+  /** The pull-out torque of such a motor by its rated torque; from memory. */
+  private static final double PULL_OUT = 2.3;
+
+  /** The efficiency of such a motor at its rated point, ratio; from memory. */
+  private static final double MOTOR_EFFICIENCY = 0.6;
+
+  private static final double USUAL_NO_FLOW_TORQUE = 0.5; // judgement
+  private static final double LEAST_NO_FLOW_TORQUE = 0.25;
+  private static final double GREATEST_NO_FLOW_TORQUE = 0.85;
+  private static final double ROOM = Water.FREEZING + 20; // K
+
+  /**
+   * The circuit of a wash pump.
+   *
+   * @param component a wash pump
+   * @return the circuit, or empty if the component has no head curve or no jet area, or could not
+   *     lift the water even in order
+   * @throws IllegalArgumentException if its curve rises or a figure is impossible
+   */
+  public static Optional<WashCircuit> of(Component component) {
+    Optional<Quantity> jets = component.figure(WashPumpKind.JET_AREA.id());
+    Optional<Curve> curve = component.curve(WashPumpKind.HEAD_CURVE.id());
+    if (jets.isEmpty() || curve.isEmpty()) {
+      return Optional.empty();
+    }
+    WashCircuit circuit = of(component, curve.get(), jets.get().si());
+    return Optional.of(circuit).filter(c -> c.point.flow() > 0);
+  }
+
+  private static WashCircuit of(Component component, Curve points, double openArea) {
+    PumpCurve curve = PumpCurve.through(points.xSi(), points.ySi());
+    double lift = figure(component, WashPumpKind.JET_LIFT.id()).orElse(USUAL_LIFT);
+    double level = figure(component, WashPumpKind.WORKING_LEVEL.id()).orElse(USUAL_LEVEL);
+    Hose passage =
+        new Hose(
+            figure(component, WashPumpKind.PASSAGE_LENGTH.id()).orElse(USUAL_LENGTH),
+            figure(component, WashPumpKind.PASSAGE_BORE.id()).orElse(USUAL_BORE),
+            0,
+            FITTINGS);
+    double jets = TorricelliJet.SHARP_EDGE * openArea;
+    Water water = Water.at(ROOM);
+    OperatingPoint point =
+        PumpAgainstCircuit.solve(
+            curve, new Circuit(lift, List.of(passage), jets), water.kinematicViscosity());
+    Optional<Double> power = component.nameplate().power().map(Quantity::si);
+    double rated = point.flow() > 0 ? point.flow() : curve.runOut();
+    PumpSet pump =
+        new PumpSet(
+            curve,
+            new Motor.Induction(RATED_SLIP, PULL_OUT),
+            rated,
+            noFlowTorque(curve, rated, power, water),
+            PumpCondition.GOOD);
+    return new WashCircuit(
+        pump,
+        lift,
+        passage,
+        jets,
+        level,
+        point,
+        power,
+        figure(component, WashPumpKind.RATED_SPEED.id()),
+        figure(component, WashPumpKind.RATED_ARM_SPEED.id()));
+  }
+
+  private static Optional<Double> figure(Component component, String id) {
+    return component.figure(id).map(Quantity::si);
+  }
+
+  private static double noFlowTorque(
+      PumpCurve curve, double flow, Optional<Double> power, Water water) {
+    if (power.isEmpty()) {
+      return USUAL_NO_FLOW_TORQUE;
+    }
+    double toWater = HydraulicPower.of(flow, curve.shutOffHead(), water.density());
+    double rest = 1 - toWater / (MOTOR_EFFICIENCY * power.get());
+    return Math.min(GREATEST_NO_FLOW_TORQUE, Math.max(LEAST_NO_FLOW_TORQUE, rest));
+  }
+
+  /**
+   * The gauge pressure before the jets in order.
+   *
+   * @param water the water
+   * @return the pressure in Pa
+   */
+  public double jetPressure(Water water) {
+    return water.pressure(TorricelliJet.head(jetArea, point.flow()));
+  }
+}

@@ -1,0 +1,96 @@
+package kelter.hydraulics.fault.wash;
+
+import java.util.List;
+import java.util.function.Function;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.source.Source;
+
+/**
+ * What can be wrong in the circuit of the wash water. The severity of each runs from 0 to 1; what a
+ * severity means in figures stands with {@link WashState}.
+ */
+enum WashFault {
+  /** Something is wound round or stuck between the vanes. */
+  PASSAGES_BLOCKED(
+      "passages-blocked",
+      "vane passages of the wash pump blocked",
+      0.04,
+      r -> List.of(r.cleanPump(), r.renewImpeller(), r.renewPump())),
+  /** The impeller slips on its shaft, or its vanes are worn away. */
+  IMPELLER_SLIPS(
+      "impeller-slips",
+      "impeller of the wash pump worn or slipping on its shaft",
+      0.02,
+      r -> List.of(r.renewImpeller(), r.renewPump())),
+  /** Water runs back inside the pump past a worn clearance. */
+  INTERNAL_LEAK(
+      "internal-leak",
+      "water runs back inside the wash pump (clearance or cover)",
+      0.03,
+      r -> List.of(r.renewImpeller(), r.renewPump())),
+  /** A bearing or the shaft seal drags. */
+  DRAG(
+      "drag",
+      "bearing or seal of the wash pump drags",
+      0.04,
+      r -> List.of(r.renewSeal(), r.renewPump())),
+  /** Too little water, so that the pump draws air. */
+  LOW_WATER(
+      "low-water", "too little water: the wash pump draws air", 0.07, r -> List.of(r.setLevel())),
+  /** Jets are closed by scale or debris. */
+  JETS_CLOGGED("jets-clogged", "jets clogged", 0.07, r -> List.of(r.cleanJets())),
+  /** The filter before the pump is clogged. */
+  INLET_CLOGGED(
+      "inlet-clogged",
+      "filter or inlet of the wash pump clogged",
+      0.07,
+      r -> List.of(r.cleanFilter())),
+  /** The motor turns too slowly by itself. */
+  SLOW(
+      "slow",
+      "motor of the wash pump slow (capacitor, winding or control)",
+      0.03,
+      r -> List.of(r.renewCapacitor(), r.renewPump())),
+  /** Water escapes before the jets. */
+  PASSAGE_LEAKS(
+      "passage-leaks", "water escapes between pump and jets", 0.02, r -> List.of(r.renewPassage()));
+
+  private static final Source PRIOR =
+      Source.fromMemory(
+          "how often each cause is met on machines with a complaint; an order of magnitude, to be"
+              + " replaced by the job book");
+
+  private final String id;
+  private final String title;
+  private final double prior;
+  private final Function<WashRemedies, List<Remedy>> remedies;
+
+  WashFault(String id, String title, double prior, Function<WashRemedies, List<Remedy>> remedies) {
+    this.id = id;
+    this.title = title;
+    this.prior = prior;
+    this.remedies = remedies;
+  }
+
+  /**
+   * The fault on a component.
+   *
+   * @param component the id of the wash pump
+   * @return the fault
+   */
+  Fault on(String component) {
+    return new Fault(
+        id, component, title, prior, PRIOR, remedies.apply(new WashRemedies(component)));
+  }
+
+  /**
+   * The severity of this fault in a state.
+   *
+   * @param severities all severities, in the order of the faults
+   * @return from 0 to 1
+   */
+  double in(double[] severities) {
+    return severities[ordinal()];
+  }
+}

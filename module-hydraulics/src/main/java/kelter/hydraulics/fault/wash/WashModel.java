@@ -1,0 +1,66 @@
+package kelter.hydraulics.fault.wash;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.vocabulary.Observable;
+import kelter.hydraulics.part.WashPumpKind;
+
+/**
+ * What can be wrong in the circuit of the wash water, and how it would show: heads, pressures,
+ * speed and power from one operating point, the rest from what is in the way.
+ *
+ * @param component the id of the wash pump
+ * @param wash the pump, passage and jets in order
+ */
+public record WashModel(String component, WashCircuit wash) implements FaultModel {
+
+  /**
+   * The model of a wash pump.
+   *
+   * @param component a wash pump
+   * @return the model, or empty if the component has no head curve or no jet area
+   */
+  public static Optional<FaultModel> of(Component component) {
+    return WashCircuit.of(component).map(wash -> new WashModel(component.id(), wash));
+  }
+
+  @Override
+  public String id() {
+    return component + "-wash-water";
+  }
+
+  @Override
+  public List<Fault> faults() {
+    return Arrays.stream(WashFault.values()).map(fault -> fault.on(component)).toList();
+  }
+
+  @Override
+  public List<Question> questions() {
+    return WashPumpKind.KIND.observables().stream()
+        .filter(this::canTell)
+        .map(observable -> new Question(component, observable, Conditions.NONE))
+        .toList();
+  }
+
+  private boolean canTell(Observable observable) {
+    if (observable.id().equals(WashPumpKind.POWER.id())) {
+      return wash.ratedPower().isPresent();
+    }
+    if (observable.id().equals(WashPumpKind.SPEED.id())) {
+      return wash.ratedSpeed().isPresent();
+    }
+    return !observable.id().equals(WashPumpKind.ARM_SPEED.id()) || wash.ratedArmSpeed().isPresent();
+  }
+
+  @Override
+  public Forecaster forecaster(List<Question> questions) {
+    return new WashForecaster(wash, questions);
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * How water comes into a machine: the supply, the hose, the valve, the time to fill and the surge
+ * when it closes. It knows neither jobs nor faults.
+ */
+package kelter.hydraulics.fill;

@@ -1,0 +1,5 @@
+/**
+ * How a machine knows how high its water stands: air trap, pressure and what a leak does to it. It
+ * knows neither jobs nor faults.
+ */
+package kelter.hydraulics.level;

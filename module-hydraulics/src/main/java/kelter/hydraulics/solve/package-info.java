@@ -1,0 +1,2 @@
+/** The one solver of this module. It knows numbers only. */
+package kelter.hydraulics.solve;

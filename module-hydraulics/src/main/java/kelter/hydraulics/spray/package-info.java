@@ -1,0 +1,5 @@
+/**
+ * Spray arms: banks of jets, what some closed ones do, and whether the reaction of the jets turns
+ * the arm. It knows jets but neither pumps nor faults.
+ */
+package kelter.hydraulics.spray;

@@ -1,0 +1,98 @@
+package kelter.hydraulics.suction;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.hydraulics.drain.SiphonFlow;
+import kelter.hydraulics.limit.Range;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.water.Water;
+
+/**
+ * The net positive suction head that an installation offers a pump: NPSH = (p_air + p − p_vapour) /
+ * (ρ g) + z − h_loss, z being the height of the water above the pump and h_loss what filter and
+ * passage take.
+ *
+ * <p>It holds for water from 0 to 100 °C. At or below zero the water boils at the inlet; a pump
+ * needs some tenths of a metre to some metres more than that, by its own NPSH curve; small pumps in
+ * appliances about 0.5 to 2 m (from memory).
+ *
+ * <p>Source: ISO 9906:2012, 3.2.18, clause number from memory; Crane TP-410, problem 7.32.
+ */
+public final class NpshAvailable {
+
+  private static final Range SURFACE =
+      new Range(
+          "surface-pressure",
+          "gauge pressure on the water; 0 for an open sump",
+          QuantityKind.GAUGE_PRESSURE,
+          0,
+          1e6);
+  private static final Range AIR =
+      new Range(
+          "air-pressure", "pressure of the air", QuantityKind.ABSOLUTE_PRESSURE, 50_000, 110_000);
+  private static final Range LEVEL =
+      new Range("level", "water above the pump, below 0 for a lift", QuantityKind.HEAD, -12, 20);
+  private static final Range LOSS =
+      new Range("head-loss", "loss of filter and passage", QuantityKind.HEAD, 0, 50);
+
+  /** The head by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "npsh-available",
+          "Head that keeps water from boiling at the inlet of a pump",
+          "npsh = (air-pressure + surface-pressure - vapour-pressure) / (density g) + level - head-loss",
+          "Water of 0 to 100 Cel; at or below 0 it boils at the inlet; the pump needs its own NPSH more",
+          Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
+          List.of(
+              LEVEL.required(),
+              LOSS.optional("0 m"),
+              Water.TEMPERATURE.required(),
+              SURFACE.optional("0 kPa"),
+              AIR.optional("101.325 kPa")),
+          List.of(
+              new Output("npsh", "net positive suction head available", QuantityKind.HEAD),
+              new Output("vapour-head", "part that the vapour takes", QuantityKind.HEAD)),
+          List.of(Caution.HOT_WATER),
+          p -> {
+            Water water = Water.at(p[2]);
+            double pressure = AIR.check(p[4]) + SURFACE.check(p[3]);
+            double npsh = of(water, pressure, LEVEL.check(p[0]), LOSS.check(p[1]));
+            return new double[] {npsh, water.head(water.vapourPressure())};
+          });
+
+  private NpshAvailable() {}
+
+  /**
+   * The head available.
+   *
+   * @param water the water
+   * @param surfacePressure the absolute pressure on the water in Pa
+   * @param level the height of the water above the pump in m, below 0 for a lift
+   * @param headLoss the loss on the way in m, not negative
+   * @return the head in m; at or below 0 the water boils
+   */
+  public static double of(Water water, double surfacePressure, double level, double headLoss) {
+    return water.head(surfacePressure - water.vapourPressure()) + level - headLoss;
+  }
+
+  /**
+   * The flow rate at which a pump begins to cavitate behind a passage or filter: where what is
+   * available has fallen to what it needs.
+   *
+   * @param water the water
+   * @param surfacePressure the absolute pressure on the water in Pa
+   * @param level the height of the water above the pump in m
+   * @param passage the passage with its filter, with a length or a loss coefficient above 0
+   * @param required the NPSH that the pump needs in m, not negative
+   * @return the flow rate in m3/s; 0 if it cavitates without any flow
+   */
+  public static double onsetOfCavitation(
+      Water water, double surfacePressure, double level, Hose passage, double required) {
+    double spare = of(water, surfacePressure, level, 0) - required;
+    return spare <= 0 ? 0 : SiphonFlow.flow(spare, passage, water.kinematicViscosity());
+  }
+}

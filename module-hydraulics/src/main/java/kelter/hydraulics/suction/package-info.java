@@ -1,0 +1,5 @@
+/**
+ * The suction side of a pump: how far the water is from boiling at its inlet. It knows water but
+ * neither pumps nor faults.
+ */
+package kelter.hydraulics.suction;

@@ -1,0 +1,92 @@
+package kelter.core.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import kelter.core.quantity.QuantityFormatException;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Readings as people write them. */
+class ReadingParserTest {
+
+  private static final Procedure PROCEDURE =
+      new Procedure("Read it.", 1, Hazard.NONE, new Accuracy(0.01, 0), List.of());
+  private static final Observable RESISTANCE = figure(QuantityKind.RESISTANCE);
+  private static final Observable VOLUME = figure(QuantityKind.VOLUME);
+  private static final Observable NOISE = Observable.yesNo("noise", "noise", PROCEDURE);
+  private static final Observable SCALE =
+      Observable.graded("scale", "scale", List.of("none", "some", "thick"), PROCEDURE);
+
+  private static Observable figure(QuantityKind kind) {
+    return Observable.quantity("figure", "figure", kind, new Span(0, 1e9), List.of(), PROCEDURE);
+  }
+
+  @Test
+  void aValueWithItsLastDigit() {
+    Reading.Value value =
+        assertInstanceOf(Reading.Value.class, ReadingParser.parse(" 26,40 ohm ", RESISTANCE));
+    assertEquals(26.4, value.quantity().si(), 0);
+    assertEquals(0.01, value.resolution(), 1e-12);
+  }
+
+  @Test
+  void beyondWhatTheInstrumentTells() {
+    Reading.Below below =
+        assertInstanceOf(Reading.Below.class, ReadingParser.parse("< 0.1 ohm", RESISTANCE));
+    assertEquals(0.1, below.limit().si(), 0);
+    Reading.Above above =
+        assertInstanceOf(Reading.Above.class, ReadingParser.parse(">200 MOhm", RESISTANCE));
+    assertEquals(2e8, above.limit().si(), 0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"OL", "ol", "O.L", "0L", "open", "over range", "∞"})
+  void overRange(String text) {
+    assertInstanceOf(Reading.OverRange.class, ReadingParser.parse(text, RESISTANCE));
+  }
+
+  @Test
+  void noughtLitresAreNotOverRange() {
+    Reading.Value value = assertInstanceOf(Reading.Value.class, ReadingParser.parse("0L", VOLUME));
+    assertEquals(0, value.quantity().si(), 0);
+    assertInstanceOf(Reading.OverRange.class, ReadingParser.parse("OL", VOLUME));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"yes, true", "Y, true", "no, false", "N, false"})
+  void yesAndNo(String text, boolean yes) {
+    assertEquals(new Reading.YesNo(yes), ReadingParser.parse(text, NOISE));
+  }
+
+  @Test
+  void aWordOfTheScale() {
+    assertEquals(new Reading.Grade("some", 1), ReadingParser.parse("Some", SCALE));
+  }
+
+  @Test
+  void refusedWithWhatWouldBeRight() {
+    assertTold("neither yes nor no", "perhaps", NOISE);
+    assertTold("did you mean 'thick'", "thik", SCALE);
+    assertTold("resistance is expected", "26 V", RESISTANCE);
+    assertTold("has no unit", "26", RESISTANCE);
+    assertTold("has no unit", "< 26", RESISTANCE);
+  }
+
+  private static void assertTold(String part, String text, Observable observable) {
+    var refused =
+        assertThrows(QuantityFormatException.class, () -> ReadingParser.parse(text, observable));
+    assertTrue(refused.getMessage().contains(part), refused.getMessage());
+  }
+}
