@@ -99,7 +99,7 @@ public final class SimpleParts {
                 fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
                 (state, s) -> state.resistance = FIRST_EARTH * Math.pow(70, s)),
             new Known<State>(
-                fault("earth-open", cord.id(), "protective conductor open", 0.01, renew),
+                fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
                 (state, s) -> state.resistance = OPEN)));
   }
 
