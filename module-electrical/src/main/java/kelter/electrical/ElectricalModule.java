@@ -35,13 +35,17 @@ import kelter.electrical.protection.ProtectiveConductorLimit;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
+import kelter.electrical.sensor.PulseSensor;
 import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
+import kelter.electrical.supply.CircuitLoad;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.PhaseUnbalance;
+import kelter.electrical.winding.PowerFactor;
+import kelter.electrical.winding.ShortedTurns;
 import kelter.electrical.winding.Slip;
 import kelter.electrical.winding.StarDelta;
 
@@ -73,17 +77,22 @@ public final class ElectricalModule implements CalculationModule {
           CapacitanceFromCurrent.CALCULATION,
           Divider.CALCULATION,
           SensorLine.CALCULATION,
+          PulseSensor.SPEED,
+          PulseSensor.FLOW,
           PhaseUnbalance.VOLTAGES,
           PhaseUnbalance.WINDINGS,
           StarDelta.CALCULATION,
           Slip.CALCULATION,
+          ShortedTurns.CALCULATION,
+          PowerFactor.CALCULATION,
           CoilImpedance.CALCULATION,
           HalfWave.CALCULATION,
           LeakageLimit.CALCULATION,
           LeakageCurrent.CALCULATION,
           SourceImpedance.CALCULATION,
           SourceImpedance.JOINT,
-          SupplyRange.CALCULATION);
+          SupplyRange.CALCULATION,
+          CircuitLoad.CALCULATION);
 
   /** Made by the service loader, or by hand. */
   public ElectricalModule() {}

@@ -52,6 +52,16 @@ final class ContinuityRule {
 
   static Optional<LimitCheck.Allowed> protectiveConductor(
       Job job, Component cord, Measurement measurement) {
+    Optional<Double> local = cord.figure(SupplyKinds.EARTH_LIMIT.id()).map(Quantity::si);
+    if (local.isPresent()) {
+      return Optional.of(
+          new LimitCheck.Allowed(
+              Limits.atMost(local.get()),
+              cord.source(),
+              "protective conductor against local code",
+              "limit of the job in place of the one built in",
+              Optional.of(NO_EARTH)));
+    }
     Optional<Double> length = cord.figure(SupplyKinds.LENGTH.id()).map(Quantity::si);
     double section = cord.figure(SupplyKinds.SECTION.id()).map(Quantity::si).orElse(USUAL_SECTION);
     if (length.filter(l -> !(l > 0)).isPresent() || !(section > 0 && section <= USUAL_SECTION)) {

@@ -11,6 +11,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
 import kelter.electrical.component.HeaterKinds;
+import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.protection.InsulationLimit;
 
 /**
@@ -40,7 +41,16 @@ final class InsulationRule {
   }
 
   static Optional<LimitCheck.Allowed> appliance(Job job, Component part, Measurement measurement) {
-    return allowed(job.appliance(), hasHeater(job.appliance()), measurement);
+    return part.figure(SupplyKinds.INSULATION_LIMIT.id())
+        .map(
+            local ->
+                new LimitCheck.Allowed(
+                    Limits.atLeast(local.si()),
+                    part.source(),
+                    "insulation resistance against local code",
+                    "limit of the job in place of the one built in",
+                    Optional.of(DO_NOT_RETURN)))
+        .or(() -> allowed(job.appliance(), hasHeater(job.appliance()), measurement));
   }
 
   private static boolean hasHeater(Appliance appliance) {

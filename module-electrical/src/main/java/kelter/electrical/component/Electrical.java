@@ -61,7 +61,7 @@ public final class Electrical {
   static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
 
   /** From the least to the most that an ordinary insulation tester tells, Ohm. */
-  public static final Span INSULATION = new Span(5e3, 1e9);
+  static final Span INSULATION = new Span(5e3, 1e9);
 
   private Electrical() {}
 

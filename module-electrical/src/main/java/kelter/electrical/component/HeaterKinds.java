@@ -62,7 +62,7 @@ public final class HeaterKinds {
           "current",
           "current",
           QuantityKind.CURRENT,
-          new Span(0, 100),
+          new Span(0, 150),
           List.of(Electrical.VOLTAGE),
           Electrical.live(
               "Clamp around one wire of the heater while the machine heats.",
@@ -76,7 +76,7 @@ public final class HeaterKinds {
           "power",
           "power taken while it heats",
           QuantityKind.POWER,
-          new Span(0, 15000),
+          new Span(0, 30000),
           List.of(Electrical.VOLTAGE),
           Electrical.running(
               "Plug-in power meter, machine closed: the power while it heats less the power just"

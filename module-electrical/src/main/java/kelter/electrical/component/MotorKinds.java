@@ -104,7 +104,7 @@ public final class MotorKinds {
           "capacitance",
           "capacitance",
           QuantityKind.CAPACITANCE,
-          new Span(0, 2e-4),
+          new Span(0, 1e-3),
           List.of(),
           Electrical.dead(
               "Discharge the capacitor through a resistor, take it out of circuit, and measure.",

@@ -18,6 +18,20 @@ public final class SupplyKinds {
   public static final Characteristic SECTION =
       new Characteristic("section", "section of its conductors", QuantityKind.AREA);
 
+  /** What local code allows the protective conductor, in place of the limit built in. */
+  public static final Characteristic EARTH_LIMIT =
+      new Characteristic(
+          "protective-conductor-limit",
+          "greatest resistance of the protective conductor by local code",
+          QuantityKind.RESISTANCE);
+
+  /** What local code asks of the insulation, in place of the limit built in. */
+  public static final Characteristic INSULATION_LIMIT =
+      new Characteristic(
+          "insulation-limit",
+          "least insulation resistance by local code",
+          QuantityKind.INSULATION_RESISTANCE);
+
   /** The current that is drawn meanwhile. */
   public static final Characteristic CURRENT =
       new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
@@ -49,6 +63,14 @@ public final class SupplyKinds {
                   + " to the earth contact. Parts behind a relay are not reached: measure them by"
                   + " themselves."));
 
+  /** How burnt the plug looks. */
+  public static final Observable PLUG_BURNS =
+      Observable.graded(
+          "plug-burns",
+          "burnt look of plug, cord entry and terminals",
+          List.of("none", "dark", "brown", "charred"),
+          Electrical.inside("Pull the plug and look at its pins, then at the cord terminals.", 3));
+
   /** Voltage with nothing switched on. */
   public static final Observable IDLE =
       Observable.quantity(
@@ -78,8 +100,8 @@ public final class SupplyKinds {
       new ComponentKind(
           "supply-cord",
           "supply cord",
-          List.of(PROTECTIVE_CONDUCTOR, APPLIANCE_INSULATION),
-          List.of(LENGTH, SECTION),
+          List.of(PROTECTIVE_CONDUCTOR, APPLIANCE_INSULATION, PLUG_BURNS),
+          List.of(LENGTH, SECTION, EARTH_LIMIT, INSULATION_LIMIT),
           List.of());
 
   /** The outlet and what is behind it; mended by a licensed electrician only. */

@@ -1,6 +1,5 @@
 package kelter.electrical.fault;
 
-import kelter.electrical.component.Electrical;
 import kelter.electrical.fault.StateModel.Forecast;
 
 /**
@@ -50,11 +49,10 @@ public final class EarthLeak {
    *
    * @param insulation the insulation resistance, Ohm
    * @param leaks whether there is a leak: parts in order differ more than leaks of one severity
-   * @return the forecast, inside the span of insulation testers
+   * @return the forecast
    */
   public static Forecast shown(double insulation, boolean leaks) {
-    double least = Electrical.INSULATION.low();
-    return new Forecast(Math.max(least, insulation), leaks ? LEAK_SPREAD : SOUND_SPREAD);
+    return new Forecast(insulation, leaks ? LEAK_SPREAD : SOUND_SPREAD);
   }
 
   /**

@@ -7,11 +7,12 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
-import kelter.electrical.component.Electrical;
+import kelter.core.vocabulary.Span;
 
 /**
  * A fault model that makes a healthy state for each forecast, lets the faults that are there change
- * it, and reads every answer from it.
+ * it, and reads every answer from it. A forecast beyond the span of its observable, such as the
+ * resistance of an open circuit, is told as the end of the span.
  *
  * @param id its id within the appliance
  * @param healthy makes a state in which nothing is wrong
@@ -80,18 +81,6 @@ public record StateModel<S>(
   public record Forecast(double value, double spread) {
 
     /**
-     * A resistance, at most that of an open circuit and at least what an ordinary meter tells.
-     *
-     * @param ohm the resistance, Ohm
-     * @param spread the standard deviation of its natural logarithm
-     * @return the forecast
-     */
-    public static Forecast resistance(double ohm, double spread) {
-      double most = Electrical.RESISTANCE.high();
-      return new Forecast(Math.min(most, Math.max(Electrical.RESISTANCE.low(), ohm)), spread);
-    }
-
-    /**
      * A yes or no.
      *
      * @param probability the probability of a yes
@@ -125,7 +114,8 @@ public record StateModel<S>(
       }
       for (int i = 0; i < ready.size(); i++) {
         Forecast forecast = ready.get(i).of(state);
-        value[i] = forecast.value();
+        Span span = asked.get(i).observable().span();
+        value[i] = Math.min(span.high(), Math.max(span.low(), forecast.value()));
         spread[i] = forecast.spread();
       }
     };

@@ -21,8 +21,8 @@ public final class Require {
   public static double positive(String name, double value, String unit) {
     if (!(value > 0) || Double.isInfinite(value)) {
       throw new IllegalArgumentException(
-          "the %s is %s %s; it must be finite and above 0 %s"
-              .formatted(name, QuantityFormat.plain(value), unit, unit));
+          "the %s is %s; it must be finite and above %s"
+              .formatted(name, told(value, unit), told(0, unit)));
     }
     return value;
   }
@@ -39,8 +39,8 @@ public final class Require {
   public static double notNegative(String name, double value, String unit) {
     if (!(value >= 0) || Double.isInfinite(value)) {
       throw new IllegalArgumentException(
-          "the %s is %s %s; it must be finite and not below 0 %s"
-              .formatted(name, QuantityFormat.plain(value), unit, unit));
+          "the %s is %s; it must be finite and not below %s"
+              .formatted(name, told(value, unit), told(0, unit)));
     }
     return value;
   }
@@ -60,16 +60,13 @@ public final class Require {
     double slack = ROUNDING * (Math.abs(value) + 1);
     if (!(value >= low - slack && value <= high + slack)) {
       throw new IllegalArgumentException(
-          "the %s is %s %s; it must lie from %s %s to %s %s"
-              .formatted(
-                  name,
-                  QuantityFormat.plain(value),
-                  unit,
-                  QuantityFormat.plain(low),
-                  unit,
-                  QuantityFormat.plain(high),
-                  unit));
+          "the %s is %s; it must lie from %s to %s"
+              .formatted(name, told(value, unit), told(low, unit), told(high, unit)));
     }
     return value;
+  }
+
+  private static String told(double value, String unit) {
+    return (QuantityFormat.plain(value) + " " + unit).strip();
   }
 }

@@ -5,6 +5,7 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
 import kelter.electrical.internal.Require;
@@ -57,7 +58,7 @@ public final class LeakageCurrent {
           List.of(
               new Output("current", "leakage current", MILLIAMPERE),
               new Output("share", "share of the rated residual current", QuantityKind.PERCENT)),
-          List.of(Cautions.LIVE_PARTS),
+          List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
           x -> {
             double current = current(x[0], x[1], x[2], x[3]);
             return new double[] {current, current / x[4]};

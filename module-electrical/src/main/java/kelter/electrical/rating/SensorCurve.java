@@ -31,19 +31,21 @@ public record SensorCurve(DoubleUnaryOperator resistance, Source source) {
       double[] ohm = table.get().ySi();
       return Optional.of(new SensorCurve(t -> interpolate(kelvin, ohm, t), sensor.source()));
     }
-    Optional<Double> r25 = sensor.figure(ControlKinds.R25.id()).map(Quantity::si);
-    Optional<Double> beta = sensor.figure(ControlKinds.BETA.id()).map(Quantity::si);
+    Optional<Double> r25 = figure(sensor, ControlKinds.R25.id());
+    Optional<Double> beta = figure(sensor, ControlKinds.BETA.id());
     if (r25.isPresent() && beta.isPresent()) {
       BetaThermistor thermistor = new BetaThermistor(r25.get(), beta.get());
       return Optional.of(new SensorCurve(thermistor::resistance, sensor.source()));
     }
-    return sensor
-        .figure(ControlKinds.R0.id())
-        .map(Quantity::si)
+    return figure(sensor, ControlKinds.R0.id())
         .map(
             r0 ->
                 new SensorCurve(
                     t -> PlatinumThermometer.resistance(r0, t), PlatinumThermometer.SOURCE));
+  }
+
+  private static Optional<Double> figure(Component sensor, String name) {
+    return sensor.figure(name).map(Quantity::si).filter(value -> value > 0);
   }
 
   /** Linear in 1/T and ln R between points, which a thermistor nearly is; NaN outside. */

@@ -34,7 +34,7 @@ public final class PhaseUnbalance {
   private static final double[] FACTOR = {1, 1, 0.95, 0.90, 0.82, 0.75};
 
   private static final String RANGE =
-      "derating within 0.02; above 5 % a motor should not run, and there is no factor";
+      "derating within 0.02; above 5 % a motor should not run, and its share is 0";
 
   /** Unbalance of voltages by name. */
   public static final Calculation VOLTAGES =
@@ -54,7 +54,7 @@ public final class PhaseUnbalance {
           List.of(Cautions.LIVE_PARTS),
           x -> {
             double unbalance = unbalance(x[0], x[1], x[2]);
-            return new double[] {unbalance, derating(unbalance)};
+            return new double[] {unbalance, unbalance > MOST ? 0 : derating(unbalance)};
           });
 
   /** Balance of windings by name. */

@@ -227,6 +227,8 @@ class ElectricalChecksTest {
         only(Jobs.appliance(capacitor), Jobs.measurement("capacitor", "capacitance", weak));
     assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
     assertTrue(finding.cautions().stream().anyMatch(c -> c.text().contains("charge")));
+    // Arithmetic on the RC law: 20 kohm * 16 µF * ln(325.27 / 34) = 0.7227 s.
+    assertTrue(finding.remark().contains("0.7227 s"), finding.remark());
   }
 
   /** EN 50160: 195.5 V to 253 V. */
@@ -248,5 +250,32 @@ class ElectricalChecksTest {
             Jobs.measurement("heater", "insulation-resistance", new Reading.OverRange()));
     assertEquals(Verdict.UNDECIDED, finding.verdict());
     assertTrue(finding.remark().contains("> 200 MOhm"), finding.remark());
+  }
+
+  @Test
+  void localCodeTakesThePlaceOfTheLimitsBuiltIn() {
+    Component cord =
+        Jobs.component(
+            "cord",
+            "supply-cord",
+            Optional.empty(),
+            Map.of(
+                "protective-conductor-limit", Quantity.of(0.1, "Ohm", QuantityKind.RESISTANCE),
+                "insulation-limit", Quantity.of(5, "MOhm", QuantityKind.INSULATION_RESISTANCE)));
+    Finding earth =
+        only(
+            Jobs.appliance(cord),
+            Jobs.measurement("cord", "protective-conductor-resistance", ohmOf(0.2)));
+    assertEquals(0.1, earth.limits().high(), 1e-12);
+    assertEquals(Verdict.DOES_NOT_CONFORM, earth.verdict());
+    Finding insulation =
+        only(
+            Jobs.appliance(cord),
+            Jobs.measurement(
+                "cord",
+                "insulation-resistance",
+                Jobs.value(2, "MOhm", QuantityKind.INSULATION_RESISTANCE, 0.1)));
+    assertEquals(5e6, insulation.limits().low(), 1e-6);
+    assertEquals(Verdict.DOES_NOT_CONFORM, insulation.verdict());
   }
 }

@@ -105,4 +105,12 @@ class SensorTest {
   void anOpenSensorHasNoResistance() {
     assertThrows(IllegalArgumentException.class, () -> Divider.resistance(5, 10e3, 5));
   }
+
+  /** Arithmetic: 8 pulses a turn at 2 kHz are 15 000 rpm; 450 pulses a litre at 75 Hz 10 L/min. */
+  @Test
+  void pulses() {
+    assertEquals(15_000, 60 * PulseSensor.rate(2000, 8), 1e-9);
+    assertEquals(10, 60 * 1000 * PulseSensor.rate(75, 450_000), 1e-9);
+    assertThrows(IllegalArgumentException.class, () -> PulseSensor.rate(75, 0));
+  }
 }

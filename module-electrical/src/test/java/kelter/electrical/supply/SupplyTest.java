@@ -51,4 +51,15 @@ class SupplyTest {
         assertThrows(IllegalArgumentException.class, () -> SourceImpedance.impedance(228, 231, 8));
     assertTrue(refused.getMessage().contains("231 V"), refused.getMessage());
   }
+
+  /**
+   * Arithmetic on Ohm's law: 2 kW at 230 V are 8.696 A; and the North American rule of thumb (from
+   * memory) that 1440 W are 80 % of 15 A at 120 V.
+   */
+  @Test
+  void shareOfTheCircuit() {
+    assertEquals(8.696, CircuitLoad.current(2000, 230, 1), 0.0005);
+    double[] load = CircuitLoad.CALCULATION.law().apply(new double[] {1440, 120, 15, 1});
+    assertEquals(0.80, load[1], 1e-12);
+  }
 }

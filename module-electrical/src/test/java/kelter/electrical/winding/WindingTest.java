@@ -100,4 +100,32 @@ class WindingTest {
     assertEquals(103.5, HalfWave.mean(230), 0.12);
     assertEquals(0.707, HalfWave.CALCULATION.law().apply(new double[] {1})[1], 0.0005);
   }
+
+  /**
+   * JCGM 100:2008, H.2, Table H.2: the phase angle is 1.04446 rad, so that the power factor is
+   * cos(1.04446); the power is the current squared times R of Table H.3. Printed digits: 2e-5.
+   */
+  @Test
+  void powerFactorOfTheGuideToUncertainty() {
+    double power = 19.6610e-3 * 19.6610e-3 * 127.732;
+    assertEquals(Math.cos(1.04446), PowerFactor.factor(power, 4.9990, 19.6610e-3), 3e-5);
+    assertThrows(IllegalArgumentException.class, () -> PowerFactor.factor(500, 230, 2));
+  }
+
+  /** Arithmetic on the definition: a motor of 2.2 kW at 230 V and 13 A. */
+  @Test
+  void powerFactorOfAMotor() {
+    assertEquals(0.736, PowerFactor.factor(2200, 230, 13), 0.0005);
+  }
+
+  /**
+   * Arithmetic on the definition: 9 of 12 ohm leave a quarter missing. IEC 60228 annex: a reading
+   * at 60 °C times 0.862 is the one at 20 °C, within 0.5 %.
+   */
+  @Test
+  void shareOfTurnsMissing() {
+    assertEquals(0.25, ShortedTurns.missing(9, 12), 1e-12);
+    double[] warm = ShortedTurns.CALCULATION.law().apply(new double[] {12, 12, 333.15});
+    assertEquals(12 * 0.862, warm[1], 0.005 * 12);
+  }
 }

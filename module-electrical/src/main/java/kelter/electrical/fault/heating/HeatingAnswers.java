@@ -110,9 +110,10 @@ final class HeatingAnswers {
     group
         .cord()
         .ifPresent(
-            cord ->
-                all.add(
-                    new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE)));
+            cord -> {
+              all.add(new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE));
+              all.add(new Question(cord.id(), SupplyKinds.PLUG_BURNS, Conditions.NONE));
+            });
     return List.copyOf(all);
   }
 
@@ -151,15 +152,19 @@ final class HeatingAnswers {
     if (question.observable().equals(SupplyKinds.APPLIANCE_INSULATION)) {
       return state -> EarthLeak.shown(state.applianceInsulation(), state.anyLeak());
     }
+    if (question.observable().equals(SupplyKinds.PLUG_BURNS)) {
+      return state -> new Forecast(state.plugBurns, 0.15);
+    }
     int place = places.get(question.component());
     return switch (question.observable().id()) {
       case "coil-resistance" -> {
         double coil = coil(part(group.relays(), question.component())).orElseThrow();
-        yield state -> Forecast.resistance(coil * state.coil[place], 0.1);
+        yield state -> new Forecast(coil * state.coil[place], 0.1);
       }
       case "voltage-drop" ->
           state -> {
-            double drop = state.current() * state.contact[place];
+            boolean stays = state.coil[place] > 1;
+            double drop = stays ? state.supply : state.current() * state.contact[place];
             return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
           };
       case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);
@@ -168,7 +173,7 @@ final class HeatingAnswers {
       default ->
           curves.containsKey(question.component())
               ? sensor(curves.get(question.component()), question.conditions(), place)
-              : state -> Forecast.resistance(state.link[place], 0.7);
+              : state -> new Forecast(state.link[place], 0.7);
     };
   }
 
@@ -190,12 +195,12 @@ final class HeatingAnswers {
     double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
     double normal = ohm(curve, kelvin);
     if (!Double.isFinite(normal)) {
-      return state -> Forecast.resistance(1e3 * state.sensorFactor[place], 3);
+      return state -> new Forecast(1e3 * state.sensorFactor[place], 3);
     }
     double warmer = ohm(curve, kelvin + ROOM_SPREAD);
     double byRoom = Double.isFinite(warmer) ? Math.abs(Math.log(warmer / normal)) : 0.15;
     double spread = stated ? 0.03 : Math.hypot(0.03, byRoom);
-    return state -> Forecast.resistance(normal * state.sensorFactor[place], spread);
+    return state -> new Forecast(normal * state.sensorFactor[place], spread);
   }
 
   private static double ohm(SensorCurve curve, double kelvin) {
@@ -208,7 +213,7 @@ final class HeatingAnswers {
 
   private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
-      case "resistance" -> state -> Forecast.resistance(state.heater, tolerance);
+      case "resistance" -> state -> new Forecast(state.heater, tolerance);
       case "insulation-resistance" ->
           state -> EarthLeak.shown(state.insulation(), !Double.isInfinite(state.leak));
       case "current" -> current(conditions);

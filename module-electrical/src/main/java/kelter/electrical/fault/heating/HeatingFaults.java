@@ -258,7 +258,10 @@ final class HeatingFaults {
             id,
             "too little voltage reaches the heater: weak supply or a hot joint",
             0.02,
-            (state, s) -> state.supply *= 1 - 0.3 * s,
+            (state, s) -> {
+              state.supply *= 1 - 0.3 * s;
+              state.plugBurns = 0.3 + 0.5 * s;
+            },
             HeatingRemedies.mendSupply(id)));
   }
 

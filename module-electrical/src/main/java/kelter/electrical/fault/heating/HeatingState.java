@@ -65,6 +65,9 @@ final class HeatingState {
   /** Scale or lint, from 0 to 1. */
   double deposit = 0.15;
 
+  /** Burnt look of the plug, from 0 to 1. */
+  double plugBurns = 0.1;
+
   /** Probability that the marking differs. */
   double markingDiffers = 0.02;
 

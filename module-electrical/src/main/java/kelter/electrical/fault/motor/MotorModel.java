@@ -116,9 +116,7 @@ public final class MotorModel {
       case "current" -> {
         double rated = motor.nameplate().current().orElseThrow().si();
         yield state ->
-            new Forecast(
-                Math.min(MotorKinds.CURRENT.span().high(), rated * state.current),
-                Math.hypot(0.05, LOAD * rated * state.current));
+            new Forecast(rated * state.current, Math.hypot(0.05, LOAD * rated * state.current));
       }
       case "capacitance" -> {
         double marked = figure(capacitor.orElseThrow(), MotorKinds.CAPACITANCE.id()).orElseThrow();
@@ -141,7 +139,7 @@ public final class MotorModel {
   }
 
   private static Forecast winding(double resistance) {
-    return Forecast.resistance(resistance, WINDING);
+    return new Forecast(resistance, WINDING);
   }
 
   /** The resistance in order at the temperature of the reading; at room temperature if unsaid. */

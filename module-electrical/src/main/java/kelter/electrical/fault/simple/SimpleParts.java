@@ -96,7 +96,7 @@ public final class SimpleParts {
         0.6,
         List.of(
             new Known<State>(
-                fault("earth-poor", cord.id(), "protective conductor poor", 0.02, renew),
+                fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
                 (state, s) -> state.resistance = FIRST_EARTH * Math.pow(70, s)),
             new Known<State>(
                 fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
@@ -155,7 +155,7 @@ public final class SimpleParts {
         List.of(new Question(part.id(), observable, Conditions.NONE)),
         question -> {
           double factor = copper ? warm(question.conditions()) : 1;
-          return state -> Forecast.resistance(state.resistance * factor, spread);
+          return state -> new Forecast(state.resistance * factor, spread);
         });
   }
 

@@ -1,0 +1,73 @@
+package kelter.electrical.winding;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.electrical.conductor.CopperResistance;
+import kelter.electrical.internal.Require;
+
+/**
+ * Which share of a winding is missing from its resistance: 1 − R / R₀, both at 20 °C. Turns that
+ * are shorted no longer count.
+ *
+ * <p>Copper. The share is below zero where the winding measures more than it should, which points
+ * to a bad joint or a hot winding and not to shorted turns. A few shorted turns of many do not show
+ * here: they show in heat, current and impedance.
+ */
+public final class ShortedTurns {
+
+  /** Where the formula comes from. */
+  public static final Source SOURCE =
+      Source.commonPractice("resistance of a winding against its service figure, both at 20 °C");
+
+  /** 20 °C in K. */
+  private static final double ROOM = 293.15;
+
+  /** The share by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "shorted-turns",
+          "which share of a winding is missing from its resistance",
+          "missing = 1 - at-20 / expected; at-20 = resistance brought to 20 °C",
+          "copper from -50 °C to 200 °C; few shorted turns of many do not show here",
+          SOURCE,
+          List.of(
+              Parameter.required(
+                  "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-3, 1e6),
+              Parameter.required(
+                  "expected", "what it should have at 20 °C", QuantityKind.RESISTANCE, 1e-3, 1e6),
+              Parameter.optional(
+                  "temperature",
+                  "temperature of the winding",
+                  QuantityKind.TEMPERATURE,
+                  223.15,
+                  473.15,
+                  "20 Cel")),
+          List.of(
+              new Output("missing", "share that is missing", QuantityKind.PERCENT),
+              new Output("at-20", "resistance at 20 °C", QuantityKind.RESISTANCE)),
+          List.of(Caution.UNPLUG),
+          x -> {
+            double cold = CopperResistance.at(x[0], x[2], ROOM);
+            return new double[] {missing(cold, x[1]), cold};
+          });
+
+  private ShortedTurns() {}
+
+  /**
+   * The share that is missing.
+   *
+   * @param cold the resistance at 20 °C, Ohm, above 0
+   * @param expected what it should have, Ohm, above 0
+   * @return the share, as a ratio, below 1; negative if it has more than it should
+   * @throws IllegalArgumentException if a figure is not finite and above zero
+   */
+  public static double missing(double cold, double expected) {
+    Require.positive("resistance", cold, "ohm");
+    return 1 - cold / Require.positive("resistance expected", expected, "ohm");
+  }
+}
