@@ -256,7 +256,7 @@ class ModuleContractCanFailTest {
 
     private boolean met(CountDownLatch both) {
       try {
-        return both.await(10, TimeUnit.SECONDS);
+        return both.await(60, TimeUnit.SECONDS);
       } catch (InterruptedException interrupted) {
         return false;
       }
