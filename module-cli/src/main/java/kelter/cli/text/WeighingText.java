@@ -32,7 +32,7 @@ public final class WeighingText {
     for (Option option : weighing.options()) {
       rows.add(
           List.of(
-              ++place + ". " + option.id(),
+              ++place + ".",
               amount(option.outlay()),
               Figures.fixed(option.years(), 1) + " years",
               "%s (%s to %s)"
@@ -47,7 +47,7 @@ public final class WeighingText {
     layout.blank();
     place = 0;
     for (Option option : weighing.options()) {
-      layout.hanging("  " + ++place + ". ", option.title());
+      layout.hanging("  " + ++place + ". ", option.id() + ": " + option.title());
     }
     if (!Double.isNaN(weighing.breakEvenRepair())) {
       layout.blank();

@@ -76,7 +76,9 @@ final class HeaterRule {
       Limits limits, Source source, String title, Measurement measurement, String basis) {
     String words = words(measurement.readings().get(0), limits);
     String remark = words.isEmpty() || basis.isEmpty() ? words + basis : words + "; " + basis;
-    return new LimitCheck.Allowed(limits, source, title, remark, Optional.of(DO_NOT_CONNECT));
+    boolean tooLow = atMost(measurement.readings().get(0)) < limits.low();
+    return new LimitCheck.Allowed(
+        limits, source, title, remark, tooLow ? Optional.of(DO_NOT_CONNECT) : Optional.empty());
   }
 
   /** What an extreme reading means. */

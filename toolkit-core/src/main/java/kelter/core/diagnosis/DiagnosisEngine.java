@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
@@ -51,10 +52,16 @@ public final class DiagnosisEngine {
       open.put(open.size() + " " + key(measurement), measurement);
     }
     Set<String> claimed = new HashSet<>();
-    List<Group> groups = new ArrayList<>();
+    List<List<Group.Item>> items = new ArrayList<>();
     for (FaultModel model : models) {
-      groups.add(new Group(model, items(job, model, open, claimed), settings));
+      items.add(items(job, model, open, claimed));
     }
+    // Groups share nothing, so they are weighed side by side; their order stays that of the models.
+    List<Group> groups =
+        IntStream.range(0, models.size())
+            .parallel()
+            .mapToObj(g -> new Group(models.get(g), items.get(g), settings))
+            .toList();
     double priorSound =
         job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
     if (groups.isEmpty()) {

@@ -1,0 +1,111 @@
+package kelter.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.spi.ToolProvider;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+
+/** The tool as it is built: its launcher on the runtime image and on the jars, and its modules. */
+@DisabledOnOs(OS.WINDOWS)
+class BuiltToolIT {
+
+  private static final Path TOOL = Path.of("target", "kelter").toAbsolutePath();
+  private static final String JOB =
+      Path.of("..", "demo", "jobs", "washer-extractor.json").toAbsolutePath().toString();
+
+  private record Run(int code, String out, String err) {}
+
+  private static Run run(Map<String, String> environment, String... arguments)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(TOOL.resolve("bin").resolve("kelter").toString());
+    command.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(command);
+    Path err = Files.createTempFile("kelter", ".err");
+    builder.redirectError(err.toFile());
+    builder.environment().putAll(environment);
+    Process process = builder.start();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    return new Run(process.waitFor(), out, Files.readString(err));
+  }
+
+  @Test
+  void diagnosesOnTheImageAndOnTheJarsAlike() throws IOException, InterruptedException {
+    Run image = run(Map.of("LC_ALL", "C.UTF-8"), "diagnose", JOB);
+    Run jars = run(Map.of("LC_ALL", "C.UTF-8", "KELTER_RUNTIME", "system"), "diagnose", JOB);
+
+    assertEquals(0, image.code(), image.err());
+    assertTrue(image.out().contains("vane passages of the drain pump blocked"), image.out());
+    assertTrue(image.out().replaceAll("\\s+", " ").contains("one of 2 elements open"), image.out());
+    assertEquals(image, jars);
+    assertEquals("", image.err());
+  }
+
+  @Test
+  void exitCodesReachTheShell() throws IOException, InterruptedException {
+    assertEquals(1, run(Map.of(), "check", "none.json").code());
+    assertEquals(2, run(Map.of(), "check").code());
+    assertEquals(0, run(Map.of(), "--help").code());
+  }
+
+  private static String tool(String name, String... arguments) {
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said);
+    ToolProvider.findFirst(name).orElseThrow().run(out, out, arguments);
+    return said.toString();
+  }
+
+  private static List<Path> ownJars() throws IOException {
+    try (var jars = Files.list(TOOL.resolve("lib"))) {
+      return jars.filter(j -> j.getFileName().toString().matches("(toolkit|module)-.*")).toList();
+    }
+  }
+
+  @Test
+  void everyArtifactHasARealDescriptor() throws IOException {
+    assertEquals(5, ownJars().size());
+    for (Path jar : ownJars()) {
+      String described = tool("jar", "--describe-module", "--file", jar.toString());
+      assertTrue(described.startsWith("kelter."), described);
+      assertFalse(described.contains("automatic"), described);
+    }
+  }
+
+  @Test
+  void noCalculationModuleReadsGuiceOrAnother() throws IOException {
+    for (Path jar : ownJars()) {
+      String name = jar.getFileName().toString();
+      if (!name.startsWith("module-") || name.startsWith("module-cli")) {
+        continue;
+      }
+      String summary =
+          tool(
+              "jdeps",
+              "-s",
+              "--multi-release",
+              "17",
+              "--module-path",
+              TOOL.resolve("lib").toString(),
+              jar.toString());
+      String own = "kelter." + name.split("-")[1];
+      assertTrue(summary.contains(own + " -> kelter.core"), summary);
+      assertFalse(summary.contains("guice"), summary);
+      for (String other : List.of("hydraulics", "electrical", "costing", "cli")) {
+        assertFalse(summary.contains(own + " -> kelter." + other), summary);
+      }
+    }
+  }
+}

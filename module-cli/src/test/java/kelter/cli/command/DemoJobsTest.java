@@ -1,0 +1,204 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import kelter.cli.wiring.Workshop;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.file.JobFile;
+import kelter.core.job.Job;
+import kelter.core.option.Weighing;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The main job on the demo's machines: what was planted is found, and edits move it as they should.
+ */
+class DemoJobsTest {
+
+  private static final Path JOBS = Path.of("..", "demo", "jobs");
+  private static final Workshop WORKSHOP = Workshop.open(Optional.empty());
+
+  @TempDir private Path folder;
+
+  private static String text(String job) throws IOException {
+    return Files.readString(JOBS.resolve(job + ".json"));
+  }
+
+  private static Job job(String text) {
+    return JobFile.parse(text, WORKSHOP.vocabulary()).job();
+  }
+
+  private static Diagnosis diagnose(String text) {
+    return WORKSHOP.diagnose(job(text));
+  }
+
+  private static double probability(Diagnosis diagnosis, String key) {
+    return diagnosis.faults().stream()
+        .filter(fault -> fault.fault().key().equals(key))
+        .mapToDouble(Diagnosis.FaultProbability::probability)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double severity(Diagnosis diagnosis, String key) {
+    return diagnosis.faults().stream()
+        .filter(fault -> fault.fault().key().equals(key))
+        .mapToDouble(fault -> fault.severity().mean())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<String> best(Diagnosis diagnosis) {
+    return diagnosis.ranking().get(0).faults().stream().map(f -> f.fault().key()).sorted().toList();
+  }
+
+  private static Finding finding(String text, String component, String observable) {
+    return WORKSHOP.findings(job(text)).stream()
+        .filter(f -> f.component().equals(component) && f.observable().equals(observable))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void bothPlantedFaultsOfTheWasherAreOnTop() throws IOException {
+    Diagnosis diagnosis = diagnose(text("washer-extractor"));
+
+    assertEquals(List.of("drain-pump.passages-blocked", "heater.element-open"), best(diagnosis));
+    assertTrue(diagnosis.ranking().get(0).probability() > 0.8);
+  }
+
+  @Test
+  void theOtherMachinesAreFoundOut() throws IOException {
+    assertEquals(List.of("wash-pump.jets-clogged"), best(diagnose(text("glasswasher"))));
+    assertEquals(List.of("air-heater.lint"), best(diagnose(text("tumble-dryer"))));
+    Diagnosis boiler = diagnose(text("water-boiler"));
+    assertEquals(List.of("heater.leaking"), best(boiler));
+    assertEquals("insulation-resistance", boiler.next().get(0).question().observable().id());
+  }
+
+  @Test
+  void nothingIsWrongWithTheHealthyMachine() throws IOException {
+    Diagnosis diagnosis = diagnose(text("healthy-washer"));
+
+    assertEquals(List.of(), best(diagnosis));
+    assertTrue(diagnosis.healthy() > 0.9);
+    assertTrue(diagnosis.ranking().get(0).evidence().stream().anyMatch(e -> e.bits() > 3));
+  }
+
+  @Test
+  void aLowerFlowMeansAWorseBlockage() throws IOException {
+    String lower = text("washer-extractor").replace("6.4 L/min", "4.0 L/min");
+
+    assertTrue(
+        severity(diagnose(lower), "drain-pump.passages-blocked")
+            > severity(diagnose(text("washer-extractor")), "drain-pump.passages-blocked"));
+  }
+
+  @Test
+  void aHeadOnTheCurveConforms() throws IOException {
+    String better = text("washer-extractor").replace("[\"1.82 m\", \"1.84 m\"]", "\"2.10 m\"");
+
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        finding(text("washer-extractor"), "drain-pump", "head").verdict());
+    assertEquals(Verdict.CONFORMS, finding(better, "drain-pump", "head").verdict());
+  }
+
+  @Test
+  void theResistanceOfAWholeHeaterClearsIt() throws IOException {
+    String whole = text("washer-extractor").replace("26.6 ohm", "13.1 ohm");
+
+    assertEquals(Verdict.CONFORMS, finding(whole, "heater", "resistance").verdict());
+    assertTrue(probability(diagnose(whole), "heater.element-open") < 0.05);
+  }
+
+  @Test
+  void anOlderMachineIsWorthLessOfARepair() throws IOException {
+    Weighing young = weigh(text("washer-extractor").replace("\"7 years\"", "\"2 years\""));
+    Weighing old = weigh(text("washer-extractor").replace("\"7 years\"", "\"14 years\""));
+
+    assertTrue(young.breakEvenRepair() > old.breakEvenRepair());
+  }
+
+  private static Weighing weigh(String text) {
+    Job job = job(text);
+    return WORKSHOP.weigher().orElseThrow().weigh(job, WORKSHOP.diagnose(job), 1);
+  }
+
+  @Test
+  void everyDemoJobRunsInEightyColumnsAndTheSameFileGivesTheSameBytes() throws IOException {
+    try (var jobs = Files.list(JOBS)) {
+      for (Path path : jobs.filter(p -> p.toString().endsWith(".json")).sorted().toList()) {
+        for (String command : List.of("check", "diagnose", "weigh")) {
+          Console first = Console.run(command, path.toString());
+          assertEquals(0, first.code(), first.err());
+          assertTrue(first.widest() <= 80, path + " " + command);
+          assertEquals(first.out(), Console.run(command, path.toString()).out());
+        }
+      }
+    }
+  }
+
+  @Test
+  void jsonHasTheFieldsOfTheContract() {
+    String json =
+        Console.run(
+                "diagnose", "--format", "json", JOBS.resolve("washer-extractor.json").toString())
+            .out();
+    for (String field :
+        List.of(
+            "findings",
+            "measured",
+            "limits",
+            "verdict",
+            "probabilityOfConformity",
+            "source",
+            "standing",
+            "cautions",
+            "ranking",
+            "severity",
+            "evidence",
+            "bits",
+            "unexplained",
+            "misfit",
+            "next",
+            "minutes",
+            "hazard",
+            "plan",
+            "remedy",
+            "cures",
+            "probabilityOfCure",
+            "cost")) {
+      assertTrue(json.contains("\"" + field + "\""), field);
+    }
+  }
+
+  @Test
+  void eightMistakesPrintEightLines() throws IOException {
+    String wrong =
+        text("washer-extractor")
+            .replace("\"date\": \"2026-10-19\"", "\"date\": \"yesterday\"")
+            .replace("\"maker\"", "\"makr\"")
+            .replace("\"7 years\"", "\"7 volts\"")
+            .replace("\"1.9 m\"", "\"1.9 metrs\"")
+            .replace("\"measures\": \"flow\"", "\"measures\": \"flw\"")
+            .replace("\"observable\": \"noise\"", "\"observable\": \"nois\"")
+            .replace("26.6 ohm", "26.6 V")
+            .replace("\"58 EUR\"", "\"58\"");
+    Path file = folder.resolve("wrong.json");
+    Files.writeString(file, wrong);
+
+    Console console = Console.run("diagnose", file.toString());
+
+    assertEquals(1, console.code());
+    assertEquals(8, console.err().lines().count(), console.err());
+  }
+}
