@@ -8,6 +8,10 @@
 module kelter.core {
   requires com.fasterxml.jackson.core;
   requires org.apache.commons.numbers.gamma;
+  requires org.apache.commons.rng.api;
+  requires org.apache.commons.rng.core;
+  requires org.apache.commons.rng.sampling;
+  requires org.apache.commons.statistics.distribution;
 
   exports kelter.core.check;
   exports kelter.core.diagnosis;
@@ -20,5 +24,6 @@ module kelter.core {
   exports kelter.core.safety;
   exports kelter.core.source;
   exports kelter.core.uncertainty;
+  exports kelter.core.uncertainty.montecarlo;
   exports kelter.core.vocabulary;
 }

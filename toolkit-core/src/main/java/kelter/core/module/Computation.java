@@ -10,8 +10,9 @@ import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
-import kelter.core.quantity.QuantityParser;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.InputText;
 import kelter.core.uncertainty.Propagation;
 
 /**
@@ -34,10 +35,11 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
    *
    * @param parameter the parameter
    * @param text what was given, or what is taken where nothing is
-   * @param estimate the value in the coherent SI unit, or the place of the word for a choice
+   * @param quantity the value in the coherent SI unit with its uncertainty, or the place of the
+   *     word for a choice
    * @param given whether somebody gave it
    */
-  public record Input(Parameter parameter, String text, Estimate estimate, boolean given) {}
+  public record Input(Parameter parameter, String text, InputQuantity quantity, boolean given) {}
 
   /**
    * What came out.
@@ -102,8 +104,8 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       return Optional.empty();
     }
     try {
-      Estimate estimate = value(parameter, text.get());
-      return Optional.of(new Input(parameter, text.get(), estimate, own.isPresent()));
+      InputQuantity quantity = value(parameter, text.get());
+      return Optional.of(new Input(parameter, text.get(), quantity, own.isPresent()));
     } catch (QuantityFormatException wrong) {
       problems.add(new Problem(parameter.id(), wrong.getMessage(), ""));
       return Optional.empty();
@@ -114,17 +116,17 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
     return "in " + parameter.kind().unit().code();
   }
 
-  private static Estimate value(Parameter parameter, String text) {
+  private static InputQuantity value(Parameter parameter, String text) {
     if (!parameter.choices().isEmpty()) {
       int place = parameter.choices().indexOf(text.strip());
       if (place < 0) {
         throw new QuantityFormatException(
             "'%s' is not one of %s".formatted(text, String.join(", ", parameter.choices())));
       }
-      return Estimate.exact(place);
+      return InputQuantity.exact(place);
     }
-    Quantity quantity = QuantityParser.parse(text, parameter.kind());
-    double si = quantity.si();
+    InputQuantity quantity = InputText.parse(text, parameter.kind());
+    double si = quantity.value();
     if (!(si >= parameter.low() && si <= parameter.high())) {
       throw new QuantityFormatException(
           "%s is outside %s to %s"
@@ -133,7 +135,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
                   limit(parameter, parameter.low()),
                   limit(parameter, parameter.high())));
     }
-    return new Estimate(si, quantity.standardUncertaintySi());
+    return quantity;
   }
 
   private static String limit(Parameter parameter, double si) {
@@ -141,7 +143,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
   }
 
   private static Computation run(Calculation calculation, List<Input> inputs) {
-    List<Estimate> estimates = inputs.stream().map(Input::estimate).toList();
+    List<Estimate> estimates = inputs.stream().map(input -> input.quantity().estimate()).toList();
     List<Result> results = new ArrayList<>();
     try {
       for (int i = 0; i < calculation.outputs().size(); i++) {

@@ -45,7 +45,18 @@ public final class QuantityFormat {
    * @return for instance {@code 26.45 ± 0.12}; without an uncertainty just the figure
    */
   public static String withUncertainty(double value, double standardUncertainty) {
-    double expanded = COVERAGE_FACTOR * standardUncertainty;
+    return withExpanded(value, COVERAGE_FACTOR * standardUncertainty);
+  }
+
+  /**
+   * A figure with its expanded uncertainty for a person, both to the place of the second digit of
+   * the uncertainty (JCGM 100:2008, 7.2.6).
+   *
+   * @param value the figure
+   * @param expanded its expanded uncertainty, same unit
+   * @return for instance {@code 26.45 ± 0.12}; without an uncertainty just the figure
+   */
+  public static String withExpanded(double value, double expanded) {
     if (!(expanded > 0) || !Double.isFinite(expanded) || !Double.isFinite(value)) {
       return plain(value);
     }
