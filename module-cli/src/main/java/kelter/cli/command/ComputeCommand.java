@@ -4,19 +4,29 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import kelter.cli.json.ResultJson;
+import java.util.Optional;
+import kelter.cli.json.ComputationJson;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.BudgetText;
 import kelter.cli.text.ComputationText;
 import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
+import kelter.core.module.UncertaintyAnalysis;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
+import kelter.core.uncertainty.montecarlo.MonteCarlo;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code kelter compute NAME k=v}: one calculation by itself. */
 final class ComputeCommand implements Command {
+
+  private static final String BUDGET = "--budget";
+  private static final String SHARED = "--shared";
+  private static final String SEED = "--seed";
+  private static final String TRIALS = "--trials";
 
   @Override
   public CommandSpec spec() {
@@ -24,10 +34,39 @@ final class ComputeCommand implements Command {
             "compute",
             Arguments.lines(
                 "Run one calculation by itself; without values, tell what it takes.",
-                "An uncertainty may stand behind a value: resistance='26.4 ohm ± 0.3'."),
+                "An uncertainty may stand behind a value: '26.4 ohm ± 0.3', '± 1 %%',",
+                "'± 0.3 (k=2)', '± 0.3 (k=2.26, dof=9)', '± 0.3 (triangular)' or '(U-shaped)';",
+                "without a word it is taken as limits of error (rectangular). Several readings",
+                "of one value are written with ; between them."),
             "kelter compute heater-resistance power=2kW voltage=230V",
+            "kelter compute heater-resistance power='2kW±5%%' voltage=230V --budget",
             "kelter compute heater-resistance",
             "kelter modules                      tells the names")
+        .addOption(
+            OptionSpec.builder(BUDGET)
+                .type(boolean.class)
+                .description("where the uncertainty comes from, and a Monte Carlo check")
+                .build())
+        .addOption(
+            OptionSpec.builder(SHARED)
+                .paramLabel("NAMES")
+                .type(String.class)
+                .description(
+                    "with --budget: these inputs, with commas between them, have one "
+                        + "error in common, as when read with one instrument")
+                .build())
+        .addOption(
+            OptionSpec.builder(SEED)
+                .paramLabel("N")
+                .type(Long.class)
+                .description("with --budget: seed of the Monte Carlo check (default 1)")
+                .build())
+        .addOption(
+            OptionSpec.builder(TRIALS)
+                .paramLabel("N")
+                .type(Integer.class)
+                .description("with --budget: at most so many trials (default 200000)")
+                .build())
         .addPositional(Arguments.parameter("NAME", String.class, "the name of a calculation"))
         .addPositional(
             PositionalParamSpec.builder()
@@ -56,10 +95,42 @@ final class ComputeCommand implements Command {
       return;
     }
     Computation computation = Computation.of(calculation, values(given));
+    Optional<UncertaintyAnalysis> analysis = analysis(computation, invocation);
     if (invocation.isJson()) {
-      terminal.printUtf8(ResultJson.computation(computation));
+      terminal.printUtf8(ComputationJson.of(computation, analysis));
     } else {
-      terminal.print(ComputationText.of(computation, terminal));
+      terminal.print(
+          ComputationText.of(computation, terminal)
+              + analysis.map(found -> BudgetText.of(found, terminal)).orElse(""));
+    }
+  }
+
+  private static Optional<UncertaintyAnalysis> analysis(
+      Computation computation, Invocation invocation) {
+    if (!invocation.given().hasMatchedOption(BUDGET)) {
+      for (String option : List.of(SHARED, SEED, TRIALS)) {
+        if (invocation.given().hasMatchedOption(option)) {
+          throw new InputException(option, "says how to draw up a budget", "add " + BUDGET);
+        }
+      }
+      return Optional.empty();
+    }
+    List<String> shared =
+        invocation
+            .<String>option(SHARED)
+            .map(names -> List.of(names.strip().split("\\s*,\\s*")))
+            .orElse(List.of());
+    return Optional.of(UncertaintyAnalysis.of(computation, shared, settings(invocation)));
+  }
+
+  private static MonteCarlo.Settings settings(Invocation invocation) {
+    MonteCarlo.Settings usual = MonteCarlo.Settings.USUAL;
+    try {
+      return new MonteCarlo.Settings(
+          invocation.<Long>option(SEED).orElse(usual.seed()),
+          invocation.<Integer>option(TRIALS).orElse(usual.mostTrials()));
+    } catch (IllegalArgumentException outside) {
+      throw new InputException(BUDGET, outside.getMessage(), "");
     }
   }
 

@@ -6,7 +6,6 @@ import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.module.CalculationModule;
-import kelter.core.module.Computation;
 import kelter.core.option.Option;
 import kelter.core.option.Weighing;
 
@@ -212,41 +211,6 @@ public final class ResultJson {
           out.number("p95", option.annualCost().high());
         });
     out.number("probabilityCheapest", option.probabilityCheapest());
-  }
-
-  /**
-   * A calculation.
-   *
-   * @param computation what was computed
-   * @return the text
-   */
-  public static String computation(Computation computation) {
-    return JsonOutput.document(
-        out -> {
-          out.text("format", "kelter-computation/1");
-          out.text("calculation", computation.calculation().id());
-          out.objects(
-              "results",
-              computation.results(),
-              result -> {
-                out.text("id", result.output().id());
-                out.number("value", result.quantity().value());
-                out.text("unit", result.quantity().unit().code());
-                out.number("u", result.quantity().standardUncertainty());
-              });
-          out.objects(
-              "inputs",
-              computation.inputs(),
-              input -> {
-                out.text("id", input.parameter().id());
-                out.text("text", input.text());
-                out.bool("given", input.given());
-              });
-          out.text("formula", computation.calculation().formula());
-          out.text("range", computation.calculation().range());
-          out.source(computation.calculation().source());
-          out.cautions(computation.calculation().cautions());
-        });
   }
 
   /**

@@ -63,6 +63,35 @@ final class Layout {
     return this;
   }
 
+  /**
+   * Rows of figures in columns, the first row a head. Where they are too wide for the terminal, the
+   * first column gets a line of its own.
+   */
+  Layout figures(String indent, List<List<String>> rows) {
+    int columns = rows.get(0).size();
+    int[] width = new int[columns];
+    int total = indent.length();
+    for (int c = 0; c < columns; c++) {
+      for (List<String> row : rows) {
+        width[c] = Math.max(width[c], row.get(c).length());
+      }
+      total += width[c] + (c == 0 ? 0 : 2);
+    }
+    boolean stacked = total > Terminal.WIDTH;
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder(indent);
+      if (stacked) {
+        hanging(indent, row.get(0));
+        line.append("  ");
+      }
+      for (int c = stacked ? 1 : 0; c < columns; c++) {
+        line.append(row.get(c)).append(" ".repeat(width[c] - row.get(c).length() + 2));
+      }
+      text.append(line.toString().stripTrailing()).append('\n');
+    }
+    return this;
+  }
+
   private static List<String> wrap(String words, int width) {
     int room = Math.max(20, width);
     List<String> lines = new ArrayList<>();

@@ -23,7 +23,7 @@ import kelter.core.uncertainty.montecarlo.MonteCarlo;
  * @param outcomes the Monte Carlo check of each result, in the order of the outputs; empty if there
  *     is nothing to check
  * @param refused why there is no Monte Carlo check although something is uncertain, if so
- * @param seed of the Monte Carlo check
+ * @param settings how the Monte Carlo check was run
  */
 public record UncertaintyAnalysis(
     Computation computation,
@@ -31,13 +31,7 @@ public record UncertaintyAnalysis(
     List<Budget> budgets,
     List<MonteCarlo.Outcome> outcomes,
     Optional<String> refused,
-    long seed) {
-
-  /** The seed that is taken where none is given. */
-  public static final long USUAL_SEED = 1;
-
-  /** As many trials as are run at most where nothing is said. */
-  public static final int USUAL_TRIALS = 1_000_000;
+    MonteCarlo.Settings settings) {
 
   /** Copies the lists. */
   public UncertaintyAnalysis {
@@ -52,14 +46,13 @@ public record UncertaintyAnalysis(
    * @param computation what was computed
    * @param shared the ids of parameters whose stated errors are one and the same, as of readings of
    *     one instrument; none, or two or more
-   * @param seed of the Monte Carlo check; the same seed gives the same figures
-   * @param mostTrials at most so many trials, 20000 or more
+   * @param settings how the Monte Carlo check is run
    * @return the analysis
    * @throws InputException if a shared parameter is unknown or states its error in another way than
    *     the others, or the calculation refuses values within one standard uncertainty
    */
   public static UncertaintyAnalysis of(
-      Computation computation, List<String> shared, long seed, int mostTrials) {
+      Computation computation, List<String> shared, MonteCarlo.Settings settings) {
     List<InputQuantity> inputs =
         computation.inputs().stream().map(Computation.Input::quantity).toList();
     Set<Integer> places = places(computation.calculation(), shared);
@@ -76,12 +69,12 @@ public record UncertaintyAnalysis(
     if (!effects.isEmpty()) {
       Calculation.Law law = computation.calculation().law();
       try {
-        outcomes = MonteCarlo.run(law::apply, values, budgets, effects, seed, mostTrials);
+        outcomes = MonteCarlo.run(law::apply, values, budgets, effects, settings);
       } catch (IllegalArgumentException undefined) {
         refused = Optional.of(undefined.getMessage());
       }
     }
-    return new UncertaintyAnalysis(computation, effects, budgets, outcomes, refused, seed);
+    return new UncertaintyAnalysis(computation, effects, budgets, outcomes, refused, settings);
   }
 
   private static List<Budget> budgets(

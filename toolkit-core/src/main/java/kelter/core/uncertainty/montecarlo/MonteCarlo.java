@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import kelter.core.uncertainty.Budget;
 import kelter.core.uncertainty.Effect;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -26,10 +27,40 @@ public final class MonteCarlo {
   /** Trials in a block; JCGM 101:2008, 7.9.4 b, for a coverage probability up to 99 %. */
   public static final int BLOCK = 10_000;
 
-  /** Significant digits of an uncertainty that are meaningful: as many as people see. */
-  public static final int DIGITS = 2;
+  /** Blocks that are drawn together, on two processors if there are. */
+  private static final int WAVE = 2;
 
   private MonteCarlo() {}
+
+  /**
+   * How the trials are run.
+   *
+   * @param seed of the generator; the same seed gives the same figures
+   * @param mostTrials at most so many trials, 20000 or more
+   */
+  public record Settings(long seed, int mostTrials) {
+
+    /** Seed 1, up to 200000 trials. */
+    public static final Settings USUAL = new Settings(1, 200_000);
+
+    /** The fewest trials: the figures of two blocks can be compared. */
+    public static final int LEAST_TRIALS = WAVE * BLOCK;
+
+    /** The most trials: their values must be kept. */
+    public static final int MOST_TRIALS = 10_000_000;
+
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if so many trials cannot be run
+     */
+    public Settings {
+      if (mostTrials < LEAST_TRIALS || mostTrials > MOST_TRIALS) {
+        throw new IllegalArgumentException(
+            mostTrials + " trials cannot be run; " + LEAST_TRIALS + " to " + MOST_TRIALS + " can");
+      }
+    }
+  }
 
   /**
    * What came out for one result.
@@ -40,7 +71,8 @@ public final class MonteCarlo {
    * @param high its upper end
    * @param trials how many trials gave a result
    * @param undefined how many trials gave none
-   * @param validation whether the first-order result holds
+   * @param toOneDigit whether the first-order result holds to one digit of its uncertainty
+   * @param toTwoDigits whether it holds to two
    */
   public record Outcome(
       double mean,
@@ -49,70 +81,78 @@ public final class MonteCarlo {
       double high,
       int trials,
       int undefined,
-      Validation validation) {}
+      Validation toOneDigit,
+      Validation toTwoDigits) {}
 
   /**
    * Runs trials.
    *
-   * @param law the calculation; may throw an IllegalArgumentException where it is not defined
+   * @param law the calculation, safe for several threads; may throw an IllegalArgumentException
+   *     where it is not defined
    * @param values the estimates of its inputs, in coherent SI units
    * @param budgets the first-order budget of each result, all of the same effects and the same
    *     coverage probability
    * @param effects what is uncertain about the inputs
-   * @param seed of the generator
-   * @param mostTrials at most so many trials, two blocks or more
+   * @param settings how many trials, with which seed
    * @return one outcome for each result
-   * @throws IllegalArgumentException if fewer than two blocks are allowed, or most trials give no
-   *     result
+   * @throws IllegalArgumentException if most trials give no result
    */
   public static List<Outcome> run(
       UnaryOperator<double[]> law,
       double[] values,
       List<Budget> budgets,
       List<Effect> effects,
-      long seed,
-      int mostTrials) {
-    if (mostTrials < 2 * BLOCK) {
-      throw new IllegalArgumentException(
-          "at least " + 2 * BLOCK + " trials are needed, not " + mostTrials);
+      Settings settings) {
+    List<Series> results = new ArrayList<>();
+    budgets.forEach(budget -> results.add(new Series(budget, settings.mostTrials())));
+    SplitMix64 seeds = new SplitMix64(settings.seed());
+    int drawn = 0;
+    boolean settled = false;
+    while (!settled && drawn + WAVE * BLOCK <= settings.mostTrials()) {
+      List<UniformRandomProvider> generators =
+          IntStream.range(0, WAVE).mapToObj(i -> generator(seeds)).toList();
+      List<double[][]> wave =
+          generators.parallelStream().map(each -> block(law, values, effects, each)).toList();
+      for (double[][] block : wave) {
+        for (int i = 0; i < results.size(); i++) {
+          results.get(i).addBlock(block, i);
+        }
+      }
+      drawn += WAVE * BLOCK;
+      settled = results.stream().allMatch(Series::isSettled);
     }
-    UniformRandomProvider random = generator(seed);
+    return results.stream().map(Series::outcome).toList();
+  }
+
+  /** XoRoShiRo128++, its state filled by SplitMix64 as its authors advise. */
+  private static UniformRandomProvider generator(SplitMix64 seeds) {
+    return new XoRoShiRo128PlusPlus(seeds.nextLong(), seeds.nextLong());
+  }
+
+  /** The results of each trial of a block; none where the calculation refuses the values. */
+  private static double[][] block(
+      UnaryOperator<double[]> law,
+      double[] values,
+      List<Effect> effects,
+      UniformRandomProvider random) {
     DoubleSupplier[] draws = new DoubleSupplier[effects.size()];
     double[][] moves = new double[effects.size()][];
     for (int e = 0; e < moves.length; e++) {
       draws[e] = Draw.of(effects.get(e), random);
       moves[e] = effects.get(e).moves().stream().mapToDouble(Double::doubleValue).toArray();
     }
-    List<Series> results = new ArrayList<>();
-    budgets.forEach(budget -> results.add(new Series(budget, mostTrials)));
-    int drawn = 0;
-    boolean settled = false;
-    while (drawn < 2 * BLOCK || (!settled && drawn + BLOCK <= mostTrials)) {
-      for (int trial = 0; trial < BLOCK; trial++) {
-        add(compute(law, drawn(values, draws, moves)), results);
+    double[][] results = new double[BLOCK][];
+    for (int trial = 0; trial < BLOCK; trial++) {
+      double[] x = values.clone();
+      for (int e = 0; e < moves.length; e++) {
+        double z = draws[e].getAsDouble();
+        for (int i = 0; i < x.length; i++) {
+          x[i] += z * moves[e][i];
+        }
       }
-      results.forEach(Series::endBlock);
-      drawn += BLOCK;
-      settled = drawn >= 2 * BLOCK && results.stream().allMatch(Series::isSettled);
+      results[trial] = compute(law, x);
     }
-    return results.stream().map(Series::outcome).toList();
-  }
-
-  /** XoRoShiRo128++, its state filled by SplitMix64 as its authors advise. */
-  private static UniformRandomProvider generator(long seed) {
-    SplitMix64 filler = new SplitMix64(seed);
-    return new XoRoShiRo128PlusPlus(filler.nextLong(), filler.nextLong());
-  }
-
-  private static double[] drawn(double[] values, DoubleSupplier[] draws, double[][] moves) {
-    double[] x = values.clone();
-    for (int e = 0; e < moves.length; e++) {
-      double z = draws[e].getAsDouble();
-      for (int i = 0; i < x.length; i++) {
-        x[i] += z * moves[e][i];
-      }
-    }
-    return x;
+    return results;
   }
 
   private static double[] compute(UnaryOperator<double[]> law, double[] x) {
@@ -120,12 +160,6 @@ public final class MonteCarlo {
       return law.apply(x);
     } catch (IllegalArgumentException undefined) {
       return new double[0];
-    }
-  }
-
-  private static void add(double[] y, List<Series> results) {
-    for (int i = 0; i < results.size(); i++) {
-      results.get(i).add(i < y.length ? y[i] : Double.NaN);
     }
   }
 }

@@ -16,7 +16,6 @@ final class Series {
   private final double[] values;
   private final List<double[]> blocks = new ArrayList<>();
   private int size;
-  private int start;
   private int undefined;
 
   Series(Budget budget, int mostTrials) {
@@ -24,22 +23,23 @@ final class Series {
     this.values = new double[mostTrials];
   }
 
-  /** Takes the result of a trial; what is not finite is counted as none. */
-  void add(double value) {
-    if (Double.isFinite(value)) {
-      values[size++] = value;
-    } else {
-      undefined++;
+  /**
+   * Takes one result of each trial of a block; what is missing or not finite is counted as none.
+   */
+  void addBlock(double[][] trials, int place) {
+    int start = size;
+    for (double[] results : trials) {
+      if (place < results.length && Double.isFinite(results[place])) {
+        values[size++] = results[place];
+      } else {
+        undefined++;
+      }
     }
-  }
-
-  void endBlock() {
-    if (size - start < MonteCarlo.BLOCK / 2) {
+    if (size - start < trials.length / 2) {
       throw new IllegalArgumentException(
           "the uncertainties are so large that most values they allow give no result");
     }
     blocks.add(figures(Arrays.copyOfRange(values, start, size)));
-    start = size;
   }
 
   /** Mean, standard deviation, low and high end of the coverage interval. */
@@ -84,18 +84,29 @@ final class Series {
     return sum / blocks.size();
   }
 
-  /** Whether the comparison with first order is settled; needs two blocks. */
+  /** Whether more trials would not change the comparison with first order; needs two blocks. */
   boolean isSettled() {
-    return validation(average(2), average(3)).isSettled();
+    double low = average(2);
+    double high = average(3);
+    Validation two = validation(low, high, 2);
+    return two.isSettled()
+        && (two.holds() == Validation.Answer.YES || validation(low, high, 1).isSettled());
   }
 
-  private Validation validation(double low, double high) {
-    return Validation.of(budget, low, high, MonteCarlo.DIGITS, steadyWithin(), undefined > 0);
+  private Validation validation(double low, double high, int digits) {
+    return Validation.of(budget, low, high, digits, steadyWithin(), undefined > 0);
   }
 
   MonteCarlo.Outcome outcome() {
     double[] all = figures(Arrays.copyOf(values, size));
     return new MonteCarlo.Outcome(
-        all[0], all[1], all[2], all[3], size, undefined, validation(all[2], all[3]));
+        all[0],
+        all[1],
+        all[2],
+        all[3],
+        size,
+        undefined,
+        validation(all[2], all[3], 1),
+        validation(all[2], all[3], 2));
   }
 }

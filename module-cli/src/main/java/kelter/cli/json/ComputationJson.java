@@ -1,0 +1,141 @@
+package kelter.cli.json;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.module.Computation;
+import kelter.core.module.Output;
+import kelter.core.module.UncertaintyAnalysis;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.uncertainty.Budget;
+import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.montecarlo.MonteCarlo;
+
+/** A calculation as JSON. */
+public final class ComputationJson {
+
+  private ComputationJson() {}
+
+  /**
+   * A calculation.
+   *
+   * @param computation what was computed
+   * @param analysis its uncertainty in full, if it was asked for
+   * @return the text
+   */
+  public static String of(Computation computation, Optional<UncertaintyAnalysis> analysis) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-computation/1");
+          out.text("calculation", computation.calculation().id());
+          out.objects(
+              "results",
+              computation.results(),
+              result -> {
+                out.text("id", result.output().id());
+                out.number("value", result.quantity().value());
+                out.text("unit", result.quantity().unit().code());
+                out.number("u", result.quantity().standardUncertainty());
+              });
+          out.objects(
+              "inputs",
+              computation.inputs(),
+              input -> {
+                out.text("id", input.parameter().id());
+                out.text("text", input.text());
+                out.bool("given", input.given());
+              });
+          if (analysis.isPresent()) {
+            out.object("uncertainty", () -> writeAnalysis(out, analysis.get()));
+          }
+          out.text("formula", computation.calculation().formula());
+          out.text("range", computation.calculation().range());
+          out.source(computation.calculation().source());
+          out.cautions(computation.calculation().cautions());
+        });
+  }
+
+  private static void writeAnalysis(JsonOutput out, UncertaintyAnalysis analysis)
+      throws IOException {
+    out.text("seed", Long.toString(analysis.settings().seed()));
+    if (analysis.refused().isPresent()) {
+      out.text("monteCarloRefused", analysis.refused().get());
+    }
+    List<Output> outputs = analysis.computation().calculation().outputs();
+    out.objects(
+        "budgets",
+        outputs,
+        output -> {
+          int place = outputs.indexOf(output);
+          writeBudget(out, analysis, output, analysis.budgets().get(place));
+          if (!analysis.outcomes().isEmpty()) {
+            MonteCarlo.Outcome outcome = analysis.outcomes().get(place);
+            out.object("monteCarlo", () -> writeOutcome(out, output.kind(), outcome));
+          }
+        });
+  }
+
+  private static void writeBudget(
+      JsonOutput out, UncertaintyAnalysis analysis, Output output, Budget budget)
+      throws IOException {
+    double factor = output.kind().unit().factor();
+    out.text("id", output.id());
+    out.value("value", budget.result().value(), output.kind(), output.kind().unit());
+    out.text("unit", output.kind().unit().code());
+    out.number("u", budget.result().standardUncertainty() / factor);
+    out.number("degreesOfFreedom", budget.degreesOfFreedom());
+    out.number("coverageProbability", budget.coverageProbability());
+    out.number("coverageFactor", budget.coverageFactor());
+    out.number("expanded", budget.expanded() / factor);
+    out.objects("lines", budget.lines(), line -> writeLine(out, analysis, output, line));
+  }
+
+  private static void writeLine(
+      JsonOutput out, UncertaintyAnalysis analysis, Output output, Budget.Line line)
+      throws IOException {
+    Effect effect = line.effect();
+    double factor = output.kind().unit().factor();
+    List<Computation.Input> inputs = analysis.computation().inputs();
+    out.text("effect", effect.title());
+    out.text("distribution", effect.shape().words());
+    out.number("degreesOfFreedom", effect.degreesOfFreedom());
+    out.objects(
+        "inputs",
+        effect.inputs(),
+        place -> {
+          QuantityKind kind = inputs.get(place).parameter().kind();
+          out.text("id", inputs.get(place).parameter().id());
+          out.value("value", inputs.get(place).quantity().value(), kind, kind.unit());
+          out.text("unit", kind.unit().code());
+          out.number("u", effect.moves().get(place) / kind.unit().factor());
+        });
+    if (effect.inputs().size() == 1) {
+      QuantityKind kind = inputs.get(effect.inputs().get(0)).parameter().kind();
+      out.number("sensitivity", line.sensitivity() * kind.unit().factor() / factor);
+    }
+    out.number("contribution", line.contribution() / factor);
+    out.number("share", line.share());
+  }
+
+  private static void writeOutcome(JsonOutput out, QuantityKind kind, MonteCarlo.Outcome outcome)
+      throws IOException {
+    double factor = kind.unit().factor();
+    out.value("mean", outcome.mean(), kind, kind.unit());
+    out.number("u", outcome.standardUncertainty() / factor);
+    out.value("low", outcome.low(), kind, kind.unit());
+    out.value("high", outcome.high(), kind, kind.unit());
+    out.number("trials", outcome.trials());
+    out.number("undefined", outcome.undefined());
+    out.number("steadyWithin", outcome.toTwoDigits().noise() / factor);
+    out.number("lowDifference", outcome.toTwoDigits().lowDifference() / factor);
+    out.number("highDifference", outcome.toTwoDigits().highDifference() / factor);
+    out.object(
+        "firstOrderHolds",
+        () -> {
+          out.number("toleranceOfOneDigit", outcome.toOneDigit().tolerance() / factor);
+          out.text("toOneDigit", outcome.toOneDigit().holds().words());
+          out.number("toleranceOfTwoDigits", outcome.toTwoDigits().tolerance() / factor);
+          out.text("toTwoDigits", outcome.toTwoDigits().holds().words());
+        });
+  }
+}
