@@ -65,7 +65,7 @@ final class ComputeCommand implements Command {
             OptionSpec.builder(TRIALS)
                 .paramLabel("N")
                 .type(Integer.class)
-                .description("with --budget: at most so many trials (default 200000)")
+                .description("with --budget: at most so many trials (default 100000)")
                 .build())
         .addPositional(Arguments.parameter("NAME", String.class, "the name of a calculation"))
         .addPositional(

@@ -27,8 +27,8 @@ public final class MonteCarlo {
   /** Trials in a block; JCGM 101:2008, 7.9.4 b, for a coverage probability up to 99 %. */
   public static final int BLOCK = 10_000;
 
-  /** Blocks that are drawn together, on two processors if there are. */
-  private static final int WAVE = 2;
+  /** Blocks that are drawn together, on as many processors if there are. */
+  private static final int WAVE = 4;
 
   private MonteCarlo() {}
 
@@ -36,14 +36,14 @@ public final class MonteCarlo {
    * How the trials are run.
    *
    * @param seed of the generator; the same seed gives the same figures
-   * @param mostTrials at most so many trials, 20000 or more
+   * @param mostTrials at most so many trials, 40000 or more
    */
   public record Settings(long seed, int mostTrials) {
 
-    /** Seed 1, up to 200000 trials. */
-    public static final Settings USUAL = new Settings(1, 200_000);
+    /** Seed 1, up to 100000 trials. */
+    public static final Settings USUAL = new Settings(1, 100_000);
 
-    /** The fewest trials: the figures of two blocks can be compared. */
+    /** The fewest trials: the figures of four blocks can be compared. */
     public static final int LEAST_TRIALS = WAVE * BLOCK;
 
     /** The most trials: their values must be kept. */

@@ -84,29 +84,21 @@ final class Series {
     return sum / blocks.size();
   }
 
-  /** Whether more trials would not change the comparison with first order; needs two blocks. */
+  /**
+   * Whether more trials would not change the comparison with first order; needs two blocks or more.
+   */
   boolean isSettled() {
-    double low = average(2);
-    double high = average(3);
-    Validation two = validation(low, high, 2);
-    return two.isSettled()
-        && (two.holds() == Validation.Answer.YES || validation(low, high, 1).isSettled());
+    Validation two = validation(2);
+    return two.isSettled() && (two.holds() == Validation.Answer.YES || validation(1).isSettled());
   }
 
-  private Validation validation(double low, double high, int digits) {
-    return Validation.of(budget, low, high, digits, steadyWithin(), undefined > 0);
+  private Validation validation(int digits) {
+    return Validation.of(budget, average(2), average(3), digits, steadyWithin(), undefined > 0);
   }
 
   MonteCarlo.Outcome outcome() {
     double[] all = figures(Arrays.copyOf(values, size));
     return new MonteCarlo.Outcome(
-        all[0],
-        all[1],
-        all[2],
-        all[3],
-        size,
-        undefined,
-        validation(all[2], all[3], 1),
-        validation(all[2], all[3], 2));
+        all[0], all[1], all[2], all[3], size, undefined, validation(1), validation(2));
   }
 }

@@ -17,8 +17,8 @@ import kelter.core.uncertainty.Budget;
 public record Validation(
     double tolerance, double lowDifference, double highDifference, double noise, Answer holds) {
 
-  /** Figures this many times steadier than the tolerance settle the comparison. */
-  private static final double FINER = 5;
+  /** The difference must be this many times farther from the tolerance than figures are steady. */
+  private static final double MARGIN = 2;
 
   /** The answer of the comparison. */
   public enum Answer {
@@ -73,8 +73,7 @@ public record Validation(
     if (Double.isNaN(difference)) {
       return Answer.NO;
     }
-    boolean clear = noise <= tolerance / FINER || Math.abs(difference - tolerance) > noise;
-    if (!clear) {
+    if (noise > 0 && Math.abs(difference - tolerance) <= MARGIN * noise) {
       return Answer.UNSETTLED;
     }
     return difference <= tolerance ? Answer.YES : Answer.NO;
