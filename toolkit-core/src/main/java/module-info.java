@@ -16,6 +16,7 @@ module kelter.core {
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.file;
+  exports kelter.core.instrument;
   exports kelter.core.job;
   exports kelter.core.module;
   exports kelter.core.option;

@@ -9,16 +9,25 @@ import kelter.core.check.Finding;
 import kelter.core.file.JobFile;
 import kelter.core.job.Job;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter check JOB}: the findings. */
 final class CheckCommand implements Command {
+
+  private static final String RISK = "--risk";
 
   @Override
   public CommandSpec spec() {
     return Arguments.command(
             "check",
             Arguments.lines("Hold the readings of a job against their limits."),
-            "kelter check demo/jobs/washer-extractor.json")
+            "kelter check demo/jobs/washer-extractor.json",
+            "kelter check --risk demo/jobs/heater-coarse.json")
+        .addOption(
+            OptionSpec.builder(RISK)
+                .type(boolean.class)
+                .description("also tell the risks of a wrong verdict, and guard bands")
+                .build())
         .addPositional(Arguments.jobFile("a job file"));
   }
 
@@ -27,12 +36,16 @@ final class CheckCommand implements Command {
     Workshop workshop = invocation.workshop();
     Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
     List<Finding> findings = workshop.findings(job);
+    boolean risk = invocation.given().hasMatchedOption(RISK);
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(ResultJson.findings(job, findings));
+      invocation
+          .terminal()
+          .printUtf8(ResultJson.findings(job, findings, workshop.settling(job), risk));
     } else {
       invocation
           .terminal()
-          .print(FindingsText.of(job, findings, workshop.rule(), invocation.terminal()));
+          .print(
+              FindingsText.of(job, findings, workshop.settling(job), risk, invocation.terminal()));
     }
   }
 }

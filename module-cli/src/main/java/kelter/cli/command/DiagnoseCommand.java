@@ -33,13 +33,15 @@ final class DiagnoseCommand implements Command {
     Diagnosis diagnosis = workshop.diagnose(job);
     List<String> notes = workshop.notes(job);
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(ResultJson.diagnosis(job, findings, diagnosis, notes));
+      invocation
+          .terminal()
+          .printUtf8(ResultJson.diagnosis(job, findings, workshop.settling(job), diagnosis, notes));
     } else {
       invocation
           .terminal()
           .print(
               DiagnosisText.of(
-                  job, findings, workshop.rule(), diagnosis, notes, invocation.terminal()));
+                  job, findings, workshop.settling(job), diagnosis, notes, invocation.terminal()));
     }
   }
 }

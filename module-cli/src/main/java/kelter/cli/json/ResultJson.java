@@ -3,7 +3,9 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import kelter.core.check.Finding;
+import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Option;
@@ -19,14 +21,20 @@ public final class ResultJson {
    *
    * @param job the job
    * @param findings its findings
+   * @param settling how undecided ones could be settled
+   * @param risks whether to tell the risks of a wrong verdict
    * @return the text
    */
-  public static String findings(Job job, List<Finding> findings) {
+  public static String findings(Job job, List<Finding> findings, Settling settling, boolean risks) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-findings/1");
           out.text("job", job.id());
-          writeFindings(out, findings);
+          writeLibrary(out, job);
+          writeFindings(out, findings, settling);
+          if (risks) {
+            RiskJson.write(out, findings, settling.rule());
+          }
         });
   }
 
@@ -35,17 +43,19 @@ public final class ResultJson {
    *
    * @param job the job
    * @param findings its findings
+   * @param settling how undecided ones could be settled
    * @param diagnosis its diagnosis
    * @param notes what else should be known
    * @return the text
    */
   public static String diagnosis(
-      Job job, List<Finding> findings, Diagnosis diagnosis, List<String> notes) {
+      Job job, List<Finding> findings, Settling settling, Diagnosis diagnosis, List<String> notes) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-diagnosis/1");
           out.text("job", job.id());
-          writeFindings(out, findings);
+          writeLibrary(out, job);
+          writeFindings(out, findings, settling);
           out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
           out.objects(
               "faults",
@@ -71,11 +81,22 @@ public final class ResultJson {
         });
   }
 
-  private static void writeFindings(JsonOutput out, List<Finding> findings) throws IOException {
-    out.objects("findings", findings, finding -> writeFinding(out, finding));
+  private static void writeLibrary(JsonOutput out, Job job) throws IOException {
+    out.texts(
+        "libraryInstruments",
+        job.instruments().stream()
+            .filter(instrument -> instrument.typical().isPresent())
+            .map(Instrument::id)
+            .toList());
   }
 
-  private static void writeFinding(JsonOutput out, Finding finding) throws IOException {
+  private static void writeFindings(JsonOutput out, List<Finding> findings, Settling settling)
+      throws IOException {
+    out.objects("findings", findings, finding -> writeFinding(out, finding, settling));
+  }
+
+  private static void writeFinding(JsonOutput out, Finding finding, Settling settling)
+      throws IOException {
     out.text("id", finding.id());
     out.text("component", finding.component());
     out.text("observable", finding.observable());
@@ -104,6 +125,7 @@ public final class ResultJson {
     out.source(finding.source());
     out.cautions(finding.cautions());
     out.text("remark", finding.remark());
+    out.texts("toSettle", settling.of(finding));
   }
 
   private static void writeState(JsonOutput out, Diagnosis.RankedState state) throws IOException {

@@ -7,8 +7,8 @@ import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
-import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
+import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
@@ -43,7 +43,7 @@ public final class DiagnosisText {
    *
    * @param job the job
    * @param findings its findings
-   * @param rule the rule by which their verdicts were given
+   * @param settling how undecided ones could be settled
    * @param diagnosis its diagnosis
    * @param notes what else a person should know, such as parts that no module knows faults of
    * @param terminal where it will be shown
@@ -52,13 +52,13 @@ public final class DiagnosisText {
   public static String of(
       Job job,
       List<Finding> findings,
-      DecisionRule rule,
+      Settling settling,
       Diagnosis diagnosis,
       List<String> notes,
       Terminal terminal) {
     DiagnosisText text = new DiagnosisText(terminal);
     JobText.write(job, text.layout);
-    FindingsText.write(findings, rule, text.layout, text.cautions, terminal, false);
+    FindingsText.write(findings, settling, text.layout, text.cautions, terminal, false);
     text.ranking(diagnosis);
     text.next(diagnosis);
     text.plan(job, diagnosis);

@@ -70,11 +70,13 @@ final class Figures {
   }
 
   static String limits(Finding finding) {
-    Limits limits = finding.limits();
-    Unit unit = finding.unit();
+    return limits(finding.limits(), finding.kind(), finding.unit());
+  }
+
+  static String limits(Limits limits, QuantityKind kind, Unit unit) {
     String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
-    String low = QuantityFormat.plain(finding.kind().fromSi(limits.low(), unit));
-    String high = QuantityFormat.plain(finding.kind().fromSi(limits.high(), unit));
+    String low = QuantityFormat.plain(kind.fromSi(limits.low(), unit));
+    String high = QuantityFormat.plain(kind.fromSi(limits.high(), unit));
     if (Double.isInfinite(limits.high())) {
       return "at least " + low + symbol;
     }

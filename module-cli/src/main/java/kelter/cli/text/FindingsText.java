@@ -2,8 +2,8 @@ package kelter.cli.text;
 
 import java.util.List;
 import kelter.cli.terminal.Terminal;
-import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
+import kelter.core.check.Settling;
 import kelter.core.check.Verdict;
 import kelter.core.job.Job;
 
@@ -17,20 +17,25 @@ public final class FindingsText {
    *
    * @param job the job
    * @param findings its findings
-   * @param rule the rule by which the verdicts were given
+   * @param settling how undecided ones could be settled
+   * @param risks whether to tell the risks of a wrong verdict
    * @param terminal where they will be shown
    * @return the text, with a line end after the last line
    */
-  public static String of(Job job, List<Finding> findings, DecisionRule rule, Terminal terminal) {
+  public static String of(
+      Job job, List<Finding> findings, Settling settling, boolean risks, Terminal terminal) {
     Layout layout = new Layout(terminal);
     JobText.write(job, layout);
-    write(findings, rule, layout, new Cautions(layout), terminal, true);
+    write(findings, settling, layout, new Cautions(layout), terminal, true);
+    if (risks) {
+      RiskText.write(findings, settling.rule(), layout);
+    }
     return layout.toString();
   }
 
   static void write(
       List<Finding> findings,
-      DecisionRule rule,
+      Settling settling,
       Layout layout,
       Cautions cautions,
       Terminal terminal,
@@ -41,14 +46,14 @@ public final class FindingsText {
       return;
     }
     for (Finding finding : findings) {
-      write(finding, rule, layout, terminal, withSources);
+      write(finding, settling, layout, terminal, withSources);
     }
     layout.line("  Whoever takes these readings again:");
     findings.forEach(finding -> cautions.writeNew("  ", finding.cautions()));
   }
 
   private static void write(
-      Finding finding, DecisionRule rule, Layout layout, Terminal terminal, boolean withSource) {
+      Finding finding, Settling settling, Layout layout, Terminal terminal, boolean withSource) {
     layout.hanging("  ", finding.component() + ": " + finding.title());
     String verdict = finding.verdict().words();
     boolean needsAttention =
@@ -67,10 +72,7 @@ public final class FindingsText {
     if (finding.judgement().assumed()) {
       layout.hanging("      ", "No instrument named: an ordinary one is assumed.");
     }
-    String toSettle = finding.toSettle(rule);
-    if (!toSettle.isEmpty()) {
-      layout.hanging("      ", toSettle);
-    }
+    settling.of(finding).forEach(sentence -> layout.hanging("      ", sentence));
     if (!finding.remark().isBlank()) {
       layout.hanging("      ", finding.remark());
     }

@@ -1,6 +1,7 @@
 package kelter.cli.text;
 
 import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 
 /** What a job is about, in a few lines. */
@@ -19,6 +20,15 @@ final class JobText {
     }
     if (!job.complaint().displayed().isBlank()) {
       layout.hanging("  Displayed: ", job.complaint().displayed());
+    }
+    for (Instrument instrument : job.instruments()) {
+      if (instrument.typical().isPresent()) {
+        layout.hanging(
+            "  Library:   ",
+            instrument.id()
+                + ", not described in the job; "
+                + instrument.typical().get().display());
+      }
     }
   }
 }

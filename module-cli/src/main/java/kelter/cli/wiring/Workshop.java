@@ -12,6 +12,8 @@ import java.util.Set;
 import kelter.core.check.Check;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
+import kelter.core.check.RepeatsCheck;
+import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
@@ -107,7 +109,7 @@ public final class Workshop {
   }
 
   /**
-   * Applies every check.
+   * Applies every check, and holds repeated readings against each other.
    *
    * @param job the job
    * @return the findings, in the order of the modules and of their checks
@@ -119,7 +121,20 @@ public final class Workshop {
         findings.addAll(check.apply(job, rule));
       }
     }
+    if (job.measurements().stream().anyMatch(measurement -> measurement.readings().size() > 1)) {
+      findings.addAll(new RepeatsCheck(vocabulary()).apply(job, rule));
+    }
     return findings;
+  }
+
+  /**
+   * How undecided findings of a job could be settled.
+   *
+   * @param job the job
+   * @return what tells it
+   */
+  public Settling settling(Job job) {
+    return new Settling(job, vocabulary(), rule);
   }
 
   /**

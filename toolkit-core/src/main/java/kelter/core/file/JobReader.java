@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Instrument;
@@ -15,6 +16,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.quantity.Scale;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Vocabulary;
@@ -37,7 +39,7 @@ final class JobReader {
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
   static final Set<String> INSTRUMENT = JsonNode.names("id", "title", "functions");
-  static final Set<String> FUNCTION = JsonNode.names("measures", "accuracy", "resolution");
+  static final Set<String> FUNCTION = JsonNode.names("measures", "accuracy", "resolution", "range");
 
   private final Vocabulary vocabulary;
   private final List<Problem> problems = new ArrayList<>();
@@ -71,6 +73,7 @@ final class JobReader {
       instruments.forEach(instrument -> instrumentIds.add(instrument.id()));
       measurements =
           new MeasurementReader(vocabulary, appliance.get(), instrumentIds).measurements(root);
+      addTypical(instruments, instrumentIds, measurements);
     }
     List<Measurement> read = measurements;
     Optional<Prices> prices = root.optional("prices").flatMap(PricesReader::prices);
@@ -82,6 +85,18 @@ final class JobReader {
         () ->
             new Job(
                 id.get(), date.orElse(""), appliance.get(), complaint, instruments, read, prices));
+  }
+
+  /** Adds the instruments of the library that readings name without the job defining them. */
+  private static void addTypical(
+      List<Instrument> instruments, Set<String> ids, List<Measurement> measurements) {
+    for (Measurement measurement : measurements) {
+      measurement
+          .instrument()
+          .filter(ids::add)
+          .flatMap(InstrumentLibrary::find)
+          .ifPresent(instruments::add);
+    }
   }
 
   private static String date(String text) {
@@ -115,6 +130,13 @@ final class JobReader {
     return instruments;
   }
 
+  /** The size of a count is a difference, also of a thermometer. */
+  private static double difference(String text, QuantityKind kind) {
+    boolean temperature = kind.scale() == Scale.TEMPERATURE;
+    return QuantityParser.parse(text, temperature ? QuantityKind.TEMPERATURE_DIFFERENCE : kind)
+        .si();
+  }
+
   private List<Instrument.Function> functions(JsonNode instrument) {
     List<Instrument.Function> functions = new ArrayList<>();
     for (JsonNode node : instrument.optional("functions").map(JsonNode::items).orElse(List.of())) {
@@ -128,13 +150,25 @@ final class JobReader {
       }
       Optional<Double> resolution =
           node.optional("resolution")
+              .flatMap(field -> field.read(text -> difference(text, kind.get())));
+      Optional<Double> range =
+          node.optional("range")
               .flatMap(field -> field.read(text -> QuantityParser.parse(text, kind.get()).si()));
       node.required("accuracy")
           .flatMap(
               field ->
                   field.read(
                       text -> Accuracy.parse(text, kind.get(), resolution.orElse(Double.NaN))))
-          .ifPresent(accuracy -> functions.add(new Instrument.Function(kind.get(), accuracy)));
+          .flatMap(
+              accuracy ->
+                  node.make(
+                      () ->
+                          new Instrument.Function(
+                              kind.get(),
+                              accuracy,
+                              resolution.orElse(0.0),
+                              range.orElse(Double.POSITIVE_INFINITY))))
+          .ifPresent(functions::add);
     }
     return functions;
   }

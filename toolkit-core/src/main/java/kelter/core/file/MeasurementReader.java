@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
@@ -54,9 +55,7 @@ final class MeasurementReader {
     Optional<Observable> observable =
         component.flatMap(of -> observableField.flatMap(field -> observable(field, of)));
     Optional<JsonNode> readingField = node.required("reading");
-    Optional<String> instrument =
-        node.optional("instrument")
-            .flatMap(field -> field.word(instruments, "instrument of this job"));
+    Optional<String> instrument = node.optional("instrument").flatMap(this::instrument);
     String note = node.optional("note").flatMap(JsonNode::text).orElse("");
     if (observable.isEmpty()) {
       return Optional.empty();
@@ -76,6 +75,17 @@ final class MeasurementReader {
                 conditions,
                 instrument,
                 note));
+  }
+
+  /** An instrument of the job, or one of the library; those are told where neither is meant. */
+  private Optional<String> instrument(JsonNode field) {
+    Optional<String> word = field.text();
+    if (word.isEmpty() || instruments.contains(word.get())) {
+      return word;
+    }
+    Set<String> known = new LinkedHashSet<>(instruments);
+    known.addAll(InstrumentLibrary.ids());
+    return field.word(known, "instrument of this job or of the library");
   }
 
   private Optional<Observable> observable(JsonNode field, Component component) {

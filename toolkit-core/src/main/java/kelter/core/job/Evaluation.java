@@ -2,7 +2,7 @@ package kelter.core.job;
 
 import java.util.List;
 import java.util.Optional;
-import kelter.core.uncertainty.Accuracy;
+import kelter.core.uncertainty.ErrorModel;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.vocabulary.Observable;
 
@@ -16,8 +16,18 @@ import kelter.core.vocabulary.Observable;
  *
  * @param estimate the estimate in the coherent SI unit
  * @param assumed whether the accuracy of an ordinary instrument had to be assumed
+ * @param error the standard uncertainty by the limits of error alone, in the coherent SI unit
+ * @param rounding that by the rounding of what was written down
+ * @param scatter that of the mean by the scatter of repeated readings, 0 for a single reading
+ * @param readings how many readings there are
  */
-public record Evaluation(Estimate estimate, boolean assumed) {
+public record Evaluation(
+    Estimate estimate,
+    boolean assumed,
+    double error,
+    double rounding,
+    double scatter,
+    int readings) {
 
   /**
    * Evaluates a measurement.
@@ -36,21 +46,25 @@ public record Evaluation(Estimate estimate, boolean assumed) {
     if (values.size() < measurement.readings().size()) {
       return Optional.empty();
     }
-    Optional<Accuracy> own =
+    Reading.Value first = values.get(0);
+    double mean = values.stream().mapToDouble(v -> v.quantity().si()).average().orElseThrow();
+    Optional<ErrorModel> own =
         measurement
             .instrument()
             .flatMap(job::instrument)
-            .flatMap(instrument -> instrument.accuracy(observable.kind()));
-    Reading.Value first = values.get(0);
-    double mean = values.stream().mapToDouble(v -> v.quantity().si()).average().orElseThrow();
+            .flatMap(instrument -> instrument.range(observable.kind(), mean))
+            .map(Instrument.Function::error);
     double stated = first.quantity().standardUncertaintySi();
     double error =
         stated > 0
             ? stated
             : own.orElse(observable.procedure().typical()).standardUncertainty(mean);
     double rounding = first.resolution() * first.quantity().unit().factor() / Math.sqrt(12);
-    double u = Math.hypot(Math.hypot(error, rounding), scatterOfMean(values, mean));
-    return Optional.of(new Evaluation(new Estimate(mean, u), stated == 0 && own.isEmpty()));
+    double scatter = scatterOfMean(values, mean);
+    double u = Math.hypot(Math.hypot(error, rounding), scatter);
+    boolean assumed = stated == 0 && own.isEmpty();
+    return Optional.of(
+        new Evaluation(new Estimate(mean, u), assumed, error, rounding, scatter, values.size()));
   }
 
   /** Experimental standard deviation of the mean, JCGM 100:2008, equation (5). */

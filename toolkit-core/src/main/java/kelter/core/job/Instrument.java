@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.uncertainty.Accuracy;
+import kelter.core.source.Source;
+import kelter.core.uncertainty.ErrorModel;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -15,9 +16,12 @@ import kelter.core.vocabulary.Ids;
  *
  * @param id its name within the job
  * @param title what it is, may be empty
- * @param functions what it measures, and how well
+ * @param functions what it measures, and how well; one for each range
+ * @param notes what else matters of it, such as its input resistance or test voltage, may be empty
+ * @param typical where its figures come from if it is not the user's own but typical of its class
  */
-public record Instrument(String id, String title, List<Function> functions) {
+public record Instrument(
+    String id, String title, List<Function> functions, String notes, Optional<Source> typical) {
 
   /** What an instrument can measure, by the words of a job file. */
   public static final Map<String, QuantityKind> MEASURES = measures();
@@ -48,29 +52,111 @@ public record Instrument(String id, String title, List<Function> functions) {
   public Instrument {
     Ids.require(id);
     Objects.requireNonNull(title);
+    Objects.requireNonNull(notes);
+    Objects.requireNonNull(typical);
     functions = List.copyOf(functions);
   }
 
   /**
-   * One thing that an instrument measures.
+   * An instrument of the user's own.
    *
-   * @param kind what it measures
-   * @param accuracy how well
+   * @param id its name within the job
+   * @param title what it is, may be empty
+   * @param functions what it measures, and how well
    */
-  public record Function(QuantityKind kind, Accuracy accuracy) {}
+  public Instrument(String id, String title, List<Function> functions) {
+    this(id, title, functions, "", Optional.empty());
+  }
 
   /**
-   * How well the instrument measures a kind of quantity.
+   * One thing that an instrument measures, in one range.
+   *
+   * @param kind what it measures
+   * @param error how far a reading may be off
+   * @param resolution the size of one count in the coherent SI unit, 0 if it is not stated
+   * @param end the greatest reading of the range in the coherent SI unit, infinite if it is not
+   *     stated
+   */
+  public record Function(QuantityKind kind, ErrorModel error, double resolution, double end) {
+
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if the resolution is negative or the range has no end above
+     *     zero
+     */
+    public Function {
+      Objects.requireNonNull(kind);
+      Objects.requireNonNull(error);
+      if (!(resolution >= 0) || !(end > 0)) {
+        throw new IllegalArgumentException(
+            "a resolution is not negative and a range ends above zero");
+      }
+    }
+
+    /**
+     * A function of which neither resolution nor range are stated.
+     *
+     * @param kind what it measures
+     * @param error how far a reading may be off
+     */
+    public Function(QuantityKind kind, ErrorModel error) {
+      this(kind, error, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Whether a value can be read in this range.
+     *
+     * @param si a value in the coherent SI unit
+     * @return true if it can
+     */
+    public boolean reaches(double si) {
+      return Math.abs(si) <= end;
+    }
+
+    /**
+     * What a reading in this range is worth, its rounding to the resolution included (rectangular,
+     * JCGM 100:2008, F.2.2.1).
+     *
+     * @param si the reading in the coherent SI unit
+     * @return the standard uncertainty in the coherent SI unit
+     */
+    public double standardUncertainty(double si) {
+      return Math.hypot(error.standardUncertainty(si), resolution / Math.sqrt(12));
+    }
+  }
+
+  /**
+   * The functions that measure a kind of quantity.
    *
    * @param kind what is measured
-   * @return the accuracy of its function for that very kind, else of its first for that dimension,
-   *     or empty if it has neither
+   * @return those for that very kind, else those for its dimension; may be empty
    */
-  public Optional<Accuracy> accuracy(QuantityKind kind) {
-    Optional<Function> exact =
-        functions.stream().filter(f -> f.kind().name().equals(kind.name())).findFirst();
-    return exact
-        .or(() -> functions.stream().filter(f -> f.kind().accepts(kind.unit())).findFirst())
-        .map(Function::accuracy);
+  public List<Function> functions(QuantityKind kind) {
+    List<Function> exact =
+        functions.stream().filter(f -> f.kind().name().equals(kind.name())).toList();
+    return exact.isEmpty()
+        ? functions.stream().filter(f -> f.kind().accepts(kind.unit())).toList()
+        : exact;
+  }
+
+  /**
+   * The range in which a value is read: the smallest that reaches it, else the largest there is.
+   *
+   * @param kind what is measured
+   * @param si the value in the coherent SI unit
+   * @return the function, or empty if it measures no such thing
+   */
+  public Optional<Function> range(QuantityKind kind, double si) {
+    Function best = null;
+    for (Function function : functions(kind)) {
+      boolean better =
+          best == null
+              || (function.reaches(si)
+                  ? !best.reaches(si) || function.end() < best.end()
+                  : !best.reaches(si) && function.end() > best.end());
+      best = better ? function : best;
+    }
+    return Optional.ofNullable(best);
   }
 }

@@ -21,7 +21,7 @@ import kelter.core.quantity.Unit;
  * @param zero where the display of the instrument shows zero, in the coherent SI unit: 273.15 for a
  *     thermometer in Cel, otherwise 0
  */
-public record Accuracy(double ofReading, double fixed, double zero) {
+public record Accuracy(double ofReading, double fixed, double zero) implements ErrorModel {
 
   private static final Pattern OF_READING =
       Pattern.compile("%\\s*(?:(?:of\\s+)?(?:the\\s+)?(?:reading|rdg|value))?\\.?");
@@ -67,6 +67,7 @@ public record Accuracy(double ofReading, double fixed, double zero) {
    * @param readingSi the reading in the coherent SI unit
    * @return the standard uncertainty, in the coherent SI unit
    */
+  @Override
   public double standardUncertainty(double readingSi) {
     return limitOfError(readingSi) / Math.sqrt(3);
   }

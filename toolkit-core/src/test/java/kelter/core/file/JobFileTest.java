@@ -61,8 +61,13 @@ class JobFileTest {
     assertEquals(
         new BigDecimal("1200.50"), job.prices().orElseThrow().parts().get("pump.renew").amount());
     assertEquals(
-        0.005,
-        job.instrument("standpipe").orElseThrow().functions().get(0).accuracy().limitOfError(1.6),
+        0.005 / Math.sqrt(3),
+        job.instrument("standpipe")
+            .orElseThrow()
+            .functions()
+            .get(0)
+            .error()
+            .standardUncertainty(1.6),
         1e-15);
   }
 
@@ -220,5 +225,38 @@ class JobFileTest {
   void controlCharactersInAMessageAreShownAsEscapes() {
     Problem problem = problems("{\"format\": \"\\u001b[31m\"}").get(0);
     assertFalse(problem.display().contains("\u001b"), "no escape reaches the terminal");
+  }
+
+  /** A count of a thermometer is a difference, whether written in K or in Cel. */
+  @Test
+  void theResolutionOfAThermometerIsADifference() {
+    for (String resolution : List.of("0.1 K", "0.1 Cel")) {
+      JobDocument document =
+          JobFile.parse(
+              Samples.FULL.replace("\"0.1 K\"", '"' + resolution + '"'), Samples.VOCABULARY);
+      var thermometer = document.job().instruments().get(0).functions().get(1);
+      assertEquals(0.1, thermometer.resolution(), 1e-12);
+      // 0.5 % of 60 Cel and 2 counts of 0.1 K, over the square root of 3
+      assertEquals(0.5 / Math.sqrt(3), thermometer.error().standardUncertainty(273.15 + 60), 1e-9);
+    }
+  }
+
+  @Test
+  void anInstrumentOfTheLibraryNeedsNoDescription() {
+    String text =
+        Samples.FULL.replace("\"instrument\": \"standpipe\"", "\"instrument\": \"tape-measure\"");
+    Job job = JobFile.parse(text, Samples.VOCABULARY).job();
+    assertTrue(job.instrument("tape-measure").orElseThrow().typical().isPresent());
+    assertTrue(job.instrument("standpipe").orElseThrow().typical().isEmpty(), "the job's own");
+  }
+
+  @Test
+  void anInstrumentThatNobodyKnowsIsRefusedWithTheNearest() {
+    String text =
+        Samples.FULL.replace("\"instrument\": \"standpipe\"", "\"instrument\": \"tape-mesure\"");
+    InputException refused =
+        assertThrows(InputException.class, () -> JobFile.parse(text, Samples.VOCABULARY));
+    assertEquals(1, refused.problems().size());
+    assertTrue(refused.problems().get(0).display().contains("tape-measure"));
   }
 }

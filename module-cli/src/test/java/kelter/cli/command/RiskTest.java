@@ -1,0 +1,44 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** The same reading with a coarse and a fine instrument, and the risks of a wrong verdict. */
+class RiskTest {
+
+  private static String job(String name) {
+    return Path.of("..", "demo", "jobs", name + ".json").toString();
+  }
+
+  @Test
+  void aFineInstrumentTurnsUndecidedIntoAVerdict() {
+    Console coarse = Console.run("check", job("heater-coarse"));
+    assertEquals(0, coarse.code(), coarse.err());
+    assertTrue(coarse.out().contains("undecided"), coarse.out());
+    assertTrue(coarse.out().contains("fine-meter as in the library"), coarse.out());
+    assertTrue(coarse.out().contains("common practice, no source"), coarse.out());
+
+    Console fine = Console.run("check", job("heater-fine"));
+    assertEquals(0, fine.code(), fine.err());
+    assertTrue(fine.out().contains(": conforms"), fine.out());
+    assertFalse(fine.out().contains("undecided"), fine.out());
+  }
+
+  @Test
+  void risksAreToldOnRequestOnly() {
+    assertFalse(Console.run("check", job("heater-coarse")).out().contains("Risks"));
+    Console risks = Console.run("check", "--risk", job("heater-coarse"));
+    assertEquals(0, risks.code(), risks.err());
+    assertTrue(risks.out().contains("consumer's risk"), risks.out());
+    assertTrue(risks.out().contains("Guard band for 95 %"), risks.out());
+    assertTrue(risks.widest() <= 80, risks.out());
+    String json = Console.run("check", "--risk", "--format", "json", job("heater-coarse")).out();
+    assertTrue(json.contains("\"globalConsumer\""), json);
+    assertTrue(json.contains("\"toSettle\""), json);
+    assertTrue(json.contains("\"libraryInstruments\""), json);
+  }
+}

@@ -1,0 +1,94 @@
+package kelter.core.check;
+
+import java.util.Arrays;
+import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.Normal;
+
+/**
+ * How often a measured part is judged wrongly, over many parts (JCGM 106:2012, clause 9): the
+ * consumer's risk, that one does not conform and is accepted, and the producer's risk, that one
+ * conforms and is rejected. True values and errors of measurement are normal.
+ *
+ * @param consumer the global consumer's risk (9.5.2), from 0 to 1
+ * @param producer the global producer's risk (9.5.3), from 0 to 1
+ */
+public record ConformityRisk(double consumer, double producer) {
+
+  /** Beyond this many standard deviations a normal distribution has nothing, to 1e-18. */
+  private static final double FAR = 9;
+
+  private static final int PANELS = 200;
+
+  /**
+   * The risks.
+   *
+   * @param prior what is known of the parts before any is measured: mean and standard deviation
+   *     above zero
+   * @param measurement the standard uncertainty of a measurement, above zero, same unit
+   * @param tolerance what a part may be
+   * @param acceptance which measured values are accepted
+   * @return the risks
+   * @throws IllegalArgumentException if a spread is not finite and above zero
+   */
+  public static ConformityRisk of(
+      Estimate prior, double measurement, Limits tolerance, Limits acceptance) {
+    double spread = prior.standardUncertainty();
+    if (!(spread > 0 && measurement > 0) || Double.isInfinite(spread + measurement)) {
+      throw new IllegalArgumentException(
+          "the parts and the measurement both have a spread that is finite and above zero");
+    }
+    double[] edges = edges(prior, measurement, tolerance, acceptance);
+    double consumer = 0;
+    double producer = 0;
+    for (int i = 0; i + 1 < edges.length; i++) {
+      boolean conforms = tolerance.contain(edges[i] / 2 + edges[i + 1] / 2);
+      double wrong = integral(prior, measurement, acceptance, conforms, edges[i], edges[i + 1]);
+      consumer += conforms ? 0 : wrong; // equations (17) and (18)
+      producer += conforms ? wrong : 0; // equations (19) and (20)
+    }
+    return new ConformityRisk(consumer, producer);
+  }
+
+  /** Where the integrand bends: the limits, and where a measurement can still be on either side. */
+  private static double[] edges(
+      Estimate prior, double measurement, Limits tolerance, Limits acceptance) {
+    double from = prior.value() - FAR * prior.standardUncertainty();
+    double to = prior.value() + FAR * prior.standardUncertainty();
+    double near = FAR * measurement;
+    double[] edges = {
+      from,
+      to,
+      tolerance.low(),
+      tolerance.high(),
+      acceptance.low() - near,
+      acceptance.low(),
+      acceptance.low() + near,
+      acceptance.high() - near,
+      acceptance.high(),
+      acceptance.high() + near
+    };
+    return Arrays.stream(edges).filter(x -> x >= from && x <= to).sorted().toArray();
+  }
+
+  /** By Simpson's rule. */
+  private static double integral(
+      Estimate prior,
+      double measurement,
+      Limits acceptance,
+      boolean conforms,
+      double from,
+      double to) {
+    double step = (to - from) / (2 * PANELS);
+    double sum = 0;
+    for (int i = 0; i <= 2 * PANELS; i++) {
+      double weight = i == 0 || i == 2 * PANELS ? 1 : i % 2 == 1 ? 4 : 2;
+      double x = from + i * step;
+      double z = (x - prior.value()) / prior.standardUncertainty();
+      double density = Math.exp(Normal.logDensity(z)) / prior.standardUncertainty();
+      double accepted =
+          DecisionRule.probabilityOfConformity(new Estimate(x, measurement), acceptance);
+      sum += weight * density * (conforms ? 1 - accepted : accepted);
+    }
+    return sum * step / 3;
+  }
+}

@@ -1,0 +1,152 @@
+package kelter.core.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.instrument.InstrumentLibrary;
+import kelter.core.job.Evaluation;
+import kelter.core.job.Instrument;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.quantity.QuantityFormat;
+import kelter.core.uncertainty.Estimate;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Vocabulary;
+
+/**
+ * How an undecided finding of a job could be settled: how well the reading must be taken, and which
+ * finer range, which other instrument of the job or of the library, or how many repeated readings
+ * come up to that. All are computed for a reading of the same value.
+ *
+ * @param job the job
+ * @param vocabulary what can be observed
+ * @param rule the rule by which the verdicts were given
+ */
+public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
+
+  /** Nobody reads more often than this. */
+  private static final double MOST_READINGS = 100;
+
+  /**
+   * What would settle a finding.
+   *
+   * @param finding a finding of the job
+   * @return sentences; empty if there is a verdict
+   */
+  public List<String> of(Finding finding) {
+    String how = finding.toSettle(rule);
+    if (how.isEmpty()) {
+      return List.of();
+    }
+    List<String> sentences = new ArrayList<>(List.of(how));
+    if (finding.judgement().measured().isPresent()) {
+      double enough =
+          rule.settlingUncertainty(finding.judgement().measured().get().value(), finding.limits());
+      if (enough > 0) {
+        ways(finding, enough).ifPresent(sentences::add);
+      }
+    }
+    return sentences;
+  }
+
+  /** The ways for a finding whose value was read as it stands, and not computed from others. */
+  private Optional<String> ways(Finding finding, double enough) {
+    Optional<Observable> observable =
+        job.appliance()
+            .component(finding.component())
+            .flatMap(part -> vocabulary.observable(part.kind(), finding.observable()));
+    if (observable.isEmpty()) {
+      return Optional.empty();
+    }
+    for (Measurement measurement : job.measurements(finding.component(), finding.observable())) {
+      Optional<Evaluation> evaluation = Evaluation.of(job, measurement, observable.get());
+      if (evaluation.isPresent() && isReadOff(finding, evaluation.get())) {
+        return Optional.of(ways(finding, observable.get(), measurement, evaluation.get(), enough));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isReadOff(Finding finding, Evaluation evaluation) {
+    Estimate measured = finding.judgement().measured().orElseThrow();
+    Estimate read = evaluation.estimate();
+    return measured.value() == read.value()
+        && measured.standardUncertainty() == read.standardUncertainty();
+  }
+
+  private String ways(
+      Finding finding,
+      Observable observable,
+      Measurement measurement,
+      Evaluation evaluation,
+      double enough) {
+    List<String> ways = new ArrayList<>();
+    repeats(evaluation, enough).ifPresent(ways::add);
+    double value = evaluation.estimate().value();
+    for (Instrument instrument : job.instruments()) {
+      way(instrument, finding, observable, value, enough)
+          .map(u -> "'" + instrument.id() + "' of this job" + u)
+          .ifPresent(ways::add);
+    }
+    InstrumentLibrary.instruments().stream()
+        .filter(instrument -> job.instrument(instrument.id()).isEmpty())
+        .filter(instrument -> worth(instrument, observable, value) <= enough)
+        .max(Comparator.comparingDouble(instrument -> worth(instrument, observable, value)))
+        .flatMap(
+            instrument ->
+                way(instrument, finding, observable, value, enough)
+                    .map(u -> "a " + instrument.id() + " as in the library" + u))
+        .ifPresent(ways::add);
+    String none = "No instrument of this job or of the library is good enough for that.";
+    String settles = ways.isEmpty() ? none : "That does: " + String.join("; ", ways) + ".";
+    return coarseRange(observable, measurement, evaluation).map(s -> s + " ").orElse("") + settles;
+  }
+
+  /** How often to read, where it is the scatter that is in the way and not the instrument. */
+  private static Optional<String> repeats(Evaluation evaluation, double enough) {
+    double instrument = Math.hypot(evaluation.error(), evaluation.rounding());
+    double left = enough * enough - instrument * instrument;
+    if (evaluation.scatter() == 0 || left <= 0) {
+      return Optional.empty();
+    }
+    double ofOne = evaluation.scatter() * evaluation.scatter() * evaluation.readings();
+    double times = Math.ceil(ofOne / left); // the scatter of a mean falls as 1 / sqrt(n)
+    return times > MOST_READINGS
+        ? Optional.empty()
+        : Optional.of(
+            "the mean of " + (int) Math.max(times, evaluation.readings() + 1) + " readings");
+  }
+
+  private Optional<String> way(
+      Instrument instrument, Finding finding, Observable observable, double value, double enough) {
+    double u = worth(instrument, observable, value);
+    if (!(u <= enough)) {
+      return Optional.empty();
+    }
+    double told = QuantityFormat.COVERAGE_FACTOR * u / finding.unit().factor();
+    return Optional.of(
+        " (± " + (QuantityFormat.plain(told) + " " + finding.unit().symbol()).strip() + ")");
+  }
+
+  /** What a reading of the value by an instrument would be worth; infinite if it cannot read it. */
+  private static double worth(Instrument instrument, Observable observable, double value) {
+    return instrument
+        .range(observable.kind(), value)
+        .filter(range -> range.reaches(value))
+        .map(range -> range.standardUncertainty(value))
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** A reading written with fewer digits than its range shows. */
+  private Optional<String> coarseRange(
+      Observable observable, Measurement measurement, Evaluation evaluation) {
+    return measurement
+        .instrument()
+        .flatMap(job::instrument)
+        .flatMap(meter -> meter.range(observable.kind(), evaluation.estimate().value()))
+        .filter(range -> range.resolution() > 0)
+        .filter(range -> evaluation.rounding() > 2 * range.resolution() / Math.sqrt(12))
+        .map(range -> "Write down every digit that the instrument shows in its finest range.");
+  }
+}

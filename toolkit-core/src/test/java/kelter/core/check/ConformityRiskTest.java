@@ -1,0 +1,57 @@
+package kelter.core.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import kelter.core.uncertainty.Estimate;
+import org.junit.jupiter.api.Test;
+
+class ConformityRiskTest {
+
+  private static final Estimate RESISTORS = new Estimate(1500, 0.12);
+  private static final Limits TOLERANCE = new Limits(1499.8, 1500.2);
+
+  /**
+   * JCGM 106:2012, 9.5, example (results from memory): resistors of 1500 ohm, spread 0.12 ohm,
+   * measured with 0.04 ohm, tolerance ± 0.20 ohm, accepted within ± 0.18 ohm: consumer's risk about
+   * 1 %, producer's risk about 7 %.
+   */
+  @Test
+  void resistorsWithAGuardBand() {
+    ConformityRisk risk =
+        ConformityRisk.of(RESISTORS, 0.04, TOLERANCE, new GuardBand(0.02).acceptance(TOLERANCE));
+    assertEquals(0.01, risk.consumer(), 5e-4);
+    assertEquals(0.07, risk.producer(), 5e-3);
+  }
+
+  /** The same without a guard band, integrated by an independent program: 0.0189 and 0.0372. */
+  @Test
+  void resistorsWithoutOne() {
+    ConformityRisk risk = ConformityRisk.of(RESISTORS, 0.04, TOLERANCE, TOLERANCE);
+    assertEquals(0.0189, risk.consumer(), 5e-5);
+    assertEquals(0.0372, risk.producer(), 5e-5);
+  }
+
+  /** All parts judged wrongly are those outside and accepted and those inside and rejected. */
+  @Test
+  void withoutAnyRejectionTheConsumerBearsAll() {
+    Limits all = new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    ConformityRisk risk = ConformityRisk.of(RESISTORS, 0.04, TOLERANCE, all);
+    // JCGM 106:2012, 9.5, example: 90.4 % of the resistors conform
+    assertEquals(1 - 0.904, risk.consumer(), 5e-4);
+    assertEquals(0, risk.producer(), 1e-9);
+  }
+
+  @Test
+  void spreadsThatAreNoneAreRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ConformityRisk.of(Estimate.exact(1), 1, TOLERANCE, TOLERANCE));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ConformityRisk.of(RESISTORS, 0, TOLERANCE, TOLERANCE));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ConformityRisk.of(RESISTORS, Double.NaN, TOLERANCE, TOLERANCE));
+  }
+}

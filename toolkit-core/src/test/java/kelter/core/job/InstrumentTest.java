@@ -1,0 +1,63 @@
+package kelter.core.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import kelter.core.job.Instrument.Function;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.uncertainty.Accuracy;
+import org.junit.jupiter.api.Test;
+
+class InstrumentTest {
+
+  private static final Instrument METER =
+      new Instrument(
+          "meter",
+          "",
+          List.of(
+              range(QuantityKind.RESISTANCE, 2000),
+              range(QuantityKind.RESISTANCE, 200),
+              range(QuantityKind.VOLTAGE, 600)));
+
+  private static Function range(QuantityKind kind, double end) {
+    return new Function(kind, new Accuracy(0.01, 0), end / 2000, end);
+  }
+
+  private static double end(QuantityKind kind, double value) {
+    return METER.range(kind, value).orElseThrow().end();
+  }
+
+  @Test
+  void theSmallestRangeThatReachesIsTaken() {
+    assertEquals(200, end(QuantityKind.RESISTANCE, 26.4), 0);
+    assertEquals(200, end(QuantityKind.RESISTANCE, 200), 0);
+    assertEquals(2000, end(QuantityKind.RESISTANCE, 201), 0);
+    assertEquals(2000, end(QuantityKind.RESISTANCE, 5000), 0);
+    assertEquals(600, end(QuantityKind.VOLTAGE, 230), 0);
+  }
+
+  @Test
+  void aKindOfTheSameDimensionWillDo() {
+    assertEquals(200, end(QuantityKind.INSULATION_RESISTANCE, 26.4), 0);
+    assertTrue(METER.range(QuantityKind.MASS, 1).isEmpty());
+  }
+
+  /** JCGM 100:2008, F.2.2.1: a resolution counts as 0.29 of itself: 1 V of 230 V ± 1 %. */
+  @Test
+  void aRangeIsWorthItsErrorAndItsRounding() {
+    Function volts = new Function(QuantityKind.VOLTAGE, new Accuracy(0.01, 0), 1, 600);
+    double error = 2.3 / Math.sqrt(3);
+    assertEquals(Math.hypot(error, 0.2887), volts.standardUncertainty(230), 1e-4);
+  }
+
+  @Test
+  void rangesThatAreNoneAreRefused() {
+    Accuracy exact = new Accuracy(0, 0);
+    assertThrows(
+        IllegalArgumentException.class, () -> new Function(QuantityKind.MASS, exact, -1, 1));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Function(QuantityKind.MASS, exact, 0, 0));
+  }
+}
