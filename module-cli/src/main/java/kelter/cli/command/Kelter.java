@@ -50,6 +50,7 @@ public final class Kelter {
     commands.put("weigh", WeighCommand::new);
     commands.put("compute", ComputeCommand::new);
     commands.put("modules", ModulesCommand::new);
+    commands.put("instruments", InstrumentsCommand::new);
     return commands;
   }
 

@@ -29,6 +29,17 @@ class RiskTest {
   }
 
   @Test
+  void theLibraryIsToldInEightyColumns() {
+    Console text = Console.run("instruments");
+    assertEquals(0, text.code(), text.err());
+    assertTrue(text.out().contains("bucket-and-watch"), text.out());
+    assertTrue(
+        text.out().replaceAll("\\s+", " ").contains("common practice, no source"), text.out());
+    assertTrue(text.widest() <= 80, text.out());
+    assertTrue(Console.run("instruments", "--format", "json").out().contains("expandedAtEnd"));
+  }
+
+  @Test
   void risksAreToldOnRequestOnly() {
     assertFalse(Console.run("check", job("heater-coarse")).out().contains("Risks"));
     Console risks = Console.run("check", "--risk", job("heater-coarse"));
