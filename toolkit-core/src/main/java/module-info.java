@@ -13,6 +13,7 @@ module kelter.core {
   exports kelter.core.diagnosis;
   exports kelter.core.file;
   exports kelter.core.job;
+  exports kelter.core.log;
   exports kelter.core.module;
   exports kelter.core.option;
   exports kelter.core.problem;
