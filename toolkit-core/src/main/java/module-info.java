@@ -12,6 +12,7 @@ module kelter.core {
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.file;
+  exports kelter.core.file.json;
   exports kelter.core.job;
   exports kelter.core.log;
   exports kelter.core.module;
@@ -19,6 +20,7 @@ module kelter.core {
   exports kelter.core.problem;
   exports kelter.core.quantity;
   exports kelter.core.safety;
+  exports kelter.core.shop;
   exports kelter.core.source;
   exports kelter.core.uncertainty;
   exports kelter.core.vocabulary;
