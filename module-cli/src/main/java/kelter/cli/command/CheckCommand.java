@@ -1,13 +1,14 @@
 package kelter.cli.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import kelter.cli.json.ResultJson;
+import kelter.cli.terminal.Terminal;
 import kelter.cli.text.FindingsText;
+import kelter.cli.text.InstrumentsText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
-import kelter.core.file.JobFile;
 import kelter.core.job.Job;
+import kelter.core.safety.Caution;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter check JOB}: the findings. */
@@ -19,20 +20,23 @@ final class CheckCommand implements Command {
             "check",
             Arguments.lines("Hold the readings of a job against their limits."),
             "kelter check demo/jobs/washer-extractor.json")
+        .addOption(Arguments.shop())
         .addPositional(Arguments.jobFile("a job file"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
+    Job job = workshop.read(invocation.argument()).job();
+    List<Caution> cautions = workshop.cautions(job);
     List<Finding> findings = workshop.findings(job);
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(ResultJson.findings(job, findings));
+      invocation.terminal().printUtf8(ResultJson.findings(job, cautions, findings));
     } else {
-      invocation
-          .terminal()
-          .print(FindingsText.of(job, findings, workshop.rule(), invocation.terminal()));
+      Terminal terminal = invocation.terminal();
+      terminal.print(
+          InstrumentsText.of(cautions, terminal)
+              + FindingsText.of(job, findings, workshop.rule(), terminal));
     }
   }
 }

@@ -9,6 +9,7 @@ import kelter.core.module.CalculationModule;
 import kelter.core.module.Computation;
 import kelter.core.option.Option;
 import kelter.core.option.Weighing;
+import kelter.core.safety.Caution;
 
 /** The results of the commands as JSON. */
 public final class ResultJson {
@@ -19,14 +20,16 @@ public final class ResultJson {
    * Findings.
    *
    * @param job the job
+   * @param cautions what to mind about its instruments
    * @param findings its findings
    * @return the text
    */
-  public static String findings(Job job, List<Finding> findings) {
+  public static String findings(Job job, List<Caution> cautions, List<Finding> findings) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-findings/1");
           out.text("job", job.id());
+          out.cautions(cautions);
           writeFindings(out, findings);
         });
   }
@@ -35,17 +38,23 @@ public final class ResultJson {
    * A diagnosis with its findings.
    *
    * @param job the job
+   * @param cautions what to mind about its instruments
    * @param findings its findings
    * @param diagnosis its diagnosis
    * @param notes what else should be known
    * @return the text
    */
   public static String diagnosis(
-      Job job, List<Finding> findings, Diagnosis diagnosis, List<String> notes) {
+      Job job,
+      List<Caution> cautions,
+      List<Finding> findings,
+      Diagnosis diagnosis,
+      List<String> notes) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-diagnosis/1");
           out.text("job", job.id());
+          out.cautions(cautions);
           writeFindings(out, findings);
           out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
           out.objects(
@@ -174,14 +183,16 @@ public final class ResultJson {
    * Options.
    *
    * @param job the job
+   * @param cautions what to mind about its instruments
    * @param weighing its options
    * @return the text
    */
-  public static String weighing(Job job, Weighing weighing) {
+  public static String weighing(Job job, List<Caution> cautions, Weighing weighing) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-weighing/1");
           out.text("job", job.id());
+          out.cautions(cautions);
           out.text("currency", weighing.currency().getCurrencyCode());
           out.objects("options", weighing.options(), option -> writeOption(out, option));
           out.number("breakEvenRepair", weighing.breakEvenRepair());

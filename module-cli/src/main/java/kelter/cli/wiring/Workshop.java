@@ -16,12 +16,16 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.file.JobDocument;
+import kelter.core.file.JobFile;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
 import kelter.core.problem.Problem;
+import kelter.core.safety.Caution;
+import kelter.core.shop.Shop;
 import kelter.core.vocabulary.Vocabulary;
 
 /** All modules at work: what the commands ask for results. */
@@ -29,15 +33,15 @@ public final class Workshop {
 
   private final List<CalculationModule> modules;
   private final EngineSettings settings;
-  private final DecisionRule rule;
+  private final Shop shop;
   private List<Problem> refused = List.of();
 
   @Inject
-  Workshop(Set<CalculationModule> modules, EngineSettings settings, DecisionRule rule) {
+  Workshop(Set<CalculationModule> modules, EngineSettings settings, Shop shop) {
     this.modules =
         modules.stream().sorted(Comparator.comparing(module -> module.about().id())).toList();
     this.settings = settings;
-    this.rule = rule;
+    this.shop = shop;
   }
 
   /**
@@ -51,16 +55,28 @@ public final class Workshop {
   }
 
   /**
-   * Finds the modules and binds them into one injector.
+   * Finds the modules and binds them into one injector, for a shop of which nothing is known.
    *
    * @param plugins the plugin folder, if the user named one
    * @return the workshop
    * @throws kelter.core.problem.InputException if the folder cannot be read
    */
   public static Workshop open(Optional<Path> plugins) {
+    return open(plugins, Shop.UNKNOWN);
+  }
+
+  /**
+   * Finds the modules and binds them into one injector.
+   *
+   * @param plugins the plugin folder, if the user named one
+   * @param shop the shop whose rules hold
+   * @return the workshop
+   * @throws kelter.core.problem.InputException if the folder cannot be read
+   */
+  public static Workshop open(Optional<Path> plugins, Shop shop) {
     Modules found = Modules.find(plugins);
     Workshop workshop =
-        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all()))
+        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all(), shop))
             .getInstance(Workshop.class);
     workshop.refused = found.refused();
     return workshop;
@@ -107,6 +123,27 @@ public final class Workshop {
   }
 
   /**
+   * Reads a job, which may use the instruments of the shop.
+   *
+   * @param file the job file
+   * @return the job with the content of its file
+   * @throws kelter.core.problem.InputException with every mistake of the file
+   */
+  public JobDocument read(Path file) {
+    return JobFile.read(file, vocabulary(), shop.jobInstruments());
+  }
+
+  /**
+   * What to mind about the instruments of a job.
+   *
+   * @param job the job
+   * @return one caution for each instrument of the shop whose calibration had run out
+   */
+  public List<Caution> cautions(Job job) {
+    return shop.cautions(job);
+  }
+
+  /**
    * Applies every check.
    *
    * @param job the job
@@ -116,7 +153,7 @@ public final class Workshop {
     List<Finding> findings = new ArrayList<>();
     for (CalculationModule module : modules) {
       for (Check check : module.checks()) {
-        findings.addAll(check.apply(job, rule));
+        findings.addAll(check.apply(job, shop.rule()));
       }
     }
     return findings;
@@ -128,7 +165,7 @@ public final class Workshop {
    * @return the rule
    */
   public DecisionRule rule() {
-    return rule;
+    return shop.rule();
   }
 
   /**
