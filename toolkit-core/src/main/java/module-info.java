@@ -7,12 +7,14 @@
  */
 module kelter.core {
   requires com.fasterxml.jackson.core;
+  requires org.apache.commons.csv;
   requires org.apache.commons.numbers.gamma;
 
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.file;
   exports kelter.core.file.json;
+  exports kelter.core.file.log;
   exports kelter.core.job;
   exports kelter.core.log;
   exports kelter.core.module;
