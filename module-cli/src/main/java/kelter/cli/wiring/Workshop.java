@@ -134,6 +134,26 @@ public final class Workshop {
   }
 
   /**
+   * Reads a job from text, which may use the instruments of the shop.
+   *
+   * @param text the content of a job file
+   * @return the job with its content
+   * @throws kelter.core.problem.InputException with every mistake of the text
+   */
+  public JobDocument parse(String text) {
+    return JobFile.parse(text, vocabulary(), shop.jobInstruments());
+  }
+
+  /**
+   * The shop whose rules hold.
+   *
+   * @return the shop; an unknown one if none was named
+   */
+  public Shop shop() {
+    return shop;
+  }
+
+  /**
    * What to mind about the instruments of a job.
    *
    * @param job the job

@@ -23,14 +23,15 @@ class KelterTest {
     Console console = Console.run();
 
     assertEquals(0, console.code());
-    for (String command : List.of("new", "check", "diagnose", "weigh", "compute", "modules")) {
+    for (String command :
+        List.of("new", "check", "diagnose", "weigh", "readings", "compute", "modules")) {
       assertTrue(console.out().contains("  " + command), command);
     }
     assertTrue(console.out().contains("Exit codes"));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"new", "check", "diagnose", "weigh", "compute", "modules"})
+  @ValueSource(strings = {"new", "check", "diagnose", "weigh", "readings", "compute", "modules"})
   void everyCommandExplainsItselfWithAnExampleIn80Columns(String command) {
     Console console = Console.run(command, "--help");
 

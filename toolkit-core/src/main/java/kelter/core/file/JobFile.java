@@ -57,8 +57,22 @@ public final class JobFile {
    * @throws InputException with every mistake of the text, if it has any
    */
   public static JobDocument parse(String text, Vocabulary vocabulary) {
+    return parse(text, vocabulary, List.of());
+  }
+
+  /**
+   * Reads a job from text whose readings may also have been taken with instruments of the shop.
+   *
+   * @param text the content of a job file
+   * @param vocabulary the words that a job may use
+   * @param instruments the instruments of the shop
+   * @return the job with its content
+   * @throws InputException with every mistake of the text, if it has any
+   */
+  public static JobDocument parse(
+      String text, Vocabulary vocabulary, List<Instrument> instruments) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return JobReader.read(JsonText.read(bytes, "job", START), vocabulary, List.of());
+    return JobReader.read(JsonText.read(bytes, "job", START), vocabulary, instruments);
   }
 
   /**

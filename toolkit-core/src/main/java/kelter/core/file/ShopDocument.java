@@ -1,6 +1,8 @@
 package kelter.core.file;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.shop.LogColumn;
@@ -27,24 +29,31 @@ public record ShopDocument(Shop shop, Json.Obj content) {
   }
 
   /**
-   * The same profile, with what a column of the logs holds.
+   * The same profile, with what columns of the logs hold.
    *
-   * @param column the column; it takes the place of what was known of a column of that heading
+   * @param columns the columns; they take the place of all that was known of columns with their
+   *     headings
    * @return a new document
    */
-  public ShopDocument with(LogColumn column) {
+  public ShopDocument with(List<LogColumn> columns) {
+    Set<String> headings = new HashSet<>();
+    columns.forEach(column -> headings.add(column.column()));
     Json.Arr kept = new Json.Arr(List.of());
     if (content.members().get(COLUMNS) instanceof Json.Arr known) {
       for (Json item : known.items()) {
-        kept = isOf(item, column.column()) ? kept : kept.plus(item);
+        kept = headings.contains(heading(item)) ? kept : kept.plus(item);
       }
     }
-    return ShopReader.read(content.with(COLUMNS, kept.plus(ShopReader.content(column))));
+    for (LogColumn column : columns) {
+      kept = kept.plus(ShopReader.content(column));
+    }
+    return ShopReader.read(content.with(COLUMNS, kept));
   }
 
-  private static boolean isOf(Json item, String heading) {
+  private static String heading(Json item) {
     return item instanceof Json.Obj object
-        && object.members().get("column") instanceof Json.Str name
-        && name.text().equals(heading);
+            && object.members().get("column") instanceof Json.Str heading
+        ? heading.text()
+        : "";
   }
 }

@@ -94,11 +94,11 @@ final class ShopReader {
 
   private static List<LogColumn> columns(JsonNode root) {
     List<LogColumn> columns = new ArrayList<>();
-    Set<String> headings = new LinkedHashSet<>();
+    Set<LogColumn> known = new LinkedHashSet<>();
     for (JsonNode node : root.optional("columns").map(JsonNode::items).orElse(List.of())) {
       Optional<LogColumn> column = column(node);
-      if (column.isPresent() && !headings.add(column.get().column())) {
-        node.problem("column '" + column.get().column() + "' occurs twice", "keep one of them");
+      if (column.isPresent() && !known.add(column.get())) {
+        node.problem("column '" + column.get().column() + "' is said twice", "keep one of them");
       } else {
         column.ifPresent(columns::add);
       }

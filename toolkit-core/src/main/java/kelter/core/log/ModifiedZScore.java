@@ -20,7 +20,7 @@ public final class ModifiedZScore {
   public static final double LIMIT = 3.5;
 
   /** The third quartile of the standard normal distribution, same source. */
-  private static final double QUARTILE = 0.6745;
+  static final double QUARTILE = 0.6745;
 
   private static final int HALVINGS = 50;
   private static final double FARTHEST = 40;

@@ -19,8 +19,8 @@ import kelter.core.source.Source;
  */
 public record SteadyRule(double tolerance, int leastSamples) {
 
-  /** 0.5 % over 20 samples. */
-  public static final SteadyRule USUAL = new SteadyRule(0.005, 20);
+  /** 1 % over 20 samples. */
+  public static final SteadyRule USUAL = new SteadyRule(0.01, 20);
 
   /** Where the figures come from. */
   public static final Source SOURCE =
@@ -308,12 +308,14 @@ public record SteadyRule(double tolerance, int leastSamples) {
       return new Steady(window, band(middle), outliers(inside, middle, scale(inside, means)));
     }
 
-    /** The scale of single samples: within blocks where there are blocks. */
+    /**
+     * The scale of single samples: within blocks where there are blocks. A display in digits shows
+     * a median deviation that may be too small by half a digit.
+     */
     private double scale(List<Block> inside, double[] means) {
-      double between = ModifiedZScore.scale(means);
+      double between = ModifiedZScore.scale(means) + resolution / 2 / ModifiedZScore.QUARTILE;
       double[] within = inside.stream().mapToDouble(Block::standardDeviation).toArray();
-      return Math.max(
-          Math.hypot(between, ModifiedZScore.median(within)), resolution / Math.sqrt(12));
+      return Math.hypot(between, ModifiedZScore.median(within));
     }
 
     private List<Outlier> outliers(List<Block> inside, double middle, double scale) {

@@ -141,7 +141,7 @@ class ShopFileTest {
             "T", "pump", "head", Optional.of("flow"), Optional.of("L/min"), Optional.of("gauge"));
     Path file = folder.resolve("shop.json");
 
-    ShopFile.write(document.with(column), file);
+    ShopFile.write(document.with(List.of(column)), file);
 
     Shop read = ShopFile.read(file).shop();
     assertEquals(document.shop().columns().get(0), read.columns().get(0));

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -209,7 +210,10 @@ public final class JsonText {
   public static String write(Json value) {
     StringWriter text = new StringWriter();
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter(
+            Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
     printer.indentObjectsWith(indenter);
     printer.indentArraysWith(indenter);
     try (JsonGenerator generator = FACTORY.createGenerator(text)) {
