@@ -116,8 +116,7 @@ final class ReadingsCommand implements Command {
     Workshop workshop = into.isPresent() ? invocation.workshop() : null;
     Optional<JobDocument> job = into.map(path -> workshop.read(path));
 
-    Log log = LogFile.read(file, options, progress(terminal));
-    terminal.progress("");
+    Log log = read(file, options, terminal);
     LogReport report = LogReport.of(file.toString(), log, rule);
     ColumnMaps maps =
         ColumnMaps.of(
@@ -221,6 +220,14 @@ final class ReadingsCommand implements Command {
           .orElse(SteadyRule.USUAL);
     } catch (IllegalArgumentException wrong) {
       throw new InputException(STEADY, wrong.getMessage(), "for instance 2 %");
+    }
+  }
+
+  private static Log read(Path file, LogOptions options, Terminal terminal) {
+    try {
+      return LogFile.read(file, options, progress(terminal));
+    } finally {
+      terminal.progress("");
     }
   }
 

@@ -261,12 +261,12 @@ public final class ReadingsText {
   private String figures(Window window, String unit) {
     String per = report.log().format().timing().counted() ? "" : "/min";
     double factor = report.log().format().timing().counted() ? 1 : 60;
-    return "sd %s%s, %d samples worth %s (r1 %s), trend %s%s%s"
+    return "sd %s%s, %d samples worth %d (r1 %s), trend %s%s%s"
         .formatted(
             QuantityFormat.plain(window.standardDeviation()),
             unit,
             window.samples(),
-            QuantityFormat.plain(Math.floor(window.effective())),
+            (long) window.effective(),
             Figures.fixed(window.autocorrelation(), 2),
             nonBreaking(
                 QuantityFormat.withUncertainty(

@@ -10,9 +10,9 @@ import kelter.core.source.Source;
  * its middle, and its trend takes it no farther than half the width of the band.
  *
  * <p>The half-width of the band is the greatest of the tolerance times the value in the middle, of
- * {@value #NOISE_BAND} standard deviations of the noise from sample to sample, and of {@value
- * #RESOLUTION_BAND} digits of the display. A sample or two that stand out from their neighbours do
- * not end a window: they are told as outliers, and stay in its mean.
+ * four standard deviations of the noise from sample to sample, and of {@value #RESOLUTION_BAND}
+ * digits of the display. A sample or two that stand out from their neighbours do not end a window:
+ * they are told as outliers, and stay in its mean.
  *
  * @param tolerance the half-width of the band as a ratio of the value, above 0 and below 1
  * @param leastSamples the fewest samples, or blocks of samples, of a window; 5 or more

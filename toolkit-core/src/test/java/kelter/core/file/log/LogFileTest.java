@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import kelter.core.log.Window;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -330,5 +331,35 @@ class LogFileTest {
             "5.")) {
       assertEquals(Double.parseDouble(figure), LogCells.value(figure, '.'), figure);
     }
+  }
+
+  /** Seeded damage: a log is read, or what is wrong is told; nothing else happens. */
+  @Test
+  void damagedLogsAreReadOrTold() throws IOException {
+    String[] logs = {
+      GOOD + "12:00:02;5,7;19\n".repeat(30),
+      "no,timestamp,R [Ohm],remark\n" + "1,2026-10-23T14:03:05.250+02:00,26.4,cold\n".repeat(20),
+      "time\tT1\tT2\nms\t°C\t°C\n" + "1000\t19.7\t20\n".repeat(20),
+    };
+    byte[] noise = "0123456789.,;:\t|\"-+eTZ/ \n\r\0a%°".getBytes(StandardCharsets.UTF_8);
+    Random random = new Random(23);
+    int told = 0;
+    int read = 0;
+    for (int run = 0; run < 3000; run++) {
+      byte[] content = logs[run % logs.length].getBytes(StandardCharsets.UTF_8);
+      for (int i = random.nextInt(6); i >= 0; i--) {
+        content[random.nextInt(content.length)] = noise[random.nextInt(noise.length)];
+      }
+      byte[] cut = Arrays.copyOf(content, content.length - random.nextInt(content.length));
+      try {
+        assertTrue(read(cut, LogOptions.NONE).recording().rows() > 0);
+        read++;
+      } catch (InputException refused) {
+        assertFalse(refused.getMessage().contains("Exception"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("log.csv"), refused.getMessage());
+        told++;
+      }
+    }
+    assertTrue(told > 100 && read > 100, told + " told, " + read + " read");
   }
 }
