@@ -7,6 +7,7 @@
  */
 module kelter.core {
   requires com.fasterxml.jackson.core;
+  requires org.apache.commons.csv;
   requires org.apache.commons.numbers.gamma;
   requires org.apache.commons.rng.api;
   requires org.apache.commons.rng.core;
@@ -16,13 +17,17 @@ module kelter.core {
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.file;
+  exports kelter.core.file.json;
+  exports kelter.core.file.log;
   exports kelter.core.instrument;
   exports kelter.core.job;
+  exports kelter.core.log;
   exports kelter.core.module;
   exports kelter.core.option;
   exports kelter.core.problem;
   exports kelter.core.quantity;
   exports kelter.core.safety;
+  exports kelter.core.shop;
   exports kelter.core.source;
   exports kelter.core.uncertainty;
   exports kelter.core.uncertainty.montecarlo;

@@ -59,6 +59,14 @@ final class Arguments {
         .build();
   }
 
+  static OptionSpec shop() {
+    return OptionSpec.builder(Invocation.SHOP)
+        .paramLabel("FILE")
+        .type(Path.class)
+        .description("the shop profile: instruments, decision level, live work")
+        .build();
+  }
+
   static PositionalParamSpec jobFile(String description) {
     return parameter("JOB", Path.class, description);
   }

@@ -1,13 +1,14 @@
 package kelter.cli.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import kelter.cli.json.ResultJson;
+import kelter.cli.terminal.Terminal;
 import kelter.cli.text.FindingsText;
+import kelter.cli.text.JobCautionsText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
-import kelter.core.file.JobFile;
 import kelter.core.job.Job;
+import kelter.core.safety.Caution;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -28,24 +29,26 @@ final class CheckCommand implements Command {
                 .type(boolean.class)
                 .description("also tell the risks of a wrong verdict, and guard bands")
                 .build())
+        .addOption(Arguments.shop())
         .addPositional(Arguments.jobFile("a job file"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
+    Job job = workshop.read(invocation.argument()).job();
+    List<Caution> cautions = workshop.cautions(job);
     List<Finding> findings = workshop.findings(job);
     boolean risk = invocation.given().hasMatchedOption(RISK);
     if (invocation.isJson()) {
       invocation
           .terminal()
-          .printUtf8(ResultJson.findings(job, findings, workshop.settling(job), risk));
+          .printUtf8(ResultJson.findings(job, cautions, findings, workshop.settling(job), risk));
     } else {
-      invocation
-          .terminal()
-          .print(
-              FindingsText.of(job, findings, workshop.settling(job), risk, invocation.terminal()));
+      Terminal terminal = invocation.terminal();
+      terminal.print(
+          JobCautionsText.of(cautions, terminal)
+              + FindingsText.of(job, findings, workshop.settling(job), risk, terminal));
     }
   }
 }

@@ -1,14 +1,15 @@
 package kelter.cli.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import kelter.cli.json.ResultJson;
+import kelter.cli.terminal.Terminal;
 import kelter.cli.text.DiagnosisText;
+import kelter.cli.text.JobCautionsText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.file.JobFile;
 import kelter.core.job.Job;
+import kelter.core.safety.Caution;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter diagnose JOB}: findings, ranked faults, next measurements, order of remedies. */
@@ -22,26 +23,30 @@ final class DiagnoseCommand implements Command {
                 "Tell what is wrong, how sure that is, what to measure next and what to do."),
             "kelter diagnose demo/jobs/washer-extractor.json",
             "kelter diagnose --format json demo/jobs/washer-extractor.json")
+        .addOption(Arguments.shop())
         .addPositional(Arguments.jobFile("a job file"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
+    Job job = workshop.read(invocation.argument()).job();
+    List<Caution> cautions = workshop.cautions(job);
     List<Finding> findings = workshop.findings(job);
     Diagnosis diagnosis = workshop.diagnose(job);
     List<String> notes = workshop.notes(job);
     if (invocation.isJson()) {
       invocation
           .terminal()
-          .printUtf8(ResultJson.diagnosis(job, findings, workshop.settling(job), diagnosis, notes));
+          .printUtf8(
+              ResultJson.diagnosis(
+                  job, cautions, findings, workshop.settling(job), diagnosis, notes));
     } else {
-      invocation
-          .terminal()
-          .print(
-              DiagnosisText.of(
-                  job, findings, workshop.settling(job), diagnosis, notes, invocation.terminal()));
+      Terminal terminal = invocation.terminal();
+      terminal.print(
+          JobCautionsText.of(cautions, terminal)
+              + DiagnosisText.of(
+                  job, findings, workshop.settling(job), diagnosis, notes, terminal));
     }
   }
 }

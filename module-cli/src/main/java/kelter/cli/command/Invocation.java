@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Workshop;
+import kelter.core.file.ShopFile;
+import kelter.core.shop.Shop;
 import picocli.CommandLine.ParseResult;
 
 /**
@@ -16,6 +18,7 @@ record Invocation(ParseResult given, Terminal terminal) {
 
   static final String PLUGINS = "--plugins";
   static final String FORMAT = "--format";
+  static final String SHOP = "--shop";
   static final String TRACE = "--trace";
 
   boolean isTraced() {
@@ -37,7 +40,9 @@ record Invocation(ParseResult given, Terminal terminal) {
 
   Workshop workshop() {
     Optional<Path> plugins = option(PLUGINS);
-    Workshop workshop = Workshop.open(plugins);
+    Optional<Path> profile = option(SHOP);
+    Shop shop = profile.map(file -> ShopFile.read(file).shop()).orElse(Shop.UNKNOWN);
+    Workshop workshop = Workshop.open(plugins, shop);
     workshop.refused().forEach(problem -> terminal.complain("kelter: " + problem.display()));
     return workshop;
   }

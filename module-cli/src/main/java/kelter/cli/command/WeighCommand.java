@@ -1,14 +1,16 @@
 package kelter.cli.command;
 
-import java.nio.file.Path;
+import java.util.List;
 import kelter.cli.json.ResultJson;
+import kelter.cli.terminal.Terminal;
+import kelter.cli.text.JobCautionsText;
 import kelter.cli.text.WeighingText;
 import kelter.cli.wiring.Workshop;
-import kelter.core.file.JobFile;
 import kelter.core.job.Job;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
+import kelter.core.safety.Caution;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -31,23 +33,27 @@ final class WeighCommand implements Command {
                 .type(Long.class)
                 .description("seed of the draws (default 1); the same seed gives the same figures")
                 .build())
+        .addOption(Arguments.shop())
         .addPositional(Arguments.jobFile("a job file with prices"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Job job = JobFile.read(invocation.<Path>argument(), workshop.vocabulary()).job();
+    Job job = workshop.read(invocation.argument()).job();
     Weigher weigher =
         workshop
             .weigher()
             .orElseThrow(() -> new InputException("weigh", "no module that weighs is loaded", ""));
     long seed = invocation.<Long>option(SEED).orElse(USUAL_SEED);
     Weighing weighing = weigher.weigh(job, workshop.diagnose(job), seed);
+    List<Caution> cautions = workshop.cautions(job);
+    Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(ResultJson.weighing(job, weighing));
+      terminal.printUtf8(ResultJson.weighing(job, cautions, weighing));
     } else {
-      invocation.terminal().print(WeighingText.of(job, weighing, invocation.terminal()));
+      terminal.print(
+          JobCautionsText.of(cautions, terminal) + WeighingText.of(job, weighing, terminal));
     }
   }
 }

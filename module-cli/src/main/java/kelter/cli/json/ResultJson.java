@@ -10,6 +10,7 @@ import kelter.core.job.Job;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Option;
 import kelter.core.option.Weighing;
+import kelter.core.safety.Caution;
 
 /** The results of the commands as JSON. */
 public final class ResultJson {
@@ -20,16 +21,19 @@ public final class ResultJson {
    * Findings.
    *
    * @param job the job
+   * @param cautions what to mind about its instruments
    * @param findings its findings
    * @param settling how undecided ones could be settled
    * @param risks whether to tell the risks of a wrong verdict
    * @return the text
    */
-  public static String findings(Job job, List<Finding> findings, Settling settling, boolean risks) {
+  public static String findings(
+      Job job, List<Caution> cautions, List<Finding> findings, Settling settling, boolean risks) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-findings/1");
           out.text("job", job.id());
+          out.cautions(cautions);
           writeLibrary(out, job);
           writeFindings(out, findings, settling);
           if (risks) {
@@ -42,6 +46,7 @@ public final class ResultJson {
    * A diagnosis with its findings.
    *
    * @param job the job
+   * @param cautions what to mind about its instruments
    * @param findings its findings
    * @param settling how undecided ones could be settled
    * @param diagnosis its diagnosis
@@ -49,11 +54,17 @@ public final class ResultJson {
    * @return the text
    */
   public static String diagnosis(
-      Job job, List<Finding> findings, Settling settling, Diagnosis diagnosis, List<String> notes) {
+      Job job,
+      List<Caution> cautions,
+      List<Finding> findings,
+      Settling settling,
+      Diagnosis diagnosis,
+      List<String> notes) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-diagnosis/1");
           out.text("job", job.id());
+          out.cautions(cautions);
           writeLibrary(out, job);
           writeFindings(out, findings, settling);
           out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
@@ -195,14 +206,16 @@ public final class ResultJson {
    * Options.
    *
    * @param job the job
+   * @param cautions what to mind about its instruments
    * @param weighing its options
    * @return the text
    */
-  public static String weighing(Job job, Weighing weighing) {
+  public static String weighing(Job job, List<Caution> cautions, Weighing weighing) {
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-weighing/1");
           out.text("job", job.id());
+          out.cautions(cautions);
           out.text("currency", weighing.currency().getCurrencyCode());
           out.objects("options", weighing.options(), option -> writeOption(out, option));
           out.number("breakEvenRepair", weighing.breakEvenRepair());

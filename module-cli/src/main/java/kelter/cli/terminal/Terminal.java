@@ -36,6 +36,19 @@ public final class Terminal {
   private final PrintStream err;
   private final Charset charset;
   private final boolean colour;
+  private final boolean live;
+
+  /**
+   * A terminal that nobody looks at while a command runs.
+   *
+   * @param out where results go
+   * @param err where complaints go
+   * @param charset the character set of both
+   * @param colour whether colour may be used
+   */
+  public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour) {
+    this(out, err, charset, colour, false);
+  }
 
   /**
    * A terminal.
@@ -44,9 +57,11 @@ public final class Terminal {
    * @param err where complaints go
    * @param charset the character set of both
    * @param colour whether colour may be used
+   * @param live whether somebody looks at it while a command runs
    */
-  public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour) {
+  public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour, boolean live) {
     this.out = out;
+    this.live = live;
     this.err = err;
     this.charset = charset;
     this.colour = colour;
@@ -59,8 +74,10 @@ public final class Terminal {
    */
   public static Terminal ofProcess() {
     Charset charset = charset();
-    boolean colour = System.getenv("NO_COLOR") == null && System.console() != null;
-    return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err), charset, colour);
+    boolean live = System.console() != null;
+    boolean colour = live && System.getenv("NO_COLOR") == null;
+    return new Terminal(
+        stream(FileDescriptor.out), stream(FileDescriptor.err), charset, colour, live);
   }
 
   private static PrintStream stream(FileDescriptor descriptor) {
@@ -108,6 +125,19 @@ public final class Terminal {
     byte[] bytes = (spelt(line) + System.lineSeparator()).getBytes(charset);
     err.write(bytes, 0, bytes.length);
     err.flush();
+  }
+
+  /**
+   * Shows how far a command has come, in place of what was shown before; nothing if nobody looks.
+   *
+   * @param words what to show, shorter than a line; empty to clear it
+   */
+  public void progress(String words) {
+    if (live) {
+      byte[] bytes = spelt("\r\u001b[K" + words).getBytes(charset);
+      err.write(bytes, 0, bytes.length);
+      err.flush();
+    }
   }
 
   /**

@@ -39,6 +39,12 @@ final class Layout {
     return hanging("", words);
   }
 
+  /** A line of a picture, never wrapped. */
+  Layout asIs(String line) {
+    text.append(line).append('\n');
+    return this;
+  }
+
   Layout blank() {
     text.append('\n');
     return this;

@@ -18,12 +18,16 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.file.JobDocument;
+import kelter.core.file.JobFile;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
 import kelter.core.problem.Problem;
+import kelter.core.safety.Caution;
+import kelter.core.shop.Shop;
 import kelter.core.vocabulary.Vocabulary;
 
 /** All modules at work: what the commands ask for results. */
@@ -31,15 +35,15 @@ public final class Workshop {
 
   private final List<CalculationModule> modules;
   private final EngineSettings settings;
-  private final DecisionRule rule;
+  private final Shop shop;
   private List<Problem> refused = List.of();
 
   @Inject
-  Workshop(Set<CalculationModule> modules, EngineSettings settings, DecisionRule rule) {
+  Workshop(Set<CalculationModule> modules, EngineSettings settings, Shop shop) {
     this.modules =
         modules.stream().sorted(Comparator.comparing(module -> module.about().id())).toList();
     this.settings = settings;
-    this.rule = rule;
+    this.shop = shop;
   }
 
   /**
@@ -53,16 +57,28 @@ public final class Workshop {
   }
 
   /**
-   * Finds the modules and binds them into one injector.
+   * Finds the modules and binds them into one injector, for a shop of which nothing is known.
    *
    * @param plugins the plugin folder, if the user named one
    * @return the workshop
    * @throws kelter.core.problem.InputException if the folder cannot be read
    */
   public static Workshop open(Optional<Path> plugins) {
+    return open(plugins, Shop.UNKNOWN);
+  }
+
+  /**
+   * Finds the modules and binds them into one injector.
+   *
+   * @param plugins the plugin folder, if the user named one
+   * @param shop the shop whose rules hold
+   * @return the workshop
+   * @throws kelter.core.problem.InputException if the folder cannot be read
+   */
+  public static Workshop open(Optional<Path> plugins, Shop shop) {
     Modules found = Modules.find(plugins);
     Workshop workshop =
-        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all()))
+        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all(), shop))
             .getInstance(Workshop.class);
     workshop.refused = found.refused();
     return workshop;
@@ -109,6 +125,47 @@ public final class Workshop {
   }
 
   /**
+   * Reads a job, which may use the instruments of the shop.
+   *
+   * @param file the job file
+   * @return the job with the content of its file
+   * @throws kelter.core.problem.InputException with every mistake of the file
+   */
+  public JobDocument read(Path file) {
+    return JobFile.read(file, vocabulary(), shop.jobInstruments());
+  }
+
+  /**
+   * Reads a job from text, which may use the instruments of the shop.
+   *
+   * @param text the content of a job file
+   * @return the job with its content
+   * @throws kelter.core.problem.InputException with every mistake of the text
+   */
+  public JobDocument parse(String text) {
+    return JobFile.parse(text, vocabulary(), shop.jobInstruments());
+  }
+
+  /**
+   * The shop whose rules hold.
+   *
+   * @return the shop; an unknown one if none was named
+   */
+  public Shop shop() {
+    return shop;
+  }
+
+  /**
+   * What to mind about the instruments of a job.
+   *
+   * @param job the job
+   * @return one caution for each instrument of the shop whose calibration had run out
+   */
+  public List<Caution> cautions(Job job) {
+    return shop.cautions(job);
+  }
+
+  /**
    * Applies every check, and holds repeated readings against each other.
    *
    * @param job the job
@@ -118,11 +175,11 @@ public final class Workshop {
     List<Finding> findings = new ArrayList<>();
     for (CalculationModule module : modules) {
       for (Check check : module.checks()) {
-        findings.addAll(check.apply(job, rule));
+        findings.addAll(check.apply(job, shop.rule()));
       }
     }
     if (job.measurements().stream().anyMatch(measurement -> measurement.readings().size() > 1)) {
-      findings.addAll(new RepeatsCheck(vocabulary()).apply(job, rule));
+      findings.addAll(new RepeatsCheck(vocabulary()).apply(job, shop.rule()));
     }
     return findings;
   }
@@ -134,7 +191,7 @@ public final class Workshop {
    * @return what tells it
    */
   public Settling settling(Job job) {
-    return new Settling(job, vocabulary(), rule);
+    return new Settling(job, vocabulary(), shop.rule());
   }
 
   /**
@@ -143,7 +200,7 @@ public final class Workshop {
    * @return the rule
    */
   public DecisionRule rule() {
-    return rule;
+    return shop.rule();
   }
 
   /**

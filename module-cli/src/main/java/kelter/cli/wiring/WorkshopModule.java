@@ -3,17 +3,19 @@ package kelter.cli.wiring;
 import com.google.inject.AbstractModule;
 import com.google.inject.multibindings.Multibinder;
 import java.util.List;
-import kelter.core.check.DecisionRule;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.module.CalculationModule;
+import kelter.core.shop.Shop;
 
 /** Binds the modules that were found, and what the commands need of the core. */
 final class WorkshopModule extends AbstractModule {
 
   private final List<CalculationModule> modules;
+  private final Shop shop;
 
-  WorkshopModule(List<CalculationModule> modules) {
+  WorkshopModule(List<CalculationModule> modules, Shop shop) {
     this.modules = modules;
+    this.shop = shop;
   }
 
   @Override
@@ -21,7 +23,17 @@ final class WorkshopModule extends AbstractModule {
     Multibinder<CalculationModule> set =
         Multibinder.newSetBinder(binder(), CalculationModule.class);
     modules.forEach(module -> set.addBinding().toInstance(module));
-    bind(EngineSettings.class).toInstance(EngineSettings.USUAL);
-    bind(DecisionRule.class).toInstance(DecisionRule.USUAL);
+    bind(EngineSettings.class).toInstance(settings());
+    bind(Shop.class).toInstance(shop);
+  }
+
+  private EngineSettings settings() {
+    EngineSettings usual = EngineSettings.USUAL;
+    return new EngineSettings(
+        usual.blunder(),
+        usual.unexplained(),
+        usual.nothingFound(),
+        usual.soundIfUnasked(),
+        shop.competentForLiveWork());
   }
 }

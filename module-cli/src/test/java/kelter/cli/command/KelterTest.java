@@ -24,14 +24,25 @@ class KelterTest {
 
     assertEquals(0, console.code());
     for (String command :
-        List.of("new", "check", "diagnose", "weigh", "compute", "modules", "instruments")) {
+        List.of(
+            "new", "check", "diagnose", "weigh", "readings", "compute", "modules", "instruments")) {
       assertTrue(console.out().contains("  " + command), command);
     }
     assertTrue(console.out().contains("Exit codes"));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"new", "check", "diagnose", "weigh", "compute", "modules", "instruments"})
+  @ValueSource(
+      strings = {
+        "new",
+        "check",
+        "diagnose",
+        "weigh",
+        "readings",
+        "compute",
+        "modules",
+        "instruments"
+      })
   void everyCommandExplainsItselfWithAnExampleIn80Columns(String command) {
     Console console = Console.run(command, "--help");
 

@@ -1,5 +1,7 @@
 package kelter.core.file;
 
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
 import kelter.core.job.Job;
 
 /**

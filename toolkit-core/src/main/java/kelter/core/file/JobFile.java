@@ -1,13 +1,13 @@
 package kelter.core.file;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.List;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonFile;
+import kelter.core.file.json.JsonText;
+import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -16,6 +16,8 @@ public final class JobFile {
 
   /** The greatest size of a job file, in bytes. */
   public static final int MAX_BYTES = 4 * 1024 * 1024;
+
+  private static final String START = "start one with 'kelter new'";
 
   private JobFile() {}
 
@@ -28,8 +30,22 @@ public final class JobFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static JobDocument read(Path path, Vocabulary vocabulary) {
-    String name = path.toString();
-    return JobReader.read(JsonText.read(bytes(path, name), name), vocabulary);
+    return read(path, vocabulary, List.of());
+  }
+
+  /**
+   * Reads a job file whose readings may also have been taken with instruments of the shop.
+   *
+   * @param path the file
+   * @param vocabulary the words that a job may use
+   * @param instruments the instruments of the shop; one that the job describes itself counts as the
+   *     job describes it
+   * @return the job, with those instruments of the shop that it uses, and the content of its file
+   * @throws InputException with every mistake of the file, if it has any or cannot be read
+   */
+  public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
+    Json content = JsonFile.read(path, MAX_BYTES, "a job file", START);
+    return JobReader.read(content, vocabulary, instruments);
   }
 
   /**
@@ -41,26 +57,22 @@ public final class JobFile {
    * @throws InputException with every mistake of the text, if it has any
    */
   public static JobDocument parse(String text, Vocabulary vocabulary) {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return JobReader.read(JsonText.read(bytes, "job"), vocabulary);
+    return parse(text, vocabulary, List.of());
   }
 
-  private static byte[] bytes(Path path, String name) {
-    if (Files.isDirectory(path)) {
-      throw new InputException(name, "is a directory", "name a job file");
-    }
-    try (InputStream in = Files.newInputStream(path)) {
-      byte[] bytes = in.readNBytes(MAX_BYTES + 1);
-      if (bytes.length > MAX_BYTES) {
-        throw new InputException(
-            name, "is larger than %d MB".formatted(MAX_BYTES / (1024 * 1024)), "name a job file");
-      }
-      return bytes;
-    } catch (NoSuchFileException missing) {
-      throw new InputException(name, "there is no such file", "start one with 'kelter new'");
-    } catch (IOException unreadable) {
-      throw new InputException(name, "cannot be read: " + unreadable.getMessage(), "");
-    }
+  /**
+   * Reads a job from text whose readings may also have been taken with instruments of the shop.
+   *
+   * @param text the content of a job file
+   * @param vocabulary the words that a job may use
+   * @param instruments the instruments of the shop
+   * @return the job with its content
+   * @throws InputException with every mistake of the text, if it has any
+   */
+  public static JobDocument parse(
+      String text, Vocabulary vocabulary, List<Instrument> instruments) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return JobReader.read(JsonText.read(bytes, "job", START), vocabulary, instruments);
   }
 
   /**
@@ -72,19 +84,7 @@ public final class JobFile {
    * @throws InputException if it cannot be written
    */
   public static void write(JobDocument document, Path path) {
-    Path target = path.toAbsolutePath();
-    try {
-      Path part = Files.createTempFile(target.getParent(), ".kelter-", ".part");
-      try {
-        Files.writeString(part, document.text());
-        move(part, target);
-      } finally {
-        Files.deleteIfExists(part);
-      }
-    } catch (IOException unwritable) {
-      throw new InputException(
-          path.toString(), "cannot be written: " + unwritable.getMessage(), "");
-    }
+    JsonFile.write(document.text(), path);
   }
 
   /**
@@ -99,13 +99,5 @@ public final class JobFile {
       throw new InputException(path.toString(), "is there already", "name another file");
     }
     write(document, path);
-  }
-
-  private static void move(Path part, Path target) throws IOException {
-    try {
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException otherwise) {
-      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-    }
   }
 }

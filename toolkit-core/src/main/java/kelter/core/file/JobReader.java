@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonNode;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
@@ -14,10 +16,6 @@ import kelter.core.job.Measurement;
 import kelter.core.job.Prices;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
-import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
-import kelter.core.quantity.Scale;
-import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -38,18 +36,18 @@ final class JobReader {
           "prices",
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
-  static final Set<String> INSTRUMENT = JsonNode.names("id", "title", "functions");
-  static final Set<String> FUNCTION = JsonNode.names("measures", "accuracy", "resolution", "range");
 
   private final Vocabulary vocabulary;
+  private final List<Instrument> shop;
   private final List<Problem> problems = new ArrayList<>();
 
-  private JobReader(Vocabulary vocabulary) {
+  private JobReader(Vocabulary vocabulary, List<Instrument> shop) {
     this.vocabulary = vocabulary;
+    this.shop = shop;
   }
 
-  static JobDocument read(Json content, Vocabulary vocabulary) {
-    JobReader reader = new JobReader(vocabulary);
+  static JobDocument read(Json content, Vocabulary vocabulary, List<Instrument> shop) {
+    JobReader reader = new JobReader(vocabulary, shop);
     JsonNode root = new JsonNode(content, "", reader.problems);
     Optional<Job> job = reader.job(root);
     if (!reader.problems.isEmpty() || job.isEmpty()) {
@@ -66,37 +64,24 @@ final class JobReader {
     Optional<Appliance> appliance =
         root.required("appliance").flatMap(new ApplianceReader(vocabulary)::appliance);
     Complaint complaint = root.optional("complaint").map(this::complaint).orElse(Complaint.NONE);
-    List<Instrument> instruments = instruments(root);
+    List<Instrument> own = InstrumentReader.instruments(root);
     List<Measurement> measurements = List.of();
     if (appliance.isPresent()) {
       Set<String> instrumentIds = new LinkedHashSet<>();
-      instruments.forEach(instrument -> instrumentIds.add(instrument.id()));
+      own.forEach(instrument -> instrumentIds.add(instrument.id()));
+      shop.forEach(instrument -> instrumentIds.add(instrument.id()));
       measurements =
           new MeasurementReader(vocabulary, appliance.get(), instrumentIds).measurements(root);
-      addTypical(instruments, instrumentIds, measurements);
     }
     List<Measurement> read = measurements;
+    List<Instrument> used = used(own, read);
     Optional<Prices> prices = root.optional("prices").flatMap(PricesReader::prices);
     root.optional("note").ifPresent(JsonNode::text);
     if (id.isEmpty() || appliance.isEmpty() || !problems.isEmpty()) {
       return Optional.empty();
     }
     return root.make(
-        () ->
-            new Job(
-                id.get(), date.orElse(""), appliance.get(), complaint, instruments, read, prices));
-  }
-
-  /** Adds the instruments of the library that readings name without the job defining them. */
-  private static void addTypical(
-      List<Instrument> instruments, Set<String> ids, List<Measurement> measurements) {
-    for (Measurement measurement : measurements) {
-      measurement
-          .instrument()
-          .filter(ids::add)
-          .flatMap(InstrumentLibrary::find)
-          .ifPresent(instruments::add);
-    }
+        () -> new Job(id.get(), date.orElse(""), appliance.get(), complaint, used, read, prices));
   }
 
   private static String date(String text) {
@@ -106,70 +91,25 @@ final class JobReader {
     return text;
   }
 
+  /** The job's own instruments, and those of the shop, else of the library, that readings name. */
+  private List<Instrument> used(List<Instrument> own, List<Measurement> measurements) {
+    Set<String> named = new LinkedHashSet<>();
+    measurements.forEach(measurement -> measurement.instrument().ifPresent(named::add));
+    own.forEach(instrument -> named.remove(instrument.id()));
+    List<Instrument> used = new ArrayList<>(own);
+    for (Instrument instrument : shop) {
+      if (named.remove(instrument.id())) {
+        used.add(instrument);
+      }
+    }
+    named.forEach(id -> InstrumentLibrary.find(id).ifPresent(used::add));
+    return used;
+  }
+
   private Complaint complaint(JsonNode node) {
     node.object(COMPLAINT);
     return new Complaint(
         node.optional("said").flatMap(JsonNode::text).orElse(""),
         node.optional("displayed").flatMap(JsonNode::text).orElse(""));
-  }
-
-  private List<Instrument> instruments(JsonNode root) {
-    List<Instrument> instruments = new ArrayList<>();
-    Set<String> ids = new LinkedHashSet<>();
-    for (JsonNode node : root.optional("instruments").map(JsonNode::items).orElse(List.of())) {
-      node.object(INSTRUMENT);
-      Optional<String> id = node.required("id").flatMap(field -> field.read(Ids::require));
-      String title = node.optional("title").flatMap(JsonNode::text).orElse("");
-      List<Instrument.Function> functions = functions(node);
-      if (id.isPresent() && !ids.add(id.get())) {
-        node.problem("instrument '" + id.get() + "' occurs twice", "give each its own id");
-      } else if (id.isPresent()) {
-        instruments.add(new Instrument(id.get(), title, functions));
-      }
-    }
-    return instruments;
-  }
-
-  /** The size of a count is a difference, also of a thermometer. */
-  private static double difference(String text, QuantityKind kind) {
-    boolean temperature = kind.scale() == Scale.TEMPERATURE;
-    return QuantityParser.parse(text, temperature ? QuantityKind.TEMPERATURE_DIFFERENCE : kind)
-        .si();
-  }
-
-  private List<Instrument.Function> functions(JsonNode instrument) {
-    List<Instrument.Function> functions = new ArrayList<>();
-    for (JsonNode node : instrument.optional("functions").map(JsonNode::items).orElse(List.of())) {
-      node.object(FUNCTION);
-      Optional<QuantityKind> kind =
-          node.required("measures")
-              .flatMap(field -> field.word(Instrument.MEASURES.keySet(), "thing to measure"))
-              .map(Instrument.MEASURES::get);
-      if (kind.isEmpty()) {
-        continue;
-      }
-      Optional<Double> resolution =
-          node.optional("resolution")
-              .flatMap(field -> field.read(text -> difference(text, kind.get())));
-      Optional<Double> range =
-          node.optional("range")
-              .flatMap(field -> field.read(text -> QuantityParser.parse(text, kind.get()).si()));
-      node.required("accuracy")
-          .flatMap(
-              field ->
-                  field.read(
-                      text -> Accuracy.parse(text, kind.get(), resolution.orElse(Double.NaN))))
-          .flatMap(
-              accuracy ->
-                  node.make(
-                      () ->
-                          new Instrument.Function(
-                              kind.get(),
-                              accuracy,
-                              resolution.orElse(0.0),
-                              range.orElse(Double.POSITIVE_INFINITY))))
-          .ifPresent(functions::add);
-    }
-    return functions;
   }
 }

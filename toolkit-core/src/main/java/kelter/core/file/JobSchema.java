@@ -18,7 +18,11 @@ public final class JobSchema {
    * @return JSON
    */
   public static String text() {
-    try (InputStream in = JobSchema.class.getResourceAsStream(RESOURCE)) {
+    return resource(RESOURCE);
+  }
+
+  static String resource(String name) {
+    try (InputStream in = JobSchema.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);

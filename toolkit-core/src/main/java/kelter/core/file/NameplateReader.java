@@ -2,6 +2,7 @@ package kelter.core.file;
 
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.file.json.JsonNode;
 import kelter.core.job.Nameplate;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;

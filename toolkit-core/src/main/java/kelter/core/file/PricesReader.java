@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.file.json.JsonNode;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;

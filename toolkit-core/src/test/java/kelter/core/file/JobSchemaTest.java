@@ -13,6 +13,8 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
 import kelter.core.job.Instrument;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Standing;
@@ -27,7 +29,8 @@ class JobSchemaTest {
 
   private static final Json.Obj DEFINITIONS =
       (Json.Obj)
-          ((Json.Obj) JsonText.read(JobSchema.text().getBytes(StandardCharsets.UTF_8), "schema"))
+          ((Json.Obj)
+                  JsonText.read(JobSchema.text().getBytes(StandardCharsets.UTF_8), "schema", ""))
               .members()
               .get("$defs");
 
@@ -57,8 +60,8 @@ class JobSchemaTest {
             "component", ApplianceReader.COMPONENT,
             "source", ApplianceReader.SOURCE,
             "complaint", JobReader.COMPLAINT,
-            "instrument", JobReader.INSTRUMENT,
-            "function", JobReader.FUNCTION,
+            "instrument", InstrumentReader.INSTRUMENT,
+            "function", InstrumentReader.FUNCTION,
             "measurement", MeasurementReader.MEASUREMENT,
             "prices", PricesReader.PRICES);
     fields.forEach((name, known) -> assertEquals(known, properties(name).members().keySet(), name));

@@ -1,4 +1,4 @@
-package kelter.core.file;
+package kelter.core.file.json;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,29 +18,52 @@ import kelter.core.quantity.Nearest;
  * A place in a JSON text, from which members are read; every mistake is noted with its JSON pointer
  * (RFC 6901) and reading goes on.
  */
-final class JsonNode {
+public final class JsonNode {
 
   private final Json value;
   private final String pointer;
   private final List<Problem> problems;
 
-  JsonNode(Json value, String pointer, List<Problem> problems) {
+  /**
+   * A place in a text.
+   *
+   * @param value what stands there
+   * @param pointer where it is, a JSON pointer
+   * @param problems where mistakes are noted
+   */
+  public JsonNode(Json value, String pointer, List<Problem> problems) {
     this.value = value;
     this.pointer = pointer;
     this.problems = problems;
   }
 
-  /** Names of members in the order in which they are told. */
-  static Set<String> names(String... names) {
+  /**
+   * Names of members in the order in which they are told.
+   *
+   * @param names the names
+   * @return the same names
+   */
+  public static Set<String> names(String... names) {
     return Collections.unmodifiableSet(new LinkedHashSet<>(List.of(names)));
   }
 
-  void problem(String what, String remedy) {
+  /**
+   * Notes a mistake here.
+   *
+   * @param what what is wrong
+   * @param remedy what would be right, may be empty
+   */
+  public void problem(String what, String remedy) {
     problems.add(new Problem(pointer, what, remedy));
   }
 
-  /** The members of this object whose names do not start with x-, all of them checked. */
-  Map<String, Json> object(Set<String> allowed) {
+  /**
+   * The members of this object, each checked that it is known or starts with x-.
+   *
+   * @param allowed the names that are known
+   * @return all members; none if this is not an object
+   */
+  public Map<String, Json> object(Set<String> allowed) {
     Map<String, Json> members = object();
     for (String name : members.keySet()) {
       if (!name.startsWith("x-") && !allowed.contains(name)) {
@@ -56,8 +79,12 @@ final class JsonNode {
         .orElse("known here: " + String.join(", ", allowed) + "; your own start with x-");
   }
 
-  /** The members of this object, or none if it is something else. */
-  Map<String, Json> object() {
+  /**
+   * The members of this object, whatever their names.
+   *
+   * @return all members; none if this is not an object
+   */
+  public Map<String, Json> object() {
     if (value instanceof Json.Obj object) {
       return object.members();
     }
@@ -65,8 +92,17 @@ final class JsonNode {
     return Map.of();
   }
 
-  /** Each member of this object that a vocabulary knows, made into something. */
-  <K, T> Map<String, T> each(Map<String, K> known, BiFunction<JsonNode, K, Optional<T>> reader) {
+  /**
+   * Each member of this object that a vocabulary knows, made into something.
+   *
+   * @param known the names that are known, with what they mean
+   * @param reader makes a member into something, or notes why not
+   * @param <K> what a name means
+   * @param <T> what a member becomes
+   * @return what was made, by name
+   */
+  public <K, T> Map<String, T> each(
+      Map<String, K> known, BiFunction<JsonNode, K, Optional<T>> reader) {
     Map<String, T> made = new LinkedHashMap<>();
     for (String name : object(known.keySet()).keySet()) {
       K meaning = known.get(name);
@@ -77,7 +113,12 @@ final class JsonNode {
     return made;
   }
 
-  List<JsonNode> items() {
+  /**
+   * The items of this array.
+   *
+   * @return the items; none if this is not an array
+   */
+  public List<JsonNode> items() {
     if (!(value instanceof Json.Arr array)) {
       problem("is " + value.kind(), "an array is expected");
       return List.of();
@@ -89,7 +130,12 @@ final class JsonNode {
     return nodes;
   }
 
-  boolean isArray() {
+  /**
+   * Whether this is an array.
+   *
+   * @return true if it is
+   */
+  public boolean isArray() {
     return value instanceof Json.Arr;
   }
 
@@ -98,8 +144,13 @@ final class JsonNode {
     return new JsonNode(member, pointer + "/" + JsonText.escape(name), problems);
   }
 
-  /** A member that may be missing; null counts as missing. */
-  Optional<JsonNode> optional(String name) {
+  /**
+   * A member that may be missing; null counts as missing.
+   *
+   * @param name its name
+   * @return the member
+   */
+  public Optional<JsonNode> optional(String name) {
     if (!(value instanceof Json.Obj object)) {
       return Optional.empty();
     }
@@ -109,8 +160,13 @@ final class JsonNode {
         : Optional.of(child(name));
   }
 
-  /** A member that must be there. */
-  Optional<JsonNode> required(String name) {
+  /**
+   * A member that must be there.
+   *
+   * @param name its name
+   * @return the member
+   */
+  public Optional<JsonNode> required(String name) {
     Optional<JsonNode> member = optional(name);
     if (member.isEmpty() && value instanceof Json.Obj) {
       problem("has no '" + name + "'", "it is needed");
@@ -118,8 +174,12 @@ final class JsonNode {
     return member;
   }
 
-  /** The text of a string. */
-  Optional<String> text() {
+  /**
+   * The text of a string.
+   *
+   * @return the text; empty if this is something else
+   */
+  public Optional<String> text() {
     if (value instanceof Json.Str string) {
       return Optional.of(string.text());
     }
@@ -127,21 +187,37 @@ final class JsonNode {
     return Optional.empty();
   }
 
-  /** The text of a string, or of true and false as yes and no. */
-  Optional<String> textOrBoolean() {
+  /**
+   * The text of a string, or of true and false as yes and no.
+   *
+   * @return the text; empty if this is something else
+   */
+  public Optional<String> textOrBoolean() {
     if (value instanceof Json.Bool bool) {
       return Optional.of(bool.value() ? "yes" : "no");
     }
     return text();
   }
 
-  /** The text made into something; a refusal is noted here. */
-  <T> Optional<T> read(Function<String, T> reader) {
+  /**
+   * The text of a string made into something; a refusal is noted here.
+   *
+   * @param reader makes it, or throws IllegalArgumentException
+   * @param <T> what it becomes
+   * @return what was made
+   */
+  public <T> Optional<T> read(Function<String, T> reader) {
     return text().flatMap(text -> make(() -> reader.apply(text)));
   }
 
-  /** Makes something; a refusal is noted here. */
-  <T> Optional<T> make(Supplier<T> maker) {
+  /**
+   * Makes something; a refusal is noted here.
+   *
+   * @param maker makes it, or throws IllegalArgumentException
+   * @param <T> what is made
+   * @return what was made
+   */
+  public <T> Optional<T> make(Supplier<T> maker) {
     try {
       return Optional.of(maker.get());
     } catch (IllegalArgumentException refused) {
@@ -150,8 +226,14 @@ final class JsonNode {
     }
   }
 
-  /** The text of a string that is one of some words. */
-  Optional<String> word(Set<String> allowed, String what) {
+  /**
+   * The text of a string that is one of some words.
+   *
+   * @param allowed the words
+   * @param what what they are, for the message
+   * @return the word
+   */
+  public Optional<String> word(Set<String> allowed, String what) {
     Optional<String> text = text();
     if (text.isPresent() && !allowed.contains(text.get())) {
       String remedy =
@@ -162,5 +244,18 @@ final class JsonNode {
       return Optional.empty();
     }
     return text;
+  }
+
+  /**
+   * The value of true or false.
+   *
+   * @return the value; empty if this is something else
+   */
+  public Optional<Boolean> yesNo() {
+    if (value instanceof Json.Bool bool) {
+      return Optional.of(bool.value());
+    }
+    problem("is " + value.kind(), "true or false is expected");
+    return Optional.empty();
   }
 }

@@ -1,4 +1,4 @@
-package kelter.core.file;
+package kelter.core.file.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -25,7 +26,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
 /** Reads and writes JSON text (RFC 8259), strictly and within limits. */
-final class JsonText {
+public final class JsonText {
 
   private static final int MAX_DEPTH = 20;
   private static final int MAX_STRING = 20_000;
@@ -52,22 +53,23 @@ final class JsonText {
    *
    * @param bytes the text in UTF-8 without a byte order mark
    * @param name the name of the file, for messages
+   * @param start what to do about an empty one, for messages
    * @return the value
    * @throws InputException if it is not such a text
    */
-  static Json read(byte[] bytes, String name) {
-    String text = decode(bytes, name);
+  public static Json read(byte[] bytes, String name, String start) {
+    String text = decode(bytes, name, start);
     JsonText reader = new JsonText();
-    Json value = reader.parse(text, name);
+    Json value = reader.parse(text, name, start);
     if (!reader.problems.isEmpty()) {
       throw new InputException(reader.problems);
     }
     return value;
   }
 
-  private static String decode(byte[] bytes, String name) {
+  private static String decode(byte[] bytes, String name, String start) {
     if (bytes.length == 0) {
-      throw new InputException(name, "is empty", "start one with 'kelter new'");
+      throw new InputException(name, "is empty", start);
     }
     if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
       throw new InputException(
@@ -110,10 +112,10 @@ final class JsonText {
     return false;
   }
 
-  private Json parse(String text, String name) {
+  private Json parse(String text, String name, String start) {
     try (JsonParser parser = FACTORY.createParser(text)) {
       if (parser.nextToken() == null) {
-        throw new InputException(name, "holds nothing but blanks", "start one with 'kelter new'");
+        throw new InputException(name, "holds nothing but blanks", start);
       }
       Json value = value(parser, "");
       if (parser.nextToken() != null) {
@@ -189,8 +191,13 @@ final class JsonText {
     return new Json.Arr(items);
   }
 
-  /** A reference token of a JSON pointer, RFC 6901, section 3. */
-  static String escape(String member) {
+  /**
+   * A reference token of a JSON pointer, RFC 6901, section 3.
+   *
+   * @param member the name of a member
+   * @return the token
+   */
+  public static String escape(String member) {
     return member.replace("~", "~0").replace("/", "~1");
   }
 
@@ -200,10 +207,13 @@ final class JsonText {
    * @param value the value
    * @return the text
    */
-  static String write(Json value) {
+  public static String write(Json value) {
     StringWriter text = new StringWriter();
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter(
+            Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
     printer.indentObjectsWith(indenter);
     printer.indentArraysWith(indenter);
     try (JsonGenerator generator = FACTORY.createGenerator(text)) {

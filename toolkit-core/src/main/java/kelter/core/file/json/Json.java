@@ -1,4 +1,4 @@
-package kelter.core.file;
+package kelter.core.file.json;
 
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,0 +1,204 @@
+package kelter.cli.json;
+
+import java.io.IOException;
+import java.util.List;
+import kelter.cli.readings.Change;
+import kelter.cli.readings.LogReading;
+import kelter.cli.readings.LogReport;
+import kelter.cli.readings.Stretch;
+import kelter.core.file.log.LogFormat;
+import kelter.core.log.EffectiveObservations;
+import kelter.core.log.ModifiedZScore;
+import kelter.core.log.SteadyRule;
+import kelter.core.log.Window;
+import kelter.core.source.Source;
+
+/** What an instrument log shows, as JSON. The names of the fields are a contract. */
+public final class ReadingsJson {
+
+  private ReadingsJson() {}
+
+  /**
+   * Writes what a log shows.
+   *
+   * @param report what it shows
+   * @param stretches stretches that were asked for
+   * @param changes what changed between two stretches, may be empty
+   * @param readings readings of a job, may be empty
+   * @param outcome what was done with them, sentences
+   * @return the text
+   */
+  public static String of(
+      LogReport report,
+      List<Stretch> stretches,
+      List<Change> changes,
+      List<LogReading> readings,
+      List<String> outcome) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-readings/1");
+          out.text("log", report.name());
+          out.object("recognised", () -> recognised(out, report));
+          out.objects("columns", report.log().format().columns(), column -> column(out, column));
+          out.objects(
+              "gaps",
+              report.gaps(),
+              gap -> {
+                out.number("row", gap.row());
+                out.number("time", gap.time());
+                out.number("seconds", gap.seconds());
+              });
+          out.objects("windows", report.windows(), window -> numbered(out, report, window));
+          out.objects("steps", report.steps(), step -> step(out, report, step));
+          out.objects("stretches", stretches, stretch -> stretch(out, report, stretch));
+          out.objects("changes", changes, change -> change(out, report, change));
+          out.objects("readings", readings, reading -> reading(out, reading));
+          out.texts("outcome", outcome);
+          out.objects(
+              "sources",
+              List.of(EffectiveObservations.SOURCE, ModifiedZScore.SOURCE, SteadyRule.SOURCE),
+              source -> source(out, source));
+        });
+  }
+
+  private static void source(JsonOutput out, Source source) throws IOException {
+    out.text("document", source.document());
+    out.text("standing", source.standing().words());
+  }
+
+  private static void recognised(JsonOutput out, LogReport report) throws IOException {
+    LogFormat format = report.log().format();
+    out.text("encoding", format.encoding());
+    out.bool("encodingAssumed", format.encodingAssumed());
+    out.text("delimiter", String.valueOf(format.delimiter()));
+    out.text("decimal", format.decimalComma() ? "," : ".");
+    out.number("headerRow", format.headerRow());
+    out.number("firstRow", format.firstRow());
+    out.text("times", format.timing().description());
+    out.bool("dayAssumedFirst", format.timing().assumed());
+    out.bool("counted", format.timing().counted());
+    out.number("start", report.log().start());
+    out.number("seconds", report.log().recording().lastTime());
+    out.number("usualStep", report.log().recording().spacing().usual());
+    out.number("rows", report.log().recording().rows());
+    out.number("repeatedTimes", report.log().recording().spacing().repeated());
+  }
+
+  private static void column(JsonOutput out, LogFormat.Column column) throws IOException {
+    out.number("place", column.place());
+    out.text("name", column.name());
+    out.text("heading", column.heading());
+    out.text("unit", column.unit());
+    out.text(
+        "holds",
+        switch (column.role()) {
+          case TIME -> "time";
+          case VALUE -> "figures";
+          case OTHER -> "other";
+        });
+  }
+
+  private static void numbered(JsonOutput out, LogReport report, LogReport.Numbered numbered)
+      throws IOException {
+    out.number("number", numbered.number());
+    out.text("column", report.column(numbered.column()).name());
+    out.number("band", numbered.steady().band());
+    window(out, numbered.steady().window());
+    out.objects(
+        "outliers",
+        numbered.steady().outliers(),
+        outlier -> {
+          out.number("row", outlier.row());
+          out.number("time", outlier.time());
+          out.number("value", outlier.value());
+          out.number("score", outlier.score());
+        });
+  }
+
+  private static void window(JsonOutput out, Window window) throws IOException {
+    out.number("firstRow", window.firstRow());
+    out.number("lastRow", window.lastRow());
+    out.number("from", window.from());
+    out.number("to", window.to());
+    out.number("samples", window.samples());
+    out.number("mean", window.mean());
+    out.number("sd", window.standardDeviation());
+    out.number("least", window.least());
+    out.number("most", window.most());
+    out.number("autocorrelation", window.autocorrelation());
+    out.number("effective", window.effective());
+    out.number("u", window.uncertainty());
+    out.number("slope", window.slope());
+    out.number("slopeU", window.slopeUncertainty());
+  }
+
+  private static void step(JsonOutput out, LogReport report, LogReport.ColumnStep each)
+      throws IOException {
+    out.text("column", report.column(each.column()).name());
+    out.number("row", each.step().row());
+    out.number("time", each.step().time());
+    out.number("seconds", each.step().seconds());
+    out.number("before", each.step().before());
+    out.number("after", each.step().after());
+  }
+
+  private static void stretch(JsonOutput out, LogReport report, Stretch stretch)
+      throws IOException {
+    out.text("words", stretch.words());
+    out.number("from", stretch.from());
+    out.number("to", stretch.to());
+    List<LogFormat.Column> columns =
+        report.log().format().values().stream()
+            .filter(
+                column ->
+                    report
+                        .over(stretch, report.log().format().values().indexOf(column))
+                        .isPresent())
+            .toList();
+    out.objects(
+        "columns",
+        columns,
+        column -> {
+          out.text("column", column.name());
+          window(
+              out,
+              report.over(stretch, report.log().format().values().indexOf(column)).orElseThrow());
+        });
+  }
+
+  private static void change(JsonOutput out, LogReport report, Change change) throws IOException {
+    out.text("column", report.column(change.column()).name());
+    out.text("before", change.before().words());
+    out.text("after", change.after().words());
+    out.number("difference", change.comparison().difference());
+    out.number("u", change.comparison().uncertainty());
+    out.number("degreesOfFreedom", change.comparison().degreesOfFreedom());
+  }
+
+  private static void reading(JsonOutput out, LogReading reading) throws IOException {
+    out.text("component", reading.component());
+    out.text("observable", reading.observable().id());
+    out.number("value", reading.quantity().value());
+    out.text("unit", reading.quantity().unit().code());
+    out.number("u", reading.quantity().standardUncertainty());
+    out.object(
+        "uncertainty",
+        () -> {
+          out.number("scatter", reading.parts().scatter());
+          out.number("instrument", reading.parts().instrument());
+          out.bool("instrumentAssumed", reading.parts().assumed());
+          out.number("rounding", reading.parts().rounding());
+        });
+    out.bool("trend", reading.trend());
+    out.object(
+        "at",
+        () -> {
+          for (var condition : reading.conditions().entrySet()) {
+            out.text(condition.getKey(), condition.getValue().format());
+          }
+        });
+    out.text("stretch", reading.stretch().words());
+    out.number("firstRow", reading.window().firstRow());
+    out.number("lastRow", reading.window().lastRow());
+  }
+}

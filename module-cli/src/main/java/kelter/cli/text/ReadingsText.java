@@ -1,0 +1,421 @@
+package kelter.cli.text;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import kelter.cli.readings.Change;
+import kelter.cli.readings.LogReading;
+import kelter.cli.readings.LogReport;
+import kelter.cli.readings.Stretch;
+import kelter.cli.terminal.Terminal;
+import kelter.core.file.log.LogFormat;
+import kelter.core.log.EffectiveObservations;
+import kelter.core.log.ModifiedZScore;
+import kelter.core.log.Spacing;
+import kelter.core.log.SteadyRule;
+import kelter.core.log.Window;
+import kelter.core.quantity.QuantityFormat;
+
+/** What an instrument log shows, for a person. */
+public final class ReadingsText {
+
+  private static final int GAPS = 5;
+  private static final int OUTLIERS = 5;
+  private static final int STEPS = 12;
+  private static final int PLOTS = 8;
+  private static final int SECONDS_PER_DAY = 86_400;
+
+  private final LogReport report;
+  private final Terminal terminal;
+  private final Layout layout;
+
+  private ReadingsText(LogReport report, Terminal terminal) {
+    this.report = report;
+    this.terminal = terminal;
+    this.layout = new Layout(terminal);
+  }
+
+  /**
+   * Writes what a log shows.
+   *
+   * @param report what it shows
+   * @param stretches stretches that were asked for by their ends or numbers
+   * @param changes what changed between two stretches, may be empty
+   * @param readings readings of a job, may be empty
+   * @param outcome what was done with them, sentences
+   * @param terminal where it will be shown
+   * @return the text, with a line end after the last line
+   */
+  public static String of(
+      LogReport report,
+      List<Stretch> stretches,
+      List<Change> changes,
+      List<LogReading> readings,
+      List<String> outcome,
+      Terminal terminal) {
+    ReadingsText text = new ReadingsText(report, terminal);
+    text.recognised();
+    text.columns();
+    text.windows();
+    text.steps();
+    text.stretches(stretches);
+    text.changes(changes);
+    text.readings(readings, outcome);
+    text.notes();
+    return text.layout.toString();
+  }
+
+  private void recognised() {
+    LogFormat format = report.log().format();
+    layout.heading("Log " + report.name());
+    layout.hanging(
+        "  Read as:  ",
+        "%s%s, columns between %s, decimal %s, %s"
+            .formatted(
+                format.encoding(),
+                format.encodingAssumed() ? " (a guess: it is not UTF-8)" : "",
+                delimiter(format.delimiter()),
+                format.decimalComma() ? "comma" : "point",
+                format.headerRow() == 0 ? "no headings" : "headings in row " + format.headerRow()));
+    double usual = report.log().recording().spacing().usual();
+    layout.hanging(
+        "  Times:    ",
+        format.timing().description()
+            + (format.timing().assumed() ? " (a guess: the day may also come second)" : "")
+            + "; "
+            + start()
+            + length(report.log().recording().lastTime())
+            + ", a row every "
+            + duration(usual));
+    long repeated = report.log().recording().spacing().repeated();
+    layout.hanging(
+        "  Rows:     ",
+        "%d from row %d%s"
+            .formatted(
+                report.log().recording().rows(),
+                format.firstRow(),
+                repeated > 0 ? "; %d have the time of the row above".formatted(repeated) : ""));
+    gaps();
+    others();
+  }
+
+  private static String delimiter(char delimiter) {
+    return delimiter == '\t' ? "tabs" : "'" + delimiter + "'";
+  }
+
+  private String start() {
+    LogFormat.Timing timing = report.log().format().timing();
+    double start = report.log().start();
+    if (timing.calendar()) {
+      return "from " + LocalDateTime.ofInstant(instant(start), ZoneOffset.UTC) + ", ";
+    }
+    return timing.clock() ? "from " + clock(start) + ", " : "";
+  }
+
+  private static Instant instant(double seconds) {
+    return Instant.ofEpochMilli(Math.round(seconds * 1000)).truncatedTo(ChronoUnit.SECONDS);
+  }
+
+  private static String clock(double seconds) {
+    long ofDay = Math.floorMod(Math.round(seconds), SECONDS_PER_DAY);
+    return "%s:%s:%s".formatted(two(ofDay / 3600), two(ofDay / 60 % 60), two(ofDay % 60));
+  }
+
+  private static String two(long value) {
+    return value < 10 ? "0" + value : String.valueOf(value);
+  }
+
+  private String length(double seconds) {
+    return (report.log().format().timing().counted() ? "" : "for ") + duration(seconds);
+  }
+
+  /** A length of time; of a log without times a number of rows. */
+  private String duration(double seconds) {
+    if (report.log().format().timing().counted()) {
+      return QuantityFormat.plain(seconds) + "\u00a0rows";
+    }
+    if (seconds < 120) {
+      return QuantityFormat.plain(seconds) + "\u00a0s";
+    }
+    return seconds < 7200
+        ? QuantityFormat.plain(seconds / 60) + "\u00a0min"
+        : QuantityFormat.plain(seconds / 3600) + "\u00a0h";
+  }
+
+  /** A time after the start of the log. */
+  private String after(double seconds) {
+    LogFormat.Timing timing = report.log().format().timing();
+    if (timing.counted()) {
+      return QuantityFormat.plain(seconds);
+    }
+    if (timing.clock() && report.log().recording().lastTime() < SECONDS_PER_DAY) {
+      return clock(report.log().start() + seconds);
+    }
+    if (timing.calendar()) {
+      return DateTimeFormatter.ISO_LOCAL_DATE_TIME.format(
+          LocalDateTime.ofInstant(instant(report.log().start() + seconds), ZoneOffset.UTC));
+    }
+    long whole = Math.round(seconds);
+    return whole < 3600
+        ? whole / 60 + ":" + two(whole % 60)
+        : whole / 3600 + ":" + two(whole / 60 % 60) + ":" + two(whole % 60);
+  }
+
+  private void gaps() {
+    if (report.gaps().isEmpty()) {
+      return;
+    }
+    String longest =
+        report.gaps().stream()
+            .sorted((a, b) -> Double.compare(b.seconds(), a.seconds()))
+            .limit(GAPS)
+            .map(
+                gap ->
+                    "%s after row %d (%s)"
+                        .formatted(duration(gap.seconds()), gap.row(), after(gap.time())))
+            .collect(Collectors.joining(", "));
+    String count = report.gaps().size() + (report.gaps().size() == Spacing.GAPS ? " or more" : "");
+    layout.hanging("  Gaps:     ", terminal.attention(count + ", the longest: " + longest));
+  }
+
+  private void others() {
+    String others =
+        report.log().format().columns().stream()
+            .filter(column -> column.role() == LogFormat.Role.OTHER)
+            .map(LogFormat.Column::name)
+            .collect(Collectors.joining(", "));
+    if (!others.isEmpty()) {
+      layout.hanging("  Not read: ", others);
+    }
+  }
+
+  private void columns() {
+    int places = report.log().format().values().size();
+    for (int column = 0; column < places; column++) {
+      layout.heading(title(column));
+      long missing = report.log().recording().missing(column);
+      if (missing > 0) {
+        layout.hanging(
+            "  ", "No value in %d %s.".formatted(missing, missing == 1 ? "row" : "rows"));
+      }
+      if (column < PLOTS && report.log().recording().column(column).count() > 0) {
+        Plot.write(report, column, layout);
+      }
+    }
+  }
+
+  private String title(int column) {
+    LogFormat.Column known = report.column(column);
+    return known.name() + (known.unit().isEmpty() ? "" : " in " + known.unit());
+  }
+
+  private String unit(int column) {
+    String unit = report.column(column).unit();
+    return unit.isEmpty() ? "" : "\u00a0" + unit;
+  }
+
+  private void windows() {
+    layout.heading("Steady windows");
+    if (report.windows().isEmpty()) {
+      layout.line("  No column stands still anywhere.");
+    }
+    for (LogReport.Numbered numbered : report.windows()) {
+      Window window = numbered.steady().window();
+      String unit = unit(numbered.column());
+      layout.hanging(
+          "  %d. ".formatted(numbered.number()),
+          "%s, %s to %s (%s), rows %d to %d: %s"
+              .formatted(
+                  report.column(numbered.column()).name(),
+                  after(window.from()),
+                  after(window.to()),
+                  duration(window.seconds()),
+                  window.firstRow(),
+                  window.lastRow(),
+                  value(window, unit)));
+      layout.hanging("     ", figures(window, unit) + band(numbered.steady(), unit));
+      outliers(numbered.steady(), unit);
+    }
+    long perBlock = report.log().recording().column(0).perBlock();
+    if (perBlock > 1) {
+      layout.hanging(
+          "  ",
+          "The log is long: windows are found to %d rows. Name a stretch with --window to look closer."
+              .formatted(perBlock));
+    }
+  }
+
+  private static String value(Window window, String unit) {
+    return nonBreaking(QuantityFormat.withUncertainty(window.mean(), window.uncertainty())) + unit;
+  }
+
+  private static String nonBreaking(String text) {
+    return text.replace(' ', '\u00a0');
+  }
+
+  private String figures(Window window, String unit) {
+    String per = report.log().format().timing().counted() ? "" : "/min";
+    double factor = report.log().format().timing().counted() ? 1 : 60;
+    return "sd %s%s, %d samples worth %d (r1 %s), trend %s%s%s"
+        .formatted(
+            QuantityFormat.plain(window.standardDeviation()),
+            unit,
+            window.samples(),
+            (long) window.effective(),
+            Figures.fixed(window.autocorrelation(), 2),
+            nonBreaking(
+                QuantityFormat.withUncertainty(
+                    window.slope() * factor, window.slopeUncertainty() * factor)),
+            unit,
+            per);
+  }
+
+  private static String band(SteadyRule.Steady steady, String unit) {
+    return ", within ± " + QuantityFormat.plain(steady.band()) + unit;
+  }
+
+  private void outliers(SteadyRule.Steady steady, String unit) {
+    if (steady.outliers().isEmpty()) {
+      return;
+    }
+    String told =
+        steady.outliers().stream()
+            .limit(OUTLIERS)
+            .map(
+                each ->
+                    "%s%s in row %d"
+                        .formatted(QuantityFormat.plain(each.value()), unit, each.row()))
+            .collect(Collectors.joining(", "));
+    int count = steady.outliers().size();
+    String more = count > OUTLIERS ? ", and %d more".formatted(count - OUTLIERS) : "";
+    layout.hanging("     ", terminal.attention("Outliers, left in: " + told + more));
+  }
+
+  private void steps() {
+    if (report.steps().isEmpty()) {
+      return;
+    }
+    layout.heading("Steps");
+    List<LogReport.ColumnStep> steps = report.steps();
+    for (LogReport.ColumnStep each : steps.subList(0, Math.min(STEPS, steps.size()))) {
+      SteadyRule.Step step = each.step();
+      layout.hanging(
+          "  ",
+          "%s from %s to %s%s at %s, within %s (row %d)"
+              .formatted(
+                  report.column(each.column()).name(),
+                  QuantityFormat.plain(step.before()),
+                  QuantityFormat.plain(step.after()),
+                  unit(each.column()),
+                  after(step.time()),
+                  duration(step.seconds()),
+                  step.row()));
+    }
+    if (steps.size() > STEPS) {
+      layout.line("  and %d more".formatted(steps.size() - STEPS));
+    }
+  }
+
+  private void stretches(List<Stretch> stretches) {
+    for (Stretch stretch : stretches) {
+      layout.heading(
+          "Over " + stretch.words() + ", " + after(stretch.from()) + " to " + after(stretch.to()));
+      for (int column = 0; column < report.log().format().values().size(); column++) {
+        String name = report.column(column).name() + ": ";
+        String unit = unit(column);
+        report
+            .over(stretch, column)
+            .ifPresentOrElse(
+                window -> {
+                  layout.hanging("  ", name + value(window, unit));
+                  layout.hanging("     ", figures(window, unit));
+                },
+                () -> layout.hanging("  ", name + "fewer than two samples"));
+      }
+    }
+  }
+
+  private void changes(List<Change> changes) {
+    if (changes.isEmpty()) {
+      return;
+    }
+    layout.heading(
+        "From " + changes.get(0).before().words() + " to " + changes.get(0).after().words());
+    for (Change change : changes) {
+      double d = change.comparison().difference();
+      double u = change.comparison().uncertainty();
+      boolean seen = Math.abs(d) > QuantityFormat.COVERAGE_FACTOR * u && d != 0;
+      layout.hanging(
+          "  ",
+          "%s: from %s to %s%s, a change of %s%s: %s"
+              .formatted(
+                  report.column(change.column()).name(),
+                  QuantityFormat.plain(change.first().mean()),
+                  QuantityFormat.plain(change.second().mean()),
+                  unit(change.column()),
+                  nonBreaking(QuantityFormat.withUncertainty(d, u)),
+                  unit(change.column()),
+                  seen ? "more than the scatter explains" : "within the scatter"));
+    }
+    layout.hanging(
+        "  ",
+        "The uncertainty is that of the scatter: an error of the instrument that stays the same drops out.");
+  }
+
+  private void readings(List<LogReading> readings, List<String> outcome) {
+    if (!readings.isEmpty()) {
+      layout.heading("Readings");
+    }
+    for (LogReading reading : readings) {
+      layout.hanging(
+          "  ",
+          "%s %s: %s%s, %s of %s"
+              .formatted(
+                  reading.component(),
+                  reading.observable().id(),
+                  nonBreaking(reading.quantity().display()),
+                  conditions(reading),
+                  reading.trend() ? "trend" : "mean",
+                  reading.stretch().words()));
+      layout.hanging("     ", parts(reading));
+    }
+    outcome.forEach(sentence -> layout.hanging("  ", sentence));
+  }
+
+  private static String conditions(LogReading reading) {
+    String stated =
+        reading.conditions().entrySet().stream()
+            .map(each -> each.getKey() + " " + nonBreaking(each.getValue().display()))
+            .collect(Collectors.joining(", "));
+    return stated.isEmpty() ? "" : " (at " + stated + ")";
+  }
+
+  private static String parts(LogReading reading) {
+    List<String> parts = new ArrayList<>();
+    parts.add("scatter " + QuantityFormat.plain(reading.parts().scatter()));
+    parts.add(
+        (reading.parts().assumed()
+                ? "an ordinary instrument, since none is named, "
+                : "instrument ")
+            + QuantityFormat.plain(reading.parts().instrument()));
+    if (reading.parts().rounding() > 0) {
+      parts.add("last digit " + QuantityFormat.plain(reading.parts().rounding()));
+    }
+    return "standard uncertainties: " + String.join(", ", parts);
+  }
+
+  private void notes() {
+    layout.heading("To bear in mind");
+    layout.hanging(
+        "  - ",
+        "± is the standard uncertainty times 2. In a window it is that of the scatter alone (type A).");
+    layout.hanging("  - ", "Samples worth: " + EffectiveObservations.SOURCE.display() + ".");
+    layout.hanging("  - ", "Outliers: " + ModifiedZScore.SOURCE.display() + ".");
+    layout.hanging("  - ", "Steady: " + SteadyRule.SOURCE.display() + ".");
+  }
+}

@@ -1,0 +1,53 @@
+package kelter.core.file;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import kelter.core.file.json.JsonFile;
+import kelter.core.file.json.JsonText;
+import kelter.core.problem.InputException;
+
+/** Reads and writes shop profiles, {@code "format": "kelter-shop/1"}. */
+public final class ShopFile {
+
+  /** The greatest size of a shop profile, in bytes. */
+  public static final int MAX_BYTES = 4 * 1024 * 1024;
+
+  private static final String START =
+      "a shop profile starts as {\"format\": \"" + ShopReader.FORMAT + "\"}";
+
+  private ShopFile() {}
+
+  /**
+   * Reads a shop profile.
+   *
+   * @param path the file
+   * @return the shop with the content of its file
+   * @throws InputException with every mistake of the file, if it has any or cannot be read
+   */
+  public static ShopDocument read(Path path) {
+    return ShopReader.read(JsonFile.read(path, MAX_BYTES, "a shop profile", START));
+  }
+
+  /**
+   * Reads a shop profile from text.
+   *
+   * @param text the content of a shop profile
+   * @return the shop with its content
+   * @throws InputException with every mistake of the text, if it has any
+   */
+  public static ShopDocument parse(String text) {
+    return ShopReader.read(
+        JsonText.read(text.getBytes(StandardCharsets.UTF_8), "shop profile", START));
+  }
+
+  /**
+   * Writes a shop profile: beside the old one first, then in its place.
+   *
+   * @param document the shop with its content
+   * @param path where to
+   * @throws InputException if it cannot be written
+   */
+  public static void write(ShopDocument document, Path path) {
+    JsonFile.write(document.text(), path);
+  }
+}

@@ -1,0 +1,140 @@
+package kelter.core.file;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.check.DecisionRule;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonNode;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
+import kelter.core.shop.LogColumn;
+import kelter.core.shop.Shop;
+import kelter.core.shop.ShopInstrument;
+import kelter.core.vocabulary.Ids;
+
+/** Makes a shop out of the content of a shop profile and notes every mistake on the way. */
+final class ShopReader {
+
+  static final String FORMAT = "kelter-shop/1";
+
+  static final Set<String> SHOP =
+      JsonNode.names(
+          "format",
+          "id",
+          "decision-level",
+          "competent-for-live-work",
+          "instruments",
+          "columns",
+          "note");
+  static final Set<String> INSTRUMENT =
+      JsonNode.names("id", "title", "functions", "calibrated", "interval");
+  static final Set<String> COLUMN =
+      JsonNode.names("column", "of", "observable", "condition", "unit", "instrument");
+
+  private final List<Problem> problems = new ArrayList<>();
+
+  private ShopReader() {}
+
+  static ShopDocument read(Json content) {
+    ShopReader reader = new ShopReader();
+    Shop shop = reader.shop(new JsonNode(content, "", reader.problems));
+    if (!reader.problems.isEmpty()) {
+      throw new InputException(reader.problems);
+    }
+    return new ShopDocument(shop, (Json.Obj) content);
+  }
+
+  private Shop shop(JsonNode root) {
+    root.object(SHOP);
+    root.required("format").ifPresent(node -> node.word(Set.of(FORMAT), "format"));
+    root.optional("id").ifPresent(node -> node.read(Ids::require));
+    DecisionRule rule =
+        root.optional("decision-level")
+            .flatMap(node -> node.read(ShopReader::rule))
+            .orElse(DecisionRule.USUAL);
+    boolean competent =
+        root.optional("competent-for-live-work").flatMap(JsonNode::yesNo).orElse(false);
+    List<ShopInstrument> instruments =
+        InstrumentReader.each(root, INSTRUMENT, ShopReader::instrument);
+    List<LogColumn> columns = columns(root);
+    root.optional("note").ifPresent(JsonNode::text);
+    return new Shop(instruments, rule, competent, columns);
+  }
+
+  private static DecisionRule rule(String text) {
+    return new DecisionRule(QuantityParser.parse(text, QuantityKind.PERCENT).si());
+  }
+
+  private static Optional<ShopInstrument> instrument(JsonNode node) {
+    Optional<LocalDate> calibrated =
+        node.optional("calibrated").flatMap(field -> field.read(ShopReader::date));
+    Optional<Quantity> interval =
+        node.optional("interval")
+            .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.AGE)));
+    return InstrumentReader.instrument(node)
+        .flatMap(one -> node.make(() -> new ShopInstrument(one, calibrated, interval)));
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException noDate) {
+      throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd", noDate);
+    }
+  }
+
+  private static List<LogColumn> columns(JsonNode root) {
+    List<LogColumn> columns = new ArrayList<>();
+    Set<LogColumn> known = new LinkedHashSet<>();
+    for (JsonNode node : root.optional("columns").map(JsonNode::items).orElse(List.of())) {
+      Optional<LogColumn> column = column(node);
+      if (column.isPresent() && !known.add(column.get())) {
+        node.problem("column '" + column.get().column() + "' is said twice", "keep one of them");
+      } else {
+        column.ifPresent(columns::add);
+      }
+    }
+    return columns;
+  }
+
+  private static Optional<LogColumn> column(JsonNode node) {
+    node.object(COLUMN);
+    Optional<String> heading = node.required("column").flatMap(JsonNode::text);
+    Optional<String> of = node.required("of").flatMap(JsonNode::text);
+    Optional<String> observable = node.required("observable").flatMap(JsonNode::text);
+    Optional<String> condition = node.optional("condition").flatMap(JsonNode::text);
+    Optional<String> unit = node.optional("unit").flatMap(JsonNode::text);
+    Optional<String> instrument = node.optional("instrument").flatMap(JsonNode::text);
+    if (heading.isEmpty() || of.isEmpty() || observable.isEmpty()) {
+      return Optional.empty();
+    }
+    return node.make(
+        () ->
+            new LogColumn(heading.get(), of.get(), observable.get(), condition, unit, instrument));
+  }
+
+  /** A column as it stands in a profile. */
+  static Json content(LogColumn column) {
+    Json.Obj content =
+        new Json.Obj(Map.of())
+            .with("column", new Json.Str(column.column()))
+            .with("of", new Json.Str(column.component()))
+            .with("observable", new Json.Str(column.observable()));
+    content = with(content, "condition", column.condition());
+    content = with(content, "unit", column.unit());
+    return with(content, "instrument", column.instrument());
+  }
+
+  private static Json.Obj with(Json.Obj content, String name, Optional<String> text) {
+    return text.map(value -> content.with(name, new Json.Str(value))).orElse(content);
+  }
+}

@@ -1,0 +1,45 @@
+package kelter.core.file.log;
+
+import java.util.List;
+import kelter.core.log.Recording;
+import kelter.core.log.Series;
+
+/**
+ * A log that was read.
+ *
+ * @param format what was recognised of it
+ * @param start its first time in s: from 1970-01-01 or from midnight, as {@code format} tells
+ * @param recording its columns with figures, in the order of {@link LogFormat#values}, times in s
+ *     after the start
+ * @param resolutions the size of the last digit of each of them, in its unit; 0 if it is not known
+ * @param spans the stretches that were asked for
+ */
+public record Log(
+    LogFormat format,
+    double start,
+    Recording recording,
+    List<Double> resolutions,
+    List<Stretch> spans) {
+
+  /** Copies the lists. */
+  public Log {
+    resolutions = List.copyOf(resolutions);
+    spans = List.copyOf(spans);
+  }
+
+  /**
+   * A stretch of time that was asked for.
+   *
+   * @param span what was asked for
+   * @param from its first time, in s after the start of the log
+   * @param to its last time, in s after the start of the log
+   * @param columns the samples of each column with figures that lie in it
+   */
+  public record Stretch(LogSpan span, double from, double to, List<Series> columns) {
+
+    /** Copies the list. */
+    public Stretch {
+      columns = List.copyOf(columns);
+    }
+  }
+}

@@ -1,0 +1,496 @@
+package kelter.core.file.log;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kelter.core.file.log.LogFormat.Column;
+import kelter.core.file.log.LogFormat.Role;
+import kelter.core.file.log.LogFormat.Timing;
+import kelter.core.problem.InputException;
+
+/** Recognises a log by its first rows. */
+final class LogHead {
+
+  /** How many rows are looked at. */
+  private static final int ROWS = 300;
+
+  private static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
+  private static final double MOST = 0.5;
+  private static final int LONGEST_UNIT = 8;
+
+  /** Headings of times that are told as figures, and of numbers of rows. */
+  private static final Set<String> TIME_WORDS =
+      Set.of(
+          "time",
+          "t",
+          "elapsed",
+          "elapsed time",
+          "seconds",
+          "zeit",
+          "temps",
+          "tid",
+          "tijd",
+          "tiempo",
+          "timestamp",
+          "runtime",
+          "duration");
+
+  private static final Set<String> ROW_WORDS =
+      Set.of("no", "no.", "nr", "nr.", "#", "index", "sample", "record", "row", "number", "id");
+
+  private static final Map<String, Double> TIME_UNITS = timeUnits();
+
+  private static final Pattern WITH_UNIT =
+      Pattern.compile("(?<name>.*?)\\s*(?:\\[(?<a>[^\\]]*)\\]|\\((?<b>[^)]*)\\)|/\\s*(?<c>\\S+))");
+
+  private final String file;
+  private final List<String> lines;
+  private final char delimiter;
+  private final int width;
+  private final char point;
+
+  private LogHead(String file, List<String> lines, char delimiter) {
+    this.file = file;
+    this.lines = lines;
+    this.delimiter = delimiter;
+    this.width = usualWidth(lines, delimiter);
+    this.point = point(lines, delimiter, width);
+  }
+
+  private static Map<String, Double> timeUnits() {
+    Map<String, Double> units = new LinkedHashMap<>();
+    units.put("ms", 1e-3);
+    units.put("s", 1.0);
+    units.put("sec", 1.0);
+    units.put("min", 60.0);
+    units.put("h", 3600.0);
+    return units;
+  }
+
+  /**
+   * What a log looks like, and how its times are read.
+   *
+   * @param format what was recognised
+   * @param clock how times of day or dates with them are read, or null for figures
+   */
+  record Found(LogFormat format, Clock clock) {}
+
+  /** Where the times stand and how they are read. */
+  record Clock(
+      int dateColumn, int clockColumn, int figureColumn, LogTime.Order order, double factor) {
+
+    static final Clock COUNTED = new Clock(-1, -1, -1, LogTime.Order.YEAR_FIRST, 1);
+
+    /** Whether times of day stand without a date, so that they start again at midnight. */
+    boolean startsAgain() {
+      return dateColumn < 0 && clockColumn >= 0;
+    }
+  }
+
+  static Found find(
+      String file, String head, boolean complete, LogEncoding encoding, LogOptions options) {
+    List<String> lines = new ArrayList<>(List.of(head.split("\\r\\n|\\n|\\r", -1)));
+    if (!complete || lines.get(lines.size() - 1).isEmpty()) {
+      lines.remove(lines.size() - 1);
+    }
+    if (lines.stream().allMatch(String::isBlank)) {
+      throw new InputException(file, "holds nothing but blanks", "name the log of an instrument");
+    }
+    List<String> first = lines.subList(0, Math.min(ROWS, lines.size()));
+    LogHead best = null;
+    for (char delimiter : options.delimiter().map(List::of).orElse(DELIMITERS)) {
+      LogHead candidate = new LogHead(file, first, delimiter);
+      if (best == null || candidate.score() > best.score()) {
+        best = candidate;
+      }
+    }
+    return best.found(encoding);
+  }
+
+  /** How well a delimiter explains the rows: the part of them, and of their cells, that fit. */
+  private double score() {
+    double fits = 0;
+    for (String line : lines) {
+      fits += (double) row(line).stream().filter(this::isReading).count() / width;
+    }
+    return width > 1 ? fits + 1e-6 * width : fits / 2;
+  }
+
+  static List<String> cells(String line, char delimiter) {
+    List<String> cells = new ArrayList<>();
+    StringBuilder cell = new StringBuilder();
+    boolean quoted = false;
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (c == '"') {
+        quoted = !quoted;
+      } else if (c == delimiter && !quoted) {
+        cells.add(cell.toString().strip());
+        cell.setLength(0);
+      } else {
+        cell.append(c);
+      }
+    }
+    cells.add(cell.toString().strip());
+    return cells;
+  }
+
+  /** How many columns most rows have; a delimiter at the end of all of them opens no column. */
+  private static int usualWidth(List<String> lines, char delimiter) {
+    Map<Integer, Integer> counts = new LinkedHashMap<>();
+    Map<Integer, Integer> open = new LinkedHashMap<>();
+    for (String line : lines) {
+      if (!line.isBlank()) {
+        List<String> cells = cells(line, delimiter);
+        counts.merge(cells.size(), 1, Integer::sum);
+        open.merge(cells.size(), cells.get(cells.size() - 1).isEmpty() ? 1 : 0, Integer::sum);
+      }
+    }
+    int usual =
+        counts.entrySet().stream()
+            .max(Map.Entry.<Integer, Integer>comparingByValue().thenComparing(Map.Entry::getKey))
+            .map(Map.Entry::getKey)
+            .orElse(1);
+    boolean allOpen = usual > 1 && open.get(usual).equals(counts.get(usual));
+    return allOpen ? usual - 1 : usual;
+  }
+
+  /** The cells of a row of the usual width; none of a row of another. */
+  private static List<String> row(String line, char delimiter, int width) {
+    List<String> cells = cells(line, delimiter);
+    boolean open = cells.size() == width + 1 && cells.get(width).isEmpty();
+    return open ? cells.subList(0, width) : cells.size() == width ? cells : List.of();
+  }
+
+  private List<String> row(String line) {
+    return row(line, delimiter, width);
+  }
+
+  private static char point(List<String> lines, char delimiter, int width) {
+    int commas = 0;
+    int points = 0;
+    for (String line : lines) {
+      for (String cell : row(line, delimiter, width)) {
+        boolean comma = cell.indexOf(',') >= 0 && LogCells.figureEnd(cell, ',') > cell.indexOf(',');
+        boolean point = cell.indexOf('.') >= 0 && LogCells.figureEnd(cell, '.') > cell.indexOf('.');
+        boolean time = LogTime.shape(cell).isTime();
+        commas += comma && !time ? 1 : 0;
+        points += point && !time ? 1 : 0;
+      }
+    }
+    return delimiter != ',' && commas > points ? ',' : '.';
+  }
+
+  /** A figure, perhaps with its unit behind it, a time, or the mark of no value. */
+  private boolean isReading(String cell) {
+    return isFigure(cell) || LogCells.isNoValue(cell) || LogTime.shape(cell).isTime();
+  }
+
+  private boolean isFigure(String cell) {
+    int end = LogCells.figureEnd(cell, point);
+    return end > 0 && unitBehind(cell, end) != null;
+  }
+
+  /** The unit behind a figure; null if what stands there is none. */
+  private static String unitBehind(String cell, int end) {
+    String rest = cell.substring(end).strip();
+    boolean unit =
+        rest.length() <= LONGEST_UNIT
+            && rest.chars()
+                .noneMatch(
+                    c ->
+                        Character.isDigit(c)
+                            || c == ','
+                            || c == '.'
+                            || c == ':'
+                            || c == ';'
+                            || c == '|'
+                            || c == '-');
+    return unit ? rest : null;
+  }
+
+  /** What a cell looks like. */
+  private enum Look {
+    TIME,
+    FIGURE,
+    NONE,
+    WORDS
+  }
+
+  private Look look(String cell) {
+    if (LogTime.shape(cell).isTime()) {
+      return Look.TIME;
+    }
+    if (isFigure(cell)) {
+      return Look.FIGURE;
+    }
+    return LogCells.isNoValue(cell) ? Look.NONE : Look.WORDS;
+  }
+
+  /** What most cells of each column look like in the later half of the rows. */
+  private List<Look> usualLooks() {
+    List<Look> usual = new ArrayList<>();
+    for (int i = 0; i < width; i++) {
+      Map<Look, Integer> counts = new EnumMap<>(Look.class);
+      for (String line : lines.subList(lines.size() / 2, lines.size())) {
+        List<String> cells = row(line);
+        if (!cells.isEmpty()) {
+          counts.merge(look(cells.get(i)), 1, Integer::sum);
+        }
+      }
+      usual.add(
+          counts.entrySet().stream()
+              .max(Map.Entry.comparingByValue())
+              .map(Map.Entry::getKey)
+              .orElse(Look.WORDS));
+    }
+    return usual;
+  }
+
+  /** Whether a row looks like the others: a time where they have one, and most of the figures. */
+  private boolean isData(String line, List<Look> usual) {
+    List<String> cells = row(line);
+    int figures = 0;
+    int wanted = 0;
+    for (int i = 0; i < cells.size(); i++) {
+      Look look = look(cells.get(i));
+      if (usual.get(i) == Look.TIME && look != Look.TIME) {
+        return false;
+      }
+      wanted += usual.get(i) == Look.FIGURE ? 1 : 0;
+      figures += usual.get(i) == Look.FIGURE && (look == Look.FIGURE || look == Look.NONE) ? 1 : 0;
+    }
+    return wanted > 0 && figures >= MOST * wanted;
+  }
+
+  private Found found(LogEncoding encoding) {
+    List<Look> usual = usualLooks();
+    int data = 0;
+    while (data < lines.size() && !isData(lines.get(data), usual)) {
+      data++;
+    }
+    if (data == lines.size()) {
+      throw noReadings();
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (String line : lines.subList(data, lines.size())) {
+      List<String> cells = row(line);
+      if (!cells.isEmpty()) {
+        rows.add(cells);
+      }
+    }
+    int header = headerAbove(data);
+    List<String> names = header < 0 ? List.of() : row(lines.get(header));
+    List<String> units = header >= 0 && header < data - 1 ? row(lines.get(data - 1)) : List.of();
+    List<Column> columns = new ArrayList<>();
+    for (int i = 0; i < width; i++) {
+      columns.add(column(i, names, units, rows));
+    }
+    return withTimes(columns, rows, header + 1, data + 1, encoding);
+  }
+
+  private InputException noReadings() {
+    boolean heading = lines.stream().filter(line -> !line.isBlank()).count() <= 2;
+    return new InputException(
+        file,
+        heading
+            ? "has a heading but no row of readings"
+            : "no row of readings was recognised among the first %d".formatted(lines.size()),
+        "a row of readings has columns with figures between ; , | or tabs");
+  }
+
+  /**
+   * The row of the headings: of the rows above the readings, the first or second of their width.
+   */
+  private int headerAbove(int data) {
+    int above = data - 1;
+    if (above < 0 || row(lines.get(above)).isEmpty()) {
+      return -1;
+    }
+    boolean units =
+        above > 0
+            && !row(lines.get(above - 1)).isEmpty()
+            && row(lines.get(above - 1)).stream().noneMatch(this::isReading)
+            && row(lines.get(above)).stream().allMatch(cell -> cell.length() <= LONGEST_UNIT);
+    return units ? above - 1 : above;
+  }
+
+  private Column column(
+      int place, List<String> names, List<String> units, List<List<String>> rows) {
+    String heading = place < names.size() ? names.get(place) : "";
+    Matcher matcher = WITH_UNIT.matcher(heading);
+    String name = heading;
+    String unit = place < units.size() ? units.get(place).replaceAll("^[\\[(]|[\\])]$", "") : "";
+    if (matcher.matches() && !matcher.group("name").isBlank()) {
+      name = matcher.group("name");
+      unit = first(matcher.group("a"), matcher.group("b"), matcher.group("c"));
+    }
+    int figures = 0;
+    int none = 0;
+    String behind = "";
+    for (List<String> row : rows) {
+      String cell = row.get(place);
+      if (LogCells.isNoValue(cell)) {
+        none++;
+      } else if (isFigure(cell)) {
+        figures++;
+        behind = unitBehind(cell, LogCells.figureEnd(cell, point));
+      }
+    }
+    // A column with a figure here and there but mostly words is one of words.
+    boolean value = figures > 0 && figures >= MOST * (rows.size() - none);
+    boolean number = ROW_WORDS.contains(name.toLowerCase(Locale.ROOT));
+    if (name.isBlank()) {
+      name = "column " + (place + 1);
+    }
+    return new Column(
+        place + 1,
+        name.strip(),
+        heading.isBlank() ? name : heading,
+        unit.isBlank() ? behind : unit.strip(),
+        value && !number ? Role.VALUE : Role.OTHER);
+  }
+
+  private static String first(String... texts) {
+    for (String text : texts) {
+      if (text != null) {
+        return text;
+      }
+    }
+    return "";
+  }
+
+  private Found withTimes(
+      List<Column> columns, List<List<String>> rows, long header, long data, LogEncoding encoding) {
+    int date = -1;
+    int clock = -1;
+    boolean half = false;
+    LogTime.Order order = LogTime.Order.YEAR_FIRST;
+    boolean assumed = false;
+    for (int i = 0; i < width; i++) {
+      List<LogTime.Shape> shapes = new ArrayList<>();
+      for (List<String> row : rows) {
+        shapes.add(LogTime.shape(row.get(i)));
+      }
+      long times = shapes.stream().filter(LogTime.Shape::isTime).count();
+      if (times <= MOST * rows.size()) {
+        continue;
+      }
+      LogTime.Shape shape = shapes.stream().filter(LogTime.Shape::isTime).findFirst().orElseThrow();
+      if (shape.date() && date < 0 && clock < 0) {
+        date = i;
+        half = shapes.stream().anyMatch(LogTime.Shape::half);
+        Ordering ordering = Ordering.of(shapes, half);
+        order = ordering.order();
+        assumed = ordering.assumed();
+        clock = shape.clock() ? i : -1;
+      } else if (!shape.date() && clock < 0) {
+        clock = i;
+      }
+    }
+    Clock found;
+    Timing timing;
+    if (date >= 0 || clock >= 0) {
+      found = new Clock(date, clock, -1, order, 1);
+      timing = new Timing(words(date, clock, order), clock >= 0, date >= 0, assumed, false);
+    } else {
+      int figure = figureOfTime(columns);
+      found =
+          figure < 0 ? Clock.COUNTED : new Clock(-1, -1, figure, order, factor(columns, figure));
+      timing =
+          figure < 0
+              ? new Timing("none; rows are counted", false, false, false, true)
+              : new Timing(
+                  "elapsed, in " + unitOfTime(columns.get(figure)), false, false, false, false);
+    }
+    List<Column> told = new ArrayList<>();
+    for (Column column : columns) {
+      int i = column.place() - 1;
+      boolean time =
+          i == found.dateColumn() || i == found.clockColumn() || i == found.figureColumn();
+      told.add(
+          time
+              ? new Column(
+                  column.place(), column.name(), column.heading(), column.unit(), Role.TIME)
+              : column);
+    }
+    return new Found(
+        new LogFormat(
+            encoding.charset().name(),
+            encoding.assumed(),
+            delimiter,
+            point == ',',
+            header,
+            data,
+            timing,
+            told),
+        found);
+  }
+
+  private static String words(int date, int clock, LogTime.Order order) {
+    String day =
+        switch (order) {
+          case YEAR_FIRST -> "year, month, day";
+          case DAY_FIRST -> "day, month, year";
+          case MONTH_FIRST -> "month, day, year";
+        };
+    if (date < 0) {
+      return "time of day";
+    }
+    return clock < 0 ? day : day + " and time of day";
+  }
+
+  private static int figureOfTime(List<Column> columns) {
+    for (Column column : columns) {
+      boolean named = TIME_WORDS.contains(column.name().toLowerCase(Locale.ROOT));
+      boolean inTime = TIME_UNITS.containsKey(column.unit().toLowerCase(Locale.ROOT));
+      if (column.role() == Role.VALUE && (named && (inTime || column.unit().isEmpty()))) {
+        return column.place() - 1;
+      }
+    }
+    return -1;
+  }
+
+  private static String unitOfTime(Column column) {
+    return column.unit().isEmpty() ? "s" : column.unit().toLowerCase(Locale.ROOT);
+  }
+
+  private static double factor(List<Column> columns, int figure) {
+    return TIME_UNITS.get(unitOfTime(columns.get(figure)));
+  }
+
+  /** In which order the dates of a column are written, and whether that is a guess. */
+  private record Ordering(LogTime.Order order, boolean assumed) {
+
+    private static final int MONTHS = 12;
+
+    static Ordering of(List<LogTime.Shape> shapes, boolean half) {
+      int first = 0;
+      int second = 0;
+      char separator = ' ';
+      for (LogTime.Shape shape : shapes) {
+        if (shape.date()) {
+          first = Math.max(first, shape.first());
+          second = Math.max(second, shape.second());
+          separator = shape.separator();
+        }
+      }
+      if (first > 31) {
+        return new Ordering(LogTime.Order.YEAR_FIRST, false);
+      }
+      if (first > MONTHS || separator == '.') {
+        return new Ordering(LogTime.Order.DAY_FIRST, false);
+      }
+      if (second > MONTHS) {
+        return new Ordering(LogTime.Order.MONTH_FIRST, false);
+      }
+      return new Ordering(half ? LogTime.Order.MONTH_FIRST : LogTime.Order.DAY_FIRST, true);
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package kelter.core.file.log;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
+
+/**
+ * A stretch of time in a log, as a person says it: {@code 5min..10min} from its start, {@code
+ * 14:05..14:20} by the clock, or {@code 2026-10-23T14:05..2026-10-23T14:20}.
+ *
+ * @param text what was said
+ * @param from where it begins
+ * @param to where it ends
+ */
+public record LogSpan(String text, Moment from, Moment to) {
+
+  private static final String BETWEEN = "..";
+  private static final double DAY = 86_400;
+
+  /** How a point of time was said. */
+  public enum Scale {
+    /** From the start of the log. */
+    AFTER_START,
+    /** By the clock. */
+    CLOCK,
+    /** By the calendar. */
+    CALENDAR
+  }
+
+  /**
+   * A point of time.
+   *
+   * @param scale how it was said
+   * @param seconds s from the start, from midnight, or from 1970-01-01
+   */
+  public record Moment(Scale scale, double seconds) {}
+
+  /**
+   * Whether a text has the form of a span.
+   *
+   * @param text any text
+   * @return true if two points stand between two parts
+   */
+  public static boolean isSpan(String text) {
+    return text.contains(BETWEEN);
+  }
+
+  /**
+   * Reads a span.
+   *
+   * @param text what a person wrote
+   * @return the span
+   * @throws IllegalArgumentException if it is none
+   */
+  public static LogSpan parse(String text) {
+    int between = text.indexOf(BETWEEN);
+    if (between < 0) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is not a span of time; write for instance 5min..10min or 14:05..14:20");
+    }
+    return new LogSpan(
+        text,
+        moment(text.substring(0, between).strip()),
+        moment(text.substring(between + BETWEEN.length()).strip()));
+  }
+
+  private static Moment moment(String text) {
+    try {
+      if (text.indexOf('T') > 0) {
+        LocalDateTime time = LocalDateTime.parse(text);
+        return new Moment(
+            Scale.CALENDAR, time.toEpochSecond(ZoneOffset.UTC) + time.getNano() * 1e-9);
+      }
+      if (text.indexOf(':') > 0) {
+        LocalTime time = LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
+        return new Moment(Scale.CLOCK, time.toNanoOfDay() * 1e-9);
+      }
+    } catch (DateTimeException notATime) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is not a time; write for instance 14:05 or 2026-10-23T14:05", notATime);
+    }
+    return new Moment(Scale.AFTER_START, QuantityParser.parse(text, QuantityKind.TIME).si());
+  }
+
+  /**
+   * Where the span lies in a log.
+   *
+   * @param start the first time of the log, in s
+   * @param timing how the log tells its times
+   * @return the first and the last time, in s after the start of the log
+   * @throws IllegalArgumentException if the log does not tell such times, or the span ends before
+   *     it begins
+   */
+  double[] within(double start, LogFormat.Timing timing) {
+    double first = after(from, start, timing);
+    double last = after(to, start, timing);
+    if (last < first && to.scale() == Scale.CLOCK) {
+      last += DAY;
+    }
+    if (!(first <= last)) {
+      throw new IllegalArgumentException("'" + text + "' ends before it begins");
+    }
+    return new double[] {first, last};
+  }
+
+  private double after(Moment moment, double start, LogFormat.Timing timing) {
+    return switch (moment.scale()) {
+      case AFTER_START -> moment.seconds();
+      case CLOCK -> {
+        require(timing.clock(), "of the clock");
+        double clock = start - Math.floor(start / DAY) * DAY;
+        // A log has begun by the time that is asked for, so an earlier one is that of the next day.
+        double after = moment.seconds() - clock;
+        yield after < 0 ? after + DAY : after;
+      }
+      case CALENDAR -> {
+        require(timing.calendar(), "of the calendar");
+        yield moment.seconds() - start;
+      }
+    };
+  }
+
+  private void require(boolean told, String what) {
+    if (!told) {
+      throw new IllegalArgumentException(
+          "'%s' names times %s, which the log does not tell; write for instance 5min..10min from its start"
+              .formatted(text, what));
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package kelter.core.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The samples of one column of a log, taken in as they come and held in little room: up to {@value
+ * #BLOCKS} of them one by one, beyond that in blocks of twice, four times, eight times as many.
+ * Means, standard deviations and trends stay exact; the ends of a window are exact to a block.
+ *
+ * <p>To be filled by one thread.
+ */
+public final class Series {
+
+  /** The most blocks that are held. */
+  public static final int BLOCKS = 4096;
+
+  private final List<Block> blocks = new ArrayList<>();
+  private long perBlock = 1;
+
+  /** A series without samples. */
+  public Series() {}
+
+  /**
+   * Takes in a sample.
+   *
+   * @param row where it stands in the log, from 1
+   * @param time when, in s, not before the last one
+   * @param value the value, in the unit of the column
+   * @throws IllegalArgumentException if a figure is not finite, or the time goes backwards
+   */
+  public void add(long row, double time, double value) {
+    if (!Double.isFinite(time) || !Double.isFinite(value)) {
+      throw new IllegalArgumentException(
+          "row %d: time %s s and value %s; finite figures are allowed".formatted(row, time, value));
+    }
+    Block last = blocks.isEmpty() ? null : blocks.get(blocks.size() - 1);
+    if (last != null && time < last.lastTime) {
+      throw new IllegalArgumentException(
+          "row %d: time %s s after %s s; times do not go backwards"
+              .formatted(row, time, last.lastTime));
+    }
+    if (last != null && last.count < perBlock) {
+      last.add(row, time, value);
+      return;
+    }
+    if (blocks.size() == BLOCKS) {
+      halve();
+      add(row, time, value);
+      return;
+    }
+    blocks.add(new Block(row, time, value));
+  }
+
+  private void halve() {
+    List<Block> pairs = new ArrayList<>(BLOCKS);
+    for (int i = 0; i < blocks.size(); i += 2) {
+      Block pair = blocks.get(i);
+      if (i + 1 < blocks.size()) {
+        pair.append(blocks.get(i + 1));
+      }
+      pairs.add(pair);
+    }
+    blocks.clear();
+    blocks.addAll(pairs);
+    perBlock *= 2;
+  }
+
+  /**
+   * How many samples there are.
+   *
+   * @return the number
+   */
+  public long count() {
+    return blocks.stream().mapToLong(block -> block.count).sum();
+  }
+
+  /**
+   * How many samples a block holds.
+   *
+   * @return 1 as long as every sample is held by itself
+   */
+  public long perBlock() {
+    return perBlock;
+  }
+
+  /**
+   * All samples as one window.
+   *
+   * @return the window; empty if there are fewer than two samples
+   */
+  public Optional<Window> whole() {
+    return blocks.size() < 2 ? Optional.empty() : Optional.of(Window.of(blocks));
+  }
+
+  /**
+   * The samples between two times as a window.
+   *
+   * @param from the first time, in s
+   * @param to the last time, in s
+   * @return the blocks that lie wholly between; empty if there are fewer than two
+   */
+  public Optional<Window> between(double from, double to) {
+    List<Block> inside =
+        blocks.stream().filter(block -> block.firstTime >= from && block.lastTime <= to).toList();
+    return inside.size() < 2 ? Optional.empty() : Optional.of(Window.of(inside));
+  }
+
+  /**
+   * What the column looks like: the least and the greatest value in so many equal parts of its
+   * time.
+   *
+   * @param parts how many parts, 1 or more
+   * @return for each part the least and the greatest value, or NaN twice where there is no sample
+   */
+  public List<double[]> outline(int parts) {
+    List<double[]> outline = new ArrayList<>();
+    for (int i = 0; i < parts; i++) {
+      outline.add(new double[] {Double.NaN, Double.NaN});
+    }
+    if (blocks.isEmpty()) {
+      return outline;
+    }
+    double start = blocks.get(0).firstTime;
+    double length = blocks.get(blocks.size() - 1).lastTime - start;
+    for (Block block : blocks) {
+      int first = part(block.firstTime - start, length, parts);
+      int last = part(block.lastTime - start, length, parts);
+      for (int i = first; i <= last; i++) {
+        double[] range = outline.get(i);
+        range[0] = Double.isNaN(range[0]) ? block.least : Math.min(range[0], block.least);
+        range[1] = Double.isNaN(range[1]) ? block.most : Math.max(range[1], block.most);
+      }
+    }
+    return outline;
+  }
+
+  private static int part(double time, double length, int parts) {
+    return length == 0 ? 0 : (int) Math.min(parts - 1, parts * time / length);
+  }
+
+  List<Block> blocks() {
+    return blocks;
+  }
+}

@@ -1,0 +1,95 @@
+package kelter.core.shop;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import kelter.core.check.DecisionRule;
+import kelter.core.job.Instrument;
+import kelter.core.job.Job;
+import kelter.core.safety.Caution;
+
+/**
+ * What holds for a shop from job to job.
+ *
+ * @param instruments its instruments, each id once
+ * @param rule how sure a verdict must be
+ * @param competentForLiveWork whether those who work there are competent for live work
+ * @param columns what the columns of its instrument logs hold
+ */
+public record Shop(
+    List<ShopInstrument> instruments,
+    DecisionRule rule,
+    boolean competentForLiveWork,
+    List<LogColumn> columns) {
+
+  /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
+  public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
+
+  /** Copies the lists. */
+  public Shop {
+    Objects.requireNonNull(rule);
+    instruments = List.copyOf(instruments);
+    columns = List.copyOf(columns);
+  }
+
+  /**
+   * What the instruments measure, and how well.
+   *
+   * @return the instruments as a job has them
+   */
+  public List<Instrument> jobInstruments() {
+    return instruments.stream().map(ShopInstrument::instrument).toList();
+  }
+
+  /**
+   * An instrument by its id.
+   *
+   * @param id the id
+   * @return the instrument, or empty if there is none
+   */
+  public Optional<ShopInstrument> instrument(String id) {
+    return instruments.stream().filter(each -> each.instrument().id().equals(id)).findFirst();
+  }
+
+  /**
+   * What to mind about the instruments that the readings of a job were taken with: a calibration
+   * that had run out on the day of the job.
+   *
+   * @param job the job
+   * @return one caution for each such instrument, in the order of the shop's
+   */
+  public List<Caution> cautions(Job job) {
+    List<Caution> cautions = new ArrayList<>();
+    for (ShopInstrument each : instruments) {
+      String id = each.instrument().id();
+      boolean used =
+          job.measurements().stream()
+              .anyMatch(measurement -> measurement.instrument().filter(id::equals).isPresent());
+      if (used) {
+        each.due().flatMap(due -> overdue(id, due, job.date())).ifPresent(cautions::add);
+      }
+    }
+    return cautions;
+  }
+
+  private static Optional<Caution> overdue(String id, LocalDate due, String date) {
+    if (date.isEmpty()) {
+      return Optional.of(
+          new Caution(
+              Caution.Signal.NOTICE,
+              "The calibration of '%s' runs out on %s, and the job has no date to hold that against."
+                  .formatted(id, due)));
+    }
+    return LocalDate.parse(date).isAfter(due)
+        ? Optional.of(
+            new Caution(
+                Caution.Signal.CAUTION,
+                ("The calibration of '%s' ran out on %s. What it shows may be off by more than its"
+                        + " maker says: hold it against a known reading before you rely on it, and"
+                        + " above all before you rely on it to prove dead.")
+                    .formatted(id, due)))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * What holds for a shop from job to job: its instruments and their calibration, how sure a verdict
+ * must be, who works there. It knows nothing of files.
+ */
+package kelter.core.shop;
