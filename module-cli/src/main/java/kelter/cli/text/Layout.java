@@ -21,7 +21,9 @@ final class Layout {
     if (text.length() > 0) {
       text.append('\n');
     }
-    text.append(terminal.heading(words)).append('\n');
+    for (String line : wrap(words, Terminal.WIDTH)) {
+      text.append(terminal.heading(line)).append('\n');
+    }
     return this;
   }
 

@@ -278,6 +278,7 @@ final class LogHead {
     if (data == lines.size()) {
       throw noReadings();
     }
+    requireNoRaggedRowAbove(data);
     List<List<String>> rows = new ArrayList<>();
     for (String line : lines.subList(data, lines.size())) {
       List<String> cells = row(line);
@@ -293,6 +294,21 @@ final class LogHead {
       columns.add(column(i, names, units, rows));
     }
     return withTimes(columns, rows, header + 1, data + 1, encoding);
+  }
+
+  /** A row of figures of another width is a damaged row of readings and no words above them. */
+  private void requireNoRaggedRowAbove(int data) {
+    for (int i = 0; i < data; i++) {
+      List<String> cells = cells(lines.get(i), delimiter);
+      boolean figures =
+          cells.stream().anyMatch(this::isFigure) && cells.stream().allMatch(this::isReading);
+      if (figures && cells.size() > 1 && row(lines.get(i)).isEmpty()) {
+        throw new InputException(
+            file + ", row " + (i + 1) + ", column " + (Math.min(cells.size(), width) + 1),
+            "the row has " + cells.size() + " columns, the others have " + width,
+            "complete the row, or take it out");
+      }
+    }
   }
 
   private InputException noReadings() {

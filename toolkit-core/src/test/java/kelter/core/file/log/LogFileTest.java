@@ -231,6 +231,13 @@ class LogFileTest {
   }
 
   @Test
+  void raggedFirstRowIsNotTakenForWordsAboveTheReadings() {
+    Problem problem = problems("time,W\n1,2,3\n2,3\n3,4\n").get(0);
+    assertTrue(problem.where().endsWith("row 2, column 3"), problem.where());
+    assertTrue(problem.what().contains("has 3 columns, the others have 2"));
+  }
+
+  @Test
   void mixedDelimiters() {
     Problem problem = problems(GOOD + "12:00:02,5.7,19\n").get(0);
     assertTrue(problem.where().endsWith("row 4, column 2"), problem.where());
