@@ -33,7 +33,7 @@ final class Arguments {
         .addOption(
             OptionSpec.builder(Invocation.FORMAT)
                 .paramLabel("FORMAT")
-                .type(Format.class)
+                .type(Invocation.Format.class)
                 .description("text (default) or json")
                 .build())
         .addOption(OptionSpec.builder(Invocation.TRACE).type(boolean.class).hidden(true).build())

@@ -4,7 +4,7 @@ import java.util.List;
 import kelter.cli.json.ResultJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.FindingsText;
-import kelter.cli.text.JobCautionsText;
+import kelter.cli.text.JobText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.job.Job;
@@ -24,12 +24,12 @@ final class CheckCommand implements Command {
             Arguments.lines("Hold the readings of a job against their limits."),
             "kelter check demo/jobs/washer-extractor.json",
             "kelter check --risk demo/jobs/heater-coarse.json")
+        .addOption(Arguments.shop())
         .addOption(
             OptionSpec.builder(RISK)
                 .type(boolean.class)
                 .description("also tell the risks of a wrong verdict, and guard bands")
                 .build())
-        .addOption(Arguments.shop())
         .addPositional(Arguments.jobFile("a job file"));
   }
 
@@ -47,7 +47,7 @@ final class CheckCommand implements Command {
     } else {
       Terminal terminal = invocation.terminal();
       terminal.print(
-          JobCautionsText.of(cautions, terminal)
+          JobText.cautions(cautions, terminal)
               + FindingsText.of(job, findings, workshop.settling(job), risk, terminal));
     }
   }

@@ -4,7 +4,7 @@ import java.util.List;
 import kelter.cli.json.ResultJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.DiagnosisText;
-import kelter.cli.text.JobCautionsText;
+import kelter.cli.text.JobText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
@@ -44,7 +44,7 @@ final class DiagnoseCommand implements Command {
     } else {
       Terminal terminal = invocation.terminal();
       terminal.print(
-          JobCautionsText.of(cautions, terminal)
+          JobText.cautions(cautions, terminal)
               + DiagnosisText.of(
                   job, findings, workshop.settling(job), diagnosis, notes, terminal));
     }

@@ -21,6 +21,12 @@ record Invocation(ParseResult given, Terminal terminal) {
   static final String SHOP = "--shop";
   static final String TRACE = "--trace";
 
+  /** How a result is shown. */
+  enum Format {
+    text,
+    json
+  }
+
   boolean isTraced() {
     return given.hasMatchedOption(TRACE);
   }

@@ -3,7 +3,7 @@ package kelter.cli.command;
 import java.util.List;
 import kelter.cli.json.ResultJson;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.JobCautionsText;
+import kelter.cli.text.JobText;
 import kelter.cli.text.WeighingText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.job.Job;
@@ -53,7 +53,7 @@ final class WeighCommand implements Command {
       terminal.printUtf8(ResultJson.weighing(job, cautions, weighing));
     } else {
       terminal.print(
-          JobCautionsText.of(cautions, terminal) + WeighingText.of(job, weighing, terminal));
+          JobText.cautions(cautions, terminal) + WeighingText.of(job, weighing, terminal));
     }
   }
 }

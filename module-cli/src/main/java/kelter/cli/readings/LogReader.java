@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Component;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
@@ -20,7 +21,6 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.quantity.Unit;
-import kelter.core.uncertainty.Accuracy;
 import kelter.core.uncertainty.ErrorModel;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Observable;
@@ -242,14 +242,21 @@ public final class LogReader {
     double value = column.trend() ? window.slope() * factor : window.mean();
     double scatter = column.trend() ? window.slopeUncertainty() * factor : window.uncertainty();
     double si = observable.kind().toSi(value, told);
-    double shown = column.kind().toSi(window.mean(), column.unit());
-    Optional<ErrorModel> own = error(mapped, column.kind(), shown);
+    double atSi = column.kind().toSi(window.mean(), column.unit());
+    Optional<Instrument.Function> own = range(mapped, column.kind(), atSi);
     double instrument =
-        own.map(error -> column.trend() ? ofTrend(error, si) : error.standardUncertainty(si))
+        own.map(
+                function ->
+                    column.trend()
+                        ? ofTrend(function.error(), window, column)
+                        : function.error().standardUncertainty(si))
             .orElseGet(() -> observable.procedure().typical().standardUncertainty(si));
     // JCGM 100:2008, F.2.2.1: a digit of size d stands for d / sqrt(12).
-    double rounding =
-        column.trend() ? 0 : report.log().resolutions().get(mapped.column()) / Math.sqrt(12);
+    double digit =
+        Math.max(
+            report.log().resolutions().get(mapped.column()),
+            own.map(Instrument.Function::resolution).orElse(0.0) / column.unit().factor());
+    double rounding = column.trend() ? 0 : digit / Math.sqrt(12);
     LogReading.Parts parts =
         new LogReading.Parts(scatter, instrument / told.factor(), own.isEmpty(), rounding);
     return new LogReading(
@@ -264,15 +271,22 @@ public final class LogReader {
         window);
   }
 
-  /** Of a trend only the part of an accuracy that grows with the reading is left. */
-  private static double ofTrend(ErrorModel error, double trend) {
-    ErrorModel growing =
-        error instanceof Accuracy accuracy ? new Accuracy(accuracy.ofReading(), 0) : error;
-    return growing.standardUncertainty(trend);
+  /**
+   * Of a trend only the part of the error is left that changes with the reading: from the least to
+   * the greatest value of the window, by the unit of the reading.
+   */
+  private static double ofTrend(ErrorModel error, Window window, Column column) {
+    double least = column.kind().toSi(window.least(), column.unit());
+    double most = column.kind().toSi(window.most(), column.unit());
+    if (most == least) {
+      return 0;
+    }
+    double change = Math.abs(error.standardUncertainty(most) - error.standardUncertainty(least));
+    return change / (most - least) * Math.abs(window.slope()) * column.unit().factor();
   }
 
-  /** The error of the range in which the instrument shows a value. */
-  private Optional<ErrorModel> error(ColumnMaps.Mapped mapped, QuantityKind kind, double shown) {
+  private Optional<Instrument.Function> range(
+      ColumnMaps.Mapped mapped, QuantityKind kind, double si) {
     if (mapped.what().instrument().isEmpty()) {
       return Optional.empty();
     }
@@ -280,11 +294,14 @@ public final class LogReader {
     Instrument instrument =
         job.instrument(id)
             .or(() -> shop.stream().filter(each -> each.id().equals(id)).findFirst())
+            .or(() -> InstrumentLibrary.find(id))
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
-                        "neither the job nor the shop has an instrument '" + id + "'"));
-    return instrument.range(kind, shown).map(Instrument.Function::error);
+                        "neither the job, the shop nor the library has an instrument '"
+                            + id
+                            + "'"));
+    return instrument.range(kind, si);
   }
 
   private Map<String, Quantity> conditions(

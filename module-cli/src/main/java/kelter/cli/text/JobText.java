@@ -1,13 +1,32 @@
 package kelter.cli.text;
 
+import java.util.List;
+import kelter.cli.terminal.Terminal;
 import kelter.core.job.Appliance;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
+import kelter.core.safety.Caution;
 
 /** What a job is about, in a few lines. */
-final class JobText {
+public final class JobText {
 
   private JobText() {}
+
+  /**
+   * Writes what to mind about the instruments of a job; it stands above all results.
+   *
+   * @param cautions what to mind, may be empty
+   * @param terminal where it will be shown
+   * @return the text with an empty line below; empty if there is nothing to mind
+   */
+  public static String cautions(List<Caution> cautions, Terminal terminal) {
+    if (cautions.isEmpty()) {
+      return "";
+    }
+    Layout layout = new Layout(terminal);
+    new Cautions(layout).write("", cautions);
+    return layout.blank().toString();
+  }
 
   static void write(Job job, Layout layout) {
     Appliance appliance = job.appliance();

@@ -6,12 +6,14 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import kelter.cli.readings.Change;
 import kelter.cli.readings.LogReading;
 import kelter.cli.readings.LogReport;
 import kelter.cli.readings.Stretch;
+import kelter.cli.terminal.Plot;
 import kelter.cli.terminal.Terminal;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
@@ -28,6 +30,7 @@ public final class ReadingsText {
   private static final int OUTLIERS = 5;
   private static final int STEPS = 12;
   private static final int PLOTS = 8;
+  private static final int PLOT_WIDTH = 60;
   private static final int SECONDS_PER_DAY = 86_400;
 
   private final LogReport report;
@@ -204,9 +207,29 @@ public final class ReadingsText {
             "  ", "No value in %d %s.".formatted(missing, missing == 1 ? "row" : "rows"));
       }
       if (column < PLOTS && report.log().recording().column(column).count() > 0) {
-        Plot.write(report, column, layout);
+        Plot.lines(report.log().recording().column(column).outline(PLOT_WIDTH), rail(column))
+            .forEach(layout::asIs);
       }
     }
+  }
+
+  /** Under each part of the time the last digit of the number of the window that it lies in. */
+  private String rail(int column) {
+    char[] rail = new char[PLOT_WIDTH];
+    Arrays.fill(rail, '.');
+    double length = report.log().recording().lastTime();
+    for (LogReport.Numbered numbered : report.windows()) {
+      if (numbered.column() == column) {
+        int from = part(numbered.steady().window().from(), length);
+        int to = part(numbered.steady().window().to(), length);
+        Arrays.fill(rail, from, to + 1, (char) ('0' + numbered.number() % 10));
+      }
+    }
+    return new String(rail);
+  }
+
+  private static int part(double time, double length) {
+    return length == 0 ? 0 : (int) Math.min(PLOT_WIDTH - 1, PLOT_WIDTH * time / length);
   }
 
   private String title(int column) {

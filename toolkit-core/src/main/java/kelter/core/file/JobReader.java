@@ -91,18 +91,19 @@ final class JobReader {
     return text;
   }
 
-  /** The job's own instruments, and those of the shop, else of the library, that readings name. */
+  /** The job's own instruments, and those of the shop or the library that its readings name. */
   private List<Instrument> used(List<Instrument> own, List<Measurement> measurements) {
     Set<String> named = new LinkedHashSet<>();
     measurements.forEach(measurement -> measurement.instrument().ifPresent(named::add));
     own.forEach(instrument -> named.remove(instrument.id()));
     List<Instrument> used = new ArrayList<>(own);
-    for (Instrument instrument : shop) {
-      if (named.remove(instrument.id())) {
-        used.add(instrument);
-      }
+    for (String id : named) {
+      shop.stream()
+          .filter(instrument -> instrument.id().equals(id))
+          .findFirst()
+          .or(() -> InstrumentLibrary.find(id))
+          .ifPresent(used::add);
     }
-    named.forEach(id -> InstrumentLibrary.find(id).ifPresent(used::add));
     return used;
   }
 

@@ -44,7 +44,7 @@ class ShopFileTest {
           {
             "id": "gauge",
             "title": "pressure gauge",
-            "functions": [{ "measures": "head", "accuracy": "2 counts", "resolution": "1 cm" }],
+            "functions": [{ "measures": "head", "accuracy": "2 counts", "resolution": "1 cm", "range": "5 m" }],
             "calibrated": "2025-02-28",
             "interval": "1 year"
           },

@@ -11,7 +11,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kelter.core.file.log.LogFormat.Column;
 import kelter.core.file.log.LogFormat.Role;
-import kelter.core.file.log.LogFormat.Timing;
 import kelter.core.problem.InputException;
 
 /** Recognises a log by its first rows. */
@@ -24,27 +23,9 @@ final class LogHead {
   private static final double MOST = 0.5;
   private static final int LONGEST_UNIT = 8;
 
-  /** Headings of times that are told as figures, and of numbers of rows. */
-  private static final Set<String> TIME_WORDS =
-      Set.of(
-          "time",
-          "t",
-          "elapsed",
-          "elapsed time",
-          "seconds",
-          "zeit",
-          "temps",
-          "tid",
-          "tijd",
-          "tiempo",
-          "timestamp",
-          "runtime",
-          "duration");
-
+  /** Headings of numbers of rows. */
   private static final Set<String> ROW_WORDS =
       Set.of("no", "no.", "nr", "nr.", "#", "index", "sample", "record", "row", "number", "id");
-
-  private static final Map<String, Double> TIME_UNITS = timeUnits();
 
   private static final Pattern WITH_UNIT =
       Pattern.compile("(?<name>.*?)\\s*(?:\\[(?<a>[^\\]]*)\\]|\\((?<b>[^)]*)\\)|/\\s*(?<c>\\S+))");
@@ -63,35 +44,13 @@ final class LogHead {
     this.point = point(lines, delimiter, width);
   }
 
-  private static Map<String, Double> timeUnits() {
-    Map<String, Double> units = new LinkedHashMap<>();
-    units.put("ms", 1e-3);
-    units.put("s", 1.0);
-    units.put("sec", 1.0);
-    units.put("min", 60.0);
-    units.put("h", 3600.0);
-    return units;
-  }
-
   /**
    * What a log looks like, and how its times are read.
    *
    * @param format what was recognised
-   * @param clock how times of day or dates with them are read, or null for figures
+   * @param clock where its times stand and how they are read
    */
-  record Found(LogFormat format, Clock clock) {}
-
-  /** Where the times stand and how they are read. */
-  record Clock(
-      int dateColumn, int clockColumn, int figureColumn, LogTime.Order order, double factor) {
-
-    static final Clock COUNTED = new Clock(-1, -1, -1, LogTime.Order.YEAR_FIRST, 1);
-
-    /** Whether times of day stand without a date, so that they start again at midnight. */
-    boolean startsAgain() {
-      return dateColumn < 0 && clockColumn >= 0;
-    }
-  }
+  record Found(LogFormat format, LogClock clock) {}
 
   static Found find(
       String file, String head, boolean complete, LogEncoding encoding, LogOptions options) {
@@ -110,7 +69,7 @@ final class LogHead {
         best = candidate;
       }
     }
-    return best.found(encoding);
+    return best.found(encoding, options.every());
   }
 
   /** How well a delimiter explains the rows: the part of them, and of their cells, that fit. */
@@ -269,7 +228,7 @@ final class LogHead {
     return wanted > 0 && figures >= MOST * wanted;
   }
 
-  private Found found(LogEncoding encoding) {
+  private Found found(LogEncoding encoding, double every) {
     List<Look> usual = usualLooks();
     int data = 0;
     while (data < lines.size() && !isData(lines.get(data), usual)) {
@@ -293,7 +252,24 @@ final class LogHead {
     for (int i = 0; i < width; i++) {
       columns.add(column(i, names, units, rows));
     }
-    return withTimes(columns, rows, header + 1, data + 1, encoding);
+    LogClock clock = LogClock.find(columns, rows, every);
+    List<Column> told =
+        columns.stream().map(each -> clock.isAt(each) ? ofTimes(each) : each).toList();
+    return new Found(
+        new LogFormat(
+            encoding.charset().name(),
+            encoding.assumed(),
+            delimiter,
+            point == ',',
+            header + 1,
+            data + 1,
+            clock.timing(),
+            told),
+        clock);
+  }
+
+  private static Column ofTimes(Column column) {
+    return new Column(column.place(), column.name(), column.heading(), column.unit(), Role.TIME);
   }
 
   /** A row of figures of another width is a damaged row of readings and no words above them. */
@@ -380,133 +356,5 @@ final class LogHead {
       }
     }
     return "";
-  }
-
-  private Found withTimes(
-      List<Column> columns, List<List<String>> rows, long header, long data, LogEncoding encoding) {
-    int date = -1;
-    int clock = -1;
-    boolean half = false;
-    LogTime.Order order = LogTime.Order.YEAR_FIRST;
-    boolean assumed = false;
-    for (int i = 0; i < width; i++) {
-      List<LogTime.Shape> shapes = new ArrayList<>();
-      for (List<String> row : rows) {
-        shapes.add(LogTime.shape(row.get(i)));
-      }
-      long times = shapes.stream().filter(LogTime.Shape::isTime).count();
-      if (times <= MOST * rows.size()) {
-        continue;
-      }
-      LogTime.Shape shape = shapes.stream().filter(LogTime.Shape::isTime).findFirst().orElseThrow();
-      if (shape.date() && date < 0 && clock < 0) {
-        date = i;
-        half = shapes.stream().anyMatch(LogTime.Shape::half);
-        Ordering ordering = Ordering.of(shapes, half);
-        order = ordering.order();
-        assumed = ordering.assumed();
-        clock = shape.clock() ? i : -1;
-      } else if (!shape.date() && clock < 0) {
-        clock = i;
-      }
-    }
-    Clock found;
-    Timing timing;
-    if (date >= 0 || clock >= 0) {
-      found = new Clock(date, clock, -1, order, 1);
-      timing = new Timing(words(date, clock, order), clock >= 0, date >= 0, assumed, false);
-    } else {
-      int figure = figureOfTime(columns);
-      found =
-          figure < 0 ? Clock.COUNTED : new Clock(-1, -1, figure, order, factor(columns, figure));
-      timing =
-          figure < 0
-              ? new Timing("none; rows are counted", false, false, false, true)
-              : new Timing(
-                  "elapsed, in " + unitOfTime(columns.get(figure)), false, false, false, false);
-    }
-    List<Column> told = new ArrayList<>();
-    for (Column column : columns) {
-      int i = column.place() - 1;
-      boolean time =
-          i == found.dateColumn() || i == found.clockColumn() || i == found.figureColumn();
-      told.add(
-          time
-              ? new Column(
-                  column.place(), column.name(), column.heading(), column.unit(), Role.TIME)
-              : column);
-    }
-    return new Found(
-        new LogFormat(
-            encoding.charset().name(),
-            encoding.assumed(),
-            delimiter,
-            point == ',',
-            header,
-            data,
-            timing,
-            told),
-        found);
-  }
-
-  private static String words(int date, int clock, LogTime.Order order) {
-    String day =
-        switch (order) {
-          case YEAR_FIRST -> "year, month, day";
-          case DAY_FIRST -> "day, month, year";
-          case MONTH_FIRST -> "month, day, year";
-        };
-    if (date < 0) {
-      return "time of day";
-    }
-    return clock < 0 ? day : day + " and time of day";
-  }
-
-  private static int figureOfTime(List<Column> columns) {
-    for (Column column : columns) {
-      boolean named = TIME_WORDS.contains(column.name().toLowerCase(Locale.ROOT));
-      boolean inTime = TIME_UNITS.containsKey(column.unit().toLowerCase(Locale.ROOT));
-      if (column.role() == Role.VALUE && (named && (inTime || column.unit().isEmpty()))) {
-        return column.place() - 1;
-      }
-    }
-    return -1;
-  }
-
-  private static String unitOfTime(Column column) {
-    return column.unit().isEmpty() ? "s" : column.unit().toLowerCase(Locale.ROOT);
-  }
-
-  private static double factor(List<Column> columns, int figure) {
-    return TIME_UNITS.get(unitOfTime(columns.get(figure)));
-  }
-
-  /** In which order the dates of a column are written, and whether that is a guess. */
-  private record Ordering(LogTime.Order order, boolean assumed) {
-
-    private static final int MONTHS = 12;
-
-    static Ordering of(List<LogTime.Shape> shapes, boolean half) {
-      int first = 0;
-      int second = 0;
-      char separator = ' ';
-      for (LogTime.Shape shape : shapes) {
-        if (shape.date()) {
-          first = Math.max(first, shape.first());
-          second = Math.max(second, shape.second());
-          separator = shape.separator();
-        }
-      }
-      if (first > 31) {
-        return new Ordering(LogTime.Order.YEAR_FIRST, false);
-      }
-      if (first > MONTHS || separator == '.') {
-        return new Ordering(LogTime.Order.DAY_FIRST, false);
-      }
-      if (second > MONTHS) {
-        return new Ordering(LogTime.Order.MONTH_FIRST, false);
-      }
-      return new Ordering(half ? LogTime.Order.MONTH_FIRST : LogTime.Order.DAY_FIRST, true);
-    }
   }
 }

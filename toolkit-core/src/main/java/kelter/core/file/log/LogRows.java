@@ -22,7 +22,7 @@ final class LogRows {
 
   private final String file;
   private final LogFormat format;
-  private final LogHead.Clock clock;
+  private final LogClock clock;
   private final LogOptions options;
   private final char point;
   private final List<LogFormat.Column> columns;
@@ -35,6 +35,7 @@ final class LogRows {
   private double start = Double.NaN;
   private double last = Double.NEGATIVE_INFINITY;
   private double days;
+  private double offset;
   private long count;
 
   LogRows(String file, LogHead.Found found, LogOptions options) {
@@ -137,7 +138,11 @@ final class LogRows {
       if (clock.clockColumn() >= 0 && clock.clockColumn() != clock.dateColumn()) {
         time += LogTime.seconds(cells.get(clock.clockColumn()), clock.order(), false, true);
       }
-      return clock.startsAgain() ? acrossMidnight(time) : time;
+      if (count == 0 && clock.clockColumn() >= 0) {
+        offset = LogTime.offset(cells.get(clock.clockColumn()));
+      }
+      // All times are told by the clock of the first row.
+      return clock.startsAgain() ? acrossMidnight(time + offset) : time + offset;
     } catch (IllegalArgumentException noTime) {
       problem(at(row, timeColumn()), noTime.getMessage(), "written here: " + timing());
       return Double.NaN;

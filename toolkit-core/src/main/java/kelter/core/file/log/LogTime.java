@@ -59,6 +59,7 @@ final class LogTime {
   }
 
   private char separator = ' ';
+  private double offset;
 
   /**
    * The time of a cell in s: from 1970-01-01 if it has a date, else from midnight; an offset from
@@ -88,6 +89,15 @@ final class LogTime {
       throw new IllegalArgumentException("'" + cell + "' is not a time");
     }
     return seconds;
+  }
+
+  /** The offset from UTC that stands behind a time of day, in s; 0 if there is none. */
+  static double offset(String cell) {
+    LogTime time = new LogTime(cell);
+    time.dateParts();
+    time.skipBetween();
+    time.clock();
+    return time.offset;
   }
 
   private static long day(int[] parts, Order order, String cell) {
@@ -155,7 +165,9 @@ final class LogTime {
       }
       seconds += fraction();
     }
-    return halfDay(hours) * 3600.0 + minutes * 60.0 + seconds - offset();
+    double ofDay = halfDay(hours) * 3600.0 + minutes * 60.0 + seconds;
+    offset = readOffset();
+    return ofDay - offset;
   }
 
   private double fraction() {
@@ -186,7 +198,7 @@ final class LogTime {
     return hours % 12 + (mark.equals("pm") ? 12 : 0);
   }
 
-  private double offset() {
+  private double readOffset() {
     if (at < text.length() && text.charAt(at) == 'Z') {
       at++;
       return 0;

@@ -107,6 +107,11 @@ class LogFileTest {
     assertEquals(1, log.format().values().size());
     assertEquals(1, log.recording().missing(0));
     assertEquals(0.5, log.recording().lastTime(), 1e-6);
+    assertEquals(
+        LocalDateTime.of(2026, 10, 23, 14, 3, 5).toEpochSecond(ZoneOffset.UTC) + 0.25,
+        log.start(),
+        1e-6,
+        "by the clock of the log");
     assertEquals(26.5, whole(log, 0).mean(), 1e-12);
   }
 

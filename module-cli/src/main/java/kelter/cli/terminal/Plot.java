@@ -1,36 +1,42 @@
-package kelter.cli.text;
+package kelter.cli.terminal;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
-import kelter.cli.readings.LogReport;
 import kelter.core.quantity.QuantityFormat;
 
-/** A column of a log as a small picture, with the steady windows by their numbers below. */
-final class Plot {
+/** A small picture in characters: values over time. */
+public final class Plot {
 
-  private static final int COLUMNS = 60;
   private static final int ROWS = 6;
 
   private Plot() {}
 
-  static void write(LogReport report, int column, Layout layout) {
-    List<double[]> outline = report.log().recording().column(column).outline(COLUMNS);
+  /**
+   * Draws a picture.
+   *
+   * @param outline the least and the greatest value in each column of it, or NaN twice
+   * @param rail what stands below each column
+   * @return its lines
+   */
+  public static List<String> lines(List<double[]> outline, String rail) {
     double low = outline.stream().mapToDouble(range -> range[0]).filter(Plot::is).min().orElse(0);
     double high = outline.stream().mapToDouble(range -> range[1]).filter(Plot::is).max().orElse(0);
     String top = QuantityFormat.plain(high);
     String bottom = QuantityFormat.plain(low);
     int width = Math.max(top.length(), bottom.length());
     int rows = high > low ? ROWS : 1;
+    List<String> lines = new ArrayList<>();
     for (int row = rows - 1; row >= 0; row--) {
       String label = row == rows - 1 ? top : row == 0 ? bottom : "";
-      layout.asIs(
+      lines.add(
           "  "
               + " ".repeat(width - label.length())
               + label
               + " |"
               + cells(outline, low, high, rows, row));
     }
-    layout.asIs("  " + " ".repeat(width) + " |" + rail(report, column));
+    lines.add("  " + " ".repeat(width) + " |" + rail);
+    return lines;
   }
 
   private static boolean is(double value) {
@@ -51,24 +57,5 @@ final class Plot {
 
   private static int at(double value, double low, double high, int rows) {
     return high > low ? (int) Math.min(rows - 1, rows * (value - low) / (high - low)) : 0;
-  }
-
-  /** Under each part of the time the last digit of the number of the window that it lies in. */
-  private static String rail(LogReport report, int column) {
-    char[] rail = new char[COLUMNS];
-    Arrays.fill(rail, '.');
-    double length = report.log().recording().lastTime();
-    for (LogReport.Numbered numbered : report.windows()) {
-      if (numbered.column() == column) {
-        int from = part(numbered.steady().window().from(), length);
-        int to = part(numbered.steady().window().to(), length);
-        Arrays.fill(rail, from, to + 1, (char) ('0' + numbered.number() % 10));
-      }
-    }
-    return new String(rail);
-  }
-
-  private static int part(double time, double length) {
-    return length == 0 ? 0 : (int) Math.min(COLUMNS - 1, COLUMNS * time / length);
   }
 }

@@ -1,7 +1,0 @@
-package kelter.cli.command;
-
-/** How a result is shown. */
-enum Format {
-  text,
-  json
-}
