@@ -22,7 +22,7 @@ import kelter.core.quantity.Quantity;
  * @param runningPerYear what energy, water and detergent of the old machine cost a year
  * @param runningPerYearNew the same for the new machine
  * @param discountRate what money costs a year, as a ratio
- * @param parts the price of parts by the id of the remedy that needs them
+ * @param parts the price of parts by the remedy that needs them, {@code component.remedy}
  */
 public record Prices(
     Currency currency,

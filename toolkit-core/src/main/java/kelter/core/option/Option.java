@@ -13,7 +13,8 @@ import java.util.Objects;
  * @param outlay what is paid now, on average
  * @param years how long it lasts, in years, on average
  * @param annualCost the equivalent annual cost
- * @param probabilityCheapest the chance that no other option costs less a year, from 0 to 1
+ * @param probabilityCheapest the chance that it costs least a year, from 0 to 1; where options cost
+ *     the same, that of the one which is cheaper on average
  */
 public record Option(
     String id,
