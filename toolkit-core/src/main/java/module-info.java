@@ -17,6 +17,7 @@ module kelter.core {
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.diagnosis.calibration;
+  exports kelter.core.diagnosis.decision;
   exports kelter.core.file;
   exports kelter.core.file.json;
   exports kelter.core.file.log;

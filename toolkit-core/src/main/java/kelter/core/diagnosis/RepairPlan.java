@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.diagnosis.decision.RepairOrder;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;
 

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.decision;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,14 +22,14 @@ import java.util.function.IntToDoubleFunction;
  * @param expectedCost the expected cost, from now
  * @param endsWithService whether the service follows if none of them helps
  */
-record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWithService) {
+public record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWithService) {
 
   /** The greatest number of remedies. */
-  static final int MOST = 12;
+  public static final int MOST = 12;
 
   /** What a remedy costs. */
   @FunctionalInterface
-  interface Cost {
+  public interface Cost {
 
     /**
      * The cost of a remedy after others.
@@ -41,6 +41,11 @@ record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWith
     double of(int remedy, int done);
   }
 
+  /** Takes the order as it is. */
+  public RepairOrder {
+    remedies = List.copyOf(remedies);
+  }
+
   /**
    * Finds the best order.
    *
@@ -50,20 +55,38 @@ record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWith
    *     each, is done
    * @param service the cost of the service that always ends it; infinite if there is none
    * @return the best order; without a service it holds every remedy that can still help
+   * @throws IllegalArgumentException if there are more than {@link #MOST} remedies
    */
-  static RepairOrder best(int count, Cost cost, IntToDoubleFunction notWorking, double service) {
+  public static RepairOrder best(
+      int count, Cost cost, IntToDoubleFunction notWorking, double service) {
     if (count > MOST) {
       throw new IllegalArgumentException("at most " + MOST + " remedies, not " + count);
     }
-    int sets = 1 << count;
-    double[] left = new double[sets];
+    double[] left = new double[1 << count];
     Arrays.setAll(left, notWorking);
-    double[] ahead = new double[sets];
-    int[] step = new int[sets];
-    for (int done = sets - 1; done >= 0; done--) {
-      ahead[done] = Double.isInfinite(service) ? 0 : service * left[done];
+    int[] step = new int[left.length];
+    double expectedCost = leastCost(count, cost, left, service, step);
+    return follow(step, expectedCost, !Double.isInfinite(service));
+  }
+
+  /**
+   * The least expected cost, and the step by which it goes on from each set of remedies done.
+   *
+   * @param count how many remedies there are
+   * @param cost what each costs
+   * @param left for each set of remedies, one bit each, the chance that the machine does not work
+   *     once they are done, or a multiple of it
+   * @param service the cost of the service that always ends it; infinite if there is none
+   * @param step takes for each set the next remedy, -1 for none
+   * @return the cost, as a multiple of what the chances are multiples of
+   */
+  static double leastCost(int count, Cost cost, double[] left, double service, int[] step) {
+    boolean serviced = !Double.isInfinite(service);
+    double[] ahead = new double[left.length];
+    for (int done = left.length - 1; done >= 0; done--) {
+      ahead[done] = serviced ? service * left[done] : 0;
       step[done] = -1;
-      boolean mustGoOn = Double.isInfinite(service);
+      boolean mustGoOn = !serviced;
       for (int remedy = 0; remedy < count; remedy++) {
         int next = done | 1 << remedy;
         if (next == done || !(left[next] < left[done])) {
@@ -77,7 +100,7 @@ record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWith
         }
       }
     }
-    return follow(step, ahead[0], !Double.isInfinite(service));
+    return ahead[0];
   }
 
   private static RepairOrder follow(int[] step, double expectedCost, boolean service) {
@@ -87,6 +110,6 @@ record RepairOrder(List<Integer> remedies, double expectedCost, boolean endsWith
       order.add(step[done]);
       done |= 1 << step[done];
     }
-    return new RepairOrder(List.copyOf(order), expectedCost, service);
+    return new RepairOrder(order, expectedCost, service);
   }
 }
