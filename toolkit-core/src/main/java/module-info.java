@@ -18,6 +18,7 @@ module kelter.core {
   exports kelter.core.diagnosis;
   exports kelter.core.diagnosis.calibration;
   exports kelter.core.diagnosis.decision;
+  exports kelter.core.diagnosis.discrete;
   exports kelter.core.file;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
