@@ -150,6 +150,11 @@ public final class Block {
     return states;
   }
 
+  /** Whether nothing is shared. */
+  boolean isPlain() {
+    return shared == 1;
+  }
+
   int observables() {
     return table.length;
   }
@@ -168,14 +173,6 @@ public final class Block {
 
   /** Multiplies the weight of each state by the likelihood of what was observed of this block. */
   void weigh(int[] evidence, int from, double[] weight) {
-    if (shared == 1) {
-      for (int k = 0; k < table.length; k++) {
-        if (evidence[from + k] >= 0) {
-          multiply(weight, table[k][evidence[from + k]]);
-        }
-      }
-      return;
-    }
     int seen = 0;
     int last = -1;
     for (int k = 0; k < table.length; k++) {
@@ -213,7 +210,7 @@ public final class Block {
     return joint;
   }
 
-  private static void multiply(double[] weight, double[] factor) {
+  static void multiply(double[] weight, double[] factor) {
     for (int i = 0; i < weight.length; i++) {
       weight[i] *= factor[i];
     }

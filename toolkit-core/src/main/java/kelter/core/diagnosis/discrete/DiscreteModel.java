@@ -1,6 +1,7 @@
 package kelter.core.diagnosis.discrete;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A finite problem: states with a prior, and blocks of observables that are independent of each
@@ -27,6 +28,15 @@ public final class DiscreteModel {
   /** The block of each observable. */
   private final int[] blockOf;
 
+  /** The number of outcomes of each observable. */
+  private final int[] outcomes;
+
+  /** P(o | s) of each observable that shares nothing, for each outcome at s; otherwise null. */
+  private final double[][][] plain;
+
+  /** The numbers of the blocks that share something. */
+  private final int[] sharing;
+
   /**
    * Puts a problem together.
    *
@@ -50,10 +60,21 @@ public final class DiscreteModel {
       }
     }
     this.blockOf = new int[observables];
+    this.outcomes = new int[observables];
+    this.plain = new double[observables][][];
     for (int b = 0; b < first.length; b++) {
-      for (int k = 0; k < this.blocks[b].observables(); k++) {
-        blockOf[first[b] + k] = b;
-      }
+      number(b);
+    }
+    this.sharing =
+        IntStream.range(0, first.length).filter(b -> !this.blocks[b].isPlain()).toArray();
+  }
+
+  private void number(int b) {
+    for (int k = 0; k < blocks[b].observables(); k++) {
+      int observable = first[b] + k;
+      blockOf[observable] = b;
+      outcomes[observable] = blocks[b].outcomes(k);
+      plain[observable] = blocks[b].isPlain() ? blocks[b].alone(k) : null;
     }
   }
 
@@ -82,7 +103,7 @@ public final class DiscreteModel {
    * @return the number of outcomes
    */
   public int outcomes(int observable) {
-    return block(observable).outcomes(inBlock(observable));
+    return outcomes[observable];
   }
 
   /**
@@ -106,8 +127,17 @@ public final class DiscreteModel {
    */
   public double[] posterior(int[] evidence) {
     double[] posterior = new double[prior.length];
-    if (weigh(evidence, posterior) == Double.NEGATIVE_INFINITY) {
+    double sum = weigh(evidence, posterior);
+    if (Double.isNaN(sum)) {
+      weighByLogarithms(evidence, posterior);
+      return posterior;
+    }
+    if (sum == 0) {
       throw new IllegalArgumentException("what was observed cannot be in any state");
+    }
+    double inverse = 1 / sum;
+    for (int s = 0; s < posterior.length; s++) {
+      posterior[s] *= inverse;
     }
     return posterior;
   }
@@ -120,7 +150,9 @@ public final class DiscreteModel {
    * @throws IllegalArgumentException if the evidence does not fit the observables
    */
   public double logEvidence(int[] evidence) {
-    return weigh(evidence, new double[prior.length]);
+    double[] weight = new double[prior.length];
+    double sum = weigh(evidence, weight);
+    return Double.isNaN(sum) ? weighByLogarithms(evidence, weight) : Math.log(sum);
   }
 
   /**
@@ -140,11 +172,16 @@ public final class DiscreteModel {
     return new Belief(this, evidence.clone(), posterior, shared);
   }
 
-  /** Fills in the posterior and returns ln P(e), minus infinity if the evidence cannot be. */
+  /** Fills in P(s, e) and returns P(e); NaN if one of them has underflowed. */
   private double weigh(int[] evidence, double[] weight) {
     check(evidence);
     System.arraycopy(prior, 0, weight, 0, weight.length);
-    for (int b = 0; b < blocks.length; b++) {
+    for (int f = 0; f < evidence.length; f++) {
+      if (evidence[f] >= 0 && plain[f] != null) {
+        Block.multiply(weight, plain[f][evidence[f]]);
+      }
+    }
+    for (int b : sharing) {
       blocks[b].weigh(evidence, first[b], weight);
     }
     double sum = 0;
@@ -153,17 +190,7 @@ public final class DiscreteModel {
       sum += each;
       tiny |= each <= Block.TINY;
     }
-    if (tiny && underflowed(evidence, weight)) {
-      return weighByLogarithms(evidence, weight);
-    }
-    if (sum == 0) {
-      return Double.NEGATIVE_INFINITY;
-    }
-    double inverse = 1 / sum;
-    for (int s = 0; s < weight.length; s++) {
-      weight[s] *= inverse;
-    }
-    return Math.log(sum);
+    return tiny && underflowed(evidence, weight) ? Double.NaN : sum;
   }
 
   /** Whether a weight is tiny without being ruled out. */
@@ -176,6 +203,7 @@ public final class DiscreteModel {
     return false;
   }
 
+  /** Fills in the posterior and returns ln P(e). */
   private double weighByLogarithms(int[] evidence, double[] weight) {
     for (int s = 0; s < weight.length; s++) {
       weight[s] = logWeight(evidence, s);
@@ -201,10 +229,10 @@ public final class DiscreteModel {
           evidence.length + " outcomes for " + blockOf.length + " observables");
     }
     for (int f = 0; f < evidence.length; f++) {
-      if (evidence[f] != NOT_OBSERVED && (evidence[f] < 0 || evidence[f] >= outcomes(f))) {
+      if (evidence[f] != NOT_OBSERVED && (evidence[f] < 0 || evidence[f] >= outcomes[f])) {
         throw new IllegalArgumentException(
             "outcome %d of observable %d; 0 to %d are allowed, or %d for not observed"
-                .formatted(evidence[f], f, outcomes(f) - 1, NOT_OBSERVED));
+                .formatted(evidence[f], f, outcomes[f] - 1, NOT_OBSERVED));
       }
     }
   }
