@@ -74,7 +74,7 @@ public final class Belief {
     double[][] rows = predictive(observable);
     double[] p = new double[rows.length];
     for (int o = 0; o < p.length; o++) {
-      p[o] = dot(posterior, rows[o]);
+      p[o] = Math.min(1, dot(posterior, rows[o]));
     }
     return p;
   }

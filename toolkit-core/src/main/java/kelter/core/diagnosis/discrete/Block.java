@@ -133,7 +133,7 @@ public final class Block {
   static double[] distribution(double[] p, int outcomes) {
     double sum = 0;
     for (double each : p) {
-      if (!(each >= 0 && each <= 1)) {
+      if (!(each >= 0 && each <= 1 + SUM_TOLERANCE)) {
         throw new IllegalArgumentException("a probability of " + each + "; 0 to 1 is allowed");
       }
       sum += each;

@@ -135,9 +135,8 @@ public final class DiscreteModel {
     if (sum == 0) {
       throw new IllegalArgumentException("what was observed cannot be in any state");
     }
-    double inverse = 1 / sum;
     for (int s = 0; s < posterior.length; s++) {
-      posterior[s] *= inverse;
+      posterior[s] /= sum;
     }
     return posterior;
   }
@@ -210,7 +209,7 @@ public final class DiscreteModel {
     }
     double whole = Block.logSum(weight);
     for (int s = 0; s < weight.length; s++) {
-      weight[s] = Math.exp(weight[s] - whole);
+      weight[s] = Math.min(1, Math.exp(weight[s] - whole));
     }
     return whole;
   }

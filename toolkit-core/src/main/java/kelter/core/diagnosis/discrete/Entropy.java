@@ -32,7 +32,7 @@ public final class Entropy {
     for (double each : p) {
       sum += term(each);
     }
-    return 0 - sum / LN2;
+    return Math.max(0, -sum / LN2);
   }
 
   /** p ln p, which is 0 at 0. */
