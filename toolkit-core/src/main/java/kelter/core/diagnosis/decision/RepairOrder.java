@@ -55,15 +55,17 @@ public record RepairOrder(List<Integer> remedies, double expectedCost, boolean e
    *     each, is done
    * @param service the cost of the service that always ends it; infinite if there is none
    * @return the best order; without a service it holds every remedy that can still help
-   * @throws IllegalArgumentException if there are more than {@link #MOST} remedies
+   * @throws IllegalArgumentException if there are more than {@link #MOST} remedies, a cost is
+   *     negative or NaN, or a chance is NaN
    */
   public static RepairOrder best(
       int count, Cost cost, IntToDoubleFunction notWorking, double service) {
     if (count > MOST) {
       throw new IllegalArgumentException("at most " + MOST + " remedies, not " + count);
     }
+    notNegative(service, "a service cost");
     double[] left = new double[1 << count];
-    Arrays.setAll(left, notWorking);
+    Arrays.setAll(left, done -> number(notWorking.applyAsDouble(done)));
     int[] step = new int[left.length];
     double expectedCost = leastCost(count, cost, left, service, step);
     return follow(step, expectedCost, !Double.isInfinite(service));
@@ -92,7 +94,7 @@ public record RepairOrder(List<Integer> remedies, double expectedCost, boolean e
         if (next == done || !(left[next] < left[done])) {
           continue;
         }
-        double way = left[done] * cost.of(remedy, done) + ahead[next];
+        double way = left[done] * notNegative(cost.of(remedy, done), "a cost") + ahead[next];
         if (mustGoOn || way < ahead[done]) {
           ahead[done] = way;
           step[done] = remedy;
@@ -101,6 +103,20 @@ public record RepairOrder(List<Integer> remedies, double expectedCost, boolean e
       }
     }
     return ahead[0];
+  }
+
+  private static double notNegative(double cost, String what) {
+    if (!(cost >= 0)) {
+      throw new IllegalArgumentException(what + " of " + cost + "; 0 or more is allowed");
+    }
+    return cost;
+  }
+
+  private static double number(double chance) {
+    if (Double.isNaN(chance)) {
+      throw new IllegalArgumentException("a chance of NaN; 0 to 1 is allowed");
+    }
+    return chance;
   }
 
   private static RepairOrder follow(int[] step, double expectedCost, boolean service) {

@@ -21,13 +21,13 @@ public final class Repairs implements Decision {
   /**
    * Puts the remedies together.
    *
-   * @param cost what each costs, not negative
+   * @param cost what each costs, not negative, finite
    * @param cure for each remedy the chance, 0 to 1, that it cures each state; whether it does so is
    *     independent of the others
    * @param service the cost of the service that always ends it; infinite if there is none
    * @throws IllegalArgumentException if there are none or more than {@link RepairOrder#MOST}
-   *     remedies, they are not of the same number of states, a cost is negative or a chance not
-   *     from 0 to 1
+   *     remedies, they are not of the same number of states, a cost is negative or infinite, or a
+   *     chance not from 0 to 1
    */
   public Repairs(RepairOrder.Cost cost, double[][] cure, double service) {
     if (cure.length == 0 || cure.length > RepairOrder.MOST) {
@@ -41,7 +41,7 @@ public final class Repairs implements Decision {
     this.left = new double[(1 << count) * states];
     for (int done = 0; done < 1 << count; done++) {
       for (int remedy = 0; remedy < count; remedy++) {
-        this.cost[done * count + remedy] = notNegative(cost.of(remedy, done));
+        this.cost[done * count + remedy] = finite(notNegative(cost.of(remedy, done)));
       }
     }
     fillLeft(cure);
@@ -84,6 +84,13 @@ public final class Repairs implements Decision {
     return cost;
   }
 
+  private static double finite(double cost) {
+    if (Double.isInfinite(cost)) {
+      throw new IllegalArgumentException("a remedy of infinite cost; leave it out instead");
+    }
+    return cost;
+  }
+
   private static double chance(double chance) {
     if (!(chance >= 0 && chance <= 1)) {
       throw new IllegalArgumentException("a chance of " + chance + "; 0 to 1 is allowed");
@@ -93,6 +100,7 @@ public final class Repairs implements Decision {
 
   @Override
   public double leastCost(double[] weight) {
+    Weights.checked(weight, states);
     double[] notWorking = new double[1 << count];
     Arrays.setAll(notWorking, done -> notWorking(weight, done));
     return RepairOrder.leastCost(
@@ -107,6 +115,7 @@ public final class Repairs implements Decision {
    * @throws IllegalArgumentException if there are not as many probabilities as states
    */
   public RepairOrder order(double[] probability) {
+    Weights.checked(probability, states);
     return RepairOrder.best(count, this::cost, done -> notWorking(probability, done), service);
   }
 
@@ -115,9 +124,6 @@ public final class Repairs implements Decision {
   }
 
   private double notWorking(double[] weight, int done) {
-    if (weight.length != states) {
-      throw new IllegalArgumentException(weight.length + " weights for " + states + " states");
-    }
     return Weights.dot(weight, left, done * states);
   }
 }
