@@ -19,6 +19,7 @@ module kelter.core {
   exports kelter.core.diagnosis.calibration;
   exports kelter.core.diagnosis.decision;
   exports kelter.core.diagnosis.discrete;
+  exports kelter.core.diagnosis.engine;
   exports kelter.core.file;
   exports kelter.core.file.json;
   exports kelter.core.file.log;

@@ -1,9 +1,10 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import kelter.core.diagnosis.Diagnosis;
 
 /**
  * The integral of a likelihood over the severity of one fault, which is taken as equally likely

@@ -1,9 +1,13 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
@@ -26,15 +30,35 @@ class ForecastTableTest {
             Optional.empty(),
             "");
     Job job = LinearModel.job("trips", List.of(no));
-    ForecastTable table =
-        new ForecastTable(
-            (severity, value, spread) -> {
+    FaultModel model =
+        new FaultModel() {
+          @Override
+          public String id() {
+            return "trips";
+          }
+
+          @Override
+          public List<Fault> faults() {
+            return List.of(LinearModel.fault("leaks", 0.1));
+          }
+
+          @Override
+          public List<Question> questions() {
+            return List.of(new Question("part", trips, Conditions.NONE));
+          }
+
+          @Override
+          public Forecaster forecaster(List<Question> questions) {
+            return (severity, value, spread) -> {
               value[0] = severity[0] > 0.3715 ? 0.99 : 0.001;
               spread[0] = 1;
-            },
-            1,
-            0,
-            List.of(Likelihood.of(job, no, trips, 0.01)));
+            };
+          }
+        };
+    Item item =
+        new Item(
+            model.questions().get(0), "no", Likelihood.of(job, no, trips, 0.01), Optional.empty());
+    ForecastTable table = new ForecastTable(new Readings(model, List.of(item)), 0);
     for (int i = 0; i <= 100_000; i++) {
       double logLikelihood = table.logLikelihood(i / 100_000.0);
       assertTrue(logLikelihood <= 0, i + ": " + logLikelihood);

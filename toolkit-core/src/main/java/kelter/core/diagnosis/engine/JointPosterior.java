@@ -1,4 +1,4 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,6 +21,7 @@ final class JointPosterior {
   private final List<Group> groups;
   private final double[][] weight;
   private final double[] sum;
+  private final double[] leftOut;
   private final double soundFactor;
   private final double total;
 
@@ -34,9 +35,12 @@ final class JointPosterior {
     this.groups = groups;
     this.weight = new double[groups.size()][];
     this.sum = new double[groups.size()];
+    this.leftOut = new double[groups.size()];
     double logPriorSound = 0;
     for (int g = 0; g < groups.size(); g++) {
-      weight[g] = scaled(groups.get(g));
+      double top = top(groups.get(g));
+      weight[g] = scaled(groups.get(g), top);
+      leftOut[g] = Math.exp(groups.get(g).logLeftOut() - top);
       sum[g] = Arrays.stream(weight[g]).sum();
       logPriorSound += groups.get(g).logPrior(Group.HEALTHY);
     }
@@ -45,12 +49,16 @@ final class JointPosterior {
     this.total = product(sum, -1) + (soundFactor - 1) * soundProduct(-1);
   }
 
-  /** The weights of a group's states, the greatest of them 1. */
-  private static double[] scaled(Group group) {
+  private static double top(Group group) {
     double top = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < group.states(); i++) {
       top = Math.max(top, group.logWeight(i));
     }
+    return top;
+  }
+
+  /** The weights of a group's states, the greatest of them 1. */
+  private static double[] scaled(Group group, double top) {
     double[] scaled = new double[group.states()];
     for (int i = 0; i < scaled.length; i++) {
       scaled[i] = Math.exp(group.logWeight(i) - top);
@@ -81,6 +89,24 @@ final class JointPosterior {
       others += (soundFactor - 1) * soundProduct(group);
     }
     return weight[group][state] * others / total;
+  }
+
+  /** The probability that a fault of a group is there, whatever else is. */
+  double fault(int group, int fault) {
+    double sum = 0;
+    for (int state = 0; state < weight[group].length; state++) {
+      sum += groups.get(group).hasFault(state, fault) ? marginal(group, state) : 0;
+    }
+    return sum;
+  }
+
+  /** A bound of the probability of all states that were left out. */
+  double leftOut() {
+    double sum = 0;
+    for (int g = 0; g < leftOut.length; g++) {
+      sum += leftOut[g] * product(this.sum, g) / total;
+    }
+    return sum;
   }
 
   /**

@@ -1,9 +1,11 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
@@ -58,7 +60,7 @@ class ContinuousEvidenceTest {
   private static final double[] U = {0.25, 0.12, 0.10};
 
   private static final EngineSettings NO_BLUNDERS =
-      new EngineSettings(1e-300, 0.05, 0.05, 0.05, false);
+      new EngineSettings(1e-300, 0.05, 0.05, 0.05, false, 1);
 
   private static Diagnosis diagnose(double... y) {
     return new DiagnosisEngine(NO_BLUNDERS)

@@ -1,9 +1,14 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Component;
@@ -87,7 +92,9 @@ record LinearModel(
       for (int k = 0; k < place.length; k++) {
         value[k] = healthy[place[k]];
         width[k] = spread[place[k]];
-        for (int f = 0; f < severity.length; f++) {
+      }
+      for (int f = 0; f < severity.length; f++) {
+        for (int k = 0; severity[f] > 0 && k < place.length; k++) {
           value[k] += slope[f][place[k]] * severity[f];
         }
       }

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -19,6 +19,9 @@ import kelter.core.vocabulary.Observable;
  */
 final class Likelihood {
 
+  /** A limit at an end of the span leaves this much beyond it. */
+  private static final double LEAST_SHARE = 0.01;
+
   private static final double SQRT_TWO_PI = Math.sqrt(2 * Math.PI);
 
   private final Observable observable;
@@ -27,6 +30,7 @@ final class Likelihood {
   private final double low;
   private final double high;
   private final double u;
+  private final double sharedError;
   private final double uniform;
 
   private enum Kind {
@@ -38,23 +42,34 @@ final class Likelihood {
 
   private Likelihood(
       Observable observable, double blunder, Kind kind, double low, double high, double u) {
+    this(observable, blunder, kind, low, high, u, 0);
+  }
+
+  private Likelihood(
+      Observable observable,
+      double blunder,
+      Kind kind,
+      double low,
+      double high,
+      double u,
+      double sharedError) {
     this.observable = observable;
     this.blunder = blunder;
     this.kind = kind;
     this.low = low;
     this.high = high;
     this.u = u;
-    this.uniform = uniform(observable, kind);
+    this.sharedError = sharedError;
+    this.uniform = uniform();
   }
 
   static Likelihood of(Job job, Measurement measurement, Observable observable, double blunder) {
     Optional<Evaluation> evaluation = Evaluation.of(job, measurement, observable);
     if (evaluation.isPresent()) {
-      return value(
-          observable,
-          evaluation.get().estimate().value(),
-          evaluation.get().estimate().standardUncertainty(),
-          blunder);
+      double si = evaluation.get().estimate().value();
+      double error = isOfInstrument(measurement) ? evaluation.get().error() : 0;
+      return value(observable, si, evaluation.get().estimate().standardUncertainty(), blunder)
+          .sharing(error * Math.sqrt(Linked.COMMON_TO_AN_INSTRUMENT), si);
     }
     Reading reading = measurement.readings().get(0);
     if (measurement.readings().stream().anyMatch(other -> !other.equals(reading))) {
@@ -67,6 +82,20 @@ final class Likelihood {
       return grade(observable, grade.rank(), blunder);
     }
     return beyond(observable, reading, blunder);
+  }
+
+  /** Whether the error of a reading is that of a named instrument. */
+  static boolean isOfInstrument(Measurement measurement) {
+    return measurement.instrument().isPresent()
+        && measurement.readings().get(0) instanceof Reading.Value value
+        && value.quantity().standardUncertaintySi() == 0;
+  }
+
+  /** The same with a part of its error, in the SI unit, that other readings share. */
+  private Likelihood sharing(double error, double si) {
+    double scaled =
+        observable.logarithmic() ? error / Math.max(si, observable.span().low()) : error;
+    return new Likelihood(observable, blunder, kind, low, high, u, scaled);
   }
 
   static Likelihood value(Observable observable, double si, double u, double blunder) {
@@ -114,19 +143,19 @@ final class Likelihood {
     return observable.logarithmic() ? Math.exp(scaled) : scaled;
   }
 
-  /**
-   * The natural logarithm of the likelihood.
-   *
-   * @param value the forecast, as {@link Forecaster#forecast} gives it
-   * @param spread its spread
-   * @return the logarithm of a density or of a probability, the same for all forecasts of a reading
-   */
+  /** The natural logarithm of the likelihood for a forecast in the SI unit. */
   double log(double value, double spread) {
-    return logScaled(scaled(value), spread);
+    return Math.log(of(scaled(value), spread));
   }
 
-  /** The same for a value on the scale of the observable, see {@link #scaled(double)}. */
-  double logScaled(double value, double spread) {
+  /**
+   * The likelihood.
+   *
+   * @param value the forecast on the scale of the observable, see {@link #scaled(double)}
+   * @param spread its spread
+   * @return a density or a probability, the same for all forecasts of a reading
+   */
+  double of(double value, double spread) {
     double sound =
         switch (kind) {
           case VALUE -> density(value, spread);
@@ -134,7 +163,65 @@ final class Likelihood {
           case YES -> value;
           case NO -> 1 - value;
         };
-    return Math.log((1 - blunder) * sound + blunder * uniform);
+    return (1 - blunder) * sound + blunderTerm();
+  }
+
+  /** The greatest likelihood for values and spreads between limits. */
+  double bound(double least, double most, double narrow, double wide) {
+    double sound =
+        switch (kind) {
+          case VALUE -> peak(Math.max(0, Math.max(least - low, low - most)), narrow, wide);
+          case INTERVAL ->
+              Math.min(tail(high - least, narrow, wide), tail(most - low, narrow, wide));
+          case YES -> most;
+          case NO -> 1 - least;
+        };
+    return (1 - blunder) * sound + blunderTerm();
+  }
+
+  /** The greatest normal density at a distance, for deviations between limits. */
+  private double peak(double distance, double narrow, double wide) {
+    double least = Math.sqrt(narrow * narrow + u * u);
+    double most = Math.sqrt(wide * wide + u * u);
+    double sd = Math.min(most, Math.max(least, distance));
+    double z = distance / sd;
+    return Math.exp(-0.5 * z * z) / (sd * SQRT_TWO_PI);
+  }
+
+  /** The greatest chance to lie below a limit that is this far above the least value. */
+  private double tail(double room, double narrow, double wide) {
+    double spread = room > 0 ? narrow : wide;
+    double sd = Math.sqrt(spread * spread + u * u);
+    return Double.isInfinite(room) || sd == 0 ? 1 : Normal.cdf(room / sd);
+  }
+
+  /** What a blunder adds to the likelihood of any forecast. */
+  double blunderTerm() {
+    return blunder * uniform;
+  }
+
+  /** The chance that the reading is wrong altogether. */
+  double blunder() {
+    return blunder;
+  }
+
+  boolean isValue() {
+    return kind == Kind.VALUE;
+  }
+
+  /** The value that was read, on the scale of the observable. */
+  double reading() {
+    return low;
+  }
+
+  /** The part of the instrument's error that its other readings share. */
+  double sharedError() {
+    return sharedError;
+  }
+
+  /** The standard deviation without what is shared. */
+  double ownError(double spread) {
+    return Math.sqrt(spread * spread + u * u - sharedError * sharedError);
   }
 
   /** A forecast on the scale of the observable: its logarithm where differences count as ratios. */
@@ -158,11 +245,12 @@ final class Likelihood {
     return Normal.cdf((high - value) / sd) - Normal.cdf((low - value) / sd);
   }
 
-  /** How far the reading lies from a forecast, in standard deviations; NaN unless it is a value. */
+  /**
+   * How far the reading lies from a forecast on the scale of the observable, in standard
+   * deviations; NaN unless it is a value.
+   */
   double deviation(double value, double spread) {
-    return kind == Kind.VALUE
-        ? (low - scaled(observable, value)) / Math.hypot(spread, u)
-        : Double.NaN;
+    return kind == Kind.VALUE ? (low - value) / Math.hypot(spread, u) : Double.NaN;
   }
 
   /**
@@ -181,14 +269,23 @@ final class Likelihood {
     return Math.log(uniform);
   }
 
-  private static double uniform(Observable observable, Kind kind) {
+  /**
+   * The likelihood where nothing is known: a word is as likely as any other, a value equally likely
+   * all over its span, and a reading beyond a limit as likely as the share of the span beyond it.
+   */
+  private double uniform() {
     if (observable.type() == Observable.Type.GRADE) {
       return 1.0 / observable.grades().size();
     }
-    if (kind != Kind.VALUE) {
+    if (kind == Kind.YES || kind == Kind.NO) {
       return 0.5;
     }
+    double bottom = scaled(observable, observable.span().low());
     double top = scaled(observable, observable.span().high());
-    return 1 / (top - scaled(observable, observable.span().low()));
+    if (kind == Kind.VALUE) {
+      return 1 / (top - bottom);
+    }
+    double share = (Math.min(high, top) - Math.max(low, bottom)) / (top - bottom);
+    return Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, share));
   }
 }

@@ -1,11 +1,16 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.decision.RepairOrder;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;
@@ -30,7 +35,8 @@ final class RepairPlan {
   private final JointPosterior posterior;
   private final Optional<Prices> prices;
   private final List<Remedy> remedies;
-  private final int[][] helps;
+  private final int[][][] helps;
+  private final boolean priced;
   private final Map<String, List<String>> cures = new LinkedHashMap<>();
 
   private RepairPlan(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
@@ -39,11 +45,11 @@ final class RepairPlan {
     this.prices = prices;
     this.remedies = worthTrying();
     this.helps = helping();
+    this.priced = remedies.stream().noneMatch(remedy -> Double.isNaN(price(remedy)));
   }
 
-  static List<Diagnosis.PlanStep> of(
-      List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
-    return new RepairPlan(groups, posterior, prices).steps();
+  static RepairPlan of(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
+    return new RepairPlan(groups, posterior, prices);
   }
 
   private static String key(Remedy remedy) {
@@ -55,16 +61,13 @@ final class RepairPlan {
     Map<String, Remedy> known = new LinkedHashMap<>();
     Map<String, Double> chance = new LinkedHashMap<>();
     for (int g = 0; g < groups.size(); g++) {
-      Group group = groups.get(g);
-      for (int state = 0; state < group.states(); state++) {
-        if (!group.isFault(state)) {
-          continue;
-        }
-        for (Remedy remedy : group.fault(state).remedies()) {
+      for (int place = 0; place < groups.get(g).faults().size(); place++) {
+        Fault fault = groups.get(g).faults().get(place);
+        double probability = posterior.fault(g, place);
+        for (Remedy remedy : fault.remedies()) {
           known.putIfAbsent(key(remedy), remedy);
-          cures.computeIfAbsent(key(remedy), k -> new ArrayList<>()).add(group.fault(state).key());
-          chance.merge(
-              key(remedy), posterior.marginal(g, state) * remedy.probabilityOfCure(), Double::sum);
+          cures.computeIfAbsent(key(remedy), k -> new ArrayList<>()).add(fault.key());
+          chance.merge(key(remedy), probability * remedy.probabilityOfCure(), Double::sum);
         }
       }
     }
@@ -77,14 +80,17 @@ final class RepairPlan {
         .toList();
   }
 
-  private List<Diagnosis.PlanStep> steps() {
-    boolean priced = remedies.stream().noneMatch(remedy -> Double.isNaN(price(remedy)));
-    RepairOrder order =
-        RepairOrder.best(
-            remedies.size(),
-            (remedy, done) -> priced ? price(remedies.get(remedy)) : minutes(remedies.get(remedy)),
-            this::notWorking,
-            priced ? newMachine() : Double.POSITIVE_INFINITY);
+  private RepairOrder order(IntToDoubleFunction notWorking) {
+    return RepairOrder.best(
+        remedies.size(),
+        (remedy, done) -> priced ? price(remedies.get(remedy)) : minutes(remedies.get(remedy)),
+        notWorking,
+        priced ? newMachine() : Double.POSITIVE_INFINITY);
+  }
+
+  /** The remedies in their order. */
+  List<Diagnosis.PlanStep> steps() {
+    RepairOrder order = order(this::notWorking);
     List<Diagnosis.PlanStep> steps = new ArrayList<>();
     int done = 0;
     for (int number : order.remedies()) {
@@ -112,14 +118,83 @@ final class RepairPlan {
 
   /** The chance that a remedy finds and cures a fault that those before it have left. */
   private double chance(int number, int before) {
-    double[][] same = cured(before);
-    double[][] now = cured(before | 1 << number);
+    double[][] same = ones();
     for (int g = 0; g < same.length; g++) {
       for (int state = 0; state < same[g].length; state++) {
-        same[g][state] = 1 - (now[g][state] - same[g][state]);
+        for (int helping : helps[g][state]) {
+          same[g][state] *= 1 - cured(helping, before | 1 << number) + cured(helping, before);
+        }
       }
     }
     return 1 - posterior.expectation(same);
+  }
+
+  /**
+   * By how much a measurement lowers the expected cost of the repair, its own left out (the
+   * expected value of sample information; Raiffa and Schlaifer, Applied Statistical Decision
+   * Theory, 1961, from memory): the best order now, less the best order for each outcome. Never
+   * negative.
+   */
+  double worth(int group, Outcomes outcomes) {
+    double after = 0;
+    for (int outcome = 0; outcome < outcomes.count(); outcome++) {
+      double[][] likelihood = ones();
+      weigh(likelihood, group, outcomes, outcome);
+      after += cost(likelihood);
+    }
+    return Math.max(0, cost(ones()) - after);
+  }
+
+  /** The same for a measurement on each of two groups. */
+  double worth(int one, Outcomes ofOne, int other, Outcomes ofOther) {
+    double after = 0;
+    for (int first = 0; first < ofOne.count(); first++) {
+      for (int second = 0; second < ofOther.count(); second++) {
+        double[][] likelihood = ones();
+        weigh(likelihood, one, ofOne, first);
+        weigh(likelihood, other, ofOther, second);
+        after += cost(likelihood);
+      }
+    }
+    return Math.max(0, cost(ones()) - after);
+  }
+
+  /** What some minutes cost, in what remedies are counted in. */
+  double costOf(double minutes) {
+    return priced
+        ? prices.flatMap(Prices::labourPerHour).map(p -> p.toDouble() * minutes / 60).orElse(0.0)
+        : minutes;
+  }
+
+  private double[][] ones() {
+    double[][] ones = new double[groups.size()][];
+    for (int g = 0; g < ones.length; g++) {
+      ones[g] = new double[helps[g].length];
+      Arrays.fill(ones[g], 1);
+    }
+    return ones;
+  }
+
+  private static void weigh(double[][] likelihood, int group, Outcomes outcomes, int outcome) {
+    for (int state = 0; state < likelihood[group].length; state++) {
+      likelihood[group][state] = outcomes.given(state, outcome);
+    }
+  }
+
+  /** The expected cost of the best order, times the probability of what was seen. */
+  private double cost(double[][] likelihood) {
+    double seen = posterior.expectation(likelihood);
+    return order(
+            done -> {
+              double[][] both = cured(done);
+              for (int g = 0; g < both.length; g++) {
+                for (int state = 0; state < both[g].length; state++) {
+                  both[g][state] *= likelihood[g][state];
+                }
+              }
+              return Math.max(0, seen - posterior.expectation(both));
+            })
+        .expectedCost();
   }
 
   /** The chance, for each state of each group, that the remedies done have put it right. */
@@ -127,10 +202,13 @@ final class RepairPlan {
     double[][] cured = new double[groups.size()][];
     for (int g = 0; g < cured.length; g++) {
       cured[g] = new double[helps[g].length];
-      cured[g][Group.HEALTHY] = 1;
       for (int state = 0; state < cured[g].length; state++) {
-        if (groups.get(g).isFault(state)) {
-          cured[g][state] = cured(helps[g][state], done);
+        if (state != groups.get(g).unexplainedState()) {
+          double chance = 1;
+          for (int helping : helps[g][state]) {
+            chance *= cured(helping, done);
+          }
+          cured[g][state] = chance;
         }
       }
     }
@@ -145,14 +223,19 @@ final class RepairPlan {
     return 1 - left;
   }
 
-  /** For each state of each group the remedies that cure it, one bit each. */
-  private int[][] helping() {
-    int[][] helping = new int[groups.size()][];
+  /** For each fault of each state of each group the remedies that cure it, one bit each. */
+  private int[][][] helping() {
+    int[][][] helping = new int[groups.size()][][];
     for (int g = 0; g < helping.length; g++) {
       Group group = groups.get(g);
-      helping[g] = new int[group.states()];
+      int[] ofFault = group.faults().stream().mapToInt(this::helping).toArray();
+      helping[g] = new int[group.states()][];
       for (int state = 0; state < helping[g].length; state++) {
-        helping[g][state] = group.isFault(state) ? helping(group.fault(state)) : 0;
+        int[] present = group.faultsOf(state);
+        helping[g][state] = new int[present.length];
+        for (int i = 0; i < present.length; i++) {
+          helping[g][state][i] = ofFault[present[i]];
+        }
       }
     }
     return helping;

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,10 +1,13 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;

@@ -1,9 +1,15 @@
-package kelter.core.diagnosis;
+package kelter.core.diagnosis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
@@ -50,8 +56,9 @@ class InformationTest {
             };
           }
         };
-    Group group = new Group(model, List.of(), EngineSettings.USUAL);
-    return new Information(group, new double[] {0.5, 0.5, 0}).bits(model.questions())[0];
+    Priors priors = new Priors(LinearModel.job("", List.of()).appliance(), FaultHistory.NONE);
+    Group group = new Group(model, List.of(), priors, EngineSettings.USUAL);
+    return new Information(group, new double[] {0.5, 0.5, 0}, model.questions()).outcomes(0).bits();
   }
 
   /**
