@@ -10,6 +10,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
 
 /** What closed contacts, thermal links and the protective conductor may have at most. */
@@ -60,6 +61,15 @@ final class ContinuityRule {
               cord.source(),
               "protective conductor against local code",
               "limit of the job in place of the one built in",
+              Optional.of(NO_EARTH)));
+    }
+    if (NorthAmerica.supplies(job.appliance().nameplate())) {
+      return Optional.of(
+          new LimitCheck.Allowed(
+              Limits.atMost(NorthAmericanLimit.bonding()),
+              NorthAmericanLimit.BONDING_SOURCE,
+              "grounding path against the North American type test",
+              "the cord counts in, which is the stricter reading",
               Optional.of(NO_EARTH)));
     }
     Optional<Double> length = cord.figure(SupplyKinds.LENGTH.id()).map(Quantity::si);

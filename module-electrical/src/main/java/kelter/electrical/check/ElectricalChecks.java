@@ -47,6 +47,18 @@ public final class ElectricalChecks {
               SupplyKinds.PROTECTIVE_CONDUCTOR,
               ContinuityRule::protectiveConductor),
           new LimitCheck(
+              "protective-conductor-current",
+              "Does too much flow in the protective conductor?",
+              List.of(SupplyKinds.CORD.id()),
+              SupplyKinds.CONDUCTOR_CURRENT,
+              LeakageRule::conductor),
+          new LimitCheck(
+              "touch-current",
+              "Can too much flow through a person who touches it?",
+              List.of(SupplyKinds.CORD.id()),
+              SupplyKinds.TOUCH_CURRENT,
+              LeakageRule::touch),
+          new LimitCheck(
               "thermal-link-continuity",
               "Is the thermal link whole?",
               List.of(ControlKinds.THERMAL_LINK.id()),
@@ -117,7 +129,8 @@ public final class ElectricalChecks {
               "Is the supply within its range under load?",
               List.of(SupplyKinds.SUPPLY.id()),
               SupplyKinds.LOADED,
-              SupplyRule::of));
+              SupplyRule::of),
+          new OutOfReachCheck());
 
   private ElectricalChecks() {}
 }
