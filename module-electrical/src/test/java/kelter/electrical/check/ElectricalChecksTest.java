@@ -13,6 +13,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
+import kelter.core.job.Nameplate;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -277,5 +278,117 @@ class ElectricalChecksTest {
                 Jobs.value(2, "MOhm", QuantityKind.INSULATION_RESISTANCE, 0.1)));
     assertEquals(5e6, insulation.limits().low(), 1e-6);
     assertEquals(Verdict.DOES_NOT_CONFORM, insulation.verdict());
+  }
+
+  private static Reading milliampere(double value) {
+    return Jobs.value(value, "mA", QuantityKind.CURRENT, 0.01);
+  }
+
+  private static Appliance american(Component... parts) {
+    Nameplate nameplate =
+        new Nameplate(
+            Optional.of(Quantity.of(120, "V", QuantityKind.VOLTAGE)),
+            Optional.of(Quantity.of(60, "Hz", QuantityKind.FREQUENCY)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    return new Appliance("dryer", "", "", "", Optional.empty(), nameplate, List.of(parts));
+  }
+
+  private static Verdict only(List<Finding> findings) {
+    assertEquals(1, findings.size(), findings.toString());
+    return findings.get(0).verdict();
+  }
+
+  /**
+   * EN 50678, from memory: 3.5 mA in the protective conductor with heaters of up to 3.5 kW, and a
+   * touch current of 0.5 mA.
+   */
+  @Test
+  void leakageCurrentsAfterRepair() {
+    Appliance machine = Jobs.appliance(Jobs.heater(), Jobs.component("cord", "supply-cord"));
+    String conductor = "protective-conductor-current";
+    assertEquals(
+        Verdict.CONFORMS,
+        only(findings(machine, Jobs.measurement("cord", conductor, milliampere(2.8)))));
+    List<Finding> high = findings(machine, Jobs.measurement("cord", conductor, milliampere(4.5)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(high));
+    assertTrue(high.get(0).source().display().contains("from memory"));
+    assertTrue(high.get(0).cautions().get(0).text().contains("do not hand it back"));
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(findings(machine, Jobs.measurement("cord", "touch-current", milliampere(0.7)))));
+  }
+
+  /** UL 859, 57.1, 0.1 ohm, and UL 101, 0.75 mA, as cited by others. */
+  @Test
+  void northAmericanMachinesAreHeldAgainstTheirOwnLimits() {
+    Appliance machine = american(Jobs.component("cord", "supply-cord"));
+    String resistance = "protective-conductor-resistance";
+    Reading poor = Jobs.value(0.2, "Ohm", QuantityKind.RESISTANCE, 0.01);
+    List<Finding> path = findings(machine, Jobs.measurement("cord", resistance, poor));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(path));
+    assertTrue(path.get(0).source().display().contains("UL 859"));
+    List<Finding> leak =
+        findings(
+            machine, Jobs.measurement("cord", "protective-conductor-current", milliampere(1.2)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(leak));
+    assertTrue(leak.get(0).source().display().contains("UL 101"));
+    Appliance european = Jobs.appliance(Jobs.component("cord", "supply-cord"));
+    assertEquals(
+        Verdict.CONFORMS, only(findings(european, Jobs.measurement("cord", resistance, poor))));
+  }
+
+  @Test
+  void localCodeComesBeforeTheLimitsBuiltIn() {
+    Component cord =
+        Jobs.component(
+            "cord",
+            "supply-cord",
+            Optional.empty(),
+            Map.of(
+                "protective-conductor-current-limit",
+                Quantity.of(1, "mA", QuantityKind.CURRENT),
+                "touch-current-limit",
+                Quantity.of(0.1, "mA", QuantityKind.CURRENT)));
+    Appliance machine = Jobs.appliance(cord);
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(
+            findings(
+                machine,
+                Jobs.measurement("cord", "protective-conductor-current", milliampere(1.5)))));
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(findings(machine, Jobs.measurement("cord", "touch-current", milliampere(0.2)))));
+  }
+
+  @Test
+  void gasRefrigerantWiringAndHighVoltageAreAStop() {
+    Nameplate high =
+        new Nameplate(
+            Optional.of(Quantity.of(2100, "V", QuantityKind.VOLTAGE)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Component called =
+        new Component(
+            "capacitor", "run-capacitor", high, Map.of(), Map.of(), Jobs.motor().source());
+    List<Finding> findings =
+        findings(
+            Jobs.appliance(
+                Jobs.heater(),
+                Jobs.component("burner", "gas-part"),
+                Jobs.component("pipes", "refrigerant-circuit"),
+                Jobs.component("outlet", "fixed-wiring"),
+                Jobs.component("tube", "high-voltage-capacitor"),
+                called));
+    assertEquals(5, findings.size());
+    for (Finding finding : findings) {
+      assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+      assertTrue(finding.title().contains("stop"), finding.title());
+      assertEquals(1, finding.cautions().size());
+    }
   }
 }

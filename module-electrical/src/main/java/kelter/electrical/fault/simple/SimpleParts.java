@@ -109,13 +109,13 @@ public final class SimpleParts {
                 fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
                 (state, s) -> {
                   state.resistance = FIRST_EARTH * Math.pow(70, s);
-                  state.noticed = 0.03 + 0.1 * s;
+                  state.noticed = 0.03 + 0.15 * s;
                 }),
             new Known<State>(
                 fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
                 (state, s) -> {
                   state.resistance = OPEN;
-                  state.noticed = 0.35;
+                  state.noticed = 0.6;
                 })));
   }
 
