@@ -25,11 +25,13 @@ import kelter.electrical.fault.heating.HeatingModel;
 import kelter.electrical.fault.motor.MotorModel;
 import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
+import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.PowerInputBand;
 import kelter.electrical.heater.ResistivePower;
+import kelter.electrical.heater.ScaleOnHeater;
 import kelter.electrical.protection.GroundFaultInterrupter;
 import kelter.electrical.protection.InsulationLimit;
 import kelter.electrical.protection.LeakageCurrent;
@@ -62,6 +64,8 @@ public final class ElectricalModule implements CalculationModule {
       List.of(
           HeaterResistance.CALCULATION,
           PowerInputBand.CALCULATION,
+          CurrentInputBand.CALCULATION,
+          ScaleOnHeater.CALCULATION,
           AlloyResistance.CALCULATION,
           ResistivePower.CALCULATION,
           HeatUp.TIME,
@@ -90,6 +94,7 @@ public final class ElectricalModule implements CalculationModule {
           StarDelta.CALCULATION,
           Slip.CALCULATION,
           ShortedTurns.CALCULATION,
+          ShortedTurns.BY_IMPEDANCE,
           PowerFactor.CALCULATION,
           CoilImpedance.CALCULATION,
           HalfWave.CALCULATION,

@@ -153,6 +153,12 @@ class ElectricalModuleTest {
         Jobs.measurement("supply", "voltage-loaded", open),
         Jobs.measurement("cord", "protective-conductor-current", open),
         Jobs.measurement("cord", "touch-current", open),
+        Jobs.measurement("heater", "voltage", open),
+        Jobs.measurement("heater", "heating-rate", open),
+        Jobs.measurement("dryer-heater", "air-temperature-rise", open),
+        Jobs.measurement("sensor", "shown-error", open),
+        Jobs.measurement("relay", "voltage-drop", open),
+        Jobs.measurement("motor", "current", open),
         Jobs.measurement("motor", "auxiliary-resistance", open),
         Jobs.measurement("valve", "coil-resistance", open));
   }

@@ -22,6 +22,18 @@ final class ContinuityRule {
   private static final Source CLOSED_SOURCE =
       Source.commonPractice("a closed contact or whole thermal link has less than 1 ohm");
 
+  /** A closed contact under load, V; common practice, no source. */
+  private static final double DROP = 0.5;
+
+  private static final Source DROP_SOURCE =
+      Source.commonPractice("a contact in order drops less than 0.5 V under its load");
+
+  private static final Caution HOT_CONTACT =
+      new Caution(
+          Signal.WARNING,
+          "Fire. A contact that drops voltage heats itself and its terminals: do not let the machine"
+              + " heat again before it is renewed.");
+
   /** Length and section where the job states none: the shortest row of the limit. */
   private static final double SHORT_CORD = 5;
 
@@ -49,6 +61,17 @@ final class ContinuityRule {
             "continuity of a closed contact",
             "test leads taken off",
             Optional.of(NEVER_BRIDGE)));
+  }
+
+  static Optional<LimitCheck.Allowed> contactDrop(
+      Job job, Component part, Measurement measurement) {
+    return Optional.of(
+        new LimitCheck.Allowed(
+            Limits.atMost(DROP),
+            DROP_SOURCE,
+            "voltage drop of a closed contact",
+            "times the current it is the heat: 1 V at 10 A are 10 W",
+            Optional.of(HOT_CONTACT)));
   }
 
   static Optional<LimitCheck.Allowed> protectiveConductor(

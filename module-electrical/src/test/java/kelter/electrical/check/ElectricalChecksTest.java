@@ -391,4 +391,83 @@ class ElectricalChecksTest {
       assertEquals(1, finding.cautions().size());
     }
   }
+
+  /**
+   * Arithmetic on the heat balance: 2 kW warm 12 L (11.9 kg, 4184 J/(kg K)) by 2.41 K/min at most,
+   * 2.53 with the +5 % of IEC 60335-1, clause 10; 1 K/min is too little whatever the losses.
+   */
+  @Test
+  void theRateOfHeatingIsHeldAgainstThePower() {
+    Appliance machine = Jobs.appliance(Jobs.heater());
+    Conditions at230 =
+        new Conditions(Map.of("voltage", Quantity.of(230, "V", QuantityKind.VOLTAGE)));
+    assertEquals(Verdict.CONFORMS, only(findings(machine, rate(2.0, at230))));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(findings(machine, rate(1.0, at230))));
+    Finding fast = findings(machine, rate(2.0, at230)).get(0);
+    assertEquals(2.53 / 60, fast.limits().high(), 0.01 / 60);
+  }
+
+  private static Measurement rate(double kelvinPerMinute, Conditions conditions) {
+    return Jobs.measurement(
+        "heater",
+        "heating-rate",
+        Jobs.value(kelvinPerMinute, "K/min", QuantityKind.HEATING_RATE, 0.01),
+        conditions);
+  }
+
+  /** Arithmetic on the heat balance: 2.4 kW in 0.05 m³/s (60 W/K) are 40 K. */
+  @Test
+  void theWarmthOfTheAirIsHeldAgainstPowerAndAirflow() {
+    Component heater =
+        Jobs.component(
+            "heater",
+            "air-heater",
+            Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+            Map.of("airflow", Quantity.of(50, "L/s", QuantityKind.FLOW)));
+    Appliance machine = Jobs.appliance(heater);
+    assertEquals(Verdict.CONFORMS, only(findings(machine, air(40))));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(findings(machine, air(80))));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(findings(machine, air(15))));
+  }
+
+  private static Measurement air(double kelvin) {
+    return Jobs.measurement(
+        "heater",
+        "air-temperature-rise",
+        Jobs.value(kelvin, "K", QuantityKind.TEMPERATURE_DIFFERENCE, 0.1));
+  }
+
+  /** IEC 60335-1, clause 10, Table 2, from memory: 2.2 A + 15 % are 2.53 A (at least + 0.30 A). */
+  @Test
+  void theCurrentOfAMotorIsHeldAgainstItsNameplate() {
+    Appliance machine = Jobs.appliance(Jobs.motor());
+    Reading high = Jobs.value(3.2, "A", QuantityKind.CURRENT, 0.01);
+    Reading right = Jobs.value(2.0, "A", QuantityKind.CURRENT, 0.01);
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(findings(machine, Jobs.measurement("motor", "current", high))));
+    assertEquals(
+        Verdict.CONFORMS, only(findings(machine, Jobs.measurement("motor", "current", right))));
+  }
+
+  @Test
+  void voltageContactAndDisplayAreHeldAgainstCommonPractice() {
+    Appliance machine =
+        Jobs.appliance(Jobs.heater(), Jobs.component("relay", "relay"), Jobs.sensor());
+    Reading none = Jobs.value(3, "V", QuantityKind.VOLTAGE, 0.1);
+    List<Finding> all =
+        findings(
+            machine,
+            Jobs.measurement("heater", "voltage", none),
+            Jobs.measurement("relay", "voltage-drop", none),
+            Jobs.measurement(
+                "sensor",
+                "shown-error",
+                Jobs.value(-12, "K", QuantityKind.TEMPERATURE_DIFFERENCE, 1)));
+    assertEquals(3, all.size());
+    for (Finding finding : all) {
+      assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+      assertTrue(finding.source().display().contains("common practice"));
+    }
+  }
 }
