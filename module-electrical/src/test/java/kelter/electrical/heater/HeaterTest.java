@@ -24,8 +24,10 @@ class HeaterTest {
   @CsvSource({
     "20, 0, 24",
     "25, 0, 30",
+    "25.1, 22.59, 27.61",
     "150, 135, 165",
     "200, 180, 220",
+    "200.1, 180.09, 220.1",
     "300, 270, 320",
     "400, 360, 420",
     "2000, 1800, 2100"
@@ -38,7 +40,15 @@ class HeaterTest {
 
   /** The same table, rows of motor-operated appliances. */
   @ParameterizedTest
-  @CsvSource({"25, 30", "100, 120", "300, 360", "350, 410", "400, 460", "1000, 1150"})
+  @CsvSource({
+    "25, 30",
+    "100, 120",
+    "300, 360",
+    "300.1, 360.1",
+    "350, 410",
+    "400, 460",
+    "1000, 1150"
+  })
   void inputOfMotorOperatedAppliancesFollowsTheTable(double rated, double high) {
     assertEquals(high, PowerInputBand.motor(rated).high(), 1e-9);
   }

@@ -115,7 +115,7 @@ public final class SimpleParts {
                 fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
                 (state, s) -> {
                   state.resistance = OPEN;
-                  state.noticed = 0.6;
+                  state.noticed = 0.5;
                 })));
   }
 
