@@ -54,7 +54,14 @@ class ProcedureTest {
     each(
         Hazard.DEAD,
         observable -> {
-          says(observable, "Dead, by whoever", "Plug out, wait ", " s (", "prove dead", "CAT II");
+          says(
+              observable,
+              "Dead, by whoever",
+              "Plug out, wait ",
+              " s for the filter",
+              "prove dead",
+              "CAT II",
+              "IEC 61010");
           says(observable, "two-pole tester that you have tried on a live point before and after");
           assertTrue(observable.procedure().cautions().contains(Caution.UNPLUG), observable.id());
         });

@@ -48,14 +48,15 @@ public final class Electrical {
   /** How long a large motor capacitor takes through the tool, s: 5. */
   private static final long TOOL_TIME = seconds(LARGE, TOOL);
 
-  private static final String WAIT = "Plug out, wait " + FILTER_WAIT + " s (2.2 uF with 1 MOhm), ";
+  private static final String WAIT =
+      "Plug out, wait " + FILTER_WAIT + " s for the filter (2.2 uF bled by 1 MOhm), ";
 
   /** Before a dead measurement. */
   public static final String DEAD =
       "Dead, by whoever may open appliances. "
           + WAIT
           + "prove dead with a two-pole tester that you have tried on a live point before and after;"
-          + " instruments CAT II or higher. ";
+          + " instruments CAT II or higher (IEC 61010-2-030). ";
 
   /** Where a motor capacitor may hold a charge, after {@link #DEAD}. */
   static final String DISCHARGE =
@@ -67,13 +68,13 @@ public final class Electrical {
   static final String LIVE =
       "Live, only by those competent for live work, where local code allows. "
           + WAIT
-          + "prove dead, put the clips on, one hand, leads and instrument CAT III (IEC 61010-031),"
-          + " plug in; plug out and prove dead again before the clips come off. ";
+          + "prove dead, put the clips on, one hand, instrument CAT III (IEC 61010-2-030) and its leads"
+          + " (IEC 61010-031), plug in; plug out and prove dead again before the clips come off. ";
 
   /** Before a measurement on the closed running machine. */
   static final String RUNNING =
       "Running, by any technician: the machine closed, nothing opened and so nothing to discharge,"
-          + " plug-in instruments CAT II or higher. ";
+          + " plug-in instruments CAT II or higher (IEC 61010-2-030). ";
 
   /** Before a test with 500 V. */
   static final String TESTER =
