@@ -6,6 +6,7 @@ import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.Nameplate;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
@@ -127,16 +128,16 @@ public final class HydraulicsModule implements CalculationModule {
   @Override
   public List<FaultModel> faultModels(Appliance appliance) {
     return appliance.components().stream()
-        .map(HydraulicsModule::faultModel)
+        .map(component -> faultModel(component, appliance.nameplate()))
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private static Optional<FaultModel> faultModel(Component component) {
+  private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {
     try {
       return switch (component.kind()) {
-        case DrainPumpKind.ID -> DrainModel.of(component);
-        case WashPumpKind.ID -> WashModel.of(component);
+        case DrainPumpKind.ID -> DrainModel.of(component, machine);
+        case WashPumpKind.ID -> WashModel.of(component, machine);
         case InletValveKind.ID -> FillModel.of(component);
         case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
         default -> Optional.empty();
