@@ -13,11 +13,16 @@ import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.hydraulics.check.DrainFlowCheck;
+import kelter.hydraulics.check.DrainHoseCheck;
+import kelter.hydraulics.check.DrainTimeCheck;
 import kelter.hydraulics.check.FillCheck;
 import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
 import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
+import kelter.hydraulics.check.SprayArmCheck;
+import kelter.hydraulics.check.SuctionCheck;
+import kelter.hydraulics.check.SurgeCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
@@ -48,6 +53,7 @@ import kelter.hydraulics.pump.Iso9906Grade;
 import kelter.hydraulics.pump.PumpHead;
 import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
+import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
 import kelter.hydraulics.water.Water;
 
@@ -73,6 +79,8 @@ public final class HydraulicsModule implements CalculationModule {
           SiphonFlow.CALCULATION,
           HoseBackflow.CALCULATION,
           NpshAvailable.CALCULATION,
+          NpshAvailable.ONSET,
+          CriticalSubmergence.CALCULATION,
           SprayArm.CALCULATION,
           SpecificSpeed.CALCULATION,
           ImpellerEstimate.CALCULATION,
@@ -110,9 +118,14 @@ public final class HydraulicsModule implements CalculationModule {
     return List.of(
         new HeadCheck(),
         new DrainFlowCheck(),
+        new DrainTimeCheck(),
+        new DrainHoseCheck(),
         new JetPressureCheck(),
+        new SprayArmCheck(),
+        new SuctionCheck(),
         new PumpPowerCheck(),
         new FillCheck(),
+        new SurgeCheck(),
         new LevelCheck());
   }
 

@@ -42,6 +42,13 @@ public final class WashPumpKind {
       new Characteristic(
           "working-level", "water above the pump inlet while it washes", QuantityKind.LENGTH);
 
+  /** The net positive suction head that the pump requires. */
+  public static final Characteristic NPSH_REQUIRED =
+      new Characteristic(
+          "npsh-required",
+          "net positive suction head that the pump requires at its rated flow",
+          QuantityKind.HEAD);
+
   /** The speed of the pump at its rated point. */
   public static final Characteristic RATED_SPEED =
       new Characteristic("rated-speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED);
@@ -277,6 +284,7 @@ public final class WashPumpKind {
               PASSAGE_LENGTH,
               PASSAGE_BORE,
               WORKING_LEVEL,
+              NPSH_REQUIRED,
               RATED_SPEED,
               RATED_ARM_SPEED,
               TORQUE_LIMIT),
