@@ -79,6 +79,22 @@ public final class DrainPumpKind {
               Caution.HOT_WATER,
               Way.HOSE_END));
 
+  /** Head behind the check valve while it drains. */
+  public static final Observable HOSE_HEAD =
+      Observable.quantity(
+          "hose-head",
+          "height of the water behind the check valve while it drains",
+          QuantityKind.HEAD,
+          new Span(0, 6),
+          Way.RUNNING,
+          Way.running(
+              "Set a tee with an upright clear hose between check valve and drain hose, let it drain, and"
+                  + " read the height of the water in the clear hose above that in the sump.",
+              12,
+              new Accuracy(0, 0.02),
+              Caution.HOT_WATER,
+              Way.HOSE_END));
+
   /** Flow rate at the end of the hose. */
   public static final Observable FLOW =
       Observable.quantity(
@@ -258,6 +274,7 @@ public final class DrainPumpKind {
           List.of(
               HEAD,
               OUTLET_HEAD,
+              HOSE_HEAD,
               FLOW,
               DRAIN_TIME,
               POWER,

@@ -349,6 +349,19 @@ class FaultModelTest {
     }
   }
 
+  /**
+   * Behind the check valve the head falls if the valve is shut and rises if the hose is clogged.
+   */
+  @Test
+  void headBehindTheCheckValve() {
+    FaultModel drain = drain();
+    double usual = usual(drain, "hose-head");
+    assertTrue(value(drain, "hose-head", with(drain, "valve-shut", 0.8)) < 0.95 * usual);
+    assertTrue(value(drain, "hose-head", with(drain, "hose-clogged", 0.8)) > 1.3 * usual);
+    // 15.9 L/min through 19 mm run at 0.935 m/s (circle); a swing check valve of 2 takes 0.089 m.
+    assertEquals(0.089, usual(drain, "outlet-head") - usual, 0.0015);
+  }
+
   private static FaultModel model(Component component) {
     return new HydraulicsModule().faultModels(SampleMachines.with(component)).get(0);
   }

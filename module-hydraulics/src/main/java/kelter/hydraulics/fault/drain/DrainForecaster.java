@@ -80,6 +80,7 @@ final class DrainForecaster implements Forecaster {
     return switch (observable) {
       case "head" -> pump.atFlow(atFlow[i]).head();
       case "outlet-head" -> state.outletHead(point, path.hose());
+      case "hose-head" -> state.hoseHead(point, path.hose());
       case "flow" -> point.flow() * DrainState.arriving(severity);
       case "drain-time" -> drainTime(point.flow());
       case "power" ->
@@ -103,7 +104,7 @@ final class DrainForecaster implements Forecaster {
   private double spread(String observable, double value, double healthy) {
     return switch (observable) {
       case "head" -> ModelSpread.of(value, healthy, headShare(), headFloor());
-      case "outlet-head" ->
+      case "outlet-head", "hose-head" ->
           ModelSpread.of(value, healthy, headShare(), Math.hypot(headFloor(), liftFloor()));
       case "flow" -> ModelSpread.of(value, healthy, flowShare(), FLOW_FLOOR);
       case "drain-time" -> ModelSpread.of(value, healthy, flowShare(), TIME_FLOOR);

@@ -64,6 +64,9 @@ public record DrainPath(
    */
   private static final double FITTINGS = 3.9;
 
+  /** The share of the check valve in that; same table. */
+  static final double CHECK_VALVE = 2;
+
   /** The pull-out torque of a small permanent-magnet motor by its rated torque; from memory. */
   private static final double PULL_OUT = 1.7;
 

@@ -18,8 +18,9 @@ import kelter.hydraulics.pump.PumpHead;
  * @param condition the condition of the pump
  * @param circuit what it works against
  * @param strainerLoss the loss coefficient of what is in the way before the pump, dimensionless
+ * @param valveLoss the loss coefficient that a valve stuck shut adds, dimensionless
  */
-record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss) {
+record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss, double valveLoss) {
 
   private static final double DRAG = 2; // ratio of the rated torque
   private static final double TOO_HIGH = 1.2; // m
@@ -30,17 +31,17 @@ record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss)
         PumpFaults.leakArea(
             DrainFault.INTERNAL_LEAK.in(severity), path.point().flow(), path.point().head());
     double before = PumpFaults.clogged(DrainFault.STRAINER_CLOGGED.in(severity));
-    double behind =
-        PumpFaults.clogged(DrainFault.HOSE_CLOGGED.in(severity))
-            + PumpFaults.clogged(DrainFault.VALVE_SHUT.in(severity));
+    double valve = PumpFaults.clogged(DrainFault.VALVE_SHUT.in(severity));
+    double hose = PumpFaults.clogged(DrainFault.HOSE_CLOGGED.in(severity));
     return new DrainState(
         PumpFaults.condition(
             DrainFault.PASSAGES_BLOCKED.in(severity),
             DrainFault.IMPELLER_SLIPS.in(severity),
             leak,
             DRAG * DrainFault.DRAG.in(severity)),
-        path.circuit(extraLift(severity), before + behind),
-        before);
+        path.circuit(extraLift(severity), before + valve + hose),
+        before,
+        valve);
   }
 
   /** The share of the flow rate of the pump that reaches the end of the hose. */
@@ -53,8 +54,17 @@ record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss)
    * the sump, in m: the pump's head less what the strainer takes and what the velocity has.
    */
   double outletHead(OperatingPoint point, Hose hose) {
+    return headLess(1 + strainerLoss, point, hose);
+  }
+
+  /** The same on a tee between check valve and hose, in m: less what the valve takes. */
+  double hoseHead(OperatingPoint point, Hose hose) {
+    return headLess(1 + strainerLoss + DrainPath.CHECK_VALVE + valveLoss, point, hose);
+  }
+
+  private static double headLess(double losses, OperatingPoint point, Hose hose) {
     double velocityHead = PumpHead.velocityHead(point.flow(), hose.bore());
-    return Math.max(0, point.head() - (1 + strainerLoss) * velocityHead);
+    return Math.max(0, point.head() - losses * velocityHead);
   }
 
   static double extraLift(double[] severity) {
