@@ -10,8 +10,8 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
@@ -131,8 +131,7 @@ class ProcedureTest {
   @Test
   void liveProceduresAppearOnlyWhereTheShopIsCompetent() {
     EngineSettings usual = EngineSettings.USUAL;
-    EngineSettings competent =
-        usual.forLiveWork(true);
+    EngineSettings competent = usual.forLiveWork(true);
     List<Hazard> seen = new ArrayList<>();
     for (Appliance machine : SampleMachines.all()) {
       assertFalse(hazards(machine, usual).contains(Hazard.LIVE));
