@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.weighing.Item;
 import kelter.core.safety.Hazard;
 
 /**

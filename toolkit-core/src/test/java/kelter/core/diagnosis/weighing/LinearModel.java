@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +25,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 
 /** A fault model whose forecasts are linear in the severity, and jobs with readings for it. */
-record LinearModel(
+public record LinearModel(
     List<Observable> observables,
     double[] healthy,
     double[][] slope,
@@ -33,18 +33,18 @@ record LinearModel(
     List<Fault> faults)
     implements FaultModel {
 
-  static final Procedure PROCEDURE =
+  public static final Procedure PROCEDURE =
       new Procedure("Read it.", 2, Hazard.DEAD, new Accuracy(0.01, 0), List.of());
 
-  static final Remedy REMEDY =
+  public static final Remedy REMEDY =
       new Remedy(
           "renew", "part", "renew it", 30, Remedy.Restores.COMPONENT, false, 0.95, List.of());
 
-  static Fault fault(String id, double prior) {
+  public static Fault fault(String id, double prior) {
     return new Fault(id, "part", id, prior, Source.fromMemory("a test"), List.of(REMEDY));
   }
 
-  static Job job(String said, List<Observable> observables, double[] y, double[] u) {
+  public static Job job(String said, List<Observable> observables, double[] y, double[] u) {
     List<Measurement> measurements = new ArrayList<>();
     for (int k = 0; k < y.length; k++) {
       if (Double.isNaN(y[k])) {
@@ -64,7 +64,7 @@ record LinearModel(
     return job(said, measurements);
   }
 
-  static Job job(String said, List<Measurement> measurements) {
+  public static Job job(String said, List<Measurement> measurements) {
     Component component =
         new Component(
             "part", "part", Nameplate.UNREADABLE, Map.of(), Map.of(), Source.fromMemory("a test"));

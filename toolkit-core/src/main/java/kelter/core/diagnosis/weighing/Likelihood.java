@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -17,7 +17,7 @@ import kelter.core.vocabulary.Observable;
  * other. A reading beyond what the instrument tells counts by the tail (and an over-range reading
  * as beyond half the upper end of the span).
  */
-final class Likelihood {
+public final class Likelihood {
 
   /** A limit at an end of the span leaves this much beyond it. */
   private static final double LEAST_SHARE = 0.01;
@@ -63,7 +63,8 @@ final class Likelihood {
     this.uniform = uniform();
   }
 
-  static Likelihood of(Job job, Measurement measurement, Observable observable, double blunder) {
+  public static Likelihood of(
+      Job job, Measurement measurement, Observable observable, double blunder) {
     Optional<Evaluation> evaluation = Evaluation.of(job, measurement, observable);
     if (evaluation.isPresent()) {
       double si = evaluation.get().estimate().value();
@@ -85,7 +86,7 @@ final class Likelihood {
   }
 
   /** Whether the error of a reading is that of a named instrument. */
-  static boolean isOfInstrument(Measurement measurement) {
+  public static boolean isOfInstrument(Measurement measurement) {
     return measurement.instrument().isPresent()
         && measurement.readings().get(0) instanceof Reading.Value value
         && value.quantity().standardUncertaintySi() == 0;
@@ -98,7 +99,7 @@ final class Likelihood {
     return new Likelihood(observable, blunder, kind, low, high, u, scaled);
   }
 
-  static Likelihood value(Observable observable, double si, double u, double blunder) {
+  public static Likelihood value(Observable observable, double si, double u, double blunder) {
     if (!observable.logarithmic()) {
       return new Likelihood(observable, blunder, Kind.VALUE, si, si, u);
     }
@@ -107,7 +108,7 @@ final class Likelihood {
     return new Likelihood(observable, blunder, Kind.VALUE, log, log, u / positive);
   }
 
-  static Likelihood grade(Observable observable, int rank, double blunder) {
+  public static Likelihood grade(Observable observable, int rank, double blunder) {
     int n = observable.grades().size();
     double low = rank == 0 ? Double.NEGATIVE_INFINITY : (double) rank / n;
     double high = rank == n - 1 ? Double.POSITIVE_INFINITY : (rank + 1.0) / n;
@@ -144,7 +145,7 @@ final class Likelihood {
   }
 
   /** The natural logarithm of the likelihood for a forecast in the SI unit. */
-  double log(double value, double spread) {
+  public double log(double value, double spread) {
     return Math.log(of(scaled(value), spread));
   }
 
@@ -155,7 +156,7 @@ final class Likelihood {
    * @param spread its spread
    * @return a density or a probability, the same for all forecasts of a reading
    */
-  double of(double value, double spread) {
+  public double of(double value, double spread) {
     double sound =
         switch (kind) {
           case VALUE -> density(value, spread);
@@ -167,7 +168,7 @@ final class Likelihood {
   }
 
   /** The greatest likelihood for values and spreads between limits. */
-  double bound(double least, double most, double narrow, double wide) {
+  public double bound(double least, double most, double narrow, double wide) {
     double sound =
         switch (kind) {
           case VALUE -> peak(Math.max(0, Math.max(least - low, low - most)), narrow, wide);
@@ -196,41 +197,41 @@ final class Likelihood {
   }
 
   /** What a blunder adds to the likelihood of any forecast. */
-  double blunderTerm() {
+  public double blunderTerm() {
     return blunder * uniform;
   }
 
   /** The chance that the reading is wrong altogether. */
-  double blunder() {
+  public double blunder() {
     return blunder;
   }
 
-  boolean isValue() {
+  public boolean isValue() {
     return kind == Kind.VALUE;
   }
 
   /** The value that was read, on the scale of the observable. */
-  double reading() {
+  public double reading() {
     return low;
   }
 
   /** The part of the instrument's error that its other readings share. */
-  double sharedError() {
+  public double sharedError() {
     return sharedError;
   }
 
   /** The standard deviation without what is shared. */
-  double ownError(double spread) {
+  public double ownError(double spread) {
     return Math.sqrt(spread * spread + u * u - sharedError * sharedError);
   }
 
   /** A forecast on the scale of the observable: its logarithm where differences count as ratios. */
-  double scaled(double value) {
+  public double scaled(double value) {
     return scaled(observable, value);
   }
 
   /** The standard deviation of a reading about a forecast; a tenth where it is a chance. */
-  double deviationOf(double spread) {
+  public double deviationOf(double spread) {
     return kind == Kind.VALUE || kind == Kind.INTERVAL ? Math.sqrt(spread * spread + u * u) : 0.1;
   }
 
@@ -249,14 +250,14 @@ final class Likelihood {
    * How far the reading lies from a forecast on the scale of the observable, in standard
    * deviations; NaN unless it is a value.
    */
-  double deviation(double value, double spread) {
+  public double deviation(double value, double spread) {
     return kind == Kind.VALUE ? (low - value) / Math.hypot(spread, u) : Double.NaN;
   }
 
   /**
    * The value or the limits that were read, on the scale of the observable; none of a yes or no.
    */
-  double[] edges() {
+  public double[] edges() {
     return switch (kind) {
       case VALUE -> new double[] {low};
       case INTERVAL -> DoubleStream.of(low, high).filter(Double::isFinite).toArray();
@@ -265,7 +266,7 @@ final class Likelihood {
   }
 
   /** The natural logarithm of the likelihood if nothing is known of the machine. */
-  double logUnexplained() {
+  public double logUnexplained() {
     return Math.log(uniform);
   }
 

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,10 +16,10 @@ import kelter.core.diagnosis.FaultModel;
  * <p>A pair is left out where a bound of its probability is negligible beside the states weighed
  * before it; the sum of these bounds is kept.
  */
-final class Group {
+public final class Group {
 
   /** The place of the state in which nothing is wrong. */
-  static final int HEALTHY = 0;
+  public static final int HEALTHY = 0;
 
   private static final int[] NONE = {};
 
@@ -39,12 +39,12 @@ final class Group {
 
   private record Pair(int one, int other, double logPrior, PairIntegral integral) {
 
-    double logBound() {
+    public double logBound() {
       return logPrior + integral.logBound();
     }
   }
 
-  Group(FaultModel model, List<Item> items, Priors priors, EngineSettings settings) {
+  public Group(FaultModel model, List<Item> items, Priors priors, EngineSettings settings) {
     this.model = model;
     this.faults = model.faults();
     this.readings = new Readings(model, items);
@@ -141,33 +141,33 @@ final class Group {
     return top == Double.NEGATIVE_INFINITY ? top : top + Math.log1p(Math.exp(-Math.abs(a - b)));
   }
 
-  FaultModel model() {
+  public FaultModel model() {
     return model;
   }
 
-  List<Fault> faults() {
+  public List<Fault> faults() {
     return faults;
   }
 
-  Readings readings() {
+  public Readings readings() {
     return readings;
   }
 
   /** The chance of a fault before anything was measured. */
-  double prior(int fault) {
+  public double prior(int fault) {
     return prior[fault];
   }
 
-  int states() {
+  public int states() {
     return logWeight.length;
   }
 
-  int unexplainedState() {
+  public int unexplainedState() {
     return logWeight.length - 1;
   }
 
   /** The places of the faults that are there in a state. */
-  int[] faultsOf(int state) {
+  public int[] faultsOf(int state) {
     if (state == HEALTHY || state == unexplainedState()) {
       return NONE;
     }
@@ -182,7 +182,7 @@ final class Group {
     return pairs.get(state - faults.size() - 1);
   }
 
-  boolean hasFault(int state, int fault) {
+  public boolean hasFault(int state, int fault) {
     for (int each : faultsOf(state)) {
       if (each == fault) {
         return true;
@@ -192,23 +192,23 @@ final class Group {
   }
 
   /** How bad one of the faults of a state is. */
-  Diagnosis.Severity severity(int state, int fault) {
+  public Diagnosis.Severity severity(int state, int fault) {
     return state <= faults.size()
         ? singles[state - 1].distribution()
         : pair(state).integral.distribution(pair(state).one == fault);
   }
 
-  double logPrior(int state) {
+  public double logPrior(int state) {
     return logPrior[state];
   }
 
   /** Prior times likelihood of a state, as a natural logarithm. */
-  double logWeight(int state) {
+  public double logWeight(int state) {
     return logWeight[state];
   }
 
   /** A bound of the weight of the pairs that were left out, as a natural logarithm. */
-  double logLeftOut() {
+  public double logLeftOut() {
     return logLeftOut;
   }
 
@@ -216,7 +216,7 @@ final class Group {
    * The severities of all faults in a state, at a few nodes of equal weight; one node where nothing
    * is to choose.
    */
-  List<double[]> nodes(int state, int count) {
+  public List<double[]> nodes(int state, int count) {
     List<double[]> nodes = new ArrayList<>();
     int[] present = faultsOf(state);
     if (present.length == 0) {
@@ -242,7 +242,7 @@ final class Group {
   }
 
   /** The forecast of the readings in a state at its likeliest severity. */
-  double[] likeliestForecast(int state) {
+  public double[] likeliestForecast(int state) {
     int[] present = faultsOf(state);
     double[] severity =
         switch (present.length) {
@@ -254,7 +254,7 @@ final class Group {
   }
 
   /** The natural logarithm of the likelihood of one reading, whatever the others say. */
-  double logAlone(int state, int item) {
+  public double logAlone(int state, int item) {
     if (state == unexplainedState()) {
       return readings.items().get(item).likelihood().logUnexplained();
     }

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import java.util.ArrayList;
 import java.util.Arrays;

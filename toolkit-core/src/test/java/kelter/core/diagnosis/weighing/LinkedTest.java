@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +13,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.SharedQuantity;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.job.Conditions;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
@@ -14,13 +14,13 @@ import kelter.core.source.Source;
  * @param appliance the machine
  * @param history what the shop has found before
  */
-record Priors(Appliance appliance, FaultHistory history) {
+public record Priors(Appliance appliance, FaultHistory history) {
 
   /** The Julian year of UCUM ({@code a_j}), s. */
   private static final double SECONDS_IN_A_YEAR = 365.25 * 86_400;
 
   /** The chance of a fault, above 0 and below 1. */
-  double of(Fault fault) {
+  public double of(Fault fault) {
     double aged = aged(fault);
     return appliance
         .component(fault.component())
@@ -41,7 +41,7 @@ record Priors(Appliance appliance, FaultHistory history) {
   }
 
   /** Where the chance of a fault comes from. */
-  Source source(Fault fault) {
+  public Source source(Fault fault) {
     Source source = fault.source();
     boolean scaled = fault.wear().isPresent() && appliance.age().isPresent();
     double weight =

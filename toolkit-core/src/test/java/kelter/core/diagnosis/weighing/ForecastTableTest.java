@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

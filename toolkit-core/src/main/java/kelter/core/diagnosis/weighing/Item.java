@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import java.util.Optional;
 import kelter.core.diagnosis.Question;
@@ -11,10 +11,11 @@ import kelter.core.diagnosis.Question;
  * @param likelihood how likely it is for a forecast
  * @param instrument the id of the instrument, if the error of the reading is that of a named one
  */
-record Item(Question question, String shown, Likelihood likelihood, Optional<String> instrument) {
+public record Item(
+    Question question, String shown, Likelihood likelihood, Optional<String> instrument) {
 
   /** What was measured, as {@code component.observable}. */
-  String key() {
+  public String key() {
     return question.component() + "." + question.observable().id();
   }
 }

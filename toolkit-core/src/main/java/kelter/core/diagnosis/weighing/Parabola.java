@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 /** Interpolation through three points at equal steps. */
 final class Parabola {

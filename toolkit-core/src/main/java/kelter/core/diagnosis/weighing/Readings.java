@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.engine;
+package kelter.core.diagnosis.weighing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,7 +14,7 @@ import kelter.core.diagnosis.Forecaster;
  * one standard deviation. Readings that share nothing are weighed one by one; those that do are
  * weighed jointly in {@link Linked}. Not for several threads at once.
  */
-final class Readings {
+public final class Readings {
 
   /** Below this a product is turned into a logarithm before it underflows. */
   private static final double SMALL = 1e-150;
@@ -32,7 +32,7 @@ final class Readings {
   private final int[] alone;
   private final List<Linked> linked;
 
-  Readings(FaultModel model, List<Item> items) {
+  public Readings(FaultModel model, List<Item> items) {
     this.items = List.copyOf(items);
     this.likelihood = items.stream().map(Item::likelihood).toArray(Likelihood[]::new);
     this.faults = model.faults().size();
@@ -69,16 +69,16 @@ final class Readings {
     return moved;
   }
 
-  List<Item> items() {
+  public List<Item> items() {
     return items;
   }
 
-  int count() {
+  public int count() {
     return likelihood.length;
   }
 
   /** No fault, and every shared quantity as usual. */
-  double[] none() {
+  public double[] none() {
     return new double[faults + shared];
   }
 
@@ -88,7 +88,7 @@ final class Readings {
   }
 
   /** The forecast for the severities of all faults, shared quantities as usual. */
-  double[] forecast(double[] severity) {
+  public double[] forecast(double[] severity) {
     int n = likelihood.length;
     double[] forecast = new double[n * (2 + shared)];
     ask(severity, forecast, 0);
@@ -112,7 +112,7 @@ final class Readings {
   }
 
   /** The natural logarithm of the likelihood of all readings. */
-  double log(double[] forecast) {
+  public double log(double[] forecast) {
     int n = likelihood.length;
     double log = 0;
     double product = 1;
@@ -135,12 +135,12 @@ final class Readings {
   }
 
   /** The natural logarithm of the likelihood of one reading, whatever the others say. */
-  double log(double[] forecast, int item) {
+  public double log(double[] forecast, int item) {
     return Math.log(likelihood[item].of(forecast[item], spread(forecast, item)));
   }
 
   /** The spread of a forecast by itself, shared quantities included. */
-  double spread(double[] forecast, int item) {
+  public double spread(double[] forecast, int item) {
     double variance = square(forecast[likelihood.length + item]);
     for (int j = 0; j < shared; j++) {
       variance += square(forecast[load(j, item)]);
@@ -149,7 +149,7 @@ final class Readings {
   }
 
   /** The standard deviation by which a reading and its forecast differ when nothing is shared. */
-  double ownDeviation(double[] forecast, int item) {
+  public double ownDeviation(double[] forecast, int item) {
     return likelihood[item].deviationOf(forecast[likelihood.length + item]);
   }
 
@@ -159,7 +159,7 @@ final class Readings {
    * conditional density at most that at the peak of the reading's own error, the bound is that of
    * the reading that is farthest off times those peaks.
    */
-  double logBound(double[][] forecasts) {
+  public double logBound(double[][] forecasts) {
     int n = likelihood.length;
     for (int k = 0; k < n; k++) {
       limits(forecasts, k);
@@ -207,12 +207,12 @@ final class Readings {
    * Whether a reading is so far from all the forecasts for which a bound was last asked that only a
    * blunder explains it.
    */
-  boolean isOutOfReach(int item) {
+  public boolean isOutOfReach(int item) {
     return bound[item] <= OUT_OF_REACH * likelihood[item].blunderTerm();
   }
 
   /** Where the likelihood has sharp edges: pairs of a reading and what was read. */
-  List<Edge> edges(int from, int to) {
+  public List<Edge> edges(int from, int to) {
     List<Edge> edges = new ArrayList<>();
     for (int k = from; k < to; k++) {
       for (double each : likelihood[k].edges()) {
@@ -228,7 +228,7 @@ final class Readings {
    * @param item the reading
    * @param at what was read, on the scale of the observable
    */
-  record Edge(int item, double at) {}
+  public record Edge(int item, double at) {}
 
   private static double square(double x) {
     return x * x;
