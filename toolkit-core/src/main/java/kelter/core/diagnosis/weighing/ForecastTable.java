@@ -12,11 +12,15 @@ import java.util.List;
 final class ForecastTable {
 
   /** A severity just above none, where a fault is there but has not begun to show. */
-  private static final double LEAST = 1e-9;
+  static final double LEAST = 1e-9;
 
   private static final int FIRST_PIECES = 4;
   private static final int DEEPEST = 9;
   private static final double CLOSE = 0.1;
+  private static final double NOTHING = 1e-3;
+
+  /** Halving a side as often as is done in {@link PairIntegral} meets these parts of it. */
+  private static final int STEPS = 1024;
 
   private final Readings readings;
   private final double[] severities;
@@ -26,6 +30,8 @@ final class ForecastTable {
   private double[][] forecast = new double[64][];
   private int points;
   private int hint;
+  private Boolean startsHealthy;
+  private final double[][] kept = new double[STEPS + 1][];
 
   ForecastTable(Readings readings, int fault) {
     this.readings = readings;
@@ -39,6 +45,32 @@ final class ForecastTable {
       fill(left, right, DEEPEST);
       left = right;
     }
+  }
+
+  /** The forecast at one of the severities that halving meets, kept for the next time. */
+  double[] at(double severity) {
+    int place = (int) (severity * STEPS);
+    if (place != severity * STEPS) {
+      return forecast(severity).clone();
+    }
+    if (kept[place] == null) {
+      kept[place] = forecast(Math.max(LEAST, severity)).clone();
+    }
+    return kept[place];
+  }
+
+  /** Whether the fault shows nothing where it begins. */
+  boolean startsHealthy() {
+    if (startsHealthy == null) {
+      double[] healthy = readings.healthy();
+      boolean same = true;
+      for (int k = 0; k < healthy.length; k++) {
+        double sd = readings.ownDeviation(healthy, k % readings.count());
+        same &= Math.abs(forecast[0][k] - healthy[k]) <= NOTHING * sd;
+      }
+      startsHealthy = same;
+    }
+    return startsHealthy;
   }
 
   private record Point(double at, double[] forecast) {}

@@ -77,7 +77,7 @@ public final class Group {
     }
     logPrior[n + 1] = Math.log(unexplained);
     logWeight = logPrior.clone();
-    logWeight[HEALTHY] += readings.log(readings.forecast(readings.none()));
+    logWeight[HEALTHY] += readings.log(readings.healthy());
     for (int i = 0; i < n; i++) {
       tables[i] = new ForecastTable(readings, i);
       singles[i] = SeverityIntegral.of(tables[i]::logLikelihood, tables[i].edges());
@@ -98,7 +98,13 @@ public final class Group {
       for (int j = i + 1; j < n; j++) {
         if (model.mayMeet(i, j)) {
           double log = logExplained + Math.log(odds(i) * odds(j));
-          open.add(new Pair(i, j, log, new PairIntegral(readings, i, j)));
+          open.add(
+              new Pair(
+                  i,
+                  j,
+                  log,
+                  new PairIntegral(
+                      readings, new PairForecast(readings, i, tables[i], j, tables[j]))));
         }
       }
     }
@@ -259,7 +265,7 @@ public final class Group {
       return readings.items().get(item).likelihood().logUnexplained();
     }
     if (state == HEALTHY) {
-      return readings.log(readings.forecast(readings.none()), item);
+      return readings.log(readings.healthy(), item);
     }
     if (state > faults.size()) {
       return pair(state).integral.logAlone(item);

@@ -206,6 +206,10 @@ public final class Likelihood {
     return blunder;
   }
 
+  boolean isChance() {
+    return kind == Kind.YES || kind == Kind.NO;
+  }
+
   public boolean isValue() {
     return kind == Kind.VALUE;
   }

@@ -19,13 +19,8 @@ import kelter.core.diagnosis.Diagnosis;
  */
 final class PairIntegral {
 
-  /** A severity just above none, where a fault is there but has not begun to show. */
-  private static final double LEAST = 1e-9;
-
   /** By how many standard deviations a reading may change in a cell. */
   private static final double STEP = 1.5;
-
-  private static final double STRAIGHT = 0.1;
 
   private static final int DEEPEST = 9;
 
@@ -36,9 +31,7 @@ final class PairIntegral {
   private static final double[] SIMPSON = {1.0 / 6, 4.0 / 6, 1.0 / 6};
 
   private final Readings readings;
-  private final int one;
-  private final int other;
-  private final double[] severities;
+  private final PairForecast forecast;
   private final double logNegligible;
   private final List<Point> points = new ArrayList<>();
   private final Queue<Cell> open = new ArrayDeque<>();
@@ -67,11 +60,10 @@ final class PairIntegral {
   }
 
   /** A cell by its nine points, the second severity running fastest. */
-  private record Cell(
-      Point[] points, double[][] forecasts, boolean straight, int depthOne, int depthOther) {
+  private record Cell(Point[] points, double[][] forecasts, int depthOne, int depthOther) {
 
-    Cell(Point[] points, boolean straight, int depthOne, int depthOther) {
-      this(points, new double[9][], straight, depthOne, depthOther);
+    Cell(Point[] points, int depthOne, int depthOther) {
+      this(points, new double[9][], depthOne, depthOther);
       for (int i = 0; i < 9; i++) {
         forecasts[i] = points[i].forecast;
       }
@@ -86,32 +78,27 @@ final class PairIntegral {
    * Looks at the pair at nine points only.
    *
    * @param readings the readings
-   * @param one the place of a fault
-   * @param other the place of another
+   * @param forecast the forecasts for the two faults
    */
-  PairIntegral(Readings readings, int one, int other) {
-    this(readings, one, other, Double.NEGATIVE_INFINITY, null);
+  PairIntegral(Readings readings, PairForecast forecast) {
+    this.readings = readings;
+    this.forecast = forecast;
+    this.logNegligible = Double.NEGATIVE_INFINITY;
+    double[] at = {0, 0.5, 1};
+    Point[] nine = new Point[9];
+    for (int i = 0; i < 9; i++) {
+      nine[i] = point(at[i / 3], at[i % 3]);
+    }
+    this.root = new Cell(nine, 0, 0);
+    this.logRootBound = readings.logBound(root.forecasts);
   }
 
-  private PairIntegral(
-      Readings readings, int one, int other, double logNegligible, PairIntegral looked) {
-    this.readings = readings;
-    this.one = one;
-    this.other = other;
-    this.severities = readings.none();
+  private PairIntegral(PairIntegral looked, double logNegligible) {
+    this.readings = looked.readings;
+    this.forecast = looked.forecast;
     this.logNegligible = logNegligible;
-    if (looked == null) {
-      double[] at = {LEAST, 0.5, 1};
-      Point[] nine = new Point[9];
-      for (int i = 0; i < 9; i++) {
-        nine[i] = point(at[i / 3], at[i % 3]);
-      }
-      this.root = new Cell(nine, false, 0, 0);
-      this.logRootBound = readings.logBound(root.forecasts);
-    } else {
-      this.root = looked.root;
-      this.logRootBound = looked.logRootBound;
-    }
+    this.root = looked.root;
+    this.logRootBound = looked.logRootBound;
   }
 
   /** The logarithm of a bound of the integral, from nine points. */
@@ -126,7 +113,8 @@ final class PairIntegral {
    * @return the integral
    */
   PairIntegral integrated(double logNegligible) {
-    PairIntegral integral = new PairIntegral(readings, one, other, logNegligible, this);
+    PairIntegral integral = new PairIntegral(this, logNegligible);
+    forecast.refine();
     // The largest cells first, so that what is left when the work is cut short is evenly small.
     integral.open.add(root);
     while (!integral.open.isEmpty()) {
@@ -137,9 +125,7 @@ final class PairIntegral {
   }
 
   private Point point(double first, double second) {
-    severities[one] = first;
-    severities[other] = second;
-    return new Point(first, second, readings.forecast(severities));
+    return new Point(first, second, forecast.at(first, second));
   }
 
   private void visit(Cell cell) {
@@ -160,19 +146,15 @@ final class PairIntegral {
       addBlurred(cell, area);
       return;
     }
-    boolean straight = cell.straight || change[2] <= STRAIGHT;
     boolean alongFirst = first && (!second || change[0] >= change[1]);
     for (int half = 0; half < 2; half++) {
-      open.add(half(cell, alongFirst, half, straight));
+      open.add(half(cell, alongFirst, half));
     }
   }
 
-  /**
-   * The greatest change of a reading along each side, and the greatest bend, all in standard
-   * deviations.
-   */
+  /** The greatest change of a reading along each side, in standard deviations. */
   private double[] changes(Cell cell) {
-    double[] change = new double[3];
+    double[] change = new double[2];
     double[][] f = cell.forecasts;
     for (int k = 0; k < readings.count(); k++) {
       if (readings.isOutOfReach(k)) {
@@ -190,11 +172,10 @@ final class PairIntegral {
   private static void along(double a, double b, double c, double sd, double[] change, int side) {
     double most = Math.max(Math.abs(c - a), Math.max(Math.abs(b - a), Math.abs(c - b)));
     change[side] = Math.max(change[side], most / sd);
-    change[2] = Math.max(change[2], Math.abs(b - (a + c) / 2) / sd);
   }
 
   /** One half of a cell: three of its points are new. */
-  private Cell half(Cell cell, boolean alongFirst, int half, boolean straight) {
+  private Cell half(Cell cell, boolean alongFirst, int half) {
     Point[] nine = new Point[9];
     int step = alongFirst ? 3 : 1;
     for (int line = 0; line < 3; line++) {
@@ -206,26 +187,10 @@ final class PairIntegral {
       Point right = half == 0 ? b : c;
       nine[from] = left;
       nine[from + 2 * step] = right;
-      double first = (left.one + right.one) / 2;
-      double second = (left.other + right.other) / 2;
-      nine[from + step] =
-          straight
-              ? new Point(first, second, between(half == 0 ? 0.25 : 0.75, a, b, c))
-              : point(first, second);
+      nine[from + step] = point((left.one + right.one) / 2, (left.other + right.other) / 2);
     }
     return new Cell(
-        nine,
-        straight,
-        cell.depthOne + (alongFirst ? 1 : 0),
-        cell.depthOther + (alongFirst ? 0 : 1));
-  }
-
-  private static double[] between(double t, Point a, Point b, Point c) {
-    double[] forecast = new double[a.forecast.length];
-    for (int k = 0; k < forecast.length; k++) {
-      forecast[k] = Parabola.at(t, a.forecast[k], b.forecast[k], c.forecast[k]);
-    }
-    return forecast;
+        nine, cell.depthOne + (alongFirst ? 1 : 0), cell.depthOther + (alongFirst ? 0 : 1));
   }
 
   /**

@@ -19,4 +19,9 @@ final class Parabola {
     double most = Math.max(a, Math.max(b, c));
     return Math.max(least, Math.min(most, parabola));
   }
+
+  /** By how much each of the three points counts, without holding. */
+  static double[] weights(double t) {
+    return new double[] {(1 - t) * (1 - 2 * t), 4 * t * (1 - t), t * (2 * t - 1)};
+  }
 }

@@ -3,6 +3,7 @@ package kelter.core.diagnosis.weighing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 
@@ -31,6 +32,8 @@ public final class Readings {
   private final double[] bound;
   private final int[] alone;
   private final List<Linked> linked;
+  private final double[] healthy;
+  private final int[] chances;
 
   public Readings(FaultModel model, List<Item> items) {
     this.items = List.copyOf(items);
@@ -45,10 +48,11 @@ public final class Readings {
             ? (severity, values, spreads) -> {}
             : model.forecaster(items.stream().map(Item::question).toList());
     this.linked = Linked.among(items, shared, movedBy());
+    this.healthy = forecast(none());
+    this.chances = IntStream.range(0, items.size()).filter(k -> likelihood[k].isChance()).toArray();
     boolean[] isLinked = new boolean[items.size()];
     linked.forEach(link -> Arrays.stream(link.members()).forEach(k -> isLinked[k] = true));
-    this.alone =
-        java.util.stream.IntStream.range(0, items.size()).filter(k -> !isLinked[k]).toArray();
+    this.alone = IntStream.range(0, items.size()).filter(k -> !isLinked[k]).toArray();
   }
 
   /** Which shared quantities move which readings, seen at no fault and at each fault by itself. */
@@ -80,6 +84,16 @@ public final class Readings {
   /** No fault, and every shared quantity as usual. */
   public double[] none() {
     return new double[faults + shared];
+  }
+
+  /** The forecast if nothing is wrong. */
+  double[] healthy() {
+    return healthy;
+  }
+
+  /** The places of the forecasts that are chances. */
+  int[] chances() {
+    return chances;
   }
 
   /** The place in a forecast of what a shared quantity does to a reading. */

@@ -63,6 +63,13 @@ class PairIntegralTest {
     return new Readings(model, items);
   }
 
+  private static PairIntegral look(Readings readings) {
+    return new PairIntegral(
+        readings,
+        new PairForecast(
+            readings, 0, new ForecastTable(readings, 0), 1, new ForecastTable(readings, 1)));
+  }
+
   private static double onAGrid(double[][] slope, double[] y, double[] u, int steps) {
     double sum = 0;
     for (int i = 0; i < steps; i++) {
@@ -89,8 +96,7 @@ class PairIntegralTest {
     double[] y = {4.1, -2.0, 0.9};
     double[] u = {first, second, first};
 
-    PairIntegral integral =
-        new PairIntegral(readings(slope, y, u), 0, 1).integrated(Double.NEGATIVE_INFINITY);
+    PairIntegral integral = look(readings(slope, y, u)).integrated(Double.NEGATIVE_INFINITY);
 
     assertEquals(onAGrid(slope, y, u, 3000), integral.logIntegral(), 2e-3);
   }
@@ -101,8 +107,7 @@ class PairIntegralTest {
     double[] y = {7.3};
     double[] u = {0.03};
 
-    PairIntegral integral =
-        new PairIntegral(readings(slope, y, u), 0, 1).integrated(Double.NEGATIVE_INFINITY);
+    PairIntegral integral = look(readings(slope, y, u)).integrated(Double.NEGATIVE_INFINITY);
 
     assertEquals(onAGrid(slope, y, u, 6000), integral.logIntegral(), 0.02);
   }
@@ -114,7 +119,7 @@ class PairIntegralTest {
     double[] y = {first, second};
     double[] u = {0.2, 0.2};
 
-    PairIntegral looked = new PairIntegral(readings(slope, y, u), 0, 1);
+    PairIntegral looked = look(readings(slope, y, u));
 
     double integral = looked.integrated(Double.NEGATIVE_INFINITY).logIntegral();
     assertTrue(looked.logBound() >= integral, looked.logBound() + " < " + integral);
@@ -125,7 +130,7 @@ class PairIntegralTest {
     double[][] slope = {{8, -2.4, -0.8}, {1, -1.9, 3}};
     double[] y = {4.1, -2.0, 0.9};
     double[] u = {0.1, 0.1, 0.1};
-    PairIntegral looked = new PairIntegral(readings(slope, y, u), 0, 1);
+    PairIntegral looked = look(readings(slope, y, u));
     double all = Math.exp(looked.integrated(Double.NEGATIVE_INFINITY).logIntegral());
 
     PairIntegral rough = looked.integrated(Math.log(all * 0.01));
@@ -140,7 +145,7 @@ class PairIntegralTest {
   void severitiesAreThoseOfTheReadings() {
     double[][] slope = {{10, 0}, {0, 10}};
     PairIntegral integral =
-        new PairIntegral(readings(slope, new double[] {4, 7}, new double[] {0.3, 0.5}), 0, 1)
+        look(readings(slope, new double[] {4, 7}, new double[] {0.3, 0.5}))
             .integrated(Double.NEGATIVE_INFINITY);
 
     // Well inside the square the severity is normal about the reading over the slope.
