@@ -117,8 +117,9 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
         Candidate other = looked.get(j);
         double worth =
             one.group == other.group
-                ? plan.worth(one.group, one.outcomes.with(other.outcomes))
-                : plan.worth(one.group, one.outcomes, other.group, other.outcomes);
+                ? plan.worth(one.group, one.outcomes.coarse().with(other.outcomes.coarse()))
+                : plan.worth(
+                    one.group, one.outcomes.coarse(), other.group, other.outcomes.coarse());
         if (worth > plan.costOf(one.minutes + other.minutes)) {
           return true;
         }
