@@ -88,11 +88,15 @@ public final class DrainHoseCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component pump : job.appliance().componentsOf(DrainPumpKind.ID)) {
-      findings.addAll(LIFT.each(job, pump, rule, mostHead(pump), m -> lift(pump)));
-      if (figure(pump, DrainPumpKind.STANDPIPE_HEIGHT.id()).isPresent()) {
+      if (LIFT.isRead(job, pump)) {
+        findings.addAll(LIFT.each(job, pump, rule, mostHead(pump), m -> lift(pump)));
+      }
+      if (pump.figures().containsKey(DrainPumpKind.STANDPIPE_HEIGHT.id())) {
         findings.addAll(STANDPIPE.each(job, pump, rule, "", m -> standpipe(pump, m)));
       }
-      findings.addAll(RETURNED.each(job, pump, rule, "", m -> returned(pump)));
+      if (RETURNED.isRead(job, pump)) {
+        findings.addAll(RETURNED.each(job, pump, rule, "", m -> returned(pump)));
+      }
     }
     return List.copyOf(findings);
   }

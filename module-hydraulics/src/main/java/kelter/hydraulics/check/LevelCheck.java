@@ -82,7 +82,9 @@ public final class LevelCheck implements Check {
       if (component.kind().equals(LevelSensorKind.ID)) {
         findings.addAll(byHeight(job, component, PRESSURE, rule, LevelCheck::pressureLimits));
         findings.addAll(byHeight(job, component, SHOWN, rule, LevelCheck::shownLimits));
-        findings.addAll(FILLED.each(job, component, rule, "", m -> filled(component)));
+        if (FILLED.isRead(job, component)) {
+          findings.addAll(FILLED.each(job, component, rule, "", m -> filled(component)));
+        }
         job.measurements(component.id(), LevelSensorKind.KEPT.id())
             .forEach(m -> findings.add(KEPT.finding(job, m, Limits.atLeast(LEAST_KEPT), rule, "")));
       }
