@@ -1,5 +1,7 @@
 package kelter.core.file;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -7,42 +9,73 @@ import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.Prices;
+import kelter.core.owner.PriceSpread;
+import kelter.core.owner.Supplies;
+import kelter.core.owner.Terms;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 
-/** Reads the prices of a job. */
+/** Reads the prices of a job; an amount that cannot be used is told where it stands. */
 final class PricesReader {
 
   static final Set<String> PRICES =
       JsonNode.names(
           "currency",
+          "date",
           "labour-per-hour",
           "call-out",
+          "call-out-credited",
           "replacement",
+          "replacement-available",
           "installation",
           "running-per-year",
           "running-per-year-new",
+          "energy-per-kwh",
+          "water-per-m3",
+          "detergent-per-cycle",
           "discount-rate",
-          "parts");
+          "parts",
+          "parts-delivery",
+          "replacement-delivery",
+          "day-without",
+          "repair-warranty",
+          "new-warranty",
+          "spread");
+  static final Set<String> SPREAD = JsonNode.names("repair", "replacement", "running");
 
-  private PricesReader() {}
+  private final JsonNode node;
+  private final Optional<Currency> currency;
+
+  private PricesReader(JsonNode node, Optional<Currency> currency) {
+    this.node = node;
+    this.currency = currency;
+  }
 
   static Optional<Prices> prices(JsonNode node) {
     node.object(PRICES);
     Optional<Currency> currency =
         node.required("currency").flatMap(field -> field.read(PricesReader::currency));
-    Optional<Money> labour = money(node, "labour-per-hour");
-    Optional<Money> callOut = money(node, "call-out");
-    Optional<Money> replacement = money(node, "replacement");
-    Optional<Money> installation = money(node, "installation");
-    Optional<Money> running = money(node, "running-per-year");
-    Optional<Money> runningNew = money(node, "running-per-year-new");
+    return new PricesReader(node, currency).prices();
+  }
+
+  private Optional<Prices> prices() {
+    Optional<Money> labour = money("labour-per-hour");
+    Optional<Money> callOut = money("call-out");
+    Optional<Money> replacement = money("replacement");
+    Optional<Money> installation = money("installation");
+    Optional<Money> running = money("running-per-year");
+    Optional<Money> runningNew = money("running-per-year-new");
     Optional<Quantity> rate =
         node.optional("discount-rate")
             .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.PERCENT)));
-    Map<String, Money> parts = node.optional("parts").map(PricesReader::parts).orElse(Map.of());
+    Map<String, Money> parts = node.optional("parts").map(this::parts).orElse(Map.of());
+    Terms terms = terms();
+    Supplies supplies =
+        new Supplies(money("energy-per-kwh"), money("water-per-m3"), money("detergent-per-cycle"));
+    PriceSpread spread =
+        node.optional("spread").flatMap(PricesReader::spread).orElse(PriceSpread.NONE);
     return currency.flatMap(
         one ->
             node.make(
@@ -56,7 +89,55 @@ final class PricesReader {
                         running,
                         runningNew,
                         rate,
-                        parts)));
+                        parts,
+                        terms,
+                        supplies,
+                        spread)));
+  }
+
+  private Terms terms() {
+    return new Terms(
+        node.optional("date").flatMap(field -> field.read(PricesReader::date)),
+        node.optional("call-out-credited").flatMap(JsonNode::yesNo),
+        node.optional("replacement-available").flatMap(JsonNode::yesNo),
+        time("parts-delivery"),
+        time("replacement-delivery"),
+        time("repair-warranty"),
+        time("new-warranty"),
+        money("day-without"));
+  }
+
+  private static Optional<PriceSpread> spread(JsonNode node) {
+    node.object(SPREAD);
+    Optional<Quantity> repair = percentage(node, "repair");
+    Optional<Quantity> replacement = percentage(node, "replacement");
+    Optional<Quantity> running = percentage(node, "running");
+    return node.make(() -> new PriceSpread(repair, replacement, running));
+  }
+
+  private static Optional<Quantity> percentage(JsonNode node, String name) {
+    return node.optional(name)
+        .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.PERCENT)));
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException noDate) {
+      throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd", noDate);
+    }
+  }
+
+  private Optional<Quantity> time(String name) {
+    return node.optional(name).flatMap(field -> field.read(PricesReader::timeOf));
+  }
+
+  private static Quantity timeOf(String text) {
+    Quantity time = QuantityParser.parse(text, QuantityKind.AGE);
+    if (time.si() < 0) {
+      throw new IllegalArgumentException("'" + text + "' is negative; a time is not");
+    }
+    return time;
   }
 
   private static Currency currency(String code) {
@@ -68,13 +149,30 @@ final class PricesReader {
     }
   }
 
-  private static Optional<Money> money(JsonNode node, String name) {
-    return node.optional(name).flatMap(field -> field.read(Money::parse));
+  private Optional<Money> money(String name) {
+    return node.optional(name).flatMap(this::money);
   }
 
-  private static Map<String, Money> parts(JsonNode node) {
+  private Optional<Money> money(JsonNode field) {
+    return field.read(this::amount);
+  }
+
+  private Money amount(String text) {
+    Money amount = Money.parse(text);
+    if (currency.isPresent() && !amount.currency().equals(currency.get())) {
+      throw new IllegalArgumentException(
+          "'%s' is in another currency; all prices of a job are in one, here %s"
+              .formatted(text, currency.get()));
+    }
+    if (amount.amount().signum() < 0) {
+      throw new IllegalArgumentException("'" + text + "' is negative; a price is not");
+    }
+    return amount;
+  }
+
+  private Map<String, Money> parts(JsonNode parts) {
     Map<String, String> any = new LinkedHashMap<>();
-    node.object().keySet().forEach(remedy -> any.put(remedy, remedy));
-    return node.each(any, (field, remedy) -> field.read(Money::parse));
+    parts.object().keySet().forEach(remedy -> any.put(remedy, remedy));
+    return parts.each(any, (field, remedy) -> money(field));
   }
 }

@@ -1,0 +1,72 @@
+package kelter.core.file;
+
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.file.json.JsonNode;
+import kelter.core.owner.Use;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
+
+/** Reads how the machine of a job is used; a figure that cannot be used is told where it stands. */
+final class UseReader {
+
+  static final Set<String> USE =
+      JsonNode.names(
+          "cycles-per-week",
+          "built-for-cycles",
+          "energy-per-cycle",
+          "water-per-cycle",
+          "energy-per-cycle-new",
+          "water-per-cycle-new",
+          "carbon-of-new",
+          "carbon-per-kwh");
+
+  private UseReader() {}
+
+  static Use use(JsonNode node) {
+    node.object(USE);
+    return new Use(
+        above(node, "cycles-per-week"),
+        above(node, "built-for-cycles"),
+        new Use.Consumption(
+            figure(node, "energy-per-cycle", QuantityKind.ENERGY),
+            figure(node, "water-per-cycle", QuantityKind.VOLUME)),
+        new Use.Consumption(
+            figure(node, "energy-per-cycle-new", QuantityKind.ENERGY),
+            figure(node, "water-per-cycle-new", QuantityKind.VOLUME)),
+        new Use.Carbon(
+            figure(node, "carbon-of-new", QuantityKind.MASS),
+            figure(node, "carbon-per-kwh", QuantityKind.MASS)));
+  }
+
+  private static Optional<Quantity> above(JsonNode node, String name) {
+    return node.optional(name)
+        .flatMap(
+            field ->
+                field.read(
+                    text -> {
+                      Quantity number = QuantityParser.parse(text, QuantityKind.RATIO);
+                      if (!(number.si() > 0)) {
+                        throw new IllegalArgumentException(
+                            "'" + text + "' cycles; the number must be above zero");
+                      }
+                      return number;
+                    }));
+  }
+
+  private static Optional<Quantity> figure(JsonNode node, String name, QuantityKind kind) {
+    return node.optional(name)
+        .flatMap(
+            field ->
+                field.read(
+                    text -> {
+                      Quantity figure = QuantityParser.parse(text, kind);
+                      if (figure.si() < 0) {
+                        throw new IllegalArgumentException(
+                            "'" + text + "' is negative; it must not be");
+                      }
+                      return figure;
+                    }));
+  }
+}
