@@ -1,9 +1,9 @@
 package kelter.costing.weigh;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Currency;
 import kelter.core.quantity.Money;
+import kelter.costing.choice.Rounded;
 
 /** Computed figures as a person reads them, without the locale data of a formatter. */
 final class Amounts {
@@ -14,13 +14,8 @@ final class Amounts {
     return new Money(BigDecimal.valueOf(amount), currency).rounded().format();
   }
 
-  /** A figure with so many decimal places. */
-  static String decimal(double value, int places) {
-    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
-  }
-
   /** A ratio in whole per cent. */
   static String percent(double ratio) {
-    return decimal(100 * ratio, 0) + " %";
+    return Rounded.decimal(100 * ratio, 0) + " %";
   }
 }

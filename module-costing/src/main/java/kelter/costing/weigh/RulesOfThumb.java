@@ -12,14 +12,19 @@ final class RulesOfThumb {
 
   private RulesOfThumb() {}
 
-  /** The rules; empty if there is no repair to hold them against. */
+  /** The rules; empty if there is no repair or no replacement to hold them against. */
   static List<RuleOfThumb> of(Comparison comparison) {
-    return comparison.bestRepair().map(repair -> halfPrice(comparison, repair)).stream().toList();
+    return comparison
+        .bestRepair()
+        .filter(repair -> comparison.replacing().isPresent())
+        .map(repair -> halfPrice(comparison, repair))
+        .stream()
+        .toList();
   }
 
   private static RuleOfThumb halfPrice(Comparison comparison, Comparison.Weighed repair) {
-    double bill = repair.outcomes().meanPaid(comparison.states());
-    double price = comparison.basis().newMachine();
+    double bill = repair.outcomes().meanBill(comparison.states());
+    double price = comparison.basis().costs().newMachine();
     boolean ruleRepairs = bill < HALF * price;
     boolean comparisonRepairs = comparison.saving() > 0;
     String agreement =

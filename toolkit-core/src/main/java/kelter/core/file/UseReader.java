@@ -2,6 +2,7 @@ package kelter.core.file;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import kelter.core.file.json.JsonNode;
 import kelter.core.owner.Use;
 import kelter.core.quantity.Quantity;
@@ -27,8 +28,8 @@ final class UseReader {
   static Use use(JsonNode node) {
     node.object(USE);
     return new Use(
-        above(node, "cycles-per-week"),
-        above(node, "built-for-cycles"),
+        number(node, "cycles-per-week", Use::requireCyclesPerWeek),
+        number(node, "built-for-cycles", Use::requireBuiltForCycles),
         new Use.Consumption(
             figure(node, "energy-per-cycle", QuantityKind.ENERGY),
             figure(node, "water-per-cycle", QuantityKind.VOLUME)),
@@ -40,19 +41,12 @@ final class UseReader {
             figure(node, "carbon-per-kwh", QuantityKind.MASS)));
   }
 
-  private static Optional<Quantity> above(JsonNode node, String name) {
+  private static Optional<Quantity> number(
+      JsonNode node, String name, UnaryOperator<Quantity> check) {
     return node.optional(name)
         .flatMap(
             field ->
-                field.read(
-                    text -> {
-                      Quantity number = QuantityParser.parse(text, QuantityKind.RATIO);
-                      if (!(number.si() > 0)) {
-                        throw new IllegalArgumentException(
-                            "'" + text + "' cycles; the number must be above zero");
-                      }
-                      return number;
-                    }));
+                field.read(text -> check.apply(QuantityParser.parse(text, QuantityKind.RATIO))));
   }
 
   private static Optional<Quantity> figure(JsonNode node, String name, QuantityKind kind) {

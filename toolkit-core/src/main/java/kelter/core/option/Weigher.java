@@ -32,4 +32,14 @@ public interface Weigher {
   default Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
     return Optional.empty();
   }
+
+  /**
+   * The same weigher with lives that somebody has learned.
+   *
+   * @param lives the learned lives
+   * @return a weigher that counts them in; this one if it cannot
+   */
+  default Weigher learning(LearnedLives lives) {
+    return this;
+  }
 }

@@ -3,12 +3,13 @@ package kelter.core.owner;
 import java.util.Objects;
 import java.util.Optional;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 
 /**
  * How a machine is used. Nothing has to be stated.
  *
- * @param cyclesPerWeek how many cycles a week it runs, a ratio, above zero
- * @param builtForCycles how many cycles it is built for, a ratio, above zero
+ * @param cyclesPerWeek how many cycles a week it runs, a ratio, from 0.1 to 1000
+ * @param builtForCycles how many cycles it is built for, a ratio, from 10 to 10 million
  * @param now what a cycle of the machine takes
  * @param next what a cycle of a new machine would take
  * @param carbon what making and running machines emits
@@ -19,6 +20,11 @@ public record Use(
     Consumption now,
     Consumption next,
     Carbon carbon) {
+
+  private static final double LEAST_A_WEEK = 0.1;
+  private static final double MOST_A_WEEK = 1000;
+  private static final double LEAST_BUILT_FOR = 10;
+  private static final double MOST_BUILT_FOR = 1e7;
 
   /** A use of which nothing is stated. */
   public static final Use UNKNOWN =
@@ -32,21 +38,46 @@ public record Use(
   /**
    * Checks the figures.
    *
-   * @throws IllegalArgumentException if a number of cycles is not above zero
+   * @throws IllegalArgumentException if a number of cycles is outside its range
    */
   public Use {
     Objects.requireNonNull(now);
     Objects.requireNonNull(next);
     Objects.requireNonNull(carbon);
-    requireAboveZero("cycles a week", cyclesPerWeek);
-    requireAboveZero("cycles that a machine is built for", builtForCycles);
+    cyclesPerWeek.ifPresent(Use::requireCyclesPerWeek);
+    builtForCycles.ifPresent(Use::requireBuiltForCycles);
   }
 
-  private static void requireAboveZero(String what, Optional<Quantity> figure) {
-    if (figure.isPresent() && !(figure.get().si() > 0)) {
+  /**
+   * Checks a number of cycles a week.
+   *
+   * @param cycles the number
+   * @return the same number
+   * @throws IllegalArgumentException if it is outside its range
+   */
+  public static Quantity requireCyclesPerWeek(Quantity cycles) {
+    return require(cycles, "cycles a week", LEAST_A_WEEK, MOST_A_WEEK);
+  }
+
+  /**
+   * Checks how many cycles a machine is built for.
+   *
+   * @param cycles the number
+   * @return the same number
+   * @throws IllegalArgumentException if it is outside its range
+   */
+  public static Quantity requireBuiltForCycles(Quantity cycles) {
+    return require(cycles, "cycles that a machine is built for", LEAST_BUILT_FOR, MOST_BUILT_FOR);
+  }
+
+  private static Quantity require(Quantity cycles, String what, double least, double most) {
+    if (!(cycles.si() >= least && cycles.si() <= most)) {
       throw new IllegalArgumentException(
-          figure.get().format() + " " + what + "; the number must be above zero");
+          "%s %s; the number must lie from %s to %s"
+              .formatted(
+                  cycles.format(), what, QuantityFormat.plain(least), QuantityFormat.plain(most)));
     }
+    return cycles;
   }
 
   private static void requireNotNegative(String what, Optional<Quantity> figure) {
