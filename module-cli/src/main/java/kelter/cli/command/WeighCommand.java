@@ -7,12 +7,14 @@ import java.util.Optional;
 import kelter.cli.json.WeighingJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.JobText;
+import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
 import kelter.cli.weighing.WeighingText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.JsonFile;
 import kelter.core.job.Job;
+import kelter.core.option.CarbonBalance;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
@@ -26,6 +28,7 @@ final class WeighCommand implements Command {
 
   private static final String SEED = "--seed";
   private static final String WHY = "--why";
+  private static final String CARBON = "--carbon";
   private static final String PLOT = "--plot";
   private static final String DRAWING = ".svg";
   private static final String NOTHING_TO_DRAW = "the module that weighs gives nothing to draw";
@@ -50,6 +53,11 @@ final class WeighCommand implements Command {
                 .paramLabel("FILE.svg")
                 .type(Path.class)
                 .description("also draw cost by the years and odds into this file")
+                .build())
+        .addOption(
+            OptionSpec.builder(CARBON)
+                .type(boolean.class)
+                .description("also what keeping and replacing the machine emit")
                 .build())
         .addOption(
             OptionSpec.builder(SEED)
@@ -81,7 +89,12 @@ final class WeighCommand implements Command {
       Reasons drawn = reasons.orElseThrow(() -> new InputException(PLOT, NOTHING_TO_DRAW, ""));
       JsonFile.write(WeighingChart.of(job, weighing, drawn), plot.get());
     }
-    show(invocation, job, workshop.cautions(job), weighing, asked ? reasons : Optional.empty());
+    Optional<CarbonBalance> carbon =
+        invocation.given().hasMatchedOption(CARBON)
+            ? weigher.carbon(job, diagnosis)
+            : Optional.empty();
+    Weighed weighed = new Weighed(job, weighing, asked ? reasons : Optional.empty(), carbon);
+    show(invocation, weighed, workshop.cautions(job));
   }
 
   /** The drawing takes the place of an older one, but never of a file of another kind. */
@@ -92,18 +105,12 @@ final class WeighCommand implements Command {
     }
   }
 
-  private static void show(
-      Invocation invocation,
-      Job job,
-      List<Caution> cautions,
-      Weighing weighing,
-      Optional<Reasons> reasons) {
+  private static void show(Invocation invocation, Weighed weighed, List<Caution> cautions) {
     Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
-      terminal.printUtf8(WeighingJson.of(job, cautions, weighing, reasons));
+      terminal.printUtf8(WeighingJson.of(weighed, cautions));
     } else {
-      terminal.print(
-          JobText.cautions(cautions, terminal) + WeighingText.of(job, weighing, reasons, terminal));
+      terminal.print(JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
     }
   }
 }

@@ -3,11 +3,13 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import kelter.core.job.Job;
+import kelter.cli.weighing.Weighed;
+import kelter.core.option.CarbonBalance;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weighing;
 import kelter.core.safety.Caution;
+import kelter.core.source.Source;
 
 /** Repair or replace as JSON. */
 public final class WeighingJson {
@@ -17,18 +19,17 @@ public final class WeighingJson {
   /**
    * Options.
    *
-   * @param job the job
+   * @param weighed the job with its options
    * @param cautions what to mind about its instruments
-   * @param weighing its options
-   * @param reasons why they come out as they do, if that was asked for
    * @return the text
    */
-  public static String of(
-      Job job, List<Caution> cautions, Weighing weighing, Optional<Reasons> reasons) {
+  public static String of(Weighed weighed, List<Caution> cautions) {
+    Weighing weighing = weighed.weighing();
+    Optional<Reasons> reasons = weighed.reasons();
     return JsonOutput.document(
         out -> {
           out.text("format", "kelter-weighing/1");
-          out.text("job", job.id());
+          out.text("job", weighed.job().id());
           out.cautions(cautions);
           out.text("currency", weighing.currency().getCurrencyCode());
           out.objects("options", weighing.options(), option -> writeOption(out, option));
@@ -36,15 +37,33 @@ public final class WeighingJson {
           if (reasons.isPresent()) {
             out.object("reasons", () -> writeReasons(out, reasons.get()));
           }
+          if (weighed.carbon().isPresent()) {
+            out.object("carbon", () -> writeCarbon(out, weighed.carbon().get()));
+          }
           out.texts("assumptions", weighing.assumptions());
-          out.objects(
-              "sources",
-              weighing.sources(),
-              source -> {
-                out.text("document", source.document());
-                out.text("standing", source.standing().words());
-              });
+          writeSources(out, weighing.sources());
         });
+  }
+
+  private static void writeSources(JsonOutput out, List<Source> sources) throws IOException {
+    out.objects(
+        "sources",
+        sources,
+        source -> {
+          out.text("document", source.document());
+          out.text("standing", source.standing().words());
+        });
+  }
+
+  private static void writeCarbon(JsonOutput out, CarbonBalance carbon) throws IOException {
+    out.text("unit", "kg");
+    out.number("runningOldPerYear", carbon.runningOld());
+    out.number("runningNewPerYear", carbon.runningNew());
+    out.number("makingNew", carbon.makingNew());
+    out.number("makingNewPerYear", carbon.makingNewPerYear());
+    out.number("payBackYears", carbon.payBack());
+    out.texts("assumptions", carbon.assumptions());
+    writeSources(out, carbon.sources());
   }
 
   private static void writeOption(JsonOutput out, Option option) throws IOException {

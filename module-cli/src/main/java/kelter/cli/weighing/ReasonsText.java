@@ -42,20 +42,25 @@ final class ReasonsText {
   private void breakEven(Job job) {
     layout.heading("Where the answer turns");
     if (Double.isNaN(weighing.breakEvenRepair())) {
-      layout.hanging(INDENT, "There is no repair and replacement to hold against each other.");
+      layout.hanging(
+          INDENT, "There is not both a repair and a replacement to hold against each other.");
       return;
     }
     layout.hanging(
-        INDENT + "Break-even price of the repair: ",
-        WeighingText.amount(weighing.breakEvenRepair()) + " " + currency);
+        INDENT,
+        "Break-even price of the repair: "
+            + WeighingText.amount(weighing.breakEvenRepair())
+            + " "
+            + currency);
     String age = job.appliance().age().map(a -> "; this machine is at " + a.display()).orElse("");
     layout.hanging(
-        INDENT + "Break-even age of the machine:  ",
-        Double.isNaN(reasons.breakEvenAge())
-            ? "none; at this bill " + cheaper() + " costs less at any age up to 60 years"
-            : Figures.fixed(reasons.breakEvenAge(), 1)
-                + " years; at this bill, older ones are better replaced"
-                + age);
+        INDENT,
+        "Break-even age of the machine: "
+            + (Double.isNaN(reasons.breakEvenAge())
+                ? "none; at this bill " + cheaper() + " costs less at any age up to 60 years"
+                : Figures.fixed(reasons.breakEvenAge(), 1)
+                    + " years; at this bill, older ones are better replaced"
+                    + age));
   }
 
   private String cheaper() {

@@ -2,14 +2,13 @@ package kelter.cli.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.core.job.Job;
+import kelter.core.option.CarbonBalance;
 import kelter.core.option.Option;
-import kelter.core.option.Reasons;
 import kelter.core.option.Weighing;
 import kelter.core.source.Source;
 
@@ -35,25 +34,50 @@ public final class WeighingText {
   /**
    * Writes the options of a job.
    *
-   * @param job the job
-   * @param weighing its options
-   * @param reasons why they come out as they do, if that was asked for
+   * @param weighed the job with its options
    * @param terminal where they will be shown
    * @return the text, with a line end after the last line
    */
-  public static String of(
-      Job job, Weighing weighing, Optional<Reasons> reasons, Terminal terminal) {
+  public static String of(Weighed weighed, Terminal terminal) {
+    Job job = weighed.job();
+    Weighing weighing = weighed.weighing();
     WeighingText text = new WeighingText(weighing, terminal);
     JobText.write(job, text.layout);
     text.answer();
     text.options();
-    reasons.ifPresent(all -> ReasonsText.write(job, weighing, all, text.layout, text.width));
+    weighed
+        .reasons()
+        .ifPresent(all -> ReasonsText.write(job, weighing, all, text.layout, text.width));
+    weighed.carbon().ifPresent(text::carbon);
     text.list("Taken for granted", weighing.assumptions());
     text.list("Sources", weighing.sources().stream().map(Source::display).toList());
-    if (reasons.isEmpty()) {
+    if (weighed.reasons().isEmpty()) {
       text.layout.blank().line("'--why' tells what would turn the answer, and draws it.");
     }
     return text.layout.toString();
+  }
+
+  private void carbon(CarbonBalance carbon) {
+    layout.heading("Carbon (kg of carbon dioxide equivalent)");
+    layout.hanging(
+        INDENT, "Keeping the machine: %s a year.".formatted(Figures.fixed(carbon.runningOld(), 0)));
+    layout.hanging(
+        INDENT,
+        "Replacing it: %s a year, of which %s are for making a new one (%s in all)."
+            .formatted(
+                Figures.fixed(carbon.runningNew() + carbon.makingNewPerYear(), 0),
+                Figures.fixed(carbon.makingNewPerYear(), 0),
+                Figures.fixed(carbon.makingNew(), 0)));
+    layout.hanging(
+        INDENT,
+        Double.isNaN(carbon.payBack())
+            ? "A new machine never makes good what its making emits: it takes as much energy."
+            : "A new machine makes good what its making emits after %s years."
+                .formatted(Figures.fixed(carbon.payBack(), 1)));
+    carbon.assumptions().forEach(item -> layout.hanging(INDENT + "- ", item));
+    carbon
+        .sources()
+        .forEach(source -> layout.hanging(INDENT + "- ", "Source: " + source.display()));
   }
 
   private void answer() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
+import kelter.core.option.CarbonBalance;
 import kelter.core.option.LearnedLives;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
@@ -87,6 +88,12 @@ public final class LifecycleWeigher implements Weigher {
             Courses.of(comparison, seed),
             RulesOfThumb.of(comparison));
     return Optional.of(reasons);
+  }
+
+  @Override
+  public Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
+    Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
+    return Optional.of(Footprint.of(job, comparison.basis().life().mean()));
   }
 
   private static Map<String, Double> regret(Comparison comparison, double[][] costs) {

@@ -34,6 +34,18 @@ public interface Weigher {
   }
 
   /**
+   * Tells what keeping the machine and replacing it emit; only where somebody asks.
+   *
+   * @param job the job, with its prices and use
+   * @param diagnosis what is wrong with the machine
+   * @return the balance, or empty if the weigher makes none
+   * @throws kelter.core.problem.InputException if the job lacks what the balance needs
+   */
+  default Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
+    return Optional.empty();
+  }
+
+  /**
    * The same weigher with lives that somebody has learned.
    *
    * @param lives the learned lives
