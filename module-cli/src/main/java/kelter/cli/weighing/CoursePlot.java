@@ -46,15 +46,15 @@ record CoursePlot(String title, Reasons.Course course, double top) {
     List<String> lines = new ArrayList<>();
     lines.add(title.length() > width() ? title.substring(0, width()) : title);
     for (int row = ROWS - 1; row >= 0; row--) {
-      lines.add(pad(label(row), labelWidth()) + " |" + cells(row));
+      lines.add(pad(label(row), labelWidth()) + "|" + cells(row));
     }
-    StringBuilder years = new StringBuilder(" ".repeat(labelWidth() + 2));
+    StringBuilder years = new StringBuilder(" ".repeat(labelWidth() + 1));
     for (int year = 0; year < course.paid().size(); year += YEARS_APART) {
       String word = year == 0 ? "today" : String.valueOf(year);
-      int place = labelWidth() + 2 + CELL * year;
+      int place = labelWidth() + 1 + CELL * year;
       years.append(" ".repeat(Math.max(0, place - years.length()))).append(word);
     }
-    lines.add(years.length() + " years".length() <= width() + 3 ? years + " a" : years.toString());
+    lines.add(years.toString());
     return lines;
   }
 

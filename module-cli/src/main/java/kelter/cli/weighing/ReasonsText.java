@@ -127,7 +127,7 @@ final class ReasonsText {
     }
     layout.heading("A rule of thumb beside it");
     for (Reasons.RuleOfThumb rule : reasons.rules()) {
-      layout.hanging(INDENT, rule.rule() + " (" + rule.source().display() + ")");
+      layout.hanging(INDENT, rule.rule() + " Source: " + rule.source().display() + ".");
       layout.hanging(INDENT, rule.here());
     }
   }
@@ -137,7 +137,9 @@ final class ReasonsText {
       return;
     }
     layout.heading("Paid in all by the end of each year (" + currency + ", prices of today)");
-    layout.hanging(INDENT, "* is the mean; the colons are where 9 of 10 cases lie.");
+    layout.hanging(
+        INDENT,
+        "* is the mean; the colons are where 9 of 10 cases lie; below are the years from now.");
     List<CoursePlot> plots = new ArrayList<>();
     double top = CoursePlot.top(reasons.courses());
     for (int i = 0; i < reasons.courses().size(); i++) {

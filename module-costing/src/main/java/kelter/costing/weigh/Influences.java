@@ -57,7 +57,15 @@ final class Influences {
 
   private List<Influence> all() {
     return List.of(
-        age(), life(), componentLife(), bill(), newMachine(), running(), rate(), chanceOfCure());
+        age(),
+        life(),
+        componentLife(),
+        bill(),
+        newMachine(),
+        running(),
+        supplies(),
+        rate(),
+        chanceOfCure());
   }
 
   private Influence age() {
@@ -100,19 +108,31 @@ final class Influences {
         "price of a new machine, installed",
         money(price * (1 - share)),
         money(price * (1 + share)),
-        withCosts(price * (1 - share), costs.running()),
-        withCosts(price * (1 + share), costs.running()));
+        withCosts(price * (1 - share), costs.running(), costs.runningNew()),
+        withCosts(price * (1 + share), costs.running(), costs.runningNew()));
   }
 
   private Influence running() {
     double running = costs.running();
-    double share = share(comparison.basis().spread().running());
     return figure(
         "running cost of the old machine a year",
-        money(running * (1 - share)),
-        money(running * (1 + share)),
-        withCosts(costs.newMachine(), running * (1 - share)),
-        withCosts(costs.newMachine(), running * (1 + share)));
+        money(running * (1 - PRICE)),
+        money(running * (1 + PRICE)),
+        withCosts(costs.newMachine(), running * (1 - PRICE), costs.runningNew()),
+        withCosts(costs.newMachine(), running * (1 + PRICE), costs.runningNew()));
+  }
+
+  /** What both machines use gets dearer or cheaper alike. */
+  private Influence supplies() {
+    double share = share(comparison.basis().spread().running());
+    double old = costs.running();
+    double young = costs.runningNew();
+    return figure(
+        "prices of energy, water and detergent, against today's",
+        Amounts.percent(1 - share),
+        Amounts.percent(1 + share),
+        withCosts(costs.newMachine(), old * (1 - share), young * (1 - share)),
+        withCosts(costs.newMachine(), old * (1 + share), young * (1 + share)));
   }
 
   /** By how much prices are moved: twice the deviation that the job states, or a fifth. */
@@ -120,7 +140,7 @@ final class Influences {
     return spread > 0 ? Math.min(1, 2 * spread) : PRICE;
   }
 
-  private Basis withCosts(double newMachine, double running) {
+  private Basis withCosts(double newMachine, double running, double runningNew) {
     return comparison
         .basis()
         .withCosts(
@@ -130,7 +150,7 @@ final class Influences {
                 costs.callOutWithWork(),
                 newMachine,
                 running,
-                costs.runningNew(),
+                runningNew,
                 costs.waitForPart(),
                 costs.waitForMachine()));
   }
