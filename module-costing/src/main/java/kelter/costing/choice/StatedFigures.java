@@ -21,6 +21,7 @@ import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.costing.life.ApplianceLife;
+import kelter.costing.life.ComponentLives;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.life.Weibull;
 import kelter.costing.use.RunningCost;
@@ -90,7 +91,7 @@ public final class StatedFigures {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    return new StatedFigures(job, prices, assumptions).basis(kind, lives);
+    return new StatedFigures(job, prices, assumptions).basis(work, kind, lives);
   }
 
   private static void require(
@@ -104,9 +105,13 @@ public final class StatedFigures {
     }
   }
 
-  private Basis basis(KindOfLife kind, LearnedLives lives) {
-    ApplianceLife life = life(kind, lives);
-    Map<String, LearnedLife> learned = components(lives);
+  private Basis basis(Work work, KindOfLife kind, LearnedLives lives) {
+    if (!kind.isStudied()) {
+      assumptions.add(kind.assumption());
+    }
+    ApplianceLife used = UsedLife.of(kind, job.use(), assumptions);
+    ApplianceLife life = withLearned(used, lives);
+    Map<String, LearnedLife> learned = components(work, lives, used.mean() / kind.life().mean());
     Costs costs = costs();
     double repairWarranty = years(terms.repairWarranty(), "warranty on the repair");
     double newWarranty = years(terms.newWarranty(), "warranty on a new machine");
@@ -136,11 +141,7 @@ public final class StatedFigures {
         spread);
   }
 
-  private ApplianceLife life(KindOfLife kind, LearnedLives lives) {
-    if (!kind.isStudied()) {
-      assumptions.add(kind.assumption());
-    }
-    ApplianceLife life = UsedLife.of(kind, job.use(), assumptions);
+  private ApplianceLife withLearned(ApplianceLife life, LearnedLives lives) {
     Optional<LearnedLife> learned = lives.machine(job.appliance().kind());
     if (learned.isEmpty()) {
       return life;
@@ -149,22 +150,42 @@ public final class StatedFigures {
     assumptions.add(
         "Beside the studies, the life of such machines was learned: %s. It counts as %s of them."
             .formatted(own.source().display(), Rounded.decimal(own.weight(), 1)));
-    return life.with(new Weibull(own.scale(), own.shape()), own.weight());
+    return life.with(new Weibull(own.scale(), own.shape()), own.weight(), life.studies().size());
   }
 
-  private Map<String, LearnedLife> components(LearnedLives lives) {
-    Map<String, LearnedLife> learned = new TreeMap<>();
+  /**
+   * What is known of the lives of the components that may be worked on: what was learned, else what
+   * is remembered of households, scaled to the use here.
+   */
+  private Map<String, LearnedLife> components(Work work, LearnedLives lives, double scale) {
+    Map<String, LearnedLife> known = new TreeMap<>();
+    List<String> remembered = new ArrayList<>();
     for (Component component : job.appliance().components()) {
+      if (work.steps().values().stream()
+          .noneMatch(step -> step.remedy().component().equals(component.id()))) {
+        continue;
+      }
       Optional<LearnedLife> own = lives.component(component.kind());
-      own.ifPresent(
-          life -> {
-            learned.put(component.id(), life);
-            assumptions.add(
-                "The life of the component '%s' was learned: %s."
-                    .formatted(component.id(), life.source().display()));
-          });
+      Optional<Weibull> memory = ComponentLives.of(component.kind());
+      if (own.isPresent()) {
+        known.put(component.id(), own.get());
+        assumptions.add(
+            "The life of the component '%s' was learned: %s."
+                .formatted(component.id(), own.get().source().display()));
+      } else if (memory.isPresent()) {
+        Weibull life = memory.get().stretched(scale);
+        known.put(
+            component.id(), new LearnedLife(life.scale(), life.shape(), 1, ComponentLives.SOURCE));
+        remembered.add(component.id() + " " + Rounded.decimal(life.mean(), 1) + " years");
+      }
     }
-    return learned;
+    if (!remembered.isEmpty()) {
+      assumptions.add(
+          ("Mean lives of components, from memory, at this use: %s. They count half, and half"
+                  + " counts that a component lasts as long as its machine.")
+              .formatted(String.join(", ", remembered)));
+    }
+    return known;
   }
 
   private Costs costs() {

@@ -71,15 +71,36 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
    * The same with one more life beside the studies.
    *
    * @param life the life, in years
-   * @param weight how many studies it counts for, above zero
+   * @param weight how much it counts, above zero
+   * @param rest how much all studies together count on the same scale, above zero
    * @return all lives
-   * @throws IllegalArgumentException if the weight is not above zero and finite
+   * @throws IllegalArgumentException if a weight is not above zero and finite
    */
-  public ApplianceLife with(Weibull life, double weight) {
+  public ApplianceLife with(Weibull life, double weight, double rest) {
     List<Weibull> lives = new ArrayList<>(studies);
     lives.add(life);
-    List<Double> counts = new ArrayList<>(shares.stream().map(s -> s * studies.size()).toList());
+    List<Double> counts = new ArrayList<>(shares.stream().map(s -> s * rest).toList());
     counts.add(weight);
+    return new ApplianceLife(lives, counts);
+  }
+
+  /**
+   * The same where it is not known for sure how much longer or shorter machines last.
+   *
+   * @param factors how many times as long, each above zero
+   * @param chances how likely each factor is, above zero
+   * @return each study once for each factor
+   * @throws IllegalArgumentException if a factor or a chance is not above zero and finite
+   */
+  public ApplianceLife stretched(double[] factors, double[] chances) {
+    List<Weibull> lives = new ArrayList<>();
+    List<Double> counts = new ArrayList<>();
+    for (int f = 0; f < factors.length; f++) {
+      for (int i = 0; i < studies.size(); i++) {
+        lives.add(studies.get(i).stretched(factors[f]));
+        counts.add(shares.get(i) * chances[f]);
+      }
+    }
     return new ApplianceLife(lives, counts);
   }
 

@@ -92,13 +92,24 @@ final class Influences {
 
   private Influence componentLife() {
     Basis basis = comparison.basis();
-    double mean = basis.life().mean() * basis.componentLife();
+    double mean = meanOfComponent(basis);
     return figure(
         "mean life of the component",
         years(mean / TWICE),
         years(mean * TWICE),
         basis.withLife(basis.life(), basis.componentLife() / TWICE),
         basis.withLife(basis.life(), basis.componentLife() * TWICE));
+  }
+
+  /** Of the component that the repair works on first. */
+  private double meanOfComponent(Basis basis) {
+    int group = basis.group(repair.candidate().steps().get(0).remedy().component());
+    ApplianceLife life = basis.life();
+    double mean = 0;
+    for (int i = 0; i < life.studies().size(); i++) {
+      mean += life.shares().get(i) * basis.component(life.studies().get(i), group).mean();
+    }
+    return mean;
   }
 
   private Influence newMachine() {

@@ -3,6 +3,7 @@ package kelter.costing.weigh;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import kelter.core.option.LearnedLives.LearnedLife;
 import kelter.core.source.Source;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
@@ -21,8 +22,8 @@ final class Premises {
           "Prices stay as they are but for inflation: the discount rate is taken as a real rate.",
           "A mended machine lasts as long as any other of its age; the work renews the component or"
               + " part that it is done on and nothing else.",
-          "No study of the life of components is known; a component is taken to last as long as a"
-              + " machine of its kind. Renewing a part takes half of the age off its component,"
+          "No study of the life of components is known; where nothing else is said, a component is taken"
+              + " to last as long as a machine of its kind. Renewing a part takes half of the age off its component,"
               + " cleaning and setting take none. If it fails again before the machine ends,"
               + " the same"
               + " work is paid once more.",
@@ -119,6 +120,12 @@ final class Premises {
     sources.add(
         Source.fromMemory(
             "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
+    if (!comparison.basis().learned().isEmpty()) {
+      comparison.basis().learned().values().stream()
+          .map(LearnedLife::source)
+          .distinct()
+          .forEach(sources::add);
+    }
     if (comparison.prices().discountRate().isEmpty()) {
       sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
     }

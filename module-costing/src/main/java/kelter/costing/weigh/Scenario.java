@@ -98,6 +98,7 @@ final class Scenario {
     double[] cumulativeStates =
         cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
     Outcomes[] outcomes = options.toArray(Outcomes[]::new);
+    boolean[] failing = failing(options);
     double[][] costsOf = new double[outcomes.length][draws];
     double[] again = new double[lives];
     double logRate = Math.log1p(basis.rate());
@@ -110,7 +111,7 @@ final class Scenario {
       double lasts =
           studies[study].residual(
               hazardReached[study], exponential(random.nextDouble()), basis.age());
-      again(study, random.nextDouble(), lasts, prices.repair(), logRate, again);
+      again(study, random.nextDouble(), lasts, prices.repair(), logRate, failing, again);
       double worth = worth(lasts, logRate);
       double kept = (prices.running() * costs.running() - annualNew) * worth;
       Weibull next = studies[place(cumulativeShares, random.nextDouble())];
@@ -128,6 +129,21 @@ final class Scenario {
     return costsOf;
   }
 
+  /** Which lives of components any option pays for later. */
+  private boolean[] failing(List<Outcomes> options) {
+    boolean[] failing = new boolean[lives];
+    for (Outcomes option : options) {
+      for (double[][] state : option.later()) {
+        for (double[] place : state) {
+          for (int w = 0; w < lives; w++) {
+            failing[w] |= place[w] != 0;
+          }
+        }
+      }
+    }
+    return failing;
+  }
+
   /** The worth of one unit of money at the end of a new machine that ends under warranty. */
   private double free(double lastsNew, double logRate) {
     return lastsNew < basis.newWarranty() ? Math.exp(-lastsNew * logRate) : 0;
@@ -135,9 +151,18 @@ final class Scenario {
 
   /** The worth of what is paid where the mended component fails again, by its life and wear. */
   private void again(
-      int study, double uniform, double lasts, double price, double logRate, double[] again) {
+      int study,
+      double uniform,
+      double lasts,
+      double price,
+      double logRate,
+      boolean[] failing,
+      double[] again) {
     double exponential = exponential(uniform);
     for (int w = 0; w < lives; w++) {
+      if (!failing[w]) {
+        continue;
+      }
       double age = wear(w) * basis.age();
       double fails = components[study][w].residual(hazardTo[study][w], exponential, age);
       boolean paid = fails < lasts && fails >= basis.repairWarranty();

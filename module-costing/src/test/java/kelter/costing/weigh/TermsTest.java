@@ -362,6 +362,36 @@ class TermsTest {
         "a pump that fails again soon is worth less");
   }
 
+  /** From memory a drain pump lasts 11 years, less than the machine: it fails again more often. */
+  @Test
+  void whatIsRememberedOfComponentsCountsAndIsSaid() {
+    Job bare = Cases.washer(0, PRICES);
+    Weighing as = weigh(bare);
+    Weighing remembered = weigh(withPump(bare));
+    assertTrue(says(remembered, "from memory, at this use: drain-pump 11.0 years"));
+    assertTrue(
+        option(remembered, REPAIR).annualCost().mean() > option(as, REPAIR).annualCost().mean());
+    assertTrue(remembered.sources().stream().anyMatch(s -> s.standing() == Standing.FROM_MEMORY));
+  }
+
+  /** By hand: one over the use, at its mean and at 1 -+ 0.3 sqrt(3) with a sixth each. */
+  @Test
+  void anUnsureUseSpreadsTheLife() {
+    Job job = Cases.job("washer-extractor", 0, Optional.of(PRICES));
+    Quantity unsure = new Quantity(60, 18, number(1).unit(), QuantityKind.RATIO);
+    Use use =
+        new Use(
+            Optional.of(unsure),
+            Optional.of(number(15_000)),
+            Use.Consumption.UNKNOWN,
+            Use.Consumption.UNKNOWN,
+            Use.Carbon.NONE);
+    double mean = option(weigh(used(job, use)), "replace").years();
+    double half = 0.3 * Math.sqrt(3);
+    double factor = (1 / (1 - half) + 1 / (1 + half)) / 6 + 2 / 3.0;
+    assertEquals(15_000 / (60 * 365.25 / 7) * factor, mean, 1e-6);
+  }
+
   @Test
   void aMachineUnderWarrantyIsPointedOut() {
     Terms terms = terms(false, true, NO_TIME, NO_TIME, Cases.time(2, "a"), none());
