@@ -140,8 +140,8 @@ final class Influences {
     double young = costs.runningNew();
     return figure(
         "prices of energy, water and detergent, against today's",
-        Amounts.percent(1 - share),
-        Amounts.percent(1 + share),
+        Rounded.percent(1 - share),
+        Rounded.percent(1 + share),
         withCosts(costs.newMachine(), old * (1 - share), young * (1 - share)),
         withCosts(costs.newMachine(), old * (1 + share), young * (1 + share)));
   }
@@ -194,8 +194,8 @@ final class Influences {
     Outcomes unlikelier = repair.outcomes().failing(TWICE);
     return new Influence(
         "chance that the repair cures",
-        Amounts.percent(unlikelier.chanceOfCure(comparison.states())),
-        Amounts.percent(likelier.chanceOfCure(comparison.states())),
+        Rounded.percent(unlikelier.chanceOfCure(comparison.states())),
+        Rounded.percent(likelier.chanceOfCure(comparison.states())),
         saving(outcomes -> unlikelier),
         saving(outcomes -> likelier));
   }
@@ -217,7 +217,7 @@ final class Influences {
   }
 
   private String money(double amount) {
-    return Amounts.text(amount, comparison.prices().currency());
+    return Rounded.money(amount, comparison.prices().currency());
   }
 
   private static String years(double years) {

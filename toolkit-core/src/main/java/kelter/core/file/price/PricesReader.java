@@ -1,4 +1,4 @@
-package kelter.core.file;
+package kelter.core.file.price;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -18,9 +18,10 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 
 /** Reads the prices of a job; an amount that cannot be used is told where it stands. */
-final class PricesReader {
+public final class PricesReader {
 
-  static final Set<String> PRICES =
+  /** The members of prices. */
+  public static final Set<String> PRICES =
       JsonNode.names(
           "currency",
           "date",
@@ -43,7 +44,9 @@ final class PricesReader {
           "repair-warranty",
           "new-warranty",
           "spread");
-  static final Set<String> SPREAD = JsonNode.names("repair", "replacement", "running");
+
+  /** The members of the spread of prices. */
+  public static final Set<String> SPREAD = JsonNode.names("repair", "replacement", "running");
 
   private final JsonNode node;
   private final Optional<Currency> currency;
@@ -53,7 +56,13 @@ final class PricesReader {
     this.currency = currency;
   }
 
-  static Optional<Prices> prices(JsonNode node) {
+  /**
+   * Reads prices.
+   *
+   * @param node where they stand; mistakes are noted there
+   * @return the prices, or empty if they cannot be used
+   */
+  public static Optional<Prices> prices(JsonNode node) {
     node.object(PRICES);
     Optional<Currency> currency =
         node.required("currency").flatMap(field -> field.read(PricesReader::currency));

@@ -1,4 +1,4 @@
-package kelter.core.file;
+package kelter.core.file.price;
 
 import java.util.Optional;
 import java.util.Set;
@@ -10,9 +10,10 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 
 /** Reads how the machine of a job is used; a figure that cannot be used is told where it stands. */
-final class UseReader {
+public final class UseReader {
 
-  static final Set<String> USE =
+  /** The members of a use. */
+  public static final Set<String> USE =
       JsonNode.names(
           "cycles-per-week",
           "built-for-cycles",
@@ -25,7 +26,13 @@ final class UseReader {
 
   private UseReader() {}
 
-  static Use use(JsonNode node) {
+  /**
+   * Reads a use.
+   *
+   * @param node where it stands; mistakes are noted there
+   * @return the use, without what cannot be used
+   */
+  public static Use use(JsonNode node) {
     node.object(USE);
     return new Use(
         number(node, "cycles-per-week", Use::requireCyclesPerWeek),
