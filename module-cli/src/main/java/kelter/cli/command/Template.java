@@ -24,6 +24,7 @@ final class Template {
             "currency": "EUR",
             "date": "yyyy-mm-dd",
             "labour-per-hour": "... EUR",
+            "least-work": "... min",
             "call-out": "... EUR",
             "call-out-credited": false,
             "replacement": "... EUR",

@@ -4,6 +4,7 @@ package kelter.costing.choice;
  * What the options cost, in units of the job's currency.
  *
  * @param labourPerHour the price of an hour of work
+ * @param leastMinutes how many minutes of work are charged at least where something is mended
  * @param callOut what coming costs if nothing is mended
  * @param callOutWithWork what is left of that if something is mended
  * @param newMachine the price of a new machine, installed
@@ -14,6 +15,7 @@ package kelter.costing.choice;
  */
 public record Costs(
     double labourPerHour,
+    double leastMinutes,
     double callOut,
     double callOutWithWork,
     double newMachine,
@@ -21,6 +23,18 @@ public record Costs(
     double runningNew,
     double waitForPart,
     double waitForMachine) {
+
+  private static final double MINUTES_PER_HOUR = 60;
+
+  /**
+   * What is charged beyond the work where there is little of it.
+   *
+   * @param minutes how long the work takes, in minutes
+   * @return the amount
+   */
+  public double topUp(double minutes) {
+    return labourPerHour * Math.max(0, leastMinutes - minutes) / MINUTES_PER_HOUR;
+  }
 
   /**
    * A new machine with the days until it is there.

@@ -55,7 +55,7 @@ public record Outcomes(
         steps.stream()
             .mapToDouble(step -> step.remedy().needsPart() ? costs.waitForPart() : 0)
             .toArray();
-    double[] bill = bill(price, candidate.kind(), costs);
+    double[] bill = bill(steps, price, candidate.kind(), costs);
     int lives = basis.groups() * WEAR.size();
     Outcomes outcomes =
         new Outcomes(
@@ -74,8 +74,9 @@ public record Outcomes(
         for (int last : lastOnEachFaultyComponent(state, done)) {
           Remedy remedy = steps.get(last).remedy();
           int life = basis.group(remedy.component()) * WEAR.size() + remedy.restores().ordinal();
-          outcomes.later[s][i][life] += costs.callOutWithWork() + price[last] + wait[last];
-          outcomes.work[s][i][life] += price[last];
+          double work = price[last] + costs.topUp(remedy.minutes());
+          outcomes.later[s][i][life] += costs.callOutWithWork() + work + wait[last];
+          outcomes.work[s][i][life] += work;
         }
       }
     }
@@ -83,15 +84,18 @@ public record Outcomes(
   }
 
   /** What has been paid after each step; a visit at which nothing is done is paid by itself. */
-  private static double[] bill(double[] price, Candidate.Kind kind, Costs costs) {
+  private static double[] bill(
+      List<Work.Step> steps, double[] price, Candidate.Kind kind, Costs costs) {
     boolean waits = kind == Candidate.Kind.WAIT;
     int before = waits ? 1 : 0;
     double[] bill = new double[Math.max(1, before + price.length)];
     bill[0] = costs.callOut();
     double sum = (waits ? costs.callOut() : 0) + costs.callOutWithWork();
+    double minutes = 0;
     for (int i = 0; i < price.length; i++) {
       sum += price[i];
-      bill[i + before] = sum;
+      minutes += steps.get(i).remedy().minutes();
+      bill[i + before] = sum + costs.topUp(minutes);
     }
     return bill;
   }

@@ -33,6 +33,7 @@ import kelter.costing.use.RunningCost;
 public final class StatedFigures {
 
   private static final double YEAR = QuantityKind.AGE.unit().factor();
+  private static final double SECONDS_PER_MINUTE = 60;
   private static final double SECONDS_PER_DAY = 86_400;
 
   private final Job job;
@@ -204,6 +205,7 @@ public final class StatedFigures {
     }
     return new Costs(
         prices.labourPerHour().orElseThrow().toDouble(),
+        leastMinutes(),
         callOut,
         credited(callOut) ? 0 : callOut,
         prices.replacement().orElseThrow().toDouble() + installation,
@@ -211,6 +213,13 @@ public final class StatedFigures {
         running[1],
         part,
         machine);
+  }
+
+  private double leastMinutes() {
+    if (terms.leastWork().isEmpty()) {
+      nothing.add("a least time of work that is charged");
+    }
+    return terms.leastWork().map(Quantity::si).orElse(0.0) / SECONDS_PER_MINUTE;
   }
 
   private boolean credited(double callOut) {

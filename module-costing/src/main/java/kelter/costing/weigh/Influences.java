@@ -157,6 +157,7 @@ final class Influences {
         .withCosts(
             new Costs(
                 costs.labourPerHour(),
+                costs.leastMinutes(),
                 costs.callOut(),
                 costs.callOutWithWork(),
                 newMachine,

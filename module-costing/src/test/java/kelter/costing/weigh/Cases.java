@@ -188,6 +188,7 @@ final class Cases {
     return new Terms(
         Optional.of(LocalDate.of(2026, 10, 1)),
         Optional.of(true),
+        Optional.of(Quantity.of(60, "min", QuantityKind.TIME)),
         Optional.of(true),
         time(4, "d"),
         time(9, "d"),

@@ -75,6 +75,7 @@ class TermsTest {
     return new Terms(
         Optional.empty(),
         Optional.of(credited),
+        Optional.empty(),
         Optional.of(available),
         delivery,
         delivery,
@@ -149,6 +150,23 @@ class TermsTest {
     assertEquals(45 + 1000, option(credited, "replace").outlay(), 1e-9);
     assertTrue(says(credited, "taken off again"));
     assertTrue(says(paid, "paid whatever is done"));
+  }
+
+  /** By hand: 45 minutes of work at 60 an hour are charged as 80 where that is the least. */
+  @Test
+  void aLeastTimeOfWorkIsCharged() {
+    Terms least =
+        new Terms(
+            Optional.empty(),
+            Optional.of(false),
+            Optional.of(Quantity.of(80, "min", QuantityKind.TIME)),
+            Optional.empty(),
+            NO_TIME,
+            NO_TIME,
+            NO_TIME,
+            NO_TIME,
+            none());
+    assertEquals(45 + 80 + 155, option(weigh(under(6, least)), REPAIR).outlay(), 1e-9);
   }
 
   private static Optional<Money> none() {

@@ -12,6 +12,7 @@ import kelter.core.quantity.Quantity;
  * @param priceDate the day of the prices
  * @param callOutCredited whether the call-out is taken off again when the owner has the machine
  *     mended
+ * @param leastWork how much work is charged at least where something is mended, in s, not negative
  * @param replacementAvailable whether a new machine can be had
  * @param partsDelivery the time until a part is there, in a, not negative
  * @param replacementDelivery the time until a new machine is there, in a, not negative
@@ -22,6 +23,7 @@ import kelter.core.quantity.Quantity;
 public record Terms(
     Optional<LocalDate> priceDate,
     Optional<Boolean> callOutCredited,
+    Optional<Quantity> leastWork,
     Optional<Boolean> replacementAvailable,
     Optional<Quantity> partsDelivery,
     Optional<Quantity> replacementDelivery,
@@ -32,6 +34,7 @@ public record Terms(
   /** Terms of which nothing is stated. */
   public static final Terms NONE =
       new Terms(
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -51,6 +54,7 @@ public record Terms(
     Objects.requireNonNull(callOutCredited);
     Objects.requireNonNull(replacementAvailable);
     Objects.requireNonNull(dayWithout);
+    requireNotNegative("least work", leastWork);
     requireNotNegative("delivery of a part", partsDelivery);
     requireNotNegative("delivery of a new machine", replacementDelivery);
     requireNotNegative("warranty on a repair", repairWarranty);

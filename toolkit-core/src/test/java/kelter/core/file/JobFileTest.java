@@ -80,6 +80,7 @@ class JobFileTest {
 
     assertEquals(LocalDate.of(2026, 2, 27), terms.priceDate().orElseThrow());
     assertTrue(terms.callOutCredited().orElseThrow());
+    assertEquals(1800, terms.leastWork().orElseThrow().si(), 1e-9);
     assertFalse(terms.replacementAvailable().orElseThrow());
     assertEquals(3 * 86_400, terms.partsDelivery().orElseThrow().si(), 1e-9);
     assertEquals(14 * 86_400, terms.replacementDelivery().orElseThrow().si(), 1e-9);

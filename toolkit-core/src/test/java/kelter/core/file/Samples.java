@@ -107,6 +107,7 @@ final class Samples {
           "discount-rate": "4 %",
           "parts": { "pump.renew": "1200.50 NOK" },
           "date": "2026-02-27",
+          "least-work": "30 min",
           "call-out-credited": true,
           "replacement-available": false,
           "energy-per-kwh": "1.60 NOK",

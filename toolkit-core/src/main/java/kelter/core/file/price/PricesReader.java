@@ -26,6 +26,7 @@ public final class PricesReader {
           "currency",
           "date",
           "labour-per-hour",
+          "least-work",
           "call-out",
           "call-out-credited",
           "replacement",
@@ -108,11 +109,12 @@ public final class PricesReader {
     return new Terms(
         node.optional("date").flatMap(field -> field.read(PricesReader::date)),
         node.optional("call-out-credited").flatMap(JsonNode::yesNo),
+        time("least-work", QuantityKind.TIME),
         node.optional("replacement-available").flatMap(JsonNode::yesNo),
-        time("parts-delivery"),
-        time("replacement-delivery"),
-        time("repair-warranty"),
-        time("new-warranty"),
+        time("parts-delivery", QuantityKind.AGE),
+        time("replacement-delivery", QuantityKind.AGE),
+        time("repair-warranty", QuantityKind.AGE),
+        time("new-warranty", QuantityKind.AGE),
         money("day-without"));
   }
 
@@ -137,12 +139,12 @@ public final class PricesReader {
     }
   }
 
-  private Optional<Quantity> time(String name) {
-    return node.optional(name).flatMap(field -> field.read(PricesReader::timeOf));
+  private Optional<Quantity> time(String name, QuantityKind kind) {
+    return node.optional(name).flatMap(field -> field.read(text -> timeOf(text, kind)));
   }
 
-  private static Quantity timeOf(String text) {
-    Quantity time = QuantityParser.parse(text, QuantityKind.AGE);
+  private static Quantity timeOf(String text, QuantityKind kind) {
+    Quantity time = QuantityParser.parse(text, kind);
     if (time.si() < 0) {
       throw new IllegalArgumentException("'" + text + "' is negative; a time is not");
     }
