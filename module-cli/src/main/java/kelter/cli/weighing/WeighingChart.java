@@ -139,7 +139,7 @@ public final class WeighingChart {
   private void panel(int number, double x, double y) {
     Reasons.Course course = courses.get(number);
     String title = titleOf(course.option());
-    List<String> lines = lines((number + 1) + ". " + title);
+    List<String> lines = lines((number + 1) + ". " + WeighingText.sentence(title));
     for (int i = 0; i < lines.size(); i++) {
       svg.words(x, y + 18 + 15 * i, lines.get(i), BOLD);
     }

@@ -121,7 +121,7 @@ public final class WeighingText {
                     + " costs least are "
                     + inHundred(replaces ? best.probabilityCheapest() : keeping())
                     + ".")
-        .orElse(".");
+        .orElse(replaces ? "." : ". Replacing is no option here.");
   }
 
   private double keeping() {
@@ -151,7 +151,7 @@ public final class WeighingText {
     for (int i = 0; i < weighing.options().size(); i++) {
       Option option = weighing.options().get(i);
       String label = INDENT + (i + 1) + ". ";
-      layout.hanging(label, option.title() + " [" + option.id() + "]");
+      layout.hanging(label, sentence(option.title()) + " [" + option.id() + "]");
       if (fits) {
         layout.asIs(row(rows.get(i + 1), widths));
       } else {
@@ -217,6 +217,11 @@ public final class WeighingText {
       layout.heading(heading);
       items.forEach(item -> layout.hanging("  - ", item));
     }
+  }
+
+  /** Words with a capital at their beginning. */
+  static String sentence(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   static String amount(double value) {

@@ -230,6 +230,7 @@ class WeighCommandTest {
     assertEquals(0, console.code(), console.err());
     String told = flat(console.out());
     assertTrue(told.contains("no new machine can be had"), told);
+    assertTrue(told.contains("Replacing is no option here."), told);
     assertFalse(told.contains("[replace]"), told);
     assertEquals(0, weigh(none, "--plot", folder.resolve("a.svg").toString()).code());
     assertFalse(json(weigh(none, "--format", "json", "--why")).isEmpty());
