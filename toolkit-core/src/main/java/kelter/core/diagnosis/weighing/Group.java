@@ -24,7 +24,10 @@ public final class Group {
   private static final int[] NONE = {};
 
   /** A share of the whole below which a pair, or a part of it, is left out. */
-  private static final double LOG_NEGLIGIBLE = Math.log(1e-6);
+  private static final double LOG_NEGLIGIBLE = Math.log(1e-5);
+
+  /** A share of the whole from which on a pair is integrated finely. */
+  private static final double LOG_MATTERS = Math.log(1e-3);
 
   private final FaultModel model;
   private final List<Fault> faults;
@@ -121,7 +124,10 @@ public final class Group {
         logLeftOut = logSum(logLeftOut, pair.logBound());
         continue;
       }
-      PairIntegral integral = pair.integral.integrated(negligible - pair.logPrior);
+      PairIntegral integral = pair.integral.rough(negligible - pair.logPrior);
+      if (pair.logPrior + integral.logIntegral() > logTotal + LOG_MATTERS) {
+        integral = pair.integral.fine(negligible - pair.logPrior);
+      }
       logLeftOut = logSum(logLeftOut, pair.logPrior + integral.logDropped());
       if (!integral.isLeftOut()) {
         priors[pairs.size()] = pair.logPrior;

@@ -19,8 +19,10 @@ import kelter.core.diagnosis.Diagnosis;
  */
 final class PairIntegral {
 
-  /** By how many standard deviations a reading may change in a cell. */
+  /** By how many standard deviations a reading may change in a cell, finely and roughly. */
   private static final double STEP = 1.5;
+
+  private static final double WIDE_STEP = 3;
 
   private static final int DEEPEST = 9;
 
@@ -33,6 +35,7 @@ final class PairIntegral {
   private final Readings readings;
   private final PairForecast forecast;
   private final double logNegligible;
+  private final double step;
   private final List<Point> points = new ArrayList<>();
   private final Queue<Cell> open = new ArrayDeque<>();
   private int cells;
@@ -69,6 +72,15 @@ final class PairIntegral {
       }
     }
 
+    /** The same cell, of which nothing is weighed yet. */
+    Cell fresh() {
+      Point[] nine = new Point[9];
+      for (int i = 0; i < 9; i++) {
+        nine[i] = new Point(points[i].one, points[i].other, forecasts[i]);
+      }
+      return new Cell(nine, depthOne, depthOther);
+    }
+
     double area() {
       return (points[8].one - points[0].one) * (points[8].other - points[0].other);
     }
@@ -84,6 +96,7 @@ final class PairIntegral {
     this.readings = readings;
     this.forecast = forecast;
     this.logNegligible = Double.NEGATIVE_INFINITY;
+    this.step = STEP;
     double[] at = {0, 0.5, 1};
     Point[] nine = new Point[9];
     for (int i = 0; i < 9; i++) {
@@ -93,11 +106,12 @@ final class PairIntegral {
     this.logRootBound = readings.logBound(root.forecasts);
   }
 
-  private PairIntegral(PairIntegral looked, double logNegligible) {
+  private PairIntegral(PairIntegral looked, double logNegligible, double step) {
+    this.step = step;
     this.readings = looked.readings;
     this.forecast = looked.forecast;
     this.logNegligible = logNegligible;
-    this.root = looked.root;
+    this.root = looked.root.fresh();
     this.logRootBound = looked.logRootBound;
   }
 
@@ -107,21 +121,34 @@ final class PairIntegral {
   }
 
   /**
-   * Integrates.
+   * Integrates roughly, to some per cent, on forecasts as they are tabled.
    *
    * @param logNegligible the logarithm of what is negligible
    * @return the integral
    */
-  PairIntegral integrated(double logNegligible) {
-    PairIntegral integral = new PairIntegral(this, logNegligible);
+  PairIntegral rough(double logNegligible) {
+    return new PairIntegral(this, logNegligible, WIDE_STEP).integrated();
+  }
+
+  /**
+   * Integrates finely, on forecasts that were tabled as finely as it takes.
+   *
+   * @param logNegligible the logarithm of what is negligible
+   * @return the integral
+   */
+  PairIntegral fine(double logNegligible) {
     forecast.refine();
+    return new PairIntegral(this, logNegligible, STEP).integrated();
+  }
+
+  private PairIntegral integrated() {
     // The largest cells first, so that what is left when the work is cut short is evenly small.
-    integral.open.add(root);
-    while (!integral.open.isEmpty()) {
-      integral.visit(integral.open.remove());
+    open.add(root);
+    while (!open.isEmpty()) {
+      visit(open.remove());
     }
-    integral.finish();
-    return integral;
+    finish();
+    return this;
   }
 
   private Point point(double first, double second) {
@@ -136,9 +163,9 @@ final class PairIntegral {
       return;
     }
     double[] change = changes(cell);
-    boolean first = cell.depthOne < DEEPEST && change[0] > STEP;
-    boolean second = cell.depthOther < DEEPEST && change[1] > STEP;
-    if (change[0] <= STEP && change[1] <= STEP) {
+    boolean first = cell.depthOne < DEEPEST && change[0] > step;
+    boolean second = cell.depthOther < DEEPEST && change[1] > step;
+    if (change[0] <= step && change[1] <= step) {
       add(cell, area);
       return;
     }

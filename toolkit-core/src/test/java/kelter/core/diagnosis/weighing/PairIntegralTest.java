@@ -96,9 +96,20 @@ class PairIntegralTest {
     double[] y = {4.1, -2.0, 0.9};
     double[] u = {first, second, first};
 
-    PairIntegral integral = look(readings(slope, y, u)).integrated(Double.NEGATIVE_INFINITY);
+    PairIntegral integral = look(readings(slope, y, u)).fine(Double.NEGATIVE_INFINITY);
 
     assertEquals(onAGrid(slope, y, u, 3000), integral.logIntegral(), 2e-3);
+  }
+
+  @Test
+  void theRoughIntegralIsRightToSomePerCent() {
+    double[][] slope = {{8, -2.4, -0.8}, {1, -1.9, 3}};
+    double[] y = {4.1, -2.0, 0.9};
+    double[] u = {0.3, 0.2, 0.3};
+
+    PairIntegral integral = look(readings(slope, y, u)).rough(Double.NEGATIVE_INFINITY);
+
+    assertEquals(onAGrid(slope, y, u, 2000), integral.logIntegral(), 0.1);
   }
 
   @Test
@@ -107,7 +118,7 @@ class PairIntegralTest {
     double[] y = {7.3};
     double[] u = {0.03};
 
-    PairIntegral integral = look(readings(slope, y, u)).integrated(Double.NEGATIVE_INFINITY);
+    PairIntegral integral = look(readings(slope, y, u)).fine(Double.NEGATIVE_INFINITY);
 
     assertEquals(onAGrid(slope, y, u, 6000), integral.logIntegral(), 0.02);
   }
@@ -121,7 +132,7 @@ class PairIntegralTest {
 
     PairIntegral looked = look(readings(slope, y, u));
 
-    double integral = looked.integrated(Double.NEGATIVE_INFINITY).logIntegral();
+    double integral = looked.fine(Double.NEGATIVE_INFINITY).logIntegral();
     assertTrue(looked.logBound() >= integral, looked.logBound() + " < " + integral);
   }
 
@@ -131,9 +142,9 @@ class PairIntegralTest {
     double[] y = {4.1, -2.0, 0.9};
     double[] u = {0.1, 0.1, 0.1};
     PairIntegral looked = look(readings(slope, y, u));
-    double all = Math.exp(looked.integrated(Double.NEGATIVE_INFINITY).logIntegral());
+    double all = Math.exp(looked.fine(Double.NEGATIVE_INFINITY).logIntegral());
 
-    PairIntegral rough = looked.integrated(Math.log(all * 0.01));
+    PairIntegral rough = looked.fine(Math.log(all * 0.01));
 
     double left = Math.exp(rough.logDropped());
     double kept = rough.isLeftOut() ? 0 : Math.exp(rough.logIntegral());
@@ -146,7 +157,7 @@ class PairIntegralTest {
     double[][] slope = {{10, 0}, {0, 10}};
     PairIntegral integral =
         look(readings(slope, new double[] {4, 7}, new double[] {0.3, 0.5}))
-            .integrated(Double.NEGATIVE_INFINITY);
+            .fine(Double.NEGATIVE_INFINITY);
 
     // Well inside the square the severity is normal about the reading over the slope.
     assertEquals(0.4, integral.distribution(true).mean(), 2e-3);
