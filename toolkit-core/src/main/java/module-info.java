@@ -16,6 +16,7 @@ module kelter.core {
 
   exports kelter.core.check;
   exports kelter.core.diagnosis;
+  exports kelter.core.diagnosis.calibration;
   exports kelter.core.file;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
