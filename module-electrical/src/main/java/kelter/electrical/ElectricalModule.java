@@ -11,6 +11,8 @@ import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
+import kelter.electrical.capacitor.CapacitorLeakage;
+import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
 import kelter.electrical.check.ElectricalChecks;
 import kelter.electrical.component.Electrical;
@@ -23,14 +25,18 @@ import kelter.electrical.fault.heating.HeatingModel;
 import kelter.electrical.fault.motor.MotorModel;
 import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
+import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.PowerInputBand;
 import kelter.electrical.heater.ResistivePower;
+import kelter.electrical.heater.ScaleOnHeater;
+import kelter.electrical.protection.GroundFaultInterrupter;
 import kelter.electrical.protection.InsulationLimit;
 import kelter.electrical.protection.LeakageCurrent;
 import kelter.electrical.protection.LeakageLimit;
+import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.Divider;
@@ -43,10 +49,12 @@ import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
+import kelter.electrical.winding.HalfWaveCoil;
 import kelter.electrical.winding.PhaseUnbalance;
 import kelter.electrical.winding.PowerFactor;
 import kelter.electrical.winding.ShortedTurns;
 import kelter.electrical.winding.Slip;
+import kelter.electrical.winding.SolenoidCurrent;
 import kelter.electrical.winding.StarDelta;
 
 /** Heaters, windings, sensors, insulation, earthing, supply and capacitors. */
@@ -56,6 +64,8 @@ public final class ElectricalModule implements CalculationModule {
       List.of(
           HeaterResistance.CALCULATION,
           PowerInputBand.CALCULATION,
+          CurrentInputBand.CALCULATION,
+          ScaleOnHeater.CALCULATION,
           AlloyResistance.CALCULATION,
           ResistivePower.CALCULATION,
           HeatUp.TIME,
@@ -84,11 +94,18 @@ public final class ElectricalModule implements CalculationModule {
           StarDelta.CALCULATION,
           Slip.CALCULATION,
           ShortedTurns.CALCULATION,
+          ShortedTurns.BY_IMPEDANCE,
           PowerFactor.CALCULATION,
           CoilImpedance.CALCULATION,
           HalfWave.CALCULATION,
+          SolenoidCurrent.CALCULATION,
+          HalfWaveCoil.CALCULATION,
+          CapacitorLeakage.CALCULATION,
+          CapacitorLeakageLimit.CALCULATION,
           LeakageLimit.CALCULATION,
           LeakageCurrent.CALCULATION,
+          NorthAmericanLimit.CALCULATION,
+          GroundFaultInterrupter.CALCULATION,
           SourceImpedance.CALCULATION,
           SourceImpedance.JOINT,
           SupplyRange.CALCULATION,

@@ -28,7 +28,8 @@ class ElectricalModuleTest {
 
   private static final Pattern PROMISE =
       Pattern.compile(
-          "\\b(un)?safe(ly|ty)?\\b|\\bcomplian(t|ce)\\b|\\bcompl(y|ies)\\b",
+          "\\b(un)?safe(r|st|ly|ty)?\\b|\\bcomplian(t|ce)\\b|\\bcompl(y|ies|ied|ying)\\b"
+              + "|\\b(harmless|riskless|danger-free|without danger|no danger)\\b",
           Pattern.CASE_INSENSITIVE);
 
   private final ElectricalModule module = new ElectricalModule();
@@ -66,7 +67,10 @@ class ElectricalModuleTest {
               texts.add(check.title());
               collect(check.apply(readings(), DecisionRule.USUAL), texts, 0);
             });
-    assertTrue(texts.size() > 500, "only " + texts.size() + " texts were read");
+    for (FaultModel model : module.faultModels(machine())) {
+      collect(model.questions(), texts, 0);
+    }
+    assertTrue(texts.size() > 1500, "only " + texts.size() + " texts were read");
     for (String text : texts) {
       assertFalse(PROMISE.matcher(text).find(), text);
     }
@@ -76,6 +80,7 @@ class ElectricalModuleTest {
   void theSearchForPromisesFindsThem() {
     assertTrue(PROMISE.matcher("The machine is safe.").find());
     assertTrue(PROMISE.matcher("Compliant with EN 50678").find());
+    assertTrue(PROMISE.matcher("It is safer with the plug out, and harmless.").find());
     assertFalse(PROMISE.matcher("The value conforms to the limit.").find());
   }
 
@@ -114,7 +119,16 @@ class ElectricalModuleTest {
             "capacitor",
             "run-capacitor",
             Optional.empty(),
-            Map.of("capacitance", Quantity.of(16, "uF", QuantityKind.CAPACITANCE))));
+            Map.of("capacitance", Quantity.of(16, "uF", QuantityKind.CAPACITANCE))),
+        Jobs.component(
+            "valve",
+            "solenoid",
+            Optional.empty(),
+            Map.of("coil-resistance", Quantity.of(3800, "Ohm", QuantityKind.RESISTANCE))),
+        Jobs.component("tube", "high-voltage-capacitor"),
+        Jobs.component("burner", "gas-part"),
+        Jobs.component("pipes", "refrigerant-circuit"),
+        Jobs.component("outlet", "fixed-wiring"));
   }
 
   private static kelter.core.job.Job readings() {
@@ -135,7 +149,18 @@ class ElectricalModuleTest {
         Jobs.measurement("heater", "current", open),
         Jobs.measurement("motor", "winding-resistance", open),
         Jobs.measurement("capacitor", "capacitance", shortedCapacitor()),
-        Jobs.measurement("supply", "voltage-idle", open));
+        Jobs.measurement("supply", "voltage-idle", open),
+        Jobs.measurement("supply", "voltage-loaded", open),
+        Jobs.measurement("cord", "protective-conductor-current", open),
+        Jobs.measurement("cord", "touch-current", open),
+        Jobs.measurement("heater", "voltage", open),
+        Jobs.measurement("heater", "heating-rate", open),
+        Jobs.measurement("dryer-heater", "air-temperature-rise", open),
+        Jobs.measurement("sensor", "shown-error", open),
+        Jobs.measurement("relay", "voltage-drop", open),
+        Jobs.measurement("motor", "current", open),
+        Jobs.measurement("motor", "auxiliary-resistance", open),
+        Jobs.measurement("valve", "coil-resistance", open));
   }
 
   private static Reading shortedCapacitor() {

@@ -6,17 +6,23 @@ import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.Nameplate;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.hydraulics.check.DrainFlowCheck;
+import kelter.hydraulics.check.DrainHoseCheck;
+import kelter.hydraulics.check.DrainTimeCheck;
 import kelter.hydraulics.check.FillCheck;
 import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
 import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
+import kelter.hydraulics.check.SprayArmCheck;
+import kelter.hydraulics.check.SuctionCheck;
+import kelter.hydraulics.check.SurgeCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
@@ -47,6 +53,7 @@ import kelter.hydraulics.pump.Iso9906Grade;
 import kelter.hydraulics.pump.PumpHead;
 import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
+import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
 import kelter.hydraulics.water.Water;
 
@@ -72,6 +79,8 @@ public final class HydraulicsModule implements CalculationModule {
           SiphonFlow.CALCULATION,
           HoseBackflow.CALCULATION,
           NpshAvailable.CALCULATION,
+          NpshAvailable.ONSET,
+          CriticalSubmergence.CALCULATION,
           SprayArm.CALCULATION,
           SpecificSpeed.CALCULATION,
           ImpellerEstimate.CALCULATION,
@@ -109,9 +118,14 @@ public final class HydraulicsModule implements CalculationModule {
     return List.of(
         new HeadCheck(),
         new DrainFlowCheck(),
+        new DrainTimeCheck(),
+        new DrainHoseCheck(),
         new JetPressureCheck(),
+        new SprayArmCheck(),
+        new SuctionCheck(),
         new PumpPowerCheck(),
         new FillCheck(),
+        new SurgeCheck(),
         new LevelCheck());
   }
 
@@ -127,16 +141,16 @@ public final class HydraulicsModule implements CalculationModule {
   @Override
   public List<FaultModel> faultModels(Appliance appliance) {
     return appliance.components().stream()
-        .map(HydraulicsModule::faultModel)
+        .map(component -> faultModel(component, appliance.nameplate()))
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private static Optional<FaultModel> faultModel(Component component) {
+  private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {
     try {
       return switch (component.kind()) {
-        case DrainPumpKind.ID -> DrainModel.of(component);
-        case WashPumpKind.ID -> WashModel.of(component);
+        case DrainPumpKind.ID -> DrainModel.of(component, machine);
+        case WashPumpKind.ID -> WashModel.of(component, machine);
         case InletValveKind.ID -> FillModel.of(component);
         case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
         default -> Optional.empty();

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
+import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
@@ -68,6 +69,7 @@ public final class DiagnosisText {
 
   private void ranking(Diagnosis diagnosis) {
     layout.heading("What is wrong");
+    layout.hanging("  ", conclusion(diagnosis));
     int place = 0;
     for (Diagnosis.RankedState state : diagnosis.ranking()) {
       boolean enough = place >= STATES || state.probability() < WORTH_TELLING;
@@ -76,18 +78,63 @@ public final class DiagnosisText {
       }
       place++;
       state(place, state);
+      if (place == 1) {
+        whateverElse(diagnosis, state);
+      }
     }
     double unexplained = diagnosis.unexplained().probability();
     layout.hanging(
         "  ",
         "Nothing wrong: %s. Something that no known fault explains: %s."
             .formatted(Figures.percent(diagnosis.healthy()), Figures.percent(unexplained)));
+    for (Diagnosis.Suspect suspect : diagnosis.basis().suspects()) {
+      layout.hanging(
+          "  ",
+          terminal.attention(
+              "%s %s %s fits no likely state (wrong with a chance of %s): take it again."
+                  .formatted(
+                      suspect.component(),
+                      suspect.observable().replace('-', ' '),
+                      suspect.shown(),
+                      Figures.percent(suspect.probability()))));
+    }
     if (diagnosis.unexplained().misfit() < 0.01) {
       layout.hanging(
           "  ",
           terminal.attention(
               "The readings do not fit even the best of these well: take the ones that speak"
                   + " against it again."));
+    }
+  }
+
+  /** Whether it is decided, and if not, for which reason and what to do about it. */
+  static String conclusion(Diagnosis diagnosis) {
+    Conclusion conclusion = diagnosis.basis().conclusion();
+    String words =
+        switch (conclusion.reason()) {
+          case DECIDED -> "Decided";
+          case NOT_SEPARABLE -> "Undecided, causes that show alike in these readings";
+          case NO_CAUSE_FITS -> "Undecided, no listed cause fits";
+          case INSTRUMENT_TOO_COARSE -> "Undecided, the instrument is too coarse";
+          case NOT_MEASURED -> "Undecided, not measured";
+        };
+    return words + ": " + conclusion.action() + ".";
+  }
+
+  /** Each fault of the first state by itself, where other states hold it too. */
+  private void whateverElse(Diagnosis diagnosis, Diagnosis.RankedState state) {
+    List<String> words = new ArrayList<>();
+    for (Diagnosis.PresentFault present : state.faults()) {
+      double probability =
+          diagnosis.faults().stream()
+              .filter(each -> each.fault() == present.fault())
+              .mapToDouble(Diagnosis.FaultProbability::probability)
+              .findFirst()
+              .orElse(0);
+      words.add(present.fault().key() + " " + Figures.percent(probability));
+    }
+    if (!words.isEmpty()) {
+      layout.hanging("     ", "whatever else is wrong: " + String.join(", ", words));
     }
   }
 
@@ -151,6 +198,10 @@ public final class DiagnosisText {
       layout.line("  No further reading would tell much.");
       return;
     }
+    if (diagnosis.basis().enough()) {
+      layout.hanging(
+          "  ", "You know enough: another reading would not change what you do by what it costs.");
+    }
     int place = 0;
     for (Diagnosis.NextMeasurement next : diagnosis.next()) {
       if (++place > MEASUREMENTS) {
@@ -169,7 +220,7 @@ public final class DiagnosisText {
                 next.question().component(),
                 next.question().observable().title(),
                 conditions(next.question()),
-                Figures.fixed(procedure.minutes(), 0),
+                Figures.fixed(next.minutes(), 0),
                 procedure.hazard().word(),
                 Figures.fixed(next.bits(), 2)));
     cautions.write("     ", procedure.cautions());

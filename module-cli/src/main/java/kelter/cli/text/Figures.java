@@ -77,6 +77,9 @@ final class Figures {
     String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     String low = QuantityFormat.plain(kind.fromSi(limits.low(), unit));
     String high = QuantityFormat.plain(kind.fromSi(limits.high(), unit));
+    if (Double.isInfinite(limits.low()) && Double.isInfinite(limits.high())) {
+      return "no reading";
+    }
     if (Double.isInfinite(limits.high())) {
       return "at least " + low + symbol;
     }

@@ -16,9 +16,12 @@ import kelter.core.check.Finding;
 import kelter.core.check.RepeatsCheck;
 import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Explanation;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
@@ -32,7 +35,9 @@ import kelter.core.job.Job;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
+import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Nearest;
 import kelter.core.safety.Caution;
 import kelter.core.shop.Shop;
 import kelter.core.vocabulary.Vocabulary;
@@ -217,7 +222,51 @@ public final class Workshop {
    * @return the diagnosis
    */
   public Diagnosis diagnose(Job job) {
-    return new DiagnosisEngine(settings).diagnose(job, models(job));
+    return engine().diagnose(job, models(job));
+  }
+
+  /**
+   * The name of a fault of a machine.
+   *
+   * @param job the job
+   * @param word {@code component.fault}, or only the id of the fault if no other has it
+   * @return {@code component.fault}
+   * @throws InputException if there is no such fault, or there are several
+   */
+  public String faultKey(Job job, String word) {
+    List<Fault> all = models(job).stream().flatMap(model -> model.faults().stream()).toList();
+    List<String> keys = all.stream().map(Fault::key).toList();
+    List<String> found =
+        all.stream()
+            .filter(f -> f.key().equals(word) || f.id().equals(word))
+            .map(Fault::key)
+            .toList();
+    if (found.size() == 1) {
+      return found.get(0);
+    }
+    String remedy =
+        found.isEmpty()
+            ? Nearest.of(word, keys)
+                .map(near -> "did you mean '" + near + "'?")
+                .orElse("known are: " + String.join(", ", keys))
+            : "say which: " + String.join(", ", found);
+    throw new InputException(
+        "--why " + word, "is " + (found.isEmpty() ? "no fault" : "several faults"), remedy);
+  }
+
+  /**
+   * Tells why a fault is held for as likely as it is.
+   *
+   * @param job the job
+   * @param fault {@code component.fault}, of a model
+   * @return the reasons
+   */
+  public Explanation explain(Job job, String fault) {
+    return engine().explain(job, models(job), fault).orElseThrow();
+  }
+
+  private DiagnosisEngine engine() {
+    return new DiagnosisEngine(settings, FaultHistory.NONE, true);
   }
 
   /**

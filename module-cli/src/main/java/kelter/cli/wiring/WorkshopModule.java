@@ -28,12 +28,6 @@ final class WorkshopModule extends AbstractModule {
   }
 
   private EngineSettings settings() {
-    EngineSettings usual = EngineSettings.USUAL;
-    return new EngineSettings(
-        usual.blunder(),
-        usual.unexplained(),
-        usual.nothingFound(),
-        usual.soundIfUnasked(),
-        shop.competentForLiveWork());
+    return EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
   }
 }

@@ -47,5 +47,27 @@ public final class Cautions {
           "Outlet, fixed wiring and distribution board are work for a licensed electrician. Do not"
               + " open them; take the machine out of use where plug or outlet is hot or discoloured.");
 
+  /** What burns gas is out of reach of this toolkit. */
+  public static final Caution GAS =
+      new Caution(
+          Signal.DANGER,
+          "Stop at gas: explosion, fire and carbon monoxide. Where it smells of gas, switch nothing,"
+              + " close the tap if you can reach it, let people out and call the gas supplier from"
+              + " outside. Work on gas is for those licensed for it.");
+
+  /** What holds refrigerant is out of reach of this toolkit. */
+  public static final Caution REFRIGERANT =
+      new Caution(
+          Signal.DANGER,
+          "Stop at the refrigerant circuit: pressure, frostbite, and fire where it holds"
+              + " hydrocarbons. Do not cut, braze or vent it; it is for those licensed for it.");
+
+  /** A leakage current is read with the machine under voltage. */
+  public static final Caution LEAKING_MACHINE =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Only after protective conductor and insulation were measured dead and"
+              + " conform: a machine that leaks, or trips, is not plugged in to read how much.");
+
   private Cautions() {}
 }

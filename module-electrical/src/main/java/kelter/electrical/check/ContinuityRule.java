@@ -10,6 +10,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
 
 /** What closed contacts, thermal links and the protective conductor may have at most. */
@@ -20,6 +21,18 @@ final class ContinuityRule {
 
   private static final Source CLOSED_SOURCE =
       Source.commonPractice("a closed contact or whole thermal link has less than 1 ohm");
+
+  /** A closed contact under load, V; common practice, no source. */
+  private static final double DROP = 0.5;
+
+  private static final Source DROP_SOURCE =
+      Source.commonPractice("a contact in order drops less than 0.5 V under its load");
+
+  private static final Caution HOT_CONTACT =
+      new Caution(
+          Signal.WARNING,
+          "Fire. A contact that drops voltage heats itself and its terminals: do not let the machine"
+              + " heat again before it is renewed.");
 
   /** Length and section where the job states none: the shortest row of the limit. */
   private static final double SHORT_CORD = 5;
@@ -50,6 +63,17 @@ final class ContinuityRule {
             Optional.of(NEVER_BRIDGE)));
   }
 
+  static Optional<LimitCheck.Allowed> contactDrop(
+      Job job, Component part, Measurement measurement) {
+    return Optional.of(
+        new LimitCheck.Allowed(
+            Limits.atMost(DROP),
+            DROP_SOURCE,
+            "voltage drop of a closed contact",
+            "times the current it is the heat: 1 V at 10 A are 10 W",
+            Optional.of(HOT_CONTACT)));
+  }
+
   static Optional<LimitCheck.Allowed> protectiveConductor(
       Job job, Component cord, Measurement measurement) {
     Optional<Double> local = cord.figure(SupplyKinds.EARTH_LIMIT.id()).map(Quantity::si);
@@ -60,6 +84,15 @@ final class ContinuityRule {
               cord.source(),
               "protective conductor against local code",
               "limit of the job in place of the one built in",
+              Optional.of(NO_EARTH)));
+    }
+    if (NorthAmerica.supplies(job.appliance().nameplate())) {
+      return Optional.of(
+          new LimitCheck.Allowed(
+              Limits.atMost(NorthAmericanLimit.bonding()),
+              NorthAmericanLimit.BONDING_SOURCE,
+              "grounding path against the North American type test",
+              "the cord counts in, which is the stricter reading",
               Optional.of(NO_EARTH)));
     }
     Optional<Double> length = cord.figure(SupplyKinds.LENGTH.id()).map(Quantity::si);

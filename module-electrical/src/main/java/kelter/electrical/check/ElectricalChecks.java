@@ -47,6 +47,18 @@ public final class ElectricalChecks {
               SupplyKinds.PROTECTIVE_CONDUCTOR,
               ContinuityRule::protectiveConductor),
           new LimitCheck(
+              "protective-conductor-current",
+              "Does too much flow in the protective conductor?",
+              List.of(SupplyKinds.CORD.id()),
+              SupplyKinds.CONDUCTOR_CURRENT,
+              LeakageRule::conductor),
+          new LimitCheck(
+              "touch-current",
+              "Can too much flow through a person who touches it?",
+              List.of(SupplyKinds.CORD.id()),
+              SupplyKinds.TOUCH_CURRENT,
+              LeakageRule::touch),
+          new LimitCheck(
               "thermal-link-continuity",
               "Is the thermal link whole?",
               List.of(ControlKinds.THERMAL_LINK.id()),
@@ -76,6 +88,42 @@ public final class ElectricalChecks {
               HEATERS,
               HeaterKinds.CURRENT,
               InputRule::current),
+          new LimitCheck(
+              "heater-voltage",
+              "Does the voltage reach the heater?",
+              HEATERS,
+              HeaterKinds.TERMINAL_VOLTAGE,
+              HeatingRule::voltage),
+          new LimitCheck(
+              "heating-rate",
+              "Does the water warm as fast as the power should make it?",
+              List.of(HeaterKinds.HEATER.id()),
+              HeaterKinds.HEATING_RATE,
+              HeatingRule::rate),
+          new LimitCheck(
+              "air-temperature-rise",
+              "Is the air as warm as power and airflow should make it?",
+              List.of(HeaterKinds.AIR_HEATER.id()),
+              HeaterKinds.AIR_RISE,
+              HeatingRule::airRise),
+          new LimitCheck(
+              "shown-temperature",
+              "Does the machine show the right temperature?",
+              List.of(ControlKinds.TEMPERATURE_SENSOR.id()),
+              ControlKinds.SHOWN_ERROR,
+              SensorRule::shown),
+          new LimitCheck(
+              "relay-voltage-drop",
+              "Does the contact of the relay lose voltage?",
+              List.of(ControlKinds.RELAY.id()),
+              ControlKinds.VOLTAGE_DROP,
+              ContinuityRule::contactDrop),
+          new LimitCheck(
+              "motor-current",
+              "Does the motor draw more than it is rated for?",
+              List.of(MotorKinds.MOTOR.id()),
+              MotorKinds.CURRENT,
+              InputRule::motor),
           new LimitCheck(
               "winding-resistance",
               "Does the main winding measure what it should?",
@@ -117,7 +165,8 @@ public final class ElectricalChecks {
               "Is the supply within its range under load?",
               List.of(SupplyKinds.SUPPLY.id()),
               SupplyKinds.LOADED,
-              SupplyRule::of));
+              SupplyRule::of),
+          new OutOfReachCheck());
 
   private ElectricalChecks() {}
 }

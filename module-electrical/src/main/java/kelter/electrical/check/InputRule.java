@@ -7,6 +7,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.quantity.Quantity;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.PowerInputBand;
 
 /**
@@ -27,6 +28,22 @@ final class InputRule {
 
   static Optional<LimitCheck.Allowed> current(Job job, Component heater, Measurement measurement) {
     return allowed(job, heater, measurement, 1);
+  }
+
+  static Optional<LimitCheck.Allowed> motor(Job job, Component motor, Measurement measurement) {
+    return motor
+        .nameplate()
+        .current()
+        .map(Quantity::si)
+        .filter(rated -> rated > 0)
+        .map(
+            rated ->
+                new LimitCheck.Allowed(
+                    CurrentInputBand.motor(rated),
+                    CurrentInputBand.SOURCE,
+                    "motor current against rated current",
+                    "no lower limit: a motor without load takes less",
+                    Optional.empty()));
   }
 
   /** Power goes with the square of the voltage, current with the voltage itself. */

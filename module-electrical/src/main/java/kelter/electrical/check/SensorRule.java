@@ -24,7 +24,20 @@ final class SensorRule {
 
   private static final double WARM_ROOM = 298.15;
 
+  /** How far the machine's own temperature may be off, K; common practice, no source. */
+  private static final double SHOWN = 5;
+
   private SensorRule() {}
+
+  static Optional<LimitCheck.Allowed> shown(Job job, Component sensor, Measurement measurement) {
+    return Optional.of(
+        new LimitCheck.Allowed(
+            new Limits(-SHOWN, SHOWN),
+            Source.commonPractice("the machine shows the temperature within 5 K"),
+            "temperature shown against a thermometer",
+            "",
+            Optional.empty()));
+  }
 
   static Optional<LimitCheck.Allowed> of(Job job, Component sensor, Measurement measurement) {
     Optional<Double> stated =

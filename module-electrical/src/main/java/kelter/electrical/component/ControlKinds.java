@@ -81,6 +81,13 @@ public final class ControlKinds {
           List.of("none", "dark", "brown", "charred"),
           Electrical.inside("Look at contact, terminals and solder joints of the relay.", 5));
 
+  /** Whether it smells burnt. */
+  public static final Observable BURNT_SMELL =
+      Observable.yesNo(
+          "burnt-smell",
+          "it smells of burnt board or lacquer",
+          Electrical.look("Smell at the opening of the control, or ask.", 2));
+
   /** Whether a contact stays closed. */
   public static final Observable CLOSED_WHEN_OFF =
       Observable.yesNo(
@@ -99,6 +106,20 @@ public final class ControlKinds {
           Electrical.dead(
               "Unplug the sensor from the control and measure; read a thermometer beside it.",
               5,
+              new Accuracy(0.01, 1)));
+
+  /** How wrong the temperature is that the machine makes of a sensor. */
+  public static final Observable SHOWN_ERROR =
+      Observable.quantity(
+          "shown-error",
+          "temperature that the machine shows less that of a thermometer",
+          QuantityKind.TEMPERATURE_DIFFERENCE,
+          new Span(-100, 100),
+          List.of(Electrical.TEMPERATURE),
+          Electrical.running(
+              "Let the machine show the temperature of its sensor, hold a thermometer as near to it"
+                  + " as the closed machine allows, wait until both stand still.",
+              10,
               new Accuracy(0.01, 1)));
 
   /** Whether a sensor sits where it should. */
@@ -121,6 +142,13 @@ public final class ControlKinds {
               4,
               Electrical.OHMMETER));
 
+  /** Whether the machine starts. */
+  public static final Observable DOES_NOT_START =
+      Observable.yesNo(
+          "does-not-start",
+          "it does not start although the door is closed",
+          Electrical.look("Ask, or close the door and start a programme.", 2));
+
   /** A thermal link, a thermal cut-out or a limiting thermostat. */
   public static final ComponentKind THERMAL_LINK =
       new ComponentKind(
@@ -131,7 +159,7 @@ public final class ControlKinds {
       new ComponentKind(
           "relay",
           "relay",
-          List.of(COIL_RESISTANCE, VOLTAGE_DROP, CONTACT_BURNS, CLOSED_WHEN_OFF),
+          List.of(COIL_RESISTANCE, VOLTAGE_DROP, CONTACT_BURNS, BURNT_SMELL, CLOSED_WHEN_OFF),
           List.of(COIL),
           List.of());
 
@@ -140,14 +168,18 @@ public final class ControlKinds {
       new ComponentKind(
           "temperature-sensor",
           "temperature sensor",
-          List.of(SENSOR_RESISTANCE, OFF_ITS_SEAT),
+          List.of(SENSOR_RESISTANCE, SHOWN_ERROR, OFF_ITS_SEAT),
           List.of(R25, BETA, R0),
           List.of(TABLE));
 
   /** A door switch. */
   public static final ComponentKind DOOR_SWITCH =
       new ComponentKind(
-          "door-switch", "door switch", List.of(CLOSED_RESISTANCE), List.of(), List.of());
+          "door-switch",
+          "door switch",
+          List.of(CLOSED_RESISTANCE, DOES_NOT_START),
+          List.of(),
+          List.of());
 
   static final List<ComponentKind> ALL =
       List.of(THERMAL_LINK, RELAY, TEMPERATURE_SENSOR, DOOR_SWITCH);

@@ -10,6 +10,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.Cautions;
 
 /** What the procedures of all electrical parts share, and all kinds of parts together. */
@@ -23,15 +24,62 @@ public final class Electrical {
   public static final Characteristic VOLTAGE =
       new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE);
 
+  /** Peak of 230 V, V. */
+  private static final double MAINS_PEAK = 230 * Math.sqrt(2);
+
+  /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
+  private static final double EXTRA_LOW = 34;
+
+  /** More than the filter of an ordinary appliance has, F; common practice, no source. */
+  private static final double FILTER = 2.2e-6;
+
+  /** What an ordinary filter is bled through, Ohm; common practice, no source. */
+  private static final double BLEED = 1e6;
+
+  /** A large motor capacitor, F; common practice, no source. */
+  private static final double LARGE = 100e-6;
+
+  /** An ordinary discharge tool, Ohm; common practice, no source. */
+  private static final double TOOL = 20e3;
+
+  /** How long the filter takes through its bleed, s: 5. */
+  private static final long FILTER_WAIT = seconds(FILTER, BLEED);
+
+  /** How long a large motor capacitor takes through the tool, s: 5. */
+  private static final long TOOL_TIME = seconds(LARGE, TOOL);
+
+  private static final String WAIT =
+      "Plug out, wait " + FILTER_WAIT + " s for the filter (2.2 uF bled by 1 MOhm), ";
+
   /** Before a dead measurement. */
   public static final String DEAD =
-      "Plug out, wait for capacitors to discharge, prove dead with a two-pole tester that you have"
-          + " tried on a live point before and after. ";
+      "Dead, by whoever may open appliances. "
+          + WAIT
+          + "prove dead with a two-pole tester that you have tried on a live point before and after;"
+          + " instruments CAT II or higher (IEC 61010-2-030). ";
+
+  /** Where a motor capacitor may hold a charge, after {@link #DEAD}. */
+  static final String DISCHARGE =
+      "Hold a discharge tool of 20 kOhm across the motor capacitor for "
+          + TOOL_TIME
+          + " s (up to 100 uF), then read that less than 34 V are left. ";
 
   /** Before a live measurement. */
   static final String LIVE =
-      "Only if you are competent for live work: instrument and leads of measurement category III"
-          + " (IEC 61010-031), one hand, clips put on with the plug out. ";
+      "Live, only by those competent for live work, where local code allows. "
+          + WAIT
+          + "prove dead, put the clips on, one hand, instrument CAT III (IEC 61010-2-030) and its leads"
+          + " (IEC 61010-031), plug in; plug out and prove dead again before the clips come off. ";
+
+  /** Before a measurement on the closed running machine. */
+  static final String RUNNING =
+      "Running, by any technician: the machine closed, nothing opened and so nothing to discharge,"
+          + " plug-in instruments CAT II or higher (IEC 61010-2-030). ";
+
+  /** Before a test with 500 V. */
+  static final String TESTER =
+      "Insulation tester (IEC 61557-2); leave its leads on until it shows that its own 500 V are"
+          + " gone. ";
 
   /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
   static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
@@ -51,6 +99,9 @@ public final class Electrical {
   /** An ordinary meter on its alternating voltage range. */
   static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
 
+  /** An ordinary tester of leakage currents. */
+  static final Accuracy LEAKAGE_TESTER = new Accuracy(0.05, 2e-5);
+
   /** Nothing is read from an instrument. */
   static final Accuracy BY_EYE = new Accuracy(0, 0);
 
@@ -65,6 +116,12 @@ public final class Electrical {
 
   private Electrical() {}
 
+  /** From the peak of 230 V to 34 V, rounded up. */
+  private static long seconds(double capacitance, double resistance) {
+    return (long)
+        Math.ceil(CapacitorDischarge.time(capacitance, resistance, MAINS_PEAK, EXTRA_LOW));
+  }
+
   /**
    * All kinds of electrical parts.
    *
@@ -76,25 +133,35 @@ public final class Electrical {
     kinds.addAll(ControlKinds.ALL);
     kinds.addAll(SupplyKinds.ALL);
     kinds.addAll(MotorKinds.ALL);
+    kinds.addAll(OutOfReach.ALL);
     return List.copyOf(kinds);
   }
 
   /** Measured with the plug out. */
   static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        DEAD + text, minutes, Hazard.DEAD, typical, withFirst(Caution.UNPLUG, more));
+        DEAD + text, minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
+  }
+
+  /** Measured with the plug out, at or beside a motor capacitor. */
+  static Procedure discharged(String text, double minutes, Accuracy typical, Caution... more) {
+    return dead(DISCHARGE + text, minutes, typical, withFirst(Cautions.CHARGED_CAPACITOR, more));
   }
 
   /** Measured on live parts. */
   static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        LIVE + text, minutes, Hazard.LIVE, typical, withFirst(Cautions.LIVE_PARTS, more));
+        LIVE + text, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
   }
 
   /** Measured with the machine closed and running. */
   static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        text, minutes, Hazard.RUNNING, typical, withFirst(Caution.HOT_WATER, more));
+        RUNNING + text,
+        minutes,
+        Hazard.RUNNING,
+        typical,
+        List.of(withFirst(Caution.HOT_WATER, more)));
   }
 
   /** Asked or looked at, nothing opened. */
@@ -109,13 +176,13 @@ public final class Electrical {
 
   /** The insulation of a part against earth. */
   static Procedure insulation(String text) {
-    return dead(text, 5, INSULATION_TESTER, Cautions.TEST_VOLTAGE);
+    return dead(TESTER + text, 5, INSULATION_TESTER, Cautions.TEST_VOLTAGE);
   }
 
-  private static List<Caution> withFirst(Caution first, Caution... more) {
-    List<Caution> all = new ArrayList<>();
-    all.add(first);
-    all.addAll(List.of(more));
+  private static Caution[] withFirst(Caution first, Caution... more) {
+    Caution[] all = new Caution[more.length + 1];
+    all[0] = first;
+    System.arraycopy(more, 0, all, 1, more.length);
     return all;
   }
 }

@@ -202,6 +202,17 @@ public final class HeaterKinds {
           "the marking on the heater is not what the parts list says",
           Electrical.inside("Read voltage and power on the flange or sheath.", 4));
 
+  /** How its sheath looks. */
+  public static final Observable SHEATH_DAMAGED =
+      Observable.yesNo(
+          "sheath-damaged",
+          "its sheath is split, blistered or burnt through",
+          Electrical.inside(
+              "Take the heater out, or look at all of it with a lamp and a mirror.",
+              15,
+              Caution.HOT_WATER,
+              Cautions.HOT_PART));
+
   /** A heater in water. */
   public static final ComponentKind HEATER =
       new ComponentKind(
@@ -220,7 +231,8 @@ public final class HeaterKinds {
               HEATS_SLOWLY,
               OVERHEATS,
               SCALE,
-              MARKING_DIFFERS),
+              MARKING_DIFFERS,
+              SHEATH_DAMAGED),
           List.of(COLD_RESISTANCE, ELEMENTS, VOLUME),
           List.of());
 
@@ -242,7 +254,8 @@ public final class HeaterKinds {
               DRIES_SLOWLY,
               OVERHEATS,
               LINT,
-              MARKING_DIFFERS),
+              MARKING_DIFFERS,
+              SHEATH_DAMAGED),
           List.of(COLD_RESISTANCE, ELEMENTS, AIRFLOW),
           List.of());
 

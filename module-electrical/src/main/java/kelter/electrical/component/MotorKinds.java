@@ -6,6 +6,7 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 
@@ -35,11 +36,11 @@ public final class MotorKinds {
 
   /** Resistance of the main winding. */
   public static final Observable WINDING_RESISTANCE =
-      winding("winding-resistance", "resistance of the main winding");
+      winding("winding-resistance", "resistance of the main winding", motor());
 
   /** Resistance of the auxiliary winding. */
   public static final Observable AUXILIARY_RESISTANCE =
-      winding("auxiliary-resistance", "resistance of the auxiliary winding");
+      winding("auxiliary-resistance", "resistance of the auxiliary winding", motor());
 
   /** Insulation of the motor. */
   public static final Observable INSULATION =
@@ -50,7 +51,8 @@ public final class MotorKinds {
           Electrical.INSULATION,
           List.of(Electrical.TEMPERATURE),
           Electrical.insulation(
-              "Unplug the motor from its control and measure with 500 V from a winding to the"
+              Electrical.DISCHARGE
+                  + "Unplug the motor from its control and measure with 500 V from a winding to the"
                   + " frame, one minute."));
 
   /** Current of the running motor. */
@@ -84,12 +86,20 @@ public final class MotorKinds {
           "turning-by-hand",
           "how it turns by hand",
           List.of("free", "rough", "stiff", "stuck"),
-          Electrical.inside("Take the belt off and turn the shaft by hand.", 8));
+          Electrical.discharged(
+              "Take the belt off and turn the shaft by hand.", 8, Electrical.BY_EYE));
 
   /** Whether it smells burnt. */
   public static final Observable BURNT_SMELL =
       Observable.yesNo(
           "burnt-smell", "it smells of burnt lacquer", Electrical.look("Smell at the motor.", 1));
+
+  /** Whether water got at it. */
+  public static final Observable WET =
+      Observable.yesNo(
+          "wet",
+          "water marks, drops or fresh rust on it",
+          Electrical.inside("Look at the motor and above it with a lamp.", 5));
 
   /** Whether the residual-current device trips. */
   public static final Observable TRIPS =
@@ -106,11 +116,12 @@ public final class MotorKinds {
           QuantityKind.CAPACITANCE,
           new Span(0, 1e-3),
           List.of(),
-          Electrical.dead(
-              "Discharge the capacitor through a resistor, take it out of circuit, and measure.",
+          Electrical.discharged(
+              "Take the capacitor out of circuit and measure it. This is for motor capacitors, never"
+                  + " for the high-voltage one of a microwave oven.",
               6,
               new Accuracy(0.02, 1e-8),
-              Cautions.CHARGED_CAPACITOR));
+              Cautions.HIGH_VOLTAGE));
 
   /** Whether a capacitor is swollen. */
   public static final Observable SWOLLEN =
@@ -118,11 +129,28 @@ public final class MotorKinds {
           "swollen",
           "it is swollen, cracked or leaks",
           Electrical.inside(
-              "Look at its case, without touching it.", 3, Cautions.CHARGED_CAPACITOR));
+              "Look at its case, without touching it: nothing is discharged for that.",
+              3,
+              Cautions.CHARGED_CAPACITOR,
+              Cautions.HIGH_VOLTAGE));
 
   /** Resistance of a coil. */
   public static final Observable COIL_RESISTANCE =
-      winding("coil-resistance", "resistance of the coil");
+      winding("coil-resistance", "resistance of the coil", coil());
+
+  /** Whether it acts. */
+  public static final Observable DOES_NOT_ACT =
+      Observable.yesNo(
+          "does-not-act",
+          "it does not click, open or pull when it should",
+          Electrical.look("Listen and look when the programme should make it act.", 4));
+
+  /** Whether a coil smells. */
+  public static final Observable COIL_SMELL =
+      Observable.yesNo(
+          "burnt-smell",
+          "it smells burnt, or its case is melted or dark",
+          Electrical.inside("Smell at the coil and look at its case.", 3));
 
   /** A motor with a main and perhaps an auxiliary winding. */
   public static final ComponentKind MOTOR =
@@ -138,6 +166,7 @@ public final class MotorKinds {
               SILENT,
               TURNING,
               BURNT_SMELL,
+              WET,
               TRIPS),
           List.of(MAIN, AUXILIARY),
           List.of());
@@ -153,22 +182,38 @@ public final class MotorKinds {
 
   /** The coil of a valve, lock or pump that works by attraction. */
   public static final ComponentKind SOLENOID =
-      new ComponentKind("solenoid", "solenoid", List.of(COIL_RESISTANCE), List.of(COIL), List.of());
+      new ComponentKind(
+          "solenoid",
+          "solenoid",
+          List.of(COIL_RESISTANCE, DOES_NOT_ACT, COIL_SMELL),
+          List.of(COIL),
+          List.of());
 
   static final List<ComponentKind> ALL = List.of(MOTOR, RUN_CAPACITOR, SOLENOID);
 
   private MotorKinds() {}
 
-  private static Observable winding(String id, String title) {
+  private static Procedure motor() {
+    return Electrical.discharged(
+        "Unplug the motor from its control and measure between its terminals, leads nulled.",
+        5,
+        Electrical.OHMMETER);
+  }
+
+  private static Procedure coil() {
+    return Electrical.dead(
+        "Unplug it from its control and measure between its terminals, leads nulled.",
+        5,
+        Electrical.OHMMETER);
+  }
+
+  private static Observable winding(String id, String title, Procedure procedure) {
     return Observable.logarithmic(
         id,
         title,
         QuantityKind.RESISTANCE,
         Electrical.RESISTANCE,
         List.of(Electrical.TEMPERATURE),
-        Electrical.dead(
-            "Unplug it from its control and measure between its terminals, leads nulled.",
-            5,
-            Electrical.OHMMETER));
+        procedure);
   }
 }

@@ -5,7 +5,9 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
 
 /** The supply and the cord. */
 public final class SupplyKinds {
@@ -45,7 +47,7 @@ public final class SupplyKinds {
           Electrical.LOW_RESISTANCE,
           List.of(Electrical.TEMPERATURE),
           Electrical.dead(
-              "Null the leads, measure from the earth contact of the plug to bare touchable metal,"
+              "Low-resistance tester (IEC 61557-4). Null the leads, measure from the earth contact of the plug to bare touchable metal,"
                   + " and bend the cord along its length meanwhile.",
               4,
               Electrical.LOW_OHMMETER));
@@ -62,6 +64,56 @@ public final class SupplyKinds {
               "Switch the appliance on, plug out, and measure with 500 V from both live pins together"
                   + " to the earth contact. Parts behind a relay are not reached: measure them by"
                   + " themselves."));
+
+  /** What local code allows the protective conductor to carry. */
+  public static final Characteristic CONDUCTOR_CURRENT_LIMIT =
+      new Characteristic(
+          "protective-conductor-current-limit",
+          "greatest current in the protective conductor by local code",
+          QuantityKind.CURRENT);
+
+  /** What local code allows a person to carry who touches metal. */
+  public static final Characteristic TOUCH_CURRENT_LIMIT =
+      new Characteristic(
+          "touch-current-limit", "greatest touch current by local code", QuantityKind.CURRENT);
+
+  /** Current in the protective conductor. */
+  public static final Observable CONDUCTOR_CURRENT =
+      Observable.quantity(
+          "protective-conductor-current",
+          "current in the protective conductor while it works",
+          QuantityKind.CURRENT,
+          new Span(0, 1),
+          List.of(),
+          leakage(
+              "Appliance tester or leakage clamp (IEC 61557-13) at a measuring adapter, while it"
+                  + " heats; with the plug both ways round where it can be."));
+
+  /** Current through a person who touches metal. */
+  public static final Observable TOUCH_CURRENT =
+      Observable.quantity(
+          "touch-current",
+          "touch current at metal that is not earthed",
+          QuantityKind.CURRENT,
+          new Span(0, 1),
+          List.of(),
+          leakage(
+              "Appliance tester with its probe on touchable metal, while it works; with the plug"
+                  + " both ways round where it can be."));
+
+  /** Whether a tingle was felt. */
+  public static final Observable TINGLE =
+      Observable.yesNo(
+          "tingle",
+          "somebody felt a tingle at touchable metal",
+          Electrical.look("Ask. Never try it.", 1));
+
+  /** Whether plug or cord get hot. */
+  public static final Observable PLUG_HOT =
+      Observable.yesNo(
+          "plug-hot",
+          "plug or cord get hot, or smell of hot plastic",
+          Electrical.look("Ask whether the plug was ever hot or smelt.", 1));
 
   /** How burnt the plug looks. */
   public static final Observable PLUG_BURNS =
@@ -80,7 +132,10 @@ public final class SupplyKinds {
           new Span(0, 500),
           List.of(),
           Electrical.live(
-              "Read at the outlet through a measuring adapter.", 4, Electrical.VOLTMETER));
+              "Read at the outlet through a measuring adapter; the outlet stays closed.",
+              4,
+              Electrical.VOLTMETER,
+              Cautions.FIXED_WIRING));
 
   /** Voltage while the machine heats. */
   public static final Observable LOADED =
@@ -91,17 +146,32 @@ public final class SupplyKinds {
           new Span(0, 500),
           List.of(CURRENT),
           Electrical.live(
-              "Read at the outlet through a measuring adapter while the machine heats.",
+              "Read at the outlet through a measuring adapter while the machine heats; the outlet"
+                  + " stays closed.",
               6,
-              Electrical.VOLTMETER));
+              Electrical.VOLTMETER,
+              Cautions.FIXED_WIRING));
 
   /** The cord with its plug. */
   public static final ComponentKind CORD =
       new ComponentKind(
           "supply-cord",
           "supply cord",
-          List.of(PROTECTIVE_CONDUCTOR, APPLIANCE_INSULATION, PLUG_BURNS),
-          List.of(LENGTH, SECTION, EARTH_LIMIT, INSULATION_LIMIT),
+          List.of(
+              PROTECTIVE_CONDUCTOR,
+              APPLIANCE_INSULATION,
+              CONDUCTOR_CURRENT,
+              TOUCH_CURRENT,
+              PLUG_BURNS,
+              PLUG_HOT,
+              TINGLE),
+          List.of(
+              LENGTH,
+              SECTION,
+              EARTH_LIMIT,
+              INSULATION_LIMIT,
+              CONDUCTOR_CURRENT_LIMIT,
+              TOUCH_CURRENT_LIMIT),
           List.of());
 
   /** The outlet and what is behind it; mended by a licensed electrician only. */
@@ -112,4 +182,8 @@ public final class SupplyKinds {
   static final List<ComponentKind> ALL = List.of(CORD, SUPPLY);
 
   private SupplyKinds() {}
+
+  private static Procedure leakage(String text) {
+    return Electrical.running(text, 6, Electrical.LEAKAGE_TESTER, Cautions.LEAKING_MACHINE);
+  }
 }

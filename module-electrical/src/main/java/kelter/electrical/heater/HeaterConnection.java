@@ -14,7 +14,9 @@ import kelter.electrical.internal.Require;
  * the lines.
  *
  * <p>Like elements of unchanged resistance. Star and delta always have three elements and symmetric
- * voltages.
+ * voltages. Heaters for two voltages have their elements in series for the higher and in parallel
+ * for the lower one: the power is then the same, and a strap left in the wrong place gives a
+ * quarter or four times of it.
  */
 public final class HeaterConnection {
 
@@ -42,7 +44,8 @@ public final class HeaterConnection {
           "heater-connection",
           "what like elements take in series, in parallel, in star and in delta",
           "series voltage^2/(n r); parallel n voltage^2/r; star voltage^2/r; delta 3 voltage^2/r",
-          "like elements; star and delta have three, and symmetric voltages between the lines",
+          "like elements; star and delta have three, and symmetric voltages between the lines; two"
+              + " voltages: series on the higher, parallel on the lower",
           SOURCE,
           List.of(
               Parameter.required(

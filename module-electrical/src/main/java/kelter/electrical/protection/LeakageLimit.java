@@ -74,6 +74,9 @@ public final class LeakageLimit {
   /** Greatest limit after repair, A. EN 50678. */
   private static final double REPAIR_MOST = 10e-3;
 
+  /** Touch current after repair, A. EN 50678, from memory. */
+  private static final double TOUCH = 0.5e-3;
+
   private static final QuantityKind MILLIAMPERE = QuantityKind.of("current", "mA");
 
   /** The limits by name. */
@@ -82,7 +85,7 @@ public final class LeakageLimit {
           "leakage-limit",
           "what leakage current an appliance may have in the type test, and after repair",
           "type-test by class, class I heating 0.75 mA or 0.75 mA/kW, at most 5 mA; after-repair 3.5 mA,"
-              + " heating above 3.5 kW 1 mA/kW, at most 10 mA",
+              + " heating above 3.5 kW 1 mA/kW, at most 10 mA; touch 0.5 mA",
           "Part 2 standards may differ; class I only for after-repair; local code comes first",
           new Source(
               TYPE_TEST.document() + "; after repair " + AFTER_REPAIR.document(),
@@ -101,14 +104,25 @@ public final class LeakageLimit {
                   "class-1-heating")),
           List.of(
               new Output("type-test", "limit of the type test", MILLIAMPERE),
-              new Output("after-repair", "limit after repair", MILLIAMPERE)),
+              new Output(
+                  "after-repair", "limit of the protective conductor after repair", MILLIAMPERE),
+              new Output("touch", "limit of the touch current after repair", MILLIAMPERE)),
           List.of(Cautions.LIVE_PARTS),
           x ->
               new double[] {
-                typeTest(Build.values()[(int) Math.round(x[1])], x[0]), afterRepair(x[0])
+                typeTest(Build.values()[(int) Math.round(x[1])], x[0]), afterRepair(x[0]), TOUCH
               });
 
   private LeakageLimit() {}
+
+  /**
+   * The limit of the touch current after repair.
+   *
+   * @return the greatest current, A
+   */
+  public static double touch() {
+    return TOUCH;
+  }
 
   /**
    * The limit of the type test.

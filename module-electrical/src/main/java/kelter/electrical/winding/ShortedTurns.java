@@ -7,6 +7,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.electrical.caution.Cautions;
 import kelter.electrical.conductor.CopperResistance;
 import kelter.electrical.internal.Require;
 
@@ -56,7 +57,47 @@ public final class ShortedTurns {
             return new double[] {missing(cold, x[1]), cold};
           });
 
+  /** Where the comparison of impedances comes from. */
+  public static final Source IMPEDANCE_SOURCE =
+      Source.published(
+          "law of induction: the inductance of a coil grows with the square of its turns");
+
+  /** The share by impedance by name. */
+  public static final Calculation BY_IMPEDANCE =
+      new Calculation(
+          "shorted-turns-by-impedance",
+          "which share of its turns a coil lacks by its reactance beside one in order",
+          "turns = 1 - sqrt(reactance / expected); reactance of coil-impedance",
+          "the same position of the plunger or rotor; turns shorted in themselves count double or"
+              + " more, so that it is the most that can be missing",
+          IMPEDANCE_SOURCE,
+          List.of(
+              Parameter.required(
+                  "reactance", "reactance of the coil", QuantityKind.RESISTANCE, 1e-3, 1e6),
+              Parameter.required(
+                  "expected",
+                  "reactance of one in order, at the same frequency",
+                  QuantityKind.RESISTANCE,
+                  1e-3,
+                  1e6)),
+          List.of(new Output("turns", "share of its turns that is missing", QuantityKind.PERCENT)),
+          List.of(Cautions.LIVE_PARTS),
+          x -> new double[] {missingByReactance(x[0], x[1])});
+
   private ShortedTurns() {}
+
+  /**
+   * The share of its turns that a coil lacks at most.
+   *
+   * @param reactance its reactance, Ohm, above 0
+   * @param expected the reactance of one in order at the same frequency, Ohm, above 0
+   * @return the share, as a ratio, below 1; negative if it has more than it should
+   * @throws IllegalArgumentException if a figure is not finite and above zero
+   */
+  public static double missingByReactance(double reactance, double expected) {
+    Require.positive("reactance", reactance, "ohm");
+    return 1 - Math.sqrt(reactance / Require.positive("reactance expected", expected, "ohm"));
+  }
 
   /**
    * The share that is missing.

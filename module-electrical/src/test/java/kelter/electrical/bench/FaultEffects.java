@@ -102,7 +102,7 @@ public final class FaultEffects {
   }
 
   private static String told(Observable observable, double si) {
-    if (observable.type() == Type.QUANTITY && si >= observable.span().high()) {
+    if (observable.logarithmic() && si >= observable.span().high()) {
       return "open";
     }
     double value = observable.kind().fromSi(si, observable.kind().unit());

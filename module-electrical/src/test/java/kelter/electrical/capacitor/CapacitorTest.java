@@ -54,4 +54,50 @@ class CapacitorTest {
         IllegalArgumentException.class,
         () -> CapacitanceFromCurrent.capacitance(1.1561, 230, Double.NaN));
   }
+
+  /** Arithmetic on Ohm's law: 325 V over 1 GOhm are 0.325 µA; 1 GOhm and 10 µF are 10 000 s. */
+  @Test
+  void leakage() {
+    double[] all = CapacitorLeakage.CALCULATION.law().apply(new double[] {10e-6, 1e9, 325});
+    assertEquals(0.325e-6, all[0], 1e-12);
+    assertEquals(10_000, all[1], 1e-6);
+    assertThrows(IllegalArgumentException.class, () -> CapacitorLeakage.current(325, Double.NaN));
+  }
+
+  /**
+   * discharge.cir of ngspice 39: 1 µF with 10 MOhm falls from 2100 V to 50 V in 37.37669 s; the
+   * time constant of 10 s is arithmetic on it: 37.37669 / ln 42.
+   */
+  @Test
+  void timeConstantOfTheCircuitSimulator() {
+    double[] all = CapacitorLeakage.CALCULATION.law().apply(new double[] {1e-6, 10e6, 2100});
+    assertEquals(37.37669 / Math.log(42), all[1], 0.001);
+  }
+
+  /**
+   * Makers' figures for aluminium electrolytic capacitors: 2200 µF and 35 V, 770 µA (a maker's
+   * answer on leakage over time); 47 µF and 40 V, 18.8 µA; 100 µF and 10 V, 10 µA (answers that
+   * work data sheets); 3 µA at least.
+   */
+  @ParameterizedTest
+  @CsvSource({"2200, 35, 770", "47, 40, 18.8", "100, 10, 10", "1, 10, 3"})
+  void leakageLimitOfElectrolytics(double microfarads, double volts, double microamperes) {
+    assertEquals(
+        microamperes * 1e-6,
+        CapacitorLeakageLimit.limit(
+            microfarads * 1e-6, volts, CapacitorLeakageLimit.Build.ELECTROLYTIC),
+        1e-9);
+  }
+
+  /**
+   * IEC 60384-14, from memory: 15 000 MOhm, 5000 s. Data sheets of two makers of filter capacitors
+   * promise more, 100 000 MOhm up to 0.33 µF and 30 000 s above, and must lie below the limit.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.1, 100e9", "0.33, 100e9", "0.47, 63.83e9", "2.2, 13.64e9"})
+  void goodFilmCapacitorsLieBelowTheLimit(double microfarads, double promised) {
+    double limit =
+        CapacitorLeakageLimit.limit(microfarads * 1e-6, 100, CapacitorLeakageLimit.Build.FILM);
+    assertEquals(microfarads > 0.33 ? 5.0 / 30 : 0.15, 100 / promised / limit, 0.0005);
+  }
 }

@@ -73,11 +73,20 @@ class ConductorTest {
   @ParameterizedTest
   @CsvSource({
     "0.5, SOLID, 36.0",
+    "0.75, SOLID, 24.5",
+    "1.0, SOLID, 18.1",
     "1.5, SOLID, 12.1",
+    "2.5, SOLID, 7.41",
+    "4, SOLID, 4.61",
+    "6, SOLID, 3.08",
     "10, SOLID, 1.83",
+    "0.5, FLEXIBLE, 39.0",
     "0.75, FLEXIBLE, 26.0",
     "1.0, FLEXIBLE, 19.5",
-    "2.5, FLEXIBLE, 7.98"
+    "1.5, FLEXIBLE, 13.3",
+    "2.5, FLEXIBLE, 7.98",
+    "4, FLEXIBLE, 4.95",
+    "6, FLEXIBLE, 3.30"
   })
   void conductorsOfTheTables(double section, Build build, double perKilometre) {
     assertEquals(perKilometre, ConductorResistance.at20(1000, section * 1e-6, build), 1e-9);
@@ -100,9 +109,13 @@ class ConductorTest {
     assertTrue(refused.getMessage().contains("1.5"), refused.getMessage());
   }
 
-  /** NBS Handbook 100 as wire makers print it: Ohm per 1000 ft at 20 °C, half a printed digit. */
+  /**
+   * NBS Handbook 100 as wire makers print it: Ohm per 1000 ft at 20 °C, half a printed digit;
+   * number 10 from memory.
+   */
   @ParameterizedTest
   @CsvSource({
+    "10, 0.9989, 0.00005",
     "12, 1.588, 0.0005",
     "14, 2.525, 0.0005",
     "16, 4.016, 0.0005",

@@ -24,8 +24,10 @@ class HeaterTest {
   @CsvSource({
     "20, 0, 24",
     "25, 0, 30",
+    "25.1, 22.59, 27.61",
     "150, 135, 165",
     "200, 180, 220",
+    "200.1, 180.09, 220.1",
     "300, 270, 320",
     "400, 360, 420",
     "2000, 1800, 2100"
@@ -38,7 +40,15 @@ class HeaterTest {
 
   /** The same table, rows of motor-operated appliances. */
   @ParameterizedTest
-  @CsvSource({"25, 30", "100, 120", "300, 360", "350, 410", "400, 460", "1000, 1150"})
+  @CsvSource({
+    "25, 30",
+    "100, 120",
+    "300, 360",
+    "300.1, 360.1",
+    "350, 410",
+    "400, 460",
+    "1000, 1150"
+  })
   void inputOfMotorOperatedAppliancesFollowsTheTable(double rated, double high) {
     assertEquals(high, PowerInputBand.motor(rated).high(), 1e-9);
   }
@@ -149,5 +159,50 @@ class HeaterTest {
   void rateGivesThePower() {
     assertEquals(3000, HeatUp.power(3, 80.0 / 348, 450, 1), 3000 * 0.005);
     assertEquals(2000, HeatUp.power(1.5, 80.0 / 300, 0, 0.84), 2000 * 0.005);
+  }
+
+  /** IEC 60335-1, clause 10, Table 2, from memory: arithmetic on its rows, the edges included. */
+  @ParameterizedTest
+  @CsvSource({"0.2, 0, 0.24", "0.5, 0.45, 0.55", "1, 0.9, 1.1", "1.5, 1.35, 1.6", "8, 7.2, 8.4"})
+  void currentOfHeatingAppliances(double rated, double low, double high) {
+    assertEquals(low, CurrentInputBand.heating(rated).low(), 1e-9);
+    assertEquals(high, CurrentInputBand.heating(rated).high(), 1e-9);
+  }
+
+  /** The same table, rows of motor-operated appliances. */
+  @ParameterizedTest
+  @CsvSource({"0.2, 0.24", "1, 1.2", "1.5, 1.8", "1.8, 2.1", "4, 4.6"})
+  void currentOfMotorOperatedAppliances(double rated, double high) {
+    assertEquals(high, CurrentInputBand.motor(rated).high(), 1e-9);
+    assertEquals(0, CurrentInputBand.motor(rated).low(), 0);
+  }
+
+  @Test
+  void thereIsNoBandWithoutACurrent() {
+    assertThrows(IllegalArgumentException.class, () -> CurrentInputBand.heating(0));
+    assertThrows(IllegalArgumentException.class, () -> CurrentInputBand.motor(Double.NaN));
+  }
+
+  /**
+   * Arithmetic on Fourier's law: 2 kW over 200 cm² are 10 W/cm²; 1 mm of 1 W/(m K) makes 100 K of
+   * it, compact limestone of 2.2 W/(m K) 45 K.
+   */
+  @Test
+  void scaleMakesTheSheathHotter() {
+    assertEquals(100, ScaleOnHeater.rise(2000, 0.02, 1e-3, 1), 1e-9);
+    assertEquals(45.5, ScaleOnHeater.rise(2000, 0.02, 1e-3, 2.2), 0.05);
+    double[] all = ScaleOnHeater.CALCULATION.law().apply(new double[] {2000, 0.02, 0, 1});
+    assertEquals(0, all[0], 0);
+    assertEquals(100_000, all[1], 1e-9);
+    assertThrows(
+        IllegalArgumentException.class, () -> ScaleOnHeater.rise(2000, 0, 1e-3, Double.NaN));
+  }
+
+  /** Arithmetic on Ohm's law: two elements of 28.8 ohm, series on 240 V, parallel on 120 V. */
+  @Test
+  void heaterForTwoVoltages() {
+    assertEquals(1000, HeaterConnection.power(28.8, 240, Connection.SERIES, 2), 1e-9);
+    assertEquals(1000, HeaterConnection.power(28.8, 120, Connection.PARALLEL, 2), 1e-9);
+    assertEquals(250, HeaterConnection.power(28.8, 120, Connection.SERIES, 2), 1e-9);
   }
 }

@@ -74,4 +74,37 @@ class ProtectionTest {
     assertEquals(1.1561, LeakageCurrent.current(1e12, 16e-6, 230, 50), 0.00005);
     assertThrows(IllegalArgumentException.class, () -> LeakageCurrent.current(0, 0, 230, 50));
   }
+
+  /**
+   * UL 8750, 8.7.1, as cited: 0.5 MIU for two-wire and for grounded portable units, 0.75 MIU for
+   * grounded stationary or fixed units; 1 MIU is 1 mA at the frequency of the mains. UL 859, 57.1,
+   * and UL 507, 42.1, as test reports cite them: 0.1 ohm.
+   */
+  @Test
+  void northAmericanLimits() {
+    assertEquals(0.5e-3, NorthAmericanLimit.leakage(NorthAmericanLimit.Build.TWO_WIRE), 1e-12);
+    assertEquals(
+        0.5e-3, NorthAmericanLimit.leakage(NorthAmericanLimit.Build.GROUNDED_PORTABLE), 1e-12);
+    assertEquals(
+        0.75e-3, NorthAmericanLimit.leakage(NorthAmericanLimit.Build.GROUNDED_STATIONARY), 1e-12);
+    assertEquals(0.1, NorthAmericanLimit.bonding(), 1e-12);
+    assertTrue(NorthAmericanLimit.CALCULATION.source().display().contains("second-hand"));
+  }
+
+  /**
+   * UL 943, class A, as cited: (20/I)^1.43 from 6 mA to 264 mA, and not more than 25 ms at its end;
+   * one second at 20 mA is arithmetic on it. The note in NFPA 70: not below 4 mA, at 6 mA it must.
+   */
+  @Test
+  void groundFaultInterrupter() {
+    assertEquals(0.025, GroundFaultInterrupter.time(264e-3), 0.0005);
+    assertEquals(1, GroundFaultInterrupter.time(20e-3), 1e-9);
+    assertEquals(
+        GroundFaultInterrupter.Answer.MUST_NOT_TRIP, GroundFaultInterrupter.answer(3.9e-3));
+    assertEquals(GroundFaultInterrupter.Answer.MAY_TRIP, GroundFaultInterrupter.answer(5e-3));
+    assertEquals(GroundFaultInterrupter.Answer.MUST_TRIP, GroundFaultInterrupter.answer(6e-3));
+    assertThrows(IllegalArgumentException.class, () -> GroundFaultInterrupter.time(5e-3));
+    assertThrows(IllegalArgumentException.class, () -> GroundFaultInterrupter.time(Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> GroundFaultInterrupter.answer(Double.NaN));
+  }
 }

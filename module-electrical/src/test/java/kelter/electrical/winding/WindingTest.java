@@ -128,4 +128,96 @@ class WindingTest {
     double[] warm = ShortedTurns.CALCULATION.law().apply(new double[] {12, 12, 333.15});
     assertEquals(12 * 0.862, warm[1], 0.005 * 12);
   }
+
+  /**
+   * JCGM 100:2008, H.2, Tables H.2 and H.3: 4.9990 V on R 127.732 ohm and X 219.847 ohm draw
+   * 19.6610 mA; an inductance of 1 H has that reactance at 219.847/2π Hz. Printed digits of the
+   * three: 1e-7 A.
+   */
+  @Test
+  void solenoidOfTheGuideToUncertainty() {
+    double current = SolenoidCurrent.current(4.9990, 127.732, 1, 219.847 / (2 * Math.PI));
+    assertEquals(19.6610e-3, current, 1e-6);
+  }
+
+  /** Ohm's law where there is no inductance: 230 V on 460 ohm are 0.5 A and 115 W. */
+  @Test
+  void aCoilWithoutInductanceIsAResistor() {
+    double[] x = {230, 460, 0, 0, 50};
+    double[] all = SolenoidCurrent.CALCULATION.law().apply(x);
+    assertEquals(0.5, all[0], 1e-12);
+    assertEquals(1, all[2], 1e-12);
+    assertEquals(115, all[4], 1e-9);
+  }
+
+  @Test
+  void aSeatedPlungerHasTheHigherInductance() {
+    double[] swapped = {230, 3800, 17, 8, 50};
+    assertThrows(
+        IllegalArgumentException.class, () -> SolenoidCurrent.CALCULATION.law().apply(swapped));
+    assertThrows(
+        IllegalArgumentException.class, () -> SolenoidCurrent.current(230, 0, Double.NaN, 50));
+    assertThrows(
+        IllegalArgumentException.class, () -> SolenoidCurrent.current(230, 10, Double.NaN, 50));
+  }
+
+  /**
+   * D. W. Hart, Power Electronics (2011), example 3-3, from memory: 100 V peak at 377 rad/s, 100
+   * ohm and 0.1 H: current until 3.50 rad, mean 0.308 A, effective 0.474 A, 22.4 W. Half of the
+   * last printed digit.
+   */
+  @Test
+  void coilBehindOneDiodeOfATextbook() {
+    HalfWaveCoil coil = HalfWaveCoil.of(100 / Math.sqrt(2), 100, 0.1, 377 / (2 * Math.PI));
+    assertEquals(3.50, coil.conduction() * 2 * Math.PI, 0.005);
+    assertEquals(0.308, coil.mean(), 0.0005);
+    assertEquals(0.474, coil.effective(), 0.0005);
+    assertEquals(22.4, coil.effective() * coil.effective() * 100, 0.05);
+  }
+
+  /**
+   * A worked page of a course in power electronics (pe.gastli.info, half-wave rectifier with a
+   * free-wheeling diode): 340 V peak on 10 ohm and a reactance of 10 ohm: mean 10.823 A, effective
+   * 13.952 A. Half of the last printed digit.
+   */
+  @Test
+  void coilWithFreeWheelingDiodeOfACourse() {
+    HalfWaveCoil coil =
+        HalfWaveCoil.withFreeWheeling(340 / Math.sqrt(2), 10, 10 / (2 * Math.PI * 50), 50);
+    assertEquals(10.823, coil.mean(), 0.0005);
+    assertEquals(13.952, coil.effective(), 0.0005);
+  }
+
+  /**
+   * D. W. Hart, Power Electronics (2011), example 3-7, from memory: 100 V peak at 60 Hz, 2 ohm and
+   * 25 mH with a free-wheeling diode: mean 15.9 A, effective 16.34 A from a few terms of a series.
+   */
+  @Test
+  void coilWithFreeWheelingDiodeOfATextbook() {
+    HalfWaveCoil coil = HalfWaveCoil.withFreeWheeling(100 / Math.sqrt(2), 2, 0.025, 60);
+    assertEquals(15.9, coil.mean(), 0.05);
+    assertEquals(16.34, coil.effective(), 0.02);
+  }
+
+  /** Without inductance the handbook constants of half-wave rectification hold: 0.450, 0.707. */
+  @Test
+  void withoutInductanceItIsAHalfWave() {
+    for (HalfWaveCoil coil :
+        new HalfWaveCoil[] {
+          HalfWaveCoil.of(1, 1, 0, 50), HalfWaveCoil.withFreeWheeling(1, 1, 0, 50)
+        }) {
+      assertEquals(0.450, coil.mean(), 0.0005);
+      assertEquals(0.707, coil.effective(), 0.0005);
+      assertEquals(0.5, coil.conduction(), 1e-12);
+    }
+    assertThrows(IllegalArgumentException.class, () -> HalfWaveCoil.of(230, -1, 1, 50));
+  }
+
+  /** Arithmetic on the law of induction: nine tenths of the turns have 81 % of the inductance. */
+  @Test
+  void shareOfTurnsByImpedance() {
+    assertEquals(0.1, ShortedTurns.missingByReactance(81, 100), 1e-12);
+    assertThrows(
+        IllegalArgumentException.class, () -> ShortedTurns.missingByReactance(Double.NaN, 100));
+  }
 }

@@ -61,7 +61,7 @@ public final class DrainFlowCheck implements Check {
     Told told = new Told(ID, TITLE, DrainPumpKind.FLOW, SOURCE);
     Optional<DrainPath> path;
     try {
-      path = DrainPath.of(component).filter(DrainPath::curveKnown);
+      path = DrainPath.of(component, job.appliance().nameplate()).filter(DrainPath::curveKnown);
     } catch (IllegalArgumentException impossible) {
       return measurements.stream().map(m -> told.without(job, m, impossible.getMessage())).toList();
     }
@@ -77,7 +77,11 @@ public final class DrainFlowCheck implements Check {
         path.hoseKnown()
             ? ""
             : "Lift, length or bore of the hose had to be assumed; give them for a narrower limit.";
-    return told.finding(
-        job, measurement, Limits.atLeast(share * path.point().flow()), rule, remark);
+    try {
+      double expected = path.point(measurement.conditions()).flow();
+      return told.finding(job, measurement, Limits.atLeast(share * expected), rule, remark);
+    } catch (IllegalArgumentException impossible) {
+      return told.without(job, measurement, impossible.getMessage());
+    }
   }
 }

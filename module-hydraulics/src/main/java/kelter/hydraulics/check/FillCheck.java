@@ -17,15 +17,16 @@ import kelter.hydraulics.part.InletValveKind;
 import kelter.hydraulics.water.Water;
 
 /**
- * Does the machine fill with at least 75 % of the flow rate of its valve, and does the supply
- * without flow lie between 50 kPa and 1000 kPa, the range for which most inlet valves are made?
- * Both limits are common practice.
+ * Does the machine fill with at least 75 % of the flow rate of its valve, does the tap give one and
+ * a half times that, and does the supply without flow lie between 50 kPa and 1000 kPa, the range
+ * for which most inlet valves are made? All limits are common practice.
  */
 public final class FillCheck implements Check {
 
   private static final String ID = "fill-supply";
   private static final String TITLE = "Supply and fill flow against the inlet valve";
   private static final double LEAST_SHARE = 0.75;
+  private static final double LEAST_TAP = 1.5; // ratio
   private static final Limits SUPPLY = new Limits(50_000, 1_000_000); // Pa
   private static final Water COLD = Water.at(Water.FREEZING + 15);
 
@@ -42,6 +43,13 @@ public final class FillCheck implements Check {
           "Pressure of the supply against what inlet valves are made for",
           InletValveKind.STATIC_PRESSURE,
           Source.commonPractice("50 to 1000 kPa, as most inlet valves are marked"));
+
+  private static final Told TAP =
+      new Told(
+          ID + "-tap",
+          "Flow rate of the open tap against what the machine takes",
+          InletValveKind.TAP_FLOW,
+          Source.commonPractice("at least one and a half times the flow rate of the valve"));
 
   /** A check without a memory. */
   public FillCheck() {}
@@ -64,6 +72,7 @@ public final class FillCheck implements Check {
         read(job, component, InletValveKind.STATIC_PRESSURE)
             .forEach(m -> findings.add(PRESSURE.finding(job, m, SUPPLY, rule, "")));
         findings.addAll(flow(job, component, rule));
+        findings.addAll(tap(job, component, rule));
       }
     }
     return List.copyOf(findings);
@@ -71,6 +80,21 @@ public final class FillCheck implements Check {
 
   private static List<Measurement> read(Job job, Component component, Observable observable) {
     return job.measurements(component.id(), observable.id());
+  }
+
+  private static List<Finding> tap(Job job, Component valve, DecisionRule rule) {
+    return TAP.each(
+        job,
+        valve,
+        rule,
+        "",
+        m ->
+            FillState.of(valve)
+                .map(order -> Limits.atLeast(LEAST_TAP * order.path().flow(COLD)))
+                .orElseThrow(
+                    () ->
+                        new IllegalArgumentException(
+                            "Give the 'rated-flow' or 'kv' of the inlet valve to have it judged.")));
   }
 
   private static List<Finding> flow(Job job, Component component, DecisionRule rule) {

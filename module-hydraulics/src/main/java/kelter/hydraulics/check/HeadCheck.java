@@ -15,14 +15,15 @@ import kelter.core.job.Measurement;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pump.Iso9906Grade;
 import kelter.hydraulics.pump.PumpCurve;
 
 /**
  * Is the head of a pump, at no flow or at the flow stated, that of its curve, within the 7 % either
- * way that ISO 9906 allows in its widest grade? That standard binds no pump of this size: an
- * analogy.
+ * way that ISO 9906 allows in its widest grade? On another frequency the curve is taken at that
+ * speed. That standard binds no pump of this size: an analogy.
  */
 public final class HeadCheck implements Check {
 
@@ -73,17 +74,26 @@ public final class HeadCheck implements Check {
     Told told = new Told(ID, TITLE, head, SOURCE);
     List<Finding> findings = new ArrayList<>();
     for (Measurement measurement : job.measurements(component.id(), head.id())) {
-      findings.add(apply(job, measurement, points.get(), told, rule));
+      findings.add(apply(job, measurement, component, points.get(), told, rule));
     }
     return findings;
   }
 
   private static Finding apply(
-      Job job, Measurement measurement, Curve points, Told told, DecisionRule rule) {
+      Job job,
+      Measurement measurement,
+      Component component,
+      Curve points,
+      Told told,
+      DecisionRule rule) {
     double flow = measurement.conditions().si("flow", 0);
     double expected;
     try {
-      expected = PumpCurve.through(points.xSi(), points.ySi()).head(flow);
+      double speed =
+          RatedSupply.of(component, job.appliance().nameplate())
+              .supply(measurement.conditions())
+              .frequency();
+      expected = PumpCurve.through(points.xSi(), points.ySi()).atSpeed(speed).head(flow);
     } catch (IllegalArgumentException noCurve) {
       return told.without(job, measurement, noCurve.getMessage());
     }

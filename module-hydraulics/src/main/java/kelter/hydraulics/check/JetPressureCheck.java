@@ -13,7 +13,6 @@ import kelter.core.job.Measurement;
 import kelter.core.source.Source;
 import kelter.hydraulics.fault.wash.WashCircuit;
 import kelter.hydraulics.part.WashPumpKind;
-import kelter.hydraulics.water.Water;
 
 /**
  * Does the pressure in the spray arm lie within a quarter of what the pump's curve, the passage and
@@ -25,7 +24,6 @@ public final class JetPressureCheck implements Check {
   private static final String ID = "jet-pressure";
   private static final String TITLE = "Pressure before the jets against the operating point";
   private static final double BAND = 0.25;
-  private static final double ROOM = Water.FREEZING + 20; // K
   private static final Source SOURCE =
       Source.commonPractice(
           "within 25 % of the pressure at which the pump's curve meets passage and jets");
@@ -62,7 +60,8 @@ public final class JetPressureCheck implements Check {
     }
     Told told = new Told(ID, TITLE, WashPumpKind.JET_PRESSURE, SOURCE);
     try {
-      Optional<WashCircuit> wash = WashCircuit.of(component).filter(WashCircuit::known);
+      Optional<WashCircuit> wash =
+          WashCircuit.of(component, job.appliance().nameplate()).filter(WashCircuit::known);
       return wash.map(
               known -> measurements.stream().map(m -> apply(job, m, known, told, rule)).toList())
           .orElse(List.of());
@@ -73,7 +72,7 @@ public final class JetPressureCheck implements Check {
 
   private static Finding apply(
       Job job, Measurement measurement, WashCircuit wash, Told told, DecisionRule rule) {
-    double expected = wash.jetPressure(Water.at(measurement.conditions().si("temperature", ROOM)));
+    double expected = wash.jetPressure(measurement.conditions());
     Limits limits = new Limits(expected * (1 - BAND), expected * (1 + BAND));
     return told.finding(job, measurement, limits, rule, "");
   }

@@ -1,16 +1,20 @@
 package kelter.hydraulics.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
+import kelter.core.job.Component;
 import kelter.core.job.Evaluation;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.quantity.Quantity;
+import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 
@@ -21,8 +25,40 @@ import kelter.core.vocabulary.Observable;
  * @param title what is held against what, for a person
  * @param observable what was measured
  * @param source where the limits come from
+ * @param more what to mind beyond the cautions of the procedure
  */
-record Told(String check, String title, Observable observable, Source source) {
+record Told(String check, String title, Observable observable, Source source, List<Caution> more) {
+
+  Told(String check, String title, Observable observable, Source source) {
+    this(check, title, observable, source, List.of());
+  }
+
+  Told minding(Caution caution) {
+    return new Told(check, title, observable, source, List.of(caution));
+  }
+
+  /**
+   * A finding for each measurement of the observable.
+   *
+   * @param limits the limits of a measurement; if it throws, the finding has no verdict and says
+   *     why
+   */
+  List<Finding> each(
+      Job job,
+      Component component,
+      DecisionRule rule,
+      String remark,
+      Function<Measurement, Limits> limits) {
+    List<Finding> findings = new ArrayList<>();
+    for (Measurement measurement : job.measurements(component.id(), observable.id())) {
+      try {
+        findings.add(finding(job, measurement, limits.apply(measurement), rule, remark));
+      } catch (IllegalArgumentException impossible) {
+        findings.add(without(job, measurement, impossible.getMessage()));
+      }
+    }
+    return findings;
+  }
 
   private static final Limits NO_LIMITS =
       new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
@@ -52,8 +88,14 @@ record Told(String check, String title, Observable observable, Source source) {
         judgement,
         limits,
         source,
-        List.copyOf(observable.procedure().cautions()),
+        cautions(),
         remark);
+  }
+
+  private List<Caution> cautions() {
+    List<Caution> all = new ArrayList<>(observable.procedure().cautions());
+    all.addAll(more);
+    return all;
   }
 
   private String shown(Job job, Measurement measurement) {

@@ -12,15 +12,18 @@ public sealed interface Motor {
    * @param hydraulic the torque that the water would take at rated speed; it grows with the square
    *     of the speed; not negative
    * @param drag the torque of bearings, seals and rubbing, whatever the speed; not negative
+   * @param supply what the motor is fed with
    * @return the speed as a ratio of the rated one; 0 if the motor cannot turn the load
    */
-  double speed(double hydraulic, double drag);
+  double speed(double hydraulic, double drag, Supply supply);
 
   /**
    * A motor whose speed falls in proportion to its torque, as an induction motor's does up to its
-   * pull-out torque: n = n0 (1 − s T / T_rated).
+   * pull-out torque: n = n0 (1 − s T / T_rated). The synchronous speed n0 goes with the frequency,
+   * the torque for a given lag behind it, and the pull-out torque, with the square of the flux.
    *
-   * <p>Source: the straight part of the torque curve, as in any handbook of electric machines.
+   * <p>Source: the straight part of the torque curve, as in any handbook of electric machines; the
+   * square of the voltage as in E. E. Kimberly, Electrical Engineering, section 20.16.
    *
    * @param ratedSlip the slip at the rated point, as a ratio of the synchronous speed, above 0 and
    *     below 0.5; small motors have 0.03 to 0.15 (from memory)
@@ -44,21 +47,26 @@ public sealed interface Motor {
     }
 
     @Override
-    public double speed(double hydraulic, double drag) {
-      if (drag >= pullOut) {
+    public double speed(double hydraulic, double drag, Supply supply) {
+      double strength = supply.flux() * supply.flux();
+      if (drag >= pullOut * strength) {
         return 0;
       }
-      // r = (1 - s (h r² + d)) / (1 - s), so that r = 1 at h + d = 1: a quadratic in r.
-      double slip = ratedSlip / (1 - ratedSlip);
-      double constant = 1 / (1 - ratedSlip) - slip * drag;
-      double curvature = slip * hydraulic;
+      // r = (f - s (h r² + d) / strength) / (1 - s), so that r = 1 at h + d = 1: a quadratic in r.
+      double lag = ratedSlip / (1 - ratedSlip) / strength;
+      double constant = supply.frequency() / (1 - ratedSlip) - lag * drag;
+      if (constant <= 0) {
+        return 0;
+      }
+      double curvature = lag * hydraulic;
       // The root in the form that stays exact where the curvature goes to zero.
       return 2 * constant / (1 + Math.sqrt(1 + 4 * curvature * constant));
     }
   }
 
   /**
-   * A synchronous motor: rated speed up to its pull-out torque, and then none.
+   * A synchronous motor: the speed of the supply up to its pull-out torque, and then none. A
+   * permanent magnet pulls in proportion to the flux that the supply makes.
    *
    * @param pullOut the greatest torque, as a ratio of the rated one, above 1; small
    *     permanent-magnet drain pumps have about 1.5 to 2 (from memory)
@@ -77,14 +85,16 @@ public sealed interface Motor {
     }
 
     @Override
-    public double speed(double hydraulic, double drag) {
-      return hydraulic + drag <= pullOut ? 1 : 0;
+    public double speed(double hydraulic, double drag, Supply supply) {
+      double ratio = supply.frequency();
+      return hydraulic * ratio * ratio + drag <= pullOut * supply.flux() ? ratio : 0;
     }
   }
 
   /**
    * A motor behind an inverter that holds its speed until the current, and with it the torque,
-   * reaches its limit, and then gives way.
+   * reaches its limit, and then gives way. What the inverter itself is fed with makes no
+   * difference.
    *
    * @param limit the greatest torque, as a ratio of the rated one, 1 or more
    */
@@ -102,7 +112,7 @@ public sealed interface Motor {
     }
 
     @Override
-    public double speed(double hydraulic, double drag) {
+    public double speed(double hydraulic, double drag, Supply supply) {
       if (hydraulic + drag <= limit) {
         return 1;
       }

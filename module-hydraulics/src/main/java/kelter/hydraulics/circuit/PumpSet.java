@@ -25,9 +25,15 @@ import kelter.hydraulics.solve.SquareSecant;
  * @param ratedFlow the flow rate at the rated point in m3/s, above 0
  * @param noFlowTorque the torque at no flow as a ratio of that at the rated point, above 0, below 1
  * @param condition the condition that it is in
+ * @param supply what its motor is fed with; the curve is that at the rated supply
  */
 public record PumpSet(
-    PumpCurve curve, Motor motor, double ratedFlow, double noFlowTorque, PumpCondition condition) {
+    PumpCurve curve,
+    Motor motor,
+    double ratedFlow,
+    double noFlowTorque,
+    PumpCondition condition,
+    Supply supply) {
 
   /** The last step of a solve as a ratio of run-out; its error is about the square of that. */
   private static final double TOLERANCE = 1e-7;
@@ -54,13 +60,43 @@ public record PumpSet(
   }
 
   /**
+   * A pump at its rated supply.
+   *
+   * @param curve the head over flow, with the motor in order
+   * @param motor how the speed answers to the load
+   * @param ratedFlow the flow rate at the rated point in m3/s, above 0
+   * @param noFlowTorque the torque at no flow as a ratio of that at the rated point, above 0, below
+   *     1
+   * @param condition the condition that it is in
+   * @throws IllegalArgumentException if a figure is impossible
+   */
+  public PumpSet(
+      PumpCurve curve,
+      Motor motor,
+      double ratedFlow,
+      double noFlowTorque,
+      PumpCondition condition) {
+    this(curve, motor, ratedFlow, noFlowTorque, condition, Supply.RATED);
+  }
+
+  /**
    * The same pump in another condition.
    *
    * @param other the condition
    * @return the pump in it
    */
   public PumpSet in(PumpCondition other) {
-    return new PumpSet(curve, motor, ratedFlow, noFlowTorque, other);
+    return new PumpSet(curve, motor, ratedFlow, noFlowTorque, other, supply);
+  }
+
+  /**
+   * The same pump on another supply: a 60 Hz pump on 50 Hz, or one on a low voltage.
+   *
+   * @param other the supply
+   * @return the pump on it
+   */
+  public PumpSet on(Supply other) {
+    return new PumpSet(curve, motor, ratedFlow, noFlowTorque, condition, other);
   }
 
   /**
@@ -139,12 +175,12 @@ public record PumpSet(
   private double shaftSpeed(double q) {
     double own = condition.speed();
     // A motor that is slow by itself meets the torque of water that is turned more slowly.
-    return own * motor.speed(waterTorque(q) * own * own, condition.drag());
+    return own * motor.speed(waterTorque(q) * own * own, condition.drag(), supply);
   }
 
   /** The speed of the impeller as a ratio of that in order at the same place of the curve. */
   private double impellerRatio(double q, double shaftSpeed) {
-    double inOrder = motor.speed(goodTorque(q), 0);
+    double inOrder = motor.speed(goodTorque(q), 0, Supply.RATED);
     return condition.grip() * shaftSpeed / (inOrder > 0 ? inOrder : 1);
   }
 

@@ -46,13 +46,29 @@ public final class PumpWithMotor {
   private static final Range GRIP =
       new Range("grip", "speed of the impeller by the shaft's", QuantityKind.PERCENT, 0.05, 1);
 
+  private static final Range FREQUENCY =
+      new Range(
+          "supply-frequency",
+          "frequency of the supply by the rated one (60 Hz on 50 Hz: 1.2)",
+          QuantityKind.RATIO,
+          0.55,
+          1.45);
+  private static final Range VOLTAGE =
+      new Range(
+          "supply-voltage",
+          "voltage of the supply by the rated one",
+          QuantityKind.RATIO,
+          0.55,
+          1.45);
+
   /** The point by name. */
   public static final Calculation CALCULATION =
       new Calculation(
           "pump-with-motor",
           "Flow rate, head, speed and load of pump, motor and circuit together",
           "head n^2 Hc(q) meets the circuit at the flow n open-passages q; n from the motor's torque line:"
-              + " slip in proportion to torque, none up to the limit, or as much as the limit allows",
+              + " slip in proportion to torque, none up to the limit, or as much as the limit allows;"
+              + " synchronous speed by supply-frequency, pull-out by the flux (squared for induction)",
           "Outlet above the water; the rated point is the operating point in order; half of the rated torque"
               + " at no flow",
           Source.fromMemory(
@@ -74,7 +90,9 @@ public final class PumpWithMotor {
               DRAG.optional("0 %"),
               OPEN.optional("100 %"),
               GRIP.optional("100 %"),
-              Water.TEMPERATURE.optional("20 Cel")),
+              Water.TEMPERATURE.optional("20 Cel"),
+              FREQUENCY.optional("1"),
+              VOLTAGE.optional("1")),
           List.of(
               new Output("flow", "flow rate", QuantityKind.FLOW),
               new Output("head", "head of the pump", QuantityKind.HEAD),
@@ -102,7 +120,13 @@ public final class PumpWithMotor {
           "lift: even in order the pump lifts %s m at most".formatted(QuantityFormat.plain(p[0])));
     }
     PumpSet set =
-        new PumpSet(PumpAgainstCircuit.curve(p), motor(p), rated, NO_FLOW_TORQUE, condition(p));
+        new PumpSet(
+            PumpAgainstCircuit.curve(p),
+            motor(p),
+            rated,
+            NO_FLOW_TORQUE,
+            condition(p),
+            new Supply(FREQUENCY.check(p[17]), VOLTAGE.check(p[18])));
     OperatingPoint point = set.against(circuit, viscosity);
     return new double[] {
       point.flow(),

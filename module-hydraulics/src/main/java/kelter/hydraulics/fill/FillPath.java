@@ -111,7 +111,12 @@ public record FillPath(
     if (flow <= 0) {
       throw new IllegalArgumentException("static-pressure: without pressure nothing flows");
     }
-    return new double[] {flow, VOLUME.check(p[0]) / flow, path.valvePressure(flow, water)};
+    double time = VOLUME.check(p[0]) / flow;
+    if (Double.isInfinite(time)) {
+      throw new IllegalArgumentException(
+          "regulated-flow: %s m3/s never fills it; 0 stands for no regulator".formatted(flow));
+    }
+    return new double[] {flow, time, path.valvePressure(flow, water)};
   }
 
   /**

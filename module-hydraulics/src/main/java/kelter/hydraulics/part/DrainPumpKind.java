@@ -40,6 +40,13 @@ public final class DrainPumpKind {
       new Characteristic(
           "drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME);
 
+  /** The greatest torque of a motor behind an inverter; without it the motor runs off the mains. */
+  public static final Characteristic TORQUE_LIMIT =
+      new Characteristic(
+          RatedSupply.TORQUE_LIMIT,
+          "greatest torque of a motor behind an inverter, by its rated torque",
+          QuantityKind.PERCENT);
+
   /** Head, at no flow unless a flow rate is stated. */
   public static final Observable HEAD =
       Observable.quantity(
@@ -47,12 +54,44 @@ public final class DrainPumpKind {
           "head of the drain pump, at no flow unless stated",
           QuantityKind.HEAD,
           new Span(0, 6),
-          List.of(Way.AT_FLOW, Way.AT_TEMPERATURE),
+          Way.RUNNING_AT_FLOW,
           Way.running(
               "Put a clear hose on the pump outlet as a standpipe, higher than the pump can lift, start"
                   + " draining and read the height of the water in it above that in the sump.",
               8,
               new Accuracy(0, 0.01),
+              Caution.HOT_WATER,
+              Way.HOSE_END));
+
+  /** Head behind the pump while it drains. */
+  public static final Observable OUTLET_HEAD =
+      Observable.quantity(
+          "outlet-head",
+          "height of the water behind the drain pump while it drains",
+          QuantityKind.HEAD,
+          new Span(0, 6),
+          Way.RUNNING,
+          Way.running(
+              "Set a tee with an upright clear hose between pump and check valve, let it drain, and read"
+                  + " the height of the water in the clear hose above that in the sump.",
+              12,
+              new Accuracy(0, 0.02),
+              Caution.HOT_WATER,
+              Way.HOSE_END));
+
+  /** Head behind the check valve while it drains. */
+  public static final Observable HOSE_HEAD =
+      Observable.quantity(
+          "hose-head",
+          "height of the water behind the check valve while it drains",
+          QuantityKind.HEAD,
+          new Span(0, 6),
+          Way.RUNNING,
+          Way.running(
+              "Set a tee with an upright clear hose between check valve and drain hose, let it drain, and"
+                  + " read the height of the water in the clear hose above that in the sump.",
+              12,
+              new Accuracy(0, 0.02),
               Caution.HOT_WATER,
               Way.HOSE_END));
 
@@ -63,7 +102,7 @@ public final class DrainPumpKind {
           "flow rate at the end of the drain hose",
           QuantityKind.FLOW,
           new Span(0, 60.0 / 60_000),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Let it drain into a bucket with the hose end at its usual height, and take the time for a"
                   + " known volume once the hose runs full.",
@@ -79,7 +118,7 @@ public final class DrainPumpKind {
           "time in which a full drain phase empties the machine",
           QuantityKind.TIME,
           new Span(0, 900),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Fill it as for a cycle, start draining, and take the time until the pump draws air; give up"
                   + " after ten minutes.",
@@ -94,7 +133,7 @@ public final class DrainPumpKind {
           "electric power of the drain pump while it drains",
           QuantityKind.POWER,
           new Span(0, 200),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Read a plug-in power meter while only the drain pump runs, and take off what it shows while"
                   + " the machine stands by.",
@@ -234,6 +273,8 @@ public final class DrainPumpKind {
           "drain pump with strainer, hose and check valve",
           List.of(
               HEAD,
+              OUTLET_HEAD,
+              HOSE_HEAD,
               FLOW,
               DRAIN_TIME,
               POWER,
@@ -249,7 +290,7 @@ public final class DrainPumpKind {
               RETURNED,
               WATER_OUTSIDE,
               DRAINS_SLOWLY),
-          List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE, DRAIN_VOLUME),
+          List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE, DRAIN_VOLUME, TORQUE_LIMIT),
           List.of(HEAD_CURVE));
 
   private DrainPumpKind() {}

@@ -43,6 +43,16 @@ public final class InletValveKind {
   public static final Characteristic HOSE_BORE =
       new Characteristic("hose-bore", "inner diameter of the fill hose", QuantityKind.LENGTH);
 
+  /** The length of the pipe of the house. */
+  public static final Characteristic PIPE_LENGTH =
+      new Characteristic(
+          "pipe-length", "length of the pipe from the riser to the tap", QuantityKind.HEAD);
+
+  /** The bore of the pipe of the house. */
+  public static final Characteristic PIPE_BORE =
+      new Characteristic(
+          "pipe-bore", "inner diameter of the pipe from riser to tap", QuantityKind.LENGTH);
+
   /** Flow rate into the machine. */
   public static final Observable FILL_FLOW =
       Observable.quantity(
@@ -145,7 +155,15 @@ public final class InletValveKind {
               CREEPS,
               FILLS_SLOWLY,
               BANGS),
-          List.of(SUPPLY_PRESSURE, USUAL_TAP_FLOW, RATED_FLOW, COEFFICIENT, HOSE_LENGTH, HOSE_BORE),
+          List.of(
+              SUPPLY_PRESSURE,
+              USUAL_TAP_FLOW,
+              RATED_FLOW,
+              COEFFICIENT,
+              HOSE_LENGTH,
+              HOSE_BORE,
+              PIPE_LENGTH,
+              PIPE_BORE),
           List.of());
 
   private InletValveKind() {}

@@ -42,6 +42,13 @@ public final class WashPumpKind {
       new Characteristic(
           "working-level", "water above the pump inlet while it washes", QuantityKind.LENGTH);
 
+  /** The net positive suction head that the pump requires. */
+  public static final Characteristic NPSH_REQUIRED =
+      new Characteristic(
+          "npsh-required",
+          "net positive suction head that the pump requires at its rated flow",
+          QuantityKind.HEAD);
+
   /** The speed of the pump at its rated point. */
   public static final Characteristic RATED_SPEED =
       new Characteristic("rated-speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED);
@@ -53,6 +60,13 @@ public final class WashPumpKind {
           "speed of the spray arm of a good machine",
           QuantityKind.ROTATIONAL_SPEED);
 
+  /** The greatest torque of a motor behind an inverter; without it the motor runs off the mains. */
+  public static final Characteristic TORQUE_LIMIT =
+      new Characteristic(
+          RatedSupply.TORQUE_LIMIT,
+          "greatest torque of a motor behind an inverter, by its rated torque",
+          QuantityKind.PERCENT);
+
   /** Head, at no flow unless a flow rate is stated. */
   public static final Observable HEAD =
       Observable.quantity(
@@ -60,7 +74,7 @@ public final class WashPumpKind {
           "head of the wash pump, at no flow unless stated",
           QuantityKind.HEAD,
           new Span(0, 15),
-          List.of(Way.AT_FLOW, Way.AT_TEMPERATURE),
+          Way.RUNNING_AT_FLOW,
           Way.running(
               "Close the outlet of the pump with a plug that carries a gauge, run it for a few seconds"
                   + " only, and turn the reading into a height of water above that in the sump.",
@@ -76,7 +90,7 @@ public final class WashPumpKind {
           "gauge pressure in the spray arm",
           QuantityKind.GAUGE_PRESSURE,
           new Span(0, 120_000),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Fit a gauge in place of one jet or at the arm's bearing, lead its hose out through the door"
                   + " seal, hold the gauge at the height of the jets and read it while it washes.",
@@ -91,7 +105,7 @@ public final class WashPumpKind {
           "gauge pressure at the pump inlet",
           QuantityKind.GAUGE_PRESSURE,
           new Span(-90_000, 5_000),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Fit a gauge between filter and pump and read it while it washes; a suction shows below"
                   + " zero.",
@@ -106,7 +120,7 @@ public final class WashPumpKind {
           "electric power of the wash pump while it washes",
           QuantityKind.POWER,
           new Span(0, 1500),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Read a plug-in power meter while the pump washes with the heater off, and take off what it"
                   + " shows while the machine stands by.",
@@ -121,7 +135,7 @@ public final class WashPumpKind {
           "speed of the wash pump",
           QuantityKind.ROTATIONAL_SPEED,
           new Span(0, 100),
-          List.of(Way.AT_TEMPERATURE),
+          Way.RUNNING,
           Way.running(
               "Read the speed at the motor's far shaft end with an optical tachometer, or from the tone of"
                   + " its hum with a frequency meter.",
@@ -270,8 +284,10 @@ public final class WashPumpKind {
               PASSAGE_LENGTH,
               PASSAGE_BORE,
               WORKING_LEVEL,
+              NPSH_REQUIRED,
               RATED_SPEED,
-              RATED_ARM_SPEED),
+              RATED_ARM_SPEED,
+              TORQUE_LIMIT),
           List.of(HEAD_CURVE));
 
   private WashPumpKind() {}

@@ -23,6 +23,22 @@ final class Way {
   static final Characteristic AT_TEMPERATURE =
       new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE);
 
+  /** The frequency of the supply. */
+  static final Characteristic AT_FREQUENCY =
+      new Characteristic(RatedSupply.FREQUENCY, "frequency of the supply", QuantityKind.FREQUENCY);
+
+  /** The voltage of the supply. */
+  static final Characteristic AT_VOLTAGE =
+      new Characteristic(
+          RatedSupply.VOLTAGE, "voltage at the pump while it runs", QuantityKind.VOLTAGE);
+
+  /** What may be stated about a pump that runs. */
+  static final List<Characteristic> RUNNING = List.of(AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
+
+  /** What may be stated about a head. */
+  static final List<Characteristic> RUNNING_AT_FLOW =
+      List.of(AT_FLOW, AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
+
   /** Parts that turn behind an opening. */
   static final Caution TURNING =
       new Caution(

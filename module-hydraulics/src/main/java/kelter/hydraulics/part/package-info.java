@@ -1,5 +1,6 @@
 /**
  * The kinds of components of which this module speaks: what can be measured or seen on them and
- * how, and what their service figures are called. It knows neither checks nor faults.
+ * how, what their service figures are called, and what a pump was made for. It knows neither checks
+ * nor faults.
  */
 package kelter.hydraulics.part;

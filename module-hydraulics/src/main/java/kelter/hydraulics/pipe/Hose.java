@@ -50,6 +50,9 @@ public record Hose(double length, double bore, double roughness, double lossCoef
   /** The largest roughness for which the friction law was made, as a ratio of the bore. */
   private static final double ROUGHEST = 0.05;
 
+  /** Less than a drop in a year: no flow, in m3/s; below it the friction factor overflows. */
+  private static final double NO_FLOW = 1e-15;
+
   /** The loss of head by name. */
   public static final Calculation CALCULATION =
       new Calculation(
@@ -93,7 +96,7 @@ public record Hose(double length, double bore, double roughness, double lossCoef
     double flow = Math.max(0, FLOW.check(p[0]));
     double viscosity = Water.at(p[5]).kinematicViscosity();
     double reynolds = hose.reynolds(flow, viscosity);
-    double factor = reynolds == 0 ? 0 : FrictionFactor.value(reynolds, hose.relativeRoughness());
+    double factor = flow < NO_FLOW ? 0 : FrictionFactor.value(reynolds, hose.relativeRoughness());
     return new double[] {hose.headLoss(flow, viscosity), hose.velocity(flow), reynolds, factor};
   }
 
@@ -136,7 +139,7 @@ public record Hose(double length, double bore, double roughness, double lossCoef
    * @return the head in m
    */
   public double headLoss(double flow, double kinematicViscosity) {
-    if (flow <= 0) {
+    if (flow < NO_FLOW) {
       return 0;
     }
     double velocity = velocity(flow);

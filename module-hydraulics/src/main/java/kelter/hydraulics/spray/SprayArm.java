@@ -42,15 +42,20 @@ public record SprayArm(double effectiveArea, double radius, double inclination, 
           QuantityKind.RATIO,
           0,
           1);
+  private static final Range CLOSED =
+      new Range(
+          "closed", "share of the driving jets that are closed", QuantityKind.PERCENT, 0, 0.99);
   private static final Range FRICTION =
       new Range("friction", "torque that the bearing takes", QuantityKind.TORQUE, 0, 10);
+
+  private static final double LEAST_OPEN = 1e-3; // ratio, for an uncertain share near all closed
 
   /** The arm by name. */
   public static final Calculation CALCULATION =
       new Calculation(
           "spray-arm",
           "Torque on a spray arm, whether it turns, and how fast",
-          "v = sqrt(2 pressure/density); flow = 0.62 driving-area v; torque = density flow radius v cos(inclination pi/2);"
+          "v = sqrt(2 pressure/density); flow = 0.62 driving-area (1 - closed) v; torque = density flow radius v cos(inclination pi/2);"
               + " speed = (v cos - friction/(density flow radius)) / (2 pi radius)",
           "Water along the axis, jets into free air; the air's drag is left out, so a real arm is slower;"
               + " speed 0 where the bearing takes more than the torque",
@@ -61,7 +66,8 @@ public record SprayArm(double effectiveArea, double radius, double inclination, 
               RADIUS.required(),
               LEAN.optional("0.5"),
               FRICTION.optional("0 N.m"),
-              Water.TEMPERATURE.optional("20 Cel")),
+              Water.TEMPERATURE.optional("20 Cel"),
+              CLOSED.optional("0 %")),
           List.of(
               new Output("torque", "torque on the arm at rest", QuantityKind.TORQUE),
               new Output("speed", "speed that it reaches", QuantityKind.ROTATIONAL_SPEED),
@@ -87,9 +93,10 @@ public record SprayArm(double effectiveArea, double radius, double inclination, 
     Water water = Water.at(p[5]);
     double head = water.head(Math.max(0, PRESSURE.check(p[0])));
     double lean = Math.max(0, Math.min(1, LEAN.check(p[3]))) * Math.PI / 2;
+    double open = Math.max(LEAST_OPEN, 1 - Math.max(0, CLOSED.check(p[6])));
     SprayArm arm =
         new SprayArm(
-            TorricelliJet.SHARP_EDGE * AREA.check(p[1]),
+            TorricelliJet.SHARP_EDGE * AREA.check(p[1]) * open,
             RADIUS.check(p[2]),
             lean,
             Math.max(0, FRICTION.check(p[4])));

@@ -39,6 +39,9 @@ public final class NpshAvailable {
   private static final Range LOSS =
       new Range("head-loss", "loss of filter and passage", QuantityKind.HEAD, 0, 50);
 
+  private static final Range LOSS_COEFFICIENT =
+      new Range("loss-coefficient", "filter, entrance and bends", QuantityKind.RATIO, 0.1, 1e5);
+
   /** The head by name. */
   public static final Calculation CALCULATION =
       new Calculation(
@@ -64,7 +67,40 @@ public final class NpshAvailable {
             return new double[] {npsh, water.head(water.vapourPressure())};
           });
 
+  private static final Range REQUIRED =
+      new Range("npsh-required", "what the pump needs", QuantityKind.HEAD, 0, 20);
+
+  /** The flow rate at which cavitation begins, by name. */
+  public static final Calculation ONSET =
+      new Calculation(
+          "cavitation-onset",
+          "Flow rate at which a pump begins to cavitate behind a filter or passage",
+          "npsh-available(level, temperature) - (f length/bore + loss-coefficient) v^2/(2 g) ="
+              + " npsh-required; flow = v pi/4 bore^2",
+          "Water of 0 to 100 Cel in an open sump; npsh-required as at that flow; flow 0 where it cavitates"
+              + " without any",
+          Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
+          List.of(
+              REQUIRED.required(),
+              LEVEL.required(),
+              Water.TEMPERATURE.required(),
+              Hose.LENGTH.optional("0.3 m"),
+              Hose.BORE.required(),
+              LOSS_COEFFICIENT.optional("5"),
+              AIR.optional("101.325 kPa")),
+          List.of(new Output("flow", "flow rate at which it begins", QuantityKind.FLOW)),
+          List.of(Caution.HOT_WATER),
+          NpshAvailable::onset);
+
   private NpshAvailable() {}
+
+  private static double[] onset(double[] p) {
+    Hose passage = new Hose(p[3], p[4], 0, LOSS_COEFFICIENT.check(p[5]));
+    return new double[] {
+      onsetOfCavitation(
+          Water.at(p[2]), AIR.check(p[6]), LEVEL.check(p[1]), passage, REQUIRED.check(p[0]))
+    };
+  }
 
   /**
    * The head available.

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.Nameplate;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -60,6 +62,34 @@ class ChecksTest {
     List<Finding> findings = findings(job);
     assertEquals(1, findings.size());
     return findings.get(0);
+  }
+
+  private static Finding named(Job job, String id) {
+    return findings(job).stream()
+        .filter(f -> f.id().startsWith(id + "."))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Conditions at(String name, Quantity figure) {
+    return new Conditions(Map.of(name, figure));
+  }
+
+  private static Component with(Component component, String name, Quantity figure) {
+    Map<String, Quantity> figures = new HashMap<>(component.figures());
+    figures.put(name, figure);
+    return new Component(
+        component.id(),
+        component.kind(),
+        component.nameplate(),
+        figures,
+        component.curves(),
+        component.source());
+  }
+
+  private static Measurement suction(double kilopascals, Conditions conditions) {
+    Quantity pressure = Quantity.of(kilopascals, "kPa", QuantityKind.GAUGE_PRESSURE);
+    return read("wash-pump", "inlet-pressure", pressure, conditions);
   }
 
   private static Measurement head(double metres, Conditions conditions) {
@@ -178,5 +208,190 @@ class ChecksTest {
             SampleMachines.levelSensor(),
             read("level-sensor", "pressure-kept", kept, Conditions.NONE));
     assertEquals(Verdict.DOES_NOT_CONFORM, only(job).verdict());
+  }
+
+  /**
+   * At 80 °C an open sump offers (101.325 - 47.415) kPa / (971.79 kg/m3 9.80665 m/s2) = 5.657 m
+   * (arithmetic on IAPWS figures); a pump that needs 2 m may be sucked down to 3.657 m, 34.85 kPa.
+   */
+  @Test
+  void hotWaterBoilsBeforeThePump() {
+    Conditions hot = at("temperature", Quantity.of(80, "Cel", QuantityKind.TEMPERATURE));
+    Component pump =
+        with(SampleMachines.washPump(), "npsh-required", Quantity.of(2, "m", QuantityKind.HEAD));
+    Finding boils = named(job(pump, suction(-45, hot)), "suction-cavitation");
+    assertEquals(-34_850, boils.limits().low(), 15);
+    assertEquals(Verdict.DOES_NOT_CONFORM, boils.verdict());
+    assertFalse(boils.cautions().isEmpty());
+    assertEquals(
+        Verdict.CONFORMS, named(job(pump, suction(-5, hot)), "suction-cavitation").verdict());
+  }
+
+  @Test
+  void suctionWithoutATemperatureHasNoVerdict() {
+    Finding finding =
+        named(job(SampleMachines.washPump(), suction(-5, Conditions.NONE)), "suction-cavitation");
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("temperature"), finding.remark());
+  }
+
+  /** Common practice, no source: a clean filter takes 0.3 m, 2.9 kPa, at most. */
+  @Test
+  void cloggedFilter() {
+    Component pump = SampleMachines.washPump();
+    Job clogged = job(pump, suction(-9, Conditions.NONE));
+    assertEquals(Verdict.DOES_NOT_CONFORM, named(clogged, "suction-filter").verdict());
+    Job clean = job(pump, suction(-0.5, Conditions.NONE));
+    assertEquals(Verdict.CONFORMS, named(clean, "suction-filter").verdict());
+  }
+
+  /** Common practice, no source: three quarters of 60 mm are 45 mm. */
+  @Test
+  void lowWaterDrawsAir() {
+    Quantity low = Quantity.of(25, "mm", QuantityKind.LENGTH);
+    Finding finding =
+        only(job(SampleMachines.washPump(), read("wash-pump", "level", low, Conditions.NONE)));
+    assertEquals(0.045, finding.limits().low(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.remark().contains("9.8"), finding.remark());
+  }
+
+  /** Common practice, no source: one jet in ten; 60 % of 30 rpm are 18 rpm. */
+  @Test
+  void sprayArm() {
+    Component pump = SampleMachines.washPump();
+    Quantity closed = Quantity.of(30, "%", QuantityKind.PERCENT);
+    Job clogged = job(pump, read("wash-pump", "jets-closed", closed, Conditions.NONE));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(clogged).verdict());
+    Quantity still = Quantity.of(0, "{rev}/min", QuantityKind.ROTATIONAL_SPEED);
+    Job stopped = job(pump, read("wash-pump", "arm-speed", still, Conditions.NONE));
+    assertEquals(18.0 / 60, only(stopped).limits().low(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(stopped).verdict());
+  }
+
+  /** 16 L drain in 16 L / (0.85 Q); the weight of 16 L of water is 16 kg. */
+  @Test
+  void drainTime() {
+    Quantity slow = Quantity.of(150, "s", QuantityKind.TIME);
+    Finding finding =
+        only(
+            job(
+                SampleMachines.drainPump(),
+                read("drain-pump", "drain-time", slow, Conditions.NONE)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(
+        finding.cautions().stream().anyMatch(c -> c.text().contains("16 kg")),
+        finding.cautions().toString());
+    double flow = 16e-3 / finding.limits().high() / 0.85;
+    Quantity weak = Quantity.ofSi(0.8 * flow, 0, QuantityKind.FLOW);
+    assertEquals(
+        0.85 * flow,
+        only(job(SampleMachines.drainPump(), read("drain-pump", "flow", weak, Conditions.NONE)))
+            .limits()
+            .low(),
+        1e-12);
+  }
+
+  /** Common practice, no source: 0.8 m as the job says, give or take 0.15 m; 0.4 to 1 m else. */
+  @Test
+  void heightOfTheHose() {
+    Quantity high = Quantity.of(1.3, "m", QuantityKind.HEAD);
+    Measurement lift = read("drain-pump", "lift", high, Conditions.NONE);
+    Finding finding = only(job(SampleMachines.drainPump(), lift));
+    assertEquals(0.95, finding.limits().high(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertTrue(finding.remark().contains("2 m at most"), finding.remark());
+    Component bare =
+        new Component(
+            "drain-pump",
+            "drain-pump",
+            Nameplate.UNREADABLE,
+            Map.of(),
+            Map.of(),
+            SampleMachines.drainPump().source());
+    assertEquals(1, only(job(bare, lift)).limits().high());
+  }
+
+  /** A metre of 19 mm bore holds 0.2835 L (arithmetic on the circle), 1.8 m 0.510 L. */
+  @Test
+  void backflow() {
+    Quantity much = Quantity.of(0.45, "L", QuantityKind.VOLUME);
+    Finding finding =
+        only(
+            job(
+                SampleMachines.drainPump(),
+                read("drain-pump", "returned-volume", much, Conditions.NONE)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+    assertEquals(0.25 * 0.510e-3 + 0.02e-3, finding.limits().high(), 0.5e-6);
+  }
+
+  /** Common practice, no source: one and a half times 8 L/min are 12 L/min. */
+  @Test
+  void weakTap() {
+    Quantity weak = Quantity.of(9, "L/min", QuantityKind.FLOW);
+    Finding finding =
+        only(
+            job(
+                SampleMachines.inletValve(),
+                read("inlet-valve", "tap-flow", weak, Conditions.NONE)));
+    assertEquals(12.0 / 60_000, finding.limits().low(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+  }
+
+  @Test
+  void supplyTooStrong() {
+    Quantity strong = Quantity.of(12, "bar", QuantityKind.GAUGE_PRESSURE);
+    Job job =
+        job(
+            SampleMachines.inletValve(),
+            read("inlet-valve", "static-pressure", strong, Conditions.NONE));
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job).verdict());
+  }
+
+  /**
+   * Copper tube handbooks, from memory: the wave runs at about 1300 m/s in copper of 13 mm and 1
+   * mm, so each m/s that is suddenly stopped makes 1.3 MPa. 0.9 MPa are left above a supply of 0.3
+   * MPa: 0.69 m/s, 5.5 L/min; 30 m of pipe make 30 ms sudden.
+   */
+  @Test
+  void surgeOfTheClosingValve() {
+    Component valve =
+        with(
+            with(
+                SampleMachines.inletValve(),
+                "pipe-length",
+                Quantity.of(30, "m", QuantityKind.HEAD)),
+            "pipe-bore",
+            Quantity.of(13, "mm", QuantityKind.LENGTH));
+    Quantity fill = Quantity.of(8, "L/min", QuantityKind.FLOW);
+    Measurement flow = read("inlet-valve", "fill-flow", fill, Conditions.NONE);
+    Finding bangs = named(job(valve, flow), "fill-surge");
+    assertEquals(5.5, bangs.limits().high() * 60_000, 0.3);
+    assertEquals(Verdict.DOES_NOT_CONFORM, bangs.verdict());
+    Component near = with(valve, "pipe-length", Quantity.of(5, "m", QuantityKind.HEAD));
+    assertEquals(Verdict.CONFORMS, named(job(near, flow), "fill-surge").verdict());
+    Quantity strong = Quantity.of(13, "bar", QuantityKind.GAUGE_PRESSURE);
+    Measurement supply = read("inlet-valve", "static-pressure", strong, Conditions.NONE);
+    assertEquals(0, named(job(near, flow, supply), "fill-surge").limits().high());
+  }
+
+  /** (50/60)² of 2.00 m are 1.389 m, give or take 7 %: 1.292 to 1.486 m. */
+  @Test
+  void headOnAnotherFrequency() {
+    Component pump = SampleMachines.drainPump();
+    Nameplate sixty =
+        new Nameplate(
+            Optional.empty(),
+            Optional.of(Quantity.of(60, "Hz", QuantityKind.FREQUENCY)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Component foreign =
+        new Component(pump.id(), pump.kind(), sixty, pump.figures(), pump.curves(), pump.source());
+    Conditions fifty = at("frequency", Quantity.of(50, "Hz", QuantityKind.FREQUENCY));
+    Finding finding = only(job(foreign, head(1.39, fifty)));
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+    assertEquals(1.292, finding.limits().low(), 0.0006);
+    assertEquals(1.486, finding.limits().high(), 0.0006);
   }
 }

@@ -139,26 +139,26 @@ class OperatingPointTest {
   @Test
   void slipLine() {
     Motor motor = new Motor.Induction(0.08, 2.3);
-    assertEquals(1, motor.speed(1, 0), 1e-12);
-    assertEquals(1, motor.speed(0.4, 0.6), 1e-12);
-    assertEquals(0.96 / 0.92, motor.speed(0, 0.5), 1e-12);
-    assertEquals(1 / 0.92, motor.speed(0, 0), 1e-12);
-    assertEquals(0, motor.speed(1, 2.4));
+    assertEquals(1, motor.speed(1, 0, Supply.RATED), 1e-12);
+    assertEquals(1, motor.speed(0.4, 0.6, Supply.RATED), 1e-12);
+    assertEquals(0.96 / 0.92, motor.speed(0, 0.5, Supply.RATED), 1e-12);
+    assertEquals(1 / 0.92, motor.speed(0, 0, Supply.RATED), 1e-12);
+    assertEquals(0, motor.speed(1, 2.4, Supply.RATED));
   }
 
   @Test
   void synchronousMotorKeepsStepOrStops() {
     Motor motor = new Motor.Synchronous(1.7);
-    assertEquals(1, motor.speed(1, 0.69));
-    assertEquals(0, motor.speed(1, 0.71));
+    assertEquals(1, motor.speed(1, 0.69, Supply.RATED));
+    assertEquals(0, motor.speed(1, 0.71, Supply.RATED));
   }
 
   /** At its limit the torque of water and drag together is the limit: h r² + d = limit. */
   @Test
   void inverterGivesWay() {
     Motor motor = new Motor.Inverter(1.1);
-    assertEquals(1, motor.speed(1, 0.05));
-    double r = motor.speed(1, 0.6);
+    assertEquals(1, motor.speed(1, 0.05, Supply.RATED));
+    double r = motor.speed(1, 0.6, Supply.RATED);
     assertEquals(1.1, r * r + 0.6, 1e-12);
   }
 

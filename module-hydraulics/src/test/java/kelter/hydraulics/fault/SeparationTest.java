@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Component;
@@ -115,6 +115,50 @@ class SeparationTest {
             .map(m -> m.question().observable().id())
             .collect(Collectors.toSet());
     assertTrue(next.contains("strainer") || next.contains("hose-narrowed"), next.toString());
+  }
+
+  /**
+   * Without a look only the pressure on one side of the pump tells a restriction before it from one
+   * behind it: the pump's head rises in both, but before it the suction takes it all (energy
+   * equation). The plan asks for it.
+   */
+  @Test
+  void theHeadBehindThePumpTellsBeforeFromBehind() {
+    Component drain = SampleMachines.drainPump();
+    figure(drain, "head", 2.01, "m", QuantityKind.HEAD);
+    figure(drain, "flow", 9, "L/min", QuantityKind.FLOW);
+    figure(drain, "lift", 0.8, "m", QuantityKind.HEAD);
+    Diagnosis open = diagnose(drain);
+    assertTrue(
+        open.next().stream().anyMatch(m -> m.question().observable().id().equals("outlet-head")));
+    figure(drain, "outlet-head", 0.88, "m", QuantityKind.HEAD);
+    Diagnosis before = diagnose(drain);
+    assertTrue(probability(before, "strainer-clogged") > 10 * probability(before, "hose-clogged"));
+    read.remove(read.size() - 1);
+    figure(drain, "outlet-head", 1.6, "m", QuantityKind.HEAD);
+    Diagnosis behind = diagnose(drain);
+    assertTrue(probability(behind, "hose-clogged") > 10 * probability(behind, "strainer-clogged"));
+  }
+
+  /**
+   * Filter and jets of a wash pump: full head at no flow, slow arm, little power. They stay within
+   * a factor of three of each other, and one of the readings that tell them apart comes first.
+   */
+  @Test
+  void filterAndJetsStayTogetherUntilAGaugeOrALookTells() {
+    Component wash = SampleMachines.washPump();
+    figure(wash, "head", 3.4, "m", QuantityKind.HEAD);
+    figure(wash, "power", 66, "W", QuantityKind.POWER);
+    Diagnosis open = diagnose(wash);
+    double filter = probability(open, "inlet-clogged");
+    double jets = probability(open, "jets-clogged");
+    assertTrue(filter / jets > 1 / 3.0 && filter / jets < 3, filter + " and " + jets);
+    Set<String> telling =
+        Set.of("noise", "filter", "jets-closed", "jet-pressure", "inlet-pressure", "arm-speed");
+    String first = open.next().get(0).question().observable().id();
+    assertTrue(telling.contains(first), first);
+    figure(wash, "inlet-pressure", -9, "kPa", QuantityKind.GAUGE_PRESSURE);
+    assertEquals(Set.of("inlet-clogged"), best(diagnose(wash)));
   }
 
   @Test

@@ -2,6 +2,7 @@ package kelter.hydraulics.spray;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kelter.hydraulics.water.StandardGravity;
 import org.junit.jupiter.api.Test;
@@ -40,5 +41,21 @@ class SprayArmTest {
     double head = 100 / (2 * StandardGravity.G);
     assertEquals(0, new SprayArm(1e-4, 0.2, Math.PI / 3, 1.1).speed(head, 1000));
     assertThrows(IllegalArgumentException.class, () -> new SprayArm(0, 0.2, 0, 0));
+  }
+
+  /**
+   * At the same pressure each jet keeps its momentum: with half of them closed half the torque is
+   * left (moment of momentum), and a bearing that took 0.6 of it now stops the arm.
+   */
+  @Test
+  void closedJetsStopTheArm() {
+    double[] open = {10_000, 1e-4, 0.2, 0.5, 0, 293.15, 0};
+    double[] torque = SprayArm.CALCULATION.law().apply(open);
+    open[6] = 0.5;
+    assertEquals(torque[0] / 2, SprayArm.CALCULATION.law().apply(open)[0], 1e-12);
+    open[4] = 0.6 * torque[0];
+    assertEquals(0, SprayArm.CALCULATION.law().apply(open)[1]);
+    open[6] = 0;
+    assertTrue(SprayArm.CALCULATION.law().apply(open)[1] > 0);
   }
 }

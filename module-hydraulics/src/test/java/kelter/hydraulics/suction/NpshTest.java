@@ -61,4 +61,59 @@ class NpshTest {
         NpshAvailable.onsetOfCavitation(
             Water.at(372.15), Water.STANDARD_ATMOSPHERE, 0.05, filter, 1));
   }
+
+  /**
+   * Crane TP-410, problem 7.32, read backwards: what is left of 13.89 ft after 6 ft of loss is the
+   * pump's need, so cavitation begins where the loss is 6 ft. With a single loss coefficient of 1
+   * that is a velocity of sqrt(2 g 6 ft) = 5.99 m/s, 47.0 L/s through 100 mm (arithmetic).
+   */
+  @Test
+  void onsetOfAHandbook() {
+    double flow =
+        NpshAvailable.onsetOfCavitation(
+            Water.at((60 + 459.67) / 1.8),
+            (5 + 14.7) * PSI,
+            -25 * FOOT,
+            new Hose(0, 0.1, 0, 1),
+            13.89 * FOOT);
+    assertEquals(0.0470, flow, 0.0003);
+  }
+
+  /**
+   * By name, an open sump: 5.707 m at 80 °C and 50 mm (arithmetic above) with a need of 4.707 m
+   * leave 1 m for a single loss coefficient of 1: sqrt(2 g) is 4.4287 m/s (free fall, any table),
+   * 1.391 L/s through 20 mm.
+   */
+  @Test
+  void onsetByName() {
+    Computation computation =
+        Computation.of(
+            NpshAvailable.ONSET,
+            Map.of(
+                "npsh-required", "4.707 m",
+                "level", "0.05 m",
+                "temperature", "80 Cel",
+                "length", "0 m",
+                "bore", "20 mm",
+                "loss-coefficient", "1"));
+    assertEquals(1.391e-3, computation.results().get(0).quantity().si(), 0.002e-3);
+  }
+
+  /**
+   * ANSI/HI 9.8-1998 gives the submergence in US units as S = D + 0.574 Q / D^1.5 (inches, US
+   * gallons in a minute), from memory: 10 in and 2000 gpm need 46.3 in.
+   */
+  @Test
+  void submergenceInUsUnits() {
+    double inch = 0.0254;
+    assertEquals(46.3, CriticalSubmergence.of(2000 * 6.30902e-5, 10 * inch) / inch, 0.1);
+  }
+
+  /** At a Froude number of 1 the standard asks for 3.3 diameters, without flow for one. */
+  @Test
+  void submergenceByFroude() {
+    double flow = Math.sqrt(9.80665 * 0.02) * Math.PI / 4 * 0.02 * 0.02;
+    assertEquals(3.3 * 0.02, CriticalSubmergence.of(flow, 0.02), 1e-9);
+    assertEquals(0.02, CriticalSubmergence.of(0, 0.02));
+  }
 }

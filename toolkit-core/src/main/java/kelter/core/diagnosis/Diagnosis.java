@@ -2,6 +2,7 @@ package kelter.core.diagnosis;
 
 import java.util.List;
 import java.util.Objects;
+import kelter.core.source.Source;
 
 /**
  * What the readings of a job say about the machine.
@@ -13,6 +14,7 @@ import java.util.Objects;
  * @param next what to measure next, in the order in which it should be done
  * @param plan the remedies in the order in which they should be tried
  * @param notUsed readings that no fault model forecasts, {@code component.observable}
+ * @param basis what the result rests on
  */
 public record Diagnosis(
     List<RankedState> ranking,
@@ -21,7 +23,8 @@ public record Diagnosis(
     Unexplained unexplained,
     List<NextMeasurement> next,
     List<PlanStep> plan,
-    List<String> notUsed) {
+    List<String> notUsed,
+    Basis basis) {
 
   /** Copies the lists. */
   public Diagnosis {
@@ -31,7 +34,86 @@ public record Diagnosis(
     plan = List.copyOf(plan);
     notUsed = List.copyOf(notUsed);
     Objects.requireNonNull(unexplained);
+    Objects.requireNonNull(basis);
   }
+
+  /**
+   * A diagnosis of which it is not told what it rests on.
+   *
+   * @param ranking the states of the machine, the likeliest first
+   * @param faults every fault by its own probability, the likeliest first
+   * @param healthy the probability that nothing is wrong, from 0 to 1
+   * @param unexplained what no known fault explains
+   * @param next what to measure next, in the order in which it should be done
+   * @param plan the remedies in the order in which they should be tried
+   * @param notUsed readings that no fault model forecasts, {@code component.observable}
+   */
+  public Diagnosis(
+      List<RankedState> ranking,
+      List<FaultProbability> faults,
+      double healthy,
+      Unexplained unexplained,
+      List<NextMeasurement> next,
+      List<PlanStep> plan,
+      List<String> notUsed) {
+    this(ranking, faults, healthy, unexplained, next, plan, notUsed, Basis.UNTOLD);
+  }
+
+  /**
+   * What a result rests on, and how far it goes.
+   *
+   * @param conclusion whether the cause is decided, and if not, why not
+   * @param suspects readings that are likelier wrong than right, the likeliest to be wrong first
+   * @param priors the chances before measuring that matter here, the likeliest faults first
+   * @param leftOut a bound of the probability of the pairs of faults that were left out, from 0 to
+   *     1
+   * @param enough whether no further reading is worth its time: it would not change what is done
+   */
+  public record Basis(
+      Conclusion conclusion,
+      List<Suspect> suspects,
+      List<Prior> priors,
+      double leftOut,
+      boolean enough) {
+
+    /** Nothing is told. */
+    public static final Basis UNTOLD =
+        new Basis(
+            new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure"),
+            List.of(),
+            List.of(),
+            0,
+            false);
+
+    /** Copies the lists. */
+    public Basis {
+      Objects.requireNonNull(conclusion);
+      suspects = List.copyOf(suspects);
+      priors = List.copyOf(priors);
+    }
+  }
+
+  /**
+   * A reading that does not fit, to be taken again.
+   *
+   * @param component the id of the component
+   * @param observable the word for the observable
+   * @param shown the reading as it is told to a person
+   * @param probability that the reading is wrong altogether, from 0 to 1
+   */
+  public record Suspect(String component, String observable, String shown, double probability) {}
+
+  /**
+   * What was held of a fault before anything was measured.
+   *
+   * @param fault the fault
+   * @param probability its prior probability, as used
+   * @param source where it comes from
+   * @param turning by what the prior odds of the fault would have to be multiplied for the
+   *     likeliest state of its group of components to change: below 1 for a fault of that state,
+   *     above 1 for another
+   */
+  public record Prior(Fault fault, double probability, Source source, double turning) {}
 
   /**
    * A state of the machine.
@@ -76,8 +158,10 @@ public record Diagnosis(
    * @param bits the binary logarithm of how many times likelier the reading is in this state than
    *     with nothing wrong in its group of components; against "something is wrong that no fault
    *     explains" for the state in which nothing is wrong
+   * @param againstNext the same against the next state of the ranking; NaN if there is none
    */
-  public record Evidence(String component, String observable, String shown, double bits) {}
+  public record Evidence(
+      String component, String observable, String shown, double bits, double againstNext) {}
 
   /**
    * A fault by itself, whatever else is wrong.
@@ -102,8 +186,13 @@ public record Diagnosis(
    *
    * @param question what to measure
    * @param bits what it is expected to tell about the state, in bits
+   * @param minutes how long it takes, from above 0; less where a reading already taken has opened
+   *     the way
+   * @param worth by how much it is expected to lower the cost of the repair, its own time left out,
+   *     in the currency of the job or, where prices are missing, in minutes; not negative; NaN
+   *     where it was not looked at
    */
-  public record NextMeasurement(Question question, double bits) {}
+  public record NextMeasurement(Question question, double bits, double minutes, double worth) {}
 
   /**
    * A remedy in its place of the plan.

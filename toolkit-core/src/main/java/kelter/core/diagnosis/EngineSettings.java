@@ -13,16 +13,18 @@ import kelter.core.source.Source;
  * @param nothingFound the prior probability that nothing is wrong although somebody complains
  * @param soundIfUnasked the prior probability that nothing is wrong if nobody complains
  * @param competentForLiveWork whether measurements on live parts may be proposed
+ * @param mostFaults how many faults of one model a state may hold at once, 1 or 2
  */
 public record EngineSettings(
     double blunder,
     double unexplained,
     double nothingFound,
     double soundIfUnasked,
-    boolean competentForLiveWork) {
+    boolean competentForLiveWork,
+    int mostFaults) {
 
-  /** The usual settings; no live work. */
-  public static final EngineSettings USUAL = new EngineSettings(0.01, 0.03, 0.1, 0.9, false);
+  /** The usual settings: single faults and pairs, no live work. */
+  public static final EngineSettings USUAL = new EngineSettings(0.01, 0.03, 0.1, 0.9, false, 2);
 
   /** Where the chances come from. */
   public static final Source SOURCE =
@@ -31,7 +33,8 @@ public record EngineSettings(
   /**
    * Checks the chances.
    *
-   * @throws IllegalArgumentException if one is not above 0 and below 1
+   * @throws IllegalArgumentException if one is not above 0 and below 1, or a state may hold no
+   *     fault or more than two
    */
   public EngineSettings {
     for (double chance : new double[] {blunder, unexplained, nothingFound, soundIfUnasked}) {
@@ -39,5 +42,19 @@ public record EngineSettings(
         throw new IllegalArgumentException("a chance of the engine lies above 0 and below 1");
       }
     }
+    if (mostFaults < 1 || mostFaults > 2) {
+      throw new IllegalArgumentException("a state holds one fault or two");
+    }
+  }
+
+  /**
+   * The same for a technician who is competent for live work, or is not.
+   *
+   * @param competent whether measurements on live parts may be proposed
+   * @return the settings
+   */
+  public EngineSettings forLiveWork(boolean competent) {
+    return new EngineSettings(
+        blunder, unexplained, nothingFound, soundIfUnasked, competent, mostFaults);
   }
 }

@@ -2,6 +2,7 @@ package kelter.core.diagnosis;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Ids;
 
@@ -15,9 +16,16 @@ import kelter.core.vocabulary.Ids;
  *     measured; above 0 and below 1
  * @param source where the prior comes from
  * @param remedies what cures it, the least work first; one or more
+ * @param wear how its chance changes with the age of the machine, if that is known
  */
 public record Fault(
-    String id, String component, String title, double prior, Source source, List<Remedy> remedies) {
+    String id,
+    String component,
+    String title,
+    double prior,
+    Source source,
+    List<Remedy> remedies,
+    Optional<Wear> wear) {
 
   /**
    * Checks the figures.
@@ -30,12 +38,44 @@ public record Fault(
     Objects.requireNonNull(title);
     Objects.requireNonNull(source);
     remedies = List.copyOf(remedies);
+    Objects.requireNonNull(wear);
     if (!(prior > 0 && prior < 1)) {
       throw new IllegalArgumentException(id + ": a prior lies above 0 and below 1");
     }
     if (remedies.isEmpty()) {
       throw new IllegalArgumentException(id + ": a fault has a remedy");
     }
+  }
+
+  /**
+   * A fault whose chance does not depend on age as far as is known.
+   *
+   * @param id what is wrong, unique among the faults of the component
+   * @param component the id of the component
+   * @param title what is wrong, for a person
+   * @param prior the probability that a machine that somebody complains of has it, before anything
+   *     is measured; above 0 and below 1
+   * @param source where the prior comes from
+   * @param remedies what cures it, the least work first; one or more
+   */
+  public Fault(
+      String id,
+      String component,
+      String title,
+      double prior,
+      Source source,
+      List<Remedy> remedies) {
+    this(id, component, title, prior, source, remedies, Optional.empty());
+  }
+
+  /**
+   * The same fault with a chance that depends on the age of the machine.
+   *
+   * @param ageing how
+   * @return the fault
+   */
+  public Fault wearing(Wear ageing) {
+    return new Fault(id, component, title, prior, source, remedies, Optional.of(ageing));
   }
 
   /**

@@ -32,6 +32,26 @@ public interface FaultModel {
   List<Question> questions();
 
   /**
+   * What nobody has measured and moves several forecasts together.
+   *
+   * @return none, or a few, always in the same order
+   */
+  default List<SharedQuantity> shared() {
+    return List.of();
+  }
+
+  /**
+   * Whether two faults can be there at the same time. A valve that is stuck open is not stuck shut.
+   *
+   * @param one the place of a fault among {@link #faults}
+   * @param other the place of another
+   * @return whether a state with both is to be weighed; the same for both orders
+   */
+  default boolean mayMeet(int one, int other) {
+    return true;
+  }
+
+  /**
    * Makes ready to answer questions, which may differ from {@link #questions} in their conditions
    * and in nothing else.
    *

@@ -21,7 +21,8 @@ public interface Forecaster {
    * figure or grade greater than zero.
    *
    * @param severity the severity of each fault, in the order of the model's faults, from 0 (not
-   *     there) to 1; not to be changed
+   *     there) to 1, and behind them the deviate of each shared quantity of the model, in standard
+   *     deviations; not to be changed
    * @param value takes the value for each question, in their order
    * @param spread takes the spread for each question, in their order
    */

@@ -20,4 +20,13 @@ public record Question(String component, Observable observable, Conditions condi
     Objects.requireNonNull(observable);
     Objects.requireNonNull(conditions);
   }
+
+  /**
+   * What is asked about, without its conditions.
+   *
+   * @return component and observable, joined by a full stop
+   */
+  public String key() {
+    return component + "." + observable.id();
+  }
 }

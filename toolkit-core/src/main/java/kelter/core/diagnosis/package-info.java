@@ -1,5 +1,5 @@
 /**
- * The diagnosis engine and the contract of the fault models that it reasons with. The modules give
- * physics; the engine reasons. Nothing here knows of pumps or heaters.
+ * What a module tells of the faults of a machine, and what a diagnosis is. Nothing here weighs
+ * anything, and nothing knows of pumps or heaters.
  */
 package kelter.core.diagnosis;

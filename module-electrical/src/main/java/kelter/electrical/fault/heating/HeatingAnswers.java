@@ -54,6 +54,18 @@ final class HeatingAnswers {
 
   private static final double ROOM = 293.15;
 
+  /** Water for washing, K. */
+  private static final double WASH = 313.15;
+
+  /** Tolerance of sensors, as a natural logarithm; common practice, no source. */
+  private static final double SENSOR = 0.03;
+
+  /** What a machine's display and a thermometer beside differ, K; from memory. */
+  private static final double SHOWN_SPREAD = 2;
+
+  /** Relative change of a common thermistor, 1/K; arithmetic on a beta of 3950 K at 40 °C. */
+  private static final double USUAL_SLOPE = -0.0403;
+
   /** How uncertain a temperature is that nobody stated, K. */
   private static final double ROOM_SPREAD = 3;
 
@@ -98,6 +110,9 @@ final class HeatingAnswers {
                 ControlKinds.SENSOR_RESISTANCE,
                 usual(ControlKinds.SENSOR_RESISTANCE)));
       }
+      if (curves.containsKey(sensor.id())) {
+        all.add(new Question(sensor.id(), ControlKinds.SHOWN_ERROR, Conditions.NONE));
+      }
       all.add(new Question(sensor.id(), ControlKinds.OFF_ITS_SEAT, Conditions.NONE));
     }
     group
@@ -113,6 +128,7 @@ final class HeatingAnswers {
             cord -> {
               all.add(new Question(cord.id(), SupplyKinds.APPLIANCE_INSULATION, Conditions.NONE));
               all.add(new Question(cord.id(), SupplyKinds.PLUG_BURNS, Conditions.NONE));
+              all.add(new Question(cord.id(), SupplyKinds.PLUG_HOT, Conditions.NONE));
             });
     return List.copyOf(all);
   }
@@ -155,6 +171,9 @@ final class HeatingAnswers {
     if (question.observable().equals(SupplyKinds.PLUG_BURNS)) {
       return state -> new Forecast(state.plugBurns, 0.15);
     }
+    if (question.observable().equals(SupplyKinds.PLUG_HOT)) {
+      return state -> Forecast.chance(state.plugHot);
+    }
     int place = places.get(question.component());
     return switch (question.observable().id()) {
       case "coil-resistance" -> {
@@ -168,8 +187,11 @@ final class HeatingAnswers {
             return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
           };
       case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);
+      case "burnt-smell" -> state -> Forecast.chance(state.burntSmell[place]);
       case "closed-when-off" -> state -> Forecast.chance(state.closedWhenOff[place]);
       case "off-its-seat" -> state -> Forecast.chance(state.offSeat[place]);
+      case "shown-error" ->
+          shownError(curves.get(question.component()), question.conditions(), place);
       default ->
           curves.containsKey(question.component())
               ? sensor(curves.get(question.component()), question.conditions(), place)
@@ -197,10 +219,28 @@ final class HeatingAnswers {
     if (!Double.isFinite(normal)) {
       return state -> new Forecast(1e3 * state.sensorFactor[place], 3);
     }
-    double warmer = ohm(curve, kelvin + ROOM_SPREAD);
-    double byRoom = Double.isFinite(warmer) ? Math.abs(Math.log(warmer / normal)) : 0.15;
-    double spread = stated ? 0.03 : Math.hypot(0.03, byRoom);
-    return state -> new Forecast(normal * state.sensorFactor[place], spread);
+    double slope = slope(curve, kelvin);
+    double spread = stated ? SENSOR : Math.hypot(SENSOR, ROOM_SPREAD * Math.abs(slope));
+    return state ->
+        new Forecast(
+            normal * state.sensorFactor[place] * Math.exp(slope * state.tooWarm[place]), spread);
+  }
+
+  /** What the machine makes of the sensor: far out where it is open or shorted. */
+  private static Answer<HeatingState> shownError(
+      SensorCurve curve, Conditions conditions, int place) {
+    double slope = slope(curve, conditions.si(Electrical.TEMPERATURE.id(), WASH));
+    return state -> {
+      double byFactor = Math.log(state.sensorFactor[place]) / slope;
+      double error = byFactor + state.tooWarm[place] + state.offBy[place];
+      return new Forecast(error, Math.hypot(SHOWN_SPREAD, 0.3 * error));
+    };
+  }
+
+  /** Relative change of resistance for each kelvin, 1/K; that of common thermistors outside. */
+  private static double slope(SensorCurve curve, double kelvin) {
+    double change = Math.log(ohm(curve, kelvin + 1) / ohm(curve, kelvin - 1)) / 2;
+    return Double.isFinite(change) && change != 0 ? change : USUAL_SLOPE;
   }
 
   private static double ohm(SensorCurve curve, double kelvin) {
@@ -223,6 +263,7 @@ final class HeatingAnswers {
       case "air-temperature-rise" -> airRise(conditions);
       case "scale", "lint" -> state -> new Forecast(state.deposit, 0.13);
       case "marking-differs" -> state -> Forecast.chance(state.markingDiffers);
+      case "sheath-damaged" -> state -> Forecast.chance(state.sheathDamaged);
       default -> seen(observable);
     };
   }

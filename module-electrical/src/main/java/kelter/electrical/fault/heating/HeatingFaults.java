@@ -24,6 +24,9 @@ final class HeatingFaults {
   /** A shorted sensor, as a factor of its resistance. */
   private static final double SENSOR_SHORT = 1e-3;
 
+  /** By how much the worst drifted or loose sensor errs, K; from memory. */
+  private static final double DRIFT = 12.5;
+
   private HeatingFaults() {}
 
   static List<Known<HeatingState>> of(HeatingGroup group) {
@@ -63,7 +66,10 @@ final class HeatingFaults {
             id,
             "heater shorted, in part or wholly",
             0.01,
-            (state, s) -> state.heater *= Math.pow(WHOLE_SHORT, s),
+            (state, s) -> {
+              state.heater *= Math.pow(WHOLE_SHORT, s);
+              state.sheathDamaged = 0.3 + 0.4 * s;
+            },
             renew));
     known.add(
         known(
@@ -93,7 +99,10 @@ final class HeatingFaults {
             id,
             "heater open",
             0.12,
-            (state, s) -> state.heater = HeatingState.OPEN,
+            (state, s) -> {
+              state.heater = HeatingState.OPEN;
+              state.sheathDamaged = Math.max(state.sheathDamaged, 0.3);
+            },
             renew));
     known.add(
         known(
@@ -101,7 +110,10 @@ final class HeatingFaults {
             id,
             "heater leaks to earth",
             0.08,
-            (state, s) -> state.leak = EarthLeak.resistance(s),
+            (state, s) -> {
+              state.leak = EarthLeak.resistance(s);
+              state.sheathDamaged = Math.max(state.sheathDamaged, 0.15 + 0.45 * s);
+            },
             renew));
   }
 
@@ -161,6 +173,7 @@ final class HeatingFaults {
             (state, s) -> {
               state.contact[i] *= Math.pow(150, s);
               state.burns[i] = 0.35 + 0.6 * s;
+              state.burntSmell[i] = 0.1 + 0.6 * s;
               state.duty *= 1 - 0.8 * s;
             },
             renew));
@@ -172,6 +185,7 @@ final class HeatingFaults {
             0.01,
             (state, s) -> {
               state.closedWhenOff[i] = 0.99;
+              state.burntSmell[i] = Math.max(state.burntSmell[i], 0.2);
               state.overheats = 0.8;
             },
             renew));
@@ -199,7 +213,7 @@ final class HeatingFaults {
             "sensor drifted, reads too warm",
             0.03,
             (state, s) -> {
-              state.sensorFactor[i] *= Math.exp(-0.5 * s);
+              state.tooWarm[i] += DRIFT * s;
               state.reached *= 1 - 0.5 * s;
             },
             renew));
@@ -210,7 +224,7 @@ final class HeatingFaults {
             "sensor drifted, reads too cold",
             0.015,
             (state, s) -> {
-              state.sensorFactor[i] *= Math.exp(0.5 * s);
+              state.tooWarm[i] -= DRIFT * s;
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
             },
             renew));
@@ -222,6 +236,7 @@ final class HeatingFaults {
             0.015,
             (state, s) -> {
               state.offSeat[i] = 0.98;
+              state.offBy[i] -= DRIFT * s;
               state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
             },
             seat));
@@ -261,6 +276,7 @@ final class HeatingFaults {
             (state, s) -> {
               state.supply *= 1 - 0.3 * s;
               state.plugBurns = 0.3 + 0.5 * s;
+              state.plugHot = 0.15 + 0.6 * s;
             },
             HeatingRemedies.mendSupply(id)));
   }

@@ -30,9 +30,17 @@ final class HeatingState {
   final double[] link;
   final double[] contact;
   final double[] burns;
+  final double[] burntSmell;
   final double[] closedWhenOff;
   final double[] coil;
   final double[] sensorFactor;
+
+  /** By how much each sensor reads too warm, K. */
+  final double[] tooWarm;
+
+  /** By how much each sensor is warmer than what it should sense, K. */
+  final double[] offBy;
+
   final double[] offSeat;
 
   /** Cold resistance of the heater, Ohm. */
@@ -68,6 +76,12 @@ final class HeatingState {
   /** Burnt look of the plug, from 0 to 1. */
   double plugBurns = 0.1;
 
+  /** Probability that plug or cord get hot. */
+  double plugHot = 0.03;
+
+  /** Probability that the sheath is damaged. */
+  double sheathDamaged = 0.02;
+
   /** Probability that the marking differs. */
   double markingDiffers = 0.02;
 
@@ -84,9 +98,12 @@ final class HeatingState {
     link = filled(group.links().size(), CLOSED);
     contact = filled(group.relays().size(), CONTACT);
     burns = filled(group.relays().size(), 0.1);
+    burntSmell = filled(group.relays().size(), 0.02);
     closedWhenOff = filled(group.relays().size(), 0.01);
     coil = filled(group.relays().size(), 1);
     sensorFactor = filled(group.sensors().size(), 1);
+    tooWarm = filled(group.sensors().size(), 0);
+    offBy = filled(group.sensors().size(), 0);
     offSeat = filled(group.sensors().size(), 0.01);
   }
 

@@ -70,6 +70,7 @@ final class MotorFaults {
               state.main = OPEN;
               state.current *= 0.1;
               state.silent = 0.7;
+              state.burntSmell = Math.max(state.burntSmell, 0.25);
               state.hums = Math.max(state.hums, 0.25);
             },
             renew));
@@ -93,7 +94,10 @@ final class MotorFaults {
             id,
             "winding damp, leaks to earth",
             0.03,
-            (state, s) -> state.leak = EarthLeak.resistance(s),
+            (state, s) -> {
+              state.leak = EarthLeak.resistance(s);
+              state.wet = 0.35 + 0.45 * s;
+            },
             dryMotor(id),
             renew));
   }

@@ -132,6 +132,7 @@ public final class MotorModel {
       case "hums" -> state -> Forecast.chance(state.hums);
       case "silent" -> state -> Forecast.chance(state.silent);
       case "burnt-smell" -> state -> Forecast.chance(state.burntSmell);
+      case "wet" -> state -> Forecast.chance(state.wet);
       case "swollen" -> state -> Forecast.chance(state.swollen);
       case "trips-rcd" -> state -> Forecast.chance(EarthLeak.trips(state.insulation()));
       default -> throw new IllegalArgumentException("no forecast of '" + observable + "'");

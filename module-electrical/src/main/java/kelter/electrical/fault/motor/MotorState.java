@@ -32,6 +32,7 @@ final class MotorState {
   double silent = 0.02;
   double burntSmell = 0.02;
   double swollen = 0.02;
+  double wet = 0.04;
 
   double insulation() {
     return 1 / (1 / HEALTHY_INSULATION + 1 / leak);

@@ -3,6 +3,7 @@ package kelter.electrical.fault.simple;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
@@ -22,10 +23,14 @@ import kelter.electrical.component.MotorKinds;
 import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.conductor.CopperResistance;
 import kelter.electrical.fault.StateModel;
+import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.fault.StateModel.Known;
 
-/** Models of parts whose faults show in one resistance. */
+/**
+ * Models of parts whose faults show in one resistance, and in what is felt, heard or smelt of it.
+ * The chances are from memory.
+ */
 public final class SimpleParts {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
@@ -55,9 +60,11 @@ public final class SimpleParts {
 
   private SimpleParts() {}
 
-  /** The one resistance of a part. */
+  /** The one resistance of a part, and the chances of what is noticed. */
   private static final class State {
     private double resistance;
+    private double noticed = 0.03;
+    private double smells = 0.02;
 
     private State(double resistance) {
       this.resistance = resistance;
@@ -80,6 +87,7 @@ public final class SimpleParts {
     return models;
   }
 
+  /** A tingle needs a small leak beside: filters have one, so it is felt now and then. */
   private static FaultModel cord(Component cord) {
     Remedy renew =
         remedy(
@@ -87,76 +95,115 @@ public final class SimpleParts {
             cord.id(),
             "renew the supply cord, or make the earth connection good",
             35,
-            true,
             MEASURE_EARTH);
     return model(
         cord,
-        SupplyKinds.PROTECTIVE_CONDUCTOR,
         EARTH,
-        0.6,
+        List.of(SupplyKinds.PROTECTIVE_CONDUCTOR, SupplyKinds.TINGLE),
+        question ->
+            question.observable().equals(SupplyKinds.TINGLE)
+                ? state -> Forecast.chance(state.noticed)
+                : state -> new Forecast(state.resistance, 0.6),
         List.of(
             new Known<State>(
                 fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
-                (state, s) -> state.resistance = FIRST_EARTH * Math.pow(70, s)),
+                (state, s) -> {
+                  state.resistance = FIRST_EARTH * Math.pow(70, s);
+                  state.noticed = 0.03 + 0.15 * s;
+                }),
             new Known<State>(
                 fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
-                (state, s) -> state.resistance = OPEN)));
+                (state, s) -> {
+                  state.resistance = OPEN;
+                  state.noticed = 0.5;
+                })));
   }
 
   private static FaultModel doorSwitch(Component part) {
     Remedy renew =
-        remedy("renew-door-switch", part.id(), "adjust the door or renew its switch", 30, true);
+        remedy("renew-door-switch", part.id(), "adjust the door or renew its switch", 30);
     return model(
         part,
-        ControlKinds.CLOSED_RESISTANCE,
         CLOSED,
-        0.7,
+        List.of(ControlKinds.CLOSED_RESISTANCE, ControlKinds.DOES_NOT_START),
+        question ->
+            question.observable().equals(ControlKinds.DOES_NOT_START)
+                ? state -> Forecast.chance(state.noticed)
+                : state -> new Forecast(state.resistance, 0.7),
         List.of(
             new Known<State>(
                 fault("contact-burnt", part.id(), "contact of the door switch burnt", 0.03, renew),
-                (state, s) -> state.resistance = FIRST_BURNT * Math.pow(60, s)),
+                (state, s) -> {
+                  state.resistance = FIRST_BURNT * Math.pow(60, s);
+                  state.noticed = 0.1 + 0.6 * s;
+                }),
             new Known<State>(
                 fault("contact-open", part.id(), "door switch does not close", 0.05, renew),
-                (state, s) -> state.resistance = OPEN)));
+                (state, s) -> {
+                  state.resistance = OPEN;
+                  state.noticed = 0.95;
+                })));
   }
 
   private static Optional<FaultModel> solenoid(Component part) {
-    Optional<Double> figure =
-        part.figure(MotorKinds.COIL.id()).map(Quantity::si).filter(r -> r > 0);
-    Remedy renew =
-        remedy("renew-solenoid", part.id(), "renew the coil or the whole part", 30, true);
-    return figure.map(
-        cold ->
-            model(
-                part,
-                MotorKinds.COIL_RESISTANCE,
-                cold,
-                0.06,
-                List.of(
-                    new Known<State>(
-                        fault("coil-shorted", part.id(), "turns shorted in the coil", 0.02, renew),
-                        (state, s) -> state.resistance *= 1 - 0.9 * s),
-                    new Known<State>(
-                        fault("coil-open", part.id(), "coil open", 0.04, renew),
-                        (state, s) -> state.resistance = OPEN))));
+    Remedy renew = remedy("renew-solenoid", part.id(), "renew the coil or the whole part", 30);
+    return part.figure(MotorKinds.COIL.id())
+        .map(Quantity::si)
+        .filter(r -> r > 0)
+        .map(
+            cold ->
+                model(
+                    part,
+                    cold,
+                    MotorKinds.SOLENOID.observables(),
+                    SimpleParts::solenoid,
+                    List.of(
+                        new Known<State>(
+                            fault(
+                                "coil-shorted",
+                                part.id(),
+                                "turns shorted in the coil",
+                                0.02,
+                                renew),
+                            (state, s) -> {
+                              state.resistance *= 1 - 0.9 * s;
+                              state.noticed = 0.1 + 0.7 * s;
+                              state.smells = 0.15 + 0.65 * s;
+                            }),
+                        new Known<State>(
+                            fault("coil-open", part.id(), "coil open", 0.04, renew),
+                            (state, s) -> {
+                              state.resistance = OPEN;
+                              state.noticed = 0.95;
+                              state.smells = Math.max(state.smells, 0.15);
+                            }))));
+  }
+
+  private static Answer<State> solenoid(Question question) {
+    return switch (question.observable().id()) {
+      case "does-not-act" -> state -> Forecast.chance(state.noticed);
+      case "burnt-smell" -> state -> Forecast.chance(state.smells);
+      default -> {
+        double factor = warm(question.conditions());
+        yield state -> new Forecast(state.resistance * factor, 0.06);
+      }
+    };
   }
 
   private static FaultModel model(
       Component part,
-      Observable observable,
       double normal,
-      double spread,
+      List<Observable> observables,
+      Function<Question, Answer<State>> answers,
       List<Known<State>> known) {
-    boolean copper = observable == MotorKinds.COIL_RESISTANCE;
     return new StateModel<>(
         part.id(),
         () -> new State(normal),
         known,
-        List.of(new Question(part.id(), observable, Conditions.NONE)),
-        question -> {
-          double factor = copper ? warm(question.conditions()) : 1;
-          return state -> new Forecast(state.resistance * factor, spread);
-        });
+        observables.stream()
+            .map(observable -> new Question(part.id(), observable, Conditions.NONE))
+            .toList(),
+        answers);
   }
 
   private static double warm(Conditions conditions) {
@@ -170,9 +217,9 @@ public final class SimpleParts {
   }
 
   private static Remedy remedy(
-      String id, String component, String title, double minutes, boolean part, Caution... more) {
+      String id, String component, String title, double minutes, Caution... more) {
     List<Caution> cautions = new ArrayList<>(List.of(Caution.UNPLUG));
     cautions.addAll(List.of(more));
-    return new Remedy(id, component, title, minutes, Restores.COMPONENT, part, 0.95, cautions);
+    return new Remedy(id, component, title, minutes, Restores.COMPONENT, true, 0.95, cautions);
   }
 }

@@ -204,4 +204,42 @@ class HeatingModelTest {
         .forecast(new double[model.faults().size()], value, new double[1]);
     assertEquals(0.81 * 2000, value[0], 10);
   }
+
+  /**
+   * IEC 60751:2008, class table: 1155.41 ohm at 40 °C and 1077.94 ohm at 20 °C for a Pt1000, so
+   * that one that reads too warm has more resistance; a thermistor has less.
+   */
+  @Test
+  void aPlatinumSensorDriftsTheOtherWay() {
+    FaultModel platinum =
+        model(
+            Jobs.appliance(
+                Jobs.heater(),
+                Jobs.component(
+                    "sensor",
+                    "temperature-sensor",
+                    Optional.empty(),
+                    Map.of("r0", Quantity.of(1000, "Ohm", QuantityKind.RESISTANCE)))));
+    double healthy = of(platinum, "", 0, "sensor.resistance");
+    assertEquals(1077.9, healthy, 0.1);
+    double warm = of(platinum, "sensor.reads-too-warm", 1, "sensor.resistance");
+    assertTrue(warm > healthy && warm < 1155.4, "" + warm);
+    assertTrue(of(platinum, "sensor.reads-too-warm", 1, "sensor.shown-error") > 10);
+    assertTrue(of(platinum, "sensor.sensor-open", 1, "sensor.shown-error") > 90);
+
+    FaultModel thermistor = model(WASHER);
+    assertTrue(
+        of(thermistor, "sensor.reads-too-warm", 1, "sensor.resistance")
+            < of(thermistor, "", 0, "sensor.resistance"));
+    assertTrue(of(thermistor, "sensor.off-seat", 1, "sensor.shown-error") < -10);
+    assertTrue(of(thermistor, "sensor.sensor-open", 1, "sensor.shown-error") < -90);
+  }
+
+  @Test
+  void whatBurnsIsSmeltAndSeen() {
+    FaultModel model = model(WASHER);
+    assertTrue(of(model, "relay.contact-burnt", 1, "relay.burnt-smell") > 0.6);
+    assertTrue(of(model, "heater.leaking", 1, "heater.sheath-damaged") > 0.5);
+    assertTrue(of(model, "heater.scaled", 1, "heater.sheath-damaged") < 0.05);
+  }
 }

@@ -1,16 +1,16 @@
 package kelter.hydraulics.fault.drain;
 
-import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.job.Conditions;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.circuit.Supply;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.PumpFaults;
 import kelter.hydraulics.part.DrainPumpKind;
-import kelter.hydraulics.water.Water;
 
 /** Answers questions about the way of the water out. */
 final class DrainForecaster implements Forecaster {
@@ -23,78 +23,100 @@ final class DrainForecaster implements Forecaster {
   private static final double POWER_FLOOR = 0.7; // W
   private static final double LIFT_SPREAD = 0.04; // m
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
-  private static final double ROOM = Water.FREEZING + 20; // K
+  private static final double LIFT_OF_A_USUAL_HOSE = 0.2; // m; judgement
 
   private final DrainPath path;
   private final List<Question> questions;
   private final double[] viscosity;
+  private final Supply[] supply;
   private final double[] atFlow;
-  private final double[] headInOrder;
+  private final double[] inOrder;
 
   DrainForecaster(DrainPath path, List<Question> questions) {
     this.path = path;
     this.questions = List.copyOf(questions);
-    this.viscosity =
-        questions.stream()
-            .mapToDouble(q -> Water.at(q.conditions().si("temperature", ROOM)).kinematicViscosity())
-            .toArray();
-    this.atFlow = questions.stream().mapToDouble(q -> q.conditions().si("flow", 0)).toArray();
-    this.headInOrder = Arrays.stream(atFlow).map(flow -> path.pump().atFlow(flow).head()).toArray();
+    int count = questions.size();
+    this.viscosity = new double[count];
+    this.supply = new Supply[count];
+    this.atFlow = new double[count];
+    for (int i = 0; i < count; i++) {
+      Conditions conditions = questions.get(i).conditions();
+      viscosity[i] = DrainPath.water(conditions).kinematicViscosity();
+      supply[i] = path.rated().supply(conditions);
+      atFlow[i] = conditions.si("flow", 0);
+    }
+    this.inOrder = new double[count];
+    values(new double[DrainFault.values().length], inOrder);
   }
 
   @Override
   public void forecast(double[] severity, double[] value, double[] spread) {
-    DrainState state = DrainState.of(path, severity);
-    PumpSet pump = path.pump().in(state.condition());
-    double solvedFor = Double.NaN;
-    OperatingPoint point = null;
+    values(severity, value);
     for (int i = 0; i < value.length; i++) {
-      if (viscosity[i] != solvedFor) {
-        solvedFor = viscosity[i];
-        point = pump.against(state.circuit(), solvedFor);
-      }
-      answer(i, severity, pump, point, value, spread);
+      spread[i] = spread(questions.get(i).observable().id(), value[i], inOrder[i]);
     }
   }
 
-  private void answer(
-      int i,
-      double[] severity,
-      PumpSet pump,
-      OperatingPoint point,
-      double[] value,
-      double[] spread) {
-    spread[i] = ModelSpread.GRADE;
-    switch (questions.get(i).observable().id()) {
-      case "head" -> {
-        value[i] = pump.atFlow(atFlow[i]).head();
-        spread[i] = ModelSpread.of(value[i], headInOrder[i], headShare(), headFloor());
+  private void values(double[] severity, double[] value) {
+    DrainState state = DrainState.of(path, severity);
+    PumpSet pump = path.pump().in(state.condition());
+    OperatingPoint point = null;
+    for (int i = 0; i < value.length; i++) {
+      if (i == 0 || viscosity[i] != viscosity[i - 1] || !same(supply[i], supply[i - 1])) {
+        pump = pump.on(supply[i]);
+        point = pump.against(state.circuit(), viscosity[i]);
       }
-      case "flow" -> {
-        value[i] = point.flow() * DrainState.arriving(severity);
-        spread[i] = ModelSpread.of(value[i], path.point().flow(), flowShare(), FLOW_FLOOR);
-      }
-      case "drain-time" -> {
-        double volume = path.drainVolume().orElseThrow();
-        value[i] = Math.min(GIVEN_UP, volume / Math.max(point.flow(), volume / GIVEN_UP));
-        spread[i] = ModelSpread.of(value[i], volume / path.point().flow(), flowShare(), TIME_FLOOR);
-      }
-      case "power" -> {
-        double rated = path.ratedPower().orElseThrow();
-        value[i] = rated * PumpFaults.electricPower(point.shaftPower(), point.turns());
-        spread[i] = ModelSpread.of(value[i], rated, ModelSpread.POWER, POWER_FLOOR);
-      }
-      case "returned-volume" -> {
-        double content = HoseBackflow.volume(path.hose().bore(), path.hose().length());
-        value[i] = content * DrainLook.returnedShare(severity);
-        spread[i] = RETURNED_SHARE * content;
-      }
-      case "lift" -> {
-        value[i] = path.lift() + DrainState.extraLift(severity);
-        spread[i] = LIFT_SPREAD;
-      }
-      default -> value[i] = seen(questions.get(i).observable().id(), severity, point);
+      value[i] = value(i, severity, state, pump, point);
     }
+  }
+
+  private static boolean same(Supply one, Supply other) {
+    return one.frequency() == other.frequency() && one.voltage() == other.voltage();
+  }
+
+  private double value(
+      int i, double[] severity, DrainState state, PumpSet pump, OperatingPoint point) {
+    String observable = questions.get(i).observable().id();
+    return switch (observable) {
+      case "head" -> pump.atFlow(atFlow[i]).head();
+      case "outlet-head" -> state.outletHead(point, path.hose());
+      case "hose-head" -> state.hoseHead(point, path.hose());
+      case "flow" -> point.flow() * DrainState.arriving(severity);
+      case "drain-time" -> drainTime(point.flow());
+      case "power" ->
+          path.ratedPower().orElseThrow()
+              * PumpFaults.electricPower(point.shaftPower(), point.turns());
+      case "returned-volume" -> content() * DrainLook.returnedShare(severity);
+      case "lift" -> path.lift() + DrainState.extraLift(severity);
+      default -> seen(observable, severity, point);
+    };
+  }
+
+  private double drainTime(double flow) {
+    double volume = path.drainVolume().orElseThrow();
+    return Math.min(GIVEN_UP, volume / Math.max(flow, volume / GIVEN_UP));
+  }
+
+  private double content() {
+    return HoseBackflow.volume(path.hose().bore(), path.hose().length());
+  }
+
+  private double spread(String observable, double value, double healthy) {
+    return switch (observable) {
+      case "head" -> ModelSpread.of(value, healthy, headShare(), headFloor());
+      case "outlet-head", "hose-head" ->
+          ModelSpread.of(value, healthy, headShare(), Math.hypot(headFloor(), liftFloor()));
+      case "flow" -> ModelSpread.of(value, healthy, flowShare(), FLOW_FLOOR);
+      case "drain-time" -> ModelSpread.of(value, healthy, flowShare(), TIME_FLOOR);
+      case "power" -> ModelSpread.of(value, healthy, ModelSpread.POWER, POWER_FLOOR);
+      case "returned-volume" -> RETURNED_SHARE * content();
+      case "lift" -> LIFT_SPREAD;
+      default -> ModelSpread.GRADE;
+    };
+  }
+
+  private double liftFloor() {
+    return path.hoseKnown() ? LIFT_SPREAD : LIFT_OF_A_USUAL_HOSE;
   }
 
   private double headShare() {

@@ -10,6 +10,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.job.Nameplate;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.DrainPumpKind;
@@ -27,11 +28,12 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
    * The model of a drain pump.
    *
    * @param component a drain pump
+   * @param machine the nameplate of the machine that it sits in
    * @return the model, with a typical curve where the component has none, or empty if the pump
    *     could not lift the water even in order
    */
-  public static Optional<FaultModel> of(Component component) {
-    return DrainPath.of(component).map(path -> new DrainModel(component.id(), path));
+  public static Optional<FaultModel> of(Component component, Nameplate machine) {
+    return DrainPath.of(component, machine).map(path -> new DrainModel(component.id(), path));
   }
 
   @Override

@@ -3,7 +3,9 @@ package kelter.hydraulics.fault.drain;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Component;
+import kelter.core.job.Conditions;
 import kelter.core.job.Curve;
+import kelter.core.job.Nameplate;
 import kelter.core.quantity.Quantity;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.Motor;
@@ -12,6 +14,7 @@ import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.HydraulicPower;
 import kelter.hydraulics.pump.PumpCurve;
@@ -28,6 +31,7 @@ import kelter.hydraulics.water.Water;
  * @param drainVolume the water that a full drain phase moves, in m3, or empty if it is not known
  * @param hoseKnown whether lift, length and bore are those of the job
  * @param curveKnown whether the curve is that of the job and not that of a typical pump
+ * @param rated what the pump was made for
  */
 public record DrainPath(
     PumpSet pump,
@@ -37,7 +41,8 @@ public record DrainPath(
     Optional<Double> ratedPower,
     Optional<Double> drainVolume,
     boolean hoseKnown,
-    boolean curveKnown) {
+    boolean curveKnown,
+    RatedSupply rated) {
 
   /**
    * The curve that is taken where a job has none, the middle of what drain pumps of household size
@@ -59,6 +64,9 @@ public record DrainPath(
    */
   private static final double FITTINGS = 3.9;
 
+  /** The share of the check valve in that; same table. */
+  static final double CHECK_VALVE = 2;
+
   /** The pull-out torque of a small permanent-magnet motor by its rated torque; from memory. */
   private static final double PULL_OUT = 1.7;
 
@@ -76,13 +84,17 @@ public record DrainPath(
    * The path of a drain pump.
    *
    * @param component a drain pump
+   * @param machine the nameplate of the machine that it sits in
    * @return the path, with a typical curve where the component has none, or empty if the pump could
    *     not lift the water even in order
    * @throws IllegalArgumentException if its curve rises or a figure is impossible
    */
-  public static Optional<DrainPath> of(Component component) {
+  public static Optional<DrainPath> of(Component component, Nameplate machine) {
     return Optional.of(
-            of(component, component.curve(DrainPumpKind.HEAD_CURVE.id()).map(DrainPath::curve)))
+            of(
+                component,
+                RatedSupply.of(component, machine),
+                component.curve(DrainPumpKind.HEAD_CURVE.id()).map(DrainPath::curve)))
         .filter(path -> path.point.flow() > 0);
   }
 
@@ -90,7 +102,7 @@ public record DrainPath(
     return PumpCurve.through(points.xSi(), points.ySi());
   }
 
-  private static DrainPath of(Component component, Optional<PumpCurve> own) {
+  private static DrainPath of(Component component, RatedSupply supply, Optional<PumpCurve> own) {
     PumpCurve curve = own.orElse(TYPICAL);
     Optional<Quantity> lift = component.figure(DrainPumpKind.STATIC_LIFT.id());
     Optional<Quantity> length = component.figure(DrainPumpKind.HOSE_LENGTH.id());
@@ -110,13 +122,13 @@ public record DrainPath(
     PumpSet pump =
         new PumpSet(
             curve,
-            new Motor.Synchronous(PULL_OUT),
+            supply.motor(new Motor.Synchronous(PULL_OUT)),
             rated,
             noFlowTorque(curve, rated, power, water),
             PumpCondition.GOOD);
     boolean known = lift.isPresent() && length.isPresent() && bore.isPresent();
     Optional<Double> volume = component.figure(DrainPumpKind.DRAIN_VOLUME.id()).map(Quantity::si);
-    return new DrainPath(pump, height, hose, point, power, volume, known, own.isPresent());
+    return new DrainPath(pump, height, hose, point, power, volume, known, own.isPresent(), supply);
   }
 
   private static double noFlowTorque(
@@ -131,6 +143,29 @@ public record DrainPath(
 
   private static Circuit circuit(double lift, Hose hose) {
     return new Circuit(lift, List.of(hose), Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The operating point in order.
+   *
+   * @param conditions the conditions of a reading: temperature of the water, supply
+   * @return the point under them
+   * @throws IllegalArgumentException if a condition is impossible
+   */
+  public OperatingPoint point(Conditions conditions) {
+    return pump.on(rated.supply(conditions))
+        .against(circuit(lift, hose), water(conditions).kinematicViscosity());
+  }
+
+  /**
+   * The water of a reading.
+   *
+   * @param conditions its conditions
+   * @return water of the stated temperature, or of 20 °C
+   * @throws IllegalArgumentException if the temperature is impossible
+   */
+  static Water water(Conditions conditions) {
+    return Water.at(conditions.si("temperature", ROOM));
   }
 
   /**

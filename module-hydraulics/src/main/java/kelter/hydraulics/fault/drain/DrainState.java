@@ -1,8 +1,11 @@
 package kelter.hydraulics.fault.drain;
 
 import kelter.hydraulics.circuit.Circuit;
+import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.fault.PumpFaults;
+import kelter.hydraulics.pipe.Hose;
+import kelter.hydraulics.pump.PumpHead;
 
 /**
  * What the severities of the drain faults mean in figures.
@@ -14,8 +17,10 @@ import kelter.hydraulics.fault.PumpFaults;
  *
  * @param condition the condition of the pump
  * @param circuit what it works against
+ * @param strainerLoss the loss coefficient of what is in the way before the pump, dimensionless
+ * @param valveLoss the loss coefficient that a valve stuck shut adds, dimensionless
  */
-record DrainState(PumpCondition condition, Circuit circuit) {
+record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss, double valveLoss) {
 
   private static final double DRAG = 2; // ratio of the rated torque
   private static final double TOO_HIGH = 1.2; // m
@@ -25,22 +30,41 @@ record DrainState(PumpCondition condition, Circuit circuit) {
     double leak =
         PumpFaults.leakArea(
             DrainFault.INTERNAL_LEAK.in(severity), path.point().flow(), path.point().head());
-    double loss =
-        PumpFaults.clogged(DrainFault.HOSE_CLOGGED.in(severity))
-            + PumpFaults.clogged(DrainFault.VALVE_SHUT.in(severity))
-            + PumpFaults.clogged(DrainFault.STRAINER_CLOGGED.in(severity));
+    double before = PumpFaults.clogged(DrainFault.STRAINER_CLOGGED.in(severity));
+    double valve = PumpFaults.clogged(DrainFault.VALVE_SHUT.in(severity));
+    double hose = PumpFaults.clogged(DrainFault.HOSE_CLOGGED.in(severity));
     return new DrainState(
         PumpFaults.condition(
             DrainFault.PASSAGES_BLOCKED.in(severity),
             DrainFault.IMPELLER_SLIPS.in(severity),
             leak,
             DRAG * DrainFault.DRAG.in(severity)),
-        path.circuit(extraLift(severity), loss));
+        path.circuit(extraLift(severity), before + valve + hose),
+        before,
+        valve);
   }
 
   /** The share of the flow rate of the pump that reaches the end of the hose. */
   static double arriving(double[] severity) {
     return 1 - ESCAPING * DrainFault.HOSE_LEAKS.in(severity);
+  }
+
+  /**
+   * The height of the water in a clear hose on a tee between pump and check valve, above that in
+   * the sump, in m: the pump's head less what the strainer takes and what the velocity has.
+   */
+  double outletHead(OperatingPoint point, Hose hose) {
+    return headLess(1 + strainerLoss, point, hose);
+  }
+
+  /** The same on a tee between check valve and hose, in m: less what the valve takes. */
+  double hoseHead(OperatingPoint point, Hose hose) {
+    return headLess(1 + strainerLoss + DrainPath.CHECK_VALVE + valveLoss, point, hose);
+  }
+
+  private static double headLess(double losses, OperatingPoint point, Hose hose) {
+    double velocityHead = PumpHead.velocityHead(point.flow(), hose.bore());
+    return Math.max(0, point.head() - losses * velocityHead);
   }
 
   static double extraLift(double[] severity) {

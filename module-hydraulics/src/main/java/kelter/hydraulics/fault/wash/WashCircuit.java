@@ -3,7 +3,9 @@ package kelter.hydraulics.fault.wash;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Component;
+import kelter.core.job.Conditions;
 import kelter.core.job.Curve;
+import kelter.core.job.Nameplate;
 import kelter.core.quantity.Quantity;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.Motor;
@@ -11,6 +13,7 @@ import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
@@ -31,6 +34,7 @@ import kelter.hydraulics.water.Water;
  * @param ratedSpeed the speed at that point in revolutions per second, or empty if it is not known
  * @param ratedArmSpeed the speed of the spray arm in revolutions per second, or empty
  * @param known whether curve and area of the jets are those of the job and not typical ones
+ * @param rated what the pump was made for
  */
 public record WashCircuit(
     PumpSet pump,
@@ -42,7 +46,8 @@ public record WashCircuit(
     Optional<Double> ratedPower,
     Optional<Double> ratedSpeed,
     Optional<Double> ratedArmSpeed,
-    boolean known) {
+    boolean known,
+    RatedSupply rated) {
 
   /**
    * The curve and the open area of the jets that are taken where a job has none, the middle of what
@@ -86,19 +91,21 @@ public record WashCircuit(
    * The circuit of a wash pump.
    *
    * @param component a wash pump
+   * @param machine the nameplate of the machine that it sits in
    * @return the circuit, with a typical curve and typical jets where the component has none, or
    *     empty if the pump could not lift the water even in order
    * @throws IllegalArgumentException if its curve rises or a figure is impossible
    */
-  public static Optional<WashCircuit> of(Component component) {
-    return Optional.of(solved(component)).filter(c -> c.point.flow() > 0);
+  public static Optional<WashCircuit> of(Component component, Nameplate machine) {
+    return Optional.of(solved(component, RatedSupply.of(component, machine)))
+        .filter(c -> c.point.flow() > 0);
   }
 
   private static PumpCurve curve(Curve points) {
     return PumpCurve.through(points.xSi(), points.ySi());
   }
 
-  private static WashCircuit solved(Component component) {
+  private static WashCircuit solved(Component component, RatedSupply supply) {
     Optional<PumpCurve> own = component.curve(WashPumpKind.HEAD_CURVE.id()).map(WashCircuit::curve);
     Optional<Double> area = figure(component, WashPumpKind.JET_AREA.id());
     PumpCurve curve = own.orElse(TYPICAL);
@@ -121,7 +128,7 @@ public record WashCircuit(
     PumpSet pump =
         new PumpSet(
             curve,
-            new Motor.Induction(RATED_SLIP, PULL_OUT),
+            supply.motor(new Motor.Induction(RATED_SLIP, PULL_OUT)),
             rated,
             noFlowTorque(curve, rated, power, water),
             PumpCondition.GOOD);
@@ -135,7 +142,8 @@ public record WashCircuit(
         power,
         figure(component, WashPumpKind.RATED_SPEED.id()),
         figure(component, WashPumpKind.RATED_ARM_SPEED.id()),
-        own.isPresent() && area.isPresent());
+        own.isPresent() && area.isPresent(),
+        supply);
   }
 
   private static Optional<Double> figure(Component component, String id) {
@@ -153,12 +161,37 @@ public record WashCircuit(
   }
 
   /**
+   * The operating point in order.
+   *
+   * @param conditions the conditions of a reading: temperature of the water, supply
+   * @return the point under them
+   * @throws IllegalArgumentException if a condition is impossible
+   */
+  public OperatingPoint point(Conditions conditions) {
+    return pump.on(rated.supply(conditions))
+        .against(
+            new Circuit(lift, List.of(passage), jetArea), water(conditions).kinematicViscosity());
+  }
+
+  /**
+   * The water of a reading.
+   *
+   * @param conditions its conditions
+   * @return water of the stated temperature, or of 20 °C
+   * @throws IllegalArgumentException if the temperature is impossible
+   */
+  public static Water water(Conditions conditions) {
+    return Water.at(conditions.si("temperature", ROOM));
+  }
+
+  /**
    * The gauge pressure before the jets in order.
    *
-   * @param water the water
+   * @param conditions the conditions of a reading
    * @return the pressure in Pa
+   * @throws IllegalArgumentException if a condition is impossible
    */
-  public double jetPressure(Water water) {
-    return water.pressure(TorricelliJet.head(jetArea, point.flow()));
+  public double jetPressure(Conditions conditions) {
+    return water(conditions).pressure(TorricelliJet.head(jetArea, point(conditions).flow()));
   }
 }

@@ -3,8 +3,10 @@ package kelter.hydraulics.fault.wash;
 import java.util.List;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.job.Conditions;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.circuit.Supply;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.PumpFaults;
 import kelter.hydraulics.part.WashPumpKind;
@@ -25,72 +27,79 @@ final class WashForecaster implements Forecaster {
   private static final double INLET_SHARE = 0.2; // ratio; judgement
   private static final double ARM_SHARE = 0.15; // ratio; judgement
   private static final double ARM_DRIVE = 0.5; // share of its speed that all jets closed would cost
-  private static final double ROOM = Water.FREEZING + 20; // K
 
   private final WashCircuit wash;
   private final List<Question> questions;
   private final Water[] water;
+  private final Supply[] supply;
   private final double[] atFlow;
   private final double[] inOrder;
 
   WashForecaster(WashCircuit wash, List<Question> questions) {
     this.wash = wash;
     this.questions = List.copyOf(questions);
-    this.water =
-        questions.stream()
-            .map(q -> Water.at(q.conditions().si("temperature", ROOM)))
-            .toArray(Water[]::new);
-    this.atFlow = questions.stream().mapToDouble(q -> q.conditions().si("flow", 0)).toArray();
-    this.inOrder = new double[questions.size()];
-    for (int i = 0; i < inOrder.length; i++) {
-      inOrder[i] = healthy(i, questions.get(i).observable().id());
+    int count = questions.size();
+    this.water = new Water[count];
+    this.supply = new Supply[count];
+    this.atFlow = new double[count];
+    for (int i = 0; i < count; i++) {
+      Conditions conditions = questions.get(i).conditions();
+      water[i] = WashCircuit.water(conditions);
+      supply[i] = wash.rated().supply(conditions);
+      atFlow[i] = conditions.si("flow", 0);
     }
+    this.inOrder = new double[count];
+    values(new double[WashFault.values().length], inOrder);
   }
 
   @Override
   public void forecast(double[] severity, double[] value, double[] spread) {
-    WashState state = WashState.of(wash, severity);
-    PumpSet pump = wash.pump().in(state.condition());
-    double solvedFor = Double.NaN;
-    OperatingPoint point = null;
+    values(severity, value);
     for (int i = 0; i < value.length; i++) {
-      double viscosity = water[i].kinematicViscosity();
-      if (viscosity != solvedFor) {
-        solvedFor = viscosity;
-        point = pump.against(state.circuit(), viscosity);
-      }
-      answer(i, severity, state, pump, point, value, spread);
+      spread[i] = spread(questions.get(i).observable().id(), value[i], inOrder[i]);
     }
   }
 
-  private void answer(
-      int i,
-      double[] severity,
-      WashState state,
-      PumpSet pump,
-      OperatingPoint point,
-      double[] value,
-      double[] spread) {
+  private void values(double[] severity, double[] value) {
+    WashState state = WashState.of(wash, severity);
+    PumpSet pump = wash.pump().in(state.condition());
+    OperatingPoint point = null;
+    for (int i = 0; i < value.length; i++) {
+      if (i == 0 || !sameAsBefore(i)) {
+        pump = pump.on(supply[i]);
+        point = pump.against(state.circuit(), water[i].kinematicViscosity());
+      }
+      value[i] = value(i, severity, state, pump, point);
+    }
+  }
+
+  private boolean sameAsBefore(int i) {
+    return water[i].temperature() == water[i - 1].temperature()
+        && supply[i].frequency() == supply[i - 1].frequency()
+        && supply[i].voltage() == supply[i - 1].voltage();
+  }
+
+  private double value(
+      int i, double[] severity, WashState state, PumpSet pump, OperatingPoint point) {
     String observable = questions.get(i).observable().id();
-    double healthy = inOrder[i];
-    value[i] =
-        switch (observable) {
-          case "head" -> pump.atFlow(atFlow[i]).head();
-          case "jet-pressure" -> water[i].pressure(jetHead(state, point));
-          case "inlet-pressure" ->
-              water[i].pressure(
-                  Math.max(
-                      -LEAST_PRESSURE_HEAD,
-                      state.inletHead(point.flow(), water[i].kinematicViscosity())));
-          case "power" -> healthy * PumpFaults.electricPower(point.shaftPower(), point.turns());
-          case "speed" -> healthy * point.speed();
-          case "arm-speed" -> healthy * armShare(severity, state, point);
-          case "level" -> state.level();
-          case "jets-closed" ->
-              CLOSED_ANYWAY + (1 - CLOSED_ANYWAY) * (1 - WashState.openJets(severity));
-          default -> seen(observable, severity, state, point);
-        };
-    spread[i] = spread(observable, value[i], healthy);
+    return switch (observable) {
+      case "head" -> pump.atFlow(atFlow[i]).head();
+      case "jet-pressure" -> water[i].pressure(jetHead(state, point));
+      case "inlet-pressure" ->
+          water[i].pressure(
+              Math.max(
+                  -LEAST_PRESSURE_HEAD,
+                  state.inletHead(point.flow(), water[i].kinematicViscosity())));
+      case "power" ->
+          wash.ratedPower().orElseThrow()
+              * PumpFaults.electricPower(point.shaftPower(), point.turns());
+      case "speed" -> wash.ratedSpeed().orElseThrow() * point.speed();
+      case "arm-speed" -> wash.ratedArmSpeed().orElseThrow() * armShare(severity, state, point);
+      case "level" -> state.level();
+      case "jets-closed" ->
+          CLOSED_ANYWAY + (1 - CLOSED_ANYWAY) * (1 - WashState.openJets(severity));
+      default -> seen(observable, severity, state, point);
+    };
   }
 
   /** The greatest suction that a gauge at the inlet can show before the water boils, in m. */
@@ -98,18 +107,6 @@ final class WashForecaster implements Forecaster {
 
   /** The share of closed jets on a machine in order; judgement. */
   private static final double CLOSED_ANYWAY = 0.03;
-
-  private double healthy(int i, String observable) {
-    return switch (observable) {
-      case "head" -> wash.pump().atFlow(atFlow[i]).head();
-      case "jet-pressure" -> wash.jetPressure(water[i]);
-      case "inlet-pressure" -> water[i].pressure(wash.level());
-      case "power" -> wash.ratedPower().orElseThrow();
-      case "speed" -> wash.ratedSpeed().orElseThrow();
-      case "arm-speed" -> wash.ratedArmSpeed().orElseThrow();
-      default -> 0;
-    };
-  }
 
   private double spread(String observable, double value, double healthy) {
     return switch (observable) {

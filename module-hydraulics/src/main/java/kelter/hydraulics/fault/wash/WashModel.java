@@ -9,6 +9,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.job.Nameplate;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.WashPumpKind;
@@ -26,11 +27,12 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
    * The model of a wash pump.
    *
    * @param component a wash pump
+   * @param machine the nameplate of the machine that it sits in
    * @return the model, with a typical curve and jets where the component has none, or empty if the
    *     pump could not lift the water even in order
    */
-  public static Optional<FaultModel> of(Component component) {
-    return WashCircuit.of(component).map(wash -> new WashModel(component.id(), wash));
+  public static Optional<FaultModel> of(Component component, Nameplate machine) {
+    return WashCircuit.of(component, machine).map(wash -> new WashModel(component.id(), wash));
   }
 
   @Override

@@ -67,10 +67,11 @@ public record CalibrationTable(List<Bin> bins) {
     int[] came = new int[bins];
     double[] said = new double[bins];
     for (int i = 0; i < happened.length; i++) {
-      int bin = bin(Forecasts.probability(probability[i]), bins);
+      double p = Forecasts.probability(probability[i]);
+      int bin = bin(p, bins);
       cases[bin]++;
       came[bin] += happened[i] ? 1 : 0;
-      said[bin] += probability[i];
+      said[bin] += p;
     }
     List<Bin> table = new ArrayList<>();
     for (int b = 0; b < bins; b++) {

@@ -3,7 +3,8 @@ package kelter.core.diagnosis.calibration;
 /** What the scores ask of the forecasts that they are given. */
 final class Forecasts {
 
-  private static final double SUM_TOLERANCE = 1e-9;
+  /** How far a probability, or a sum of them, may be beyond 1 by rounding. */
+  private static final double ROUNDING = 1e-9;
 
   private Forecasts() {}
 
@@ -15,12 +16,12 @@ final class Forecasts {
     }
   }
 
-  /** Refuses what is not a probability. */
+  /** Refuses what is not a probability; one that is above 1 by rounding is taken as 1. */
   static double probability(double p) {
-    if (!(p >= 0 && p <= 1)) {
+    if (!(p >= 0 && p <= 1 + ROUNDING)) {
       throw new IllegalArgumentException("a forecast of " + p + "; 0 to 1 is allowed");
     }
-    return p;
+    return Math.min(1, p);
   }
 
   /** Refuses probabilities that do not sum to 1. */
@@ -29,7 +30,7 @@ final class Forecasts {
     for (double each : p) {
       sum += probability(each);
     }
-    if (Math.abs(sum - 1) > SUM_TOLERANCE) {
+    if (Math.abs(sum - 1) > ROUNDING) {
       throw new IllegalArgumentException("the forecasts of one case sum to " + sum + ", not to 1");
     }
   }

@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.DiagnosisEngine;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.diagnosis.engine.Priors;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
@@ -42,7 +44,7 @@ final class Bench {
     this.appliance = appliance;
     this.models = List.copyOf(models);
     this.engine = new DiagnosisEngine(settings);
-    this.machines = new MachineDraw(truth, world);
+    this.machines = new MachineDraw(truth, new Priors(appliance, FaultHistory.NONE), world);
     requireAlike(models, truth);
     for (int g = 0; g < models.size(); g++) {
       List<Question> own = proposed(models.get(g), settings.competentForLiveWork());
@@ -74,7 +76,7 @@ final class Bench {
     Set<String> seen = new HashSet<>();
     return model.questions().stream()
         .filter(question -> live || question.observable().procedure().hazard() != Hazard.LIVE)
-        .filter(question -> seen.add(question.component() + "." + question.observable().id()))
+        .filter(question -> seen.add(question.key()))
         .toList();
   }
 
@@ -89,7 +91,7 @@ final class Bench {
     Machine machine = machines.draw(random);
     List<Measurement> all = new ArrayList<>();
     for (int g = 0; g < readings.size(); g++) {
-      readings.get(g).draw(machine.severity().get(g), machine.unexplained().get(g), random, all);
+      readings.get(g).draw(machine.state(g), machine.unexplained().get(g), random, all);
     }
     return new Case(machine, all);
   }

@@ -1,14 +1,26 @@
 package kelter.core.diagnosis.simulation;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * What is wrong with a machine that was drawn.
  *
  * @param severity for each group, the severity of each of its faults, 0 where it is not there
+ * @param deviates for each group, how far each of its shared quantities is from the usual, in
+ *     standard deviations
  * @param unexplained for each group, whether it does what no known fault explains
  */
-record Machine(List<double[]> severity, List<Boolean> unexplained) {
+record Machine(List<double[]> severity, List<double[]> deviates, List<Boolean> unexplained) {
+
+  /** What a forecaster of a group is asked for. */
+  double[] state(int group) {
+    double[] faults = severity.get(group);
+    double[] shared = deviates.get(group);
+    double[] state = Arrays.copyOf(faults, faults.length + shared.length);
+    System.arraycopy(shared, 0, state, faults.length, shared.length);
+    return state;
+  }
 
   boolean isSound() {
     return faults() == 0 && !isUnexplained();

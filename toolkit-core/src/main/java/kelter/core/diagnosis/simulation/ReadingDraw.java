@@ -38,13 +38,13 @@ final class ReadingDraw {
 
   /** Reads everything once and adds it to the list. */
   void draw(
-      double[] severity,
+      double[] state,
       boolean unexplained,
       UniformRandomProvider random,
       List<Measurement> readings) {
     double[] value = new double[questions.size()];
     double[] spread = new double[questions.size()];
-    forecaster.forecast(severity, value, spread);
+    forecaster.forecast(state, value, spread);
     for (int k = 0; k < value.length; k++) {
       Question question = questions.get(k);
       boolean anything = random.nextDouble() < blunder || unexplained;

@@ -15,8 +15,6 @@ import kelter.core.diagnosis.EngineSettings;
  */
 public record World(double nothingWrong, double unexplained, double blunder, int mostTogether) {
 
-  private static final int PAIRS = 2;
-
   /**
    * Checks the chances.
    *
@@ -34,13 +32,13 @@ public record World(double nothingWrong, double unexplained, double blunder, int
   }
 
   /**
-   * The world that an engine takes for granted where somebody complains, with up to two faults in a
-   * group.
+   * The world that an engine takes for granted where somebody complains.
    *
    * @param settings of the engine
    * @return the chances
    */
   public static World of(EngineSettings settings) {
-    return new World(settings.nothingFound(), settings.unexplained(), settings.blunder(), PAIRS);
+    return new World(
+        settings.nothingFound(), settings.unexplained(), settings.blunder(), settings.mostFaults());
   }
 }

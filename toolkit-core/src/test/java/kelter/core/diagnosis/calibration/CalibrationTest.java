@@ -105,6 +105,16 @@ class CalibrationTest {
   }
 
   @Test
+  void aSumOfProbabilitiesThatIsAboveOneByRoundingIsOne() {
+    double p = Math.nextUp(1.0);
+
+    assertEquals(0, BrierScore.ofEvents(new double[] {p}, new boolean[] {true}));
+    assertEquals(0, LogLoss.of(p));
+    CalibrationTable table = CalibrationTable.of(new double[] {p}, new boolean[] {true}, 10);
+    assertEquals(1, table.bins().get(9).cases());
+  }
+
+  @Test
   void anEmptyBinHasNoGap() {
     CalibrationTable table = CalibrationTable.of(new double[] {.1}, new boolean[] {false}, 4);
 

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.engine.Priors;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -24,6 +26,8 @@ class DrawTest {
   private static final int DRAWS = 20_000;
   private static final List<FaultModel> MODELS = List.of(new ThreeFaults());
 
+  private static final Priors PRIORS = new Priors(ThreeFaults.appliance(), FaultHistory.NONE);
+
   private final UniformRandomProvider random = new XoShiRo256PlusPlus(new long[] {11, 22, 33, 44});
 
   private static void assertShare(double expected, long count, int draws) {
@@ -32,7 +36,7 @@ class DrawTest {
   }
 
   private List<Machine> machines(World world) {
-    MachineDraw draw = new MachineDraw(MODELS, world);
+    MachineDraw draw = new MachineDraw(MODELS, PRIORS, world);
     List<Machine> machines = new ArrayList<>();
     for (int i = 0; i < DRAWS; i++) {
       machines.add(draw.draw(random));
@@ -110,7 +114,7 @@ class DrawTest {
 
   @Test
   void aMachineThatIsHardlyEverFaultyIsRefused() {
-    MachineDraw draw = new MachineDraw(List.of(), new World(0, 0, 0, 2));
+    MachineDraw draw = new MachineDraw(List.of(), PRIORS, new World(0, 0, 0, 2));
 
     assertThrows(IllegalArgumentException.class, () -> draw.draw(random));
   }

@@ -6,6 +6,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.quantity.Scale;
 import kelter.core.vocabulary.Observable;
 
@@ -45,6 +46,16 @@ public record ScaledForecasts(FaultModel model, double factor) implements FaultM
   @Override
   public List<Question> questions() {
     return model.questions();
+  }
+
+  @Override
+  public List<SharedQuantity> shared() {
+    return model.shared();
+  }
+
+  @Override
+  public boolean mayMeet(int one, int other) {
+    return model.mayMeet(one, other);
   }
 
   @Override

@@ -1,0 +1,211 @@
+package kelter.cli.json;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import kelter.core.check.Finding;
+import kelter.core.check.Settling;
+import kelter.core.diagnosis.Conclusion;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Explanation;
+import kelter.core.job.Job;
+import kelter.core.safety.Caution;
+
+/** Diagnoses as JSON. */
+public final class DiagnosisJson {
+
+  private DiagnosisJson() {}
+
+  /**
+   * A diagnosis with its findings.
+   *
+   * @param job the job
+   * @param cautions what to mind about its instruments
+   * @param findings its findings
+   * @param settling how undecided ones could be settled
+   * @param diagnosis its diagnosis
+   * @param notes what else should be known
+   * @return the text
+   */
+  public static String diagnosis(
+      Job job,
+      List<Caution> cautions,
+      List<Finding> findings,
+      Settling settling,
+      Diagnosis diagnosis,
+      List<String> notes) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-diagnosis/1");
+          out.text("job", job.id());
+          out.cautions(cautions);
+          ResultJson.writeLibrary(out, job);
+          ResultJson.writeFindings(out, findings, settling);
+          writeConclusion(out, diagnosis.basis().conclusion());
+          out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
+          out.objects("faults", diagnosis.faults(), fault -> writeFault(out, fault));
+          out.number("nothingWrong", diagnosis.healthy());
+          out.object(
+              "unexplained",
+              () -> {
+                out.number("probability", diagnosis.unexplained().probability());
+                out.number("misfit", diagnosis.unexplained().misfit());
+              });
+          out.objects("next", diagnosis.next(), next -> writeNext(out, next));
+          out.bool("enoughMeasured", diagnosis.basis().enough());
+          out.objects("suspects", diagnosis.basis().suspects(), each -> writeSuspect(out, each));
+          out.objects("priors", diagnosis.basis().priors(), prior -> writePrior(out, prior));
+          out.number("leftOut", diagnosis.basis().leftOut());
+          out.objects("plan", diagnosis.plan(), step -> writeStep(out, job, step));
+          out.texts("notUsed", diagnosis.notUsed());
+          out.texts("notes", notes);
+        });
+  }
+
+  /**
+   * Why a fault is held for as likely as it is.
+   *
+   * @param job the job
+   * @param explanation the reasons
+   * @return the text
+   */
+  public static String explanation(Job job, Explanation explanation) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-explanation/1");
+          out.text("job", job.id());
+          writeFault(out, explanation.fault());
+          out.object("prior", () -> writePrior(out, explanation.prior()));
+          out.text("rival", explanation.rival());
+          out.objects("evidence", explanation.evidence(), evidence -> writeEvidence(out, evidence));
+          out.objects("open", explanation.open(), next -> writeNext(out, next));
+        });
+  }
+
+  /**
+   * How the faults would be ranked if some readings were others.
+   *
+   * @param job the job
+   * @param readings the other readings, as they were given
+   * @param now the diagnosis of the job as it is
+   * @param then the diagnosis with the other readings
+   * @return the text
+   */
+  public static String whatIf(Job job, List<String> readings, Diagnosis now, Diagnosis then) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-what-if/1");
+          out.text("job", job.id());
+          out.texts("readings", readings);
+          out.object("now", () -> writeShort(out, now));
+          out.object("then", () -> writeShort(out, then));
+        });
+  }
+
+  private static void writeShort(JsonOutput out, Diagnosis diagnosis) throws IOException {
+    writeConclusion(out, diagnosis.basis().conclusion());
+    out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
+    out.objects("faults", diagnosis.faults(), fault -> writeFault(out, fault));
+    out.number("nothingWrong", diagnosis.healthy());
+    out.number("unexplained", diagnosis.unexplained().probability());
+  }
+
+  private static void writeFault(JsonOutput out, Diagnosis.FaultProbability fault)
+      throws IOException {
+    out.text("id", fault.fault().id());
+    out.text("component", fault.fault().component());
+    out.text("title", fault.fault().title());
+    out.number("probability", fault.probability());
+    writeSeverity(out, fault.severity());
+  }
+
+  private static void writeConclusion(JsonOutput out, Conclusion conclusion) throws IOException {
+    out.object(
+        "conclusion",
+        () -> {
+          out.bool("decided", conclusion.isDecided());
+          out.text("reason", conclusion.reason().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+          out.texts("about", conclusion.about());
+          out.text("action", conclusion.action());
+        });
+  }
+
+  private static void writeSuspect(JsonOutput out, Diagnosis.Suspect suspect) throws IOException {
+    out.text("component", suspect.component());
+    out.text("observable", suspect.observable());
+    out.text("reading", suspect.shown());
+    out.number("probabilityWrong", suspect.probability());
+  }
+
+  private static void writePrior(JsonOutput out, Diagnosis.Prior prior) throws IOException {
+    out.text("fault", prior.fault().key());
+    out.number("probability", prior.probability());
+    out.source(prior.source());
+    out.number("turningFactor", prior.turning());
+  }
+
+  private static void writeEvidence(JsonOutput out, Diagnosis.Evidence evidence)
+      throws IOException {
+    out.text("component", evidence.component());
+    out.text("observable", evidence.observable());
+    out.text("reading", evidence.shown());
+    out.number("bits", evidence.bits());
+    out.number("bitsAgainstNext", evidence.againstNext());
+  }
+
+  private static void writeState(JsonOutput out, Diagnosis.RankedState state) throws IOException {
+    out.objects(
+        "faults",
+        state.faults(),
+        present -> {
+          out.text("id", present.fault().id());
+          out.text("component", present.fault().component());
+          out.text("title", present.fault().title());
+          writeSeverity(out, present.severity());
+        });
+    out.bool("unexplained", state.unexplained());
+    out.number("probability", state.probability());
+    out.objects("evidence", state.evidence(), evidence -> writeEvidence(out, evidence));
+  }
+
+  private static void writeSeverity(JsonOutput out, Diagnosis.Severity severity)
+      throws IOException {
+    out.object(
+        "severity",
+        () -> {
+          out.number("mean", severity.mean());
+          out.number("sd", severity.sd());
+        });
+  }
+
+  private static void writeNext(JsonOutput out, Diagnosis.NextMeasurement next) throws IOException {
+    var observable = next.question().observable();
+    out.text("component", next.question().component());
+    out.text("observable", observable.id());
+    out.object(
+        "at",
+        () -> {
+          for (var condition : next.question().conditions().figures().entrySet()) {
+            out.text(condition.getKey(), condition.getValue().format());
+          }
+        });
+    out.number("bits", next.bits());
+    out.number("minutes", next.minutes());
+    out.number("worth", next.worth());
+    out.text("hazard", observable.procedure().hazard().word());
+    out.text("procedure", observable.procedure().text());
+    out.cautions(observable.procedure().cautions());
+  }
+
+  private static void writeStep(JsonOutput out, Job job, Diagnosis.PlanStep step)
+      throws IOException {
+    out.text("remedy", step.remedy().component() + "." + step.remedy().id());
+    out.text("title", step.remedy().title());
+    out.texts("cures", step.cures());
+    out.number("probabilityOfCure", step.probabilityOfCure());
+    out.number("minutes", step.remedy().minutes());
+    out.number("cost", step.cost());
+    out.text("currency", job.prices().map(p -> p.currency().getCurrencyCode()).orElse(""));
+    out.cautions(step.remedy().cautions());
+  }
+}

@@ -1,0 +1,64 @@
+package kelter.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.cli.terminal.Terminal;
+import kelter.core.diagnosis.Diagnosis;
+
+/** How the faults would be ranked if some readings were others. */
+public final class WhatIfText {
+
+  private static final double TOLD = 0.01;
+
+  private WhatIfText() {}
+
+  /**
+   * Writes both rankings beside each other.
+   *
+   * @param readings the other readings, as they were given
+   * @param now the diagnosis of the job as it is
+   * @param then the diagnosis with the other readings
+   * @param terminal where it will be shown
+   * @return the text
+   */
+  public static String of(List<String> readings, Diagnosis now, Diagnosis then, Terminal terminal) {
+    Layout layout = new Layout(terminal);
+    layout.heading("What if " + String.join(" and ", readings));
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("as read", "then", "fault"));
+    for (Diagnosis.FaultProbability fault : then.faults()) {
+      double before = probability(now, fault.fault().key());
+      if (before >= TOLD || fault.probability() >= TOLD) {
+        rows.add(row(before, fault.probability(), words(fault)));
+      }
+    }
+    rows.add(row(now.healthy(), then.healthy(), "nothing wrong"));
+    rows.add(
+        row(
+            now.unexplained().probability(),
+            then.unexplained().probability(),
+            "something that no known fault explains"));
+    layout.table("  ", rows);
+    layout.blank();
+    layout.hanging("  Now:  ", DiagnosisText.conclusion(now));
+    layout.hanging("  Then: ", DiagnosisText.conclusion(then));
+    layout.line("The job is as it was: nothing was written.");
+    return layout.toString();
+  }
+
+  private static double probability(Diagnosis diagnosis, String key) {
+    return diagnosis.faults().stream()
+        .filter(fault -> fault.fault().key().equals(key))
+        .mapToDouble(Diagnosis.FaultProbability::probability)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static List<String> row(double before, double after, String words) {
+    return List.of(Figures.percent(before), Figures.percent(after), words);
+  }
+
+  private static String words(Diagnosis.FaultProbability fault) {
+    return fault.fault().component() + ": " + fault.fault().title();
+  }
+}

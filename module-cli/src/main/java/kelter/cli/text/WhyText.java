@@ -1,0 +1,158 @@
+package kelter.cli.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import kelter.cli.terminal.Terminal;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Explanation;
+import kelter.core.diagnosis.Remedy;
+
+/** Why a fault is held for as likely as it is, in plain words with numbers. */
+public final class WhyText {
+
+  private static final int OPEN_TOLD = 4;
+
+  private final Layout layout;
+
+  private WhyText(Terminal terminal) {
+    this.layout = new Layout(terminal);
+  }
+
+  /**
+   * Writes an explanation.
+   *
+   * @param explanation the reasons
+   * @param terminal where it will be shown
+   * @return the text
+   */
+  public static String of(Explanation explanation, Terminal terminal) {
+    WhyText text = new WhyText(terminal);
+    text.chances(explanation);
+    text.readings(explanation);
+    text.open(explanation);
+    text.turning(explanation);
+    text.remedies(explanation);
+    return text.layout.toString();
+  }
+
+  private void chances(Explanation explanation) {
+    Diagnosis.FaultProbability fault = explanation.fault();
+    layout.heading(
+        "Why %s: %s (%s)"
+            .formatted(fault.fault().component(), fault.fault().title(), fault.fault().key()));
+    layout.hanging(
+        "  ",
+        "%s (%s) that it is there, whatever else is; severity %s ± %s if it is."
+            .formatted(
+                Figures.percent(fault.probability()),
+                Figures.likelihood(fault.probability()),
+                Figures.fixed(fault.severity().mean(), 2),
+                Figures.fixed(2 * fault.severity().sd(), 2)));
+    layout.hanging(
+        "  ",
+        "Before anything was measured: %s. %s."
+            .formatted(
+                Figures.percent(explanation.prior().probability()),
+                explanation.prior().source().display()));
+  }
+
+  private void readings(Explanation explanation) {
+    layout.heading("What each reading says, by itself");
+    if (explanation.evidence().isEmpty()) {
+      layout.line("  Nothing that it would show in was read.");
+      return;
+    }
+    layout.hanging("  ", "Its rival is: " + explanation.rival() + ".");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("against nothing wrong", "against its rival", "reading"));
+    explanation.evidence().stream()
+        .sorted(Comparator.comparingDouble(e -> -Math.abs(e.bits())))
+        .forEach(
+            e ->
+                rows.add(
+                    List.of(
+                        times(e.bits()),
+                        times(e.againstNext()),
+                        e.component() + " " + e.observable().replace('-', ' ') + " " + e.shown())));
+    layout.table("  ", rows);
+  }
+
+  /**
+   * A likelihood ratio in words. The grades are those of the guideline of the European forensic
+   * institutes of 2015, from memory.
+   */
+  private static String times(double bits) {
+    double ratio = Math.pow(2, Math.abs(bits));
+    if (ratio < 1.3) {
+      return "says nothing";
+    }
+    String strength =
+        ratio < 2
+            ? "hardly"
+            : ratio < 10
+                ? "weakly"
+                : ratio < 100 ? "moderately" : ratio < 1000 ? "fairly strongly" : "strongly";
+    String shown = ratio < 10 ? Figures.fixed(ratio, 1) : ratio < 1e6 ? rounded(ratio) : "> 10^6";
+    return strength + (bits > 0 ? " for, " : " against, ") + shown + "\u00a0times";
+  }
+
+  /** Two significant digits. */
+  private static String rounded(double ratio) {
+    double step = Math.pow(10, Math.floor(Math.log10(ratio)) - 1);
+    return Figures.fixed(Math.round(ratio / step) * step, 0);
+  }
+
+  private void open(Explanation explanation) {
+    layout.heading("What was not measured");
+    if (explanation.open().isEmpty()) {
+      layout.line("  Nothing that would tell much of it.");
+    }
+    int told = 0;
+    for (Diagnosis.NextMeasurement next : explanation.open()) {
+      if (told++ < OPEN_TOLD) {
+        layout.hanging(
+            "  - ",
+            "%s: %s, %s\u00a0bits, about %s\u00a0min, %s"
+                .formatted(
+                    next.question().component(),
+                    next.question().observable().title(),
+                    Figures.fixed(next.bits(), 2),
+                    Figures.fixed(next.minutes(), 0),
+                    next.question().observable().procedure().hazard().word()));
+      }
+    }
+  }
+
+  private void turning(Explanation explanation) {
+    layout.heading("What would change the answer");
+    double turning = explanation.prior().turning();
+    if (Double.isNaN(turning)) {
+      layout.line("  No change of what was held of it beforehand, short of certainty.");
+    } else {
+      double times = turning < 1 ? 1 / turning : turning;
+      layout.hanging(
+          "  ",
+          "Another state would lead if its odds beforehand were %s times %s."
+              .formatted(
+                  times < 10 ? Figures.fixed(times, 1) : times < 1e6 ? rounded(times) : "> 10^6",
+                  turning < 1 ? "smaller" : "greater"));
+    }
+  }
+
+  private void remedies(Explanation explanation) {
+    layout.heading("What cures it");
+    Cautions cautions = new Cautions(layout);
+    for (Remedy remedy : explanation.fault().fault().remedies()) {
+      layout.hanging(
+          "  - ",
+          "%s: %s, %s\u00a0min, with a chance of %s if that is the fault"
+              .formatted(
+                  remedy.component(),
+                  remedy.title(),
+                  Figures.fixed(remedy.minutes(), 0),
+                  Figures.percent(remedy.probabilityOfCure())));
+      cautions.write("    ", remedy.cautions());
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package kelter.electrical.capacitor;
+
+import java.util.List;
+import kelter.core.module.Calculation;
+import kelter.core.module.Output;
+import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.source.Source;
+import kelter.electrical.caution.Cautions;
+import kelter.electrical.internal.Require;
+
+/**
+ * What may leak through a new capacitor at most. Film: resistance between the terminals of at least
+ * 15 000 MOhm up to 0.33 µF, above that a time constant of at least 5000 s (IEC 60384-14, from
+ * memory). Aluminium electrolytic: 0.01 C U in µA for µF and V, or 3 µA if that is more, after two
+ * minutes at rated voltage and 20 °C (makers' data sheets).
+ *
+ * <p>An electrolytic capacitor that lay unused for months leaks more until it has been under
+ * voltage for a while. Good film capacitors are several times better than the limit.
+ */
+public final class CapacitorLeakageLimit {
+
+  /** Where the limit of film is believed to stand. */
+  public static final Source FILM_SOURCE =
+      Source.fromMemory("IEC 60384-14:2013, insulation resistance between terminations");
+
+  /** Where the limit of electrolytic capacitors stands. */
+  public static final Source ELECTROLYTIC_SOURCE =
+      Source.published(
+          "data sheets of general-purpose aluminium electrolytic capacitors: 0.01 C U or 3 µA after"
+              + " 2 minutes");
+
+  private static final QuantityKind MICROAMPERE = QuantityKind.of("current", "uA");
+
+  /** Least resistance of a small film capacitor, Ohm. IEC 60384-14, from memory. */
+  private static final double FILM_RESISTANCE = 15e9;
+
+  /** Up to this it is a resistance, above it a time constant, F. IEC 60384-14, from memory. */
+  private static final double FILM_STEP = 0.33e-6;
+
+  /** Least time constant of a film capacitor, s. IEC 60384-14, from memory. */
+  private static final double FILM_TIME = 5000;
+
+  /** Leakage over charge of an electrolytic capacitor, 1/s. Data sheets. */
+  private static final double ELECTROLYTIC_RATE = 0.01;
+
+  /** What any electrolytic capacitor may leak, A. Data sheets. */
+  private static final double ELECTROLYTIC_LEAST = 3e-6;
+
+  /** What a capacitor is made of. */
+  public enum Build {
+    /** Plastic film or paper: filters, motor run capacitors. */
+    FILM,
+    /** Aluminium electrolytic: power supplies, motor start capacitors. */
+    ELECTROLYTIC
+  }
+
+  /** The limit by name. */
+  public static final Calculation CALCULATION =
+      new Calculation(
+          "capacitor-leakage-limit",
+          "what may leak through a capacitor at most",
+          "film: voltage / 15000 MOhm up to 0.33 uF, voltage capacitance / 5000 s above;"
+              + " electrolytic: 0.01/s capacitance voltage or 3 uA, the greater",
+          "new capacitors at 20 °C and rated direct voltage; limits of the data sheet come first",
+          Source.fromMemory(
+              FILM_SOURCE.document() + "; electrolytic: " + ELECTROLYTIC_SOURCE.document()),
+          List.of(
+              Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
+              Parameter.required(
+                  "voltage", "rated direct voltage", QuantityKind.VOLTAGE, 0.1, 10000),
+              Parameter.choice(
+                  "build", "what it is made of", List.of("film", "electrolytic"), "film")),
+          List.of(new Output("limit", "greatest leakage current", MICROAMPERE)),
+          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+          x -> new double[] {limit(x[0], x[1], Build.values()[(int) Math.round(x[2])])});
+
+  private CapacitorLeakageLimit() {}
+
+  /**
+   * The limit.
+   *
+   * @param capacitance the capacitance, F, above 0
+   * @param voltage the rated direct voltage, V, above 0
+   * @param build what it is made of
+   * @return the greatest leakage current, A
+   * @throws IllegalArgumentException if a figure is not finite and above zero
+   */
+  public static double limit(double capacitance, double voltage, Build build) {
+    Require.positive("capacitance", capacitance, "F");
+    Require.positive("voltage", voltage, "V");
+    return switch (build) {
+      case FILM ->
+          capacitance <= FILM_STEP ? voltage / FILM_RESISTANCE : voltage * capacitance / FILM_TIME;
+      case ELECTROLYTIC -> Math.max(ELECTROLYTIC_LEAST, ELECTROLYTIC_RATE * capacitance * voltage);
+    };
+  }
+}

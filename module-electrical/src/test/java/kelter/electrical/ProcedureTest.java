@@ -1,0 +1,174 @@
+package kelter.electrical;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.job.Appliance;
+import kelter.core.job.Complaint;
+import kelter.core.job.Job;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Hazard;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Observable.Type;
+import kelter.core.vocabulary.Procedure;
+import kelter.electrical.component.MotorKinds;
+import kelter.electrical.component.OutOfReach;
+import org.junit.jupiter.api.Test;
+
+/** What each procedure says before anybody measures. */
+class ProcedureTest {
+
+  private static final ElectricalModule MODULE = new ElectricalModule();
+
+  private static List<Observable> observables() {
+    return MODULE.componentKinds().stream().flatMap(kind -> kind.observables().stream()).toList();
+  }
+
+  /** Applies to each procedure of a hazard, of which there must be some. */
+  private static void each(Hazard hazard, Consumer<Observable> rule) {
+    List<Observable> all =
+        observables().stream().filter(o -> o.procedure().hazard() == hazard).toList();
+    assertTrue(all.size() > 3, hazard + " " + all.size());
+    all.forEach(rule);
+  }
+
+  private static void says(Observable observable, String... words) {
+    for (String word : words) {
+      assertTrue(
+          observable.procedure().text().contains(word),
+          observable.id() + " does not say '" + word + "': " + observable.procedure().text());
+    }
+  }
+
+  @Test
+  void deadProceduresSayWhoWithWhatHowLongAndHowToProve() {
+    each(
+        Hazard.DEAD,
+        observable -> {
+          says(
+              observable,
+              "Dead, by whoever",
+              "Plug out, wait ",
+              " s for the filter",
+              "prove dead",
+              "CAT II",
+              "IEC 61010");
+          says(observable, "two-pole tester that you have tried on a live point before and after");
+          assertTrue(observable.procedure().cautions().contains(Caution.UNPLUG), observable.id());
+        });
+  }
+
+  @Test
+  void liveProceduresSayWhoWithWhatAndThatClipsGoOnDead() {
+    each(
+        Hazard.LIVE,
+        observable ->
+            says(
+                observable,
+                "Live, only by those competent for live work",
+                "local code",
+                "CAT III",
+                "Plug out, wait ",
+                "prove dead"));
+  }
+
+  @Test
+  void runningProceduresLeaveTheMachineClosed() {
+    each(
+        Hazard.RUNNING,
+        observable -> says(observable, "Running, by any technician", "closed", "CAT II"));
+  }
+
+  @Test
+  void whatIsMeasuredWithAnInstrumentIsNeverALook() {
+    each(
+        Hazard.NONE, observable -> assertTrue(observable.type() != Type.QUANTITY, observable.id()));
+  }
+
+  @Test
+  void partsBesideAMotorCapacitorSayHowToDischargeIt() {
+    for (Observable observable :
+        List.of(
+            MotorKinds.MEASURED_CAPACITANCE,
+            MotorKinds.WINDING_RESISTANCE,
+            MotorKinds.AUXILIARY_RESISTANCE,
+            MotorKinds.INSULATION,
+            MotorKinds.TURNING)) {
+      says(observable, "discharge tool of 20 kOhm", "34 V");
+    }
+  }
+
+  /**
+   * Arithmetic on the RC law from the peak of 230 V to the 34 V of IEC 60335-1, 22.5: 0.1 µF
+   * through 1 MOhm take 0.2258 s, so that 2.2 µF take 22 times that and 100 µF through 20 kOhm 20
+   * times that. The texts must not promise less.
+   */
+  @Test
+  void theTimesToWaitAreThoseOfTheLaw() {
+    assertEquals(
+        Math.ceil(22 * 0.2258), seconds(MotorKinds.COIL_RESISTANCE.procedure(), "wait (\\d+) s"));
+    assertEquals(
+        Math.ceil(20 * 0.2258),
+        seconds(MotorKinds.MEASURED_CAPACITANCE.procedure(), "capacitor for (\\d+) s"));
+  }
+
+  private static double seconds(Procedure procedure, String pattern) {
+    Matcher matcher = Pattern.compile(pattern).matcher(procedure.text());
+    assertTrue(matcher.find(), procedure.text());
+    return Double.parseDouble(matcher.group(1));
+  }
+
+  /** Whoever is not competent for live work by the shop profile is never sent there. */
+  @Test
+  void liveProceduresAppearOnlyWhereTheShopIsCompetent() {
+    EngineSettings usual = EngineSettings.USUAL;
+    EngineSettings competent = usual.forLiveWork(true);
+    List<Hazard> seen = new ArrayList<>();
+    for (Appliance machine : SampleMachines.all()) {
+      assertFalse(hazards(machine, usual).contains(Hazard.LIVE));
+      seen.addAll(hazards(machine, competent));
+    }
+    assertTrue(seen.contains(Hazard.LIVE));
+  }
+
+  private static List<Hazard> hazards(Appliance machine, EngineSettings settings) {
+    Job job = Jobs.job(machine);
+    Job complained =
+        new Job(
+            job.id(),
+            job.date(),
+            machine,
+            new Complaint("does not work", ""),
+            List.of(),
+            List.of(),
+            job.prices());
+    Diagnosis diagnosis =
+        new DiagnosisEngine(settings).diagnose(complained, MODULE.faultModels(machine));
+    return diagnosis.next().stream()
+        .map(next -> next.question().observable().procedure().hazard())
+        .toList();
+  }
+
+  @Test
+  void whatIsOutOfReachHasACautionAndNoProcedure() {
+    for (var kind :
+        List.of(
+            OutOfReach.HIGH_VOLTAGE,
+            OutOfReach.GAS,
+            OutOfReach.REFRIGERANT,
+            OutOfReach.FIXED_WIRING)) {
+      assertTrue(kind.observables().isEmpty(), kind.id());
+      assertEquals(Caution.Signal.DANGER, OutOfReach.caution(kind).signal());
+      assertTrue(MODULE.componentKinds().contains(kind), kind.id());
+    }
+  }
+}

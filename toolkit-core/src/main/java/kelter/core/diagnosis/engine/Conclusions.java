@@ -1,0 +1,216 @@
+package kelter.core.diagnosis.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import kelter.core.diagnosis.Conclusion;
+import kelter.core.diagnosis.Conclusion.Reason;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Fault;
+
+/** Says whether the readings decide what is wrong and, if they do not, for which reason. */
+final class Conclusions {
+
+  /** From this probability on a state counts as decided; of the engine's making. */
+  private static final double DECIDED = 0.9;
+
+  /** A misfit below this is not laid to chance. */
+  private static final double CONTRADICTION = 1e-3;
+
+  /** Deviations that tell two states apart, and that do not. */
+  private static final double TELLS = 3;
+
+  private static final double DOES_NOT_TELL = 2;
+
+  private static final double BITS_WORTH_TELLING = 0.1;
+
+  private final List<Group> groups;
+  private final List<JointPosterior.Joint> joints;
+  private final JointPosterior posterior;
+  private final double misfit;
+  private final List<Diagnosis.NextMeasurement> next;
+  private final List<Diagnosis.Suspect> suspects;
+
+  Conclusions(
+      List<Group> groups,
+      List<JointPosterior.Joint> joints,
+      JointPosterior posterior,
+      double misfit,
+      List<Diagnosis.NextMeasurement> next,
+      List<Diagnosis.Suspect> suspects) {
+    this.groups = groups;
+    this.joints = joints;
+    this.posterior = posterior;
+    this.misfit = misfit;
+    this.next = next;
+    this.suspects = suspects;
+  }
+
+  Conclusion reached() {
+    JointPosterior.Joint first = joints.get(0);
+    if (isUnexplained(first) || misfit < CONTRADICTION && posterior.unexplained() > 1 - DECIDED) {
+      return noCauseFits(first);
+    }
+    if (certainty(first) >= DECIDED) {
+      String action =
+          suspects.isEmpty()
+              ? "go by the order of work"
+              : "take again: " + names(suspects.stream().map(Conclusions::name).toList());
+      return new Conclusion(Reason.DECIDED, faults(first), action);
+    }
+    JointPosterior.Joint second = joints.size() > 1 ? joints.get(1) : first;
+    List<String> both = new ArrayList<>(faults(first));
+    faults(second).stream().filter(key -> !both.contains(key)).forEach(both::add);
+    String coarse = tooCoarse(first, second);
+    if (coarse != null) {
+      return new Conclusion(
+          Reason.INSTRUMENT_TOO_COARSE,
+          List.of(coarse),
+          "take " + words(coarse) + " with a finer instrument");
+    }
+    boolean tells = !next.isEmpty() && next.get(0).bits() >= BITS_WORTH_TELLING;
+    if (tells && !isMeasured(first, second)) {
+      return new Conclusion(
+          Reason.NOT_MEASURED,
+          next.stream()
+              .filter(m -> m.bits() >= BITS_WORTH_TELLING)
+              .map(m -> m.question().key())
+              .toList(),
+          "measure " + words(next.get(0).question().key()));
+    }
+    return new Conclusion(
+        Reason.NOT_SEPARABLE,
+        both,
+        tells
+            ? "measure " + words(next.get(0).question().key()) + " to tell them apart"
+            : "no known measurement tells them apart: go by the order of work");
+  }
+
+  private Conclusion noCauseFits(JointPosterior.Joint first) {
+    List<String> doubtful = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      Group group = groups.get(g);
+      if (first.state(g) == group.unexplainedState() || group.readings().count() > 0) {
+        doubtful.addAll(farthest(group, bestExplained(g)));
+      }
+    }
+    return new Conclusion(
+        Reason.NO_CAUSE_FITS,
+        doubtful,
+        doubtful.isEmpty()
+            ? "take the readings again; no listed cause explains them together"
+            : "take again: " + names(doubtful) + "; no listed cause explains them together");
+  }
+
+  /** The likeliest state of a group in which all is explained. */
+  private int bestExplained(int g) {
+    Group group = groups.get(g);
+    int best = Group.HEALTHY;
+    for (int state = 0; state < group.unexplainedState(); state++) {
+      best = group.logWeight(state) > group.logWeight(best) ? state : best;
+    }
+    return best;
+  }
+
+  /** The readings that lie beyond what chance would do. */
+  private static List<String> farthest(Group group, int state) {
+    double[] deviations = Ranking.deviations(group, state);
+    List<String> far = new ArrayList<>();
+    for (int k = 0; k < deviations.length; k++) {
+      if (Math.abs(deviations[k]) > TELLS) {
+        far.add(group.readings().items().get(k).key());
+      }
+    }
+    return far;
+  }
+
+  /** The probability that what the likeliest state says is so, whatever else is wrong. */
+  private double certainty(JointPosterior.Joint first) {
+    double least = 1;
+    boolean any = false;
+    for (int g = 0; g < groups.size(); g++) {
+      for (int fault : groups.get(g).faultsOf(first.state(g))) {
+        least = Math.min(least, posterior.fault(g, fault));
+        any = true;
+      }
+    }
+    return any ? least : first.probability();
+  }
+
+  private boolean isUnexplained(JointPosterior.Joint joint) {
+    for (int g = 0; g < groups.size(); g++) {
+      if (joint.state(g) == groups.get(g).unexplainedState()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private List<String> faults(JointPosterior.Joint joint) {
+    List<String> keys = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      for (int place : groups.get(g).faultsOf(joint.state(g))) {
+        Fault fault = groups.get(g).faults().get(place);
+        keys.add(fault.key());
+      }
+    }
+    return keys;
+  }
+
+  /** Whether the groups in which two states differ have readings at all. */
+  private boolean isMeasured(JointPosterior.Joint one, JointPosterior.Joint other) {
+    for (int g = 0; g < groups.size(); g++) {
+      if (one.state(g) != other.state(g) && groups.get(g).readings().count() > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * A reading that would tell two states apart if its instrument had no error and does not with the
+   * one in use; null if there is none, or if another reading tells them apart.
+   */
+  private String tooCoarse(JointPosterior.Joint one, JointPosterior.Joint other) {
+    String coarse = null;
+    for (int g = 0; g < groups.size(); g++) {
+      Group group = groups.get(g);
+      if (one.state(g) == other.state(g)
+          || one.state(g) == group.unexplainedState()
+          || other.state(g) == group.unexplainedState()) {
+        continue;
+      }
+      Readings readings = group.readings();
+      double[] first = group.likeliestForecast(one.state(g));
+      double[] second = group.likeliestForecast(other.state(g));
+      for (int k = 0; k < readings.count(); k++) {
+        Item item = readings.items().get(k);
+        if (item.likelihood().isValue()) {
+          double apart = Math.abs(first[k] - second[k]);
+          double spread = readings.spread(first, k);
+          if (apart > TELLS * item.likelihood().deviationOf(spread)) {
+            return null;
+          }
+          boolean isCoarse =
+              apart > TELLS * spread
+                  && apart < DOES_NOT_TELL * item.likelihood().deviationOf(spread);
+          coarse = isCoarse ? item.key() : coarse;
+        }
+      }
+    }
+    return coarse;
+  }
+
+  private static String name(Diagnosis.Suspect suspect) {
+    return suspect.component() + "." + suspect.observable();
+  }
+
+  private static String names(List<String> keys) {
+    return keys.stream().map(Conclusions::words).collect(Collectors.joining(", "));
+  }
+
+  private static String words(String key) {
+    int dot = key.indexOf('.');
+    return key.substring(0, dot) + " " + key.substring(dot + 1).replace('-', ' ');
+  }
+}

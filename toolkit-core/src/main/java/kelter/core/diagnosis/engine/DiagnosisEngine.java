@@ -1,0 +1,233 @@
+package kelter.core.diagnosis.engine;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import kelter.core.diagnosis.Conclusion;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Explanation;
+import kelter.core.diagnosis.FaultHistory;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
+
+/**
+ * Weighs the states of a machine by all readings of a job (Bayes' theorem) and says what to measure
+ * and what to do next. Free of memory and safe for several threads; the same job gives the same
+ * result, whatever the number of threads.
+ */
+public final class DiagnosisEngine {
+
+  private static final int STATES_SHOWN = 8;
+
+  private final EngineSettings settings;
+  private final FaultHistory history;
+  private final boolean sideBySide;
+
+  /**
+   * An engine for a shop that has kept no book. It works in the thread that asks it.
+   *
+   * @param settings what it takes for granted
+   */
+  public DiagnosisEngine(EngineSettings settings) {
+    this(settings, FaultHistory.NONE, false);
+  }
+
+  /**
+   * An engine.
+   *
+   * @param settings what it takes for granted
+   * @param history what the shop has found before
+   * @param sideBySide whether the models of one machine are weighed on several cores, which serves
+   *     who waits for one diagnosis and not who makes many
+   */
+  public DiagnosisEngine(EngineSettings settings, FaultHistory history, boolean sideBySide) {
+    this.settings = Objects.requireNonNull(settings);
+    this.history = Objects.requireNonNull(history);
+    this.sideBySide = sideBySide;
+  }
+
+  /**
+   * Diagnoses a machine.
+   *
+   * @param job the job, with its readings
+   * @param models the fault models of its appliance; no two may share an observable of a component
+   * @return what the readings say
+   * @throws IllegalArgumentException if two models share an observable of a component
+   */
+  public Diagnosis diagnose(Job job, List<FaultModel> models) {
+    return weigh(job, models).map(this::conclude).orElseGet(() -> nothingKnown(job));
+  }
+
+  /**
+   * Tells why a fault is held for as likely as it is.
+   *
+   * @param job the job, with its readings
+   * @param models the fault models of its appliance; no two may share an observable of a component
+   * @param fault the fault, {@code component.fault}
+   * @return the reasons, or empty if no model knows the fault
+   * @throws IllegalArgumentException if two models share an observable of a component
+   */
+  public Optional<Explanation> explain(Job job, List<FaultModel> models, String fault) {
+    return weigh(job, models)
+        .flatMap(weighed -> weighed.ranking().explain(fault, next(weighed), weighed.priors()));
+  }
+
+  /** All models weighed, and put together. */
+  private record Weighed(
+      Job job,
+      List<Group> groups,
+      Priors priors,
+      JointPosterior posterior,
+      List<JointPosterior.Joint> joints,
+      List<String> notUsed) {
+
+    Ranking ranking() {
+      return new Ranking(groups, posterior, joints);
+    }
+
+    RepairPlan plan() {
+      return RepairPlan.of(groups, posterior, job.prices());
+    }
+  }
+
+  private double priorSound(Job job) {
+    return job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
+  }
+
+  private Optional<Weighed> weigh(Job job, List<FaultModel> models) {
+    Map<String, Measurement> open = new LinkedHashMap<>();
+    for (Measurement measurement : job.measurements()) {
+      open.put(open.size() + " " + key(measurement), measurement);
+    }
+    Set<String> claimed = new HashSet<>();
+    List<List<Item>> items = new ArrayList<>();
+    for (FaultModel model : models) {
+      items.add(items(job, model, open, claimed));
+    }
+    if (models.isEmpty()) {
+      return Optional.empty();
+    }
+    Priors priors = new Priors(job.appliance(), history);
+    List<Group> groups = groups(models, items, priors);
+    JointPosterior posterior = new JointPosterior(groups, priorSound(job));
+    return Optional.of(
+        new Weighed(
+            job,
+            groups,
+            priors,
+            posterior,
+            posterior.likeliest(STATES_SHOWN),
+            open.values().stream().map(DiagnosisEngine::key).distinct().toList()));
+  }
+
+  /** Models share nothing, so they may be weighed side by side; their order stays. */
+  private List<Group> groups(List<FaultModel> models, List<List<Item>> items, Priors priors) {
+    IntStream all = IntStream.range(0, models.size());
+    return (sideBySide ? all.parallel() : all)
+        .mapToObj(g -> new Group(models.get(g), items.get(g), priors, settings))
+        .toList();
+  }
+
+  private NextMeasurements next(Weighed weighed) {
+    return NextMeasurements.of(weighed.groups, weighed.posterior, weighed.plan(), settings);
+  }
+
+  private Diagnosis conclude(Weighed weighed) {
+    List<Group> groups = weighed.groups;
+    JointPosterior posterior = weighed.posterior;
+    Ranking ranking = weighed.ranking();
+    RepairPlan plan = weighed.plan();
+    NextMeasurements next = NextMeasurements.of(groups, posterior, plan, settings);
+    double misfit = ranking.misfit();
+    List<Diagnosis.Suspect> suspects = Suspects.among(groups, posterior);
+    Conclusion conclusion =
+        new Conclusions(groups, weighed.joints, posterior, misfit, next.ranked(), suspects)
+            .reached();
+    return new Diagnosis(
+        ranking.states(),
+        ranking.faults(),
+        posterior.sound(),
+        new Diagnosis.Unexplained(posterior.unexplained(), misfit),
+        next.ranked(),
+        plan.steps(),
+        weighed.notUsed,
+        new Diagnosis.Basis(
+            conclusion,
+            suspects,
+            ranking.priors(weighed.priors),
+            posterior.leftOut(),
+            next.enough() && conclusion.reason() != Conclusion.Reason.NO_CAUSE_FITS));
+  }
+
+  /** Where no model speaks of the machine, only the prior is left: no fault, no misfit. */
+  private Diagnosis nothingKnown(Job job) {
+    List<String> notUsed =
+        job.measurements().stream().map(DiagnosisEngine::key).distinct().toList();
+    Conclusion conclusion =
+        new Conclusion(
+            Conclusion.Reason.NOT_MEASURED,
+            notUsed,
+            "name a component with its figures that a module knows faults of");
+    return new Diagnosis(
+        List.of(),
+        List.of(),
+        priorSound(job),
+        new Diagnosis.Unexplained(1 - priorSound(job), 1),
+        List.of(),
+        List.of(),
+        notUsed,
+        new Diagnosis.Basis(conclusion, List.of(), List.of(), 0, false));
+  }
+
+  private static String key(Measurement measurement) {
+    return measurement.component() + "." + measurement.observable();
+  }
+
+  /** Takes the readings that a model forecasts out of those that are still open. */
+  private List<Item> items(
+      Job job, FaultModel model, Map<String, Measurement> open, Set<String> claimed) {
+    Map<String, Question> known = new LinkedHashMap<>();
+    model.questions().forEach(question -> known.putIfAbsent(question.key(), question));
+    for (String key : known.keySet()) {
+      if (!claimed.add(key)) {
+        throw new IllegalArgumentException("two fault models forecast " + key);
+      }
+    }
+    List<Item> items = new ArrayList<>();
+    open.values()
+        .removeIf(
+            measurement -> {
+              Question question = known.get(key(measurement));
+              if (question == null) {
+                return false;
+              }
+              items.add(item(job, measurement, question));
+              return true;
+            });
+    return items;
+  }
+
+  private Item item(Job job, Measurement measurement, Question usual) {
+    Question asked =
+        new Question(measurement.component(), usual.observable(), measurement.conditions());
+    String shown =
+        measurement.readings().stream().map(Reading::display).collect(Collectors.joining(", "));
+    Likelihood likelihood = Likelihood.of(job, measurement, usual.observable(), settings.blunder());
+    return new Item(
+        asked,
+        shown,
+        likelihood,
+        Likelihood.isOfInstrument(measurement) ? measurement.instrument() : Optional.empty());
+  }
+}

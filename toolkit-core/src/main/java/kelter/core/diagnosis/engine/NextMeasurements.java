@@ -1,0 +1,127 @@
+package kelter.core.diagnosis.engine;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Question;
+import kelter.core.safety.Hazard;
+
+/**
+ * What to measure next: by expected information per minute, measurements on dead parts first.
+ *
+ * @param ranked the measurements, the best first
+ * @param enough whether none of them, nor two together, would lower the expected cost of the repair
+ *     by what its time costs
+ */
+record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) {
+
+  private static final double WORTH_MEASURING = 0.01;
+
+  /** How many of the best are looked at for what they are worth. */
+  private static final int LOOKED_AT = 4;
+
+  /**
+   * The share of the minutes of a measurement that goes into reaching the component and making it
+   * dead, and is saved where that is done; common practice, no source.
+   */
+  private static final double SET_UP = 0.5;
+
+  private record Candidate(
+      int group, Question question, Outcomes outcomes, double bits, double minutes) {
+
+    boolean isLive() {
+      return question.observable().procedure().hazard() == Hazard.LIVE;
+    }
+  }
+
+  static NextMeasurements of(
+      List<Group> groups, JointPosterior posterior, RepairPlan plan, EngineSettings settings) {
+    List<Candidate> candidates = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      candidates(groups.get(g), g, posterior, settings, candidates);
+    }
+    candidates.sort(
+        Comparator.comparing(Candidate::isLive)
+            .thenComparingDouble(c -> -c.bits / c.minutes)
+            .thenComparing(c -> c.question.key()));
+    List<Diagnosis.NextMeasurement> ranked = new ArrayList<>();
+    boolean enough = true;
+    List<Candidate> looked = new ArrayList<>();
+    for (Candidate candidate : candidates) {
+      double worth = Double.NaN;
+      if (looked.size() < LOOKED_AT) {
+        looked.add(candidate);
+        worth = plan.worth(candidate.group, candidate.outcomes);
+        enough &= worth <= plan.costOf(candidate.minutes);
+      }
+      ranked.add(
+          new Diagnosis.NextMeasurement(
+              candidate.question, candidate.bits, candidate.minutes, worth));
+    }
+    return new NextMeasurements(ranked, enough && !aPairIsWorthIt(looked, plan));
+  }
+
+  private static void candidates(
+      Group group, int g, JointPosterior posterior, EngineSettings settings, List<Candidate> into) {
+    Set<String> done = group.readings().items().stream().map(Item::key).collect(Collectors.toSet());
+    Set<String> reached = new HashSet<>();
+    for (Item item : group.readings().items()) {
+      if (item.question().observable().procedure().hazard() != Hazard.LIVE) {
+        reached.add(item.question().component());
+      }
+    }
+    List<Question> open = new ArrayList<>();
+    for (Question question : group.model().questions()) {
+      boolean live = question.observable().procedure().hazard() == Hazard.LIVE;
+      if (!done.contains(question.key()) && (!live || settings.competentForLiveWork())) {
+        open.add(question);
+      }
+    }
+    if (open.isEmpty()) {
+      return;
+    }
+    double[] probability = new double[group.states()];
+    for (int state = 0; state < probability.length; state++) {
+      probability[state] = posterior.marginal(g, state);
+    }
+    Information information = new Information(group, probability, open);
+    for (int k = 0; k < open.size(); k++) {
+      Outcomes outcomes = information.outcomes(k);
+      double bits = outcomes.bits();
+      if (bits >= WORTH_MEASURING) {
+        into.add(new Candidate(g, open.get(k), outcomes, bits, minutes(open.get(k), reached)));
+      }
+    }
+  }
+
+  private static double minutes(Question question, Set<String> reached) {
+    double minutes = question.observable().procedure().minutes();
+    boolean saved =
+        question.observable().procedure().hazard() != Hazard.LIVE
+            && reached.contains(question.component());
+    return saved ? minutes * (1 - SET_UP) : minutes;
+  }
+
+  /** Two readings can be worth their time together though neither is by itself. */
+  private static boolean aPairIsWorthIt(List<Candidate> looked, RepairPlan plan) {
+    for (int i = 0; i < looked.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        Candidate one = looked.get(i);
+        Candidate other = looked.get(j);
+        double worth =
+            one.group == other.group
+                ? plan.worth(one.group, one.outcomes.with(other.outcomes))
+                : plan.worth(one.group, one.outcomes, other.group, other.outcomes);
+        if (worth > plan.costOf(one.minutes + other.minutes)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}
