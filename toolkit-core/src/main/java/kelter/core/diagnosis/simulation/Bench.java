@@ -117,6 +117,7 @@ final class Bench {
       ListSampler.shuffle(random, open);
     }
     List<Measurement> done = new ArrayList<>();
+    Set<String> reached = new HashSet<>();
     double minutes = 0;
     Diagnosis diagnosis = unmeasured;
     while (true) {
@@ -128,7 +129,11 @@ final class Bench {
       int next = order == MeasuringOrder.LED ? led(diagnosis, open) : open.get(0);
       open.remove(Integer.valueOf(next));
       done.add(drawn.readings().get(next));
-      minutes += questions.get(next).observable().procedure().minutes();
+      Question question = questions.get(next);
+      minutes += DiagnosisEngine.minutes(question, reached);
+      if (question.observable().procedure().hazard() != Hazard.LIVE) {
+        reached.add(question.component());
+      }
       diagnosis = diagnose(done);
     }
   }
