@@ -20,11 +20,11 @@ class SimulationTest {
 
   private static final int JOBS = 3000;
   private static final FaultModel MODEL = new ThreeFaults();
-  private static final World ALONE = world(ThreeFaults.SETTINGS.blunder());
+  private static final World AS_TOLD = World.of(ThreeFaults.SETTINGS);
 
   private static World world(double blunder) {
     return new World(
-        ThreeFaults.SETTINGS.nothingFound(), ThreeFaults.SETTINGS.unexplained(), blunder, 1);
+        ThreeFaults.SETTINGS.nothingFound(), ThreeFaults.SETTINGS.unexplained(), blunder, 2);
   }
 
   private static SimulationReport run(FaultModel truth, SimulationPlan plan) {
@@ -47,9 +47,9 @@ class SimulationTest {
 
   @Test
   void theSameBytesWhateverTheNumberOfThreads() {
-    SimulationReport one = run(MODEL, new SimulationPlan(200, 20, 7, 1, ALONE));
-    SimulationReport two = run(MODEL, new SimulationPlan(200, 20, 7, 2, ALONE));
-    SimulationReport other = run(MODEL, new SimulationPlan(200, 20, 8, 2, ALONE));
+    SimulationReport one = run(MODEL, new SimulationPlan(200, 20, 7, 1, AS_TOLD));
+    SimulationReport two = run(MODEL, new SimulationPlan(200, 20, 7, 2, AS_TOLD));
+    SimulationReport other = run(MODEL, new SimulationPlan(200, 20, 8, 2, AS_TOLD));
 
     assertEquals(one.toString(), two.toString());
     assertNotEquals(one.toString(), other.toString());
@@ -57,7 +57,7 @@ class SimulationTest {
 
   @Test
   void aPerfectModelIsRightAsOftenAsItSays() {
-    SimulationReport report = run(MODEL, new SimulationPlan(JOBS, 0, 1, 2, ALONE));
+    SimulationReport report = run(MODEL, new SimulationPlan(JOBS, 0, 1, 2, AS_TOLD));
 
     assertEquals(JOBS, report.states().cases());
     assertEquals(JOBS * ThreeFaults.PRIORS.length, report.faults().cases());
@@ -77,9 +77,9 @@ class SimulationTest {
 
   @Test
   void aModelThatIsFarOffShowsAsOverconfidence() {
-    SimulationReport right = run(MODEL, new SimulationPlan(JOBS, 0, 1, 2, ALONE));
+    SimulationReport right = run(MODEL, new SimulationPlan(JOBS, 0, 1, 2, AS_TOLD));
     SimulationReport off =
-        run(new ScaledForecasts(MODEL, 1.5), new SimulationPlan(JOBS, 0, 1, 2, ALONE));
+        run(new ScaledForecasts(MODEL, 1.5), new SimulationPlan(JOBS, 0, 1, 2, AS_TOLD));
 
     assertTrue(off.all().first() < right.all().first() - 0.1);
     assertTrue(off.sureness().absentFault() > 3 * right.sureness().absentFault());
@@ -87,7 +87,7 @@ class SimulationTest {
 
   @Test
   void leadingIsSoonerThanAFixedOrder() {
-    SimulationReport report = run(MODEL, new SimulationPlan(300, 300, 1, 2, ALONE));
+    SimulationReport report = run(MODEL, new SimulationPlan(300, 300, 1, 2, AS_TOLD));
 
     assertEquals(
         List.of(MeasuringOrder.values()),
@@ -110,7 +110,7 @@ class SimulationTest {
         List.of(MODEL),
         List.of(MODEL),
         ThreeFaults.SETTINGS,
-        new SimulationPlan(20, 0, 1, 2, ALONE),
+        new SimulationPlan(20, 0, 1, 2, AS_TOLD),
         done -> calls.incrementAndGet());
 
     assertEquals(20, calls.get());
@@ -119,11 +119,11 @@ class SimulationTest {
   @Test
   void whatCannotBeTriedIsRefusedWithWhatIsAllowed() {
     String jobs =
-        assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(0, 0, 1, 1, ALONE))
+        assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(0, 0, 1, 1, AS_TOLD))
             .getMessage();
     assertEquals("0 jobs; 1 to 1000000 are allowed", jobs);
-    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 11, 1, 1, ALONE));
-    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 0, 1, 0, ALONE));
+    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 11, 1, 1, AS_TOLD));
+    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 0, 1, 0, AS_TOLD));
     assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, Double.NaN, 1));
     assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, 0.1, 0));
     assertThrows(
@@ -134,7 +134,7 @@ class SimulationTest {
                 List.of(MODEL),
                 List.of(),
                 ThreeFaults.SETTINGS,
-                new SimulationPlan(1, 0, 1, 1, ALONE),
+                new SimulationPlan(1, 0, 1, 1, AS_TOLD),
                 done -> {}));
     assertThrows(
         IllegalArgumentException.class,
@@ -144,7 +144,7 @@ class SimulationTest {
                 List.of(),
                 List.of(),
                 ThreeFaults.SETTINGS,
-                new SimulationPlan(1, 0, 1, 1, ALONE),
+                new SimulationPlan(1, 0, 1, 1, AS_TOLD),
                 done -> {}));
   }
 }
