@@ -12,6 +12,7 @@ module kelter.costing {
   requires org.apache.commons.numbers.gamma;
   requires org.apache.commons.rng.api;
   requires org.apache.commons.rng.core;
+  requires org.apache.commons.rng.sampling;
 
   exports kelter.costing;
   exports kelter.costing.life;

@@ -30,6 +30,7 @@ module kelter.core {
   exports kelter.core.log;
   exports kelter.core.module;
   exports kelter.core.option;
+  exports kelter.core.owner;
   exports kelter.core.problem;
   exports kelter.core.quantity;
   exports kelter.core.safety;

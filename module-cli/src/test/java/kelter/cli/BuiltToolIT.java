@@ -17,6 +17,7 @@ import java.util.spi.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The tool as it is built: its launcher on the runtime image and on the jars, and its modules. */
 @DisabledOnOs(OS.WINDOWS)
@@ -60,6 +61,42 @@ class BuiltToolIT {
     assertEquals(1, run(Map.of(), "check", "none.json").code());
     assertEquals(2, run(Map.of(), "check").code());
     assertEquals(0, run(Map.of(), "--help").code());
+  }
+
+  /**
+   * The owner's question at the built tool: a dear assembly, young and old, and a drawing of it.
+   */
+  @Test
+  void weighsADearAssembly(@TempDir Path folder) throws IOException, InterruptedException {
+    String dear = Files.readString(Path.of("..", "demo", "jobs", "dear-heater.json"));
+    Path young = Files.writeString(folder.resolve("young.json"), dear);
+    Path old =
+        Files.writeString(folder.resolve("old.json"), dear.replace("\"2 years\"", "\"14 years\""));
+    Path drawing = folder.resolve("cost.svg");
+
+    Run mend = run(Map.of(), "weigh", "--why", "--plot", drawing.toString(), young.toString());
+    Run replace = run(Map.of(), "weigh", "--why", old.toString());
+
+    assertEquals(0, mend.code(), mend.err());
+    assertTrue(mend.out().contains("Mending it (1.) costs least"), mend.out());
+    assertTrue(mend.out().contains("Break-even age of the machine"), mend.out());
+    assertTrue(replace.out().contains("Replacing the machine (1.) costs least"), replace.out());
+    assertTrue(Files.readString(drawing).endsWith("</svg>\n"));
+  }
+
+  @Test
+  void whatCannotBeWeighedIsToldAtOnce(@TempDir Path folder)
+      throws IOException, InterruptedException {
+    String wrong =
+        Files.readString(Path.of("..", "demo", "jobs", "dear-heater.json"))
+            .replace("\"2 years\"", "\"-2 years\"")
+            .replace("\"60 EUR\"", "\"60 USD\"")
+            .replace("\"58 EUR\"", "\"-58 EUR\"");
+    Run run = run(Map.of(), "weigh", Files.writeString(folder.resolve("a.json"), wrong).toString());
+
+    assertEquals(1, run.code());
+    assertEquals("", run.out());
+    assertEquals(3, run.err().lines().count(), run.err());
   }
 
   private static String tool(String name, String... arguments) {

@@ -15,6 +15,7 @@ import kelter.costing.money.SinglePresentValue;
 import kelter.costing.money.UniformPresentValue;
 import kelter.costing.shop.PriceFloor;
 import kelter.costing.shop.SparesStock;
+import kelter.costing.use.CarbonOfReplacing;
 import kelter.costing.use.LifeAtUse;
 import kelter.costing.use.RunningCost;
 import kelter.costing.weigh.LifecycleWeigher;
@@ -47,6 +48,7 @@ public final class CostingModule implements CalculationModule {
         PayBack.CALCULATION,
         RunningCost.CALCULATION,
         LifeAtUse.CALCULATION,
+        CarbonOfReplacing.CALCULATION,
         PriceFloor.CALCULATION,
         SparesStock.CALCULATION);
   }

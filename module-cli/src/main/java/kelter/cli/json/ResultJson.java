@@ -7,8 +7,6 @@ import kelter.core.check.Settling;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.module.CalculationModule;
-import kelter.core.option.Option;
-import kelter.core.option.Weighing;
 import kelter.core.safety.Caution;
 
 /** The results of the commands as JSON. */
@@ -86,52 +84,6 @@ public final class ResultJson {
     out.cautions(finding.cautions());
     out.text("remark", finding.remark());
     out.texts("toSettle", settling.of(finding));
-  }
-
-  /**
-   * Options.
-   *
-   * @param job the job
-   * @param cautions what to mind about its instruments
-   * @param weighing its options
-   * @return the text
-   */
-  public static String weighing(Job job, List<Caution> cautions, Weighing weighing) {
-    return JsonOutput.document(
-        out -> {
-          out.text("format", "kelter-weighing/1");
-          out.text("job", job.id());
-          out.cautions(cautions);
-          out.text("currency", weighing.currency().getCurrencyCode());
-          out.objects("options", weighing.options(), option -> writeOption(out, option));
-          out.number("breakEvenRepair", weighing.breakEvenRepair());
-          out.texts("assumptions", weighing.assumptions());
-          out.objects(
-              "sources",
-              weighing.sources(),
-              source -> {
-                out.text("document", source.document());
-                out.text("standing", source.standing().words());
-              });
-        });
-  }
-
-  private static void writeOption(JsonOutput out, Option option) throws IOException {
-    out.text("id", option.id());
-    out.text("title", option.title());
-    out.texts("remedies", option.remedies());
-    out.number("probabilityOfCure", option.probabilityOfCure());
-    out.number("outlay", option.outlay());
-    out.number("years", option.years());
-    out.object(
-        "annualCost",
-        () -> {
-          out.number("mean", option.annualCost().mean());
-          out.number("p5", option.annualCost().low());
-          out.number("p50", option.annualCost().median());
-          out.number("p95", option.annualCost().high());
-        });
-    out.number("probabilityCheapest", option.probabilityCheapest());
   }
 
   /**

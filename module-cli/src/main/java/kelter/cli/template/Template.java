@@ -13,6 +13,38 @@ public final class Template {
 
   private static final Map<String, List<String>> COMPONENTS = components();
 
+  /**
+   * What {@code kelter weigh} takes, to be moved out of the member of its own; all but the
+   * currency, the price of an hour and that of a new machine may be left out.
+   */
+  private static final String FOR_WEIGHING =
+      """
+        "x-for-weigh": {
+          "prices": {
+            "currency": "EUR",
+            "date": "yyyy-mm-dd",
+            "labour-per-hour": "... EUR",
+            "least-work": "... min",
+            "call-out": "... EUR",
+            "call-out-credited": false,
+            "replacement": "... EUR",
+            "replacement-available": true,
+            "installation": "... EUR",
+            "running-per-year": "... EUR",
+            "running-per-year-new": "... EUR",
+            "discount-rate": "3 %",
+            "parts": { "component.remedy": "... EUR" },
+            "parts-delivery": "... d",
+            "replacement-delivery": "... d",
+            "day-without": "... EUR",
+            "repair-warranty": "12 mo",
+            "new-warranty": "24 mo",
+            "spread": { "repair": "10 %", "replacement": "10 %", "running": "20 %" }
+          },
+          "use": { "cycles-per-week": "...", "energy-per-cycle": "... kW.h", "water-per-cycle": "... L" }
+        },
+      """;
+
   private Template() {}
 
   private static Map<String, List<String>> components() {
@@ -59,6 +91,7 @@ public final class Template {
     }
     text.append("\n    ]\n  },\n  \"complaint\": { \"said\": \"\", \"displayed\": \"\" },\n");
     text.append("  \"instruments\": [],\n  \"measurements\": [],\n");
+    text.append(FOR_WEIGHING);
     text.append("  \"x-what-can-be-measured\": [");
     separator = "\n";
     for (ComponentKind component : known) {

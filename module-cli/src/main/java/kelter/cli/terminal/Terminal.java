@@ -16,8 +16,11 @@ import java.util.Map;
  */
 public final class Terminal {
 
-  /** The width that all text keeps to, in characters. */
+  /** The width that text keeps to unless the terminal is narrower, in characters. */
   public static final int WIDTH = 80;
+
+  /** A narrower terminal is treated like one of this width, in characters. */
+  public static final int LEAST_WIDTH = 40;
 
   private static final Map<String, String> PLAIN =
       Map.of(
@@ -37,6 +40,7 @@ public final class Terminal {
   private final Charset charset;
   private final boolean colour;
   private final boolean live;
+  private final int width;
 
   /**
    * A terminal that nobody looks at while a command runs.
@@ -60,6 +64,22 @@ public final class Terminal {
    * @param live whether somebody looks at it while a command runs
    */
   public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour, boolean live) {
+    this(out, err, charset, colour, live, WIDTH);
+  }
+
+  /**
+   * A terminal of some width.
+   *
+   * @param out where results go
+   * @param err where complaints go
+   * @param charset the character set of both
+   * @param colour whether colour may be used
+   * @param live whether somebody looks at it while a command runs
+   * @param width its width, in characters; taken as 40 to 80
+   */
+  public Terminal(
+      PrintStream out, PrintStream err, Charset charset, boolean colour, boolean live, int width) {
+    this.width = Math.max(LEAST_WIDTH, Math.min(WIDTH, width));
     this.out = out;
     this.live = live;
     this.err = err;
@@ -77,7 +97,29 @@ public final class Terminal {
     boolean live = System.console() != null;
     boolean colour = live && System.getenv("NO_COLOR") == null;
     return new Terminal(
-        stream(FileDescriptor.out), stream(FileDescriptor.err), charset, colour, live);
+        stream(FileDescriptor.out),
+        stream(FileDescriptor.err),
+        charset,
+        colour,
+        live,
+        columns(System.getenv("COLUMNS")));
+  }
+
+  private static int columns(String said) {
+    try {
+      return said == null ? WIDTH : Integer.parseInt(said.strip());
+    } catch (NumberFormatException noNumber) {
+      return WIDTH;
+    }
+  }
+
+  /**
+   * The width that text keeps to here.
+   *
+   * @return from 40 to 80 characters; what {@code COLUMNS} says where it is narrower than 80
+   */
+  public int width() {
+    return width;
   }
 
   private static PrintStream stream(FileDescriptor descriptor) {

@@ -10,12 +10,17 @@ import kelter.core.quantity.Unit;
 import kelter.core.uncertainty.Estimate;
 
 /** Figures as a person reads them. */
-final class Figures {
+public final class Figures {
 
   private Figures() {}
 
-  /** A probability in per cent, never rounded to certainty. */
-  static String percent(double probability) {
+  /**
+   * A probability in per cent, never rounded to certainty.
+   *
+   * @param probability from 0 to 1, or NaN if it is not known
+   * @return for instance {@code 72 %}
+   */
+  public static String percent(double probability) {
     if (Double.isNaN(probability)) {
       return "unknown";
     }
@@ -49,8 +54,14 @@ final class Figures {
     return (bits < 0 ? "-" : "+") + fixed(Math.abs(bits), 1) + "\u00a0bits";
   }
 
-  /** A finite figure with so many decimal places, without the locale data that a format loads. */
-  static String fixed(double value, int places) {
+  /**
+   * A figure with so many decimal places, without the locale data that a format loads.
+   *
+   * @param value a finite figure
+   * @param places how many
+   * @return its text
+   */
+  public static String fixed(double value, int places) {
     return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
   }
 

@@ -28,7 +28,13 @@ public final class JobText {
     return layout.blank().toString();
   }
 
-  static void write(Job job, Layout layout) {
+  /**
+   * Writes what a job is about.
+   *
+   * @param job the job
+   * @param layout where to
+   */
+  public static void write(Job job, Layout layout) {
     Appliance appliance = job.appliance();
     String name = (appliance.maker() + " " + appliance.model()).strip();
     String age = appliance.age().map(a -> ", age " + a.display()).orElse("");

@@ -8,52 +8,91 @@ import kelter.cli.terminal.Terminal;
  * Lines of text, wrapped and aligned within the width of the terminal. A line is never broken at a
  * no-break space, which comes out as a plain one.
  */
-final class Layout {
+public final class Layout {
 
   private final StringBuilder text = new StringBuilder();
   private final Terminal terminal;
 
-  Layout(Terminal terminal) {
+  /**
+   * An empty text.
+   *
+   * @param terminal where it will be shown
+   */
+  public Layout(Terminal terminal) {
     this.terminal = terminal;
   }
 
-  Layout heading(String words) {
+  /**
+   * A heading, below an empty line unless it is the first.
+   *
+   * @param words the heading
+   * @return this text
+   */
+  public Layout heading(String words) {
     if (text.length() > 0) {
       text.append('\n');
     }
-    for (String line : wrap(words, Terminal.WIDTH)) {
+    for (String line : wrap(words, terminal.width())) {
       text.append(terminal.heading(line)).append('\n');
     }
     return this;
   }
 
-  /** A paragraph whose first line starts with a label and whose others hang below its text. */
-  Layout hanging(String label, String words) {
+  /**
+   * A paragraph whose first line starts with a label and whose others hang below its text.
+   *
+   * @param label what stands in front
+   * @param words the paragraph
+   * @return this text
+   */
+  public Layout hanging(String label, String words) {
     int indent = label.length();
-    List<String> lines = wrap(words, Terminal.WIDTH - indent);
+    List<String> lines = wrap(words, terminal.width() - indent);
     for (int i = 0; i < lines.size(); i++) {
       text.append(i == 0 ? label : " ".repeat(indent)).append(lines.get(i)).append('\n');
     }
     return this;
   }
 
-  Layout line(String words) {
+  /**
+   * A paragraph.
+   *
+   * @param words the paragraph
+   * @return this text
+   */
+  public Layout line(String words) {
     return hanging("", words);
   }
 
-  /** A line of a picture, never wrapped. */
-  Layout asIs(String line) {
+  /**
+   * A line of a picture, never wrapped.
+   *
+   * @param line the line
+   * @return this text
+   */
+  public Layout asIs(String line) {
     text.append(line).append('\n');
     return this;
   }
 
-  Layout blank() {
+  /**
+   * An empty line.
+   *
+   * @return this text
+   */
+  public Layout blank() {
     text.append('\n');
     return this;
   }
 
-  /** Rows in columns; the last column is wrapped. */
-  Layout table(String indent, List<List<String>> rows) {
+  /**
+   * Rows in columns; the last column is wrapped.
+   *
+   * @param indent what stands in front of each line
+   * @param rows the rows
+   * @return this text
+   */
+  public Layout table(String indent, List<List<String>> rows) {
     int columns = rows.stream().mapToInt(List::size).max().orElse(0);
     int[] width = new int[columns];
     for (List<String> row : rows) {
@@ -74,8 +113,12 @@ final class Layout {
   /**
    * Rows of figures in columns, the first row a head. Where they are too wide for the terminal, the
    * first column gets a line of its own.
+   *
+   * @param indent what stands in front of each line
+   * @param rows the rows
+   * @return this text
    */
-  Layout figures(String indent, List<List<String>> rows) {
+  public Layout figures(String indent, List<List<String>> rows) {
     int columns = rows.get(0).size();
     int[] width = new int[columns];
     int total = indent.length();
@@ -85,7 +128,7 @@ final class Layout {
       }
       total += width[c] + (c == 0 ? 0 : 2);
     }
-    boolean stacked = total > Terminal.WIDTH;
+    boolean stacked = total > terminal.width();
     for (List<String> row : rows) {
       StringBuilder line = new StringBuilder(indent);
       if (stacked) {

@@ -14,6 +14,14 @@ record Console(int code, String out, String err) {
   }
 
   static Console run(Charset charset, String... arguments) {
+    return run(charset, Terminal.WIDTH, arguments);
+  }
+
+  static Console narrow(int width, String... arguments) {
+    return run(StandardCharsets.UTF_8, width, arguments);
+  }
+
+  private static Console run(Charset charset, int width, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
@@ -21,7 +29,9 @@ record Console(int code, String out, String err) {
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
             charset,
-            false);
+            false,
+            false,
+            width);
     int code = new Kelter(terminal).run(arguments);
     return new Console(code, out.toString(charset), err.toString(charset));
   }

@@ -1,43 +1,38 @@
 package kelter.costing.choice;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
-import kelter.core.job.Job;
-import kelter.core.job.Prices;
-import kelter.core.problem.InputException;
-import kelter.core.problem.Problem;
-import kelter.core.quantity.Money;
-import kelter.core.quantity.Quantity;
-import kelter.core.quantity.QuantityKind;
+import java.util.Map;
+import java.util.TreeMap;
+import kelter.core.option.LearnedLives.LearnedLife;
 import kelter.costing.life.ApplianceLife;
-import kelter.costing.life.KindOfLife;
+import kelter.costing.life.Weibull;
 
 /**
  * The figures that a weighing rests on. Money is in units of the job's currency.
  *
  * @param age the age of the machine, in years
- * @param life how long such machines last
- * @param componentLife how long a component lasts, as a ratio of the life of the machine
- * @param labourPerHour the price of an hour of work
- * @param callOut what coming costs, whatever is done
- * @param newMachine the price of a new machine, installed
- * @param running the running cost of the old machine a year
- * @param runningNew the running cost of the new machine a year
- * @param rate the discount rate a year, as a ratio
  * @param ageUncertainty the standard uncertainty of the age, in years; 0 if none is stated
+ * @param life how long such machines last
+ * @param componentLife how long a component lasts, as a ratio of what is taken for it
+ * @param learned what was learned of the lives of components, by the id of the component
+ * @param costs what the options cost
+ * @param repairWarranty for how long the shop mends again for nothing, in years
+ * @param newWarranty for how long a new machine is replaced for nothing, in years
+ * @param rate the discount rate a year, as a ratio
+ * @param spread how far prices may turn out otherwise
  */
 public record Basis(
     double age,
+    double ageUncertainty,
     ApplianceLife life,
     double componentLife,
-    double labourPerHour,
-    double callOut,
-    double newMachine,
-    double running,
-    double runningNew,
+    Map<String, LearnedLife> learned,
+    Costs costs,
+    double repairWarranty,
+    double newWarranty,
     double rate,
-    double ageUncertainty) {
+    Spread spread) {
 
   /** The least real discount rate of 10 CFR 436.14(a)(2), a year, as a ratio. */
   public static final double USUAL_RATE = 0.03;
@@ -45,122 +40,70 @@ public record Basis(
   /** No study of components is known: they last as long as the machine. */
   public static final double AS_THE_MACHINE = 1;
 
-  private static final double YEAR = QuantityKind.AGE.unit().factor();
+  /**
+   * How far prices may turn out otherwise, as relative standard deviations.
+   *
+   * @param repair of the bill for a repair
+   * @param replacement of a new machine
+   * @param running of energy, water and detergent
+   */
+  public record Spread(double repair, double replacement, double running) {
+
+    /**
+     * Whether there is any.
+     *
+     * @return false if all prices are sure
+     */
+    public boolean isAny() {
+      return repair > 0 || replacement > 0 || running > 0;
+    }
+  }
+
+  /** Copies the map, sorted. */
+  public Basis {
+    learned = Collections.unmodifiableMap(new TreeMap<>(learned));
+  }
 
   /**
-   * Reads the figures from a job.
+   * How many different lives components may have: one for all of which nothing was learned, and one
+   * for each other.
    *
-   * @param job the job
-   * @param work what work the options need
-   * @param kind which studies speak for the machine
-   * @param assumptions where to put what the job does not state
-   * @return the figures
-   * @throws InputException if the job lacks what cannot be assumed; every such thing is told
+   * @return the number, 1 or more
    */
-  public static Basis of(Job job, Work work, KindOfLife kind, List<String> assumptions) {
-    List<Problem> problems = new ArrayList<>();
-    if (job.appliance().age().isEmpty()) {
-      problems.add(
-          new Problem(
-              "/appliance/age",
-              "is missing",
-              "give the age of the machine, for instance \"8 a\"; what is left of its life"
-                  + " depends on it"));
-    }
-    if (job.prices().isEmpty()) {
-      problems.add(
-          new Problem(
-              "/prices",
-              "is missing",
-              "give the currency, the price of an hour of work and the price of a new machine"));
-      throw new InputException(problems);
-    }
-    Prices prices = job.prices().get();
-    requirePrice(prices, prices.labourPerHour(), "labour-per-hour", "an hour of work", problems);
-    requirePrice(
-        prices,
-        prices.replacement(),
-        "replacement",
-        "a new machine (if none can be had, of the nearest that can)",
-        problems);
-    problems.addAll(work.missing(prices));
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    return stated(job, prices, kind, assumptions);
+  public int groups() {
+    return 1 + learned.size();
   }
 
-  private static void requirePrice(
-      Prices prices, Optional<Money> price, String name, String what, List<Problem> problems) {
-    if (price.isEmpty()) {
-      problems.add(
-          new Problem(
-              "/prices/" + name,
-              "is missing",
-              "give the price of %s in %s".formatted(what, prices.currency())));
-    }
+  /**
+   * Which of these lives a component has.
+   *
+   * @param component the id of the component
+   * @return the number of the life, from 0 to below {@link #groups}
+   */
+  public int group(String component) {
+    return learned.containsKey(component)
+        ? 1 + List.copyOf(learned.keySet()).indexOf(component)
+        : 0;
   }
 
-  private static Basis stated(Job job, Prices prices, KindOfLife kind, List<String> assumptions) {
-    if (!kind.assumption().isEmpty()) {
-      assumptions.add(kind.assumption());
+  /**
+   * The life of components by one study. What was learned is pooled with the assumption that they
+   * last as long as the machine: characteristic life (by its logarithm) and shape are means with
+   * their weights.
+   *
+   * @param study the life of the machine by the study
+   * @param group the number of the life
+   * @return the life, in years
+   */
+  public Weibull component(Weibull study, int group) {
+    if (group == 0) {
+      return study.stretched(componentLife);
     }
-    double callOut =
-        amount(
-            prices.callOut(),
-            "The job states no price for the call-out; 0 was taken.",
-            assumptions);
-    double installation =
-        amount(
-            prices.installation(),
-            "The job states no price for installing a new machine and taking the old one away; 0"
-                + " was taken.",
-            assumptions);
-    double[] running = running(prices, assumptions);
-    return new Basis(
-        job.appliance().age().map(Quantity::si).orElseThrow() / YEAR,
-        kind.life(),
-        AS_THE_MACHINE,
-        prices.labourPerHour().orElseThrow().toDouble(),
-        callOut,
-        prices.replacement().orElseThrow().toDouble() + installation,
-        running[0],
-        running[1],
-        rate(prices, assumptions),
-        job.appliance().age().map(Quantity::standardUncertaintySi).orElseThrow() / YEAR);
-  }
-
-  private static double amount(Optional<Money> price, String assumption, List<String> assumptions) {
-    if (price.isEmpty()) {
-      assumptions.add(assumption);
-    }
-    return price.map(Money::toDouble).orElse(0.0);
-  }
-
-  private static double[] running(Prices prices, List<String> assumptions) {
-    Optional<Double> old = prices.runningPerYear().map(Money::toDouble);
-    Optional<Double> young = prices.runningPerYearNew().map(Money::toDouble);
-    if (old.isEmpty() && young.isEmpty()) {
-      assumptions.add(
-          "The job states no running costs; energy, water and detergent were taken to cost the same"
-              + " for the old and the new machine and were left out.");
-    } else if (young.isEmpty()) {
-      assumptions.add(
-          "The job states no running cost of the new machine; that of the old one was taken.");
-    } else if (old.isEmpty()) {
-      assumptions.add(
-          "The job states no running cost of the old machine; that of the new one was taken.");
-    }
-    return new double[] {old.or(() -> young).orElse(0.0), young.or(() -> old).orElse(0.0)};
-  }
-
-  private static double rate(Prices prices, List<String> assumptions) {
-    if (prices.discountRate().isEmpty()) {
-      assumptions.add(
-          "The job states no discount rate; 3 % a year was taken, the least real rate of 10 CFR"
-              + " 436.14.");
-    }
-    return prices.discountRate().map(Quantity::si).orElse(USUAL_RATE);
+    LearnedLife own = List.copyOf(learned.values()).get(group - 1);
+    double share = own.weight() / (1 + own.weight());
+    double scale = Math.exp((1 - share) * Math.log(study.scale()) + share * Math.log(own.scale()));
+    double shape = (1 - share) * study.shape() + share * own.shape();
+    return new Weibull(scale * componentLife, shape);
   }
 
   /**
@@ -172,36 +115,36 @@ public record Basis(
   public Basis withAge(double years) {
     return new Basis(
         years,
+        ageUncertainty,
         life,
         componentLife,
-        labourPerHour,
-        callOut,
-        newMachine,
-        running,
-        runningNew,
+        learned,
+        costs,
+        repairWarranty,
+        newWarranty,
         rate,
-        ageUncertainty);
+        spread);
   }
 
   /**
    * The same with other lives.
    *
    * @param other how long such machines last
-   * @param component how long a component lasts, as a ratio of the life of the machine
+   * @param component how long a component lasts, as a ratio of what is taken for it
    * @return the changed figures
    */
   public Basis withLife(ApplianceLife other, double component) {
     return new Basis(
         age,
+        ageUncertainty,
         other,
         component,
-        labourPerHour,
-        callOut,
-        newMachine,
-        running,
-        runningNew,
+        learned,
+        costs,
+        repairWarranty,
+        newWarranty,
         rate,
-        ageUncertainty);
+        spread);
   }
 
   /**
@@ -213,36 +156,34 @@ public record Basis(
   public Basis withRate(double other) {
     return new Basis(
         age,
+        ageUncertainty,
         life,
         componentLife,
-        labourPerHour,
-        callOut,
-        newMachine,
-        running,
-        runningNew,
+        learned,
+        costs,
+        repairWarranty,
+        newWarranty,
         other,
-        ageUncertainty);
+        spread);
   }
 
   /**
    * The same with other costs.
    *
-   * @param price the price of a new machine, installed
-   * @param ofOld the running cost of the old machine a year
-   * @param ofNew the running cost of the new machine a year
+   * @param other the costs
    * @return the changed figures
    */
-  public Basis withCosts(double price, double ofOld, double ofNew) {
+  public Basis withCosts(Costs other) {
     return new Basis(
         age,
+        ageUncertainty,
         life,
         componentLife,
-        labourPerHour,
-        callOut,
-        price,
-        ofOld,
-        ofNew,
+        learned,
+        other,
+        repairWarranty,
+        newWarranty,
         rate,
-        ageUncertainty);
+        spread);
   }
 }

@@ -1,6 +1,7 @@
 package kelter.costing.choice;
 
 import java.util.List;
+import kelter.core.option.Option;
 
 /**
  * An option before it is weighed.
@@ -23,10 +24,10 @@ public record Candidate(String id, String title, List<Work.Step> steps, Kind kin
   }
 
   /** The word for the option to buy a new machine. */
-  public static final String REPLACE = "replace";
+  public static final String REPLACE = Option.REPLACE;
 
   /** The word for the option to leave it as it is. */
-  public static final String NOTHING = "do-nothing";
+  public static final String NOTHING = Option.NOTHING;
 
   /** The word for the option to go down the plan. */
   public static final String PLAN = "plan";

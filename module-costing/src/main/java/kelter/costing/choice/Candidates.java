@@ -32,9 +32,9 @@ public final class Candidates {
   private Candidates() {}
 
   /**
-   * The options of a job: replacing, each likely remedy by itself, the plan stopped after each of
-   * its steps, renewing all components with a likely fault, and doing nothing where that makes
-   * sense.
+   * The options of a job: replacing unless the job says that no new machine can be had, each likely
+   * remedy by itself, the plan stopped after each of its steps, renewing all components with a
+   * likely fault, and doing nothing where that makes sense.
    *
    * @param job the job
    * @param diagnosis its diagnosis
@@ -54,9 +54,24 @@ public final class Candidates {
     if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
       candidates.addAll(waits(candidates));
     }
-    candidates.add(
-        new Candidate(Candidate.REPLACE, "Replace the machine", List.of(), Candidate.Kind.REPLACE));
+    if (isReplaceable(job)) {
+      candidates.add(
+          new Candidate(
+              Candidate.REPLACE, "Replace the machine", List.of(), Candidate.Kind.REPLACE));
+    } else if (candidates.isEmpty()) {
+      candidates.add(wait(List.of()));
+    }
     return candidates;
+  }
+
+  /**
+   * Whether a new machine can be had.
+   *
+   * @param job the job
+   * @return false only if the job says so
+   */
+  public static boolean isReplaceable(Job job) {
+    return job.prices().flatMap(p -> p.terms().replacementAvailable()).orElse(true);
   }
 
   private static Candidate mend(String id, String title, List<Work.Step> steps) {

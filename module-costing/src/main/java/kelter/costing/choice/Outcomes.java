@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Prices;
 
 /**
@@ -14,14 +15,15 @@ import kelter.core.job.Prices;
  *
  * @param cumulative for each state, the chance that the machine works after the first step, after
  *     the second, and so on; for an option without steps, before any work
- * @param paid what is paid now if it works after a step, and at the end if it never does
+ * @param bill what is paid now if it works after a step, and at the end if it never does
+ * @param paid the same with what the days cost in which parts are awaited
  * @param later for each state and step, what has to be paid in all when mended components fail
- *     later, by how worn they are then, in the order of {@link #WEAR}; a component that was not at
- *     fault is not counted
- * @param visits for each state and step, how many call-outs are in that amount
+ *     later, by which life they have and how worn they are then: first life 0 in the order of
+ *     {@link #WEAR}, then life 1, and so on; a component that was not at fault is not counted
+ * @param work for each state and step, how much of that is for work and parts
  */
 public record Outcomes(
-    double[][] cumulative, double[] paid, double[][][] later, double[][][] visits) {
+    double[][] cumulative, double[] bill, double[] paid, double[][][] later, double[][][] work) {
 
   /**
    * How old a mended component is afterwards, as a ratio of the age of the machine, by what the
@@ -44,26 +46,37 @@ public record Outcomes(
     int before = candidate.kind() == Candidate.Kind.WAIT ? 1 : 0;
     int places = Math.max(1, before + steps.size());
     int count = states.all().size();
+    Costs costs = basis.costs();
     double[] price =
         steps.stream()
-            .mapToDouble(step -> Work.price(step.remedy(), prices, basis.labourPerHour()))
+            .mapToDouble(step -> Work.price(step.remedy(), prices, costs.labourPerHour()))
             .toArray();
+    double[] wait =
+        steps.stream()
+            .mapToDouble(step -> step.remedy().needsPart() ? costs.waitForPart() : 0)
+            .toArray();
+    double[] bill = bill(steps, price, candidate.kind(), costs);
+    int lives = basis.groups() * WEAR.size();
     Outcomes outcomes =
         new Outcomes(
             new double[count][places],
-            paid(price, before, basis.callOut()),
-            new double[count][places][WEAR.size()],
-            new double[count][places][WEAR.size()]);
+            bill,
+            paid(bill, wait, before),
+            new double[count][places][lives],
+            new double[count][places][lives]);
     for (int s = 0; s < count; s++) {
       States.State state = states.all().get(s);
       for (int i = 0; i < places; i++) {
-        List<Work.Step> done = steps.subList(0, Math.min(i + 1 - before, steps.size()));
+        List<Work.Step> done =
+            steps.subList(0, Math.max(0, Math.min(i + 1 - before, steps.size())));
         boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
         outcomes.cumulative[s][i] = replaces ? 0 : States.chanceOfCure(state, done);
         for (int last : lastOnEachFaultyComponent(state, done)) {
-          int wear = steps.get(last).remedy().restores().ordinal();
-          outcomes.later[s][i][wear] += basis.callOut() + price[last];
-          outcomes.visits[s][i][wear]++;
+          Remedy remedy = steps.get(last).remedy();
+          int life = basis.group(remedy.component()) * WEAR.size() + remedy.restores().ordinal();
+          double work = price[last] + costs.topUp(remedy.minutes());
+          outcomes.later[s][i][life] += costs.callOutWithWork() + work + wait[last];
+          outcomes.work[s][i][life] += work;
         }
       }
     }
@@ -71,13 +84,28 @@ public record Outcomes(
   }
 
   /** What has been paid after each step; a visit at which nothing is done is paid by itself. */
-  private static double[] paid(double[] price, int before, double callOut) {
-    double[] paid = new double[Math.max(1, before + price.length)];
-    paid[0] = callOut;
-    double sum = callOut * (1 + before);
+  private static double[] bill(
+      List<Work.Step> steps, double[] price, Candidate.Kind kind, Costs costs) {
+    boolean waits = kind == Candidate.Kind.WAIT;
+    int before = waits ? 1 : 0;
+    double[] bill = new double[Math.max(1, before + price.length)];
+    bill[0] = costs.callOut();
+    double sum = (waits ? costs.callOut() : 0) + costs.callOutWithWork();
+    double minutes = 0;
     for (int i = 0; i < price.length; i++) {
       sum += price[i];
-      paid[i + before] = sum;
+      minutes += steps.get(i).remedy().minutes();
+      bill[i + before] = sum + costs.topUp(minutes);
+    }
+    return bill;
+  }
+
+  private static double[] paid(double[] bill, double[] wait, int before) {
+    double[] paid = bill.clone();
+    double sum = 0;
+    for (int i = 0; i < wait.length; i++) {
+      sum += wait[i];
+      paid[i + before] += sum;
     }
     return paid;
   }
@@ -95,25 +123,31 @@ public record Outcomes(
   }
 
   /**
-   * The same with work and parts dearer, the call-out as it is.
+   * The same with work and parts dearer, the call-out and the days as they are.
    *
    * @param factor how many times as dear
-   * @param callOut what coming costs
+   * @param callOut how much of each bill is for coming
    * @return the changed outcomes
    */
   public Outcomes dearer(double factor, double callOut) {
-    double[] dearer = Arrays.stream(paid).map(a -> callOut + (a - callOut) * factor).toArray();
+    double[] dearer = bill.clone();
+    double[] dearerPaid = paid.clone();
+    for (int i = 0; i < bill.length; i++) {
+      double more = (bill[i] - callOut) * (factor - 1);
+      dearer[i] += more;
+      dearerPaid[i] += more;
+    }
     double[][][] dearerLater = new double[later.length][][];
     for (int s = 0; s < later.length; s++) {
-      dearerLater[s] = new double[later[s].length][WEAR.size()];
+      dearerLater[s] = new double[later[s].length][];
       for (int i = 0; i < later[s].length; i++) {
-        for (int w = 0; w < WEAR.size(); w++) {
-          double coming = visits[s][i][w] * callOut;
-          dearerLater[s][i][w] = coming + (later[s][i][w] - coming) * factor;
+        dearerLater[s][i] = later[s][i].clone();
+        for (int w = 0; w < later[s][i].length; w++) {
+          dearerLater[s][i][w] += work[s][i][w] * (factor - 1);
         }
       }
     }
-    return new Outcomes(cumulative, dearer, dearerLater, visits);
+    return new Outcomes(cumulative, dearer, dearerPaid, dearerLater, work);
   }
 
   /**
@@ -128,7 +162,7 @@ public record Outcomes(
       changed[s] =
           Arrays.stream(cumulative[s]).map(c -> 1 - Math.min(1, (1 - c) * factor)).toArray();
     }
-    return new Outcomes(changed, paid, later, visits);
+    return new Outcomes(changed, bill, paid, later, work);
   }
 
   /**
@@ -148,21 +182,36 @@ public record Outcomes(
   }
 
   /**
-   * What is paid for the work on average, a new machine not counted.
+   * The bill for the work on average, a new machine not counted.
+   *
+   * @param states the states of the machine
+   * @return the amount, in units of the currency
+   */
+  public double meanBill(States states) {
+    return mean(bill, states);
+  }
+
+  /**
+   * The same with what the days cost in which parts are awaited.
    *
    * @param states the states of the machine
    * @return the amount, in units of the currency
    */
   public double meanPaid(States states) {
+    return mean(paid, states);
+  }
+
+  private double mean(double[] amounts, States states) {
     double mean = 0;
     for (int s = 0; s < cumulative.length; s++) {
       double before = 0;
       double state = 0;
-      for (int i = 0; i < paid.length; i++) {
-        state += (cumulative[s][i] - before) * paid[i];
+      for (int i = 0; i < amounts.length; i++) {
+        state += (cumulative[s][i] - before) * amounts[i];
         before = cumulative[s][i];
       }
-      mean += states.all().get(s).probability() * (state + (1 - before) * paid[paid.length - 1]);
+      double never = (1 - before) * amounts[amounts.length - 1];
+      mean += states.all().get(s).probability() * (state + never);
     }
     return mean;
   }

@@ -1,29 +1,50 @@
 package kelter.costing.life;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
  * How long a kind of appliance lasts, as several studies see it: a mixture of one Weibull life for
- * each study, each study as likely as any other for a new machine.
+ * each study, each study as likely as any other for a new machine unless shares say otherwise.
  *
  * <p>A study that gives only a mean takes the mean shape of the studies of the same kind. For a
  * machine that has reached an age, the weight of a study is in proportion to the share that it says
  * is still alive then (Bayes), so that an old machine speaks for the studies with long lives.
  *
  * @param studies one Weibull life for each study, in years, one or more
+ * @param shares how much each study counts for a new machine, above zero; their sum is 1
  */
-public record ApplianceLife(List<Weibull> studies) {
+public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
 
   /**
-   * Checks that there is a study.
+   * Checks that there is a study, and brings the shares to a sum of 1.
    *
-   * @throws IllegalArgumentException if there is none
+   * @throws IllegalArgumentException if there is no study, or not one share above zero for each
    */
   public ApplianceLife {
     studies = List.copyOf(studies);
-    if (studies.isEmpty()) {
-      throw new IllegalArgumentException("no study; a life needs one or more");
+    if (studies.isEmpty() || studies.size() != shares.size()) {
+      throw new IllegalArgumentException(
+          "%d studies and %d shares; a life needs one study or more, each with a share"
+              .formatted(studies.size(), shares.size()));
     }
+    double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
+    if (!(sum > 0) || !Double.isFinite(sum) || shares.stream().anyMatch(share -> !(share > 0))) {
+      throw new IllegalArgumentException(
+          "shares of %s; all must be above zero and finite".formatted(shares));
+    }
+    shares = shares.stream().map(share -> share / sum).toList();
+  }
+
+  /**
+   * A life by studies of which each counts the same.
+   *
+   * @param studies one Weibull life for each study, in years, one or more
+   * @throws IllegalArgumentException if there is none
+   */
+  public ApplianceLife(List<Weibull> studies) {
+    this(studies, Collections.nCopies(studies.size(), 1.0));
   }
 
   /**
@@ -47,12 +68,64 @@ public record ApplianceLife(List<Weibull> studies) {
   }
 
   /**
+   * The same with one more life beside the studies.
+   *
+   * @param life the life, in years
+   * @param weight how much it counts, above zero
+   * @param rest how much all studies together count on the same scale, above zero
+   * @return all lives
+   * @throws IllegalArgumentException if a weight is not above zero and finite
+   */
+  public ApplianceLife with(Weibull life, double weight, double rest) {
+    List<Weibull> lives = new ArrayList<>(studies);
+    lives.add(life);
+    List<Double> counts = new ArrayList<>(shares.stream().map(s -> s * rest).toList());
+    counts.add(weight);
+    return new ApplianceLife(lives, counts);
+  }
+
+  /**
+   * The same where it is not known for sure how much longer or shorter machines last.
+   *
+   * @param factors how many times as long, each above zero
+   * @param chances how likely each factor is, above zero
+   * @return each study once for each factor
+   * @throws IllegalArgumentException if a factor or a chance is not above zero and finite
+   */
+  public ApplianceLife stretched(double[] factors, double[] chances) {
+    List<Weibull> lives = new ArrayList<>();
+    List<Double> counts = new ArrayList<>();
+    for (int f = 0; f < factors.length; f++) {
+      for (int i = 0; i < studies.size(); i++) {
+        lives.add(studies.get(i).stretched(factors[f]));
+        counts.add(shares.get(i) * chances[f]);
+      }
+    }
+    return new ApplianceLife(lives, counts);
+  }
+
+  /**
+   * The same for machines that last longer or shorter.
+   *
+   * @param factor how many times as long, above zero
+   * @return the stretched lives
+   * @throws IllegalArgumentException if the factor is not above zero and finite
+   */
+  public ApplianceLife stretched(double factor) {
+    return new ApplianceLife(studies.stream().map(s -> s.stretched(factor)).toList(), shares);
+  }
+
+  /**
    * The mean life of a new machine.
    *
    * @return the mean over all studies, in years
    */
   public double mean() {
-    return studies.stream().mapToDouble(Weibull::mean).average().orElseThrow();
+    double mean = 0;
+    for (int i = 0; i < shares.size(); i++) {
+      mean += shares.get(i) * studies.get(i).mean();
+    }
+    return mean;
   }
 
   /**
@@ -71,7 +144,7 @@ public record ApplianceLife(List<Weibull> studies) {
     double sum = 0;
     double[] weights = new double[hazards.length];
     for (int i = 0; i < hazards.length; i++) {
-      weights[i] = Math.exp(least - hazards[i]);
+      weights[i] = shares.get(i) * Math.exp(least - hazards[i]);
       sum += weights[i];
     }
     for (int i = 0; i < weights.length; i++) {
@@ -104,7 +177,11 @@ public record ApplianceLife(List<Weibull> studies) {
    * @throws IllegalArgumentException if the age is negative or not finite
    */
   public double survival(double age) {
-    return studies.stream().mapToDouble(study -> study.survival(age)).average().orElseThrow();
+    double share = 0;
+    for (int i = 0; i < shares.size(); i++) {
+      share += shares.get(i) * studies.get(i).survival(age);
+    }
+    return share;
   }
 
   /**

@@ -69,4 +69,13 @@ public record KindOfLife(ApplianceLife life, List<LifeStudy> studies, String ass
   private static KindOfLife of(List<LifeStudy> studies, String assumption) {
     return new KindOfLife(ApplianceLife.of(studies), studies, assumption);
   }
+
+  /**
+   * Whether the kind itself was studied.
+   *
+   * @return false if another kind or all kinds had to be taken
+   */
+  public boolean isStudied() {
+    return assumption.isEmpty();
+  }
 }

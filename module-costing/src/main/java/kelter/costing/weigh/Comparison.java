@@ -9,11 +9,13 @@ import java.util.TreeMap;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
+import kelter.core.option.LearnedLives;
 import kelter.core.problem.InputException;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Candidates;
 import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.StatedFigures;
 import kelter.costing.choice.States;
 import kelter.costing.choice.Work;
 import kelter.costing.life.KindOfLife;
@@ -57,18 +59,19 @@ record Comparison(
    *
    * @param job the job
    * @param diagnosis its diagnosis
+   * @param lives what somebody has learned of lives
    * @param assumptions where to put what the job does not state
    * @return the comparison
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
-  static Comparison of(Job job, Diagnosis diagnosis, List<String> assumptions) {
+  static Comparison of(Job job, Diagnosis diagnosis, LearnedLives lives, List<String> assumptions) {
     States states = States.of(diagnosis);
     Work work = Work.of(diagnosis);
     List<Candidate> candidates = Candidates.of(job, diagnosis, states, work);
     List<String> needed =
         candidates.stream().flatMap(c -> c.steps().stream()).map(Work.Step::key).toList();
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
-    Basis basis = Basis.of(job, work.only(needed), kind, assumptions);
+    Basis basis = StatedFigures.of(job, work.only(needed), kind, lives, assumptions);
     return of(kind, job.prices().orElseThrow(), candidates, states, basis);
   }
 
@@ -106,9 +109,9 @@ record Comparison(
     return first(Candidate.Kind.MEND);
   }
 
-  /** The option to buy a new machine. */
-  Weighed replacing() {
-    return first(Candidate.Kind.REPLACE).orElseThrow();
+  /** The option to buy a new machine; empty if none can be had. */
+  Optional<Weighed> replacing() {
+    return first(Candidate.Kind.REPLACE);
   }
 
   private Optional<Weighed> first(Candidate.Kind kindOfOption) {
@@ -117,19 +120,18 @@ record Comparison(
 
   /**
    * The bill at which the best repair costs as much as replacing: its own plus what it saves, as a
-   * present value; NaN if there is no repair.
+   * present value; NaN if there is no repair or no replacement.
    */
   double breakEvenBill() {
     return bestRepair()
-        .map(
-            repair ->
-                repair.outcomes().meanPaid(states)
-                    + (replacing().mean() - repair.mean()) * expectation.period())
+        .map(repair -> repair.outcomes().meanBill(states) + saving() * expectation.period())
         .orElse(Double.NaN);
   }
 
-  /** What the best repair saves a year against replacing; NaN if there is no repair. */
+  /** What the best repair saves a year against replacing; NaN if there is not both. */
   double saving() {
-    return bestRepair().map(repair -> replacing().mean() - repair.mean()).orElse(Double.NaN);
+    return bestRepair()
+        .flatMap(repair -> replacing().map(other -> other.mean() - repair.mean()))
+        .orElse(Double.NaN);
   }
 }

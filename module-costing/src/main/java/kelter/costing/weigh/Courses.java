@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import kelter.core.option.Reasons.Course;
 import kelter.costing.choice.Basis;
+import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.life.Weibull;
@@ -12,7 +13,8 @@ import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * What each option has cost by the end of each year: the same world as in {@link Scenario}, with
- * what is really paid and when, nothing discounted and nothing spread.
+ * what is really paid and when, nothing discounted and nothing spread; days without the machine are
+ * counted where the job states what they cost.
  */
 final class Courses {
 
@@ -23,12 +25,16 @@ final class Courses {
   private final States states;
   private final UniformRandomProvider random;
   private final double[] weights;
+  private final PriceDraws prices;
+  private final Costs costs;
 
   private Courses(Basis basis, States states, long seed) {
     this.basis = basis;
     this.states = states;
     this.random = Seeds.generator(seed);
     this.weights = basis.life().weights(basis.age());
+    this.prices = PriceDraws.of(basis.spread(), seed);
+    this.costs = basis.costs();
   }
 
   /** The courses of all options, in the order of the comparison. */
@@ -49,7 +55,8 @@ final class Courses {
   }
 
   private void draw(List<Outcomes> options, double[][][] paid, int draw) {
-    Weibull study = study(random.nextDouble());
+    prices.next();
+    Weibull study = study(weights, random.nextDouble());
     double lasts = study.residualQuantile(basis.age(), random.nextDouble());
     double failure = random.nextDouble();
     double[] renewals = renewals();
@@ -61,7 +68,7 @@ final class Courses {
       boolean works = place < option.paid().length;
       double end = works ? lasts : 0;
       double[] flows = new double[YEARS + 1];
-      flows[0] = option.paid()[works ? place : place - 1];
+      flows[0] = prices.repair() * option.paid()[works ? place : place - 1];
       if (works) {
         failAgain(flows, option.later()[state][place], study, failure, lasts);
       }
@@ -73,22 +80,24 @@ final class Courses {
 
   private void failAgain(
       double[] flows, double[] failures, Weibull study, double failure, double lasts) {
-    Weibull component = study.stretched(basis.componentLife());
+    int wears = Outcomes.WEAR.size();
     for (int w = 0; w < failures.length; w++) {
-      double fails = component.residualQuantile(Outcomes.WEAR.get(w) * basis.age(), failure);
-      if (fails < lasts) {
-        pay(flows, fails, failures[w]);
+      double age = Outcomes.WEAR.get(w % wears) * basis.age();
+      double fails = basis.component(study, w / wears).residualQuantile(age, failure);
+      if (fails < lasts && fails >= basis.repairWarranty()) {
+        pay(flows, fails, prices.repair() * failures[w]);
       }
     }
   }
 
   /** Buys a new machine at the end of the old one, and again at the end of each new one. */
   private void replace(double[] flows, double end, double[] renewals) {
+    double price = prices.replacement() * costs.newMachineInAll();
     double at = end;
-    pay(flows, at, basis.newMachine());
+    pay(flows, at, price);
     for (double lasts : renewals) {
       at += lasts;
-      pay(flows, at, basis.newMachine());
+      pay(flows, at, lasts < basis.newWarranty() ? 0 : price);
     }
   }
 
@@ -101,7 +110,7 @@ final class Courses {
   private void run(double[] flows, double end) {
     for (int year = 1; year <= YEARS; year++) {
       double old = Math.min(1, Math.max(0, end - (year - 1)));
-      flows[year] += old * basis.running() + (1 - old) * basis.runningNew();
+      flows[year] += prices.running() * (old * costs.running() + (1 - old) * costs.runningNew());
     }
   }
 
@@ -118,20 +127,20 @@ final class Courses {
     double[] lives = new double[YEARS];
     int count = 0;
     double sum = 0;
+    double[] shares = basis.life().shares().stream().mapToDouble(Double::doubleValue).toArray();
     while (sum <= YEARS && count < lives.length) {
-      List<Weibull> all = basis.life().studies();
-      Weibull next = all.get((int) (random.nextDouble() * all.size()));
+      Weibull next = study(shares, random.nextDouble());
       lives[count] = next.residualQuantile(0, random.nextDouble());
       sum += lives[count++];
     }
     return Arrays.copyOf(lives, count);
   }
 
-  private Weibull study(double uniform) {
+  private Weibull study(double[] chances, double uniform) {
     double left = uniform;
     int place = 0;
-    while (place < weights.length - 1 && left >= weights[place]) {
-      left -= weights[place++];
+    while (place < chances.length - 1 && left >= chances[place]) {
+      left -= chances[place++];
     }
     return basis.life().studies().get(place);
   }

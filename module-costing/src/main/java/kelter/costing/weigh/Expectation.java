@@ -2,6 +2,7 @@ package kelter.costing.weigh;
 
 import java.util.List;
 import kelter.costing.choice.Basis;
+import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
@@ -18,14 +19,20 @@ import kelter.costing.money.UniformPresentValue;
  * expectation is a single integral over s.
  *
  * @param period the worth today of one unit of money a year over the period of study, in years
- * @param annualNew the annual cost of new machines, one after the other, running cost included
+ * @param capitalNew the annual cost of new machines, one after the other, without running them
+ * @param runningNew the running cost of a new machine a year
  * @param worthLeft the worth of one unit of money a year over what is left of the life, in years
- * @param again the worth of one unit of money at the next failure of the mended component, by how
- *     worn it is, nothing if the machine ends first
+ * @param again the worth of one unit of money at the next failure of the mended component, by its
+ *     life and how worn it is, nothing if the machine ends first or the failure is under warranty
  * @param running the running cost of the old machine a year
  */
 record Expectation(
-    double period, double annualNew, double worthLeft, double[] again, double running) {
+    double period,
+    double capitalNew,
+    double runningNew,
+    double worthLeft,
+    double[] again,
+    double running) {
 
   /** With 32 points the worth of the years is right to five digits for every kind studied. */
   private static final int POINTS = 32;
@@ -53,21 +60,39 @@ record Expectation(
     double[] weights = life.weights(basis.age());
     double worthNew = 0;
     double worthLeft = 0;
-    double[] again = new double[Outcomes.WEAR.size()];
+    double free = 0;
+    int wears = Outcomes.WEAR.size();
+    double[] again = new double[basis.groups() * wears];
     for (int j = 0; j < weights.length; j++) {
       Weibull study = studies.get(j);
-      worthNew += meanWorth(study, 0, basis.rate()) / weights.length;
+      worthNew += life.shares().get(j) * meanWorth(study, 0, basis.rate());
+      free += life.shares().get(j) * worthWithin(study, basis.newWarranty(), basis.rate());
       worthLeft += weights[j] * meanWorth(study, basis.age(), basis.rate());
       for (int w = 0; w < again.length; w++) {
-        again[w] += weights[j] * again(study, Outcomes.WEAR.get(w), basis);
+        Weibull component = basis.component(study, w / wears);
+        again[w] += weights[j] * again(study, component, Outcomes.WEAR.get(w % wears), basis);
       }
     }
+    Costs costs = basis.costs();
     return new Expectation(
         UniformPresentValue.factor(basis.rate(), life.mean()),
-        basis.newMachine() / worthNew + basis.runningNew(),
+        costs.newMachineInAll() * (1 - free) / worthNew,
+        costs.runningNew(),
         worthLeft,
         again,
-        basis.running());
+        costs.running());
+  }
+
+  /** The worth of one unit of money at the end of a new machine, if that is within its warranty. */
+  private static double worthWithin(Weibull life, double warranty, double rate) {
+    double share = warranty > 0 ? 1 - life.survival(warranty) : 0;
+    double mean = 0;
+    for (int i = 0; share > 0 && i < POINTS; i++) {
+      double ended = -Math.expm1(-EXPONENTIAL[i]);
+      double lasts = life.residual(0, -Math.log1p(-share * ended), 0);
+      mean += WEIGHT[i] * SinglePresentValue.factor(rate, lasts);
+    }
+    return share * mean;
   }
 
   private static double meanWorth(Weibull life, double age, double rate) {
@@ -80,17 +105,23 @@ record Expectation(
     return mean;
   }
 
-  private static double again(Weibull study, double wear, Basis basis) {
-    Weibull component = study.stretched(basis.componentLife());
+  /** Before the warranty on the repair ends, the component fails at no cost. */
+  private static double again(Weibull study, Weibull component, double wear, Basis basis) {
+    double warranty = basis.repairWarranty();
     double age = wear * basis.age();
-    double hazard = component.hazardTo(age);
+    double hazard = component.hazardTo(age + warranty);
     double mean = 0;
     for (int i = 0; i < POINTS; i++) {
-      double fails = component.residual(hazard, EXPONENTIAL[i], age);
+      double fails = warranty + component.residual(hazard, EXPONENTIAL[i], age + warranty);
       double alive = study.survival(basis.age(), fails);
       mean += WEIGHT[i] * alive * SinglePresentValue.factor(basis.rate(), fails);
     }
-    return mean;
+    return component.survival(age, warranty) * mean;
+  }
+
+  /** The annual cost of new machines, one after the other, running cost included. */
+  double annualNew() {
+    return capitalNew + runningNew;
   }
 
   /**
@@ -111,11 +142,11 @@ record Expectation(
         later += states.all().get(s).probability() * chance * afterCure(option.later()[s][i]);
       }
     }
-    return annualNew + (option.meanPaid(states) + later) / period;
+    return annualNew() + (option.meanPaid(states) + later) / period;
   }
 
   private double afterCure(double[] failures) {
-    double worth = (running - annualNew) * worthLeft;
+    double worth = (running - annualNew()) * worthLeft;
     for (int w = 0; w < again.length; w++) {
       worth += failures[w] * again[w];
     }

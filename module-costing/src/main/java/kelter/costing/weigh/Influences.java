@@ -7,16 +7,18 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import kelter.core.option.Reasons.Influence;
 import kelter.costing.choice.Basis;
+import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.Rounded;
 import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
 
 /**
  * Moves one figure at a time and looks at what the best repair saves against replacing. How far a
- * figure is moved is a judgement unless the job states it: prices by a fifth, the chance of failing
- * by half and twice, the life of components by half and twice, the discount rate from nothing to
- * twice, the life of the machine from the least to the most hopeful study.
+ * figure is moved is a judgement unless the job states it: prices by a fifth or twice their spread,
+ * the chance of failing by half and twice, the life of components by half and twice, the discount
+ * rate from nothing to twice, the life of the machine from the least to the most hopeful study.
  */
 final class Influences {
 
@@ -28,17 +30,24 @@ final class Influences {
 
   private final Comparison comparison;
   private final Comparison.Weighed repair;
+  private final Comparison.Weighed replacing;
+  private final Costs costs;
 
-  private Influences(Comparison comparison, Comparison.Weighed repair) {
+  private Influences(
+      Comparison comparison, Comparison.Weighed repair, Comparison.Weighed replacing) {
     this.comparison = comparison;
     this.repair = repair;
+    this.replacing = replacing;
+    this.costs = comparison.basis().costs();
   }
 
   /** What moves the answer, the strongest first; empty if there is no repair. */
   static List<Influence> of(Comparison comparison) {
     Optional<Comparison.Weighed> best = comparison.bestRepair();
     List<Influence> influences = new ArrayList<>();
-    best.ifPresent(repair -> influences.addAll(new Influences(comparison, repair).all()));
+    if (best.isPresent() && comparison.replacing().isPresent()) {
+      influences.addAll(new Influences(comparison, best.get(), comparison.replacing().get()).all());
+    }
     influences.removeIf(i -> i.savingLow() == i.savingHigh());
     influences.sort(
         Comparator.comparingDouble((Influence i) -> -Math.abs(i.savingHigh() - i.savingLow()))
@@ -48,7 +57,15 @@ final class Influences {
 
   private List<Influence> all() {
     return List.of(
-        age(), life(), componentLife(), bill(), newMachine(), running(), rate(), chanceOfCure());
+        age(),
+        life(),
+        componentLife(),
+        bill(),
+        newMachine(),
+        running(),
+        supplies(),
+        rate(),
+        chanceOfCure());
   }
 
   private Influence age() {
@@ -75,7 +92,7 @@ final class Influences {
 
   private Influence componentLife() {
     Basis basis = comparison.basis();
-    double mean = basis.life().mean() * basis.componentLife();
+    double mean = meanOfComponent(basis);
     return figure(
         "mean life of the component",
         years(mean / TWICE),
@@ -84,25 +101,70 @@ final class Influences {
         basis.withLife(basis.life(), basis.componentLife() * TWICE));
   }
 
+  /** Of the component that the repair works on first. */
+  private double meanOfComponent(Basis basis) {
+    int group = basis.group(repair.candidate().steps().get(0).remedy().component());
+    ApplianceLife life = basis.life();
+    double mean = 0;
+    for (int i = 0; i < life.studies().size(); i++) {
+      mean += life.shares().get(i) * basis.component(life.studies().get(i), group).mean();
+    }
+    return mean;
+  }
+
   private Influence newMachine() {
-    Basis basis = comparison.basis();
-    double price = basis.newMachine();
+    double price = costs.newMachine();
+    double share = share(comparison.basis().spread().replacement());
     return figure(
         "price of a new machine, installed",
-        money(price * (1 - PRICE)),
-        money(price * (1 + PRICE)),
-        basis.withCosts(price * (1 - PRICE), basis.running(), basis.runningNew()),
-        basis.withCosts(price * (1 + PRICE), basis.running(), basis.runningNew()));
+        money(price * (1 - share)),
+        money(price * (1 + share)),
+        withCosts(price * (1 - share), costs.running(), costs.runningNew()),
+        withCosts(price * (1 + share), costs.running(), costs.runningNew()));
   }
 
   private Influence running() {
-    Basis basis = comparison.basis();
+    double running = costs.running();
     return figure(
         "running cost of the old machine a year",
-        money(basis.running() * (1 - PRICE)),
-        money(basis.running() * (1 + PRICE)),
-        basis.withCosts(basis.newMachine(), basis.running() * (1 - PRICE), basis.runningNew()),
-        basis.withCosts(basis.newMachine(), basis.running() * (1 + PRICE), basis.runningNew()));
+        money(running * (1 - PRICE)),
+        money(running * (1 + PRICE)),
+        withCosts(costs.newMachine(), running * (1 - PRICE), costs.runningNew()),
+        withCosts(costs.newMachine(), running * (1 + PRICE), costs.runningNew()));
+  }
+
+  /** What both machines use gets dearer or cheaper alike. */
+  private Influence supplies() {
+    double share = share(comparison.basis().spread().running());
+    double old = costs.running();
+    double young = costs.runningNew();
+    return figure(
+        "prices of energy, water and detergent, against today's",
+        Rounded.percent(1 - share),
+        Rounded.percent(1 + share),
+        withCosts(costs.newMachine(), old * (1 - share), young * (1 - share)),
+        withCosts(costs.newMachine(), old * (1 + share), young * (1 + share)));
+  }
+
+  /** By how much prices are moved: twice the deviation that the job states, or a fifth. */
+  private static double share(double spread) {
+    return spread > 0 ? Math.min(1, 2 * spread) : PRICE;
+  }
+
+  private Basis withCosts(double newMachine, double running, double runningNew) {
+    return comparison
+        .basis()
+        .withCosts(
+            new Costs(
+                costs.labourPerHour(),
+                costs.leastMinutes(),
+                costs.callOut(),
+                costs.callOutWithWork(),
+                newMachine,
+                running,
+                runningNew,
+                costs.waitForPart(),
+                costs.waitForMachine()));
   }
 
   private Influence rate() {
@@ -111,20 +173,21 @@ final class Influences {
     return figure(
         "discount rate a year",
         "0 %",
-        Amounts.decimal(100 * high, 1) + " %",
+        Rounded.decimal(100 * high, 1) + " %",
         basis.withRate(0),
         basis.withRate(high));
   }
 
   private Influence bill() {
-    double callOut = comparison.basis().callOut();
-    double work = repair.outcomes().meanPaid(comparison.states()) - callOut;
+    double callOut = costs.callOutWithWork();
+    double work = repair.outcomes().meanBill(comparison.states()) - callOut;
+    double share = share(comparison.basis().spread().repair());
     return new Influence(
         "bill for the repair, without the call-out",
-        money(work * (1 - PRICE)),
-        money(work * (1 + PRICE)),
-        saving(outcomes -> outcomes.dearer(1 - PRICE, callOut)),
-        saving(outcomes -> outcomes.dearer(1 + PRICE, callOut)));
+        money(work * (1 - share)),
+        money(work * (1 + share)),
+        saving(outcomes -> outcomes.dearer(1 - share, callOut)),
+        saving(outcomes -> outcomes.dearer(1 + share, callOut)));
   }
 
   private Influence chanceOfCure() {
@@ -132,14 +195,14 @@ final class Influences {
     Outcomes unlikelier = repair.outcomes().failing(TWICE);
     return new Influence(
         "chance that the repair cures",
-        Amounts.percent(unlikelier.chanceOfCure(comparison.states())),
-        Amounts.percent(likelier.chanceOfCure(comparison.states())),
+        Rounded.percent(unlikelier.chanceOfCure(comparison.states())),
+        Rounded.percent(likelier.chanceOfCure(comparison.states())),
         saving(outcomes -> unlikelier),
         saving(outcomes -> likelier));
   }
 
   private double saving(UnaryOperator<Outcomes> change) {
-    return comparison.replacing().mean()
+    return replacing.mean()
         - comparison.expectation().annualCost(change.apply(repair.outcomes()), comparison.states());
   }
 
@@ -150,15 +213,15 @@ final class Influences {
   private double saving(Basis basis) {
     Expectation expectation = Expectation.of(basis);
     States states = comparison.states();
-    return expectation.annualCost(comparison.replacing().outcomes(), states)
+    return expectation.annualCost(replacing.outcomes(), states)
         - expectation.annualCost(repair.outcomes(), states);
   }
 
   private String money(double amount) {
-    return Amounts.text(amount, comparison.prices().currency());
+    return Rounded.money(amount, comparison.prices().currency());
   }
 
   private static String years(double years) {
-    return Amounts.decimal(years, 1) + " a";
+    return Rounded.decimal(years, 1) + " a";
   }
 }

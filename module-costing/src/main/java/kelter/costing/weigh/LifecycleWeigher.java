@@ -8,12 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
+import kelter.core.option.CarbonBalance;
+import kelter.core.option.LearnedLives;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
+import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.choice.Work;
@@ -27,7 +30,10 @@ public final class LifecycleWeigher implements Weigher {
   /** How many draws are made unless somebody asks for another number. */
   public static final int DRAWS = 20_000;
 
+  private static final int LEAST_DRAWS = 100;
+
   private final int draws;
+  private final LearnedLives lives;
 
   /** A weigher with the usual number of draws. */
   public LifecycleWeigher() {
@@ -41,16 +47,27 @@ public final class LifecycleWeigher implements Weigher {
    * @throws IllegalArgumentException if there are fewer
    */
   public LifecycleWeigher(int draws) {
-    if (draws < 100) {
-      throw new IllegalArgumentException("%d draws; 100 or more are needed".formatted(draws));
+    this(draws, LearnedLives.NONE);
+  }
+
+  private LifecycleWeigher(int draws, LearnedLives lives) {
+    if (draws < LEAST_DRAWS) {
+      throw new IllegalArgumentException(
+          "%d draws; %d or more are needed".formatted(draws, LEAST_DRAWS));
     }
     this.draws = draws;
+    this.lives = lives;
+  }
+
+  @Override
+  public Weigher learning(LearnedLives learned) {
+    return new LifecycleWeigher(draws, learned);
   }
 
   @Override
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
-    Comparison comparison = Comparison.of(job, diagnosis, assumptions);
+    Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
     assumptions.addAll(Premises.of(comparison));
     return new Weighing(
         comparison.prices().currency(),
@@ -62,7 +79,7 @@ public final class LifecycleWeigher implements Weigher {
 
   @Override
   public Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
-    Comparison comparison = Comparison.of(job, diagnosis, new ArrayList<>());
+    Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
     Reasons reasons =
         new Reasons(
             BreakEvenAge.of(comparison),
@@ -71,6 +88,12 @@ public final class LifecycleWeigher implements Weigher {
             Courses.of(comparison, seed),
             RulesOfThumb.of(comparison));
     return Optional.of(reasons);
+  }
+
+  @Override
+  public Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
+    Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
+    return Optional.of(Footprint.of(job, comparison.basis().life().mean()));
   }
 
   private static Map<String, Double> regret(Comparison comparison, double[][] costs) {
@@ -106,6 +129,7 @@ public final class LifecycleWeigher implements Weigher {
     Candidate candidate = weighed.candidate();
     Outcomes outcomes = weighed.outcomes();
     Basis basis = comparison.basis();
+    Costs costs = basis.costs();
     States states = comparison.states();
     double left = basis.life().meanResidual(basis.age());
     List<String> remedies = candidate.steps().stream().map(Work.Step::key).toList();
@@ -116,7 +140,7 @@ public final class LifecycleWeigher implements Weigher {
               candidate.title(),
               remedies,
               outcomes.chanceOfCure(states),
-              outcomes.meanPaid(states),
+              outcomes.meanBill(states),
               left,
               cost,
               cheapest);
@@ -126,7 +150,7 @@ public final class LifecycleWeigher implements Weigher {
               candidate.title(),
               List.of(),
               states.healthy(),
-              basis.callOut(),
+              costs.callOut(),
               left,
               cost,
               cheapest);
@@ -136,7 +160,7 @@ public final class LifecycleWeigher implements Weigher {
               candidate.title(),
               List.of(),
               1,
-              basis.callOut() + basis.newMachine(),
+              costs.callOut() + costs.newMachine(),
               basis.life().mean(),
               cost,
               cheapest);

@@ -3,9 +3,12 @@ package kelter.costing.weigh;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import kelter.core.option.LearnedLives.LearnedLife;
 import kelter.core.source.Source;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
+import kelter.costing.choice.Costs;
+import kelter.costing.choice.Rounded;
 import kelter.costing.life.LifeStudy;
 import kelter.costing.life.RemainingLife;
 import kelter.costing.life.Weibull;
@@ -19,16 +22,40 @@ final class Premises {
           "Prices stay as they are but for inflation: the discount rate is taken as a real rate.",
           "A mended machine lasts as long as any other of its age; the work renews the component or"
               + " part that it is done on and nothing else.",
-          "No study of the life of components is known; a component is taken to last as long as a"
-              + " machine of its kind. Renewing a part takes half of the age off its component,"
+          "No study of the life of components is known; where nothing else is said, a component is taken"
+              + " to last as long as a machine of its kind. Renewing a part takes half of the age off its component,"
               + " cleaning and setting take none. If it fails again before the machine ends,"
               + " the same"
               + " work is paid once more.",
           "Where the work does not cure, a new machine follows at once; it is in the annual"
               + " cost, not"
               + " in what is paid now.",
-          "The call-out is paid whatever is done, also if the machine is replaced.",
-          "The days without a machine, taxes and warranties are not counted.");
+          "Prices are taken as the owner pays them, taxes included.");
+
+  private static final String CALL_OUT =
+      "The call-out is paid whatever is done, also if the machine is replaced.";
+
+  private static final String CREDITED =
+      "The call-out is taken off again where the machine is mended.";
+
+  private static final String DAYS =
+      "While a part or a new machine is awaited, the machine is taken to stand still; steps that need"
+          + " parts wait one after the other. What those days cost is in the cost a year and not in"
+          + " the bill.";
+
+  private static final String REPAIR_WARRANTY =
+      "What was mended and fails again within %s years of warranty is mended for nothing.";
+
+  private static final String NEW_WARRANTY =
+      "A new machine that ends within %s years of warranty is replaced for nothing.";
+
+  private static final String SPREAD =
+      "Prices are drawn around those stated, lognormal with the spread that the job states, each kind"
+          + " of price by itself and the same over all years.";
+
+  private static final String NOT_TO_BE_HAD =
+      "The job says that no new machine can be had, so that replacing is no option. The years that"
+          + " the machine lasts are still valued at the price stated for one.";
 
   private static final String WAITING =
       "Where nothing is done although there is a fault, the call-out is paid again and the best of"
@@ -46,15 +73,40 @@ final class Premises {
         ("The studies of the life of such machines give means from %s to %s years. For a new"
                 + " machine each study counts the same; for this one a study counts the more, the more"
                 + " machines reach its age by it.")
-            .formatted(Amounts.decimal(means.getMin(), 1), Amounts.decimal(means.getMax(), 1)));
+            .formatted(Rounded.decimal(means.getMin(), 1), Rounded.decimal(means.getMax(), 1)));
     premises.add(
         ("All options are compared over the same %s years, the mean life of a new machine; a"
                 + " machine that ends sooner is followed by a new one at today's price, and years beyond"
                 + " are credited.")
-            .formatted(Amounts.decimal(basis.life().mean(), 1)));
+            .formatted(Rounded.decimal(basis.life().mean(), 1)));
     premises.addAll(ALWAYS);
+    premises.addAll(ofTerms(basis));
+    if (comparison.replacing().isEmpty()) {
+      premises.add(NOT_TO_BE_HAD);
+    }
     if (comparison.weighed().stream().anyMatch(w -> w.candidate().kind() == Candidate.Kind.WAIT)) {
       premises.add(WAITING);
+    }
+    return premises;
+  }
+
+  private static List<String> ofTerms(Basis basis) {
+    Costs costs = basis.costs();
+    List<String> premises = new ArrayList<>();
+    if (costs.callOut() > 0) {
+      premises.add(costs.callOutWithWork() > 0 ? CALL_OUT : CREDITED);
+    }
+    if (costs.waitForPart() > 0 || costs.waitForMachine() > 0) {
+      premises.add(DAYS);
+    }
+    if (basis.repairWarranty() > 0) {
+      premises.add(REPAIR_WARRANTY.formatted(Rounded.decimal(basis.repairWarranty(), 1)));
+    }
+    if (basis.newWarranty() > 0) {
+      premises.add(NEW_WARRANTY.formatted(Rounded.decimal(basis.newWarranty(), 1)));
+    }
+    if (basis.spread().isAny()) {
+      premises.add(SPREAD);
     }
     return premises;
   }
@@ -68,6 +120,12 @@ final class Premises {
     sources.add(
         Source.fromMemory(
             "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
+    if (!comparison.basis().learned().isEmpty()) {
+      comparison.basis().learned().values().stream()
+          .map(LearnedLife::source)
+          .distinct()
+          .forEach(sources::add);
+    }
     if (comparison.prices().discountRate().isEmpty()) {
       sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
     }

@@ -4,6 +4,7 @@ import java.util.Currency;
 import java.util.List;
 import kelter.core.option.Reasons.RuleOfThumb;
 import kelter.core.source.Source;
+import kelter.costing.choice.Rounded;
 
 /** What rules of thumb say to a comparison, and where they mislead. */
 final class RulesOfThumb {
@@ -12,14 +13,19 @@ final class RulesOfThumb {
 
   private RulesOfThumb() {}
 
-  /** The rules; empty if there is no repair to hold them against. */
+  /** The rules; empty if there is no repair or no replacement to hold them against. */
   static List<RuleOfThumb> of(Comparison comparison) {
-    return comparison.bestRepair().map(repair -> halfPrice(comparison, repair)).stream().toList();
+    return comparison
+        .bestRepair()
+        .filter(repair -> comparison.replacing().isPresent())
+        .map(repair -> halfPrice(comparison, repair))
+        .stream()
+        .toList();
   }
 
   private static RuleOfThumb halfPrice(Comparison comparison, Comparison.Weighed repair) {
-    double bill = repair.outcomes().meanPaid(comparison.states());
-    double price = comparison.basis().newMachine();
+    double bill = repair.outcomes().meanBill(comparison.states());
+    double price = comparison.basis().costs().newMachine();
     boolean ruleRepairs = bill < HALF * price;
     boolean comparisonRepairs = comparison.saving() > 0;
     String agreement =
@@ -29,22 +35,27 @@ final class RulesOfThumb {
                 + " nor the chance of cure, nor the running costs.";
     Currency currency = comparison.prices().currency();
     String here =
-        ("The best repair costs %s, %s of a new machine at %s: the rule says %s. %s Break-even"
-                + " here is %s.")
+        ("The best repair costs %s, %s of a new machine at %s: the rule says %s. %s By the rule a"
+                + " repair pays up to %s, by the comparison %s.")
             .formatted(
-                Amounts.text(bill, currency),
+                Rounded.money(bill, currency),
                 share(bill, price),
-                Amounts.text(price, currency),
+                Rounded.money(price, currency),
                 ruleRepairs ? "repair" : "replace",
                 agreement,
-                Amounts.text(comparison.breakEvenBill(), currency));
+                Rounded.money(HALF * price, currency),
+                upTo(comparison.breakEvenBill(), currency));
     return new RuleOfThumb(
         "Repair only if it costs less than half the price of a new machine.",
         here,
         Source.commonPractice("the rule of half the price, as told in the trade"));
   }
 
+  private static String upTo(double bill, Currency currency) {
+    return bill > 0 ? "up to " + Rounded.money(bill, currency) : "not even for nothing";
+  }
+
   private static String share(double bill, double price) {
-    return price > 0 ? Amounts.percent(bill / price) : "more than the whole";
+    return price > 0 ? Rounded.percent(bill / price) : "more than the whole";
   }
 }

@@ -3,6 +3,7 @@ package kelter.costing.weigh;
 import java.util.Arrays;
 import java.util.List;
 import kelter.costing.choice.Basis;
+import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
@@ -29,30 +30,40 @@ final class Scenario {
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
-  private final Weibull[] components;
+  private final double[] cumulativeShares;
+  private final int lives;
+  private final Weibull[][] components;
   private final double[][] hazardTo;
   private final double[] hazardReached;
   private final double period;
-  private final double annualNew;
+  private final Expectation expectation;
+  private final Costs costs;
 
   private Scenario(Basis basis, Expectation expectation) {
     this.basis = basis;
     ApplianceLife life = basis.life();
     studies = life.studies().toArray(Weibull[]::new);
-    components =
-        life.studies().stream()
-            .map(study -> study.stretched(basis.componentLife()))
-            .toArray(Weibull[]::new);
+    cumulativeShares =
+        cumulative(life.shares().stream().mapToDouble(Double::doubleValue).toArray());
     cumulativeWeights = cumulative(life.weights(basis.age()));
-    hazardTo = new double[studies.length][Outcomes.WEAR.size()];
+    int wears = Outcomes.WEAR.size();
+    lives = basis.groups() * wears;
+    components = new Weibull[studies.length][lives];
+    hazardTo = new double[studies.length][lives];
     for (int j = 0; j < studies.length; j++) {
-      for (int w = 0; w < Outcomes.WEAR.size(); w++) {
-        hazardTo[j][w] = components[j].hazardTo(Outcomes.WEAR.get(w) * basis.age());
+      for (int w = 0; w < lives; w++) {
+        components[j][w] = basis.component(studies[j], w / wears);
+        hazardTo[j][w] = components[j][w].hazardTo(wear(w) * basis.age());
       }
     }
     hazardReached = Arrays.stream(studies).mapToDouble(s -> s.hazardTo(basis.age())).toArray();
     period = expectation.period();
-    annualNew = expectation.annualNew();
+    this.expectation = expectation;
+    this.costs = basis.costs();
+  }
+
+  private static double wear(int life) {
+    return Outcomes.WEAR.get(life % Outcomes.WEAR.size());
   }
 
   private static double[] cumulative(double[] weights) {
@@ -87,52 +98,97 @@ final class Scenario {
     double[] cumulativeStates =
         cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
     Outcomes[] outcomes = options.toArray(Outcomes[]::new);
-    double[][] costs = new double[outcomes.length][draws];
-    double[] again = new double[Outcomes.WEAR.size()];
+    boolean[] failing = failing(options);
+    double[][] costsOf = new double[outcomes.length][draws];
+    double[] again = new double[lives];
     double logRate = Math.log1p(basis.rate());
+    PriceDraws prices = PriceDraws.of(basis.spread(), seed);
     for (int i = 0; i < draws; i++) {
+      prices.next();
+      double annualNew =
+          prices.replacement() * expectation.capitalNew() + prices.running() * costs.runningNew();
       int study = place(cumulativeWeights, random.nextDouble());
       double lasts =
           studies[study].residual(
               hazardReached[study], exponential(random.nextDouble()), basis.age());
-      double failsAgain = random.nextDouble();
+      again(study, random.nextDouble(), lasts, prices.repair(), logRate, failing, again);
       double worth = worth(lasts, logRate);
-      double kept = (basis.running() - annualNew) * worth;
-      for (int w = 0; w < Outcomes.WEAR.size(); w++) {
-        double fails = fails(study, w, failsAgain);
-        again[w] = fails < lasts ? Math.exp(-fails * logRate) : 0;
-      }
-      Weibull next = studies[(int) (random.nextDouble() * studies.length)];
+      double kept = (prices.running() * costs.running() - annualNew) * worth;
+      Weibull next = studies[place(cumulativeShares, random.nextDouble())];
       double lastsNew = next.residual(0, exponential(random.nextDouble()), 0);
       double renewed =
-          basis.newMachine() + (basis.runningNew() - annualNew) * worth(lastsNew, logRate);
+          prices.replacement() * costs.newMachineInAll() * (1 - free(lastsNew, logRate))
+              + (prices.running() * costs.runningNew() - annualNew) * worth(lastsNew, logRate);
       int state = place(cumulativeStates, random.nextDouble());
       double cure = random.nextDouble();
       for (int k = 0; k < outcomes.length; k++) {
-        costs[k][i] = annualNew + present(outcomes[k], state, cure, kept, renewed, again) / period;
+        double present = present(outcomes[k], state, cure, prices.repair(), kept, renewed, again);
+        costsOf[k][i] = annualNew + present / period;
       }
     }
-    return costs;
+    return costsOf;
+  }
+
+  /** Which lives of components any option pays for later. */
+  private boolean[] failing(List<Outcomes> options) {
+    boolean[] failing = new boolean[lives];
+    for (Outcomes option : options) {
+      for (double[][] state : option.later()) {
+        for (double[] place : state) {
+          for (int w = 0; w < lives; w++) {
+            failing[w] |= place[w] != 0;
+          }
+        }
+      }
+    }
+    return failing;
+  }
+
+  /** The worth of one unit of money at the end of a new machine that ends under warranty. */
+  private double free(double lastsNew, double logRate) {
+    return lastsNew < basis.newWarranty() ? Math.exp(-lastsNew * logRate) : 0;
+  }
+
+  /** The worth of what is paid where the mended component fails again, by its life and wear. */
+  private void again(
+      int study,
+      double uniform,
+      double lasts,
+      double price,
+      double logRate,
+      boolean[] failing,
+      double[] again) {
+    double exponential = exponential(uniform);
+    for (int w = 0; w < lives; w++) {
+      if (!failing[w]) {
+        continue;
+      }
+      double age = wear(w) * basis.age();
+      double fails = components[study][w].residual(hazardTo[study][w], exponential, age);
+      boolean paid = fails < lasts && fails >= basis.repairWarranty();
+      again[w] = paid ? price * Math.exp(-fails * logRate) : 0;
+    }
   }
 
   /** What a draw costs beyond the annual cost of new machines, as a present value. */
   private static double present(
-      Outcomes option, int state, double cure, double kept, double renewed, double[] again) {
+      Outcomes option,
+      int state,
+      double cure,
+      double price,
+      double kept,
+      double renewed,
+      double[] again) {
     int place = option.place(state, cure);
     if (place == option.paid().length) {
-      return option.paid()[place - 1] + renewed;
+      return price * option.paid()[place - 1] + renewed;
     }
     double[] failures = option.later()[state][place];
-    double worth = option.paid()[place] + kept;
+    double worth = price * option.paid()[place] + kept;
     for (int w = 0; w < again.length; w++) {
       worth += failures[w] * again[w];
     }
     return worth;
-  }
-
-  private double fails(int study, int wear, double uniform) {
-    return components[study].residual(
-        hazardTo[study][wear], exponential(uniform), Outcomes.WEAR.get(wear) * basis.age());
   }
 
   /** The same as the worth of the law, with the faster exponential where it is exact enough. */

@@ -2,6 +2,7 @@ package kelter.costing.use;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import kelter.core.module.Computation;
@@ -48,5 +49,24 @@ class UseTest {
     assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(Double.NaN, 4, 4));
     assertThrows(IllegalArgumentException.class, () -> RunningCost.ofCycle(-1, 1, 0, 0, 0));
     assertThrows(IllegalArgumentException.class, () -> RunningCost.ofCycle(Double.NaN, 1, 0, 0, 0));
+  }
+
+  /** By hand: 300 kW.h at 0.4 kg are 120 kg; 200 kW.h are 80 kg, and 300 kg over 12 years 25 kg. */
+  @Test
+  void carbonByHand() {
+    Computation year =
+        Computation.of(
+            CarbonOfReplacing.CALCULATION,
+            Map.of(
+                "energy", "300 kWh",
+                "energy-new", "200 kWh",
+                "per-kwh", "400 g",
+                "making", "300 kg",
+                "life", "12 a"));
+    assertEquals(120, result(year, 0), 1e-9);
+    assertEquals(105, result(year, 1), 1e-9);
+    assertEquals(7.5, CarbonOfReplacing.payBack(300, 120, 80).orElseThrow(), 1e-12);
+    assertTrue(CarbonOfReplacing.payBack(300, 80, 80).isEmpty());
+    assertThrows(IllegalArgumentException.class, () -> CarbonOfReplacing.running(-1, 0.4));
   }
 }

@@ -1,6 +1,7 @@
 package kelter.costing.weigh;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -22,6 +23,9 @@ import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Prices;
+import kelter.core.owner.PriceSpread;
+import kelter.core.owner.Supplies;
+import kelter.core.owner.Terms;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -152,5 +156,49 @@ final class Cases {
 
   static Job washer(double age, Prices prices) {
     return job("washing-machine", age, Optional.of(prices));
+  }
+
+  /** The same prices under other terms. */
+  static Prices with(Prices p, Terms terms, Supplies supplies, PriceSpread spread) {
+    return new Prices(
+        p.currency(),
+        p.labourPerHour(),
+        p.callOut(),
+        p.replacement(),
+        p.installation(),
+        p.runningPerYear(),
+        p.runningPerYearNew(),
+        p.discountRate(),
+        p.parts(),
+        terms,
+        supplies,
+        spread);
+  }
+
+  static Optional<Quantity> time(double value, String unit) {
+    return Optional.of(Quantity.of(value, unit, QuantityKind.AGE));
+  }
+
+  static Optional<Quantity> percentage(double value) {
+    return Optional.of(Quantity.of(value, "%", QuantityKind.PERCENT));
+  }
+
+  /** Terms with everything in them that moves a figure. */
+  static Terms terms() {
+    return new Terms(
+        Optional.of(LocalDate.of(2026, 10, 1)),
+        Optional.of(true),
+        Optional.of(Quantity.of(60, "min", QuantityKind.TIME)),
+        Optional.of(true),
+        time(4, "d"),
+        time(9, "d"),
+        time(1, "a"),
+        time(2, "a"),
+        some(30));
+  }
+
+  /** Prices that may turn out otherwise. */
+  static PriceSpread spread() {
+    return new PriceSpread(percentage(20), percentage(10), percentage(30));
   }
 }

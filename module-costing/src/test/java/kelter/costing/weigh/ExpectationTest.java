@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Job;
+import kelter.core.job.Prices;
+import kelter.core.option.LearnedLives;
+import kelter.core.owner.Supplies;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,7 +31,26 @@ class ExpectationTest {
         Comparison.of(
             Cases.job(kind, age, Optional.of(Cases.prices(14, 130, 700, rate))),
             Cases.diagnosis(0.5, 0.3, 0.1, 0.05),
+            LearnedLives.NONE,
             new ArrayList<>());
+    assertDrawsMeet(comparison);
+  }
+
+  /** The same with warranties, days without the machine, unsure prices and learned lives. */
+  @ParameterizedTest
+  @CsvSource({"0, 0", "6, 3", "13, 8"})
+  void termsAndUnsurePricesDoNotPartThem(double age, double rate) {
+    Prices prices =
+        Cases.with(
+            Cases.prices(14, 130, 700, rate), Cases.terms(), Supplies.UNKNOWN, Cases.spread());
+    Job job = Cases.job("washing-machine", age, Optional.of(prices));
+    Diagnosis diagnosis = Cases.diagnosis(0.5, 0.3, 0.1, 0.05);
+    assertDrawsMeet(Comparison.of(job, diagnosis, LearnedLives.NONE, new ArrayList<>()));
+    assertDrawsMeet(
+        Comparison.of(TermsTest.withPump(job), diagnosis, TermsTest.LEARNED, new ArrayList<>()));
+  }
+
+  private static void assertDrawsMeet(Comparison comparison) {
     double[][] costs = Scenario.draw(comparison, DRAWS, 99);
     for (int k = 0; k < costs.length; k++) {
       double mean = Arrays.stream(costs[k]).average().orElseThrow();
@@ -47,6 +71,7 @@ class ExpectationTest {
         Comparison.of(
             Cases.job(kind, age, Optional.of(Cases.prices(14, 130, 700, 0))),
             Cases.certain(Cases.PUMP),
+            LearnedLives.NONE,
             new ArrayList<>());
     double left = comparison.basis().life().meanResidual(age);
     assertEquals(left, comparison.expectation().worthLeft(), 1e-4 * left);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
+import kelter.core.option.LearnedLives;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Reasons.Influence;
@@ -124,7 +125,7 @@ class ReasonsTest {
     double before = Double.POSITIVE_INFINITY;
     for (int age = 0; age <= 30; age += 2) {
       Job job = Cases.job(kind, age, Optional.of(Cases.prices(12, 300, 800, 3)));
-      double saving = Comparison.of(job, LEAKS, new ArrayList<>()).saving();
+      double saving = Comparison.of(job, LEAKS, LearnedLives.NONE, new ArrayList<>()).saving();
       assertTrue(saving < before, kind + " at " + age);
       before = saving;
     }
@@ -188,7 +189,8 @@ class ReasonsTest {
    */
   @Test
   void replacingIsPaidAgainWhenTheNewMachineEnds() {
-    Comparison comparison = Comparison.of(washer(7, 150), LEAKS, new ArrayList<>());
+    Comparison comparison =
+        Comparison.of(washer(7, 150), LEAKS, LearnedLives.NONE, new ArrayList<>());
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1));
     Reasons.Course replace =
@@ -204,7 +206,8 @@ class ReasonsTest {
   @Test
   void repairingPutsTheFirstPurchaseOff() {
     Diagnosis sure = Cases.certain(Cases.remedy("renew-pump", Cases.PUMP.restores(), 45, true, 1));
-    Comparison comparison = Comparison.of(washer(7, 150), sure, new ArrayList<>());
+    Comparison comparison =
+        Comparison.of(washer(7, 150), sure, LearnedLives.NONE, new ArrayList<>());
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1e9));
     Reasons.Course repair =

@@ -48,14 +48,21 @@ final class ApplianceReader {
     String model = node.optional("model").flatMap(JsonNode::text).orElse("");
     String serial = node.optional("serial").flatMap(JsonNode::text).orElse("");
     Optional<Quantity> age =
-        node.optional("age")
-            .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.AGE)));
+        node.optional("age").flatMap(field -> field.read(ApplianceReader::age));
     Nameplate nameplate = NameplateReader.of(node);
     List<Component> components = components(node);
     return node.make(
         () ->
             new Appliance(
                 kind.orElse("unknown"), maker, model, serial, age, nameplate, components));
+  }
+
+  private static Quantity age(String text) {
+    Quantity age = QuantityParser.parse(text, QuantityKind.AGE);
+    if (age.value() < 0) {
+      throw new IllegalArgumentException("'" + text + "' is negative; an age is not");
+    }
+    return age;
   }
 
   private List<Component> components(JsonNode appliance) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
+import kelter.core.file.price.PricesReader;
+import kelter.core.file.price.UseReader;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
@@ -14,6 +16,7 @@ import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Prices;
+import kelter.core.owner.Use;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.vocabulary.Ids;
@@ -34,6 +37,7 @@ final class JobReader {
           "instruments",
           "measurements",
           "prices",
+          "use",
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
 
@@ -76,12 +80,15 @@ final class JobReader {
     List<Measurement> read = measurements;
     List<Instrument> used = used(own, read);
     Optional<Prices> prices = root.optional("prices").flatMap(PricesReader::prices);
+    Use use = root.optional("use").map(UseReader::use).orElse(Use.UNKNOWN);
     root.optional("note").ifPresent(JsonNode::text);
     if (id.isEmpty() || appliance.isEmpty() || !problems.isEmpty()) {
       return Optional.empty();
     }
     return root.make(
-        () -> new Job(id.get(), date.orElse(""), appliance.get(), complaint, used, read, prices));
+        () ->
+            new Job(
+                id.get(), date.orElse(""), appliance.get(), complaint, used, read, prices, use));
   }
 
   private static String date(String text) {

@@ -40,7 +40,8 @@ public record Appliance(
     Objects.requireNonNull(serial);
     Objects.requireNonNull(nameplate);
     if (age.isPresent() && age.get().value() < 0) {
-      throw new IllegalArgumentException("an age is not negative");
+      throw new IllegalArgumentException(
+          "an age of " + age.get().format() + "; it must not be negative");
     }
     components = List.copyOf(components);
     Set<String> ids = new HashSet<>();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.owner.Use;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -17,6 +18,7 @@ import kelter.core.vocabulary.Ids;
  * @param instruments what readings were taken with, each id once
  * @param measurements what was read, in the order of the job
  * @param prices what work, parts and a new machine cost, if stated
+ * @param use how the machine is used
  */
 public record Job(
     String id,
@@ -25,7 +27,32 @@ public record Job(
     Complaint complaint,
     List<Instrument> instruments,
     List<Measurement> measurements,
-    Optional<Prices> prices) {
+    Optional<Prices> prices,
+    Use use) {
+
+  /**
+   * A job that tells nothing of the use of the machine.
+   *
+   * @param id its name within the job book
+   * @param date when the call came, {@code yyyy-mm-dd}, may be empty
+   * @param appliance the machine
+   * @param complaint what the owner says and the machine displays
+   * @param instruments what readings were taken with, each id once
+   * @param measurements what was read, in the order of the job
+   * @param prices what work, parts and a new machine cost, if stated
+   * @throws IllegalArgumentException if a measurement speaks of a component or an instrument that
+   *     the job does not have, or an instrument occurs twice
+   */
+  public Job(
+      String id,
+      String date,
+      Appliance appliance,
+      Complaint complaint,
+      List<Instrument> instruments,
+      List<Measurement> measurements,
+      Optional<Prices> prices) {
+    this(id, date, appliance, complaint, instruments, measurements, prices, Use.UNKNOWN);
+  }
 
   /**
    * Checks that measurements speak of components and instruments that the job has.
@@ -37,6 +64,7 @@ public record Job(
     Objects.requireNonNull(date);
     Objects.requireNonNull(complaint);
     Objects.requireNonNull(prices);
+    Objects.requireNonNull(use);
     instruments = List.copyOf(instruments);
     measurements = List.copyOf(measurements);
     Set<String> ids = new HashSet<>();

@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import kelter.core.owner.PriceSpread;
+import kelter.core.owner.Supplies;
+import kelter.core.owner.Terms;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 
@@ -23,6 +26,9 @@ import kelter.core.quantity.Quantity;
  * @param runningPerYearNew the same for the new machine
  * @param discountRate what money costs a year, as a ratio
  * @param parts the price of parts by the remedy that needs them, {@code component.remedy}
+ * @param terms the terms of repair and replacement
+ * @param supplies what energy, water and detergent cost
+ * @param spread how far prices may turn out otherwise
  */
 public record Prices(
     Currency currency,
@@ -33,7 +39,51 @@ public record Prices(
     Optional<Money> runningPerYear,
     Optional<Money> runningPerYearNew,
     Optional<Quantity> discountRate,
-    Map<String, Money> parts) {
+    Map<String, Money> parts,
+    Terms terms,
+    Supplies supplies,
+    PriceSpread spread) {
+
+  /**
+   * Prices without anything stated of terms, supplies and spread.
+   *
+   * @param currency the currency of all amounts
+   * @param labourPerHour the price of an hour of work
+   * @param callOut what coming costs, whatever is done
+   * @param replacement the price of a new machine
+   * @param installation what it costs to deliver and connect the new machine and take the old one
+   *     away
+   * @param runningPerYear what energy, water and detergent of the old machine cost a year
+   * @param runningPerYearNew the same for the new machine
+   * @param discountRate what money costs a year, as a ratio
+   * @param parts the price of parts by the remedy that needs them, {@code component.remedy}
+   * @throws IllegalArgumentException if an amount is in another currency or negative, or the rate
+   *     is not between 0 and 1
+   */
+  public Prices(
+      Currency currency,
+      Optional<Money> labourPerHour,
+      Optional<Money> callOut,
+      Optional<Money> replacement,
+      Optional<Money> installation,
+      Optional<Money> runningPerYear,
+      Optional<Money> runningPerYearNew,
+      Optional<Quantity> discountRate,
+      Map<String, Money> parts) {
+    this(
+        currency,
+        labourPerHour,
+        callOut,
+        replacement,
+        installation,
+        runningPerYear,
+        runningPerYearNew,
+        discountRate,
+        parts,
+        Terms.NONE,
+        Supplies.UNKNOWN,
+        PriceSpread.NONE);
+  }
 
   /**
    * Checks that there is one currency and that no amount is negative.
@@ -43,6 +93,7 @@ public record Prices(
    */
   public Prices {
     Objects.requireNonNull(currency);
+    Objects.requireNonNull(spread);
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     Stream<Money> single =
         Stream.of(
@@ -51,9 +102,11 @@ public record Prices(
                 replacement,
                 installation,
                 runningPerYear,
-                runningPerYearNew)
+                runningPerYearNew,
+                terms.dayWithout())
             .flatMap(Optional::stream);
-    for (Money amount : Stream.concat(single, parts.values().stream()).toList()) {
+    Stream<Money> several = Stream.concat(parts.values().stream(), supplies.amounts());
+    for (Money amount : Stream.concat(single, several).toList()) {
       if (!amount.currency().equals(currency)) {
         throw new IllegalArgumentException(
             "all prices are in %s, and %s is not".formatted(currency, amount.format()));

@@ -26,6 +26,12 @@ public record Option(
     Spread annualCost,
     double probabilityCheapest) {
 
+  /** The id of the option to buy a new machine. */
+  public static final String REPLACE = "replace";
+
+  /** The id of the option to leave the machine as it is. */
+  public static final String NOTHING = "do-nothing";
+
   /** Checks that nothing is missing. */
   public Option {
     Objects.requireNonNull(id);

@@ -32,4 +32,26 @@ public interface Weigher {
   default Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
     return Optional.empty();
   }
+
+  /**
+   * Tells what keeping the machine and replacing it emit; only where somebody asks.
+   *
+   * @param job the job, with its prices and use
+   * @param diagnosis what is wrong with the machine
+   * @return the balance, or empty if the weigher makes none
+   * @throws kelter.core.problem.InputException if the job lacks what the balance needs
+   */
+  default Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
+    return Optional.empty();
+  }
+
+  /**
+   * The same weigher with lives that somebody has learned.
+   *
+   * @param lives the learned lives
+   * @return a weigher that counts them in; this one if it cannot
+   */
+  default Weigher learning(LearnedLives lives) {
+    return this;
+  }
 }

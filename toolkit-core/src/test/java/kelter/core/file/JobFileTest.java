@@ -10,9 +10,11 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import kelter.core.job.Job;
 import kelter.core.job.Reading;
+import kelter.core.owner.Terms;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import org.junit.jupiter.api.Test;
@@ -69,6 +71,60 @@ class JobFileTest {
             .error()
             .standardUncertainty(1.6),
         1e-15);
+  }
+
+  @Test
+  void termsAndUseArrive() {
+    Job job = parse(Samples.FULL);
+    Terms terms = job.prices().orElseThrow().terms();
+
+    assertEquals(LocalDate.of(2026, 2, 27), terms.priceDate().orElseThrow());
+    assertTrue(terms.callOutCredited().orElseThrow());
+    assertEquals(1800, terms.leastWork().orElseThrow().si(), 1e-9);
+    assertFalse(terms.replacementAvailable().orElseThrow());
+    assertEquals(3 * 86_400, terms.partsDelivery().orElseThrow().si(), 1e-9);
+    assertEquals(14 * 86_400, terms.replacementDelivery().orElseThrow().si(), 1e-9);
+    assertEquals(
+        5 * terms.repairWarranty().orElseThrow().si(),
+        terms.newWarranty().orElseThrow().si(),
+        1e-6);
+    assertEquals("400 NOK", terms.dayWithout().orElseThrow().format());
+    assertEquals(
+        new BigDecimal("1.60"),
+        job.prices().orElseThrow().supplies().energyPerKilowattHour().orElseThrow().amount());
+    assertEquals(0.2, job.prices().orElseThrow().spread().running().orElseThrow().si(), 1e-15);
+    assertEquals(14, job.use().cyclesPerWeek().orElseThrow().si());
+    assertEquals(4.32e6, job.use().now().energy().orElseThrow().si(), 1e-6);
+    assertEquals(0.04, job.use().next().water().orElseThrow().si(), 1e-15);
+    assertEquals(0.02, job.use().carbon().perKilowattHour().orElseThrow().si(), 1e-15);
+  }
+
+  @Test
+  void everyMistakeInPricesAndUseIsToldWhereItStands() {
+    String wrong =
+        Samples.FULL
+            .replace("\"4,5 years\"", "\"-4 years\"")
+            .replace("\"500 NOK\"", "\"50 EUR\"")
+            .replace("\"1200.50 NOK\"", "\"12 USD\"")
+            .replace("\"42 NOK\"", "\"-42 NOK\"")
+            .replace("\"3 d\"", "\"-3 d\"")
+            .replace("\"2026-02-27\"", "\"27.2.26\"")
+            .replace("\"call-out-credited\": true", "\"call-out-credited\": \"yes\"")
+            .replace("\"running\": \"20 %\"", "\"running\": \"20 kg\"")
+            .replace("\"14\"", "\"0\"");
+
+    assertEquals(
+        List.of(
+            "/appliance/age",
+            "/prices/call-out",
+            "/prices/parts/pump.renew",
+            "/prices/date",
+            "/prices/call-out-credited",
+            "/prices/parts-delivery",
+            "/prices/water-per-m3",
+            "/prices/spread/running",
+            "/use/cycles-per-week"),
+        problems(wrong).stream().map(Problem::where).toList());
   }
 
   @Test
@@ -130,7 +186,7 @@ class JobFileTest {
             "/measurements/0/at/temperature",
             "/measurements/2/reading",
             "/prices/labour-per-hour",
-            "/prices"),
+            "/prices/installation"),
         problems.stream().map(Problem::where).toList());
     assertTrue(problems.get(2).remedy().contains("maker"), "a suggestion for a misspelt name");
     assertTrue(problems.get(5).remedy().contains("head"), "a suggestion for a misspelt word");

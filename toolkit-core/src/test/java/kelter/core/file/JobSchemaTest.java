@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.price.PricesReader;
+import kelter.core.file.price.UseReader;
 import kelter.core.job.Instrument;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Standing;
@@ -53,17 +55,19 @@ class JobSchemaTest {
   @Test
   void knowsTheSameFieldsAsTheReader() {
     Map<String, Set<String>> fields =
-        Map.of(
-            "job", JobReader.JOB,
-            "appliance", ApplianceReader.APPLIANCE,
-            "nameplate", NameplateReader.NAMEPLATE,
-            "component", ApplianceReader.COMPONENT,
-            "source", ApplianceReader.SOURCE,
-            "complaint", JobReader.COMPLAINT,
-            "instrument", InstrumentReader.INSTRUMENT,
-            "function", InstrumentReader.FUNCTION,
-            "measurement", MeasurementReader.MEASUREMENT,
-            "prices", PricesReader.PRICES);
+        Map.ofEntries(
+            Map.entry("job", JobReader.JOB),
+            Map.entry("appliance", ApplianceReader.APPLIANCE),
+            Map.entry("nameplate", NameplateReader.NAMEPLATE),
+            Map.entry("component", ApplianceReader.COMPONENT),
+            Map.entry("source", ApplianceReader.SOURCE),
+            Map.entry("complaint", JobReader.COMPLAINT),
+            Map.entry("instrument", InstrumentReader.INSTRUMENT),
+            Map.entry("function", InstrumentReader.FUNCTION),
+            Map.entry("measurement", MeasurementReader.MEASUREMENT),
+            Map.entry("prices", PricesReader.PRICES),
+            Map.entry("spread", PricesReader.SPREAD),
+            Map.entry("use", UseReader.USE));
     fields.forEach((name, known) -> assertEquals(known, properties(name).members().keySet(), name));
   }
 

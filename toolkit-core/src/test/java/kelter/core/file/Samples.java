@@ -105,7 +105,30 @@ final class Samples {
           "running-per-year": "300 NOK",
           "running-per-year-new": "250 NOK",
           "discount-rate": "4 %",
-          "parts": { "pump.renew": "1200.50 NOK" }
+          "parts": { "pump.renew": "1200.50 NOK" },
+          "date": "2026-02-27",
+          "least-work": "30 min",
+          "call-out-credited": true,
+          "replacement-available": false,
+          "energy-per-kwh": "1.60 NOK",
+          "water-per-m3": "42 NOK",
+          "detergent-per-cycle": "3 NOK",
+          "parts-delivery": "3 d",
+          "replacement-delivery": "2 wk",
+          "day-without": "400 NOK",
+          "repair-warranty": "12 mo",
+          "new-warranty": "5 years",
+          "spread": { "repair": "10 %", "replacement": "5 %", "running": "20 %" }
+        },
+        "use": {
+          "cycles-per-week": "14",
+          "built-for-cycles": "15000",
+          "energy-per-cycle": "1.2 kWh",
+          "water-per-cycle": "50 L",
+          "energy-per-cycle-new": "900 Wh",
+          "water-per-cycle-new": "40 L",
+          "carbon-of-new": "300 kg",
+          "carbon-per-kwh": "20 g"
         },
         "note": "by the quay"
       }

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.weighing.Likelihood;
 import kelter.core.uncertainty.Normal;
 import kelter.core.vocabulary.Observable;
 
@@ -18,6 +20,9 @@ final class Information {
   private static final int SEVERITIES = 6;
   private static final int BINS = 12;
   private static final double NEGLIGIBLE = 1e-3;
+
+  /** Beyond so many standard deviations lies nothing that matters here. */
+  private static final double FAR = 6;
 
   /** The quantiles of a standard normal distribution at 1/8, 3/8, 5/8 and 7/8. */
   private static final double[] SHARES = {
@@ -122,7 +127,8 @@ final class Information {
     double[] bins = new double[edges.length + 1];
     double below = 0;
     for (int i = 0; i < edges.length; i++) {
-      double upTo = Normal.cdf((edges[i] - centre) / sd);
+      double z = (edges[i] - centre) / sd;
+      double upTo = z > FAR ? 1 : z < -FAR ? 0 : Normal.cdf(z);
       bins[i] = upTo - below;
       below = upTo;
     }

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
+import kelter.core.diagnosis.weighing.Group;
 
 /**
  * The states of the whole machine: one state of each group.
@@ -112,19 +113,40 @@ final class JointPosterior {
   /**
    * The expectation of a product of one factor for each group.
    *
-   * @param factor for each group, a factor for each of its states
+   * @param factor for each group, a factor for each of its states; null where it is 1
    * @return the expectation over all joint states
    */
   double expectation(double[][] factor) {
     double all = 1;
     double sound = soundFactor - 1;
     for (int g = 0; g < weight.length; g++) {
-      double own = 0;
-      for (int state = 0; state < weight[g].length; state++) {
+      double own = factor[g] == null ? sum[g] : 0;
+      for (int state = 0; factor[g] != null && state < weight[g].length; state++) {
         own += weight[g][state] * factor[g][state];
       }
       all *= own;
-      sound *= weight[g][Group.HEALTHY] * factor[g][Group.HEALTHY];
+      sound *= weight[g][Group.HEALTHY] * (factor[g] == null ? 1 : factor[g][Group.HEALTHY]);
+    }
+    return (all + sound) / total;
+  }
+
+  /**
+   * The same where the factor is 0 but in some states.
+   *
+   * @param states for each group those states, the one in which nothing is wrong first
+   * @param factor for each group, a factor for each of them
+   * @return the expectation over all joint states
+   */
+  double expectation(int[][] states, double[][] factor) {
+    double all = 1;
+    double sound = soundFactor - 1;
+    for (int g = 0; g < weight.length; g++) {
+      double own = 0;
+      for (int i = 0; i < states[g].length; i++) {
+        own += weight[g][states[g][i]] * factor[g][i];
+      }
+      all *= own;
+      sound *= weight[g][Group.HEALTHY] * factor[g][0];
     }
     return (all + sound) / total;
   }

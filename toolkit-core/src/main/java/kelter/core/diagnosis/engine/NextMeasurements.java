@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.weighing.Item;
 import kelter.core.safety.Hazard;
 
 /**
@@ -116,8 +118,9 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
         Candidate other = looked.get(j);
         double worth =
             one.group == other.group
-                ? plan.worth(one.group, one.outcomes.with(other.outcomes))
-                : plan.worth(one.group, one.outcomes, other.group, other.outcomes);
+                ? plan.worth(one.group, one.outcomes.coarse().with(other.outcomes.coarse()))
+                : plan.worth(
+                    one.group, one.outcomes.coarse(), other.group, other.outcomes.coarse());
         if (worth > plan.costOf(one.minutes + other.minutes)) {
           return true;
         }

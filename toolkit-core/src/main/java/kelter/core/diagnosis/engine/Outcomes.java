@@ -9,6 +9,8 @@ import java.util.List;
  */
 final class Outcomes {
 
+  private static final int COARSE = 4;
+
   private final double[] probability;
   private final List<double[][]> given;
   private final double[][] mean;
@@ -53,8 +55,35 @@ final class Outcomes {
   }
 
   /** The probability of an outcome in a state; as over all where the state was not considered. */
-  double given(int state, int outcome) {
+  private double given(int state, int outcome) {
     return mean[state] == null ? all[outcome] : mean[state][outcome];
+  }
+
+  /** How likely an outcome is in each state of the group. */
+  double[] likelihood(int outcome) {
+    double[] likelihood = new double[mean.length];
+    for (int state = 0; state < likelihood.length; state++) {
+      likelihood[state] = given(state, outcome);
+    }
+    return likelihood;
+  }
+
+  /** The same with outcomes that are neighbours put together, so that few are left. */
+  Outcomes coarse() {
+    if (all.length <= COARSE) {
+      return this;
+    }
+    List<double[][]> few = new ArrayList<>();
+    for (double[][] ofState : given) {
+      double[][] own = new double[ofState.length][COARSE];
+      for (int node = 0; node < own.length; node++) {
+        for (int outcome = 0; outcome < all.length; outcome++) {
+          own[node][outcome * COARSE / all.length] += ofState[node][outcome];
+        }
+      }
+      few.add(own);
+    }
+    return new Outcomes(probability, few);
   }
 
   /**

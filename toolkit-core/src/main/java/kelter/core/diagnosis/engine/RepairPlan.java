@@ -12,6 +12,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.decision.RepairOrder;
+import kelter.core.diagnosis.weighing.Group;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;
 
@@ -36,7 +37,10 @@ final class RepairPlan {
   private final Optional<Prices> prices;
   private final List<Remedy> remedies;
   private final int[][][] helps;
+  private final int[][] curable;
+  private final double[] failing;
   private final boolean priced;
+  private final double[] cost;
   private final Map<String, List<String>> cures = new LinkedHashMap<>();
 
   private RepairPlan(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
@@ -45,7 +49,10 @@ final class RepairPlan {
     this.prices = prices;
     this.remedies = worthTrying();
     this.helps = helping();
+    this.curable = curable();
+    this.failing = failing();
     this.priced = remedies.stream().noneMatch(remedy -> Double.isNaN(price(remedy)));
+    this.cost = remedies.stream().mapToDouble(r -> priced ? price(r) : minutes(r)).toArray();
   }
 
   static RepairPlan of(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
@@ -83,7 +90,7 @@ final class RepairPlan {
   private RepairOrder order(IntToDoubleFunction notWorking) {
     return RepairOrder.best(
         remedies.size(),
-        (remedy, done) -> priced ? price(remedies.get(remedy)) : minutes(remedies.get(remedy)),
+        (remedy, done) -> cost[remedy],
         notWorking,
         priced ? newMachine() : Double.POSITIVE_INFINITY);
   }
@@ -113,14 +120,16 @@ final class RepairPlan {
 
   /** The chance that the machine does not work once these remedies are done. */
   private double notWorking(int done) {
-    return 1 - posterior.expectation(cured(done));
+    return 1 - posterior.expectation(curable, cured(done, null));
   }
 
   /** The chance that a remedy finds and cures a fault that those before it have left. */
   private double chance(int number, int before) {
-    double[][] same = ones();
+    double[][] same = new double[groups.size()][];
     for (int g = 0; g < same.length; g++) {
+      same[g] = new double[helps[g].length];
       for (int state = 0; state < same[g].length; state++) {
+        same[g][state] = 1;
         for (int helping : helps[g][state]) {
           same[g][state] *= 1 - cured(helping, before | 1 << number) + cured(helping, before);
         }
@@ -137,26 +146,26 @@ final class RepairPlan {
    */
   double worth(int group, Outcomes outcomes) {
     double after = 0;
+    double[][] likelihood = new double[groups.size()][];
     for (int outcome = 0; outcome < outcomes.count(); outcome++) {
-      double[][] likelihood = ones();
-      weigh(likelihood, group, outcomes, outcome);
+      likelihood[group] = outcomes.likelihood(outcome);
       after += cost(likelihood);
     }
-    return Math.max(0, cost(ones()) - after);
+    return Math.max(0, cost(new double[groups.size()][]) - after);
   }
 
   /** The same for a measurement on each of two groups. */
   double worth(int one, Outcomes ofOne, int other, Outcomes ofOther) {
     double after = 0;
+    double[][] likelihood = new double[groups.size()][];
     for (int first = 0; first < ofOne.count(); first++) {
+      likelihood[one] = ofOne.likelihood(first);
       for (int second = 0; second < ofOther.count(); second++) {
-        double[][] likelihood = ones();
-        weigh(likelihood, one, ofOne, first);
-        weigh(likelihood, other, ofOther, second);
+        likelihood[other] = ofOther.likelihood(second);
         after += cost(likelihood);
       }
     }
-    return Math.max(0, cost(ones()) - after);
+    return Math.max(0, cost(new double[groups.size()][]) - after);
   }
 
   /** What some minutes cost, in what remedies are counted in. */
@@ -166,61 +175,49 @@ final class RepairPlan {
         : minutes;
   }
 
-  private double[][] ones() {
-    double[][] ones = new double[groups.size()][];
-    for (int g = 0; g < ones.length; g++) {
-      ones[g] = new double[helps[g].length];
-      Arrays.fill(ones[g], 1);
-    }
-    return ones;
-  }
-
-  private static void weigh(double[][] likelihood, int group, Outcomes outcomes, int outcome) {
-    for (int state = 0; state < likelihood[group].length; state++) {
-      likelihood[group][state] = outcomes.given(state, outcome);
-    }
-  }
-
-  /** The expected cost of the best order, times the probability of what was seen. */
+  /**
+   * The expected cost of the best order, times the probability of what was seen.
+   *
+   * @param likelihood for each group how likely what was seen is in each of its states; null where
+   *     nothing was seen of it
+   */
   private double cost(double[][] likelihood) {
     double seen = posterior.expectation(likelihood);
     return order(
-            done -> {
-              double[][] both = cured(done);
-              for (int g = 0; g < both.length; g++) {
-                for (int state = 0; state < both[g].length; state++) {
-                  both[g][state] *= likelihood[g][state];
-                }
-              }
-              return Math.max(0, seen - posterior.expectation(both));
-            })
+            done -> Math.max(0, seen - posterior.expectation(curable, cured(done, likelihood))))
         .expectedCost();
   }
 
-  /** The chance, for each state of each group, that the remedies done have put it right. */
-  private double[][] cured(int done) {
-    double[][] cured = new double[groups.size()][];
+  /** The chance, for each curable state of each group, that the remedies done have put it right. */
+  private double[][] cured(int done, double[][] likelihood) {
+    double[][] cured = new double[curable.length][];
     for (int g = 0; g < cured.length; g++) {
-      cured[g] = new double[helps[g].length];
-      for (int state = 0; state < cured[g].length; state++) {
-        if (state != groups.get(g).unexplainedState()) {
-          double chance = 1;
-          for (int helping : helps[g][state]) {
-            chance *= cured(helping, done);
-          }
-          cured[g][state] = chance;
+      cured[g] = new double[curable[g].length];
+      for (int i = 0; i < cured[g].length; i++) {
+        int state = curable[g][i];
+        double chance = likelihood == null || likelihood[g] == null ? 1 : likelihood[g][state];
+        for (int helping : helps[g][state]) {
+          chance *= cured(helping, done);
         }
+        cured[g][i] = chance;
       }
     }
     return cured;
   }
 
   private double cured(int helping, int done) {
-    double left = 1;
-    for (int bits = helping & done; bits != 0; bits &= bits - 1) {
-      left *= 1 - remedies.get(Integer.numberOfTrailingZeros(bits)).probabilityOfCure();
+    return 1 - failing[helping & done];
+  }
+
+  /** The chance, for each set of remedies, that all of them fail to cure a fault that they help. */
+  private double[] failing() {
+    double[] chance = new double[1 << remedies.size()];
+    chance[0] = 1;
+    for (int set = 1; set < chance.length; set++) {
+      int last = Integer.numberOfTrailingZeros(set);
+      chance[set] = chance[set & (set - 1)] * (1 - remedies.get(last).probabilityOfCure());
     }
-    return 1 - left;
+    return chance;
   }
 
   /** For each fault of each state of each group the remedies that cure it, one bit each. */
@@ -239,6 +236,26 @@ final class RepairPlan {
       }
     }
     return helping;
+  }
+
+  /** The states of each group in which nothing is left that no remedy helps. */
+  private int[][] curable() {
+    int[][] curable = new int[groups.size()][];
+    for (int g = 0; g < curable.length; g++) {
+      int[] states = new int[helps[g].length];
+      int count = 0;
+      for (int state = 0; state < states.length; state++) {
+        boolean helped = state != groups.get(g).unexplainedState();
+        for (int helping : helps[g][state]) {
+          helped &= helping != 0;
+        }
+        if (helped) {
+          states[count++] = state;
+        }
+      }
+      curable[g] = Arrays.copyOf(states, count);
+    }
+    return curable;
   }
 
   private int helping(Fault fault) {

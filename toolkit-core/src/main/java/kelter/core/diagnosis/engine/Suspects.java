@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.weighing.Item;
+import kelter.core.diagnosis.weighing.Likelihood;
+import kelter.core.diagnosis.weighing.Readings;
 
 /** Finds the readings that are likelier wrong than right. */
 final class Suspects {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.weighing.LinearModel;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;

@@ -1,0 +1,123 @@
+package kelter.cli.json;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import kelter.cli.weighing.Weighed;
+import kelter.core.option.CarbonBalance;
+import kelter.core.option.Option;
+import kelter.core.option.Reasons;
+import kelter.core.option.Weighing;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+
+/** Repair or replace as JSON. */
+public final class WeighingJson {
+
+  private WeighingJson() {}
+
+  /**
+   * Options.
+   *
+   * @param weighed the job with its options
+   * @param cautions what to mind about its instruments
+   * @return the text
+   */
+  public static String of(Weighed weighed, List<Caution> cautions) {
+    Weighing weighing = weighed.weighing();
+    Optional<Reasons> reasons = weighed.reasons();
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-weighing/1");
+          out.text("job", weighed.job().id());
+          out.cautions(cautions);
+          out.text("currency", weighing.currency().getCurrencyCode());
+          out.objects("options", weighing.options(), option -> writeOption(out, option));
+          out.number("breakEvenRepair", weighing.breakEvenRepair());
+          if (reasons.isPresent()) {
+            out.object("reasons", () -> writeReasons(out, reasons.get()));
+          }
+          if (weighed.carbon().isPresent()) {
+            out.object("carbon", () -> writeCarbon(out, weighed.carbon().get()));
+          }
+          out.texts("assumptions", weighing.assumptions());
+          writeSources(out, weighing.sources());
+        });
+  }
+
+  private static void writeSources(JsonOutput out, List<Source> sources) throws IOException {
+    out.objects(
+        "sources",
+        sources,
+        source -> {
+          out.text("document", source.document());
+          out.text("standing", source.standing().words());
+        });
+  }
+
+  private static void writeCarbon(JsonOutput out, CarbonBalance carbon) throws IOException {
+    out.text("unit", "kg");
+    out.number("runningOldPerYear", carbon.runningOld());
+    out.number("runningNewPerYear", carbon.runningNew());
+    out.number("makingNew", carbon.makingNew());
+    out.number("makingNewPerYear", carbon.makingNewPerYear());
+    out.number("payBackYears", carbon.payBack());
+    out.texts("assumptions", carbon.assumptions());
+    writeSources(out, carbon.sources());
+  }
+
+  private static void writeOption(JsonOutput out, Option option) throws IOException {
+    out.text("id", option.id());
+    out.text("title", option.title());
+    out.texts("remedies", option.remedies());
+    out.number("probabilityOfCure", option.probabilityOfCure());
+    out.number("outlay", option.outlay());
+    out.number("years", option.years());
+    out.object("annualCost", () -> writeSpread(out, option.annualCost()));
+    out.number("probabilityCheapest", option.probabilityCheapest());
+  }
+
+  private static void writeSpread(JsonOutput out, Option.Spread spread) throws IOException {
+    out.number("mean", spread.mean());
+    out.number("p5", spread.low());
+    out.number("p50", spread.median());
+    out.number("p95", spread.high());
+  }
+
+  private static void writeReasons(JsonOutput out, Reasons reasons) throws IOException {
+    out.number("breakEvenAge", reasons.breakEvenAge());
+    out.objects(
+        "influences",
+        reasons.influences(),
+        influence -> {
+          out.text("what", influence.what());
+          out.text("low", influence.low());
+          out.text("high", influence.high());
+          out.number("savingLow", influence.savingLow());
+          out.number("savingHigh", influence.savingHigh());
+          out.bool("decides", influence.decides());
+        });
+    out.objects(
+        "regret",
+        List.copyOf(reasons.regret().entrySet()),
+        regret -> {
+          out.text("option", regret.getKey());
+          out.number("aYear", regret.getValue());
+        });
+    out.objects(
+        "rules",
+        reasons.rules(),
+        rule -> {
+          out.text("rule", rule.rule());
+          out.text("here", rule.here());
+          out.source(rule.source());
+        });
+    out.objects(
+        "courses",
+        reasons.courses(),
+        course -> {
+          out.text("option", course.option());
+          out.objects("paidByYear", course.paid(), paid -> writeSpread(out, paid));
+        });
+  }
+}

@@ -1,0 +1,18 @@
+package kelter.cli.weighing;
+
+import java.util.Optional;
+import kelter.core.job.Job;
+import kelter.core.option.CarbonBalance;
+import kelter.core.option.Reasons;
+import kelter.core.option.Weighing;
+
+/**
+ * A weighed job with what was asked for beside it.
+ *
+ * @param job the job
+ * @param weighing its options
+ * @param reasons why they come out as they do, if that was asked for
+ * @param carbon what keeping and replacing emit, if that was asked for
+ */
+public record Weighed(
+    Job job, Weighing weighing, Optional<Reasons> reasons, Optional<CarbonBalance> carbon) {}

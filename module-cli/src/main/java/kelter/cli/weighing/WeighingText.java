@@ -1,0 +1,238 @@
+package kelter.cli.weighing;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.JobText;
+import kelter.cli.text.Layout;
+import kelter.core.job.Job;
+import kelter.core.option.CarbonBalance;
+import kelter.core.option.Option;
+import kelter.core.option.Weighing;
+import kelter.core.source.Source;
+
+/** Repair or replace, for the owner: the answer first, then the options, then what it rests on. */
+public final class WeighingText {
+
+  private static final String INDENT = "  ";
+  private static final List<String> HEAD =
+      List.of("bill now", "works", "lasts", "a year", "9 of 10 cases", "cheapest");
+
+  private final Layout layout;
+  private final int width;
+  private final Weighing weighing;
+  private final String currency;
+
+  private WeighingText(Weighing weighing, Terminal terminal) {
+    this.layout = new Layout(terminal);
+    this.width = terminal.width();
+    this.weighing = weighing;
+    this.currency = weighing.currency().getCurrencyCode();
+  }
+
+  /**
+   * Writes the options of a job.
+   *
+   * @param weighed the job with its options
+   * @param terminal where they will be shown
+   * @return the text, with a line end after the last line
+   */
+  public static String of(Weighed weighed, Terminal terminal) {
+    Job job = weighed.job();
+    Weighing weighing = weighed.weighing();
+    WeighingText text = new WeighingText(weighing, terminal);
+    JobText.write(job, text.layout);
+    text.answer();
+    text.options();
+    weighed
+        .reasons()
+        .ifPresent(all -> ReasonsText.write(job, weighing, all, text.layout, text.width));
+    weighed.carbon().ifPresent(text::carbon);
+    text.list("Taken for granted", weighing.assumptions());
+    text.list("Sources", weighing.sources().stream().map(Source::display).toList());
+    if (weighed.reasons().isEmpty()) {
+      text.layout.blank().line("'--why' tells what would turn the answer, and draws it.");
+    }
+    return text.layout.toString();
+  }
+
+  private void carbon(CarbonBalance carbon) {
+    layout.heading("Carbon (kg of carbon dioxide equivalent)");
+    layout.hanging(
+        INDENT, "Keeping the machine: %s a year.".formatted(Figures.fixed(carbon.runningOld(), 0)));
+    layout.hanging(
+        INDENT,
+        "Replacing it: %s a year, of which %s are for making a new one (%s in all)."
+            .formatted(
+                Figures.fixed(carbon.runningNew() + carbon.makingNewPerYear(), 0),
+                Figures.fixed(carbon.makingNewPerYear(), 0),
+                Figures.fixed(carbon.makingNew(), 0)));
+    layout.hanging(
+        INDENT,
+        Double.isNaN(carbon.payBack())
+            ? "A new machine never makes good what its making emits: it takes as much energy."
+            : "A new machine makes good what its making emits after %s years."
+                .formatted(Figures.fixed(carbon.payBack(), 1)));
+    carbon.assumptions().forEach(item -> layout.hanging(INDENT + "- ", item));
+    carbon
+        .sources()
+        .forEach(source -> layout.hanging(INDENT + "- ", "Source: " + source.display()));
+  }
+
+  private void answer() {
+    layout.heading("Repair or replace (amounts in " + currency + ")");
+    if (weighing.options().isEmpty()) {
+      layout.hanging(INDENT, "There is nothing to choose from: no repair is known.");
+      return;
+    }
+    Option best = weighing.options().get(0);
+    layout.hanging(INDENT, course(best) + " costs least, " + amountAYear(best) + rival(best));
+    if (!Double.isNaN(weighing.breakEvenRepair())) {
+      layout.hanging(INDENT, breakEven());
+    }
+    layout.blank();
+  }
+
+  private static String course(Option best) {
+    return switch (best.id()) {
+      case Option.REPLACE -> "Replacing the machine (1.)";
+      case Option.NOTHING -> "Leaving it as it is for now (1.)";
+      default -> "Mending it (1.)";
+    };
+  }
+
+  private String amountAYear(Option option) {
+    return "about " + amount(option.annualCost().mean()) + " a year";
+  }
+
+  /** What it is held against: a new machine, or the best option that is none. */
+  private String rival(Option best) {
+    boolean replaces = best.id().equals(Option.REPLACE);
+    return weighing.options().stream()
+        .filter(option -> option.id().equals(Option.REPLACE) != replaces)
+        .findFirst()
+        .map(
+            other ->
+                (replaces ? "; the best of the others, " : "; a new machine, ")
+                    + amountAYear(other)
+                    + ". The odds that "
+                    + (replaces ? "replacing" : "not replacing")
+                    + " costs least are "
+                    + inHundred(replaces ? best.probabilityCheapest() : keeping())
+                    + ".")
+        .orElse(replaces ? "." : ". Replacing is no option here.");
+  }
+
+  private double keeping() {
+    return weighing.options().stream()
+        .filter(option -> !option.id().equals(Option.REPLACE))
+        .mapToDouble(Option::probabilityCheapest)
+        .sum();
+  }
+
+  private String breakEven() {
+    double bill = weighing.breakEvenRepair();
+    return bill > 0
+        ? "A repair pays up to a bill of about %s; above that a new machine costs less by the year."
+            .formatted(amount(bill))
+        : "Not even a repair for nothing would pay: a new machine costs less by the year.";
+  }
+
+  private void options() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(HEAD);
+    weighing.options().forEach(option -> rows.add(cells(option)));
+    int[] widths = widths(rows);
+    boolean fits = INDENT.length() + 3 + total(widths) <= width;
+    if (fits) {
+      layout.asIs(row(HEAD, widths));
+    }
+    for (int i = 0; i < weighing.options().size(); i++) {
+      Option option = weighing.options().get(i);
+      String label = INDENT + (i + 1) + ". ";
+      layout.hanging(label, sentence(option.title()) + " [" + option.id() + "]");
+      if (fits) {
+        layout.asIs(row(rows.get(i + 1), widths));
+      } else {
+        layout.hanging(" ".repeat(label.length()), told(rows.get(i + 1)));
+      }
+    }
+    layout.blank();
+    layout.hanging(
+        INDENT,
+        "Bill now: what is paid today, on average. A year: all that is paid from today on,"
+            + " later failures and new machines included, spread evenly over the years; it lies"
+            + " between the two figures in 9 of 10 cases. Cheapest: in how many of 100 cases the"
+            + " option turns out to cost least.");
+  }
+
+  private static List<String> cells(Option option) {
+    return List.of(
+        amount(option.outlay()),
+        Figures.percent(option.probabilityOfCure()),
+        Figures.fixed(option.years(), 1) + " years",
+        amount(option.annualCost().mean()),
+        amount(option.annualCost().low()) + " to " + amount(option.annualCost().high()),
+        inHundred(option.probabilityCheapest()));
+  }
+
+  private static String told(List<String> cells) {
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < cells.size(); i++) {
+      parts.add(HEAD.get(i) + " " + cells.get(i));
+    }
+    return String.join("; ", parts);
+  }
+
+  private static int[] widths(List<List<String>> rows) {
+    int[] widths = new int[HEAD.size()];
+    for (List<String> row : rows) {
+      for (int c = 0; c < widths.length; c++) {
+        widths[c] = Math.max(widths[c], row.get(c).length());
+      }
+    }
+    return widths;
+  }
+
+  private static int total(int[] widths) {
+    int total = -2;
+    for (int each : widths) {
+      total += each + 2;
+    }
+    return total;
+  }
+
+  private static String row(List<String> cells, int[] widths) {
+    StringBuilder line = new StringBuilder(INDENT + "   ");
+    for (int c = 0; c < widths.length; c++) {
+      line.append(c == 0 ? "" : "  ").append(" ".repeat(widths[c] - cells.get(c).length()));
+      line.append(cells.get(c));
+    }
+    return line.toString();
+  }
+
+  private void list(String heading, List<String> items) {
+    if (!items.isEmpty()) {
+      layout.heading(heading);
+      items.forEach(item -> layout.hanging("  - ", item));
+    }
+  }
+
+  /** Words with a capital at their beginning. */
+  static String sentence(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  static String amount(double value) {
+    return Figures.fixed(value, 0);
+  }
+
+  /** A chance as a frequency, which is understood at once; never rounded to certainty. */
+  static String inHundred(double probability) {
+    if (probability > 0.99) {
+      return "> 99 of 100";
+    }
+    return probability < 0.01 ? "< 1 of 100" : Math.round(100 * probability) + " of 100";
+  }
+}

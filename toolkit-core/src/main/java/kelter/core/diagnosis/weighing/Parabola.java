@@ -1,0 +1,27 @@
+package kelter.core.diagnosis.weighing;
+
+/** Interpolation through three points at equal steps. */
+final class Parabola {
+
+  private Parabola() {}
+
+  /**
+   * Lagrange's parabola, held between the least and the greatest of its points.
+   *
+   * @param t where, from 0 at the first point to 1 at the third
+   * @param a the first point
+   * @param b the second, at 1/2
+   * @param c the third
+   */
+  static double at(double t, double a, double b, double c) {
+    double parabola = (1 - t) * (1 - 2 * t) * a + 4 * t * (1 - t) * b + t * (2 * t - 1) * c;
+    double least = Math.min(a, Math.min(b, c));
+    double most = Math.max(a, Math.max(b, c));
+    return Math.max(least, Math.min(most, parabola));
+  }
+
+  /** By how much each of the three points counts, without holding. */
+  static double[] weights(double t) {
+    return new double[] {(1 - t) * (1 - 2 * t), 4 * t * (1 - t), t * (2 * t - 1)};
+  }
+}

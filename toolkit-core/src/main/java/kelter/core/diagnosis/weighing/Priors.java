@@ -1,0 +1,66 @@
+package kelter.core.diagnosis.weighing;
+
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
+import kelter.core.diagnosis.Wear;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.source.Source;
+
+/**
+ * The chance of each fault before anything is measured: that of the catalogue, scaled by the age of
+ * the machine, and mixed with what the shop has found before.
+ *
+ * @param appliance the machine
+ * @param history what the shop has found before
+ */
+public record Priors(Appliance appliance, FaultHistory history) {
+
+  /** The Julian year of UCUM ({@code a_j}), s. */
+  private static final double SECONDS_IN_A_YEAR = 365.25 * 86_400;
+
+  /** The chance of a fault, above 0 and below 1. */
+  public double of(Fault fault) {
+    double aged = aged(fault);
+    return appliance
+        .component(fault.component())
+        .map(component -> history.probability(component.kind(), fault.id(), aged))
+        .orElse(aged);
+  }
+
+  private double aged(Fault fault) {
+    if (fault.wear().isEmpty() || appliance.age().isEmpty()) {
+      return fault.prior();
+    }
+    double odds = fault.prior() / (1 - fault.prior()) * factor(fault.wear().get());
+    return odds / (1 + odds);
+  }
+
+  private double factor(Wear wear) {
+    return wear.factor(appliance.age().get().si() / SECONDS_IN_A_YEAR);
+  }
+
+  /** Where the chance of a fault comes from. */
+  public Source source(Fault fault) {
+    Source source = fault.source();
+    boolean scaled = fault.wear().isPresent() && appliance.age().isPresent();
+    double weight =
+        appliance
+            .component(fault.component())
+            .map(Component::kind)
+            .map(history::weight)
+            .orElse(0.0);
+    if (!scaled && weight == 0) {
+      return source;
+    }
+    String document =
+        source.document()
+            + (scaled ? ", scaled by the age of the machine" : "")
+            + (weight > 0
+                ? ", mixed with the shop's own jobs, which count for "
+                    + Math.round(100 * weight)
+                    + " %"
+                : "");
+    return new Source(document, source.standing());
+  }
+}
