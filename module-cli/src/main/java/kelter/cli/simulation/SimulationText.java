@@ -1,8 +1,10 @@
-package kelter.cli.text;
+package kelter.cli.simulation;
 
 import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.Layout;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.calibration.CalibrationTable;
 import kelter.core.diagnosis.simulation.SimulationPlan;
