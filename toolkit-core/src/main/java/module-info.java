@@ -20,6 +20,8 @@ module kelter.core {
   exports kelter.core.diagnosis.decision;
   exports kelter.core.diagnosis.discrete;
   exports kelter.core.diagnosis.engine;
+  exports kelter.core.diagnosis.simulation;
+  exports kelter.core.diagnosis.simulation.wrong;
   exports kelter.core.file;
   exports kelter.core.file.json;
   exports kelter.core.file.log;

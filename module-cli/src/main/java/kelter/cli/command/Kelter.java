@@ -48,6 +48,7 @@ public final class Kelter {
     commands.put("check", CheckCommand::new);
     commands.put("diagnose", DiagnoseCommand::new);
     commands.put("weigh", WeighCommand::new);
+    commands.put("simulate", SimulateCommand::new);
     commands.put("readings", ReadingsCommand::new);
     commands.put("compute", ComputeCommand::new);
     commands.put("modules", ModulesCommand::new);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.template.Template;
 import kelter.core.file.JobFile;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;

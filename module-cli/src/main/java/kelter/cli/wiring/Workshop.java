@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import kelter.core.check.Check;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
@@ -21,8 +22,14 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.diagnosis.simulation.Simulation;
+import kelter.core.diagnosis.simulation.SimulationPlan;
+import kelter.core.diagnosis.simulation.SimulationReport;
+import kelter.core.diagnosis.simulation.World;
+import kelter.core.diagnosis.simulation.wrong.WrongCurves;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.module.Calculation;
@@ -262,10 +269,40 @@ public final class Workshop {
     return new DiagnosisEngine(settings, FaultHistory.NONE, true);
   }
 
+  /**
+   * By which chances machines are drawn to try the diagnosis.
+   *
+   * @return what the engine takes for granted of machines that somebody complains of
+   */
+  public World world() {
+    return World.of(settings);
+  }
+
+  /**
+   * Tries the diagnosis on machines that are drawn.
+   *
+   * @param appliance the kind of machine
+   * @param curves how the curves of the machines lie to those that the diagnosis is told, as a
+   *     ratio; 1 where it is told the truth
+   * @param plan how much is tried
+   * @param progress told the number of machines done, from any thread
+   * @return what came out
+   * @throws IllegalArgumentException if no fault model speaks of such a machine, or it has no curve
+   *     although the ratio is not 1
+   */
+  public SimulationReport simulate(
+      Appliance appliance, double curves, SimulationPlan plan, IntConsumer progress) {
+    List<FaultModel> truth =
+        models(curves == 1 ? appliance : WrongCurves.scaled(appliance, curves));
+    return Simulation.run(appliance, models(appliance), truth, settings, plan, progress);
+  }
+
   private List<FaultModel> models(Job job) {
-    return modules.stream()
-        .flatMap(module -> module.faultModels(job.appliance()).stream())
-        .toList();
+    return models(job.appliance());
+  }
+
+  private List<FaultModel> models(Appliance appliance) {
+    return modules.stream().flatMap(module -> module.faultModels(appliance).stream()).toList();
   }
 
   /**

@@ -25,7 +25,15 @@ class KelterTest {
     assertEquals(0, console.code());
     for (String command :
         List.of(
-            "new", "check", "diagnose", "weigh", "readings", "compute", "modules", "instruments")) {
+            "new",
+            "check",
+            "diagnose",
+            "weigh",
+            "simulate",
+            "readings",
+            "compute",
+            "modules",
+            "instruments")) {
       assertTrue(console.out().contains("  " + command), command);
     }
     assertTrue(console.out().contains("Exit codes"));
@@ -38,6 +46,7 @@ class KelterTest {
         "check",
         "diagnose",
         "weigh",
+        "simulate",
         "readings",
         "compute",
         "modules",

@@ -62,6 +62,18 @@ public final class DiagnosisEngine {
   }
 
   /**
+   * How long a measurement takes.
+   *
+   * @param question what is measured
+   * @param reached the ids of the components at which a reading was taken that was not a live one,
+   *     which saves the way to them
+   * @return in min, above 0
+   */
+  public static double minutes(Question question, Set<String> reached) {
+    return NextMeasurements.minutes(question, reached);
+  }
+
+  /**
    * Diagnoses a machine.
    *
    * @param job the job, with its readings

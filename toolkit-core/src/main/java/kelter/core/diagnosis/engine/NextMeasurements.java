@@ -101,7 +101,8 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     }
   }
 
-  private static double minutes(Question question, Set<String> reached) {
+  /** How long a measurement takes where some components are already reached. */
+  static double minutes(Question question, Set<String> reached) {
     double minutes = question.observable().procedure().minutes();
     boolean saved =
         question.observable().procedure().hazard() != Hazard.LIVE

@@ -1,4 +1,4 @@
-package kelter.cli.command;
+package kelter.cli.template;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +9,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Job files to fill in. Which components a kind of appliance has is common practice, no source. */
-final class Template {
+public final class Template {
 
   private static final Map<String, List<String>> COMPONENTS = components();
 
@@ -58,12 +58,24 @@ final class Template {
     return kinds;
   }
 
-  static List<String> kinds() {
+  /**
+   * The kinds of appliances.
+   *
+   * @return their words
+   */
+  public static List<String> kinds() {
     return List.copyOf(COMPONENTS.keySet());
   }
 
-  /** A job file for a kind of appliance; what can be measured stands in a member of its own. */
-  static String of(String kind, String date, Vocabulary vocabulary) {
+  /**
+   * A job file for a kind of appliance; what can be measured stands in a member of its own.
+   *
+   * @param kind one of the kinds
+   * @param date when the call came, {@code yyyy-mm-dd}
+   * @param vocabulary the words of the modules
+   * @return the content of the file
+   */
+  public static String of(String kind, String date, Vocabulary vocabulary) {
     List<ComponentKind> known =
         COMPONENTS.get(kind).stream().map(vocabulary::kind).flatMap(Optional::stream).toList();
     StringBuilder text = new StringBuilder();

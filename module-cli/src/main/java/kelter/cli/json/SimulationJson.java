@@ -1,0 +1,115 @@
+package kelter.cli.json;
+
+import java.io.IOException;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.calibration.CalibrationTable;
+import kelter.core.diagnosis.simulation.SimulationPlan;
+import kelter.core.diagnosis.simulation.SimulationReport;
+import kelter.core.diagnosis.simulation.World;
+import kelter.core.job.Appliance;
+
+/** How good the diagnosis is, as JSON. */
+public final class SimulationJson {
+
+  private SimulationJson() {}
+
+  /**
+   * A simulation.
+   *
+   * @param appliance the kind of machine
+   * @param plan how much was tried
+   * @param wrongBy how much higher the curves of the machines were than what the diagnosis was
+   *     told, as a ratio
+   * @param report what came out
+   * @return the text
+   */
+  public static String of(
+      Appliance appliance, SimulationPlan plan, double wrongBy, SimulationReport report) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-simulation/1");
+          out.text("appliance", appliance.kind());
+          out.object("drawn", () -> drawn(out, plan, wrongBy, report));
+          out.object("all", () -> scores(out, report.all()));
+          out.object("clearSingles", () -> scores(out, report.clearSingles()));
+          out.object("sureness", () -> sureness(out, report.sureness()));
+          out.object("calibration", () -> calibration(out, report.states()));
+          out.object("calibrationOfFaults", () -> calibration(out, report.faults()));
+          out.objects("confusions", report.confusions(), confusion -> confusion(out, confusion));
+          out.objects("orders", report.walks(), walks -> walks(out, walks));
+        });
+  }
+
+  private static void drawn(
+      JsonOutput out, SimulationPlan plan, double wrongBy, SimulationReport report)
+      throws IOException {
+    World world = plan.world();
+    out.number("jobs", report.jobs());
+    out.number("led", plan.ledJobs());
+    out.text("seed", Long.toString(plan.seed()));
+    out.number("readings", report.readings());
+    out.number("nothingWrong", world.nothingWrong());
+    out.number("unexplained", world.unexplained());
+    out.number("blunder", world.blunder());
+    out.number("mostTogether", world.mostTogether());
+    out.number("curvesWrongBy", wrongBy);
+    out.source(EngineSettings.SOURCE);
+  }
+
+  private static void scores(JsonOutput out, SimulationReport.Scores scores) throws IOException {
+    out.number("jobs", scores.jobs());
+    out.number("first", scores.first());
+    out.number("amongThree", scores.amongThree());
+    out.number("faultFirst", scores.faultFirst());
+    out.number("faultAmongThree", scores.faultAmongThree());
+    out.number("brier", scores.brier());
+    out.number("logLoss", scores.logLoss());
+    out.number("faultBrier", scores.faultBrier());
+    out.number("faultLogLoss", scores.faultLogLoss());
+  }
+
+  private static void sureness(JsonOutput out, SimulationReport.Sureness sureness)
+      throws IOException {
+    out.number("level", SimulationReport.SURE);
+    out.number("sure", sureness.sure());
+    out.number("wrong", sureness.wrong());
+    out.number("wrongExpected", sureness.wrongExpected());
+    out.number("absentFault", sureness.absentFault());
+  }
+
+  private static void calibration(JsonOutput out, CalibrationTable table) throws IOException {
+    out.number("expectedError", table.expectedError());
+    out.number("rmsError", table.rmsError());
+    out.number("greatestError", table.greatestError());
+    out.objects(
+        "bins",
+        table.bins(),
+        bin -> {
+          out.number("low", bin.low());
+          out.number("high", bin.high());
+          out.number("cases", bin.cases());
+          out.number("said", bin.said());
+          out.number("came", bin.came());
+        });
+  }
+
+  private static void confusion(JsonOutput out, SimulationReport.Confusion confusion)
+      throws IOException {
+    out.text("truth", confusion.truth());
+    out.text("said", confusion.said());
+    out.number("jobs", confusion.jobs());
+    out.number("ofJobs", confusion.ofJobs());
+  }
+
+  private static void walks(JsonOutput out, SimulationReport.Walks walks) throws IOException {
+    out.text("order", walks.order().words());
+    out.number("jobs", walks.jobs());
+    out.number("reached", walks.reached());
+    out.number("right", walks.right());
+    out.number("readings", walks.readings());
+    out.number("minutes", walks.minutes());
+    out.number("reachedByAll", walks.reachedByAll());
+    out.number("readingsIfReached", walks.readingsIfReached());
+    out.number("minutesIfReached", walks.minutesIfReached());
+  }
+}

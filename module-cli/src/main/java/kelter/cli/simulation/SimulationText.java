@@ -1,0 +1,235 @@
+package kelter.cli.simulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.Layout;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.calibration.CalibrationTable;
+import kelter.core.diagnosis.simulation.SimulationPlan;
+import kelter.core.diagnosis.simulation.SimulationReport;
+import kelter.core.diagnosis.simulation.World;
+import kelter.core.job.Appliance;
+
+/** How good the diagnosis is, for a person. */
+public final class SimulationText {
+
+  private static final int CONFUSIONS = 10;
+  private static final int PLOT = 40;
+
+  private final Layout layout;
+
+  private SimulationText(Terminal terminal) {
+    layout = new Layout(terminal);
+  }
+
+  /**
+   * Writes a simulation.
+   *
+   * @param appliance the kind of machine
+   * @param plan how much was tried
+   * @param wrongBy how much higher the curves of the machines were than what the diagnosis was
+   *     told, as a ratio
+   * @param report what came out
+   * @param terminal where it will be shown
+   * @return the text, with a line end after the last line
+   */
+  public static String of(
+      Appliance appliance,
+      SimulationPlan plan,
+      double wrongBy,
+      SimulationReport report,
+      Terminal terminal) {
+    SimulationText text = new SimulationText(terminal);
+    text.drawn(appliance, plan, wrongBy, report);
+    text.scores(report);
+    text.calibration(report);
+    text.sureness(report);
+    text.confusions(report);
+    if (!report.walks().isEmpty()) {
+      text.walks(report.walks());
+    }
+    return text.layout.toString();
+  }
+
+  private void drawn(
+      Appliance appliance, SimulationPlan plan, double wrongBy, SimulationReport report) {
+    World world = plan.world();
+    layout.heading("Machines drawn: " + appliance.kind());
+    layout.hanging(
+        "  ",
+        report.jobs()
+            + " machines with seed "
+            + plan.seed()
+            + ", each with "
+            + report.readings()
+            + (report.readings() == 1 ? " reading" : " readings")
+            + " by ordinary instruments. Faults come by their priors, up to "
+            + world.mostTogether()
+            + " in a group of parts, at any severity alike; "
+            + percent(world.nothingWrong())
+            + " have nothing wrong, "
+            + percent(world.unexplained())
+            + " of the groups do what no known fault explains, "
+            + percent(world.blunder())
+            + " of the readings are wrong altogether ("
+            + EngineSettings.SOURCE.standing().words()
+            + ").");
+    if (wrongBy != 0) {
+      layout.hanging(
+          "  ",
+          "Their curves lie "
+              + percent(Math.abs(wrongBy))
+              + (wrongBy > 0 ? " above" : " below")
+              + " those that the diagnosis is told.");
+    }
+  }
+
+  private void scores(SimulationReport report) {
+    layout.heading("How often it is right");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "all machines", "one clear fault"));
+    SimulationReport.Scores all = report.all();
+    SimulationReport.Scores single = report.clearSingles();
+    rows.add(List.of("machines", Integer.toString(all.jobs()), Integer.toString(single.jobs())));
+    rows.add(row("likeliest state is the truth", all.first(), single.first()));
+    rows.add(row("truth among the three likeliest", all.amongThree(), single.amongThree()));
+    rows.add(row("likeliest fault is there", all.faultFirst(), single.faultFirst()));
+    rows.add(
+        row("one of three likeliest is there", all.faultAmongThree(), single.faultAmongThree()));
+    rows.add(plain("Brier score, likeliest state", all.brier(), single.brier()));
+    rows.add(plain("log loss, likeliest state (nats)", all.logLoss(), single.logLoss()));
+    rows.add(plain("Brier score, every fault", all.faultBrier(), single.faultBrier()));
+    rows.add(plain("log loss, every fault (nats)", all.faultLogLoss(), single.faultLogLoss()));
+    layout.figures("  ", rows);
+    layout.hanging(
+        "  ",
+        "One clear fault: a single fault of severity "
+            + fixed(SimulationReport.CLEAR, 1)
+            + " or more, and nothing else.");
+  }
+
+  private void calibration(SimulationReport report) {
+    layout.heading("Whether it is right as often as it says");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("said", "machines", "came", "0" + " ".repeat(PLOT - 2) + "1"));
+    for (CalibrationTable.Bin bin : report.states().bins()) {
+      if (bin.cases() > 0) {
+        rows.add(
+            List.of(
+                fixed(bin.said(), 3),
+                Integer.toString(bin.cases()),
+                fixed(bin.came(), 3),
+                plot(bin)));
+      }
+    }
+    layout.figures("  ", rows);
+    layout.hanging("  ", "Plot: o what was said, x what came, # both alike.");
+    layout.hanging(
+        "  ",
+        "Expected calibration error: "
+            + fixed(report.states().expectedError(), 4)
+            + " for the likeliest state, "
+            + fixed(report.faults().expectedError(), 4)
+            + " over the probabilities of every fault.");
+  }
+
+  private static String plot(CalibrationTable.Bin bin) {
+    char[] cells = ".".repeat(PLOT).toCharArray();
+    int said = cell(bin.said());
+    int came = cell(bin.came());
+    cells[said] = 'o';
+    cells[came] = said == came ? '#' : 'x';
+    return new String(cells);
+  }
+
+  private static int cell(double probability) {
+    return (int) Math.min(PLOT - 1, PLOT * probability);
+  }
+
+  private void sureness(SimulationReport report) {
+    SimulationReport.Sureness sureness = report.sureness();
+    layout.heading("Sure and wrong");
+    layout.hanging(
+        "  ",
+        "Sure ("
+            + percent(SimulationReport.SURE)
+            + " or more) of "
+            + sureness.sure()
+            + " machines, and wrong of "
+            + sureness.wrong()
+            + " of them; by what it said it should have been wrong of "
+            + fixed(sureness.wrongExpected(), 1)
+            + ". A fault that is not there was named on "
+            + sureness.absentFault()
+            + " of them.");
+  }
+
+  private void confusions(SimulationReport report) {
+    layout.heading("Most confused");
+    if (report.confusions().isEmpty()) {
+      layout.hanging("  ", "Nothing was taken for anything else.");
+    }
+    for (SimulationReport.Confusion confusion :
+        report.confusions().subList(0, Math.min(CONFUSIONS, report.confusions().size()))) {
+      layout.hanging(
+          "  ",
+          confusion.truth()
+              + " taken for "
+              + confusion.said()
+              + ": "
+              + confusion.jobs()
+              + "\u00a0of\u00a0"
+              + confusion.ofJobs());
+    }
+  }
+
+  private void walks(List<SimulationReport.Walks> walks) {
+    layout.heading("How soon it is sure");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("order", "sure", "and right", "readings", "minutes", "readings*", "minutes*"));
+    for (SimulationReport.Walks each : walks) {
+      rows.add(
+          List.of(
+              each.order().words(),
+              Integer.toString(each.reached()),
+              Integer.toString(each.right()),
+              fixed(each.readings(), 1),
+              fixed(each.minutes(), 1),
+              fixed(each.readingsIfReached(), 1),
+              fixed(each.minutesIfReached(), 1)));
+    }
+    layout.figures("  ", rows);
+    SimulationReport.Walks led = walks.get(0);
+    SimulationReport.Walks fixed = walks.get(1);
+    layout.hanging(
+        "  ",
+        "Of "
+            + led.jobs()
+            + " machines. Means over all of them, one that it was never sure of with all its"
+            + " readings; * over the "
+            + led.reachedByAll()
+            + " of which it became sure in every order. Led it takes "
+            + percent(1 - led.minutesIfReached() / fixed.minutesIfReached())
+            + " fewer minutes* than in the fixed order ("
+            + percent(1 - led.minutes() / fixed.minutes())
+            + " over all).");
+  }
+
+  private static List<String> row(String words, double all, double single) {
+    return List.of(words, percent(all), percent(single));
+  }
+
+  private static List<String> plain(String words, double all, double single) {
+    return List.of(words, fixed(all, 4), fixed(single, 4));
+  }
+
+  private static String percent(double share) {
+    return Double.isFinite(share) ? fixed(100 * share, 1) + "\u00a0%" : "none";
+  }
+
+  private static String fixed(double value, int places) {
+    return Double.isFinite(value) ? Figures.fixed(value, places) : "none";
+  }
+}

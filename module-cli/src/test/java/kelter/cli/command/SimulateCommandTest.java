@@ -1,0 +1,84 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SimulateCommandTest {
+
+  private static final String BOILER =
+      Path.of("..", "demo", "jobs", "water-boiler.json").toString();
+  private static final String DRYER = Path.of("..", "demo", "jobs", "tumble-dryer.json").toString();
+
+  private static Console simulate(String what, String... more) {
+    String[] arguments = new String[more.length + 6];
+    System.arraycopy(new String[] {"simulate", what, "-n", "40", "--led", "2"}, 0, arguments, 0, 6);
+    System.arraycopy(more, 0, arguments, 6, more.length);
+    return Console.run(arguments);
+  }
+
+  @Test
+  void aPersonSeesHowGoodTheDiagnosisIsInEightyColumns() {
+    Console console = simulate(BOILER);
+
+    assertEquals(0, console.code(), console.err());
+    for (String words :
+        List.of(
+            "40 machines with seed 1",
+            "likeliest state is the truth",
+            "Brier score",
+            "log loss",
+            "Expected calibration error",
+            "Sure and wrong",
+            "Most confused",
+            "fixed order",
+            "random order")) {
+      assertTrue(console.out().contains(words), words + "\n" + console.out());
+    }
+    assertTrue(console.widest() <= 80, console.out());
+  }
+
+  @Test
+  void theSameBytesForOneAndTwoThreadsAndOthersForAnotherSeed() {
+    String one = simulate(BOILER, "--threads", "1", "--format", "json").out();
+
+    assertEquals(one, simulate(BOILER, "--threads", "2", "--format", "json").out());
+    assertNotEquals(one, simulate(BOILER, "--seed", "2", "--format", "json").out());
+    for (String field : List.of("sureness", "calibration", "bins", "confusions", "orders")) {
+      assertTrue(one.contains("\"" + field + "\""), field);
+    }
+  }
+
+  @Test
+  void aKindOfApplianceIsTakenWithTypicalParts() {
+    Console console = simulate("glasswasher");
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(console.out().contains("wash-pump"), console.out());
+  }
+
+  @Test
+  void whatCannotBeSimulatedIsToldWithoutATrace() {
+    Console unknown = simulate("glaswasher");
+    assertEquals(1, unknown.code());
+    assertTrue(unknown.err().contains("did you mean 'glasswasher'?"), unknown.err());
+
+    Console nothingKnown = simulate("other");
+    assertEquals(1, nothingKnown.code());
+    assertTrue(nothingKnown.err().contains("no fault model"), nothingKnown.err());
+
+    Console noCurve = simulate(DRYER, "--wrong-by", "10");
+    assertEquals(1, noCurve.code());
+    assertTrue(noCurve.err().contains("no component of the machine has a curve"), noCurve.err());
+
+    Console none = Console.run("simulate", BOILER, "-n", "0");
+    assertEquals(1, none.code());
+    assertTrue(none.err().contains("1 to 1000000 are allowed"), none.err());
+
+    assertEquals(2, Console.run("simulate", BOILER, "-n", "many").code());
+  }
+}

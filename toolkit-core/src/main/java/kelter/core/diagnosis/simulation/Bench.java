@@ -1,0 +1,153 @@
+package kelter.core.diagnosis.simulation;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.diagnosis.weighing.Priors;
+import kelter.core.job.Appliance;
+import kelter.core.job.Complaint;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.safety.Hazard;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.ListSampler;
+
+/** Draws machines of one kind, measures them and asks the engine. Safe for several threads. */
+final class Bench {
+
+  private static final Complaint COMPLAINT = new Complaint("it does not work", "");
+
+  private final Appliance appliance;
+  private final List<FaultModel> models;
+  private final DiagnosisEngine engine;
+  private final MachineDraw machines;
+  private final List<ReadingDraw> readings = new ArrayList<>();
+  private final List<Question> questions = new ArrayList<>();
+  private final Diagnosis unmeasured;
+
+  Bench(
+      Appliance appliance,
+      List<FaultModel> models,
+      List<FaultModel> truth,
+      EngineSettings settings,
+      World world) {
+    this.appliance = appliance;
+    this.models = List.copyOf(models);
+    this.engine = new DiagnosisEngine(settings);
+    this.machines = new MachineDraw(truth, new Priors(appliance, FaultHistory.NONE), world);
+    requireAlike(models, truth);
+    for (int g = 0; g < models.size(); g++) {
+      List<Question> own = proposed(models.get(g), settings.competentForLiveWork());
+      questions.addAll(own);
+      readings.add(new ReadingDraw(own, truth.get(g).forecaster(own), world.blunder()));
+    }
+    if (questions.isEmpty()) {
+      throw new IllegalArgumentException(
+          "no fault model forecasts anything that can be read on this machine");
+    }
+    this.unmeasured = diagnose(List.of());
+  }
+
+  private static void requireAlike(List<FaultModel> models, List<FaultModel> truth) {
+    List<List<String>> believed = models.stream().map(Bench::keys).toList();
+    List<List<String>> real = truth.stream().map(Bench::keys).toList();
+    if (!believed.equals(real)) {
+      throw new IllegalArgumentException(
+          "the true machine has the faults " + real + ", and the models speak of " + believed);
+    }
+  }
+
+  private static List<String> keys(FaultModel model) {
+    return model.faults().stream().map(Fault::key).toList();
+  }
+
+  /** What may be proposed to a technician, each observable once. */
+  private static List<Question> proposed(FaultModel model, boolean live) {
+    Set<String> seen = new HashSet<>();
+    return model.questions().stream()
+        .filter(question -> live || question.observable().procedure().hazard() != Hazard.LIVE)
+        .filter(question -> seen.add(question.key()))
+        .toList();
+  }
+
+  int questions() {
+    return questions.size();
+  }
+
+  /** A machine with all that can be read of it. */
+  record Case(Machine machine, List<Measurement> readings) {}
+
+  Case draw(UniformRandomProvider random) {
+    Machine machine = machines.draw(random);
+    List<Measurement> all = new ArrayList<>();
+    for (int g = 0; g < readings.size(); g++) {
+      readings.get(g).draw(machine.state(g), machine.unexplained().get(g), random, all);
+    }
+    return new Case(machine, all);
+  }
+
+  Trial all(Case drawn) {
+    return Trial.of(drawn.machine(), models, diagnose(drawn.readings()));
+  }
+
+  private Diagnosis diagnose(List<Measurement> measurements) {
+    Job job =
+        new Job("simulated", "", appliance, COMPLAINT, List.of(), measurements, Optional.empty());
+    return engine.diagnose(job, models);
+  }
+
+  /** Measures a machine, one reading after the other. */
+  Walk walk(Case drawn, MeasuringOrder order, UniformRandomProvider random) {
+    String truth = StateName.of(drawn.machine(), models);
+    List<Integer> open = new ArrayList<>();
+    for (int k = 0; k < questions.size(); k++) {
+      open.add(k);
+    }
+    if (order == MeasuringOrder.RANDOM) {
+      ListSampler.shuffle(random, open);
+    }
+    List<Measurement> done = new ArrayList<>();
+    Set<String> reached = new HashSet<>();
+    double minutes = 0;
+    Diagnosis diagnosis = unmeasured;
+    while (true) {
+      Map.Entry<String, Double> best = Trial.ranking(diagnosis).entrySet().iterator().next();
+      boolean sure = best.getValue() >= SimulationReport.SURE;
+      if (sure || open.isEmpty()) {
+        return new Walk(sure, sure && best.getKey().equals(truth), done.size(), minutes);
+      }
+      int next = order == MeasuringOrder.LED ? led(diagnosis, open) : open.get(0);
+      open.remove(Integer.valueOf(next));
+      done.add(drawn.readings().get(next));
+      Question question = questions.get(next);
+      minutes += DiagnosisEngine.minutes(question, reached);
+      if (question.observable().procedure().hazard() != Hazard.LIVE) {
+        reached.add(question.component());
+      }
+      diagnosis = diagnose(done);
+    }
+  }
+
+  private int led(Diagnosis diagnosis, List<Integer> open) {
+    for (Diagnosis.NextMeasurement next : diagnosis.next()) {
+      for (int k : open) {
+        Question question = questions.get(k);
+        if (question.component().equals(next.question().component())
+            && question.observable().id().equals(next.question().observable().id())) {
+          return k;
+        }
+      }
+    }
+    return open.get(0);
+  }
+}
