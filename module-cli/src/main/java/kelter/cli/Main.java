@@ -15,7 +15,8 @@ public final class Main {
    * @param arguments the words of the command line
    */
   public static void main(String[] arguments) {
-    Workshop.prepare();
+    String command = arguments.length == 0 ? "" : arguments[0];
+    Workshop.prepare(command.equals("diagnose") || command.equals("weigh"));
     System.exit(new Kelter(Terminal.ofProcess()).run(arguments));
   }
 }

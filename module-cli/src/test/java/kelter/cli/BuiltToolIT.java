@@ -40,7 +40,10 @@ class BuiltToolIT {
     builder.environment().putAll(environment);
     Process process = builder.start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    return new Run(process.waitFor(), out, Files.readString(err));
+    int code = process.waitFor();
+    String said = Files.readString(err);
+    Files.delete(err);
+    return new Run(code, out, said);
   }
 
   @Test

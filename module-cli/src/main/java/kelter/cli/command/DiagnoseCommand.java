@@ -2,12 +2,13 @@ package kelter.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.diagnosis.DiagnosisText;
+import kelter.cli.diagnosis.WhatIf;
+import kelter.cli.diagnosis.WhatIfText;
+import kelter.cli.diagnosis.WhyText;
 import kelter.cli.json.DiagnosisJson;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.DiagnosisText;
 import kelter.cli.text.JobText;
-import kelter.cli.text.WhatIfText;
-import kelter.cli.text.WhyText;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;

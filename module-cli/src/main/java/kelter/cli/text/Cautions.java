@@ -6,17 +6,27 @@ import java.util.Set;
 import kelter.core.safety.Caution;
 
 /** The cautions of one text: each in full where it comes first, by its first words after that. */
-final class Cautions {
+public final class Cautions {
 
   private final Set<String> told = new HashSet<>();
   private final Layout layout;
 
-  Cautions(Layout layout) {
+  /**
+   * Cautions of one text.
+   *
+   * @param layout where they are written
+   */
+  public Cautions(Layout layout) {
     this.layout = layout;
   }
 
-  /** Writes the cautions of a step. */
-  void write(String indent, List<Caution> cautions) {
+  /**
+   * Writes the cautions of a step.
+   *
+   * @param indent what stands in front of each
+   * @param cautions the cautions
+   */
+  public void write(String indent, List<Caution> cautions) {
     for (Caution caution : cautions) {
       layout.hanging(
           indent + "! ",

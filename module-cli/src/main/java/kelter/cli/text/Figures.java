@@ -30,8 +30,13 @@ public final class Figures {
     return probability < 0.01 ? "<\u00a01\u00a0%" : Math.round(100 * probability) + "\u00a0%";
   }
 
-  /** The words of the IPCC's scale of likelihood (Guidance Note AR4, 2005) for a probability. */
-  static String likelihood(double probability) {
+  /**
+   * The words of the IPCC's scale of likelihood (Guidance Note AR4, 2005).
+   *
+   * @param probability a probability
+   * @return its words
+   */
+  public static String likelihood(double probability) {
     if (probability > 0.99) {
       return "virtually certain";
     }
@@ -50,7 +55,13 @@ public final class Figures {
     return probability > 0.01 ? "very unlikely" : "exceptionally unlikely";
   }
 
-  static String bits(double bits) {
+  /**
+   * Evidence with its sign.
+   *
+   * @param bits the binary logarithm of a likelihood ratio
+   * @return the figure with its unit
+   */
+  public static String bits(double bits) {
     return (bits < 0 ? "-" : "+") + fixed(Math.abs(bits), 1) + "\u00a0bits";
   }
 

@@ -33,7 +33,17 @@ public final class FindingsText {
     return layout.toString();
   }
 
-  static void write(
+  /**
+   * Writes findings into a longer text.
+   *
+   * @param findings the findings
+   * @param settling how undecided ones could be settled
+   * @param layout where they are written
+   * @param cautions the cautions of that text
+   * @param terminal where it will be shown
+   * @param withSources whether the source of each limit is told
+   */
+  public static void write(
       List<Finding> findings,
       Settling settling,
       Layout layout,

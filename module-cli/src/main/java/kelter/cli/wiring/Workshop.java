@@ -59,11 +59,22 @@ public final class Workshop {
   }
 
   /**
-   * Makes the injector's machinery ready on another core while the command line is read; without it
-   * every command would wait longer, and nothing else would change.
+   * Makes the injector's machinery ready on another core while the command line is read, and the
+   * engine while the job is; without it every command would wait longer, and nothing else would
+   * change.
+   *
+   * @param diagnosing whether the command asks for a diagnosis
    */
-  public static void prepare() {
-    Thread ahead = new Thread(() -> Guice.createInjector(Stage.DEVELOPMENT), "prepare");
+  public static void prepare(boolean diagnosing) {
+    Thread ahead =
+        new Thread(
+            () -> {
+              Guice.createInjector(Stage.DEVELOPMENT);
+              if (diagnosing) {
+                Rehearsal.run();
+              }
+            },
+            "prepare");
     ahead.setDaemon(true);
     ahead.start();
   }

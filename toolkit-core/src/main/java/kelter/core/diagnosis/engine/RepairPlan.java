@@ -272,6 +272,7 @@ final class RepairPlan {
 
   private double newMachine() {
     return prices
+        .filter(p -> p.terms().replacementAvailable().orElse(true))
         .flatMap(Prices::replacement)
         .map(
             price ->

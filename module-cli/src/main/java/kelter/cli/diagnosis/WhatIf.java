@@ -1,4 +1,4 @@
-package kelter.cli.command;
+package kelter.cli.diagnosis;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Readings that were not taken, put into a job as if they had been. */
-final class WhatIf {
+public final class WhatIf {
 
   private final Job job;
   private final Vocabulary vocabulary;
@@ -37,7 +37,7 @@ final class WhatIf {
    * @return the other job; conditions of a reading that is replaced are kept
    * @throws InputException with all that is wrong with the readings
    */
-  static Job in(Job job, Vocabulary vocabulary, List<String> readings) {
+  public static Job in(Job job, Vocabulary vocabulary, List<String> readings) {
     WhatIf whatIf = new WhatIf(job, vocabulary);
     List<Measurement> measurements = new ArrayList<>(job.measurements());
     for (String reading : readings) {

@@ -1,4 +1,4 @@
-package kelter.cli.text;
+package kelter.cli.diagnosis;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -7,6 +7,11 @@ import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Cautions;
+import kelter.cli.text.Figures;
+import kelter.cli.text.FindingsText;
+import kelter.cli.text.JobText;
+import kelter.cli.text.Layout;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.diagnosis.Conclusion;

@@ -1,9 +1,12 @@
-package kelter.cli.text;
+package kelter.cli.diagnosis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Cautions;
+import kelter.cli.text.Figures;
+import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Remedy;

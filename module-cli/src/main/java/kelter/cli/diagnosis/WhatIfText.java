@@ -1,8 +1,10 @@
-package kelter.cli.text;
+package kelter.cli.diagnosis;
 
 import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
 
 /** How the faults would be ranked if some readings were others. */

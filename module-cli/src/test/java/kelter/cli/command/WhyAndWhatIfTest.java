@@ -1,0 +1,98 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** What {@code kelter diagnose} tells of one fault, and of readings that were not taken. */
+class WhyAndWhatIfTest {
+
+  private static final Path WASHER = Path.of("..", "demo", "jobs", "washer-extractor.json");
+  private static final String JOB = WASHER.toString();
+
+  @Test
+  void whyTellsPriorReadingsAndWhatWouldTurnIt() {
+    Console console = Console.run("diagnose", "--why", "passages-blocked", JOB);
+
+    assertEquals(0, console.code(), console.err());
+    String said = console.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("drain-pump.passages-blocked"), said);
+    assertTrue(said.contains("Before anything was measured"), said);
+    assertTrue(said.contains("from memory"), said);
+    assertTrue(said.contains("drain-pump flow 6.4"), said);
+    assertTrue(said.contains("times smaller"), said);
+    assertTrue(said.contains("! DANGER"), said);
+    assertTrue(console.widest() <= 80, console.out());
+  }
+
+  @Test
+  void anUnknownFaultIsToldWithWhatThereIs() {
+    Console near = Console.run("diagnose", "--why", "passages-bloked", JOB);
+    assertEquals(1, near.code());
+    assertTrue(near.err().contains("passages-blocked"), near.err());
+
+    Console none = Console.run("diagnose", "--why", "xyz", JOB);
+    assertEquals(1, none.code());
+    assertTrue(none.err().contains("known are: heater."), none.err());
+  }
+
+  @Test
+  void whatIfMovesTheRankingAndLeavesTheJobAlone() throws IOException {
+    String before = Files.readString(WASHER);
+
+    Console console =
+        Console.run(
+            "diagnose",
+            "--what-if",
+            "drain-pump.flow=24 L/min",
+            "--what-if",
+            "heater.resistance=13.2 ohm",
+            JOB);
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(console.out().contains("as read"), console.out());
+    assertTrue(console.out().contains("nothing was written"), console.out());
+    assertTrue(console.widest() <= 80, console.out());
+    assertEquals(before, Files.readString(WASHER));
+  }
+
+  @Test
+  void allMistakesOfWhatIfAreToldAtOnce() {
+    Console console =
+        Console.run(
+            "diagnose",
+            "--what-if",
+            "heatr.resistance=OL",
+            "--what-if",
+            "heater.resistanc=OL",
+            "--what-if",
+            "heater.resistance=3 V",
+            "--what-if",
+            "heater",
+            JOB);
+
+    assertEquals(1, console.code());
+    assertEquals(4, console.err().lines().count(), console.err());
+    assertTrue(console.err().contains("did you mean 'heater'?"), console.err());
+    assertTrue(console.err().contains("did you mean 'resistance'?"), console.err());
+  }
+
+  @Test
+  void bothAreToldToOtherProgramsToo() {
+    Console why = Console.run("diagnose", "--format", "json", "--why", "passages-blocked", JOB);
+    assertTrue(why.out().contains("\"turningFactor\""), why.out());
+
+    Console whatIf =
+        Console.run("diagnose", "--format", "json", "--what-if", "heater.resistance=OL", JOB);
+    assertTrue(whatIf.out().contains("\"then\""), whatIf.out());
+
+    Console plain = Console.run("diagnose", "--format", "json", JOB);
+    for (String field : new String[] {"conclusion", "suspects", "priors", "enoughMeasured"}) {
+      assertTrue(plain.out().contains("\"" + field + "\""), field);
+    }
+  }
+}
