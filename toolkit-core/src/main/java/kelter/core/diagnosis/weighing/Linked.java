@@ -26,7 +26,9 @@ final class Linked {
 
   private static final double SQRT_TWO_PI = Math.sqrt(2 * Math.PI);
   private static final int ALL_CHOICES = 4;
-  private static final double NEGLIGIBLE = 40;
+
+  /** A choice that makes up less than exp(-16), some 1e-7, of the first is passed over. */
+  private static final double NEGLIGIBLE = 16;
 
   private final int[] members;
   private final Likelihood[] likelihood;
@@ -39,6 +41,9 @@ final class Linked {
   private final int[] choices;
   private final double[] own;
   private final double[] residual;
+  private final double[] logSound;
+  private final double[] logBlunder;
+  private final double[] logPeak;
   private final double[][] ratio;
   private final double[][] matrix;
   private final double[] vector;
@@ -67,6 +72,13 @@ final class Linked {
     this.choices = choices(n);
     this.own = new double[n];
     this.residual = new double[n];
+    this.logPeak = new double[n];
+    this.logSound = new double[n];
+    this.logBlunder = new double[n];
+    for (int m = 0; m < n; m++) {
+      logSound[m] = Math.log((1 - likelihood[m].blunder()) / SQRT_TWO_PI);
+      logBlunder[m] = Math.log(likelihood[m].blunderTerm());
+    }
     this.ratio = new double[n][latents];
     this.matrix = new double[latents][latents];
     this.vector = new double[latents];
@@ -218,6 +230,7 @@ final class Linked {
       int k = members[m];
       double spread = forecast[items + k];
       own[m] = likelihood[m].ownError(spreadIsShared[m] ? 0 : spread);
+      logPeak[m] = logSound[m] - Math.log(own[m]);
       residual[m] = (likelihood[m].reading() - forecast[k]) / own[m];
       for (int j = 0; j < latents; j++) {
         double load =
@@ -230,29 +243,37 @@ final class Linked {
     double top = Double.NEGATIVE_INFINITY;
     double sum = 0;
     for (int in : choices) {
+      if (logMost(in) < top - NEGLIGIBLE) {
+        continue;
+      }
       double log = log(in);
       if (log > top) {
         sum = sum * Math.exp(top - log) + 1;
         top = log;
-      } else if (log > top - NEGLIGIBLE) {
+      } else {
         sum += Math.exp(log - top);
       }
     }
     return top + Math.log(sum);
   }
 
-  private double log(int in) {
+  /** The logarithm of the most that a choice can make up: all its readings at their peaks. */
+  private double logMost(int in) {
     double log = 0;
+    for (int m = 0; m < members.length; m++) {
+      log += (in >> m & 1) == 0 ? logBlunder[m] : logPeak[m];
+    }
+    return log;
+  }
+
+  private double log(int in) {
     double squares = 0;
     for (int m = 0; m < members.length; m++) {
-      if ((in >> m & 1) == 0) {
-        log += Math.log(likelihood[m].blunderTerm());
-      } else {
-        log += Math.log((1 - likelihood[m].blunder()) / (own[m] * SQRT_TWO_PI));
+      if ((in >> m & 1) != 0) {
         squares += residual[m] * residual[m];
       }
     }
-    return log - squares / 2 + integral(in);
+    return logMost(in) - squares / 2 + integral(in);
   }
 
   /** log of exp(v' M^-1 v / 2) / sqrt(det M), by elimination; M is positive definite. */
