@@ -60,56 +60,61 @@ import kelter.electrical.winding.StarDelta;
 /** Heaters, windings, sensors, insulation, earthing, supply and capacitors. */
 public final class ElectricalModule implements CalculationModule {
 
-  private static final List<Calculation> CALCULATIONS =
-      List.of(
-          HeaterResistance.CALCULATION,
-          PowerInputBand.CALCULATION,
-          CurrentInputBand.CALCULATION,
-          ScaleOnHeater.CALCULATION,
-          AlloyResistance.CALCULATION,
-          ResistivePower.CALCULATION,
-          HeatUp.TIME,
-          HeatUp.POWER,
-          LeadNull.CALCULATION,
-          ConductorResistance.CALCULATION,
-          WireGauge.CALCULATION,
-          CopperResistance.CALCULATION,
-          TemperatureRise.CALCULATION,
-          CapacitorDischarge.CALCULATION,
-          StoredEnergy.CALCULATION,
-          BetaThermistor.CALCULATION,
-          SteinhartHart.CALCULATION,
-          PlatinumThermometer.RESISTANCE,
-          PlatinumThermometer.TEMPERATURE,
-          InsulationLimit.CALCULATION,
-          ProtectiveConductorLimit.CALCULATION,
-          HeaterConnection.CALCULATION,
-          CapacitanceFromCurrent.CALCULATION,
-          Divider.CALCULATION,
-          SensorLine.CALCULATION,
-          PulseSensor.SPEED,
-          PulseSensor.FLOW,
-          PhaseUnbalance.VOLTAGES,
-          PhaseUnbalance.WINDINGS,
-          StarDelta.CALCULATION,
-          Slip.CALCULATION,
-          ShortedTurns.CALCULATION,
-          ShortedTurns.BY_IMPEDANCE,
-          PowerFactor.CALCULATION,
-          CoilImpedance.CALCULATION,
-          HalfWave.CALCULATION,
-          SolenoidCurrent.CALCULATION,
-          HalfWaveCoil.CALCULATION,
-          CapacitorLeakage.CALCULATION,
-          CapacitorLeakageLimit.CALCULATION,
-          LeakageLimit.CALCULATION,
-          LeakageCurrent.CALCULATION,
-          NorthAmericanLimit.CALCULATION,
-          GroundFaultInterrupter.CALCULATION,
-          SourceImpedance.CALCULATION,
-          SourceImpedance.JOINT,
-          SupplyRange.CALCULATION,
-          CircuitLoad.CALCULATION);
+  /** Made when somebody asks for them, since each costs time at the start. */
+  private static final class Calculations {
+    static final List<Calculation> ALL =
+        List.of(
+            HeaterResistance.CALCULATION,
+            PowerInputBand.CALCULATION,
+            CurrentInputBand.CALCULATION,
+            ScaleOnHeater.CALCULATION,
+            AlloyResistance.CALCULATION,
+            ResistivePower.CALCULATION,
+            HeatUp.TIME,
+            HeatUp.POWER,
+            LeadNull.CALCULATION,
+            ConductorResistance.CALCULATION,
+            WireGauge.CALCULATION,
+            CopperResistance.CALCULATION,
+            TemperatureRise.CALCULATION,
+            CapacitorDischarge.CALCULATION,
+            StoredEnergy.CALCULATION,
+            BetaThermistor.CALCULATION,
+            SteinhartHart.CALCULATION,
+            PlatinumThermometer.RESISTANCE,
+            PlatinumThermometer.TEMPERATURE,
+            InsulationLimit.CALCULATION,
+            ProtectiveConductorLimit.CALCULATION,
+            HeaterConnection.CALCULATION,
+            CapacitanceFromCurrent.CALCULATION,
+            Divider.CALCULATION,
+            SensorLine.CALCULATION,
+            PulseSensor.SPEED,
+            PulseSensor.FLOW,
+            PhaseUnbalance.VOLTAGES,
+            PhaseUnbalance.WINDINGS,
+            StarDelta.CALCULATION,
+            Slip.CALCULATION,
+            ShortedTurns.CALCULATION,
+            ShortedTurns.BY_IMPEDANCE,
+            PowerFactor.CALCULATION,
+            CoilImpedance.CALCULATION,
+            HalfWave.CALCULATION,
+            SolenoidCurrent.CALCULATION,
+            HalfWaveCoil.CALCULATION,
+            CapacitorLeakage.CALCULATION,
+            CapacitorLeakageLimit.CALCULATION,
+            LeakageLimit.CALCULATION,
+            LeakageCurrent.CALCULATION,
+            NorthAmericanLimit.CALCULATION,
+            GroundFaultInterrupter.CALCULATION,
+            SourceImpedance.CALCULATION,
+            SourceImpedance.JOINT,
+            SupplyRange.CALCULATION,
+            CircuitLoad.CALCULATION);
+
+    private Calculations() {}
+  }
 
   /** Made by the service loader, or by hand. */
   public ElectricalModule() {}
@@ -122,7 +127,7 @@ public final class ElectricalModule implements CalculationModule {
 
   @Override
   public List<Calculation> calculations() {
-    return CALCULATIONS;
+    return Calculations.ALL;
   }
 
   @Override

@@ -63,36 +63,41 @@ public final class HydraulicsModule implements CalculationModule {
   private static final About ABOUT =
       new About("hydraulics", "Water, hoses, pumps, filling and draining", "0.1.0");
 
-  private static final List<Calculation> CALCULATIONS =
-      List.of(
-          Water.CALCULATION,
-          FrictionFactor.CALCULATION,
-          Hose.CALCULATION,
-          BlockedBore.CALCULATION,
-          TorricelliJet.CALCULATION,
-          PumpHead.CALCULATION,
-          PumpAgainstCircuit.CURVE_HEAD,
-          AffinityLaws.CALCULATION,
-          HydraulicPower.CALCULATION,
-          PumpAgainstCircuit.CALCULATION,
-          DrainTime.CALCULATION,
-          SiphonFlow.CALCULATION,
-          HoseBackflow.CALCULATION,
-          NpshAvailable.CALCULATION,
-          NpshAvailable.ONSET,
-          CriticalSubmergence.CALCULATION,
-          SprayArm.CALCULATION,
-          SpecificSpeed.CALCULATION,
-          ImpellerEstimate.CALCULATION,
-          FlowCoefficient.CALCULATION,
-          FillPath.CALCULATION,
-          JoukowskySurge.CALCULATION,
-          AirTrap.PRESSURE_BY_HEIGHT,
-          AirTrap.HEIGHT_BY_PRESSURE,
-          PressureDecay.CALCULATION,
-          StandpipeOverflow.CALCULATION,
-          Iso9906Grade.CALCULATION,
-          PumpWithMotor.CALCULATION);
+  /** Made when somebody asks for them, since each costs time at the start. */
+  private static final class Calculations {
+    static final List<Calculation> ALL =
+        List.of(
+            Water.CALCULATION,
+            FrictionFactor.CALCULATION,
+            Hose.CALCULATION,
+            BlockedBore.CALCULATION,
+            TorricelliJet.CALCULATION,
+            PumpHead.CALCULATION,
+            PumpAgainstCircuit.CURVE_HEAD,
+            AffinityLaws.CALCULATION,
+            HydraulicPower.CALCULATION,
+            PumpAgainstCircuit.CALCULATION,
+            DrainTime.CALCULATION,
+            SiphonFlow.CALCULATION,
+            HoseBackflow.CALCULATION,
+            NpshAvailable.CALCULATION,
+            NpshAvailable.ONSET,
+            CriticalSubmergence.CALCULATION,
+            SprayArm.CALCULATION,
+            SpecificSpeed.CALCULATION,
+            ImpellerEstimate.CALCULATION,
+            FlowCoefficient.CALCULATION,
+            FillPath.CALCULATION,
+            JoukowskySurge.CALCULATION,
+            AirTrap.PRESSURE_BY_HEIGHT,
+            AirTrap.HEIGHT_BY_PRESSURE,
+            PressureDecay.CALCULATION,
+            StandpipeOverflow.CALCULATION,
+            Iso9906Grade.CALCULATION,
+            PumpWithMotor.CALCULATION);
+
+    private Calculations() {}
+  }
 
   /** A module without a memory; there is no need for more than one. */
   public HydraulicsModule() {}
@@ -104,7 +109,7 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public List<Calculation> calculations() {
-    return CALCULATIONS;
+    return Calculations.ALL;
   }
 
   @Override

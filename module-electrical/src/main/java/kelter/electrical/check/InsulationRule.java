@@ -65,13 +65,13 @@ final class InsulationRule {
       Appliance appliance, boolean heaters, Measurement measurement) {
     Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
     ProtectionClass taken = stated.orElse(ProtectionClass.I);
+    boolean beyond = measurement.readings().stream().anyMatch(Reading.OverRange.class::isInstance);
     String words =
-        "limit of class %s%s%s%s"
-            .formatted(
-                taken,
-                heaters && taken == ProtectionClass.I ? " with heaters" : "",
-                stated.isPresent() ? "" : ", taken because the nameplate states none",
-                measurement.readings().contains(new Reading.OverRange()) ? BEYOND : "");
+        "limit of class "
+            + taken
+            + (heaters && taken == ProtectionClass.I ? " with heaters" : "")
+            + (stated.isPresent() ? "" : ", taken because the nameplate states none")
+            + (beyond ? BEYOND : "");
     return Optional.of(
         new LimitCheck.Allowed(
             Limits.atLeast(InsulationLimit.limit(taken, heaters)),

@@ -1,5 +1,7 @@
 package kelter.core.diagnosis.weighing;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import kelter.core.job.Evaluation;
@@ -73,7 +75,7 @@ public final class Likelihood {
           .sharing(error * Math.sqrt(Linked.COMMON_TO_AN_INSTRUMENT), si);
     }
     Reading reading = measurement.readings().get(0);
-    if (measurement.readings().stream().anyMatch(other -> !other.equals(reading))) {
+    if (contradict(measurement.readings())) {
       return new Likelihood(observable, 1, Kind.YES, 0, 0, 0); // they contradict each other
     }
     if (reading instanceof Reading.YesNo yesNo) {
@@ -83,6 +85,11 @@ public final class Likelihood {
       return grade(observable, grade.rank(), blunder);
     }
     return beyond(observable, reading, blunder);
+  }
+
+  /** Whether one thing was seen to be two; asked only where it was seen more than once. */
+  private static boolean contradict(List<Reading> readings) {
+    return readings.size() > 1 && new HashSet<>(readings).size() > 1;
   }
 
   /** Whether the error of a reading is that of a named instrument. */
