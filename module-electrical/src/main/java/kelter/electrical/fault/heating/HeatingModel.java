@@ -2,14 +2,31 @@ package kelter.electrical.fault.heating;
 
 import java.util.List;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.job.Appliance;
+import kelter.core.source.Source;
 import kelter.electrical.fault.StateModel;
+import kelter.electrical.fault.StateModel.Moving;
 
 /**
  * The heating of an appliance: heater, thermal links, relays, temperature sensors and supply. Every
- * forecast comes from one operating point of the circuit.
+ * forecast comes from one operating point of the circuit; the voltage of the mains, where no
+ * reading states it, moves power, current and the rate of heating together.
  */
 public final class HeatingModel {
+
+  /** How much the mains of one house differ from their rated voltage, as a ratio. */
+  private static final double MAINS_DEVIATION = 0.03;
+
+  private static final Moving<HeatingState> MAINS =
+      new Moving<>(
+          new SharedQuantity(
+              "mains-voltage",
+              "voltage of the mains, 3 % of the rated one",
+              Source.commonPractice(
+                  "the mains of one house lie within 3 % of the rated voltage two times of three;"
+                      + " EN 50160 allows 10 % for 95 % of a week")),
+          (state, deviate) -> state.mains *= 1 + MAINS_DEVIATION * deviate);
 
   private HeatingModel() {}
 
@@ -28,6 +45,7 @@ public final class HeatingModel {
     return new StateModel<>(
         group.heater().id(),
         () -> new HeatingState(group),
+        List.of(MAINS),
         HeatingFaults.of(group),
         answers.questions(),
         answers::answer);
