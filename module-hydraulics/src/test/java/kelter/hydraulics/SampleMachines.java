@@ -28,7 +28,7 @@ public final class SampleMachines {
     return new Component(
         "drain-pump",
         DrainPumpKind.ID,
-        rated(30),
+        rated(30, 0.2),
         Map.of(
             "static-lift", Quantity.of(0.8, "m", QuantityKind.HEAD),
             "hose-length", Quantity.of(1.8, "m", QuantityKind.HEAD),
@@ -43,7 +43,7 @@ public final class SampleMachines {
     return new Component(
         "wash-pump",
         WashPumpKind.ID,
-        rated(75),
+        rated(75, 0.5),
         Map.of(
             "jet-lift", Quantity.of(0.25, "m", QuantityKind.HEAD),
             "jet-area", Quantity.of(150, "mm2", QuantityKind.AREA),
@@ -75,7 +75,9 @@ public final class SampleMachines {
         "level-sensor",
         LevelSensorKind.ID,
         Nameplate.UNREADABLE,
-        Map.of("usual-height", Quantity.of(120, "mm", QuantityKind.LENGTH)),
+        Map.of(
+            "usual-height", Quantity.of(120, "mm", QuantityKind.LENGTH),
+            "trip-height", Quantity.of(100, "mm", QuantityKind.LENGTH)),
         Map.of(),
         INVENTED);
   }
@@ -103,12 +105,12 @@ public final class SampleMachines {
     return new Curve(List.of(points));
   }
 
-  private static Nameplate rated(double watts) {
+  private static Nameplate rated(double watts, double amperes) {
     return new Nameplate(
-        Optional.empty(),
+        Optional.of(Quantity.of(230, "V", QuantityKind.VOLTAGE)),
         Optional.empty(),
         Optional.of(Quantity.of(watts, "W", QuantityKind.POWER)),
-        Optional.empty(),
+        Optional.of(Quantity.of(amperes, "A", QuantityKind.CURRENT)),
         Optional.empty());
   }
 }

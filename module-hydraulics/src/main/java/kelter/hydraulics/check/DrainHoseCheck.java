@@ -10,17 +10,23 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Curve;
 import kelter.core.job.Job;
+import kelter.core.job.Measurement;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.hydraulics.drain.HoseBackflow;
+import kelter.hydraulics.drain.StandpipeOverflow;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.PumpCurve;
+import kelter.hydraulics.water.Water;
 
 /**
  * Does the outlet of the drain hose lie as high as it should, so that the pump reaches it and the
- * machine does not siphon, and does the check valve hold what is in the hose? All limits are common
- * practice.
+ * machine does not siphon, does the check valve hold what is in the hose, and does the standpipe
+ * take what the pump gives?
  */
 public final class DrainHoseCheck implements Check {
 
@@ -31,6 +37,11 @@ public final class DrainHoseCheck implements Check {
   private static final double USUAL_HIGHEST = 1; // m
   private static final double MOST_RETURNED = 0.25; // ratio of the content of the hose
   private static final double RETURNED_ANYWAY = 2e-5; // m3
+
+  private static final double USUAL_STANDPIPE = 0.04; // m; common practice
+  private static final double TRAP_LOSS =
+      5; // entrance 0.5, two bends of 1.5, branch 1.5; judgement
+  private static final double ROOM = Water.FREEZING + 20; // K
 
   private static final Told LIFT =
       new Told(
@@ -46,6 +57,19 @@ public final class DrainHoseCheck implements Check {
           "Water that runs back against the content of the hose",
           DrainPumpKind.RETURNED,
           Source.commonPractice("at most a quarter of the content of the hose and 20 mL"));
+
+  private static final Told STANDPIPE =
+      new Told(
+              ID + "-standpipe",
+              "Flow rate of the drain against what the standpipe takes",
+              DrainPumpKind.FLOW,
+              Source.fromMemory(
+                  "Energy equation, White, Fluid Mechanics, chapter 6; loss of the trap 5, length as the"
+                      + " height"))
+          .minding(
+              new Caution(
+                  Signal.NOTICE,
+                  "An overflowing standpipe floods the floor. Watch the first drain phase to its end."));
 
   /** A check without a memory. */
   public DrainHoseCheck() {}
@@ -64,8 +88,15 @@ public final class DrainHoseCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component pump : job.appliance().componentsOf(DrainPumpKind.ID)) {
-      findings.addAll(LIFT.each(job, pump, rule, mostHead(pump), m -> lift(pump)));
-      findings.addAll(RETURNED.each(job, pump, rule, "", m -> returned(pump)));
+      if (LIFT.isRead(job, pump)) {
+        findings.addAll(LIFT.each(job, pump, rule, mostHead(pump), m -> lift(pump)));
+      }
+      if (pump.figures().containsKey(DrainPumpKind.STANDPIPE_HEIGHT.id())) {
+        findings.addAll(STANDPIPE.each(job, pump, rule, "", m -> standpipe(pump, m)));
+      }
+      if (RETURNED.isRead(job, pump)) {
+        findings.addAll(RETURNED.each(job, pump, rule, "", m -> returned(pump)));
+      }
     }
     return List.copyOf(findings);
   }
@@ -100,6 +131,14 @@ public final class DrainHoseCheck implements Check {
     }
     double content = HoseBackflow.volume(bore.get(), length.get());
     return Limits.atMost(MOST_RETURNED * content + RETURNED_ANYWAY);
+  }
+
+  private static Limits standpipe(Component pump, Measurement measurement) {
+    double height = figure(pump, DrainPumpKind.STANDPIPE_HEIGHT.id()).orElseThrow();
+    double bore = figure(pump, DrainPumpKind.STANDPIPE_BORE.id()).orElse(USUAL_STANDPIPE);
+    Water water = Water.at(measurement.conditions().si("temperature", ROOM));
+    Hose pipe = new Hose(height, bore, 0, TRAP_LOSS);
+    return Limits.atMost(StandpipeOverflow.capacity(height, pipe, water));
   }
 
   private static Optional<Double> figure(Component pump, String name) {

@@ -2,6 +2,7 @@ package kelter.hydraulics.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.check.Check;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
@@ -56,9 +57,10 @@ public final class DrainTimeCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component pump : job.appliance().componentsOf(DrainPumpKind.ID)) {
-      pump.figure(DrainPumpKind.DRAIN_VOLUME.id())
-          .map(Quantity::si)
-          .ifPresent(volume -> findings.addAll(apply(job, pump, volume, rule)));
+      Optional<Quantity> volume = pump.figure(DrainPumpKind.DRAIN_VOLUME.id());
+      if (volume.isPresent() && TOLD.isRead(job, pump)) {
+        findings.addAll(apply(job, pump, volume.get().si(), rule));
+      }
     }
     return List.copyOf(findings);
   }

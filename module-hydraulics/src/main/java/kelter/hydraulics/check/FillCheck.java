@@ -72,7 +72,9 @@ public final class FillCheck implements Check {
         read(job, component, InletValveKind.STATIC_PRESSURE)
             .forEach(m -> findings.add(PRESSURE.finding(job, m, SUPPLY, rule, "")));
         findings.addAll(flow(job, component, rule));
-        findings.addAll(tap(job, component, rule));
+        if (TAP.isRead(job, component)) {
+          findings.addAll(tap(job, component, rule));
+        }
       }
     }
     return List.copyOf(findings);

@@ -18,9 +18,10 @@ import kelter.hydraulics.water.Water;
 
 /**
  * Does the air trap pass the pressure of the water, does the machine show the height that was
- * dipped, and does the closed tube keep its pressure? The trap may be 6 % and 30 Pa off, the
- * showing 8 % and 5 mm, and at least 90 % of the pressure must be left after a minute. The pressure
- * of the water follows from hydrostatics; the bands are common practice.
+ * dipped, does filling stop where it should, and does the closed tube keep its pressure? The trap
+ * may be 6 % and 30 Pa off, the showing 8 % and 5 mm, and at least 90 % of the pressure must be
+ * left after a minute. The pressure of the water follows from hydrostatics; the bands are common
+ * practice.
  */
 public final class LevelCheck implements Check {
 
@@ -46,6 +47,13 @@ public final class LevelCheck implements Check {
           "Height as the machine shows it against the height that was dipped",
           LevelSensorKind.SHOWN_LEVEL,
           Source.commonPractice("within 8 % and 5 mm of the height"));
+
+  private static final Told FILLED =
+      new Told(
+          ID + "-filled",
+          "Height at which filling stops against where it should",
+          LevelSensorKind.FILLED_HEIGHT,
+          Source.commonPractice("within 8 % and 5 mm of the height that the component gives"));
 
   private static final Told KEPT =
       new Told(
@@ -74,6 +82,9 @@ public final class LevelCheck implements Check {
       if (component.kind().equals(LevelSensorKind.ID)) {
         findings.addAll(byHeight(job, component, PRESSURE, rule, LevelCheck::pressureLimits));
         findings.addAll(byHeight(job, component, SHOWN, rule, LevelCheck::shownLimits));
+        if (FILLED.isRead(job, component)) {
+          findings.addAll(FILLED.each(job, component, rule, "", m -> filled(component)));
+        }
         job.measurements(component.id(), LevelSensorKind.KEPT.id())
             .forEach(m -> findings.add(KEPT.finding(job, m, Limits.atLeast(LEAST_KEPT), rule, "")));
       }
@@ -90,6 +101,16 @@ public final class LevelCheck implements Check {
   private static Limits shownLimits(double height) {
     double band = SHOWN_SHARE * height + SHOWN_MORE;
     return new Limits(height - band, height + band);
+  }
+
+  private static Limits filled(Component component) {
+    return component
+        .figure(LevelSensorKind.TRIP_HEIGHT.id())
+        .map(height -> shownLimits(height.si()))
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "Give the 'trip-height' of the level sensor to have it judged."));
   }
 
   private static List<Finding> byHeight(

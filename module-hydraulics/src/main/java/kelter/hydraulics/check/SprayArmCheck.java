@@ -58,15 +58,23 @@ public final class SprayArmCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component pump : job.appliance().componentsOf(WashPumpKind.ID)) {
-      findings.addAll(JETS.each(job, pump, rule, "", m -> new Limits(0, MOST_CLOSED)));
-      Optional<Double> rated = pump.figure(WashPumpKind.RATED_ARM_SPEED.id()).map(Quantity::si);
-      String remark =
-          rated.isPresent()
-              ? "An arm that stands still: free its bearing first, then look at the pressure before it."
-              : "Give the arm's speed on a good machine for a narrower limit.";
-      double least = rated.map(speed -> LEAST_SHARE * speed).orElse(LEAST_SPEED);
-      findings.addAll(SPEED.each(job, pump, rule, remark, m -> Limits.atLeast(least)));
+      if (JETS.isRead(job, pump)) {
+        findings.addAll(JETS.each(job, pump, rule, "", m -> new Limits(0, MOST_CLOSED)));
+      }
+      if (SPEED.isRead(job, pump)) {
+        findings.addAll(speed(job, pump, rule));
+      }
     }
     return List.copyOf(findings);
+  }
+
+  private static List<Finding> speed(Job job, Component pump, DecisionRule rule) {
+    Optional<Double> rated = pump.figure(WashPumpKind.RATED_ARM_SPEED.id()).map(Quantity::si);
+    String remark =
+        rated.isPresent()
+            ? "An arm that stands still: free its bearing first, then look at the pressure before it."
+            : "Give the arm's speed on a good machine for a narrower limit.";
+    double least = rated.map(speed -> LEAST_SHARE * speed).orElse(LEAST_SPEED);
+    return SPEED.each(job, pump, rule, remark, m -> Limits.atLeast(least));
   }
 }

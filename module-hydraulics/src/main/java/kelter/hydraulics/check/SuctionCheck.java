@@ -80,9 +80,13 @@ public final class SuctionCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component pump : job.appliance().componentsOf(WashPumpKind.ID)) {
-      findings.addAll(BOILING.each(job, pump, rule, "", m -> boiling(pump, m)));
-      findings.addAll(FILTER.each(job, pump, rule, "", m -> filter(job, pump, m)));
-      findings.addAll(AIR.each(job, pump, rule, bareInlet(job, pump), m -> level(pump)));
+      if (BOILING.isRead(job, pump)) {
+        findings.addAll(BOILING.each(job, pump, rule, "", m -> boiling(pump, m)));
+        findings.addAll(FILTER.each(job, pump, rule, "", m -> filter(job, pump, m)));
+      }
+      if (AIR.isRead(job, pump)) {
+        findings.addAll(AIR.each(job, pump, rule, bareInlet(job, pump), m -> level(pump)));
+      }
     }
     return List.copyOf(findings);
   }

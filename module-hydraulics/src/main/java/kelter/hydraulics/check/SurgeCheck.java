@@ -63,6 +63,9 @@ public final class SurgeCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component valve : job.appliance().componentsOf(InletValveKind.ID)) {
+      if (!TOLD.isRead(job, valve)) {
+        continue;
+      }
       Optional<Double> length = figure(valve, InletValveKind.PIPE_LENGTH.id());
       Optional<Double> bore = figure(valve, InletValveKind.PIPE_BORE.id());
       if (length.isPresent() && bore.isPresent()) {

@@ -37,6 +37,17 @@ record Told(String check, String title, Observable observable, Source source, Li
     return new Told(check, title, observable, source, List.of(caution));
   }
 
+  /** Whether the job has a reading of the observable, so that the rest need not be worked out. */
+  boolean isRead(Job job, Component component) {
+    for (Measurement measurement : job.measurements()) {
+      if (measurement.component().equals(component.id())
+          && measurement.observable().equals(observable.id())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * A finding for each measurement of the observable.
    *

@@ -54,7 +54,21 @@ public final class StandpipeOverflow {
 
   private static double[] compute(double[] p) {
     Hose pipe = new Hose(p[2], p[3], 0, p[4]);
-    double capacity = SiphonFlow.flow(BRIM.check(p[1]), pipe, Water.at(p[5]).kinematicViscosity());
+    double capacity = capacity(p[1], pipe, Water.at(p[5]));
     return new double[] {capacity, capacity - Hose.FLOW.check(p[0])};
+  }
+
+  /**
+   * The flow rate at which the water stands at the brim.
+   *
+   * @param brimHeight the height of the brim above the weir of the trap in m, 0.01 to 3
+   * @param pipe the standpipe with the bends of its trap, with a length or a loss coefficient above
+   *     0
+   * @param water the water
+   * @return the flow rate in m3/s
+   * @throws IllegalArgumentException if the height is out of its range
+   */
+  public static double capacity(double brimHeight, Hose pipe, Water water) {
+    return SiphonFlow.flow(BRIM.check(brimHeight), pipe, water.kinematicViscosity());
   }
 }

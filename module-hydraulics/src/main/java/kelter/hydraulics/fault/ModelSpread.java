@@ -25,6 +25,9 @@ public final class ModelSpread {
   /** Power: 10 % either way, as a standard deviation, ratio; judgement. */
   public static final double POWER = 0.10 / Math.sqrt(3);
 
+  /** Current: 15 % either way, as a standard deviation, ratio; judgement. */
+  public static final double CURRENT = 0.15 / Math.sqrt(3);
+
   /** Speed of a motor: 2 % either way, as a standard deviation, ratio; judgement. */
   public static final double SPEED = 0.02 / Math.sqrt(3);
 

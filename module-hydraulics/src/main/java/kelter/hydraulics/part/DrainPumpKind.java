@@ -40,6 +40,17 @@ public final class DrainPumpKind {
       new Characteristic(
           "drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME);
 
+  /** The height that drives the water down the standpipe. */
+  public static final Characteristic STANDPIPE_HEIGHT =
+      new Characteristic(
+          "standpipe-height",
+          "brim of the standpipe above the weir of its trap",
+          QuantityKind.HEAD);
+
+  /** The bore of the standpipe. */
+  public static final Characteristic STANDPIPE_BORE =
+      new Characteristic("standpipe-bore", "inner diameter of the standpipe", QuantityKind.LENGTH);
+
   /** The greatest torque of a motor behind an inverter; without it the motor runs off the mains. */
   public static final Characteristic TORQUE_LIMIT =
       new Characteristic(
@@ -139,6 +150,21 @@ public final class DrainPumpKind {
                   + " the machine stands by.",
               4,
               new Accuracy(0.015, 0.5),
+              Way.WET_MAINS));
+
+  /** Current of the motor. */
+  public static final Observable CURRENT =
+      Observable.quantity(
+          "current",
+          "current of the drain pump while it drains",
+          QuantityKind.CURRENT,
+          new Span(0, 5),
+          Way.RUNNING,
+          Way.running(
+              "Read the current on a plug-in power meter while only the drain pump runs; what stands by adds"
+                  + " little.",
+              4,
+              new Accuracy(0.015, 0.01),
               Way.WET_MAINS));
 
   /** What it sounds like. */
@@ -278,6 +304,7 @@ public final class DrainPumpKind {
               FLOW,
               DRAIN_TIME,
               POWER,
+              CURRENT,
               NOISE,
               DEBRIS,
               STRAINER,
@@ -290,7 +317,14 @@ public final class DrainPumpKind {
               RETURNED,
               WATER_OUTSIDE,
               DRAINS_SLOWLY),
-          List.of(STATIC_LIFT, HOSE_LENGTH, HOSE_BORE, DRAIN_VOLUME, TORQUE_LIMIT),
+          List.of(
+              STATIC_LIFT,
+              HOSE_LENGTH,
+              HOSE_BORE,
+              DRAIN_VOLUME,
+              STANDPIPE_HEIGHT,
+              STANDPIPE_BORE,
+              TORQUE_LIMIT),
           List.of(HEAD_CURVE));
 
   private DrainPumpKind() {}

@@ -29,6 +29,13 @@ public final class LevelSensorKind {
           "volume of bell, tube and sensor divided by the area of the bell",
           QuantityKind.LENGTH);
 
+  /** The height at which the machine should stop filling. */
+  public static final Characteristic TRIP_HEIGHT =
+      new Characteristic(
+          "trip-height",
+          "water above the mouth of the air trap at which filling should stop",
+          QuantityKind.LENGTH);
+
   private static final Characteristic AT_HEIGHT =
       new Characteristic("height", "water above the mouth of the air trap", QuantityKind.LENGTH);
 
@@ -59,6 +66,21 @@ public final class LevelSensorKind {
                   + " air trap.",
               6,
               new Accuracy(0, 0.003),
+              Caution.HOT_WATER));
+
+  /** Where filling stops. */
+  public static final Observable FILLED_HEIGHT =
+      Observable.quantity(
+          "filled-height",
+          "height of the water at which filling stops",
+          QuantityKind.LENGTH,
+          new Span(0, 0.6),
+          List.of(),
+          Way.running(
+              "Let it fill from empty without a load until the valve closes, open it, and dip the height"
+                  + " of the water above the mouth of the air trap; stop it by hand before it overflows.",
+              8,
+              new Accuracy(0, 0.004),
               Caution.HOT_WATER));
 
   /** How tight trap and tube are. */
@@ -107,8 +129,16 @@ public final class LevelSensorKind {
       new ComponentKind(
           ID,
           "level sensor with air trap and tube",
-          List.of(TRAP_PRESSURE, SHOWN_LEVEL, KEPT, TRAP, TUBE_DAMAGED, OVERFILLS, UNDERFILLS),
-          List.of(USUAL_HEIGHT, AIR_COLUMN),
+          List.of(
+              TRAP_PRESSURE,
+              SHOWN_LEVEL,
+              FILLED_HEIGHT,
+              KEPT,
+              TRAP,
+              TUBE_DAMAGED,
+              OVERFILLS,
+              UNDERFILLS),
+          List.of(USUAL_HEIGHT, AIR_COLUMN, TRIP_HEIGHT),
           List.of());
 
   private LevelSensorKind() {}

@@ -158,6 +158,21 @@ public final class WashPumpKind {
               new Accuracy(0.03, 0.02),
               Caution.HOT_WATER));
 
+  /** Current of the motor. */
+  public static final Observable CURRENT =
+      Observable.quantity(
+          "current",
+          "current of the wash pump while it washes",
+          QuantityKind.CURRENT,
+          new Span(0, 50),
+          Way.RUNNING,
+          Way.running(
+              "Read the current on a plug-in power meter while the pump washes with the heater off; what"
+                  + " stands by adds little.",
+              4,
+              new Accuracy(0.015, 0.01),
+              Way.WET_MAINS));
+
   /** What it sounds like. */
   public static final Observable NOISE =
       Observable.graded(
@@ -266,6 +281,7 @@ public final class WashPumpKind {
               JET_PRESSURE,
               INLET_PRESSURE,
               POWER,
+              CURRENT,
               SPEED,
               ARM_SPEED,
               NOISE,

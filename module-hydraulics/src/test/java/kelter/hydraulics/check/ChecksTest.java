@@ -394,4 +394,39 @@ class ChecksTest {
     assertEquals(1.292, finding.limits().low(), 0.0006);
     assertEquals(1.486, finding.limits().high(), 0.0006);
   }
+
+  /** Common practice, no source: 100 mm give or take 8 % and 5 mm. */
+  @Test
+  void fillsTooHigh() {
+    Quantity high = Quantity.of(150, "mm", QuantityKind.LENGTH);
+    Finding finding =
+        only(
+            job(
+                SampleMachines.levelSensor(),
+                read("level-sensor", "filled-height", high, Conditions.NONE)));
+    assertEquals(0.113, finding.limits().high(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+  }
+
+  /**
+   * Energy equation: 0.6 m of brim drive water through 40 mm with a loss of 5 and some friction at
+   * less than sqrt(2 g 0.6 / 5) = 1.534 m/s, 115.7 L/min (arithmetic), and at more than nine tenths
+   * of it, since 0.6 m of pipe take about 0.02 0.6 / 0.04 = 0.3 on top of 5.
+   */
+  @Test
+  void standpipeOverflows() {
+    Component pump =
+        with(
+            SampleMachines.drainPump(),
+            "standpipe-height",
+            Quantity.of(0.6, "m", QuantityKind.HEAD));
+    Quantity much = Quantity.of(16, "L/min", QuantityKind.FLOW);
+    Measurement flow = read("drain-pump", "flow", much, Conditions.NONE);
+    Finding wide = named(job(pump, flow), "drain-hose-standpipe");
+    assertEquals(Verdict.CONFORMS, wide.verdict());
+    assertTrue(wide.limits().high() * 60_000 < 115.7 && wide.limits().high() * 60_000 > 104);
+    Component narrow = with(pump, "standpipe-bore", Quantity.of(12, "mm", QuantityKind.LENGTH));
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM, named(job(narrow, flow), "drain-hose-standpipe").verdict());
+  }
 }

@@ -238,7 +238,7 @@ class FaultModelTest {
     double[][] wide = forecast(typical, typical.questions(), new double[typical.faults().size()]);
     assertTrue(wide[1][0] > 4 * known[1][0]);
     assertTrue(typical.faults().get(0).source().document().contains("typical pump"));
-    assertEquals(drain().questions().size() - 2, typical.questions().size());
+    assertEquals(drain().questions().size() - 3, typical.questions().size());
   }
 
   @Test
@@ -407,5 +407,8 @@ class FaultModelTest {
     assertTrue(value(level, "overfills", with(level, "drifts-low", 0.8)) > 0.9);
     assertTrue(value(level, "overfills", with(level, "tube-leaks", 0.8)) > 0.9);
     assertTrue(value(level, "underfills", with(level, "drifts-high", 0.8)) > 0.9);
+    // Shown 0.6 of the height, it fills to 100 mm / 0.6; shown 1.4 of it, to 100 mm / 1.4.
+    assertEquals(0.1667, value(level, "filled-height", with(level, "drifts-low", 0.8)), 1e-4);
+    assertEquals(0.0714, value(level, "filled-height", with(level, "drifts-high", 0.8)), 1e-4);
   }
 }

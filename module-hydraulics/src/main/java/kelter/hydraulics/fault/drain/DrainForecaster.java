@@ -20,6 +20,7 @@ final class DrainForecaster implements Forecaster {
   private static final double TIME_FLOOR = 5; // s
   private static final double GIVEN_UP = 600; // s, when nobody waits any longer
   private static final double RETURNED_SHARE = 0.12; // ratio of the content of the hose; judgement
+  private static final double CURRENT_FLOOR = 0.01; // A
   private static final double POWER_FLOOR = 0.7; // W
   private static final double LIFT_SPREAD = 0.04; // m
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
@@ -86,6 +87,7 @@ final class DrainForecaster implements Forecaster {
       case "power" ->
           path.ratedPower().orElseThrow()
               * PumpFaults.electricPower(point.shaftPower(), point.turns());
+      case "current" -> path.current().orElseThrow().at(point, supply[i]);
       case "returned-volume" -> content() * DrainLook.returnedShare(severity);
       case "lift" -> path.lift() + DrainState.extraLift(severity);
       default -> seen(observable, severity, point);
@@ -109,6 +111,7 @@ final class DrainForecaster implements Forecaster {
       case "flow" -> ModelSpread.of(value, healthy, flowShare(), FLOW_FLOOR);
       case "drain-time" -> ModelSpread.of(value, healthy, flowShare(), TIME_FLOOR);
       case "power" -> ModelSpread.of(value, healthy, ModelSpread.POWER, POWER_FLOOR);
+      case "current" -> ModelSpread.of(value, healthy, ModelSpread.CURRENT, CURRENT_FLOOR);
       case "returned-volume" -> RETURNED_SHARE * content();
       case "lift" -> LIFT_SPREAD;
       default -> ModelSpread.GRADE;

@@ -63,6 +63,9 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
     if (observable.id().equals(DrainPumpKind.POWER.id())) {
       return path.ratedPower().isPresent();
     }
+    if (observable.id().equals(DrainPumpKind.CURRENT.id())) {
+      return path.current().isPresent();
+    }
     return !observable.id().equals(DrainPumpKind.DRAIN_TIME.id()) || path.drainVolume().isPresent();
   }
 

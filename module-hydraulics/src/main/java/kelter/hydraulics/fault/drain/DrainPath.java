@@ -13,6 +13,7 @@ import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.fault.MotorCurrent;
 import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.pipe.Hose;
@@ -28,6 +29,7 @@ import kelter.hydraulics.water.Water;
  * @param hose the hose with its bends, the check valve and the outlet
  * @param point the operating point in order at 20 °C
  * @param ratedPower the rated electric power in W, or empty if it is not known
+ * @param current its current by the nameplate, or empty if it is not known
  * @param drainVolume the water that a full drain phase moves, in m3, or empty if it is not known
  * @param hoseKnown whether lift, length and bore are those of the job
  * @param curveKnown whether the curve is that of the job and not that of a typical pump
@@ -39,6 +41,7 @@ public record DrainPath(
     Hose hose,
     OperatingPoint point,
     Optional<Double> ratedPower,
+    Optional<MotorCurrent> current,
     Optional<Double> drainVolume,
     boolean hoseKnown,
     boolean curveKnown,
@@ -128,7 +131,17 @@ public record DrainPath(
             PumpCondition.GOOD);
     boolean known = lift.isPresent() && length.isPresent() && bore.isPresent();
     Optional<Double> volume = component.figure(DrainPumpKind.DRAIN_VOLUME.id()).map(Quantity::si);
-    return new DrainPath(pump, height, hose, point, power, volume, known, own.isPresent(), supply);
+    return new DrainPath(
+        pump,
+        height,
+        hose,
+        point,
+        power,
+        MotorCurrent.of(component, supply),
+        volume,
+        known,
+        own.isPresent(),
+        supply);
   }
 
   private static double noFlowTorque(

@@ -2,6 +2,7 @@ package kelter.hydraulics.fault.level;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
@@ -26,8 +27,10 @@ import kelter.hydraulics.water.Water;
  * @param component the id of the level sensor
  * @param usualHeight the height of the water at which readings are taken, in m, above 0
  * @param airColumn the volume of the shut-in air by the area of the bell, in m, not negative
+ * @param tripHeight the height of the water at which filling should stop, in m, above 0, or empty
  */
-public record LevelModel(String component, double usualHeight, double airColumn)
+public record LevelModel(
+    String component, double usualHeight, double airColumn, Optional<Double> tripHeight)
     implements FaultModel {
 
   /** What is taken where a job does not say: common practice, no source. */
@@ -37,6 +40,7 @@ public record LevelModel(String component, double usualHeight, double airColumn)
 
   private static final double LOST_PRESSURE = 0.95; // ratio at severity 1
   private static final double DRIFT = 0.5; // ratio at severity 1
+  private static final double OVERFLOWS = 0.55; // m, where somebody stops it; judgement
   private static final double KEPT_IN_ORDER = 0.98; // ratio after a minute
   private static final double DECAY = 4; // exponent after a minute at severity 1
   private static final double PRESSURE_SHARE = 0.03; // ratio
@@ -61,7 +65,8 @@ public record LevelModel(String component, double usualHeight, double airColumn)
     return new LevelModel(
         component.id(),
         component.figure(LevelSensorKind.USUAL_HEIGHT.id()).map(Quantity::si).orElse(USUAL_HEIGHT),
-        component.figure(LevelSensorKind.AIR_COLUMN.id()).map(Quantity::si).orElse(USUAL_COLUMN));
+        component.figure(LevelSensorKind.AIR_COLUMN.id()).map(Quantity::si).orElse(USUAL_COLUMN),
+        component.figure(LevelSensorKind.TRIP_HEIGHT.id()).map(Quantity::si));
   }
 
   /** Checks the figures. */
@@ -70,6 +75,9 @@ public record LevelModel(String component, double usualHeight, double airColumn)
       throw new IllegalArgumentException(
           "usual-height lies above 0 m and air-column at 0 m or more, not at %s and %s"
               .formatted(usualHeight, airColumn));
+    }
+    if (tripHeight.isPresent() && !(tripHeight.get() > 0)) {
+      throw new IllegalArgumentException("trip-height lies above 0 m, not at " + tripHeight.get());
     }
   }
 
@@ -86,6 +94,7 @@ public record LevelModel(String component, double usualHeight, double airColumn)
   @Override
   public List<Question> questions() {
     return LevelSensorKind.KIND.observables().stream()
+        .filter(o -> tripHeight.isPresent() || !o.id().equals(LevelSensorKind.FILLED_HEIGHT.id()))
         .map(observable -> new Question(component, observable, Conditions.NONE))
         .toList();
   }
@@ -131,6 +140,12 @@ public record LevelModel(String component, double usualHeight, double airColumn)
       case "shown-level" -> {
         value[i] = height * shown(severity);
         spread[i] = spread(value[i], height, SHOWN_SHARE, SHOWN_FLOOR);
+      }
+      case "filled-height" -> {
+        // Filling stops where the height that is shown reaches the one that was set.
+        double trip = tripHeight.orElseThrow();
+        value[i] = Math.min(OVERFLOWS, trip / shown(severity));
+        spread[i] = spread(value[i], trip, SHOWN_SHARE, SHOWN_FLOOR);
       }
       case "pressure-kept" -> {
         value[i] = KEPT_IN_ORDER * Math.exp(-DECAY * LevelFault.TUBE_LEAKS.in(severity));

@@ -13,6 +13,7 @@ import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
+import kelter.hydraulics.fault.MotorCurrent;
 import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.Hose;
@@ -31,6 +32,7 @@ import kelter.hydraulics.water.Water;
  * @param level the height of the water above the pump inlet, in m
  * @param point the operating point in order at 20 °C
  * @param ratedPower the rated electric power in W, or empty if it is not known
+ * @param current its current by the nameplate, or empty if it is not known
  * @param ratedSpeed the speed at that point in revolutions per second, or empty if it is not known
  * @param ratedArmSpeed the speed of the spray arm in revolutions per second, or empty
  * @param known whether curve and area of the jets are those of the job and not typical ones
@@ -44,6 +46,7 @@ public record WashCircuit(
     double level,
     OperatingPoint point,
     Optional<Double> ratedPower,
+    Optional<MotorCurrent> current,
     Optional<Double> ratedSpeed,
     Optional<Double> ratedArmSpeed,
     boolean known,
@@ -140,6 +143,7 @@ public record WashCircuit(
         level,
         point,
         power,
+        MotorCurrent.of(component, supply),
         figure(component, WashPumpKind.RATED_SPEED.id()),
         figure(component, WashPumpKind.RATED_ARM_SPEED.id()),
         own.isPresent() && area.isPresent(),

@@ -19,6 +19,7 @@ final class WashForecaster implements Forecaster {
   private static final double HEAD_FLOOR = 0.05; // m
   private static final double PRESSURE_FLOOR = 300; // Pa
   private static final double INLET_FLOOR = 250; // Pa
+  private static final double CURRENT_FLOOR = 0.01; // A
   private static final double POWER_FLOOR = 2; // W
   private static final double SPEED_FLOOR = 0.2; // 1/s
   private static final double ARM_FLOOR = 0.03; // 1/s
@@ -93,6 +94,7 @@ final class WashForecaster implements Forecaster {
       case "power" ->
           wash.ratedPower().orElseThrow()
               * PumpFaults.electricPower(point.shaftPower(), point.turns());
+      case "current" -> wash.current().orElseThrow().at(point, supply[i]);
       case "speed" -> wash.ratedSpeed().orElseThrow() * point.speed();
       case "arm-speed" -> wash.ratedArmSpeed().orElseThrow() * armShare(severity, state, point);
       case "level" -> state.level();
@@ -115,6 +117,7 @@ final class WashForecaster implements Forecaster {
       case "jet-pressure" -> ModelSpread.of(value, healthy, 2 * flowShare(), PRESSURE_FLOOR);
       case "inlet-pressure" -> ModelSpread.of(value, healthy, INLET_SHARE, INLET_FLOOR);
       case "power" -> ModelSpread.of(value, healthy, ModelSpread.POWER, POWER_FLOOR);
+      case "current" -> ModelSpread.of(value, healthy, ModelSpread.CURRENT, CURRENT_FLOOR);
       case "speed" -> ModelSpread.of(value, healthy, ModelSpread.SPEED, SPEED_FLOOR);
       case "arm-speed" -> ModelSpread.of(value, healthy, ARM_SHARE, ARM_FLOOR);
       case "level" -> LEVEL_SPREAD;

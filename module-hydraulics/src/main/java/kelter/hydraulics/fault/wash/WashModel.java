@@ -59,6 +59,9 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
     if (observable.id().equals(WashPumpKind.POWER.id())) {
       return wash.ratedPower().isPresent();
     }
+    if (observable.id().equals(WashPumpKind.CURRENT.id())) {
+      return wash.current().isPresent();
+    }
     if (observable.id().equals(WashPumpKind.SPEED.id())) {
       return wash.ratedSpeed().isPresent();
     }
