@@ -48,6 +48,12 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
         .toList();
   }
 
+  /** A check valve that is stuck shut is not stuck open. */
+  @Override
+  public boolean mayMeet(int one, int other) {
+    return one == other || !DrainFault.isOfValve(one) || !DrainFault.isOfValve(other);
+  }
+
   @Override
   public List<Question> questions() {
     List<Question> questions = new ArrayList<>();
