@@ -100,6 +100,18 @@ public record PumpSet(
   }
 
   /**
+   * A pump of the same kind that is stronger or weaker, as if its impeller turned faster or slower:
+   * the curve moves by the affinity laws.
+   *
+   * @param head its head at no flow by that of this pump, ratio above 0
+   * @return the pump
+   */
+  public PumpSet stronger(double head) {
+    return new PumpSet(
+        curve.atSpeed(Math.sqrt(head)), motor, ratedFlow, noFlowTorque, condition, supply);
+  }
+
+  /**
    * The operating point against a circuit.
    *
    * @param circuit what the pump works against
