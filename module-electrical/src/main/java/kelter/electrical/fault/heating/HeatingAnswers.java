@@ -19,6 +19,7 @@ import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.heater.HeatUp;
+import kelter.electrical.rating.HeaterRating;
 import kelter.electrical.rating.SensorCurve;
 
 /**
@@ -44,10 +45,16 @@ final class HeatingAnswers {
 
   private static final double USUAL_AIR = 0.05;
 
-  /** Spread of the resistance of heaters by their nameplate, and by a service figure. */
+  /** Spread of the resistance of heaters by their nameplate, and by a service figure, ratio. */
   private static final double BY_NAMEPLATE = 0.05;
 
   private static final double BY_FIGURE = 0.03;
+
+  /**
+   * The part of it by which cold and hot resistance of one heater do not agree, ratio: 0.03 either
+   * way, as {@link HeaterRating#HOT_OVER_COLD} has it.
+   */
+  private static final double HOT_AGAINST_COLD = 0.03 / Math.sqrt(3);
 
   /** How much the mains change from one reading to the next, as a ratio; from memory. */
   private static final double FROM_READING_TO_READING = 0.01;
@@ -70,13 +77,11 @@ final class HeatingAnswers {
   private static final double ROOM_SPREAD = 3;
 
   private final HeatingGroup group;
-  private final double tolerance;
   private final Map<String, Integer> places = new HashMap<>();
   private final Map<String, SensorCurve> curves = new HashMap<>();
 
   HeatingAnswers(HeatingGroup group) {
     this.group = group;
-    this.tolerance = group.rating().resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
     for (List<Component> parts : List.of(group.links(), group.relays(), group.sensors())) {
       for (int i = 0; i < parts.size(); i++) {
         places.put(parts.get(i).id(), i);
@@ -85,6 +90,12 @@ final class HeatingAnswers {
     for (Component sensor : group.sensors()) {
       SensorCurve.of(sensor).ifPresent(curve -> curves.put(sensor.id(), curve));
     }
+  }
+
+  /** How far heaters of one rating differ, as a ratio of their resistance. */
+  static double tolerance(HeatingGroup group) {
+    double whole = group.rating().resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
+    return Math.sqrt(whole * whole - HOT_AGAINST_COLD * HOT_AGAINST_COLD);
   }
 
   /** All questions, under the usual conditions. */
@@ -253,7 +264,7 @@ final class HeatingAnswers {
 
   private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
-      case "resistance" -> state -> new Forecast(state.heater, tolerance);
+      case "resistance" -> state -> new Forecast(state.cold(), HOT_AGAINST_COLD);
       case "insulation-resistance" ->
           state -> EarthLeak.shown(state.insulation(), !Double.isInfinite(state.leak));
       case "current" -> current(conditions);
@@ -325,9 +336,10 @@ final class HeatingAnswers {
     };
   }
 
-  /** Spread of what goes with a power of the voltage, what the mains are that day left out. */
-  private double relative(double statedVoltage, double power) {
-    return Math.hypot(tolerance, Double.isNaN(statedVoltage) ? power * FROM_READING_TO_READING : 0);
+  /** Spread of what goes with a power of the voltage, mains and heater of that day left out. */
+  private static double relative(double statedVoltage, double power) {
+    return Math.hypot(
+        HOT_AGAINST_COLD, Double.isNaN(statedVoltage) ? power * FROM_READING_TO_READING : 0);
   }
 
   /** A voltage stated with the reading takes the place of the one in the state. */

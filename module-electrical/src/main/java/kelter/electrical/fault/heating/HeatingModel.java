@@ -4,6 +4,7 @@ import java.util.List;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.job.Appliance;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.electrical.fault.StateModel;
 import kelter.electrical.fault.StateModel.Moving;
@@ -28,7 +29,22 @@ public final class HeatingModel {
                       + " EN 50160 allows 10 % for 95 % of a week")),
           (state, deviate) -> state.mains *= 1 + MAINS_DEVIATION * deviate);
 
+  private static final Source TOLERANCE =
+      Source.commonPractice(
+          "heaters of one rating differ by 5 % in resistance, by 3 % where a service figure is known");
+
   private HeatingModel() {}
+
+  private static Moving<HeatingState> heater(HeatingGroup group) {
+    double tolerance = HeatingAnswers.tolerance(group);
+    String percent = QuantityFormat.plain(Math.round(1000 * tolerance) / 10.0);
+    return new Moving<>(
+        new SharedQuantity(
+            "heater-tolerance",
+            "resistance of this heater within its tolerance, " + percent + " %",
+            TOLERANCE),
+        (state, deviate) -> state.ofThisHeater = Math.pow(1 + tolerance, deviate));
+  }
 
   /**
    * The heatings of an appliance.
@@ -45,7 +61,7 @@ public final class HeatingModel {
     return new StateModel<>(
         group.heater().id(),
         () -> new HeatingState(group),
-        List.of(MAINS),
+        List.of(MAINS, heater(group)),
         HeatingFaults.of(group),
         answers.questions(),
         answers::answer);

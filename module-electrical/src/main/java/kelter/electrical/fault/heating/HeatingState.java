@@ -46,8 +46,11 @@ final class HeatingState {
 
   final double[] offSeat;
 
-  /** Cold resistance of the heater, Ohm. */
+  /** Cold resistance of a heater of this kind in this state, Ohm. */
   double heater;
+
+  /** Resistance of this very heater over that of its kind, within its tolerance. */
+  double ofThisHeater = 1;
 
   /** Hot over cold resistance. */
   private final double hotOverCold;
@@ -150,11 +153,12 @@ final class HeatingState {
   }
 
   /**
-   * Whether so much current would flow that the fuse or circuit-breaker acts at once. What the
-   * mains differ from their rated voltage is nothing beside that.
+   * Whether so much current would flow that the fuse or circuit-breaker acts at once. What mains
+   * and heaters differ from their ratings is nothing beside that.
    */
   boolean overloaded() {
-    return reaching * ratedVoltage / hot() > OVERLOAD * ratedPower / ratedVoltage;
+    double usual = reaching * ratedVoltage / (heater * hotOverCold);
+    return usual > OVERLOAD * ratedPower / ratedVoltage;
   }
 
   /** Voltage at the outlet while it should heat, V. */
@@ -179,9 +183,14 @@ final class HeatingState {
     return voltage / (hot() + series);
   }
 
+  /** Cold resistance of the heater, Ohm. */
+  double cold() {
+    return heater * ofThisHeater;
+  }
+
   /** Resistance of the heater at work, Ohm. */
   private double hot() {
-    return heater * hotOverCold;
+    return cold() * hotOverCold;
   }
 
   /** Voltage at the terminals while it heats, V. */
