@@ -36,7 +36,7 @@ public record PumpSet(
     Supply supply) {
 
   /** The last step of a solve as a ratio of run-out; its error is about the square of that. */
-  private static final double TOLERANCE = 1e-7;
+  private static final double TOLERANCE = 1e-5;
 
   /**
    * Where the torque flattens beyond the rated point, as a ratio of the rated torque; judgement.
@@ -96,6 +96,9 @@ public record PumpSet(
    * @return the pump on it
    */
   public PumpSet on(Supply other) {
+    if (other == supply) {
+      return this;
+    }
     return new PumpSet(curve, motor, ratedFlow, noFlowTorque, condition, other);
   }
 
