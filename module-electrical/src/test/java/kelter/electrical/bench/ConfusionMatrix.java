@@ -61,28 +61,14 @@ public final class ConfusionMatrix {
       Appliance appliance, FaultModel model, double severity, int trials) {
     Map<String, Map<String, Integer>> matrix = new TreeMap<>();
     for (int fault = -1; fault < model.faults().size(); fault++) {
+      double[][] forecast = FaultEffects.forecast(model, fault, severity);
       Map<String, Integer> said = new TreeMap<>();
       for (int trial = 0; trial < trials; trial++) {
-        said.merge(first(appliance, model, machine(model, fault, severity)), 1, Integer::sum);
+        said.merge(first(appliance, model, forecast), 1, Integer::sum);
       }
       matrix.put(fault < 0 ? HEALTHY : model.faults().get(fault).key(), said);
     }
     return matrix;
-  }
-
-  /** The forecasts for one machine, whose shared quantities are what they are that day. */
-  private double[][] machine(FaultModel model, int fault, double severity) {
-    int faults = model.faults().size();
-    double[] state = new double[faults + model.shared().size()];
-    for (int j = faults; j < state.length; j++) {
-      state[j] = random.nextGaussian();
-    }
-    if (fault >= 0) {
-      state[fault] = severity;
-    }
-    double[][] forecast = new double[2][model.questions().size()];
-    model.forecaster(model.questions()).forecast(state, forecast[0], forecast[1]);
-    return forecast;
   }
 
   private String first(Appliance appliance, FaultModel model, double[][] forecast) {

@@ -65,7 +65,7 @@ public final class ConfusionMatrix {
   private void print(Appliance appliance, FaultModel model, double severity, int trials) {
     System.out.printf("%n%s, severity %.1f, %d trials each%n", model.id(), severity, trials);
     for (int fault = -1; fault < model.faults().size(); fault++) {
-      double[] state = new double[model.faults().size() + model.shared().size()];
+      double[] state = new double[model.faults().size()];
       if (fault >= 0) {
         state[fault] = severity;
       }
@@ -81,9 +81,6 @@ public final class ConfusionMatrix {
   private String first(Appliance appliance, FaultModel model, double[] state) {
     List<Question> questions = model.questions();
     Forecaster forecaster = model.forecaster(questions);
-    for (int j = model.faults().size(); j < state.length; j++) {
-      state[j] = random.nextGaussian();
-    }
     double[] value = new double[questions.size()];
     double[] spread = new double[questions.size()];
     forecaster.forecast(state, value, spread);
