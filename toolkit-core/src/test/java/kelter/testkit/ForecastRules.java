@@ -16,6 +16,9 @@ public final class ForecastRules {
 
   private static final double[] SEVERITIES = {0.1, 0.5, 0.9, 1};
 
+  /** Deviates of a shared quantity. */
+  private static final double[] DEVIATES = {-2, 2};
+
   /** By how much a fault must move the probability of a yes. */
   private static final double PROBABILITY_STEP = 0.1;
 
@@ -41,9 +44,10 @@ public final class ForecastRules {
   }
 
   /**
-   * With nothing wrong, with each fault at some severities and with each pair at its worst, figures
-   * must be finite and inside the span of their observable, spreads greater than zero, and the
-   * probability of a yes strictly between 0 and 1. The severities must be left as they were.
+   * With nothing wrong, with each fault at some severities, with each pair that may meet at its
+   * worst, and with each shared quantity off its usual value, figures must be finite and inside the
+   * span of their observable, spreads greater than zero, and the probability of a yes strictly
+   * between 0 and 1. The severities must be left as they were.
    *
    * @param module the module
    * @param appliances the appliances to try
@@ -94,7 +98,8 @@ public final class ForecastRules {
 
   /**
    * Each fault at its worst must move an observable by more than its spread, or the probability of
-   * a yes by 0.1.
+   * a yes by 0.1. Each shared quantity must move a figure. Two faults must exclude each other both
+   * ways or not at all, and no fault itself.
    *
    * @param module the module
    * @param appliances the appliances to try
@@ -104,9 +109,11 @@ public final class ForecastRules {
     List<String> breaches = new ArrayList<>();
     for (FaultModel model : models(module, appliances)) {
       int faults = model.faults().size();
-      Forecast healthy = forecast(model, model.questions(), new double[faults]);
+      Forecast healthy = forecast(model, model.questions(), none(model));
+      shared(model, healthy, breaches);
+      pairs(model, breaches);
       for (int fault = 0; fault < faults; fault++) {
-        double[] worst = new double[faults];
+        double[] worst = none(model);
         worst[fault] = 1;
         if (!shows(model, healthy, forecast(model, model.questions(), worst))) {
           breaches.add(
@@ -117,6 +124,36 @@ public final class ForecastRules {
       }
     }
     return breaches;
+  }
+
+  private static void shared(FaultModel model, Forecast usual, List<String> breaches) {
+    for (int j = 0; j < model.shared().size(); j++) {
+      double[] state = none(model);
+      state[model.faults().size() + j] = 1;
+      Forecast moved = forecast(model, model.questions(), state);
+      boolean moves = false;
+      for (int i = 0; i < model.questions().size(); i++) {
+        boolean figure = model.questions().get(i).observable().type() == Observable.Type.QUANTITY;
+        moves |= figure && moved.value[i] != usual.value[i];
+      }
+      if (!moves) {
+        breaches.add(
+            "model " + model.id() + ": " + model.shared().get(j).id() + " moves no figure");
+      }
+    }
+  }
+
+  private static void pairs(FaultModel model, List<String> breaches) {
+    int faults = model.faults().size();
+    for (int i = 0; i < faults; i++) {
+      for (int j = 0; j <= i; j++) {
+        if (i == j ? !model.mayMeet(i, i) : model.mayMeet(i, j) != model.mayMeet(j, i)) {
+          breaches.add(
+              "model %s: whether %s and %s may meet depends on their order, or a fault on itself"
+                  .formatted(model.id(), model.faults().get(i).key(), model.faults().get(j).key()));
+        }
+      }
+    }
   }
 
   private static boolean shows(FaultModel model, Forecast healthy, Forecast faulty) {
@@ -198,22 +235,38 @@ public final class ForecastRules {
     return appliances.stream().flatMap(a -> module.faultModels(a).stream()).toList();
   }
 
-  /** Nothing wrong, each fault at some severities, each pair of faults at its worst. */
+  private static double[] none(FaultModel model) {
+    return new double[model.faults().size() + model.shared().size()];
+  }
+
+  /**
+   * Nothing wrong, each fault at some severities, each pair of faults that may meet at its worst,
+   * and each shared quantity off its usual value.
+   */
   private static List<double[]> states(FaultModel model) {
     int faults = model.faults().size();
     List<double[]> states = new ArrayList<>();
-    states.add(new double[faults]);
+    states.add(none(model));
+    for (int j = 0; j < model.shared().size(); j++) {
+      for (double deviate : DEVIATES) {
+        double[] state = none(model);
+        state[faults + j] = deviate;
+        states.add(state);
+      }
+    }
     for (int i = 0; i < faults; i++) {
       for (double severity : SEVERITIES) {
-        double[] state = new double[faults];
+        double[] state = none(model);
         state[i] = severity;
         states.add(state);
       }
       for (int j = i + 1; j < faults; j++) {
-        double[] state = new double[faults];
-        state[i] = 1;
-        state[j] = 1;
-        states.add(state);
+        if (model.mayMeet(i, j)) {
+          double[] state = none(model);
+          state[i] = 1;
+          state[j] = 1;
+          states.add(state);
+        }
       }
     }
     return states;
@@ -226,9 +279,12 @@ public final class ForecastRules {
 
   private static String told(FaultModel model, double[] state) {
     List<String> present = new ArrayList<>();
+    int faults = model.faults().size();
     for (int i = 0; i < state.length; i++) {
-      if (state[i] > 0) {
-        present.add(model.faults().get(i).key() + " at " + state[i]);
+      if (state[i] != 0) {
+        String name =
+            i < faults ? model.faults().get(i).key() : model.shared().get(i - faults).id();
+        present.add(name + " at " + state[i]);
       }
     }
     return present.isEmpty() ? "nothing wrong" : String.join(" and ", present);

@@ -1,21 +1,26 @@
 package kelter.electrical.fault;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.SharedQuantity;
+import kelter.core.diagnosis.Wear;
 import kelter.core.vocabulary.Span;
 
 /**
- * A fault model that makes a healthy state for each forecast, lets the faults that are there change
- * it, and reads every answer from it. A forecast beyond the span of its observable, such as the
- * resistance of an open circuit, is told as the end of the span.
+ * A fault model that makes a healthy state for each forecast, lets what is not as usual and then
+ * the faults that are there change it, and reads every answer from it. A forecast beyond the span
+ * of its observable, such as the resistance of an open circuit, is told as the end of the span.
  *
  * @param id its id within the appliance
  * @param healthy makes a state in which nothing is wrong
+ * @param moving what nobody has measured and what it changes
  * @param known the faults, in the order in which they change the state
  * @param questions what it can forecast, under the usual conditions
  * @param answers makes ready to answer a question
@@ -24,6 +29,7 @@ import kelter.core.vocabulary.Span;
 public record StateModel<S>(
     String id,
     Supplier<S> healthy,
+    List<Moving<S>> moving,
     List<Known<S>> known,
     List<Question> questions,
     Function<Question, Answer<S>> answers)
@@ -51,9 +57,61 @@ public record StateModel<S>(
    *
    * @param fault the fault
    * @param change what it changes
+   * @param apart the ids of the faults of the same component that cannot be there beside it; one of
+   *     two such faults need name the other
    * @param <S> the state
    */
-  public record Known<S>(Fault fault, Change<S> change) {}
+  public record Known<S>(Fault fault, Change<S> change, Set<String> apart) {
+
+    /** Copies the set. */
+    public Known {
+      apart = Set.copyOf(apart);
+    }
+
+    /**
+     * A fault that bears any other beside it.
+     *
+     * @param fault the fault
+     * @param change what it changes
+     */
+    public Known(Fault fault, Change<S> change) {
+      this(fault, change, Set.of());
+    }
+
+    /**
+     * The same fault, never together with some others.
+     *
+     * @param faults the ids of faults of the same component
+     * @return the fault
+     */
+    public Known<S> apartFrom(String... faults) {
+      return new Known<>(fault, change, Set.of(faults));
+    }
+
+    /**
+     * The same fault, growing likelier with age.
+     *
+     * @param wear how
+     * @return the fault
+     */
+    public Known<S> wearing(Wear wear) {
+      return new Known<>(fault.wearing(wear), change, apart);
+    }
+
+    private boolean isApartFrom(Known<S> other) {
+      return apart.contains(other.fault.id()) && fault.component().equals(other.fault.component());
+    }
+  }
+
+  /**
+   * Something that nobody has measured and what it changes.
+   *
+   * @param quantity what
+   * @param change what it changes, by its deviate, which may be negative, in place of a severity;
+   *     it must change nothing at 0
+   * @param <S> the state
+   */
+  public record Moving<S>(SharedQuantity quantity, Change<S> change) {}
 
   /**
    * Answers one question for any state.
@@ -93,6 +151,7 @@ public record StateModel<S>(
 
   /** Copies the lists. */
   public StateModel {
+    moving = List.copyOf(moving);
     known = List.copyOf(known);
     questions = List.copyOf(questions);
   }
@@ -103,21 +162,50 @@ public record StateModel<S>(
   }
 
   @Override
+  public List<SharedQuantity> shared() {
+    return moving.stream().map(Moving::quantity).toList();
+  }
+
+  @Override
+  public boolean mayMeet(int one, int other) {
+    return !known.get(one).isApartFrom(known.get(other))
+        && !known.get(other).isApartFrom(known.get(one));
+  }
+
+  @Override
   public Forecaster forecaster(List<Question> asked) {
-    List<Answer<S>> ready = asked.stream().map(answers).toList();
+    List<Answer<S>> ready = new ArrayList<>();
+    double[] low = new double[asked.size()];
+    double[] high = new double[asked.size()];
+    for (int i = 0; i < asked.size(); i++) {
+      Span span = asked.get(i).observable().span();
+      ready.add(answers.apply(asked.get(i)));
+      low[i] = span.low();
+      high[i] = span.high();
+    }
     return (severity, value, spread) -> {
-      S state = healthy.get();
-      for (int i = 0; i < known.size(); i++) {
-        if (severity[i] > 0) {
-          known.get(i).change().apply(state, severity[i]);
-        }
-      }
-      for (int i = 0; i < ready.size(); i++) {
+      S state = state(severity);
+      for (int i = 0; i < low.length; i++) {
         Forecast forecast = ready.get(i).of(state);
-        Span span = asked.get(i).observable().span();
-        value[i] = Math.min(span.high(), Math.max(span.low(), forecast.value()));
+        value[i] = Math.min(high[i], Math.max(low[i], forecast.value()));
         spread[i] = forecast.spread();
       }
     };
+  }
+
+  private S state(double[] severity) {
+    S state = healthy.get();
+    for (int j = 0; j < moving.size(); j++) {
+      double deviate = severity[known.size() + j];
+      if (deviate != 0) {
+        moving.get(j).change().apply(state, deviate);
+      }
+    }
+    for (int i = 0; i < known.size(); i++) {
+      if (severity[i] > 0) {
+        known.get(i).change().apply(state, severity[i]);
+      }
+    }
+    return state;
   }
 }

@@ -84,7 +84,7 @@ public final class FaultEffects {
 
   static double[][] forecast(FaultModel model, int fault, double severity) {
     List<Question> questions = model.questions();
-    double[] state = new double[model.faults().size()];
+    double[] state = new double[model.faults().size() + model.shared().size()];
     if (fault >= 0) {
       state[fault] = severity;
     }

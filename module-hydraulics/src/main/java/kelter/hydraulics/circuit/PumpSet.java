@@ -36,7 +36,7 @@ public record PumpSet(
     Supply supply) {
 
   /** The last step of a solve as a ratio of run-out; its error is about the square of that. */
-  private static final double TOLERANCE = 1e-7;
+  private static final double TOLERANCE = 1e-5;
 
   /**
    * Where the torque flattens beyond the rated point, as a ratio of the rated torque; judgement.
@@ -96,7 +96,22 @@ public record PumpSet(
    * @return the pump on it
    */
   public PumpSet on(Supply other) {
+    if (other == supply) {
+      return this;
+    }
     return new PumpSet(curve, motor, ratedFlow, noFlowTorque, condition, other);
+  }
+
+  /**
+   * A pump of the same kind that is stronger or weaker, as if its impeller turned faster or slower:
+   * the curve moves by the affinity laws.
+   *
+   * @param head its head at no flow by that of this pump, ratio above 0
+   * @return the pump
+   */
+  public PumpSet stronger(double head) {
+    return new PumpSet(
+        curve.atSpeed(Math.sqrt(head)), motor, ratedFlow, noFlowTorque, condition, supply);
   }
 
   /**

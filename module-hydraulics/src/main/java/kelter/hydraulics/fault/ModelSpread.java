@@ -37,7 +37,39 @@ public final class ModelSpread {
   /** What the way of being faulty adds, as a ratio of the effect of the fault; judgement. */
   private static final double OF_EFFECT = 0.12;
 
+  /**
+   * How much of the variance of the head is the strength of this very pump, which all its readings
+   * share; the rest differs from reading to reading; judgement.
+   */
+  private static final double OF_THE_PUMP = 0.8;
+
+  /** What is left at least of the variance of a figure that moves with the pump; judgement. */
+  private static final double LEAST_LEFT = 0.2;
+
   private ModelSpread() {}
+
+  /**
+   * How far the strengths of pumps of one kind differ: head and flow of one pump are high or low
+   * together.
+   *
+   * @param head the spread of the head, ratio
+   * @return the standard deviation of the strength, told as the head at no flow, ratio
+   */
+  public static double ofThePump(double head) {
+    return head * Math.sqrt(OF_THE_PUMP);
+  }
+
+  /**
+   * What is left of the spread of a figure beside what it shares with others.
+   *
+   * @param share the whole spread of machines in order, as a ratio of the figure
+   * @param shared how far the figure moves with one standard deviation of what is shared, ratio
+   * @return the spread of its own, ratio
+   */
+  public static double left(double share, double shared) {
+    double whole = share * share;
+    return Math.sqrt(Math.max(LEAST_LEFT * whole, whole - shared * shared));
+  }
 
   /**
    * The spread of a figure.

@@ -69,12 +69,12 @@ public final class FaultEffects {
     List<Question> questions = model.questions();
     Forecaster forecaster = model.forecaster(questions);
     int faults = model.faults().size();
-    double[][] healthy = forecast(forecaster, questions.size(), new double[faults]);
+    double[][] healthy = forecast(forecaster, questions.size(), none(model));
     text.append("\n## ").append(model.id()).append("\n\n");
     text.append("| fault | observable | in order | at 0.3 | at 0.8 |\n|---|---|---|---|---|\n");
     for (int f = 0; f < faults; f++) {
-      double[][] slight = forecast(forecaster, questions.size(), only(f, SLIGHT, faults));
-      double[][] severe = forecast(forecaster, questions.size(), only(f, SEVERE, faults));
+      double[][] slight = forecast(forecaster, questions.size(), only(model, f, SLIGHT));
+      double[][] severe = forecast(forecaster, questions.size(), only(model, f, SEVERE));
       for (int i = 0; i < questions.size(); i++) {
         Observable observable = questions.get(i).observable();
         double first = slight[0][i] - healthy[0][i];
@@ -94,8 +94,12 @@ public final class FaultEffects {
     }
   }
 
-  private static double[] only(int fault, double severity, int faults) {
-    double[] state = new double[faults];
+  private static double[] none(FaultModel model) {
+    return new double[model.faults().size() + model.shared().size()];
+  }
+
+  private static double[] only(FaultModel model, int fault, double severity) {
+    double[] state = none(model);
     state[fault] = severity;
     return state;
   }

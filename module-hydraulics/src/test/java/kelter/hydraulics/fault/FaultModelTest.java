@@ -54,10 +54,15 @@ class FaultModelTest {
     return new double[][] {value, spread};
   }
 
+  /** No fault, and everything that the model shares as usual. */
+  private static double[] none(FaultModel model) {
+    return new double[model.faults().size() + model.shared().size()];
+  }
+
   private static double[] with(FaultModel model, String fault, double severity) {
-    double[] s = new double[model.faults().size()];
+    double[] s = none(model);
     s[
-            IntStream.range(0, s.length)
+            IntStream.range(0, model.faults().size())
                 .filter(i -> model.faults().get(i).id().equals(fault))
                 .findFirst()
                 .orElseThrow()] =
@@ -66,7 +71,7 @@ class FaultModelTest {
   }
 
   private static double usual(FaultModel model, String observable) {
-    return value(model, observable, new double[model.faults().size()]);
+    return value(model, observable, none(model));
   }
 
   private static double value(FaultModel model, String observable, double[] s) {
@@ -88,9 +93,9 @@ class FaultModelTest {
     double[] value = new double[questions.size()];
     double[] spread = new double[questions.size()];
     for (int n = 0; n < 3000; n++) {
-      double[] s = new double[model.faults().size()];
+      double[] s = none(model);
       for (int k = 0; k < 3; k++) {
-        s[random.nextInt(s.length)] = random.nextInt(5) == 0 ? 1 : random.nextDouble();
+        s[random.nextInt(model.faults().size())] = random.nextInt(5) == 0 ? 1 : random.nextDouble();
       }
       forecaster.forecast(s, value, spread);
       for (int i = 0; i < value.length; i++) {
@@ -110,9 +115,9 @@ class FaultModelTest {
   @MethodSource("models")
   void everyFaultMovesSomething(FaultModel model) {
     List<Question> questions = model.questions();
-    double[][] healthy = forecast(model, questions, new double[model.faults().size()]);
+    double[][] healthy = forecast(model, questions, none(model));
     for (int f = 0; f < model.faults().size(); f++) {
-      double[] s = new double[model.faults().size()];
+      double[] s = none(model);
       s[f] = 1;
       double[][] faulty = forecast(model, questions, s);
       boolean moved = false;
@@ -128,7 +133,7 @@ class FaultModelTest {
   @ParameterizedTest
   @MethodSource("models")
   void sameAnswerTwiceAndNothingChanged(FaultModel model) {
-    double[] s = new double[model.faults().size()];
+    double[] s = none(model);
     s[1] = 0.4;
     double[] kept = s.clone();
     List<Question> questions = model.questions();
@@ -148,8 +153,7 @@ class FaultModelTest {
             "drain-pump",
             DrainPumpKind.HEAD,
             new Conditions(Map.of("flow", Quantity.of(10, "L/min", QuantityKind.FLOW))));
-    assertEquals(
-        1.55, forecast(drain, List.of(at10), new double[drain.faults().size()])[0][0], 1e-6);
+    assertEquals(1.55, forecast(drain, List.of(at10), none(drain))[0][0], 1e-6);
     assertEquals(3.4, usual(wash(), "head"), 1e-6);
   }
 
@@ -214,7 +218,7 @@ class FaultModelTest {
     for (int f = 0; f < drain.faults().size(); f++) {
       double last = Double.MAX_VALUE;
       for (double severity = 0; severity <= 1; severity += 0.05) {
-        double[] s = new double[drain.faults().size()];
+        double[] s = none(drain);
         s[f] = severity;
         double flow = value(drain, "flow", s);
         assertTrue(flow <= last + 1e-9, drain.faults().get(f).id() + " at " + severity);
@@ -234,8 +238,8 @@ class FaultModelTest {
             Map.of(),
             SampleMachines.drainPump().source());
     FaultModel typical = model(bare);
-    double[][] known = forecast(drain(), drain().questions(), new double[drain().faults().size()]);
-    double[][] wide = forecast(typical, typical.questions(), new double[typical.faults().size()]);
+    double[][] known = forecast(drain(), drain().questions(), none(drain()));
+    double[][] wide = forecast(typical, typical.questions(), none(typical));
     assertTrue(wide[1][0] > 4 * known[1][0]);
     assertTrue(typical.faults().get(0).source().document().contains("typical pump"));
     assertEquals(drain().questions().size() - 3, typical.questions().size());
@@ -301,7 +305,7 @@ class FaultModelTest {
   void statedFrequencyAndVoltage() {
     FaultModel model = new HydraulicsModule().faultModels(fiftyHertzMachine(madeFor(50))).get(0);
     Question at60 = headAt(Quantity.of(60, "Hz", QuantityKind.FREQUENCY), "frequency");
-    double[] healthy = new double[model.faults().size()];
+    double[] healthy = none(model);
     assertEquals(1.44 * 2.0, forecast(model, List.of(at60), healthy)[0][0], 1e-6); // (60/50)²
     Question weak = headAt(Quantity.of(120, "V", QuantityKind.VOLTAGE), "voltage");
     double[] drags = with(model, "drag", 0.4);
@@ -370,7 +374,7 @@ class FaultModelTest {
   @Test
   void regulatorMasksAStrongSupply() {
     FaultModel fill = model(SampleMachines.inletValve());
-    assertEquals(8.0 / 60_000, value(fill, "fill-flow", new double[6]), 1e-9);
+    assertEquals(8.0 / 60_000, value(fill, "fill-flow", none(fill)), 1e-9);
     assertEquals(8.0 / 60_000, value(fill, "fill-flow", with(fill, "supply-strong", 1)), 1e-9);
     assertTrue(value(fill, "bangs", with(fill, "supply-strong", 0.8)) > 0.7);
   }

@@ -19,6 +19,7 @@ import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.heater.HeatUp;
+import kelter.electrical.rating.HeaterRating;
 import kelter.electrical.rating.SensorCurve;
 
 /**
@@ -44,13 +45,19 @@ final class HeatingAnswers {
 
   private static final double USUAL_AIR = 0.05;
 
-  /** Spread of the resistance of heaters by their nameplate, and by a service figure. */
+  /** Spread of the resistance of heaters by their nameplate, and by a service figure, ratio. */
   private static final double BY_NAMEPLATE = 0.05;
 
   private static final double BY_FIGURE = 0.03;
 
-  /** Spread of the supply voltage where it is not stated, as a ratio. */
-  private static final double SUPPLY = 0.03;
+  /**
+   * The part of it by which cold and hot resistance of one heater do not agree, ratio: 0.03 either
+   * way, as {@link HeaterRating#HOT_OVER_COLD} has it.
+   */
+  private static final double HOT_AGAINST_COLD = 0.03 / Math.sqrt(3);
+
+  /** How much the mains change from one reading to the next, as a ratio; from memory. */
+  private static final double FROM_READING_TO_READING = 0.01;
 
   private static final double ROOM = 293.15;
 
@@ -70,13 +77,11 @@ final class HeatingAnswers {
   private static final double ROOM_SPREAD = 3;
 
   private final HeatingGroup group;
-  private final double tolerance;
   private final Map<String, Integer> places = new HashMap<>();
   private final Map<String, SensorCurve> curves = new HashMap<>();
 
   HeatingAnswers(HeatingGroup group) {
     this.group = group;
-    this.tolerance = group.rating().resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
     for (List<Component> parts : List.of(group.links(), group.relays(), group.sensors())) {
       for (int i = 0; i < parts.size(); i++) {
         places.put(parts.get(i).id(), i);
@@ -85,6 +90,12 @@ final class HeatingAnswers {
     for (Component sensor : group.sensors()) {
       SensorCurve.of(sensor).ifPresent(curve -> curves.put(sensor.id(), curve));
     }
+  }
+
+  /** How far heaters of one rating differ, as a ratio of their resistance. */
+  static double tolerance(HeatingGroup group) {
+    double whole = group.rating().resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
+    return Math.sqrt(whole * whole - HOT_AGAINST_COLD * HOT_AGAINST_COLD);
   }
 
   /** All questions, under the usual conditions. */
@@ -183,7 +194,7 @@ final class HeatingAnswers {
       case "voltage-drop" ->
           state -> {
             boolean stays = state.coil[place] > 1;
-            double drop = stays ? state.supply : state.current() * state.contact[place];
+            double drop = stays ? state.supply() : state.current() * state.contact[place];
             return new Forecast(drop, Math.hypot(0.1, 0.3 * drop));
           };
       case "contact-burns" -> state -> new Forecast(state.burns[place], 0.13);
@@ -205,10 +216,10 @@ final class HeatingAnswers {
 
   private static Answer<HeatingState> supply(String observable) {
     boolean loaded = observable.equals(SupplyKinds.LOADED.id());
+    double lost = loaded ? 1 : 0.2;
     return state -> {
-      double lost = loaded ? 1 : 0.2;
-      double voltage = state.ratedVoltage + lost * (state.supply - state.ratedVoltage);
-      return new Forecast(voltage, SUPPLY * state.ratedVoltage);
+      double voltage = state.mains * (1 - lost * (1 - state.reaching));
+      return new Forecast(voltage, FROM_READING_TO_READING * state.ratedVoltage);
     };
   }
 
@@ -253,12 +264,14 @@ final class HeatingAnswers {
 
   private Answer<HeatingState> heater(String observable, Conditions conditions) {
     return switch (observable) {
-      case "resistance" -> state -> new Forecast(state.heater, tolerance);
+      case "resistance" -> state -> new Forecast(state.cold(), HOT_AGAINST_COLD);
       case "insulation-resistance" ->
           state -> EarthLeak.shown(state.insulation(), !Double.isInfinite(state.leak));
       case "current" -> current(conditions);
       case "power" -> power(conditions);
-      case "voltage" -> state -> new Forecast(state.terminalVoltage(), SUPPLY * state.ratedVoltage);
+      case "voltage" ->
+          state ->
+              new Forecast(state.terminalVoltage(), FROM_READING_TO_READING * state.ratedVoltage);
       case "heating-rate" -> heatingRate(conditions);
       case "air-temperature-rise" -> airRise(conditions);
       case "scale", "lint" -> state -> new Forecast(state.deposit, 0.13);
@@ -281,18 +294,19 @@ final class HeatingAnswers {
 
   private Answer<HeatingState> current(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
+    double relative = relative(stated, 1);
     return state -> {
-      double current = state.current() * voltageRatio(stated, state);
-      double supply = Double.isNaN(stated) ? SUPPLY : 0;
-      return new Forecast(current, Math.hypot(0.05, current * Math.hypot(tolerance, supply)));
+      double current = state.current(voltage(stated, state));
+      return new Forecast(current, Math.hypot(0.05, current * relative));
     };
   }
 
   private Answer<HeatingState> power(Conditions conditions) {
     double stated = conditions.si(Electrical.VOLTAGE.id(), Double.NaN);
+    double relative = relative(stated, 2);
     return state -> {
-      double power = state.power() * Math.pow(voltageRatio(stated, state), 2);
-      return new Forecast(power, Math.hypot(10, power * relativeOfPower(stated)));
+      double power = state.power(voltage(stated, state));
+      return new Forecast(power, Math.hypot(10, power * relative));
     };
   }
 
@@ -301,9 +315,9 @@ final class HeatingAnswers {
     double volume = conditions.si(HeaterKinds.VOLUME.id(), Double.NaN);
     boolean guessed = !(volume > 0);
     double capacity = (guessed ? USUAL_WATER : volume) * WATER_DENSITY * HeatUp.WATER_HEAT_CAPACITY;
-    double relative = Math.hypot(relativeOfPower(stated), guessed ? 0.4 : 0.1);
+    double relative = Math.hypot(relative(stated, 2), guessed ? 0.4 : 0.1);
     return state -> {
-      double power = state.power() * Math.pow(voltageRatio(stated, state), 2) * state.duty;
+      double power = state.power(voltage(stated, state)) * state.duty;
       double rate = STAYS_IN_WATER * power / capacity;
       return new Forecast(rate, Math.hypot(5e-4, rate * relative));
     };
@@ -314,21 +328,23 @@ final class HeatingAnswers {
     double airflow = conditions.si(HeaterKinds.AIRFLOW.id(), Double.NaN);
     boolean guessed = !(airflow > 0);
     double capacity = (guessed ? USUAL_AIR : airflow) * AIR_HEAT_CAPACITY;
-    double relative = Math.hypot(relativeOfPower(stated), guessed ? 0.4 : 0.12);
+    double relative = Math.hypot(relative(stated, 2), guessed ? 0.4 : 0.12);
     return state -> {
-      double power = state.power() * Math.pow(voltageRatio(stated, state), 2) * state.duty;
+      double power = state.power(voltage(stated, state)) * state.duty;
       double rise = power / (capacity * state.airflow);
       return new Forecast(rise, Math.hypot(2, rise * relative));
     };
   }
 
-  private double relativeOfPower(double statedVoltage) {
-    return Math.hypot(tolerance, Double.isNaN(statedVoltage) ? 2 * SUPPLY : 0);
+  /** Spread of what goes with a power of the voltage, mains and heater of that day left out. */
+  private static double relative(double statedVoltage, double power) {
+    return Math.hypot(
+        HOT_AGAINST_COLD, Double.isNaN(statedVoltage) ? power * FROM_READING_TO_READING : 0);
   }
 
   /** A voltage stated with the reading takes the place of the one in the state. */
-  private static double voltageRatio(double stated, HeatingState state) {
-    return stated > 0 ? stated / state.supply : 1;
+  private static double voltage(double stated, HeatingState state) {
+    return stated > 0 ? stated : state.supply();
   }
 
   private static double trips(HeatingState state) {

@@ -6,6 +6,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.source.Source;
+import kelter.electrical.fault.Ageing;
 import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel.Change;
 import kelter.electrical.fault.StateModel.Known;
@@ -13,6 +14,11 @@ import kelter.electrical.fault.StateModel.Known;
 /**
  * What can be wrong in a heating circuit and what it changes there, the changes of the heater's
  * resistance before its being open.
+ *
+ * <p>Faults that are one resistance between the same two terminals are never there together: a
+ * heater that is open is not shorted, nor is only one of its elements open; a sensor that is open
+ * or shorted reads nothing that could drift. A wrong heater may well be open, and contacts burn
+ * before they weld.
  */
 final class HeatingFaults {
 
@@ -62,15 +68,16 @@ final class HeatingFaults {
     Remedy renew = HeatingRemedies.renewHeater(id);
     known.add(
         known(
-            "shorted-turns",
-            id,
-            "heater shorted, in part or wholly",
-            0.01,
-            (state, s) -> {
-              state.heater *= Math.pow(WHOLE_SHORT, s);
-              state.sheathDamaged = 0.3 + 0.4 * s;
-            },
-            renew));
+                "shorted-turns",
+                id,
+                "heater shorted, in part or wholly",
+                0.01,
+                (state, s) -> {
+                  state.heater *= Math.pow(WHOLE_SHORT, s);
+                  state.sheathDamaged = 0.3 + 0.4 * s;
+                },
+                renew)
+            .wearing(Ageing.HEATER));
     known.add(
         known(
             "wrong-part",
@@ -86,35 +93,39 @@ final class HeatingFaults {
     if (n > 1) {
       known.add(
           known(
-              "element-open",
-              id,
-              "one of " + n + " elements open",
-              0.06,
-              (state, s) -> state.heater *= n / (n - 1.0),
-              renew));
+                  "element-open",
+                  id,
+                  "one of " + n + " elements open",
+                  0.06,
+                  (state, s) -> state.heater *= n / (n - 1.0),
+                  renew)
+              .wearing(Ageing.HEATER));
     }
     known.add(
         known(
-            "open",
-            id,
-            "heater open",
-            0.12,
-            (state, s) -> {
-              state.heater = HeatingState.OPEN;
-              state.sheathDamaged = Math.max(state.sheathDamaged, 0.3);
-            },
-            renew));
+                "open",
+                id,
+                "heater open",
+                0.12,
+                (state, s) -> {
+                  state.heater = HeatingState.OPEN;
+                  state.sheathDamaged = Math.max(state.sheathDamaged, 0.3);
+                },
+                renew)
+            .apartFrom("shorted-turns", "element-open")
+            .wearing(Ageing.HEATER));
     known.add(
         known(
-            "leaking",
-            id,
-            "heater leaks to earth",
-            0.08,
-            (state, s) -> {
-              state.leak = EarthLeak.resistance(s);
-              state.sheathDamaged = Math.max(state.sheathDamaged, 0.15 + 0.45 * s);
-            },
-            renew));
+                "leaking",
+                id,
+                "heater leaks to earth",
+                0.08,
+                (state, s) -> {
+                  state.leak = EarthLeak.resistance(s);
+                  state.sheathDamaged = Math.max(state.sheathDamaged, 0.15 + 0.45 * s);
+                },
+                renew)
+            .wearing(Ageing.HEATER));
   }
 
   private static void addDeposit(List<Known<HeatingState>> known, HeatingGroup group) {
@@ -122,29 +133,31 @@ final class HeatingFaults {
     if (group.heatsAir()) {
       known.add(
           known(
-              "lint",
-              id,
-              "lint in the way of the air",
-              0.12,
-              (state, s) -> {
-                state.deposit = 0.35 + 0.6 * s;
-                state.airflow *= 1 - 0.7 * s;
-                state.duty *= 1 - 0.5 * s;
-              },
-              HeatingRemedies.clearAirPath(id)));
+                  "lint",
+                  id,
+                  "lint in the way of the air",
+                  0.12,
+                  (state, s) -> {
+                    state.deposit = 0.35 + 0.6 * s;
+                    state.airflow *= 1 - 0.7 * s;
+                    state.duty *= 1 - 0.5 * s;
+                  },
+                  HeatingRemedies.clearAirPath(id))
+              .wearing(Ageing.DEPOSIT));
     } else {
       known.add(
           known(
-              "scaled",
-              id,
-              "heater scaled",
-              0.08,
-              (state, s) -> {
-                state.deposit = 0.35 + 0.6 * s;
-                state.duty *= 1 - 0.15 * s;
-              },
-              HeatingRemedies.descale(id),
-              HeatingRemedies.renewHeater(id)));
+                  "scaled",
+                  id,
+                  "heater scaled",
+                  0.08,
+                  (state, s) -> {
+                    state.deposit = 0.35 + 0.6 * s;
+                    state.duty *= 1 - 0.15 * s;
+                  },
+                  HeatingRemedies.descale(id),
+                  HeatingRemedies.renewHeater(id))
+              .wearing(Ageing.DEPOSIT));
     }
   }
 
@@ -166,29 +179,31 @@ final class HeatingFaults {
     Remedy renew = HeatingRemedies.renewRelay(relay.id());
     known.add(
         known(
-            "contact-burnt",
-            relay.id(),
-            "relay contact burnt",
-            0.04,
-            (state, s) -> {
-              state.contact[i] *= Math.pow(150, s);
-              state.burns[i] = 0.35 + 0.6 * s;
-              state.burntSmell[i] = 0.1 + 0.6 * s;
-              state.duty *= 1 - 0.8 * s;
-            },
-            renew));
+                "contact-burnt",
+                relay.id(),
+                "relay contact burnt",
+                0.04,
+                (state, s) -> {
+                  state.contact[i] *= Math.pow(150, s);
+                  state.burns[i] = 0.35 + 0.6 * s;
+                  state.burntSmell[i] = 0.1 + 0.6 * s;
+                  state.duty *= 1 - 0.8 * s;
+                },
+                renew)
+            .wearing(Ageing.CONTACT));
     known.add(
         known(
-            "contact-welded",
-            relay.id(),
-            "relay contact welded",
-            0.01,
-            (state, s) -> {
-              state.closedWhenOff[i] = 0.99;
-              state.burntSmell[i] = Math.max(state.burntSmell[i], 0.2);
-              state.overheats = 0.8;
-            },
-            renew));
+                "contact-welded",
+                relay.id(),
+                "relay contact welded",
+                0.01,
+                (state, s) -> {
+                  state.closedWhenOff[i] = HeatingState.WELDED;
+                  state.burntSmell[i] = Math.max(state.burntSmell[i], 0.2);
+                  state.overheats = 0.8;
+                },
+                renew)
+            .wearing(Ageing.CONTACT));
     known.add(
         known(
             "coil-open",
@@ -197,7 +212,8 @@ final class HeatingFaults {
             0.015,
             (state, s) -> {
               state.coil[i] = HeatingState.OPEN;
-              state.interrupted = true;
+              // A welded contact stays closed whatever the coil does.
+              state.interrupted |= !state.isWelded(i);
             },
             renew));
   }
@@ -208,26 +224,29 @@ final class HeatingFaults {
     Remedy renew = HeatingRemedies.renewSensor(id);
     known.add(
         known(
-            "reads-too-warm",
-            id,
-            "sensor drifted, reads too warm",
-            0.03,
-            (state, s) -> {
-              state.tooWarm[i] += DRIFT * s;
-              state.reached *= 1 - 0.5 * s;
-            },
-            renew));
+                "reads-too-warm",
+                id,
+                "sensor drifted, reads too warm",
+                0.03,
+                (state, s) -> {
+                  state.tooWarm[i] += DRIFT * s;
+                  state.reached *= 1 - 0.5 * s;
+                },
+                renew)
+            .wearing(Ageing.SENSOR));
     known.add(
         known(
-            "reads-too-cold",
-            id,
-            "sensor drifted, reads too cold",
-            0.015,
-            (state, s) -> {
-              state.tooWarm[i] -= DRIFT * s;
-              state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
-            },
-            renew));
+                "reads-too-cold",
+                id,
+                "sensor drifted, reads too cold",
+                0.015,
+                (state, s) -> {
+                  state.tooWarm[i] -= DRIFT * s;
+                  state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
+                },
+                renew)
+            .apartFrom("reads-too-warm")
+            .wearing(Ageing.SENSOR));
     known.add(
         known(
             "off-seat",
@@ -242,53 +261,58 @@ final class HeatingFaults {
             seat));
     known.add(
         known(
-            "sensor-shorted",
-            id,
-            "sensor shorted",
-            0.01,
-            (state, s) -> {
-              state.sensorFactor[i] = SENSOR_SHORT;
-              state.interrupted = true;
-            },
-            renew));
+                "sensor-shorted",
+                id,
+                "sensor shorted",
+                0.01,
+                (state, s) -> {
+                  state.sensorFactor[i] = SENSOR_SHORT;
+                  state.interrupted |= !state.allWelded();
+                },
+                renew)
+            .apartFrom("reads-too-warm", "reads-too-cold"));
     known.add(
         known(
-            "sensor-open",
-            id,
-            "sensor or its wire open",
-            0.03,
-            (state, s) -> {
-              state.sensorFactor[i] = HeatingState.OPEN;
-              state.interrupted = true;
-            },
-            seat,
-            renew));
+                "sensor-open",
+                id,
+                "sensor or its wire open",
+                0.03,
+                (state, s) -> {
+                  state.sensorFactor[i] = HeatingState.OPEN;
+                  state.interrupted |= !state.allWelded();
+                },
+                seat,
+                renew)
+            .apartFrom("reads-too-warm", "reads-too-cold", "sensor-shorted")
+            .wearing(Ageing.WIRE));
   }
 
   private static void addSupply(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.supply().map(Component::id).orElse(group.heater().id());
     known.add(
         known(
-            "low-voltage",
-            id,
-            "too little voltage reaches the heater: weak supply or a hot joint",
-            0.02,
-            (state, s) -> {
-              state.supply *= 1 - 0.3 * s;
-              state.plugBurns = 0.3 + 0.5 * s;
-              state.plugHot = 0.15 + 0.6 * s;
-            },
-            HeatingRemedies.mendSupply(id)));
+                "low-voltage",
+                id,
+                "too little voltage reaches the heater: weak supply or a hot joint",
+                0.02,
+                (state, s) -> {
+                  state.reaching = 1 - 0.3 * s;
+                  state.plugBurns = 0.3 + 0.5 * s;
+                  state.plugHot = 0.15 + 0.6 * s;
+                },
+                HeatingRemedies.mendSupply(id))
+            .wearing(Ageing.WIRE));
   }
 
   private static void addOtherLeak(List<Known<HeatingState>> known, String cord) {
     known.add(
         known(
-            "other-leak",
-            cord,
-            "another part or the wiring leaks to earth",
-            0.04,
-            (state, s) -> state.otherLeak = EarthLeak.resistance(s),
-            HeatingRemedies.findLeak(cord)));
+                "other-leak",
+                cord,
+                "another part or the wiring leaks to earth",
+                0.04,
+                (state, s) -> state.otherLeak = EarthLeak.resistance(s),
+                HeatingRemedies.findLeak(cord))
+            .wearing(Ageing.WIRE));
   }
 }

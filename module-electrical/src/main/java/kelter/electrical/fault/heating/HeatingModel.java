@@ -2,16 +2,49 @@ package kelter.electrical.fault.heating;
 
 import java.util.List;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.job.Appliance;
+import kelter.core.quantity.QuantityFormat;
+import kelter.core.source.Source;
 import kelter.electrical.fault.StateModel;
+import kelter.electrical.fault.StateModel.Moving;
 
 /**
  * The heating of an appliance: heater, thermal links, relays, temperature sensors and supply. Every
- * forecast comes from one operating point of the circuit.
+ * forecast comes from one operating point of the circuit; the voltage of the mains, where no
+ * reading states it, moves power, current and the rate of heating together.
  */
 public final class HeatingModel {
 
+  /** How much the mains of one house differ from their rated voltage, as a ratio. */
+  private static final double MAINS_DEVIATION = 0.03;
+
+  private static final Moving<HeatingState> MAINS =
+      new Moving<>(
+          new SharedQuantity(
+              "mains-voltage",
+              "voltage of the mains, 3 % of the rated one",
+              Source.commonPractice(
+                  "the mains of one house lie within 3 % of the rated voltage two times of three;"
+                      + " EN 50160 allows 10 % for 95 % of a week")),
+          (state, deviate) -> state.mains *= 1 + MAINS_DEVIATION * deviate);
+
+  private static final Source TOLERANCE =
+      Source.commonPractice(
+          "heaters of one rating differ by 5 % in resistance, by 3 % where a service figure is known");
+
   private HeatingModel() {}
+
+  private static Moving<HeatingState> heater(HeatingGroup group) {
+    double tolerance = HeatingAnswers.tolerance(group);
+    String percent = QuantityFormat.plain(Math.round(1000 * tolerance) / 10.0);
+    return new Moving<>(
+        new SharedQuantity(
+            "heater-tolerance",
+            "resistance of this heater within its tolerance, " + percent + " %",
+            TOLERANCE),
+        (state, deviate) -> state.ofThisHeater = Math.pow(1 + tolerance, deviate));
+  }
 
   /**
    * The heatings of an appliance.
@@ -28,6 +61,7 @@ public final class HeatingModel {
     return new StateModel<>(
         group.heater().id(),
         () -> new HeatingState(group),
+        List.of(MAINS, heater(group)),
         HeatingFaults.of(group),
         answers.questions(),
         answers::answer);

@@ -25,6 +25,9 @@ final class HeatingState {
   /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
   private static final double OVERLOAD = 4;
 
+  /** Probability that a welded contact is found closed though it should be open. */
+  static final double WELDED = 0.99;
+
   final double ratedPower;
   final double ratedVoltage;
   final double[] link;
@@ -43,14 +46,20 @@ final class HeatingState {
 
   final double[] offSeat;
 
-  /** Cold resistance of the heater, Ohm. */
+  /** Cold resistance of a heater of this kind in this state, Ohm. */
   double heater;
+
+  /** Resistance of this very heater over that of its kind, within its tolerance. */
+  double ofThisHeater = 1;
 
   /** Hot over cold resistance. */
   private final double hotOverCold;
 
-  /** Voltage at the outlet while it should heat, V. */
-  double supply;
+  /** Voltage at the outlet without load, V. */
+  double mains;
+
+  /** Share of it that is left under load. */
+  double reaching = 1;
 
   /** What leaks beside the heater's own insulation, Ohm. */
   double leak = Double.POSITIVE_INFINITY;
@@ -92,7 +101,7 @@ final class HeatingState {
     HeaterRating rating = group.rating();
     ratedPower = rating.power();
     ratedVoltage = rating.voltage();
-    supply = ratedVoltage;
+    mains = ratedVoltage;
     heater = rating.cold();
     hotOverCold = ratedVoltage * ratedVoltage / (ratedPower * rating.cold());
     link = filled(group.links().size(), CLOSED);
@@ -128,13 +137,42 @@ final class HeatingState {
     return !Double.isInfinite(Math.min(leak, otherLeak));
   }
 
-  /** Whether so much current would flow that the fuse or circuit-breaker acts at once. */
+  /** Whether the contact of a relay is welded. */
+  boolean isWelded(int relay) {
+    return closedWhenOff[relay] == WELDED;
+  }
+
+  /** Whether it heats whatever the control wants: each contact in the circuit is welded. */
+  boolean allWelded() {
+    for (int i = 0; i < closedWhenOff.length; i++) {
+      if (!isWelded(i)) {
+        return false;
+      }
+    }
+    return closedWhenOff.length > 0;
+  }
+
+  /**
+   * Whether so much current would flow that the fuse or circuit-breaker acts at once. What mains
+   * and heaters differ from their ratings is nothing beside that.
+   */
   boolean overloaded() {
-    return supply / (heater * hotOverCold) > OVERLOAD * ratedPower / ratedVoltage;
+    double usual = reaching * ratedVoltage / (heater * hotOverCold);
+    return usual > OVERLOAD * ratedPower / ratedVoltage;
+  }
+
+  /** Voltage at the outlet while it should heat, V. */
+  double supply() {
+    return mains * reaching;
   }
 
   /** Current while it heats, A. */
   double current() {
+    return current(supply());
+  }
+
+  /** Current while it heats at a voltage, V, at the outlet under load, A. */
+  double current(double voltage) {
     if (interrupted || overloaded()) {
       return 0;
     }
@@ -142,22 +180,32 @@ final class HeatingState {
     for (double one : contact) {
       series += one;
     }
-    return supply / (heater * hotOverCold + series);
+    return voltage / (hot() + series);
+  }
+
+  /** Cold resistance of the heater, Ohm. */
+  double cold() {
+    return heater * ofThisHeater;
+  }
+
+  /** Resistance of the heater at work, Ohm. */
+  private double hot() {
+    return cold() * hotOverCold;
   }
 
   /** Voltage at the terminals while it heats, V. */
   double terminalVoltage() {
-    return interrupted || overloaded() ? 0 : current() * heater * hotOverCold;
+    return current() * hot();
   }
 
-  /** Power of the heater while it heats, W. */
-  double power() {
-    double current = current();
-    return current * current * heater * hotOverCold;
+  /** Power of the heater while it heats at a voltage, V, at the outlet under load, W. */
+  double power(double voltage) {
+    double current = current(voltage);
+    return current * current * hot();
   }
 
   /** Heat over the heat in order, all causes together. */
   double share() {
-    return power() / ratedPower * duty * reached;
+    return power(supply()) / ratedPower * duty * reached;
   }
 }

@@ -10,6 +10,7 @@ import kelter.core.job.Component;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
+import kelter.electrical.fault.Ageing;
 import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel.Change;
 import kelter.electrical.fault.StateModel.Known;
@@ -18,12 +19,6 @@ import kelter.electrical.fault.StateModel.Known;
 final class MotorFaults {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
-
-  /** An open winding, as a factor of its resistance: any number that ends at the span. */
-  private static final double OPEN = 1e9;
-
-  /** Current of a blocked rotor over the rated one; from memory. */
-  private static final double BLOCKED = 4;
 
   private MotorFaults() {}
 
@@ -50,43 +45,46 @@ final class MotorFaults {
     Remedy renew = renewMotor(id);
     known.add(
         known(
-            "shorted-turns",
-            id,
-            "turns shorted in the winding",
-            0.04,
-            (state, s) -> {
-              state.main *= 1 - 0.6 * s;
-              state.current *= 1 + 3 * s;
-              state.burntSmell = 0.1 + 0.8 * s;
-            },
-            renew));
+                "shorted-turns",
+                id,
+                "turns shorted in the winding",
+                0.04,
+                (state, s) -> {
+                  state.main *= 1 - 0.6 * s;
+                  state.current *= 1 + 3 * s;
+                  state.burntSmell = 0.1 + 0.8 * s;
+                },
+                renew)
+            .wearing(Ageing.WINDING));
     known.add(
         known(
-            "winding-open",
-            id,
-            "main winding open",
-            0.03,
-            (state, s) -> {
-              state.main = OPEN;
-              state.current *= 0.1;
-              state.silent = 0.7;
-              state.burntSmell = Math.max(state.burntSmell, 0.25);
-              state.hums = Math.max(state.hums, 0.25);
-            },
-            renew));
+                "winding-open",
+                id,
+                "main winding open",
+                0.03,
+                (state, s) -> {
+                  state.main = MotorState.OPEN;
+                  state.current *= 0.1;
+                  state.silent = 0.7;
+                  state.burntSmell = Math.max(state.burntSmell, 0.25);
+                  state.hums = Math.max(state.hums, 0.25);
+                },
+                renew)
+            .apartFrom("shorted-turns")
+            .wearing(Ageing.WINDING));
     if (auxiliary) {
       known.add(
           known(
-              "auxiliary-open",
-              id,
-              "auxiliary winding open",
-              0.02,
-              (state, s) -> {
-                state.auxiliary = OPEN;
-                state.current = BLOCKED;
-                state.hums = 0.9;
-              },
-              renew));
+                  "auxiliary-open",
+                  id,
+                  "auxiliary winding open",
+                  0.02,
+                  (state, s) -> {
+                    state.auxiliary = MotorState.OPEN;
+                    state.doesNotStart(0.9);
+                  },
+                  renew)
+              .wearing(Ageing.WINDING));
     }
     known.add(
         known(
@@ -105,46 +103,49 @@ final class MotorFaults {
   private static void addMechanics(List<Known<MotorState>> known, String id) {
     known.add(
         known(
-            "seized",
-            id,
-            "bearing stiff or seized",
-            0.05,
-            (state, s) -> {
-              state.stiffness = 0.3 + 0.65 * s;
-              state.current *= 1 + (BLOCKED - 1) * s * s;
-              state.hums = Math.max(state.hums, 0.05 + 0.88 * s * s);
-            },
-            freeBearing(id),
-            renewMotor(id)));
+                "seized",
+                id,
+                "bearing stiff or seized",
+                0.05,
+                (state, s) -> {
+                  state.stiffness = 0.3 + 0.65 * s;
+                  state.current *= 1 + (MotorState.BLOCKED - 1) * s * s;
+                  state.hums = Math.max(state.hums, 0.05 + 0.88 * s * s);
+                },
+                freeBearing(id),
+                renewMotor(id))
+            .wearing(Ageing.BEARING));
   }
 
   private static void addCapacitor(List<Known<MotorState>> known, String id) {
     Remedy renew = renewCapacitor(id);
     known.add(
         known(
-            "weak",
-            id,
-            "capacitor weak",
-            0.08,
-            (state, s) -> {
-              state.capacitance *= 1 - 0.8 * s;
-              state.hums = Math.max(state.hums, 0.05 + 0.85 * s);
-              state.swollen = 0.2;
-            },
-            renew));
+                "weak",
+                id,
+                "capacitor weak",
+                0.08,
+                (state, s) -> {
+                  state.capacitance *= 1 - 0.8 * s;
+                  state.hums = Math.max(state.hums, 0.05 + 0.85 * s);
+                  state.swollen = 0.2;
+                },
+                renew)
+            .wearing(Ageing.CAPACITOR));
     known.add(
         known(
-            "open",
-            id,
-            "capacitor open",
-            0.03,
-            (state, s) -> {
-              state.capacitance = 1e-3;
-              state.current = BLOCKED;
-              state.hums = 0.92;
-              state.swollen = 0.35;
-            },
-            renew));
+                "open",
+                id,
+                "capacitor open",
+                0.03,
+                (state, s) -> {
+                  state.capacitance = 1e-3;
+                  state.doesNotStart(0.92);
+                  state.swollen = 0.35;
+                },
+                renew)
+            .apartFrom("weak")
+            .wearing(Ageing.CAPACITOR));
   }
 
   private static Remedy renewMotor(String component) {

@@ -66,6 +66,7 @@ public final class MotorModel {
     return new StateModel<>(
         motor.id(),
         MotorState::new,
+        List.of(),
         MotorFaults.of(motor, hasAuxiliary(), capacitor),
         questions(),
         this::answer);

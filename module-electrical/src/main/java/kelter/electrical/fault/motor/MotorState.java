@@ -5,6 +5,12 @@ package kelter.electrical.fault.motor;
  */
 final class MotorState {
 
+  /** An open winding, as a factor of its resistance: any number that ends at the span. */
+  static final double OPEN = 1e9;
+
+  /** Current of a blocked rotor over the rated one; from memory. */
+  static final double BLOCKED = 4;
+
   /** A motor in order against earth, Ohm; from memory. */
   private static final double HEALTHY_INSULATION = 3e8;
 
@@ -33,6 +39,21 @@ final class MotorState {
   double burntSmell = 0.02;
   double swollen = 0.02;
   double wet = 0.04;
+
+  /**
+   * Nothing turns the field: it hums at the current of a blocked rotor, or, with the main winding
+   * open too, no current flows at all.
+   */
+  void doesNotStart(double humming) {
+    if (main == OPEN) {
+      current = 0;
+      silent = 0.95;
+      hums = 0.02;
+    } else {
+      current = Math.max(current, BLOCKED);
+      hums = humming;
+    }
+  }
 
   double insulation() {
     return 1 / (1 / HEALTHY_INSULATION + 1 / leak);

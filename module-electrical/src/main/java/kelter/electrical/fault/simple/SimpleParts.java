@@ -22,13 +22,15 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.component.MotorKinds;
 import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.conductor.CopperResistance;
+import kelter.electrical.fault.Ageing;
 import kelter.electrical.fault.StateModel;
 import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.fault.StateModel.Known;
 
 /**
- * Models of parts whose faults show in one resistance, and in what is felt, heard or smelt of it.
+ * Models of parts whose faults show in one resistance, and in what is felt, heard or smelt of it. A
+ * resistance is either too high or open, so that two faults of one part are never there together.
  * The chances are from memory.
  */
 public final class SimpleParts {
@@ -106,17 +108,20 @@ public final class SimpleParts {
                 : state -> new Forecast(state.resistance, 0.6),
         List.of(
             new Known<State>(
-                fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
-                (state, s) -> {
-                  state.resistance = FIRST_EARTH * Math.pow(70, s);
-                  state.noticed = 0.03 + 0.15 * s;
-                }),
+                    fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
+                    (state, s) -> {
+                      state.resistance = FIRST_EARTH * Math.pow(70, s);
+                      state.noticed = 0.03 + 0.15 * s;
+                    })
+                .wearing(Ageing.WIRE),
             new Known<State>(
-                fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
-                (state, s) -> {
-                  state.resistance = OPEN;
-                  state.noticed = 0.5;
-                })));
+                    fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
+                    (state, s) -> {
+                      state.resistance = OPEN;
+                      state.noticed = 0.5;
+                    })
+                .apartFrom("earth-poor")
+                .wearing(Ageing.WIRE)));
   }
 
   private static FaultModel doorSwitch(Component part) {
@@ -132,17 +137,25 @@ public final class SimpleParts {
                 : state -> new Forecast(state.resistance, 0.7),
         List.of(
             new Known<State>(
-                fault("contact-burnt", part.id(), "contact of the door switch burnt", 0.03, renew),
-                (state, s) -> {
-                  state.resistance = FIRST_BURNT * Math.pow(60, s);
-                  state.noticed = 0.1 + 0.6 * s;
-                }),
+                    fault(
+                        "contact-burnt",
+                        part.id(),
+                        "contact of the door switch burnt",
+                        0.03,
+                        renew),
+                    (state, s) -> {
+                      state.resistance = FIRST_BURNT * Math.pow(60, s);
+                      state.noticed = 0.1 + 0.6 * s;
+                    })
+                .wearing(Ageing.CONTACT),
             new Known<State>(
-                fault("contact-open", part.id(), "door switch does not close", 0.05, renew),
-                (state, s) -> {
-                  state.resistance = OPEN;
-                  state.noticed = 0.95;
-                })));
+                    fault("contact-open", part.id(), "door switch does not close", 0.05, renew),
+                    (state, s) -> {
+                      state.resistance = OPEN;
+                      state.noticed = 0.95;
+                    })
+                .apartFrom("contact-burnt")
+                .wearing(Ageing.CONTACT)));
   }
 
   private static Optional<FaultModel> solenoid(Component part) {
@@ -171,12 +184,13 @@ public final class SimpleParts {
                               state.smells = 0.15 + 0.65 * s;
                             }),
                         new Known<State>(
-                            fault("coil-open", part.id(), "coil open", 0.04, renew),
-                            (state, s) -> {
-                              state.resistance = OPEN;
-                              state.noticed = 0.95;
-                              state.smells = Math.max(state.smells, 0.15);
-                            }))));
+                                fault("coil-open", part.id(), "coil open", 0.04, renew),
+                                (state, s) -> {
+                                  state.resistance = OPEN;
+                                  state.noticed = 0.95;
+                                  state.smells = Math.max(state.smells, 0.15);
+                                })
+                            .apartFrom("coil-shorted"))));
   }
 
   private static Answer<State> solenoid(Question question) {
@@ -199,6 +213,7 @@ public final class SimpleParts {
     return new StateModel<>(
         part.id(),
         () -> new State(normal),
+        List.of(),
         known,
         observables.stream()
             .map(observable -> new Question(part.id(), observable, Conditions.NONE))

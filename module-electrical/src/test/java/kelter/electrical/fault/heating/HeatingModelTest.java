@@ -45,9 +45,13 @@ class HeatingModelTest {
     return models.get(0);
   }
 
+  private static double[] none(FaultModel model) {
+    return new double[model.faults().size() + model.shared().size()];
+  }
+
   private static double[][] forecast(FaultModel model, String fault, double severity) {
-    double[] severities = new double[model.faults().size()];
-    for (int i = 0; i < severities.length; i++) {
+    double[] severities = none(model);
+    for (int i = 0; i < model.faults().size(); i++) {
       severities[i] = model.faults().get(i).key().equals(fault) ? severity : 0;
     }
     int n = model.questions().size();
@@ -199,9 +203,7 @@ class HeatingModelTest {
             new kelter.core.job.Conditions(
                 Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE))));
     double[] value = new double[1];
-    model
-        .forecaster(List.of(at207))
-        .forecast(new double[model.faults().size()], value, new double[1]);
+    model.forecaster(List.of(at207)).forecast(none(model), value, new double[1]);
     assertEquals(0.81 * 2000, value[0], 10);
   }
 

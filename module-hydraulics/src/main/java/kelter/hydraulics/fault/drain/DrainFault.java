@@ -5,6 +5,7 @@ import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
+import kelter.hydraulics.fault.Ageing;
 
 /**
  * What can be wrong on the way of the water out. The severity of each runs from 0 to 1; what a
@@ -16,46 +17,66 @@ enum DrainFault {
       "passages-blocked",
       "vane passages of the drain pump blocked",
       0.09,
+      Ageing.NONE,
       r -> List.of(r.cleanPump(), r.renewPump())),
   /** The impeller slips on its shaft, or its vanes are worn away. */
   IMPELLER_SLIPS(
       "impeller-slips",
       "impeller of the drain pump worn or slipping on its shaft",
       0.03,
+      Ageing.IMPELLER,
       r -> List.of(r.renewPump())),
   /** Water runs back inside the pump past a worn clearance or cover. */
   INTERNAL_LEAK(
       "internal-leak",
       "water runs back inside the drain pump (clearance or cover)",
       0.015,
+      Ageing.CLEARANCE,
       r -> List.of(r.renewPump())),
   /** A bearing or the shaft seal drags. */
-  DRAG("drag", "bearing or seal of the drain pump drags", 0.03, r -> List.of(r.renewPump())),
+  DRAG(
+      "drag",
+      "bearing or seal of the drain pump drags",
+      0.03,
+      Ageing.BEARING,
+      r -> List.of(r.renewPump())),
   /** The strainer or trap before the pump is clogged. */
   STRAINER_CLOGGED(
       "strainer-clogged",
       "strainer before the drain pump clogged",
       0.08,
+      Ageing.NONE,
       r -> List.of(r.cleanStrainer())),
   /** The hose is clogged, kinked or squeezed. */
   HOSE_CLOGGED(
       "hose-clogged",
       "drain hose clogged or kinked",
       0.07,
+      Ageing.NONE,
       r -> List.of(r.clearHose(), r.renewHose())),
   /** The outlet is higher than it should be. */
-  LIFT_TOO_HIGH("lift-too-high", "drain hose laid too high", 0.02, r -> List.of(r.lowerHose())),
+  LIFT_TOO_HIGH(
+      "lift-too-high", "drain hose laid too high", 0.02, Ageing.NONE, r -> List.of(r.lowerHose())),
   /** The check valve does not open. */
   VALVE_SHUT(
-      "valve-shut", "check valve stuck shut", 0.02, r -> List.of(r.cleanValve(), r.renewValve())),
+      "valve-shut",
+      "check valve stuck shut",
+      0.02,
+      Ageing.NONE,
+      r -> List.of(r.cleanValve(), r.renewValve())),
   /** The check valve does not close. */
   VALVE_OPEN(
-      "valve-open", "check valve stuck open", 0.02, r -> List.of(r.cleanValve(), r.renewValve())),
+      "valve-open",
+      "check valve stuck open",
+      0.02,
+      Ageing.NONE,
+      r -> List.of(r.cleanValve(), r.renewValve())),
   /** The hose is off, split or leaks. */
   HOSE_LEAKS(
       "hose-leaks",
       "drain hose off its nozzle, split or leaking",
       0.02,
+      Ageing.RUBBER,
       r -> List.of(r.tightenHose(), r.renewHose()));
 
   private static final Source PRIOR =
@@ -70,13 +91,19 @@ enum DrainFault {
   private final String id;
   private final String title;
   private final double prior;
+  private final Ageing ageing;
   private final Function<DrainRemedies, List<Remedy>> remedies;
 
   DrainFault(
-      String id, String title, double prior, Function<DrainRemedies, List<Remedy>> remedies) {
+      String id,
+      String title,
+      double prior,
+      Ageing ageing,
+      Function<DrainRemedies, List<Remedy>> remedies) {
     this.id = id;
     this.title = title;
     this.prior = prior;
+    this.ageing = ageing;
     this.remedies = remedies;
   }
 
@@ -88,13 +115,19 @@ enum DrainFault {
    * @return the fault
    */
   Fault on(String component, boolean curveKnown) {
-    return new Fault(
-        id,
-        component,
-        title,
-        prior,
-        curveKnown ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
-        remedies.apply(new DrainRemedies(component)));
+    return ageing.of(
+        new Fault(
+            id,
+            component,
+            title,
+            prior,
+            curveKnown ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+            remedies.apply(new DrainRemedies(component))));
+  }
+
+  /** Whether the fault at a place is the way the check valve is stuck. */
+  static boolean isOfValve(int place) {
+    return place == VALVE_SHUT.ordinal() || place == VALVE_OPEN.ordinal();
   }
 
   /**

@@ -1,6 +1,7 @@
 package kelter.hydraulics.fault.drain;
 
 import java.util.List;
+import java.util.Set;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Conditions;
@@ -26,12 +27,31 @@ final class DrainForecaster implements Forecaster {
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
   private static final double LIFT_OF_A_USUAL_HOSE = 0.2; // m; judgement
 
+  /** What can be told without solving the operating point. */
+  private static final Set<String> ASIDE =
+      Set.of(
+          "head",
+          "returned-volume",
+          "lift",
+          "noise",
+          "debris",
+          "strainer",
+          "turns",
+          "impeller-loose",
+          "hose-narrowed",
+          "valve-hangs",
+          "water-outside",
+          "water-returns");
+
   private final DrainPath path;
   private final List<Question> questions;
   private final double[] viscosity;
   private final Supply[] supply;
   private final double[] atFlow;
+  private final boolean[] atPoint;
+  private final double strength;
   private final double[] inOrder;
+  private final double[] share;
 
   DrainForecaster(DrainPath path, List<Question> questions) {
     this.path = path;
@@ -46,29 +66,57 @@ final class DrainForecaster implements Forecaster {
       supply[i] = path.rated().supply(conditions);
       atFlow[i] = conditions.si("flow", 0);
     }
+    this.atPoint = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      atPoint[i] = !ASIDE.contains(questions.get(i).observable().id());
+    }
+    this.strength = strength(path);
     this.inOrder = new double[count];
-    values(new double[DrainFault.values().length], inOrder);
+    this.share = new double[count];
+    double[] state = new double[DrainFault.values().length + 1];
+    values(state, inOrder);
+    state[DrainFault.values().length] = 1;
+    double[] stronger = new double[count];
+    values(state, stronger);
+    for (int i = 0; i < count; i++) {
+      double whole = share(questions.get(i).observable().id());
+      double moved = inOrder[i] == 0 ? 0 : stronger[i] / inOrder[i] - 1;
+      share[i] = ModelSpread.left(whole, moved);
+    }
+  }
+
+  /** How far pumps of this kind differ in strength, told as the head at no flow, ratio. */
+  static double strength(DrainPath path) {
+    return ModelSpread.ofThePump(headShare(path));
   }
 
   @Override
   public void forecast(double[] severity, double[] value, double[] spread) {
     values(severity, value);
     for (int i = 0; i < value.length; i++) {
-      spread[i] = spread(questions.get(i).observable().id(), value[i], inOrder[i]);
+      spread[i] = spread(i, value[i]);
     }
   }
 
   private void values(double[] severity, double[] value) {
     DrainState state = DrainState.of(path, severity);
-    PumpSet pump = path.pump().in(state.condition());
+    PumpSet pump = pump(severity[DrainFault.values().length]).in(state.condition());
     OperatingPoint point = null;
     for (int i = 0; i < value.length; i++) {
       if (i == 0 || viscosity[i] != viscosity[i - 1] || !same(supply[i], supply[i - 1])) {
         pump = pump.on(supply[i]);
+        point = null;
+      }
+      if (point == null && atPoint[i]) {
         point = pump.against(state.circuit(), viscosity[i]);
       }
       value[i] = value(i, severity, state, pump, point);
     }
+  }
+
+  private PumpSet pump(double deviate) {
+    PumpSet usual = path.pump();
+    return deviate == 0 ? usual : usual.stronger(Math.pow(1 + strength, deviate));
   }
 
   private static boolean same(Supply one, Supply other) {
@@ -103,26 +151,40 @@ final class DrainForecaster implements Forecaster {
     return HoseBackflow.volume(path.hose().bore(), path.hose().length());
   }
 
-  private double spread(String observable, double value, double healthy) {
+  /** The whole spread of machines in order, as a ratio of the figure. */
+  private double share(String observable) {
     return switch (observable) {
-      case "head" -> ModelSpread.of(value, healthy, headShare(), headFloor());
-      case "outlet-head", "hose-head" ->
-          ModelSpread.of(value, healthy, headShare(), Math.hypot(headFloor(), liftFloor()));
-      case "flow" -> ModelSpread.of(value, healthy, flowShare(), FLOW_FLOOR);
-      case "drain-time" -> ModelSpread.of(value, healthy, flowShare(), TIME_FLOOR);
-      case "power" -> ModelSpread.of(value, healthy, ModelSpread.POWER, POWER_FLOOR);
-      case "current" -> ModelSpread.of(value, healthy, ModelSpread.CURRENT, CURRENT_FLOOR);
+      case "head", "outlet-head", "hose-head" -> headShare(path);
+      case "flow", "drain-time" -> flowShare();
+      case "power" -> ModelSpread.POWER;
+      case "current" -> ModelSpread.CURRENT;
+      default -> 0;
+    };
+  }
+
+  private double spread(int i, double value) {
+    return switch (questions.get(i).observable().id()) {
+      case "head" -> figure(i, value, headFloor());
+      case "outlet-head", "hose-head" -> figure(i, value, Math.hypot(headFloor(), liftFloor()));
+      case "flow" -> figure(i, value, FLOW_FLOOR);
+      case "drain-time" -> figure(i, value, TIME_FLOOR);
+      case "power" -> figure(i, value, POWER_FLOOR);
+      case "current" -> figure(i, value, CURRENT_FLOOR);
       case "returned-volume" -> RETURNED_SHARE * content();
       case "lift" -> LIFT_SPREAD;
       default -> ModelSpread.GRADE;
     };
   }
 
+  private double figure(int i, double value, double floor) {
+    return ModelSpread.of(value, inOrder[i], share[i], floor);
+  }
+
   private double liftFloor() {
     return path.hoseKnown() ? LIFT_SPREAD : LIFT_OF_A_USUAL_HOSE;
   }
 
-  private double headShare() {
+  private static double headShare(DrainPath path) {
     return path.curveKnown() ? ModelSpread.HEAD : ModelSpread.HEAD_OF_A_TYPICAL_PUMP;
   }
 

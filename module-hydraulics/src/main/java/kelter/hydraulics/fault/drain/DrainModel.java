@@ -8,10 +8,12 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
 import kelter.core.problem.InputException;
+import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.DrainPumpKind;
 
@@ -23,6 +25,10 @@ import kelter.hydraulics.part.DrainPumpKind;
  * @param path the pump and hose in order
  */
 public record DrainModel(String component, DrainPath path) implements FaultModel {
+
+  private static final Source STRENGTH =
+      Source.commonPractice(
+          "four fifths of the variance of the head between pumps of one kind are the pump's own");
 
   /**
    * The model of a drain pump.
@@ -48,6 +54,12 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
         .toList();
   }
 
+  /** A check valve that is stuck shut is not stuck open. */
+  @Override
+  public boolean mayMeet(int one, int other) {
+    return one == other || !DrainFault.isOfValve(one) || !DrainFault.isOfValve(other);
+  }
+
   @Override
   public List<Question> questions() {
     List<Question> questions = new ArrayList<>();
@@ -67,6 +79,20 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
       return path.current().isPresent();
     }
     return !observable.id().equals(DrainPumpKind.DRAIN_TIME.id()) || path.drainVolume().isPresent();
+  }
+
+  /**
+   * The strength of this very pump moves its head, its flow rate and all that follows from them.
+   * What mains and water do to a pump at work is less than a quarter of what pumps differ.
+   */
+  @Override
+  public List<SharedQuantity> shared() {
+    long percent = Math.round(100 * DrainForecaster.strength(path));
+    return List.of(
+        new SharedQuantity(
+            "pump-strength",
+            "strength of this pump among its kind, " + percent + " % of its head at no flow",
+            STRENGTH));
   }
 
   @Override

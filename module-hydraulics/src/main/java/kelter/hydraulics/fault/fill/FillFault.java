@@ -5,6 +5,7 @@ import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
+import kelter.hydraulics.fault.Ageing;
 
 /**
  * What can be wrong on the way of the water in. The severity of each runs from 0 to 1; what a
@@ -13,26 +14,42 @@ import kelter.core.source.Source;
 enum FillFault {
   /** The screens in hose and valve are clogged. */
   SCREEN_CLOGGED(
-      "screen-clogged", "screen of the inlet valve clogged", 0.06, r -> List.of(r.cleanScreen())),
+      "screen-clogged",
+      "screen of the inlet valve clogged",
+      0.06,
+      Ageing.DEPOSIT,
+      r -> List.of(r.cleanScreen())),
   /** The valve does not open wholly. */
   VALVE_WEAK(
       "valve-weak",
       "inlet valve does not open wholly (diaphragm, pilot hole, weak pull)",
       0.04,
+      Ageing.RUBBER,
       r -> List.of(r.renewValve())),
   /** The supply is weak. */
-  SUPPLY_WEAK("supply-weak", "supply too weak or tap half shut", 0.05, r -> List.of(r.setSupply())),
+  SUPPLY_WEAK(
+      "supply-weak",
+      "supply too weak or tap half shut",
+      0.05,
+      Ageing.NONE,
+      r -> List.of(r.setSupply())),
   /** The supply is strong. */
   SUPPLY_STRONG(
-      "supply-strong", "pressure of the supply too high", 0.02, r -> List.of(r.reducePressure())),
+      "supply-strong",
+      "pressure of the supply too high",
+      0.02,
+      Ageing.NONE,
+      r -> List.of(r.reducePressure())),
   /** The hose is kinked. */
   HOSE_KINKED(
       "hose-kinked",
       "fill hose kinked or its stop valve tripped",
       0.03,
+      Ageing.NONE,
       r -> List.of(r.straightenHose(), r.renewHose())),
   /** The valve does not close. */
-  LEAKS_BY("leaks-by", "inlet valve does not close", 0.02, r -> List.of(r.renewValve()));
+  LEAKS_BY(
+      "leaks-by", "inlet valve does not close", 0.02, Ageing.RUBBER, r -> List.of(r.renewValve()));
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -42,12 +59,19 @@ enum FillFault {
   private final String id;
   private final String title;
   private final double prior;
+  private final Ageing ageing;
   private final Function<FillRemedies, List<Remedy>> remedies;
 
-  FillFault(String id, String title, double prior, Function<FillRemedies, List<Remedy>> remedies) {
+  FillFault(
+      String id,
+      String title,
+      double prior,
+      Ageing ageing,
+      Function<FillRemedies, List<Remedy>> remedies) {
     this.id = id;
     this.title = title;
     this.prior = prior;
+    this.ageing = ageing;
     this.remedies = remedies;
   }
 
@@ -58,8 +82,13 @@ enum FillFault {
    * @return the fault
    */
   Fault on(String component) {
-    return new Fault(
-        id, component, title, prior, PRIOR, remedies.apply(new FillRemedies(component)));
+    return ageing.of(
+        new Fault(id, component, title, prior, PRIOR, remedies.apply(new FillRemedies(component))));
+  }
+
+  /** Whether the fault at a place is the pressure of the supply. */
+  static boolean isOfSupply(int place) {
+    return place == SUPPLY_WEAK.ordinal() || place == SUPPLY_STRONG.ordinal();
   }
 
   /**

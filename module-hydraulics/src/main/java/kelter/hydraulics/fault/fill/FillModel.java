@@ -7,8 +7,10 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.source.Source;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.Symptom;
 import kelter.hydraulics.fill.FillPath;
@@ -28,12 +30,24 @@ public record FillModel(String component, FillState order) implements FaultModel
   private static final double PRESSURE_SHARE = 0.08; // ratio, from day to day; judgement
   private static final double HOUSE_SHARE = 0.25; // ratio, from house to house; judgement
   private static final double PRESSURE_FLOOR = 5000; // Pa
+  private static final double WHILE_READING = 0.03; // ratio, others draw water; judgement
   private static final double TAP_SHARE = 0.15; // ratio; judgement
   private static final double REGULATOR_SHARE = 0.15 / Math.sqrt(3); // ratio; from memory
   private static final double NOTHING = 0.12; // place of a screen in order on a scale from 0 to 1
   private static final double DEBRIS = 0.82;
   private static final double BANGING = 650_000; // Pa at which half of all owners complain
+
+  private static final SharedQuantity DAY =
+      supply("8 % from day to day", "the pressure of one supply varies by 8 % from day to day");
+  private static final SharedQuantity HOUSE =
+      supply("25 % from house to house", "pressures of houses differ by 25 %");
+
   private static final Water COLD = Water.at(Water.FREEZING + 15);
+
+  private static SharedQuantity supply(String spread, String rule) {
+    return new SharedQuantity(
+        "supply-pressure", "pressure of the water supply, " + spread, Source.commonPractice(rule));
+  }
 
   /**
    * The model of an inlet valve.
@@ -56,6 +70,12 @@ public record FillModel(String component, FillState order) implements FaultModel
     return Arrays.stream(FillFault.values()).map(fault -> fault.on(component)).toList();
   }
 
+  /** A supply is not too weak and too strong at once. */
+  @Override
+  public boolean mayMeet(int one, int other) {
+    return one == other || !FillFault.isOfSupply(one) || !FillFault.isOfSupply(other);
+  }
+
   @Override
   public List<Question> questions() {
     return InletValveKind.KIND.observables().stream()
@@ -63,12 +83,30 @@ public record FillModel(String component, FillState order) implements FaultModel
         .toList();
   }
 
+  /** The pressure of the supply moves pressure, tap and, without a regulator, filling together. */
+  @Override
+  public List<SharedQuantity> shared() {
+    return List.of(order.pressureKnown() ? DAY : HOUSE);
+  }
+
+  private double pressureShare() {
+    return order.pressureKnown() ? PRESSURE_SHARE : HOUSE_SHARE;
+  }
+
+  /** What is left of the spread of a tap: its flow goes with the root of the pressure. */
+  private double tapShare() {
+    double bySupply = pressureShare() / 2;
+    return Math.sqrt(TAP_SHARE * TAP_SHARE - bySupply * bySupply);
+  }
+
   @Override
   public Forecaster forecaster(List<Question> questions) {
     List<Question> asked = List.copyOf(questions);
     double usual = order.path().flow(COLD);
+    double share = pressureShare();
+    int deviate = FillFault.values().length;
     return (severity, value, spread) -> {
-      FillPath path = order.with(severity);
+      FillPath path = order.with(severity, Math.pow(1 + share, severity[deviate]));
       double flow = path.flow(COLD);
       for (int i = 0; i < value.length; i++) {
         answer(asked.get(i).observable().id(), i, severity, path, flow, usual, value, spread);
@@ -93,12 +131,11 @@ public record FillModel(String component, FillState order) implements FaultModel
       }
       case "static-pressure" -> {
         value[i] = path.staticPressure();
-        double share = order.pressureKnown() ? PRESSURE_SHARE : HOUSE_SHARE;
-        spread[i] = PRESSURE_FLOOR + share * value[i];
+        spread[i] = PRESSURE_FLOOR + WHILE_READING * value[i];
       }
       case "tap-flow" -> {
         value[i] = path.tapFlow();
-        spread[i] = FLOW_FLOOR + TAP_SHARE * value[i];
+        spread[i] = FLOW_FLOOR + tapShare() * value[i];
       }
       case "screen" ->
           value[i] = Symptom.grade(NOTHING + DEBRIS * FillFault.SCREEN_CLOGGED.in(severity));

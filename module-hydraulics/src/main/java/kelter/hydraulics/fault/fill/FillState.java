@@ -75,10 +75,11 @@ public record FillState(FillPath path, boolean pressureKnown) {
    * This way with its faults.
    *
    * @param severity the severities in the order of the faults
+   * @param supply the pressure of a supply in order that day by the usual one, ratio
    * @return the way in that state
    */
-  FillPath with(double[] severity) {
-    double pressure = pressureShare(severity);
+  FillPath with(double[] severity, double supply) {
+    double pressure = supply * pressureShare(severity);
     double loss =
         clogged(FillFault.SCREEN_CLOGGED.in(severity))
             + clogged(FillFault.HOSE_KINKED.in(severity));

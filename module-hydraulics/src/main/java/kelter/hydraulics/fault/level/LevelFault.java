@@ -5,6 +5,7 @@ import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
+import kelter.hydraulics.fault.Ageing;
 
 /**
  * What can be wrong with the measuring of the level. The severity of each runs from 0 to 1; what a
@@ -13,17 +14,32 @@ import kelter.core.source.Source;
 enum LevelFault {
   /** The trap or its passage is clogged. */
   TRAP_CLOGGED(
-      "trap-clogged", "air trap of the level sensor clogged", 0.04, r -> List.of(r.cleanTrap())),
+      "trap-clogged",
+      "air trap of the level sensor clogged",
+      0.04,
+      Ageing.DEPOSIT,
+      r -> List.of(r.cleanTrap())),
   /** Tube, trap or sensor lose air. */
   TUBE_LEAKS(
       "tube-leaks",
       "tube or trap of the level sensor leaks air",
       0.04,
+      Ageing.RUBBER,
       r -> List.of(r.renewTube())),
   /** The sensor shows more than there is. */
-  DRIFTS_HIGH("drifts-high", "level sensor shows too much", 0.015, r -> List.of(r.renewSensor())),
+  DRIFTS_HIGH(
+      "drifts-high",
+      "level sensor shows too much",
+      0.015,
+      Ageing.SENSOR,
+      r -> List.of(r.renewSensor())),
   /** The sensor shows less than there is. */
-  DRIFTS_LOW("drifts-low", "level sensor shows too little", 0.015, r -> List.of(r.renewSensor()));
+  DRIFTS_LOW(
+      "drifts-low",
+      "level sensor shows too little",
+      0.015,
+      Ageing.SENSOR,
+      r -> List.of(r.renewSensor()));
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -33,13 +49,19 @@ enum LevelFault {
   private final String id;
   private final String title;
   private final double prior;
+  private final Ageing ageing;
   private final Function<LevelRemedies, List<Remedy>> remedies;
 
   LevelFault(
-      String id, String title, double prior, Function<LevelRemedies, List<Remedy>> remedies) {
+      String id,
+      String title,
+      double prior,
+      Ageing ageing,
+      Function<LevelRemedies, List<Remedy>> remedies) {
     this.id = id;
     this.title = title;
     this.prior = prior;
+    this.ageing = ageing;
     this.remedies = remedies;
   }
 
@@ -50,8 +72,14 @@ enum LevelFault {
    * @return the fault
    */
   Fault on(String component) {
-    return new Fault(
-        id, component, title, prior, PRIOR, remedies.apply(new LevelRemedies(component)));
+    return ageing.of(
+        new Fault(
+            id, component, title, prior, PRIOR, remedies.apply(new LevelRemedies(component))));
+  }
+
+  /** Whether the fault at a place is a drift of the sensor. */
+  static boolean isDrift(int place) {
+    return place == DRIFTS_HIGH.ordinal() || place == DRIFTS_LOW.ordinal();
   }
 
   /**

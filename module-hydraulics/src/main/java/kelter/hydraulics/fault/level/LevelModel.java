@@ -91,6 +91,12 @@ public record LevelModel(
     return Arrays.stream(LevelFault.values()).map(fault -> fault.on(component)).toList();
   }
 
+  /** A sensor does not show too much and too little at once. */
+  @Override
+  public boolean mayMeet(int one, int other) {
+    return one == other || !LevelFault.isDrift(one) || !LevelFault.isDrift(other);
+  }
+
   @Override
   public List<Question> questions() {
     return LevelSensorKind.KIND.observables().stream()

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
+import kelter.hydraulics.fault.Ageing;
 
 /**
  * What can be wrong in the circuit of the wash water. The severity of each runs from 0 to 1; what a
@@ -16,45 +17,59 @@ enum WashFault {
       "passages-blocked",
       "vane passages of the wash pump blocked",
       0.04,
+      Ageing.NONE,
       r -> List.of(r.cleanPump(), r.renewImpeller(), r.renewPump())),
   /** The impeller slips on its shaft, or its vanes are worn away. */
   IMPELLER_SLIPS(
       "impeller-slips",
       "impeller of the wash pump worn or slipping on its shaft",
       0.02,
+      Ageing.IMPELLER,
       r -> List.of(r.renewImpeller(), r.renewPump())),
   /** Water runs back inside the pump past a worn clearance. */
   INTERNAL_LEAK(
       "internal-leak",
       "water runs back inside the wash pump (clearance or cover)",
       0.03,
+      Ageing.CLEARANCE,
       r -> List.of(r.renewImpeller(), r.renewPump())),
   /** A bearing or the shaft seal drags. */
   DRAG(
       "drag",
       "bearing or seal of the wash pump drags",
       0.04,
+      Ageing.BEARING,
       r -> List.of(r.renewSeal(), r.renewPump())),
   /** Too little water, so that the pump draws air. */
   LOW_WATER(
-      "low-water", "too little water: the wash pump draws air", 0.07, r -> List.of(r.setLevel())),
+      "low-water",
+      "too little water: the wash pump draws air",
+      0.07,
+      Ageing.NONE,
+      r -> List.of(r.setLevel())),
   /** Jets are closed by scale or debris. */
-  JETS_CLOGGED("jets-clogged", "jets clogged", 0.07, r -> List.of(r.cleanJets())),
+  JETS_CLOGGED("jets-clogged", "jets clogged", 0.07, Ageing.DEPOSIT, r -> List.of(r.cleanJets())),
   /** The filter before the pump is clogged. */
   INLET_CLOGGED(
       "inlet-clogged",
       "filter or inlet of the wash pump clogged",
       0.07,
+      Ageing.NONE,
       r -> List.of(r.cleanFilter())),
   /** The motor turns too slowly by itself. */
   SLOW(
       "slow",
       "motor of the wash pump slow (capacitor, winding or control)",
       0.03,
+      Ageing.CAPACITOR,
       r -> List.of(r.renewCapacitor(), r.renewPump())),
   /** Water escapes before the jets. */
   PASSAGE_LEAKS(
-      "passage-leaks", "water escapes between pump and jets", 0.02, r -> List.of(r.renewPassage()));
+      "passage-leaks",
+      "water escapes between pump and jets",
+      0.02,
+      Ageing.RUBBER,
+      r -> List.of(r.renewPassage()));
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -68,12 +83,19 @@ enum WashFault {
   private final String id;
   private final String title;
   private final double prior;
+  private final Ageing ageing;
   private final Function<WashRemedies, List<Remedy>> remedies;
 
-  WashFault(String id, String title, double prior, Function<WashRemedies, List<Remedy>> remedies) {
+  WashFault(
+      String id,
+      String title,
+      double prior,
+      Ageing ageing,
+      Function<WashRemedies, List<Remedy>> remedies) {
     this.id = id;
     this.title = title;
     this.prior = prior;
+    this.ageing = ageing;
     this.remedies = remedies;
   }
 
@@ -85,13 +107,14 @@ enum WashFault {
    * @return the fault
    */
   Fault on(String component, boolean known) {
-    return new Fault(
-        id,
-        component,
-        title,
-        prior,
-        known ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
-        remedies.apply(new WashRemedies(component)));
+    return ageing.of(
+        new Fault(
+            id,
+            component,
+            title,
+            prior,
+            known ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+            remedies.apply(new WashRemedies(component))));
   }
 
   /**

@@ -1,6 +1,7 @@
 package kelter.hydraulics.fault.wash;
 
 import java.util.List;
+import java.util.Set;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Conditions;
@@ -29,12 +30,29 @@ final class WashForecaster implements Forecaster {
   private static final double ARM_SHARE = 0.15; // ratio; judgement
   private static final double ARM_DRIVE = 0.5; // share of its speed that all jets closed would cost
 
+  /** What can be told without solving the operating point. */
+  private static final Set<String> ASIDE =
+      Set.of(
+          "head",
+          "level",
+          "jets-closed",
+          "noise",
+          "pressure-swings",
+          "filter",
+          "debris",
+          "turns",
+          "impeller-loose",
+          "passage-leaks");
+
   private final WashCircuit wash;
   private final List<Question> questions;
   private final Water[] water;
   private final Supply[] supply;
   private final double[] atFlow;
+  private final boolean[] atPoint;
+  private final double strength;
   private final double[] inOrder;
+  private final double[] share;
 
   WashForecaster(WashCircuit wash, List<Question> questions) {
     this.wash = wash;
@@ -49,29 +67,57 @@ final class WashForecaster implements Forecaster {
       supply[i] = wash.rated().supply(conditions);
       atFlow[i] = conditions.si("flow", 0);
     }
+    this.atPoint = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      atPoint[i] = !ASIDE.contains(questions.get(i).observable().id());
+    }
+    this.strength = strength(wash);
     this.inOrder = new double[count];
-    values(new double[WashFault.values().length], inOrder);
+    this.share = new double[count];
+    double[] state = new double[WashFault.values().length + 1];
+    values(state, inOrder);
+    state[WashFault.values().length] = 1;
+    double[] stronger = new double[count];
+    values(state, stronger);
+    for (int i = 0; i < count; i++) {
+      double whole = share(questions.get(i).observable().id());
+      double moved = inOrder[i] == 0 ? 0 : stronger[i] / inOrder[i] - 1;
+      share[i] = ModelSpread.left(whole, moved);
+    }
+  }
+
+  /** How far pumps of this kind differ in strength, told as the head at no flow, ratio. */
+  static double strength(WashCircuit wash) {
+    return ModelSpread.ofThePump(headShare(wash));
   }
 
   @Override
   public void forecast(double[] severity, double[] value, double[] spread) {
     values(severity, value);
     for (int i = 0; i < value.length; i++) {
-      spread[i] = spread(questions.get(i).observable().id(), value[i], inOrder[i]);
+      spread[i] = spread(i, value[i]);
     }
   }
 
   private void values(double[] severity, double[] value) {
     WashState state = WashState.of(wash, severity);
-    PumpSet pump = wash.pump().in(state.condition());
+    PumpSet pump = pump(severity[WashFault.values().length]).in(state.condition());
     OperatingPoint point = null;
     for (int i = 0; i < value.length; i++) {
       if (i == 0 || !sameAsBefore(i)) {
         pump = pump.on(supply[i]);
+        point = null;
+      }
+      if (point == null && atPoint[i]) {
         point = pump.against(state.circuit(), water[i].kinematicViscosity());
       }
       value[i] = value(i, severity, state, pump, point);
     }
+  }
+
+  private PumpSet pump(double deviate) {
+    PumpSet usual = wash.pump();
+    return deviate == 0 ? usual : usual.stronger(Math.pow(1 + strength, deviate));
   }
 
   private boolean sameAsBefore(int i) {
@@ -110,23 +156,41 @@ final class WashForecaster implements Forecaster {
   /** The share of closed jets on a machine in order; judgement. */
   private static final double CLOSED_ANYWAY = 0.03;
 
-  private double spread(String observable, double value, double healthy) {
+  /** The whole spread of machines in order, as a ratio of the figure. */
+  private double share(String observable) {
     return switch (observable) {
-      case "head" -> ModelSpread.of(value, healthy, headShare(), headFloor());
+      case "head" -> headShare(wash);
       // The pressure before jets goes with the square of the flow rate.
-      case "jet-pressure" -> ModelSpread.of(value, healthy, 2 * flowShare(), PRESSURE_FLOOR);
-      case "inlet-pressure" -> ModelSpread.of(value, healthy, INLET_SHARE, INLET_FLOOR);
-      case "power" -> ModelSpread.of(value, healthy, ModelSpread.POWER, POWER_FLOOR);
-      case "current" -> ModelSpread.of(value, healthy, ModelSpread.CURRENT, CURRENT_FLOOR);
-      case "speed" -> ModelSpread.of(value, healthy, ModelSpread.SPEED, SPEED_FLOOR);
-      case "arm-speed" -> ModelSpread.of(value, healthy, ARM_SHARE, ARM_FLOOR);
+      case "jet-pressure" -> 2 * flowShare();
+      case "inlet-pressure" -> INLET_SHARE;
+      case "power" -> ModelSpread.POWER;
+      case "current" -> ModelSpread.CURRENT;
+      case "speed" -> ModelSpread.SPEED;
+      case "arm-speed" -> ARM_SHARE;
+      default -> 0;
+    };
+  }
+
+  private double spread(int i, double value) {
+    return switch (questions.get(i).observable().id()) {
+      case "head" -> figure(i, value, headFloor());
+      case "jet-pressure" -> figure(i, value, PRESSURE_FLOOR);
+      case "inlet-pressure" -> figure(i, value, INLET_FLOOR);
+      case "power" -> figure(i, value, POWER_FLOOR);
+      case "current" -> figure(i, value, CURRENT_FLOOR);
+      case "speed" -> figure(i, value, SPEED_FLOOR);
+      case "arm-speed" -> figure(i, value, ARM_FLOOR);
       case "level" -> LEVEL_SPREAD;
       case "jets-closed" -> COUNT_SPREAD;
       default -> ModelSpread.GRADE;
     };
   }
 
-  private double headShare() {
+  private double figure(int i, double value, double floor) {
+    return ModelSpread.of(value, inOrder[i], share[i], floor);
+  }
+
+  private static double headShare(WashCircuit wash) {
     return wash.known() ? ModelSpread.HEAD : ModelSpread.HEAD_OF_A_TYPICAL_PUMP;
   }
 
