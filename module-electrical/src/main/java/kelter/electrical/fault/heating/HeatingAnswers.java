@@ -176,13 +176,13 @@ final class HeatingAnswers {
     if (group.supply().filter(s -> s.id().equals(question.component())).isPresent()) {
       return supply(question.observable().id());
     }
-    if (question.observable().equals(SupplyKinds.APPLIANCE_INSULATION)) {
+    if (question.observable().id().equals(SupplyKinds.APPLIANCE_INSULATION.id())) {
       return state -> EarthLeak.shown(state.applianceInsulation(), state.anyLeak());
     }
-    if (question.observable().equals(SupplyKinds.PLUG_BURNS)) {
+    if (question.observable().id().equals(SupplyKinds.PLUG_BURNS.id())) {
       return state -> new Forecast(state.plugBurns, 0.15);
     }
-    if (question.observable().equals(SupplyKinds.PLUG_HOT)) {
+    if (question.observable().id().equals(SupplyKinds.PLUG_HOT.id())) {
       return state -> Forecast.chance(state.plugHot);
     }
     int place = places.get(question.component());

@@ -57,7 +57,7 @@ public final class MotorModel {
     return motors.stream()
         .map(
             motor ->
-                new MotorModel(motor, motor.equals(motors.get(0)) ? capacitor : Optional.empty())
+                new MotorModel(motor, motor == motors.get(0) ? capacitor : Optional.empty())
                     .model())
         .toList();
   }

@@ -103,7 +103,7 @@ public final class SimpleParts {
         EARTH,
         List.of(SupplyKinds.PROTECTIVE_CONDUCTOR, SupplyKinds.TINGLE),
         question ->
-            question.observable().equals(SupplyKinds.TINGLE)
+            question.observable().id().equals(SupplyKinds.TINGLE.id())
                 ? state -> Forecast.chance(state.noticed)
                 : state -> new Forecast(state.resistance, 0.6),
         List.of(
@@ -132,7 +132,7 @@ public final class SimpleParts {
         CLOSED,
         List.of(ControlKinds.CLOSED_RESISTANCE, ControlKinds.DOES_NOT_START),
         question ->
-            question.observable().equals(ControlKinds.DOES_NOT_START)
+            question.observable().id().equals(ControlKinds.DOES_NOT_START.id())
                 ? state -> Forecast.chance(state.noticed)
                 : state -> new Forecast(state.resistance, 0.7),
         List.of(

@@ -168,17 +168,9 @@ final class Linked {
       boolean[] reach = new boolean[taken.length];
       reach[first] = true;
       List<Latent> own = new ArrayList<>();
-      for (boolean grown = true; grown; ) {
-        grown = false;
-        for (Latent latent : latents) {
-          if (!own.contains(latent) && overlaps(latent.touches, reach)) {
-            own.add(latent);
-            for (int k = 0; k < reach.length; k++) {
-              reach[k] |= latent.touches[k];
-            }
-            grown = true;
-          }
-        }
+      List<Latent> others = new ArrayList<>(latents);
+      while (others.removeIf(latent -> joins(latent, reach, own))) {
+        // until none joins any more
       }
       if (!taken[first] && !own.isEmpty()) {
         int[] members = new int[reach.length];
@@ -193,6 +185,18 @@ final class Linked {
       }
     }
     return found;
+  }
+
+  /** Whether a latent quantity touches what is reached; what it touches is then reached too. */
+  private static boolean joins(Latent latent, boolean[] reach, List<Latent> own) {
+    if (!overlaps(latent.touches, reach)) {
+      return false;
+    }
+    own.add(latent);
+    for (int k = 0; k < reach.length; k++) {
+      reach[k] |= latent.touches[k];
+    }
+    return true;
   }
 
   private static boolean overlaps(boolean[] one, boolean[] other) {
