@@ -31,6 +31,7 @@ final class Information {
 
   private final List<Question> questions;
   private final double[] probability;
+  private final int shared;
   private final List<double[][][]> forecasts = new ArrayList<>();
 
   /**
@@ -43,6 +44,7 @@ final class Information {
   Information(Group group, double[] probability, List<Question> questions) {
     this.questions = questions;
     this.probability = probability;
+    this.shared = group.model().shared().size();
     Forecaster forecaster = group.model().forecaster(questions);
     for (int state = 0; state < probability.length; state++) {
       boolean matters = state != group.unexplainedState() && probability[state] > NEGLIGIBLE;
@@ -52,10 +54,27 @@ final class Information {
     }
   }
 
+  /** Values and spreads, what the shared quantities do to a figure counted as spread. */
   private double[][] forecast(Forecaster forecaster, double[] severity) {
     double[][] answer = new double[2][questions.size()];
     forecaster.forecast(severity, answer[0], answer[1]);
+    for (int j = severity.length - shared; j < severity.length; j++) {
+      double[][] moved = new double[2][questions.size()];
+      severity[j] = 1;
+      forecaster.forecast(severity, moved[0], moved[1]);
+      severity[j] = 0;
+      for (int k = 0; k < moved[0].length; k++) {
+        if (questions.get(k).observable().type() == Observable.Type.QUANTITY) {
+          double load = scaled(k, moved[0][k]) - scaled(k, answer[0][k]);
+          answer[1][k] = root(answer[1][k], load);
+        }
+      }
+    }
     return answer;
+  }
+
+  private double scaled(int k, double value) {
+    return questions.get(k).observable().logarithmic() ? Math.log(value) : value;
   }
 
   @FunctionalInterface

@@ -58,7 +58,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       double worth = Double.NaN;
       if (looked.size() < LOOKED_AT) {
         looked.add(candidate);
-        worth = plan.worth(candidate.group, candidate.outcomes);
+        worth = plan.worth(candidate.group, candidate.outcomes.coarse());
         enough &= worth <= plan.costOf(candidate.minutes);
       }
       ranked.add(

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Outcomes {
 
-  private static final int COARSE = 4;
+  private static final int COARSE = 5;
 
   private final double[] probability;
   private final List<double[][]> given;

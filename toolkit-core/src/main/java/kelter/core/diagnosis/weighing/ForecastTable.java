@@ -7,7 +7,8 @@ import java.util.List;
  * The forecasts of one fault by itself, tabled over its severity, so that the physics is solved
  * some dozen times and not some thousand times. Between the points the forecasts run in parabolas;
  * a piece is halved until its middle lies, for every reading, within a tenth of a standard
- * deviation of the straight line through its ends, which leaves the parabola far closer.
+ * deviation of the straight line through its ends, which leaves the parabola far closer. What the
+ * shared quantities do is asked for at a few severities and runs straight between them.
  */
 final class ForecastTable {
 
@@ -26,6 +27,7 @@ final class ForecastTable {
   private final double[] severities;
   private final int fault;
   private final double[] interpolated;
+  private final double[][] loads;
   private double[] at = new double[64];
   private double[][] forecast = new double[64][];
   private int points;
@@ -37,11 +39,14 @@ final class ForecastTable {
     this.readings = readings;
     this.severities = readings.none();
     this.fault = fault;
+    this.loads = new double[FIRST_PIECES + 1][];
     Point left = point(LEAST);
+    loads[0] = left.forecast;
     this.interpolated = new double[left.forecast.length];
     add(left);
     for (int piece = 1; piece <= FIRST_PIECES; piece++) {
       Point right = point((double) piece / FIRST_PIECES);
+      loads[piece] = right.forecast;
       fill(left, right, DEEPEST);
       left = right;
     }
@@ -80,9 +85,14 @@ final class ForecastTable {
     return new Point(severity, readings.forecast(severities));
   }
 
+  private Point pointWithoutLoads(double severity) {
+    severities[fault] = severity;
+    return new Point(severity, readings.forecastWithoutLoads(severities));
+  }
+
   /** Adds the middle and the right end of a piece, halved where it bends too much. */
   private void fill(Point left, Point right, int depth) {
-    Point middle = point((left.at + right.at) / 2);
+    Point middle = pointWithoutLoads((left.at + right.at) / 2);
     if (depth == 0 || isNearlyStraight(left, middle, right)) {
       add(middle);
       add(right);
@@ -93,7 +103,7 @@ final class ForecastTable {
   }
 
   private boolean isNearlyStraight(Point left, Point middle, Point right) {
-    for (int k = 0; k < middle.forecast.length; k++) {
+    for (int k = 0; k < readings.withoutLoads(); k++) {
       double bend = Math.abs(middle.forecast[k] - (left.forecast[k] + right.forecast[k]) / 2);
       int item = k % readings.count();
       if (!(bend <= CLOSE * readings.ownDeviation(middle.forecast, item))) {
@@ -126,8 +136,14 @@ final class ForecastTable {
   private double[] forecast(double severity) {
     int left = piece(severity);
     double t = (severity - at[left]) / (at[left + 2] - at[left]);
-    for (int k = 0; k < interpolated.length; k++) {
+    int n = readings.withoutLoads();
+    for (int k = 0; k < n; k++) {
       interpolated[k] = between(left, t, k);
+    }
+    int piece = Math.min((int) (severity * FIRST_PIECES), FIRST_PIECES - 1);
+    double part = severity * FIRST_PIECES - piece;
+    for (int k = n; k < interpolated.length; k++) {
+      interpolated[k] = (1 - part) * loads[piece][k] + part * loads[piece + 1][k];
     }
     return interpolated;
   }

@@ -38,6 +38,7 @@ public final class Group {
   private final List<Pair> pairs = new ArrayList<>();
   private double[] logPrior;
   private double[] logWeight;
+  private double[][] alone;
   private double logLeftOut = Double.NEGATIVE_INFINITY;
 
   private record Pair(int one, int other, double logPrior, PairIntegral integral) {
@@ -92,6 +93,7 @@ public final class Group {
     if (withPairs) {
       weighPairs(logExplained);
     }
+    alone = new double[logWeight.length][];
   }
 
   private void weighPairs(double logExplained) {
@@ -267,6 +269,17 @@ public final class Group {
 
   /** The natural logarithm of the likelihood of one reading, whatever the others say. */
   public double logAlone(int state, int item) {
+    if (alone[state] == null) {
+      alone[state] = new double[readings.count()];
+      Arrays.fill(alone[state], Double.NaN);
+    }
+    if (Double.isNaN(alone[state][item])) {
+      alone[state][item] = weighAlone(state, item);
+    }
+    return alone[state][item];
+  }
+
+  private double weighAlone(int state, int item) {
     if (state == unexplainedState()) {
       return readings.items().get(item).likelihood().logUnexplained();
     }

@@ -314,15 +314,14 @@ final class Linked {
 
   /**
    * The logarithm of the greatest likelihood that one of the readings can have given the others.
+   *
+   * @param item the place of the reading among all of the model
+   * @param narrow the least spread of its forecasts
    */
-  double logPeak(double[][] forecasts, int item) {
+  double logPeak(int item, double narrow) {
     int m = Arrays.binarySearch(members, item);
-    double narrow = Double.POSITIVE_INFINITY;
-    for (double[] forecast : forecasts) {
-      narrow =
-          Math.min(narrow, likelihood[m].ownError(spreadIsShared[m] ? 0 : forecast[items + item]));
-    }
+    double least = likelihood[m].ownError(spreadIsShared[m] ? 0 : narrow);
     return Math.log(
-        (1 - likelihood[m].blunder()) / (narrow * SQRT_TWO_PI) + likelihood[m].blunderTerm());
+        (1 - likelihood[m].blunder()) / (least * SQRT_TWO_PI) + likelihood[m].blunderTerm());
   }
 }

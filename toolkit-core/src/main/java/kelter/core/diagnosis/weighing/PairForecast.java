@@ -68,9 +68,9 @@ final class PairForecast {
       return null;
     }
     double[] exact = exact(first, second);
-    double[] interaction = new double[exact.length];
+    double[] interaction = new double[readings.withoutLoads()];
     boolean any = false;
-    for (int k = 0; k < exact.length; k++) {
+    for (int k = 0; k < interaction.length; k++) {
       interaction[k] = exact[k] - sum(first, second, k);
       double sd = readings.ownDeviation(exact, k % readings.count());
       any |= Math.abs(interaction[k]) > NOTHING * sd;
@@ -81,7 +81,7 @@ final class PairForecast {
   private double[] exact(double first, double second) {
     severities[one] = Math.max(ForecastTable.LEAST, first);
     severities[other] = Math.max(ForecastTable.LEAST, second);
-    return readings.forecast(severities);
+    return readings.forecastWithoutLoads(severities);
   }
 
   private double sum(double first, double second, int column) {
@@ -116,7 +116,7 @@ final class PairForecast {
     double t = second / COARSEST;
     double[] exact = exact(s, t);
     double[] forecast = at(s, t);
-    for (int k = 0; k < exact.length; k++) {
+    for (int k = 0; k < readings.withoutLoads(); k++) {
       double sd = readings.ownDeviation(exact, k % readings.count());
       if (!(Math.abs(forecast[k] - exact[k]) <= CLOSE * sd)) {
         return false;
@@ -157,7 +157,7 @@ final class PairForecast {
       for (int b = 0; b < 3; b++) {
         double[] at = interaction[(2 * i + a) * (pieces + 1) + 2 * j + b];
         double weight = s[a] * t[b];
-        for (int k = 0; at != null && weight != 0 && k < forecast.length; k++) {
+        for (int k = 0; at != null && weight != 0 && k < at.length; k++) {
           forecast[k] += weight * at[k];
         }
       }

@@ -27,7 +27,7 @@ final class PairIntegral {
   private static final int DEEPEST = 9;
 
   private static final int MOST_CELLS = 1500;
-  private static final int ALONE_STEPS = 8;
+  private static final int ALONE_STEPS = 6;
 
   /** Simpson's rule. */
   private static final double[] SIMPSON = {1.0 / 6, 4.0 / 6, 1.0 / 6};

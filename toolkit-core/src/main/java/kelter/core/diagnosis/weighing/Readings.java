@@ -30,6 +30,7 @@ public final class Readings {
   private final double[] value;
   private final double[] spread;
   private final double[] bound;
+  private final double[] narrowest;
   private final int[] alone;
   private final List<Linked> linked;
   private final double[] healthy;
@@ -43,6 +44,7 @@ public final class Readings {
     this.value = new double[items.size()];
     this.spread = new double[items.size()];
     this.bound = new double[items.size()];
+    this.narrowest = new double[items.size()];
     this.forecaster =
         items.isEmpty()
             ? (severity, values, spreads) -> {}
@@ -103,10 +105,8 @@ public final class Readings {
 
   /** The forecast for the severities of all faults, shared quantities as usual. */
   public double[] forecast(double[] severity) {
+    double[] forecast = forecastWithoutLoads(severity);
     int n = likelihood.length;
-    double[] forecast = new double[n * (2 + shared)];
-    ask(severity, forecast, 0);
-    System.arraycopy(spread, 0, forecast, n, n);
     for (int j = 0; j < shared; j++) {
       severity[faults + j] = 1;
       ask(severity, forecast, load(j, 0));
@@ -116,6 +116,20 @@ public final class Readings {
       }
     }
     return forecast;
+  }
+
+  /** The same without what the shared quantities do, which takes only one solve. */
+  double[] forecastWithoutLoads(double[] severity) {
+    int n = likelihood.length;
+    double[] forecast = new double[n * (2 + shared)];
+    ask(severity, forecast, 0);
+    System.arraycopy(spread, 0, forecast, n, n);
+    return forecast;
+  }
+
+  /** How many figures of a forecast are values and spreads; what is behind them is loads. */
+  int withoutLoads() {
+    return 2 * likelihood.length;
   }
 
   private void ask(double[] severity, double[] into, int from) {
@@ -191,7 +205,7 @@ public final class Readings {
       double peaks = 0;
       double least = 0;
       for (int k : link.members()) {
-        double peak = link.logPeak(forecasts, k);
+        double peak = link.logPeak(k, narrowest[k]);
         peaks += peak;
         least = Math.min(least, Math.log(bound[k]) - peak);
       }
@@ -206,14 +220,18 @@ public final class Readings {
     double high = Double.NEGATIVE_INFINITY;
     double narrow = Double.POSITIVE_INFINITY;
     double wide = 0;
+    double own = Double.POSITIVE_INFINITY;
     for (double[] forecast : forecasts) {
       double centre = forecast[item];
-      double width = shared == 0 ? forecast[likelihood.length + item] : spread(forecast, item);
+      double width = forecast[likelihood.length + item];
+      own = width < own ? width : own;
+      width = shared == 0 ? width : spread(forecast, item);
       low = centre < low ? centre : low;
       high = centre > high ? centre : high;
       narrow = width < narrow ? width : narrow;
       wide = width > wide ? width : wide;
     }
+    narrowest[item] = own;
     bound[item] = likelihood[item].bound(low, high, narrow, wide);
   }
 
