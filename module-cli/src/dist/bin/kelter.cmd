@@ -8,7 +8,7 @@ set "KELTER_FLAGS=-XX:TieredStopAtLevel=%KELTER_TIER% -XX:-UsePerfData -Xshare:a
 
 if /i "%KELTER_RUNTIME%"=="system" goto system
 if not exist "%KELTER_HOME_DIR%\runtime\bin\java.exe" goto system
-"%KELTER_HOME_DIR%\runtime\bin\java.exe" %KELTER_FLAGS% -XX:+VerifySharedSpaces "-Dkelter.home=%KELTER_HOME_DIR%" -m kelter.cli/kelter.cli.Main %*
+"%KELTER_HOME_DIR%\runtime\bin\java.exe" %KELTER_FLAGS% -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 "-Dkelter.home=%KELTER_HOME_DIR%" -m kelter.cli/kelter.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :system

@@ -15,8 +15,7 @@ public final class Main {
    * @param arguments the words of the command line
    */
   public static void main(String[] arguments) {
-    String command = arguments.length == 0 ? "" : arguments[0];
-    Workshop.prepare(command.equals("diagnose") || command.equals("weigh"));
+    Workshop.prepare();
     System.exit(new Kelter(Terminal.ofProcess()).run(arguments));
   }
 }

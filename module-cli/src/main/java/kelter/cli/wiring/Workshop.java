@@ -59,27 +59,13 @@ public final class Workshop {
   }
 
   /**
-   * Makes the modules, the injector's machinery and the engine ready on another core while the
-   * command line is read; without it every command would wait longer, and nothing else would
-   * change.
-   *
-   * @param diagnosing whether the command asks for a diagnosis
+   * Makes the injector's machinery ready on another core while the command line is read; without it
+   * every command would wait longer, and nothing else would change.
    */
-  public static void prepare(boolean diagnosing) {
-    ahead(
-        () -> {
-          Modules.find(Optional.empty()).all().forEach(CalculationModule::componentKinds);
-          if (diagnosing) {
-            Rehearsal.run();
-          }
-        });
-    ahead(() -> Guice.createInjector(Stage.DEVELOPMENT));
-  }
-
-  private static void ahead(Runnable work) {
-    Thread thread = new Thread(work, "prepare");
-    thread.setDaemon(true);
-    thread.start();
+  public static void prepare() {
+    Thread ahead = new Thread(() -> Guice.createInjector(Stage.DEVELOPMENT), "prepare");
+    ahead.setDaemon(true);
+    ahead.start();
   }
 
   /**

@@ -24,10 +24,10 @@ public final class Group {
   private static final int[] NONE = {};
 
   /** A share of the whole below which a pair, or a part of it, is left out. */
-  private static final double LOG_NEGLIGIBLE = Math.log(1e-5);
+  private static final double LOG_NEGLIGIBLE = Math.log(1e-4);
 
   /** A share of the whole from which on a pair is integrated finely. */
-  private static final double LOG_MATTERS = Math.log(1e-3);
+  private static final double LOG_MATTERS = Math.log(1e-2);
 
   private final FaultModel model;
   private final List<Fault> faults;

@@ -22,7 +22,7 @@ final class PairIntegral {
   /** By how many standard deviations a reading may change in a cell, finely and roughly. */
   private static final double STEP = 1.5;
 
-  private static final double WIDE_STEP = 3;
+  private static final double WIDE_STEP = 4;
 
   private static final int DEEPEST = 9;
 
