@@ -17,9 +17,13 @@ import kelter.core.vocabulary.Observable;
  */
 final class Information {
 
+  /** How many severities stand for a state, and for one that is unlikely. */
   private static final int SEVERITIES = 6;
-  private static final int BINS = 12;
-  private static final double NEGLIGIBLE = 1e-3;
+
+  private static final int FEW_SEVERITIES = 3;
+  private static final double UNLIKELY = 0.05;
+  private static final int BINS = 10;
+  private static final double NEGLIGIBLE = 3e-3;
 
   /** Beyond so many standard deviations lies nothing that matters here. */
   private static final double FAR = 6;
@@ -28,6 +32,8 @@ final class Information {
   private static final double[] SHARES = {
     -1.1503493803760083, -0.31863936396437514, 0.31863936396437514, 1.1503493803760083
   };
+
+  private static final double[][][] NONE = {};
 
   private final List<Question> questions;
   private final double[] probability;
@@ -48,29 +54,45 @@ final class Information {
     Forecaster forecaster = group.model().forecaster(questions);
     for (int state = 0; state < probability.length; state++) {
       boolean matters = state != group.unexplainedState() && probability[state] > NEGLIGIBLE;
-      List<double[]> nodes = matters ? group.nodes(state, SEVERITIES) : List.of();
-      forecasts.add(
-          nodes.stream().map(node -> forecast(forecaster, node)).toArray(double[][][]::new));
+      int severities = probability[state] < UNLIKELY ? FEW_SEVERITIES : SEVERITIES;
+      forecasts.add(matters ? forecasts(forecaster, group.nodes(state, severities)) : NONE);
     }
   }
 
-  /** Values and spreads, what the shared quantities do to a figure counted as spread. */
+  /** Values and spreads at each severity; what is shared is asked for at the middle one only. */
+  private double[][][] forecasts(Forecaster forecaster, List<double[]> nodes) {
+    double[] loads = loads(forecaster, nodes.get(nodes.size() / 2));
+    double[][][] answers = new double[nodes.size()][][];
+    for (int node = 0; node < answers.length; node++) {
+      answers[node] = forecast(forecaster, nodes.get(node));
+      for (int k = 0; k < loads.length; k++) {
+        answers[node][1][k] = root(answers[node][1][k], loads[k]);
+      }
+    }
+    return answers;
+  }
+
   private double[][] forecast(Forecaster forecaster, double[] severity) {
     double[][] answer = new double[2][questions.size()];
     forecaster.forecast(severity, answer[0], answer[1]);
+    return answer;
+  }
+
+  /** By how much the shared quantities together spread each figure. */
+  private double[] loads(Forecaster forecaster, double[] severity) {
+    double[] loads = new double[questions.size()];
+    double[][] usual = shared == 0 ? null : forecast(forecaster, severity);
     for (int j = severity.length - shared; j < severity.length; j++) {
-      double[][] moved = new double[2][questions.size()];
       severity[j] = 1;
-      forecaster.forecast(severity, moved[0], moved[1]);
+      double[][] moved = forecast(forecaster, severity);
       severity[j] = 0;
-      for (int k = 0; k < moved[0].length; k++) {
+      for (int k = 0; k < loads.length; k++) {
         if (questions.get(k).observable().type() == Observable.Type.QUANTITY) {
-          double load = scaled(k, moved[0][k]) - scaled(k, answer[0][k]);
-          answer[1][k] = root(answer[1][k], load);
+          loads[k] = root(loads[k], scaled(k, moved[0][k]) - scaled(k, usual[0][k]));
         }
       }
     }
-    return answer;
+    return loads;
   }
 
   private double scaled(int k, double value) {

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * The forecasts of one fault by itself, tabled over its severity, so that the physics is solved
  * some dozen times and not some thousand times. Between the points the forecasts run in parabolas;
- * a piece is halved until its middle lies, for every reading, within a tenth of a standard
+ * a piece is halved until its middle lies, for every reading, within a quarter of a standard
  * deviation of the straight line through its ends, which leaves the parabola far closer. What the
  * shared quantities do is asked for at a few severities and runs straight between them.
  */
@@ -17,7 +17,7 @@ final class ForecastTable {
 
   private static final int FIRST_PIECES = 4;
   private static final int DEEPEST = 9;
-  private static final double CLOSE = 0.1;
+  private static final double CLOSE = 0.25;
   private static final double NOTHING = 1e-3;
 
   /** Halving a side as often as is done in {@link PairIntegral} meets these parts of it. */

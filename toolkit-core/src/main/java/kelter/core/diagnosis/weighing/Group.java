@@ -23,8 +23,11 @@ public final class Group {
 
   private static final int[] NONE = {};
 
-  /** A share of the whole below which a pair, or a part of it, is left out. */
-  private static final double LOG_NEGLIGIBLE = Math.log(1e-4);
+  /** A share of the whole below which a pair is left out. */
+  private static final double LOG_NEGLIGIBLE = Math.log(1e-6);
+
+  /** A share of the whole below which a part of a pair is left out. */
+  private static final double LOG_NEGLIGIBLE_PART = Math.log(1e-4);
 
   /** A share of the whole from which on a pair is integrated finely. */
   private static final double LOG_MATTERS = Math.log(1e-2);
@@ -121,8 +124,8 @@ public final class Group {
     double[] priors = new double[open.size()];
     double[] weights = new double[open.size()];
     for (Pair pair : open) {
-      double negligible = logTotal + LOG_NEGLIGIBLE;
-      if (pair.logBound() < negligible) {
+      double negligible = logTotal + LOG_NEGLIGIBLE_PART;
+      if (pair.logBound() < logTotal + LOG_NEGLIGIBLE) {
         logLeftOut = logSum(logLeftOut, pair.logBound());
         continue;
       }

@@ -158,7 +158,7 @@ final class PairIntegral {
   private void visit(Cell cell) {
     double area = cell.area();
     double logBound = readings.logBound(cell.forecasts);
-    if (logBound + Math.log(area) < logNegligible) {
+    if (cell != root && logBound + Math.log(area) < logNegligible) {
       dropped += area * Math.exp(logBound - logNegligible);
       return;
     }
