@@ -2,7 +2,6 @@ package kelter.cli.diagnosis;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -182,7 +181,7 @@ public final class DiagnosisText {
     String readings =
         state.evidence().stream()
             .filter(e -> sign * e.bits() > SPEAKS)
-            .sorted(Comparator.comparingDouble(e -> -Math.abs(e.bits())))
+            .sorted((a, b) -> Double.compare(Math.abs(b.bits()), Math.abs(a.bits())))
             .map(
                 e ->
                     "%s %s %s (%s)"

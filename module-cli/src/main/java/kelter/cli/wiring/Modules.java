@@ -22,6 +22,10 @@ import kelter.core.vocabulary.Vocabulary;
  */
 record Modules(List<CalculationModule> all, List<Problem> refused) {
 
+  /** The order in which modules are asked. */
+  static final Comparator<CalculationModule> BY_ID =
+      (one, other) -> one.about().id().compareTo(other.about().id());
+
   /**
    * Finds all modules.
    *
@@ -31,7 +35,7 @@ record Modules(List<CalculationModule> all, List<Problem> refused) {
   static Modules find(Optional<Path> plugins) {
     List<CalculationModule> accepted = new ArrayList<>();
     ServiceLoader.load(CalculationModule.class).forEach(accepted::add);
-    accepted.sort(Comparator.comparing(module -> module.about().id()));
+    accepted.sort(BY_ID);
     List<Problem> refused = new ArrayList<>();
     if (plugins.isPresent()) {
       PluginFolder.Content content = PluginFolder.load(plugins.get());

@@ -52,8 +52,7 @@ public final class Workshop {
 
   @Inject
   Workshop(Set<CalculationModule> modules, EngineSettings settings, Shop shop) {
-    this.modules =
-        modules.stream().sorted(Comparator.comparing(module -> module.about().id())).toList();
+    this.modules = modules.stream().sorted(Modules.BY_ID).toList();
     this.settings = settings;
     this.shop = shop;
   }

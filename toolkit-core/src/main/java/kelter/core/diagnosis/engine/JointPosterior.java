@@ -179,11 +179,11 @@ final class JointPosterior {
       Arrays.setAll(order[g], i -> i);
       double[] own = weight[g];
       Arrays.sort(
-          order[g], Comparator.comparingDouble((Integer i) -> -own[i]).thenComparing(i -> i));
+          order[g],
+          (a, b) -> own[a] != own[b] ? Double.compare(own[b], own[a]) : Integer.compare(a, b));
     }
     Comparator<Place> best =
-        Comparator.comparingDouble((Place place) -> -place.weight)
-            .thenComparing(place -> Arrays.toString(place.ranks));
+        GreatestFirst.by(place -> place.weight, place -> Arrays.toString(place.ranks));
     PriorityQueue<Place> queue = new PriorityQueue<>(best);
     Set<String> seen = new HashSet<>();
     push(queue, seen, new int[groups.size()], order);
@@ -206,7 +206,7 @@ final class JointPosterior {
         }
       }
     }
-    states.sort(Comparator.comparingDouble((Joint joint) -> -joint.probability));
+    states.sort((a, b) -> Double.compare(b.probability, a.probability));
     return states.subList(0, Math.min(count, states.size()));
   }
 

@@ -1,7 +1,6 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,6 +20,9 @@ import kelter.core.safety.Hazard;
  *     by what its time costs
  */
 record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) {
+
+  /** More than any bits per minute. */
+  private static final double LIVE_LAST = 1e6;
 
   private static final double WORTH_MEASURING = 0.01;
 
@@ -48,9 +50,8 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       candidates(groups.get(g), g, posterior, settings, candidates);
     }
     candidates.sort(
-        Comparator.comparing(Candidate::isLive)
-            .thenComparingDouble(c -> -c.bits / c.minutes)
-            .thenComparing(c -> c.question.key()));
+        GreatestFirst.by(
+            c -> c.bits / c.minutes - (c.isLive() ? LIVE_LAST : 0), c -> c.question.key()));
     List<Diagnosis.NextMeasurement> ranked = new ArrayList<>();
     boolean enough = true;
     List<Candidate> looked = new ArrayList<>();

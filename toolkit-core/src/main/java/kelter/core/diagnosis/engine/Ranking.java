@@ -1,7 +1,6 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -101,9 +100,7 @@ final class Ranking {
                 groups.get(g).faults().get(fault), posterior.fault(g, fault), severity(g, fault)));
       }
     }
-    all.sort(
-        Comparator.comparingDouble((Diagnosis.FaultProbability f) -> -f.probability())
-            .thenComparing(f -> f.fault().key()));
+    all.sort(GreatestFirst.by(Diagnosis.FaultProbability::probability, f -> f.fault().key()));
     return all;
   }
 

@@ -2,7 +2,6 @@ package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,9 +79,7 @@ final class RepairPlan {
     }
     return known.values().stream()
         .filter(remedy -> chance.get(key(remedy)) >= NOT_WORTH)
-        .sorted(
-            Comparator.comparingDouble((Remedy r) -> -chance.get(key(r)) / minutes(r))
-                .thenComparing(RepairPlan::key))
+        .sorted(GreatestFirst.by(r -> chance.get(key(r)) / minutes(r), RepairPlan::key))
         .limit(MOST_REMEDIES)
         .toList();
   }

@@ -1,7 +1,6 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.weighing.Group;
@@ -36,8 +35,8 @@ final class Suspects {
       }
     }
     suspects.sort(
-        Comparator.comparingDouble((Diagnosis.Suspect s) -> -s.probability())
-            .thenComparing(s -> s.component() + "." + s.observable()));
+        GreatestFirst.by(
+            Diagnosis.Suspect::probability, s -> s.component() + "." + s.observable()));
     return suspects;
   }
 

@@ -2,7 +2,6 @@ package kelter.core.diagnosis.weighing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -116,7 +115,7 @@ public final class Group {
         }
       }
     }
-    open.sort(Comparator.comparingDouble((Pair pair) -> -pair.logBound()));
+    open.sort((a, b) -> Double.compare(b.logBound(), a.logBound()));
     double logTotal = Double.NEGATIVE_INFINITY;
     for (double weight : logWeight) {
       logTotal = logSum(logTotal, weight);
