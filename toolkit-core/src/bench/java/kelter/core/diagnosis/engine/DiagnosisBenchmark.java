@@ -65,6 +65,9 @@ public class DiagnosisBenchmark {
   private final DiagnosisEngine engine = new DiagnosisEngine(EngineSettings.USUAL);
   private int next;
 
+  /** With a model and jobs of its own. */
+  public DiagnosisBenchmark() {}
+
   private record Sparse(
       List<Observable> observables,
       double[] healthy,

@@ -28,6 +28,7 @@ final class PairForecast {
   private final double[] severities;
   private final double[] least;
   private final double[] most;
+  private final double[][] root;
   private int pieces = COARSEST;
   private double[][] interaction;
 
@@ -43,7 +44,12 @@ final class PairForecast {
     this.least = new double[healthy.length];
     this.most = new double[healthy.length];
     this.interaction = tabled(null);
-    limits();
+    this.root = limits();
+  }
+
+  /** The forecasts at three by three severities, those of the second fault running fastest. */
+  double[][] root() {
+    return root;
   }
 
   /** The interaction at all points of the grid; those of a grid of half as many are taken over. */
@@ -88,18 +94,22 @@ final class PairForecast {
     return tableOne.at(first)[column] + tableOther.at(second)[column] - healthy[column];
   }
 
-  private void limits() {
+  /** Finds the limits, and returns the forecasts at all points of the grid. */
+  private double[][] limits() {
+    double[][] grid = new double[(pieces + 1) * (pieces + 1)][];
     Arrays.fill(least, Double.POSITIVE_INFINITY);
     Arrays.fill(most, Double.NEGATIVE_INFINITY);
     for (int i = 0; i <= pieces; i++) {
       for (int j = 0; j <= pieces; j++) {
         double[] forecast = unlimited((double) i / pieces, (double) j / pieces);
+        grid[i * (pieces + 1) + j] = forecast;
         for (int k = 0; k < forecast.length; k++) {
-          least[k] = Math.min(least[k], forecast[k]);
-          most[k] = Math.max(most[k], forecast[k]);
+          least[k] = forecast[k] < least[k] ? forecast[k] : least[k];
+          most[k] = forecast[k] > most[k] ? forecast[k] : most[k];
         }
       }
     }
+    return grid;
   }
 
   /** Makes the grid finer until forecasts between its points are close. */

@@ -100,7 +100,7 @@ final class PairIntegral {
     double[] at = {0, 0.5, 1};
     Point[] nine = new Point[9];
     for (int i = 0; i < 9; i++) {
-      nine[i] = point(at[i / 3], at[i % 3]);
+      nine[i] = new Point(at[i / 3], at[i % 3], forecast.root()[i]);
     }
     this.root = new Cell(nine, 0, 0);
     this.logRootBound = readings.logBound(root.forecasts);

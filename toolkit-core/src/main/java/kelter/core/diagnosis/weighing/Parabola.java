@@ -15,9 +15,11 @@ final class Parabola {
    */
   static double at(double t, double a, double b, double c) {
     double parabola = (1 - t) * (1 - 2 * t) * a + 4 * t * (1 - t) * b + t * (2 * t - 1) * c;
-    double least = Math.min(a, Math.min(b, c));
-    double most = Math.max(a, Math.max(b, c));
-    return Math.max(least, Math.min(most, parabola));
+    double least = a < c ? a : c;
+    double most = a < c ? c : a;
+    least = b < least ? b : least;
+    most = b > most ? b : most;
+    return parabola < least ? least : parabola > most ? most : parabola;
   }
 
   /** By how much each of the three points counts, without holding. */
