@@ -57,7 +57,9 @@ final class Conclusions {
     if (certainty(first) >= DECIDED) {
       String action =
           suspects.isEmpty()
-              ? "go by the order of work"
+              ? faults(first).isEmpty()
+                  ? "nothing to mend by these readings"
+                  : "go by the order of work"
               : "take again: " + names(suspects.stream().map(Conclusions::name).toList());
       return new Conclusion(Reason.DECIDED, faults(first), action);
     }
