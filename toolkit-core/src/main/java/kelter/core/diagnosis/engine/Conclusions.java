@@ -54,6 +54,9 @@ final class Conclusions {
     if (isUnexplained(first) || misfit < CONTRADICTION && posterior.unexplained() > 1 - DECIDED) {
       return noCauseFits(first);
     }
+    if (nothingWasRead()) {
+      return notMeasured();
+    }
     if (certainty(first) >= DECIDED) {
       String action =
           suspects.isEmpty()
@@ -75,13 +78,7 @@ final class Conclusions {
     }
     boolean tells = !next.isEmpty() && next.get(0).bits() >= BITS_WORTH_TELLING;
     if (tells && !isMeasured(first, second)) {
-      return new Conclusion(
-          Reason.NOT_MEASURED,
-          next.stream()
-              .filter(m -> m.bits() >= BITS_WORTH_TELLING)
-              .map(m -> m.question().key())
-              .toList(),
-          "measure " + words(next.get(0).question().key()));
+      return notMeasured();
     }
     return new Conclusion(
         Reason.NOT_SEPARABLE,
@@ -89,6 +86,22 @@ final class Conclusions {
         tells
             ? "measure " + words(next.get(0).question().key()) + " to tell them apart"
             : "no known measurement tells them apart: go by the order of work");
+  }
+
+  private boolean nothingWasRead() {
+    return groups.stream().allMatch(group -> group.readings().count() == 0);
+  }
+
+  private Conclusion notMeasured() {
+    List<String> open =
+        next.stream()
+            .filter(m -> m.bits() >= BITS_WORTH_TELLING)
+            .map(m -> m.question().key())
+            .toList();
+    return new Conclusion(
+        Reason.NOT_MEASURED,
+        open,
+        next.isEmpty() ? "take readings" : "measure " + words(next.get(0).question().key()));
   }
 
   private Conclusion noCauseFits(JointPosterior.Joint first) {

@@ -183,7 +183,13 @@ public final class DiagnosisEngine {
             suspects,
             ranking.priors(weighed.priors),
             posterior.leftOut(),
-            next.enough() && conclusion.reason() != Conclusion.Reason.NO_CAUSE_FITS));
+            next.enough() && isAssessed(conclusion)));
+  }
+
+  /** Whether enough fits, and enough was read, to say that no more needs to be. */
+  private static boolean isAssessed(Conclusion conclusion) {
+    return conclusion.reason() != Conclusion.Reason.NO_CAUSE_FITS
+        && conclusion.reason() != Conclusion.Reason.NOT_MEASURED;
   }
 
   /** Where no model speaks of the machine, only the prior is left: no fault, no misfit. */

@@ -24,6 +24,13 @@ public final class Likelihood {
   /** A limit at an end of the span leaves this much beyond it. */
   private static final double LEAST_SHARE = 0.01;
 
+  /**
+   * From this relative uncertainty on, a reading of an observable whose differences count as ratios
+   * only says that it is not above its value and twice its uncertainty: the logarithm of what may
+   * be nought has no standard deviation.
+   */
+  private static final double NEAR_ZERO = 0.5;
+
   private static final double SQRT_TWO_PI = Math.sqrt(2 * Math.PI);
 
   private final Observable observable;
@@ -101,6 +108,9 @@ public final class Likelihood {
 
   /** The same with a part of its error, in the SI unit, that other readings share. */
   private Likelihood sharing(double error, double si) {
+    if (kind != Kind.VALUE) {
+      return this;
+    }
     double scaled =
         observable.logarithmic() ? error / Math.max(si, observable.span().low()) : error;
     return new Likelihood(observable, blunder, kind, low, high, u, scaled);
@@ -111,6 +121,11 @@ public final class Likelihood {
       return new Likelihood(observable, blunder, Kind.VALUE, si, si, u);
     }
     double positive = Math.max(si, observable.span().low());
+    if (u > NEAR_ZERO * positive) {
+      double most = Math.log(Math.max(si, 0) + 2 * u);
+      return new Likelihood(
+          observable, blunder, Kind.INTERVAL, Double.NEGATIVE_INFINITY, most, NEAR_ZERO);
+    }
     double log = Math.log(positive);
     return new Likelihood(observable, blunder, Kind.VALUE, log, log, u / positive);
   }

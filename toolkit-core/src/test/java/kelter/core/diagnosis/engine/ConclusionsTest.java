@@ -107,6 +107,18 @@ class ConclusionsTest {
     assertTrue(diagnosis.basis().conclusion().about().contains("part.reading-0"));
   }
 
+  /** A machine that nobody complains of is likely sound; unread, that is no finding. */
+  @Test
+  void whatNobodyMeasuredIsNeverDecided() {
+    Diagnosis diagnosis =
+        new DiagnosisEngine(EngineSettings.USUAL)
+            .diagnose(LinearModel.job("", List.of()), List.of(ALIKE));
+
+    assertTrue(diagnosis.healthy() > 0.8);
+    assertEquals(Reason.NOT_MEASURED, reason(diagnosis));
+    assertFalse(diagnosis.basis().enough());
+  }
+
   @Test
   void aBlunderAmongGoodReadingsIsNamed() {
     LinearModel many =
