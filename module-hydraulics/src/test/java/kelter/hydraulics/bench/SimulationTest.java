@@ -13,6 +13,7 @@ import kelter.core.diagnosis.simulation.wrong.WrongCurves;
 import kelter.core.job.Appliance;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;
+import kelter.testkit.ConfusionTrial;
 import org.junit.jupiter.api.Test;
 
 /** The diagnosis on machines that are drawn; few of them, so that the build stays quick. */
@@ -69,5 +70,23 @@ class SimulationTest {
       double allowed = 0.1 * sure + 3 * Math.sqrt(0.1 * 0.9 * sure);
       assertTrue(wrong <= allowed, factor + ": " + wrong + " of " + sure);
     }
+  }
+
+  /** No fault of severity 0.8 is taken for a machine in order in more than 2 % of the trials. */
+  @Test
+  void badFaultsAreNotTakenForNothingWrong() {
+    int trials = 0;
+    int healthy = 0;
+    for (Appliance appliance : SampleMachines.all()) {
+      for (FaultModel model : models(appliance)) {
+        for (var row : new ConfusionTrial(appliance, model).run(0.8, 10).entrySet()) {
+          if (!row.getKey().equals(ConfusionTrial.HEALTHY)) {
+            trials += 10;
+            healthy += row.getValue().getOrDefault(ConfusionTrial.HEALTHY, 0);
+          }
+        }
+      }
+    }
+    assertTrue(healthy <= 0.02 * trials, healthy + " of " + trials);
   }
 }
