@@ -46,7 +46,8 @@ public final class WhyText {
             .formatted(fault.fault().component(), fault.fault().title(), fault.fault().key()));
     layout.hanging(
         "  ",
-        "%s (%s) that it is there, whatever else is; severity %s ± %s if it is."
+        ("%s (%s) that it is there, whatever else is; severity, from 0 (none) to 1 (total), %s ± %s"
+                + " (standard uncertainty times 2) if it is.")
             .formatted(
                 Figures.percent(fault.probability()),
                 Figures.likelihood(fault.probability()),

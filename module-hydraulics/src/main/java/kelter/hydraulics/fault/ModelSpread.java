@@ -1,5 +1,7 @@
 package kelter.hydraulics.fault;
 
+import java.util.function.IntToDoubleFunction;
+
 /**
  * How far machines in one and the same state differ, the instrument left out.
  *
@@ -69,6 +71,24 @@ public final class ModelSpread {
   public static double left(double share, double shared) {
     double whole = share * share;
     return Math.sqrt(Math.max(LEAST_LEFT * whole, whole - shared * shared));
+  }
+
+  /**
+   * What is left of the spread of each figure beside what all share, one standard deviation of
+   * which moves them.
+   *
+   * @param usual the figures where what is shared is as usual, each in its unit
+   * @param moved the same where it is one standard deviation higher, in their order
+   * @param share the whole spread of machines in order by the place of a figure, as a ratio of it
+   * @return the spread of their own by place, ratio
+   */
+  public static double[] left(double[] usual, double[] moved, IntToDoubleFunction share) {
+    double[] left = new double[usual.length];
+    for (int i = 0; i < left.length; i++) {
+      double shared = usual[i] == 0 ? 0 : moved[i] / usual[i] - 1;
+      left[i] = left(share.applyAsDouble(i), shared);
+    }
+    return left;
   }
 
   /**

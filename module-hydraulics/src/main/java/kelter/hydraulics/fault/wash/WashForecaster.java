@@ -73,17 +73,13 @@ final class WashForecaster implements Forecaster {
     }
     this.strength = strength(wash);
     this.inOrder = new double[count];
-    this.share = new double[count];
     double[] state = new double[WashFault.values().length + 1];
     values(state, inOrder);
     state[WashFault.values().length] = 1;
     double[] stronger = new double[count];
     values(state, stronger);
-    for (int i = 0; i < count; i++) {
-      double whole = share(questions.get(i).observable().id());
-      double moved = inOrder[i] == 0 ? 0 : stronger[i] / inOrder[i] - 1;
-      share[i] = ModelSpread.left(whole, moved);
-    }
+    this.share =
+        ModelSpread.left(inOrder, stronger, i -> share(questions.get(i).observable().id()));
   }
 
   /** How far pumps of this kind differ in strength, told as the head at no flow, ratio. */

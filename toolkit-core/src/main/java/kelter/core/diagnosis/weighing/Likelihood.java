@@ -166,11 +166,6 @@ public final class Likelihood {
     return observable.logarithmic() ? Math.exp(scaled) : scaled;
   }
 
-  /** The natural logarithm of the likelihood for a forecast in the SI unit. */
-  public double log(double value, double spread) {
-    return Math.log(of(scaled(value), spread));
-  }
-
   /**
    * The likelihood.
    *

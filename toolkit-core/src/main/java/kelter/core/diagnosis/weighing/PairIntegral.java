@@ -11,11 +11,11 @@ import kelter.core.diagnosis.Diagnosis;
  * before anything is measured.
  *
  * <p>The square of severities is halved, along the side on which the forecasts change most, until
- * no reading that matters changes by more than a part of its standard deviation within a cell;
- * Simpson's rule is then taken in both directions. A cell is left out as soon as the greatest
- * likelihood that its forecasts allow, times its area and the prior of the pair, is negligible
- * beside the states weighed so far. That bound holds where the forecasts within a cell lie between
- * those at its nine points; what it amounts to is kept in {@link #logDropped}.
+ * no reading that matters changes by more than a few standard deviations within a cell; Simpson's
+ * rule is then taken in both directions. A cell is left out as soon as the greatest likelihood that
+ * its forecasts allow, times its area and the prior of the pair, is negligible beside the states
+ * weighed so far. That bound holds where the forecasts within a cell lie between those at its nine
+ * points; what it amounts to is kept in {@link #logDropped}.
  */
 final class PairIntegral {
 
