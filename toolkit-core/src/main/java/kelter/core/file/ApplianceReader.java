@@ -14,12 +14,11 @@ import kelter.core.job.Curve;
 import kelter.core.job.Nameplate;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
+import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
-import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Reads the appliance of a job, with its components. */
@@ -43,38 +42,32 @@ final class ApplianceReader {
 
   Optional<Appliance> appliance(JsonNode node) {
     node.object(APPLIANCE);
-    Optional<String> kind = node.required("kind").flatMap(field -> field.read(Ids::require));
-    String maker = node.optional("maker").flatMap(JsonNode::text).orElse("");
-    String model = node.optional("model").flatMap(JsonNode::text).orElse("");
-    String serial = node.optional("serial").flatMap(JsonNode::text).orElse("");
-    Optional<Quantity> age =
-        node.optional("age").flatMap(field -> field.read(ApplianceReader::age));
+    String kind = IdField.required(node, "kind").orElse("unknown");
+    String maker = node.text("maker").orElse("");
+    String model = node.text("model").orElse("");
+    String serial = node.text("serial").orElse("");
+    Optional<Quantity> age = node.notNegative("age", QuantityKind.AGE);
     Nameplate nameplate = NameplateReader.of(node);
     List<Component> components = components(node);
-    return node.make(
-        () ->
-            new Appliance(
-                kind.orElse("unknown"), maker, model, serial, age, nameplate, components));
-  }
-
-  private static Quantity age(String text) {
-    Quantity age = QuantityParser.parse(text, QuantityKind.AGE);
-    if (age.value() < 0) {
-      throw new IllegalArgumentException("'" + text + "' is negative; an age is not");
+    try {
+      return Optional.of(new Appliance(kind, maker, model, serial, age, nameplate, components));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
     }
-    return age;
   }
 
   private List<Component> components(JsonNode appliance) {
+    Optional<JsonNode> array = appliance.required("components");
+    List<JsonNode> items = array.isPresent() ? array.get().items() : List.of();
     List<Component> components = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>();
-    for (JsonNode node : appliance.required("components").map(JsonNode::items).orElse(List.of())) {
+    for (JsonNode node : items) {
       Optional<Component> component = component(node);
       if (component.isPresent() && !ids.add(component.get().id())) {
         node.problem(
             "component '" + component.get().id() + "' occurs twice", "give each its own id");
-      } else {
-        component.ifPresent(components::add);
+      } else if (component.isPresent()) {
+        components.add(component.get());
       }
     }
     return components;
@@ -82,46 +75,64 @@ final class ApplianceReader {
 
   private Optional<Component> component(JsonNode node) {
     node.object(COMPONENT);
-    Optional<String> id = node.required("id").flatMap(field -> field.read(Ids::require));
-    Optional<ComponentKind> kind =
-        (node.optional("kind").isPresent() ? node.optional("kind") : node.optional("id"))
-            .flatMap(field -> field.word(kindIds(), "kind of component"))
-            .flatMap(vocabulary::kind);
+    Optional<String> id = IdField.required(node, "id");
+    Optional<ComponentKind> kind = kind(node);
     Nameplate nameplate = NameplateReader.of(node);
-    Source source = node.optional("source").flatMap(ApplianceReader::source).orElse(UNNAMED);
+    Source source = source(node);
     if (id.isEmpty() || kind.isEmpty()) {
       return Optional.empty();
     }
     Map<String, Quantity> figures = figures(node, kind.get());
     Map<String, Curve> curves = curves(node, kind.get());
-    return node.make(
-        () -> new Component(id.get(), kind.get().id(), nameplate, figures, curves, source));
+    try {
+      return Optional.of(
+          new Component(id.get(), kind.get().id(), nameplate, figures, curves, source));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
+  }
+
+  /** The kind of a component, which is its id where no kind is told. */
+  private Optional<ComponentKind> kind(JsonNode node) {
+    Optional<JsonNode> told = node.optional("kind");
+    Optional<JsonNode> field = told.isPresent() ? told : node.optional("id");
+    Optional<String> word =
+        field.isPresent() ? field.get().word(kindIds(), "kind of component") : Optional.empty();
+    return word.isPresent() ? vocabulary.kind(word.get()) : Optional.empty();
   }
 
   private Set<String> kindIds() {
     Set<String> ids = new LinkedHashSet<>();
-    vocabulary.kinds().forEach(kind -> ids.add(kind.id()));
+    for (ComponentKind kind : vocabulary.kinds()) {
+      ids.add(kind.id());
+    }
     return ids;
   }
 
-  private static Map<String, Quantity> figures(JsonNode node, ComponentKind kind) {
+  private static Map<String, Quantity> figures(JsonNode component, ComponentKind kind) {
     Map<String, QuantityKind> known = new LinkedHashMap<>();
-    kind.figures().forEach(figure -> known.put(figure.id(), figure.kind()));
-    return node.optional("figures")
-        .map(
-            figures ->
-                figures.each(
-                    known,
-                    (field, quantity) -> field.read(text -> QuantityParser.parse(text, quantity))))
-        .orElse(Map.of());
+    for (Characteristic figure : kind.figures()) {
+      known.put(figure.id(), figure.kind());
+    }
+    return QuantityFields.read(component.optional("figures"), known);
   }
 
-  private static Map<String, Curve> curves(JsonNode node, ComponentKind kind) {
+  private static Map<String, Curve> curves(JsonNode component, ComponentKind kind) {
     Map<String, CurveKind> known = new LinkedHashMap<>();
-    kind.curves().forEach(curve -> known.put(curve.id(), curve));
-    return node.optional("curves")
-        .map(curves -> curves.each(known, ApplianceReader::curve))
-        .orElse(Map.of());
+    for (CurveKind curve : kind.curves()) {
+      known.put(curve.id(), curve);
+    }
+    Optional<JsonNode> node = component.optional("curves");
+    Map<String, JsonNode> members =
+        node.isPresent() ? node.get().members(known.keySet()) : Map.of();
+    Map<String, Curve> curves = new LinkedHashMap<>();
+    for (Map.Entry<String, JsonNode> member : members.entrySet()) {
+      Optional<Curve> curve = curve(member.getValue(), known.get(member.getKey()));
+      if (curve.isPresent()) {
+        curves.put(member.getKey(), curve.get());
+      }
+    }
+    return curves;
   }
 
   private static Optional<Curve> curve(JsonNode node, CurveKind kind) {
@@ -135,33 +146,45 @@ final class ApplianceReader {
             "write [\"%s\", \"%s\"]".formatted(example(kind.x()), example(kind.y())));
         continue;
       }
-      Optional<Quantity> x = pair.get(0).read(text -> QuantityParser.parse(text, kind.x()));
-      Optional<Quantity> y = pair.get(1).read(text -> QuantityParser.parse(text, kind.y()));
+      Optional<Quantity> x = pair.get(0).quantity(kind.x());
+      Optional<Quantity> y = pair.get(1).quantity(kind.y());
       if (x.isPresent() && y.isPresent()) {
         points.add(new Curve.Point(x.get(), y.get()));
       }
     }
-    return points.size() < items.size() ? Optional.empty() : node.make(() -> new Curve(points));
+    try {
+      return points.size() < items.size() ? Optional.empty() : Optional.of(new Curve(points));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
   }
 
   private static String example(QuantityKind kind) {
     return "1 " + kind.unit().code();
   }
 
-  private static Optional<Source> source(JsonNode node) {
+  private static Source source(JsonNode component) {
+    Optional<JsonNode> node = component.optional("source");
+    return node.isPresent() ? stated(node.get()).orElse(UNNAMED) : UNNAMED;
+  }
+
+  private static Optional<Source> stated(JsonNode node) {
     node.object(SOURCE);
     Optional<String> document = node.required("document").flatMap(JsonNode::text);
     Map<String, Standing> standings = new LinkedHashMap<>();
     for (Standing standing : Standing.values()) {
       standings.put(standing.words(), standing);
     }
-    Optional<Standing> standing =
-        node.required("standing")
-            .flatMap(field -> field.word(standings.keySet(), "standing"))
-            .map(standings::get);
-    if (document.isEmpty() || standing.isEmpty()) {
+    Optional<JsonNode> field = node.required("standing");
+    Optional<String> words =
+        field.isPresent() ? field.get().word(standings.keySet(), "standing") : Optional.empty();
+    if (document.isEmpty() || words.isEmpty()) {
       return Optional.empty();
     }
-    return node.make(() -> new Source(document.get(), standing.get()));
+    try {
+      return Optional.of(new Source(document.get(), standings.get(words.get())));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
   }
 }

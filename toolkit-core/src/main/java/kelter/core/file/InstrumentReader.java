@@ -8,8 +8,8 @@ import java.util.Set;
 import java.util.function.Function;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.Instrument;
+import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
 import kelter.core.quantity.Scale;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Ids;
@@ -31,14 +31,14 @@ final class InstrumentReader {
       JsonNode root, Set<String> members, Function<JsonNode, Optional<T>> reader) {
     List<T> made = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>();
-    for (JsonNode node : root.optional("instruments").map(JsonNode::items).orElse(List.of())) {
+    for (JsonNode node : root.items("instruments")) {
       node.object(members);
-      Optional<String> id = node.required("id").flatMap(field -> field.read(Ids::require));
+      Optional<String> id = IdField.required(node, "id");
       Optional<T> one = reader.apply(node);
       if (id.isPresent() && !ids.add(id.get())) {
         node.problem("instrument '" + id.get() + "' occurs twice", "give each its own id");
-      } else {
-        one.ifPresent(made::add);
+      } else if (one.isPresent()) {
+        made.add(one.get());
       }
     }
     return made;
@@ -46,52 +46,66 @@ final class InstrumentReader {
 
   /** An instrument whose members were checked already. */
   static Optional<Instrument> instrument(JsonNode node) {
-    Optional<String> id = node.optional("id").flatMap(JsonNode::text).filter(Ids::isId);
-    String title = node.optional("title").flatMap(JsonNode::text).orElse("");
+    Optional<String> id = node.text("id");
+    String title = node.text("title").orElse("");
     List<Instrument.Function> functions = functions(node);
-    return id.map(known -> new Instrument(known, title, functions));
+    return id.isPresent() && Ids.isId(id.get())
+        ? Optional.of(new Instrument(id.get(), title, functions))
+        : Optional.empty();
   }
 
   private static List<Instrument.Function> functions(JsonNode instrument) {
     List<Instrument.Function> functions = new ArrayList<>();
-    for (JsonNode node : instrument.optional("functions").map(JsonNode::items).orElse(List.of())) {
+    for (JsonNode node : instrument.items("functions")) {
       node.object(FUNCTION);
-      Optional<QuantityKind> kind =
-          node.required("measures")
-              .flatMap(field -> field.word(Instrument.MEASURES.keySet(), "thing to measure"))
-              .map(Instrument.MEASURES::get);
-      if (kind.isEmpty()) {
-        continue;
+      Optional<QuantityKind> kind = measured(node);
+      Optional<Instrument.Function> function =
+          kind.isPresent() ? function(node, kind.get()) : Optional.empty();
+      if (function.isPresent()) {
+        functions.add(function.get());
       }
-      Optional<Double> resolution =
-          node.optional("resolution")
-              .flatMap(field -> field.read(text -> difference(text, kind.get())));
-      Optional<Double> range =
-          node.optional("range")
-              .flatMap(field -> field.read(text -> QuantityParser.parse(text, kind.get()).si()));
-      node.required("accuracy")
-          .flatMap(
-              field ->
-                  field.read(
-                      text -> Accuracy.parse(text, kind.get(), resolution.orElse(Double.NaN))))
-          .flatMap(
-              accuracy ->
-                  node.make(
-                      () ->
-                          new Instrument.Function(
-                              kind.get(),
-                              accuracy,
-                              resolution.orElse(0.0),
-                              range.orElse(Double.POSITIVE_INFINITY))))
-          .ifPresent(functions::add);
     }
     return functions;
   }
 
+  private static Optional<QuantityKind> measured(JsonNode function) {
+    Optional<JsonNode> field = function.required("measures");
+    Optional<String> word =
+        field.isPresent()
+            ? field.get().word(Instrument.MEASURES.keySet(), "thing to measure")
+            : Optional.empty();
+    return word.isPresent() ? Optional.of(Instrument.MEASURES.get(word.get())) : Optional.empty();
+  }
+
+  private static Optional<Instrument.Function> function(JsonNode node, QuantityKind kind) {
+    Optional<Quantity> resolution = node.quantity("resolution", count(kind));
+    Optional<Quantity> range = node.quantity("range", kind);
+    Optional<JsonNode> field = node.required("accuracy");
+    Optional<String> text = field.isPresent() ? field.get().text() : Optional.empty();
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    double count = resolution.isPresent() ? resolution.get().si() : Double.NaN;
+    Accuracy accuracy;
+    try {
+      accuracy = Accuracy.parse(text.get(), kind, count);
+    } catch (IllegalArgumentException refused) {
+      return field.get().refuse(refused);
+    }
+    try {
+      return Optional.of(
+          new Instrument.Function(
+              kind,
+              accuracy,
+              resolution.isPresent() ? count : 0,
+              range.isPresent() ? range.get().si() : Double.POSITIVE_INFINITY));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
+  }
+
   /** The size of a count is a difference, also of a thermometer. */
-  private static double difference(String text, QuantityKind kind) {
-    boolean temperature = kind.scale() == Scale.TEMPERATURE;
-    return QuantityParser.parse(text, temperature ? QuantityKind.TEMPERATURE_DIFFERENCE : kind)
-        .si();
+  private static QuantityKind count(QuantityKind kind) {
+    return kind.scale() == Scale.TEMPERATURE ? QuantityKind.TEMPERATURE_DIFFERENCE : kind;
   }
 }

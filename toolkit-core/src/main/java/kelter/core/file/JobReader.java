@@ -1,5 +1,6 @@
 package kelter.core.file;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,7 +20,6 @@ import kelter.core.job.Prices;
 import kelter.core.owner.Use;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
-import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Makes a job out of the content of a job file and notes every mistake on the way. */
@@ -62,62 +62,97 @@ final class JobReader {
 
   private Optional<Job> job(JsonNode root) {
     root.object(JOB);
-    root.required("format").ifPresent(node -> node.word(Set.of(FORMAT), "format"));
-    Optional<String> id = root.required("id").flatMap(node -> node.read(Ids::require));
-    Optional<String> date = root.optional("date").flatMap(node -> node.read(JobReader::date));
-    Optional<Appliance> appliance =
-        root.required("appliance").flatMap(new ApplianceReader(vocabulary)::appliance);
-    Complaint complaint = root.optional("complaint").map(this::complaint).orElse(Complaint.NONE);
-    List<Instrument> own = InstrumentReader.instruments(root);
-    List<Measurement> measurements = List.of();
-    if (appliance.isPresent()) {
-      Set<String> instrumentIds = new LinkedHashSet<>();
-      own.forEach(instrument -> instrumentIds.add(instrument.id()));
-      shop.forEach(instrument -> instrumentIds.add(instrument.id()));
-      measurements =
-          new MeasurementReader(vocabulary, appliance.get(), instrumentIds).measurements(root);
+    Optional<JsonNode> format = root.required("format");
+    if (format.isPresent()) {
+      format.get().word(Set.of(FORMAT), "format");
     }
-    List<Measurement> read = measurements;
-    List<Instrument> used = used(own, read);
-    Optional<Prices> prices = root.optional("prices").flatMap(PricesReader::prices);
-    Use use = root.optional("use").map(UseReader::use).orElse(Use.UNKNOWN);
-    root.optional("note").ifPresent(JsonNode::text);
+    Optional<String> id = IdField.required(root, "id");
+    Optional<LocalDate> day = root.date("date");
+    String date = day.isPresent() ? day.get().toString() : "";
+    Optional<Appliance> appliance = appliance(root);
+    Complaint complaint = complaint(root);
+    List<Instrument> own = InstrumentReader.instruments(root);
+    List<Measurement> measurements =
+        appliance.isPresent() ? measurements(root, appliance.get(), own) : List.of();
+    List<Instrument> used = used(own, measurements);
+    Optional<Prices> prices = prices(root);
+    Optional<JsonNode> useNode = root.optional("use");
+    Use use = useNode.isPresent() ? UseReader.use(useNode.get()) : Use.UNKNOWN;
+    root.text("note");
     if (id.isEmpty() || appliance.isEmpty() || !problems.isEmpty()) {
       return Optional.empty();
     }
-    return root.make(
-        () ->
-            new Job(
-                id.get(), date.orElse(""), appliance.get(), complaint, used, read, prices, use));
+    try {
+      return Optional.of(
+          new Job(id.get(), date, appliance.get(), complaint, used, measurements, prices, use));
+    } catch (IllegalArgumentException refused) {
+      return root.refuse(refused);
+    }
   }
 
-  private static String date(String text) {
-    if (!text.matches("\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])")) {
-      throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd");
+  private Optional<Appliance> appliance(JsonNode root) {
+    Optional<JsonNode> node = root.required("appliance");
+    return node.isPresent()
+        ? new ApplianceReader(vocabulary).appliance(node.get())
+        : Optional.empty();
+  }
+
+  private List<Measurement> measurements(JsonNode root, Appliance appliance, List<Instrument> own) {
+    Set<String> instruments = new LinkedHashSet<>();
+    for (Instrument instrument : own) {
+      instruments.add(instrument.id());
     }
-    return text;
+    for (Instrument instrument : shop) {
+      instruments.add(instrument.id());
+    }
+    return new MeasurementReader(vocabulary, appliance, instruments).measurements(root);
+  }
+
+  private static Optional<Prices> prices(JsonNode root) {
+    Optional<JsonNode> node = root.optional("prices");
+    return node.isPresent() ? PricesReader.prices(node.get()) : Optional.empty();
   }
 
   /** The job's own instruments, and those of the shop or the library that its readings name. */
   private List<Instrument> used(List<Instrument> own, List<Measurement> measurements) {
     Set<String> named = new LinkedHashSet<>();
-    measurements.forEach(measurement -> measurement.instrument().ifPresent(named::add));
-    own.forEach(instrument -> named.remove(instrument.id()));
+    for (Measurement measurement : measurements) {
+      if (measurement.instrument().isPresent()) {
+        named.add(measurement.instrument().get());
+      }
+    }
+    for (Instrument instrument : own) {
+      named.remove(instrument.id());
+    }
     List<Instrument> used = new ArrayList<>(own);
     for (String id : named) {
-      shop.stream()
-          .filter(instrument -> instrument.id().equals(id))
-          .findFirst()
-          .or(() -> InstrumentLibrary.find(id))
-          .ifPresent(used::add);
+      Optional<Instrument> known = ofTheShop(id);
+      if (known.isEmpty()) {
+        known = InstrumentLibrary.find(id);
+      }
+      if (known.isPresent()) {
+        used.add(known.get());
+      }
     }
     return used;
   }
 
-  private Complaint complaint(JsonNode node) {
-    node.object(COMPLAINT);
+  private Optional<Instrument> ofTheShop(String id) {
+    for (Instrument instrument : shop) {
+      if (instrument.id().equals(id)) {
+        return Optional.of(instrument);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Complaint complaint(JsonNode root) {
+    Optional<JsonNode> node = root.optional("complaint");
+    if (node.isEmpty()) {
+      return Complaint.NONE;
+    }
+    node.get().object(COMPLAINT);
     return new Complaint(
-        node.optional("said").flatMap(JsonNode::text).orElse(""),
-        node.optional("displayed").flatMap(JsonNode::text).orElse(""));
+        node.get().text("said").orElse(""), node.get().text("displayed").orElse(""));
   }
 }

@@ -16,7 +16,7 @@ import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
+import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -37,75 +37,88 @@ final class MeasurementReader {
   }
 
   List<Measurement> measurements(JsonNode root) {
+    Set<String> components = new LinkedHashSet<>();
+    for (Component component : appliance.components()) {
+      components.add(component.id());
+    }
     List<Measurement> measurements = new ArrayList<>();
-    for (JsonNode node : root.optional("measurements").map(JsonNode::items).orElse(List.of())) {
-      measurement(node).ifPresent(measurements::add);
+    for (JsonNode node : root.items("measurements")) {
+      Optional<Measurement> measurement = measurement(node, components);
+      if (measurement.isPresent()) {
+        measurements.add(measurement.get());
+      }
     }
     return measurements;
   }
 
-  private Optional<Measurement> measurement(JsonNode node) {
+  private Optional<Measurement> measurement(JsonNode node, Set<String> components) {
     node.object(MEASUREMENT);
-    Set<String> components = new LinkedHashSet<>();
-    appliance.components().forEach(component -> components.add(component.id()));
-    Optional<Component> component =
-        node.required("of")
-            .flatMap(field -> field.word(components, "component of this appliance"))
-            .flatMap(appliance::component);
+    Optional<Component> component = component(node, components);
     Optional<JsonNode> observableField = node.required("observable");
     Optional<Observable> observable =
-        component.flatMap(of -> observableField.flatMap(field -> observable(field, of)));
+        component.isPresent() && observableField.isPresent()
+            ? observable(observableField.get(), component.get())
+            : Optional.empty();
     Optional<JsonNode> readingField = node.required("reading");
-    Optional<String> instrument = node.optional("instrument").flatMap(this::instrument);
-    String note = node.optional("note").flatMap(JsonNode::text).orElse("");
+    Optional<String> instrument = instrument(node);
+    String note = node.text("note").orElse("");
     if (observable.isEmpty()) {
       return Optional.empty();
     }
     List<Reading> readings =
-        readingField.map(field -> readings(field, observable.get())).orElse(List.of());
+        readingField.isPresent() ? readings(readingField.get(), observable.get()) : List.of();
     Conditions conditions = conditions(node, observable.get());
     if (readings.isEmpty()) {
       return Optional.empty();
     }
-    return node.make(
-        () ->
-            new Measurement(
-                component.get().id(),
-                observable.get().id(),
-                readings,
-                conditions,
-                instrument,
-                note));
+    try {
+      return Optional.of(
+          new Measurement(
+              component.get().id(), observable.get().id(), readings, conditions, instrument, note));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
+  }
+
+  private Optional<Component> component(JsonNode node, Set<String> components) {
+    Optional<JsonNode> field = node.required("of");
+    Optional<String> id =
+        field.isPresent()
+            ? field.get().word(components, "component of this appliance")
+            : Optional.empty();
+    return id.isPresent() ? appliance.component(id.get()) : Optional.empty();
   }
 
   /** An instrument of the job, or one of the library; those are told where neither is meant. */
-  private Optional<String> instrument(JsonNode field) {
-    Optional<String> word = field.text();
+  private Optional<String> instrument(JsonNode node) {
+    Optional<String> word = node.text("instrument");
     if (word.isEmpty() || instruments.contains(word.get())) {
       return word;
     }
     Set<String> known = new LinkedHashSet<>(instruments);
     known.addAll(InstrumentLibrary.ids());
-    return field.word(known, "instrument of this job or of the library");
+    return node.optional("instrument")
+        .orElseThrow()
+        .word(known, "instrument of this job or of the library");
   }
 
   private Optional<Observable> observable(JsonNode field, Component component) {
     Set<String> known = new LinkedHashSet<>();
-    vocabulary
-        .kind(component.kind())
-        .ifPresent(kind -> kind.observables().forEach(each -> known.add(each.id())));
-    return field
-        .word(known, "observable of a " + component.kind())
-        .flatMap(id -> vocabulary.observable(component.kind(), id));
+    for (Observable observable : vocabulary.kind(component.kind()).orElseThrow().observables()) {
+      known.add(observable.id());
+    }
+    Optional<String> id = field.word(known, "observable of a " + component.kind());
+    return id.isPresent() ? vocabulary.observable(component.kind(), id.get()) : Optional.empty();
   }
 
   private static List<Reading> readings(JsonNode field, Observable observable) {
     List<JsonNode> items = field.isArray() ? field.items() : List.of(field);
     List<Reading> readings = new ArrayList<>();
     for (JsonNode item : items) {
-      item.textOrBoolean()
-          .flatMap(text -> item.make(() -> ReadingParser.parse(text, observable)))
-          .ifPresent(readings::add);
+      Optional<Reading> reading = reading(item, observable);
+      if (reading.isPresent()) {
+        readings.add(reading.get());
+      }
     }
     if (items.isEmpty()) {
       field.problem("is empty", "give one reading or more");
@@ -113,16 +126,26 @@ final class MeasurementReader {
     return readings.size() < items.size() ? List.of() : readings;
   }
 
+  private static Optional<Reading> reading(JsonNode item, Observable observable) {
+    Optional<String> text = item.textOrBoolean();
+    try {
+      return text.isPresent()
+          ? Optional.of(ReadingParser.parse(text.get(), observable))
+          : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return item.refuse(refused);
+    }
+  }
+
   private static Conditions conditions(JsonNode node, Observable observable) {
+    Optional<JsonNode> at = node.optional("at");
+    if (at.isEmpty()) {
+      return Conditions.NONE;
+    }
     Map<String, QuantityKind> known = new LinkedHashMap<>();
-    observable.conditions().forEach(condition -> known.put(condition.id(), condition.kind()));
-    return node.optional("at")
-        .map(
-            at ->
-                new Conditions(
-                    at.each(
-                        known,
-                        (field, kind) -> field.read(text -> QuantityParser.parse(text, kind)))))
-        .orElse(Conditions.NONE);
+    for (Characteristic condition : observable.conditions()) {
+      known.put(condition.id(), condition.kind());
+    }
+    return new Conditions(QuantityFields.read(at, known));
   }
 }

@@ -6,7 +6,6 @@ import kelter.core.file.json.JsonNode;
 import kelter.core.job.Nameplate;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
 import kelter.core.safety.ProtectionClass;
 
 /** Reads the nameplate of an appliance or a component. */
@@ -15,31 +14,36 @@ final class NameplateReader {
   static final Set<String> NAMEPLATE =
       JsonNode.names("voltage", "frequency", "power", "current", "protection-class");
 
+  private static final Set<String> CLASSES = JsonNode.names("I", "II", "III");
+
   private NameplateReader() {}
 
   /** The nameplate of an appliance or a component, which may have none. */
   static Nameplate of(JsonNode owner) {
-    return owner
-        .optional("nameplate")
-        .flatMap(NameplateReader::nameplate)
-        .orElse(Nameplate.UNREADABLE);
+    Optional<JsonNode> node = owner.optional("nameplate");
+    return node.isPresent()
+        ? nameplate(node.get()).orElse(Nameplate.UNREADABLE)
+        : Nameplate.UNREADABLE;
   }
 
   private static Optional<Nameplate> nameplate(JsonNode node) {
     node.object(NAMEPLATE);
-    Optional<Quantity> voltage = figure(node, "voltage", QuantityKind.VOLTAGE);
-    Optional<Quantity> frequency = figure(node, "frequency", QuantityKind.FREQUENCY);
-    Optional<Quantity> power = figure(node, "power", QuantityKind.POWER);
-    Optional<Quantity> current = figure(node, "current", QuantityKind.CURRENT);
-    Optional<ProtectionClass> protection =
-        node.optional("protection-class")
-            .flatMap(field -> field.word(JsonNode.names("I", "II", "III"), "protection class"))
-            .map(ProtectionClass::valueOf);
-    return node.make(() -> new Nameplate(voltage, frequency, power, current, protection));
+    Optional<Quantity> voltage = node.quantity("voltage", QuantityKind.VOLTAGE);
+    Optional<Quantity> frequency = node.quantity("frequency", QuantityKind.FREQUENCY);
+    Optional<Quantity> power = node.quantity("power", QuantityKind.POWER);
+    Optional<Quantity> current = node.quantity("current", QuantityKind.CURRENT);
+    Optional<ProtectionClass> protection = protection(node);
+    try {
+      return Optional.of(new Nameplate(voltage, frequency, power, current, protection));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
   }
 
-  private static Optional<Quantity> figure(JsonNode node, String name, QuantityKind kind) {
-    return node.optional(name)
-        .flatMap(field -> field.read(text -> QuantityParser.parse(text, kind)));
+  private static Optional<ProtectionClass> protection(JsonNode nameplate) {
+    Optional<JsonNode> node = nameplate.optional("protection-class");
+    Optional<String> word =
+        node.isPresent() ? node.get().word(CLASSES, "protection class") : Optional.empty();
+    return word.isPresent() ? Optional.of(ProtectionClass.valueOf(word.get())) : Optional.empty();
   }
 }

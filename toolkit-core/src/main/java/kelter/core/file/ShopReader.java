@@ -1,6 +1,5 @@
 package kelter.core.file;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -61,12 +60,11 @@ final class ShopReader {
         root.optional("decision-level")
             .flatMap(node -> node.read(ShopReader::rule))
             .orElse(DecisionRule.USUAL);
-    boolean competent =
-        root.optional("competent-for-live-work").flatMap(JsonNode::yesNo).orElse(false);
+    boolean competent = root.yesNo("competent-for-live-work").orElse(false);
     List<ShopInstrument> instruments =
         InstrumentReader.each(root, INSTRUMENT, ShopReader::instrument);
     List<LogColumn> columns = columns(root);
-    root.optional("note").ifPresent(JsonNode::text);
+    root.text("note");
     return new Shop(instruments, rule, competent, columns);
   }
 
@@ -75,27 +73,16 @@ final class ShopReader {
   }
 
   private static Optional<ShopInstrument> instrument(JsonNode node) {
-    Optional<LocalDate> calibrated =
-        node.optional("calibrated").flatMap(field -> field.read(ShopReader::date));
-    Optional<Quantity> interval =
-        node.optional("interval")
-            .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.AGE)));
+    Optional<LocalDate> calibrated = node.date("calibrated");
+    Optional<Quantity> interval = node.quantity("interval", QuantityKind.AGE);
     return InstrumentReader.instrument(node)
         .flatMap(one -> node.make(() -> new ShopInstrument(one, calibrated, interval)));
-  }
-
-  private static LocalDate date(String text) {
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeException noDate) {
-      throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd", noDate);
-    }
   }
 
   private static List<LogColumn> columns(JsonNode root) {
     List<LogColumn> columns = new ArrayList<>();
     Set<LogColumn> known = new LinkedHashSet<>();
-    for (JsonNode node : root.optional("columns").map(JsonNode::items).orElse(List.of())) {
+    for (JsonNode node : root.items("columns")) {
       Optional<LogColumn> column = column(node);
       if (column.isPresent() && !known.add(column.get())) {
         node.problem("column '" + column.get().column() + "' is said twice", "keep one of them");
@@ -111,9 +98,9 @@ final class ShopReader {
     Optional<String> heading = node.required("column").flatMap(JsonNode::text);
     Optional<String> of = node.required("of").flatMap(JsonNode::text);
     Optional<String> observable = node.required("observable").flatMap(JsonNode::text);
-    Optional<String> condition = node.optional("condition").flatMap(JsonNode::text);
-    Optional<String> unit = node.optional("unit").flatMap(JsonNode::text);
-    Optional<String> instrument = node.optional("instrument").flatMap(JsonNode::text);
+    Optional<String> condition = node.text("condition");
+    Optional<String> unit = node.text("unit");
+    Optional<String> instrument = node.text("instrument");
     if (heading.isEmpty() || of.isEmpty() || observable.isEmpty()) {
       return Optional.empty();
     }

@@ -1,5 +1,6 @@
 package kelter.core.job;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -59,7 +60,12 @@ public record Appliance(
    * @return the component, or empty if there is none
    */
   public Optional<Component> component(String id) {
-    return components.stream().filter(component -> component.id().equals(id)).findFirst();
+    for (Component component : components) {
+      if (component.id().equals(id)) {
+        return Optional.of(component);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -69,6 +75,12 @@ public record Appliance(
    * @return the components, may be empty
    */
   public List<Component> componentsOf(String componentKind) {
-    return components.stream().filter(c -> c.kind().equals(componentKind)).toList();
+    List<Component> ofKind = new ArrayList<>();
+    for (Component component : components) {
+      if (component.kind().equals(componentKind)) {
+        ofKind.add(component);
+      }
+    }
+    return List.copyOf(ofKind);
   }
 }

@@ -42,7 +42,11 @@ public record Curve(List<Point> points) {
    * @return one value for each point, in the coherent SI unit
    */
   public double[] xSi() {
-    return points.stream().mapToDouble(point -> point.x().si()).toArray();
+    double[] x = new double[points.size()];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = points.get(i).x().si();
+    }
+    return x;
   }
 
   /**
@@ -51,6 +55,10 @@ public record Curve(List<Point> points) {
    * @return one value for each point, in the coherent SI unit
    */
   public double[] ySi() {
-    return points.stream().mapToDouble(point -> point.y().si()).toArray();
+    double[] y = new double[points.size()];
+    for (int i = 0; i < y.length; i++) {
+      y[i] = points.get(i).y().si();
+    }
+    return y;
   }
 }

@@ -1,5 +1,6 @@
 package kelter.core.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.uncertainty.ErrorModel;
@@ -38,27 +39,19 @@ public record Evaluation(
    * @return the evaluation, or empty if one of the readings is not a value
    */
   public static Optional<Evaluation> of(Job job, Measurement measurement, Observable observable) {
-    List<Reading.Value> values =
-        measurement.readings().stream()
-            .filter(Reading.Value.class::isInstance)
-            .map(Reading.Value.class::cast)
-            .toList();
-    if (values.size() < measurement.readings().size()) {
-      return Optional.empty();
+    List<Reading.Value> values = new ArrayList<>();
+    for (Reading reading : measurement.readings()) {
+      if (!(reading instanceof Reading.Value value)) {
+        return Optional.empty();
+      }
+      values.add(value);
     }
     Reading.Value first = values.get(0);
-    double mean = values.stream().mapToDouble(v -> v.quantity().si()).average().orElseThrow();
-    Optional<ErrorModel> own =
-        measurement
-            .instrument()
-            .flatMap(job::instrument)
-            .flatMap(instrument -> instrument.range(observable.kind(), mean))
-            .map(Instrument.Function::error);
+    double mean = mean(values);
+    Optional<Instrument.Function> own = function(job, measurement, observable, mean);
+    ErrorModel model = own.isPresent() ? own.get().error() : observable.procedure().typical();
     double stated = first.quantity().standardUncertaintySi();
-    double error =
-        stated > 0
-            ? stated
-            : own.orElse(observable.procedure().typical()).standardUncertainty(mean);
+    double error = stated > 0 ? stated : model.standardUncertainty(mean);
     double rounding = first.resolution() * first.quantity().unit().factor() / Math.sqrt(12);
     double scatter = scatterOfMean(values, mean);
     double u = Math.hypot(Math.hypot(error, rounding), scatter);
@@ -67,13 +60,34 @@ public record Evaluation(
         new Evaluation(new Estimate(mean, u), assumed, error, rounding, scatter, values.size()));
   }
 
+  private static double mean(List<Reading.Value> values) {
+    double sum = 0;
+    for (Reading.Value value : values) {
+      sum += value.quantity().si();
+    }
+    return sum / values.size();
+  }
+
+  /** The function of its instrument with which a value was measured, if the job names one. */
+  private static Optional<Instrument.Function> function(
+      Job job, Measurement measurement, Observable observable, double value) {
+    Optional<String> id = measurement.instrument();
+    Optional<Instrument> instrument = id.isPresent() ? job.instrument(id.get()) : Optional.empty();
+    return instrument.isPresent()
+        ? instrument.get().range(observable.kind(), value)
+        : Optional.empty();
+  }
+
   /** Experimental standard deviation of the mean, JCGM 100:2008, equation (5). */
   private static double scatterOfMean(List<Reading.Value> values, double mean) {
     int n = values.size();
     if (n < 2) {
       return 0;
     }
-    double squares = values.stream().mapToDouble(v -> Math.pow(v.quantity().si() - mean, 2)).sum();
+    double squares = 0;
+    for (Reading.Value value : values) {
+      squares += Math.pow(value.quantity().si() - mean, 2);
+    }
     return Math.sqrt(squares / (n - 1) / n);
   }
 }

@@ -1,5 +1,6 @@
 package kelter.core.job;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -133,11 +134,17 @@ public record Instrument(
    * @return those for that very kind, else those for its dimension; may be empty
    */
   public List<Function> functions(QuantityKind kind) {
-    List<Function> exact =
-        functions.stream().filter(f -> f.kind().name().equals(kind.name())).toList();
-    return exact.isEmpty()
-        ? functions.stream().filter(f -> f.kind().accepts(kind.unit())).toList()
-        : exact;
+    List<Function> exact = new ArrayList<>();
+    List<Function> fitting = new ArrayList<>();
+    for (Function function : functions) {
+      if (function.kind().name().equals(kind.name())) {
+        exact.add(function);
+      }
+      if (function.kind().accepts(kind.unit())) {
+        fitting.add(function);
+      }
+    }
+    return List.copyOf(exact.isEmpty() ? fitting : exact);
   }
 
   /**

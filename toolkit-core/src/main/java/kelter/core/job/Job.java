@@ -1,5 +1,6 @@
 package kelter.core.job;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -92,7 +93,12 @@ public record Job(
    * @return the instrument, or empty if there is none
    */
   public Optional<Instrument> instrument(String instrumentId) {
-    return instruments.stream().filter(i -> i.id().equals(instrumentId)).findFirst();
+    for (Instrument instrument : instruments) {
+      if (instrument.id().equals(instrumentId)) {
+        return Optional.of(instrument);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -103,8 +109,13 @@ public record Job(
    * @return the measurements, may be empty
    */
   public List<Measurement> measurements(String component, String observable) {
-    return measurements.stream()
-        .filter(m -> m.component().equals(component) && m.observable().equals(observable))
-        .toList();
+    List<Measurement> found = new ArrayList<>();
+    for (Measurement measurement : measurements) {
+      if (measurement.component().equals(component)
+          && measurement.observable().equals(observable)) {
+        found.add(measurement);
+      }
+    }
+    return List.copyOf(found);
   }
 }

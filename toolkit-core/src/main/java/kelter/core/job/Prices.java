@@ -3,10 +3,10 @@ package kelter.core.job;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
 import kelter.core.owner.Terms;
@@ -95,30 +95,38 @@ public record Prices(
     Objects.requireNonNull(currency);
     Objects.requireNonNull(spread);
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
-    Stream<Money> single =
-        Stream.of(
-                labourPerHour,
-                callOut,
-                replacement,
-                installation,
-                runningPerYear,
-                runningPerYearNew,
-                terms.dayWithout())
-            .flatMap(Optional::stream);
-    Stream<Money> several = Stream.concat(parts.values().stream(), supplies.amounts());
-    for (Money amount : Stream.concat(single, several).toList()) {
-      if (!amount.currency().equals(currency)) {
-        throw new IllegalArgumentException(
-            "all prices are in %s, and %s is not".formatted(currency, amount.format()));
+    for (Optional<Money> amount :
+        List.of(
+            labourPerHour,
+            callOut,
+            replacement,
+            installation,
+            runningPerYear,
+            runningPerYearNew,
+            terms.dayWithout(),
+            supplies.energyPerKilowattHour(),
+            supplies.waterPerCubicMetre(),
+            supplies.detergentPerCycle())) {
+      if (amount.isPresent()) {
+        requirePrice(amount.get(), currency);
       }
-      if (amount.amount().signum() < 0) {
-        throw new IllegalArgumentException(
-            "a price is not negative, and " + amount.format() + " is");
-      }
+    }
+    for (Money amount : parts.values()) {
+      requirePrice(amount, currency);
     }
     if (discountRate.isPresent()
         && !(discountRate.get().si() >= 0 && discountRate.get().si() < 1)) {
       throw new IllegalArgumentException("a discount rate lies between 0 and 100 % a year");
+    }
+  }
+
+  private static void requirePrice(Money amount, Currency currency) {
+    if (!amount.currency().equals(currency)) {
+      throw new IllegalArgumentException(
+          "all prices are in %s, and %s is not".formatted(currency, amount.format()));
+    }
+    if (amount.amount().signum() < 0) {
+      throw new IllegalArgumentException("a price is not negative, and " + amount.format() + " is");
     }
   }
 }

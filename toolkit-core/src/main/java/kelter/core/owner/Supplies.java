@@ -2,7 +2,6 @@ package kelter.core.owner;
 
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import kelter.core.quantity.Money;
 
 /**
@@ -26,15 +25,5 @@ public record Supplies(
     Objects.requireNonNull(energyPerKilowattHour);
     Objects.requireNonNull(waterPerCubicMetre);
     Objects.requireNonNull(detergentPerCycle);
-  }
-
-  /**
-   * All prices.
-   *
-   * @return those that are stated
-   */
-  public Stream<Money> amounts() {
-    return Stream.of(energyPerKilowattHour, waterPerCubicMetre, detergentPerCycle)
-        .flatMap(Optional::stream);
   }
 }

@@ -22,8 +22,12 @@ public record Dimension(SortedMap<String, Integer> exponents) {
 
   /** Copies the exponents and drops those that are zero. */
   public Dimension {
-    SortedMap<String, Integer> copy = new TreeMap<>(exponents);
-    copy.values().removeIf(exponent -> exponent == 0);
+    SortedMap<String, Integer> copy = new TreeMap<>();
+    for (Map.Entry<String, Integer> base : exponents.entrySet()) {
+      if (base.getValue() != 0) {
+        copy.put(base.getKey(), base.getValue());
+      }
+    }
     exponents = Collections.unmodifiableSortedMap(copy);
   }
 
@@ -57,7 +61,9 @@ public record Dimension(SortedMap<String, Integer> exponents) {
    */
   public Dimension times(Dimension other) {
     SortedMap<String, Integer> sum = new TreeMap<>(exponents);
-    other.exponents.forEach((base, exponent) -> sum.merge(base, exponent, Integer::sum));
+    for (Map.Entry<String, Integer> base : other.exponents.entrySet()) {
+      sum.put(base.getKey(), sum.getOrDefault(base.getKey(), 0) + base.getValue());
+    }
     return new Dimension(sum);
   }
 
@@ -68,8 +74,10 @@ public record Dimension(SortedMap<String, Integer> exponents) {
    * @return each exponent times the power
    */
   public Dimension pow(int power) {
-    SortedMap<String, Integer> scaled = new TreeMap<>(exponents);
-    scaled.replaceAll((base, exponent) -> exponent * power);
+    SortedMap<String, Integer> scaled = new TreeMap<>();
+    for (Map.Entry<String, Integer> base : exponents.entrySet()) {
+      scaled.put(base.getKey(), base.getValue() * power);
+    }
     return new Dimension(scaled);
   }
 }

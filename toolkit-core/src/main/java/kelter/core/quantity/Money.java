@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,10 +16,8 @@ import java.util.regex.Pattern;
  */
 public record Money(BigDecimal amount, Currency currency) {
 
-  private static final Pattern TEXT =
-      Pattern.compile(
-          "\\s*(?:(?<before>[A-Z]{3})\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3})?\\s*");
   private static final int MAX_LENGTH = 40;
+  private static final int CODE_LENGTH = 3;
 
   /** Checks that nothing is missing. */
   public Money {
@@ -34,7 +33,21 @@ public record Money(BigDecimal amount, Currency currency) {
    * @throws QuantityFormatException if there is no amount, no currency, or one that is not known
    */
   public static Money parse(String text) {
-    Matcher matcher = text.length() > MAX_LENGTH ? TEXT.matcher("") : TEXT.matcher(text);
+    Optional<Money> plain = plain(text);
+    return plain.isPresent() ? plain.get() : any(text);
+  }
+
+  /** The plainest form, digits, a blank and a code, read without patterns for a quick start. */
+  private static Optional<Money> plain(String text) {
+    int end = text.length() > MAX_LENGTH ? 0 : DecimalText.plainEnd(text);
+    if (end == 0 || text.length() != end + 1 + CODE_LENGTH || text.charAt(end) != ' ') {
+      return Optional.empty();
+    }
+    return Optional.of(of(DecimalText.plain(text.substring(0, end)), text.substring(end + 1)));
+  }
+
+  private static Money any(String text) {
+    Matcher matcher = Patterns.MONEY.matcher(text.length() > MAX_LENGTH ? "" : text);
     if (!matcher.matches()
         || (matcher.group("before") == null) == (matcher.group("after") == null)) {
       throw new QuantityFormatException(
@@ -42,10 +55,12 @@ public record Money(BigDecimal amount, Currency currency) {
     }
     String code =
         matcher.group("before") == null ? matcher.group("after") : matcher.group("before");
+    return of(DecimalText.of(matcher.group("amount")), code);
+  }
+
+  private static Money of(DecimalText amount, String code) {
     try {
-      return new Money(DecimalText.of(matcher.group("amount")).exact(), Currency.getInstance(code));
-    } catch (QuantityFormatException wrongNumber) {
-      throw wrongNumber;
+      return new Money(amount.exact(), Currency.getInstance(code));
     } catch (IllegalArgumentException notACurrency) {
       throw new QuantityFormatException("'" + code + "' is not a currency of ISO 4217");
     }
@@ -77,5 +92,14 @@ public record Money(BigDecimal amount, Currency currency) {
    */
   public String format() {
     return amount.toPlainString() + " " + currency.getCurrencyCode();
+  }
+
+  /** Made ready when the first text needs it. */
+  private static final class Patterns {
+    static final Pattern MONEY =
+        Pattern.compile(
+            "\\s*(?:(?<before>[A-Z]{3})\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3})?\\s*");
+
+    private Patterns() {}
   }
 }

@@ -45,7 +45,8 @@ public final class QuantityParser {
     if (text.length() > MAX_LENGTH) {
       throw new QuantityFormatException("a quantity has at most " + MAX_LENGTH + " characters");
     }
-    return plain(text, kind).orElseGet(() -> any(text, kind));
+    Optional<Parsed> plain = plain(text, kind);
+    return plain.isPresent() ? plain.get() : any(text, kind);
   }
 
   /**
@@ -58,9 +59,10 @@ public final class QuantityParser {
       return Optional.empty();
     }
     int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
-    return UcumParser.parse(text.substring(unitAt))
-        .filter(kind::accepts)
-        .map(unit -> parsed(DecimalText.plain(text.substring(0, end)), 0, unit, kind));
+    Optional<Unit> unit = UcumParser.parse(text.substring(unitAt));
+    return unit.isPresent() && kind.accepts(unit.get())
+        ? Optional.of(parsed(DecimalText.plain(text.substring(0, end)), 0, unit.get(), kind))
+        : Optional.empty();
   }
 
   private static Parsed parsed(
@@ -135,9 +137,10 @@ public final class QuantityParser {
               .formatted(whole, kind.name(), kind.unit().code()));
     }
     List<Unit> candidates = Spellings.candidates(text);
-    Optional<Unit> fitting = candidates.stream().filter(kind::accepts).findFirst();
-    if (fitting.isPresent()) {
-      return fitting.get();
+    for (Unit candidate : candidates) {
+      if (kind.accepts(candidate)) {
+        return candidate;
+      }
     }
     if (candidates.isEmpty()) {
       throw new QuantityFormatException(

@@ -1,6 +1,7 @@
 package kelter.core.quantity;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A unit of measure, by its UCUM code.
@@ -40,11 +41,12 @@ public record Unit(String code, Dimension dimension, double factor, double shift
    * @throws QuantityFormatException if the code is not known
    */
   public static Unit of(String code) {
-    return UcumParser.parse(code)
-        .orElseThrow(
-            () ->
-                new QuantityFormatException(
-                    "unit '" + code + "' is not known" + Spellings.suggestion(code)));
+    Optional<Unit> unit = UcumParser.parse(code);
+    if (unit.isEmpty()) {
+      throw new QuantityFormatException(
+          "unit '" + code + "' is not known" + Spellings.suggestion(code));
+    }
+    return unit.get();
   }
 
   /**

@@ -1,8 +1,7 @@
 package kelter.core.uncertainty;
 
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
@@ -23,9 +22,9 @@ import kelter.core.quantity.Unit;
  */
 public record Accuracy(double ofReading, double fixed, double zero) implements ErrorModel {
 
-  private static final Pattern OF_READING =
-      Pattern.compile("%\\s*(?:(?:of\\s+)?(?:the\\s+)?(?:reading|rdg|value))?\\.?");
-  private static final Pattern TERM = Pattern.compile("(?<number>[0-9.,]+)\\s*(?<rest>[^0-9].*)?");
+  private static final Set<String> READING = Set.of("", "reading", "rdg", "value");
+  private static final Set<String> COUNTS =
+      Set.of("", "d", "dgt", "dgts", "digit", "digits", "count", "counts", "lsd");
 
   /**
    * Checks the figures.
@@ -86,36 +85,55 @@ public record Accuracy(double ofReading, double fixed, double zero) implements E
   public static Accuracy parse(String text, QuantityKind kind, double resolutionSi) {
     double ofReading = 0;
     double fixed = 0;
-    String stripped = text.strip().replaceFirst("^(?:±|\\+/-)\\s*", "");
-    if (stripped.startsWith("(") && stripped.endsWith(")")) {
-      stripped = stripped.substring(1, stripped.length() - 1);
-    }
-    for (String part : stripped.split("\\+", -1)) {
-      Matcher term = TERM.matcher(part.strip());
-      if (!term.matches()) {
+    for (String part : terms(text).split("\\+", -1)) {
+      String term = part.strip();
+      int end = numberEnd(term);
+      if (end == 0) {
         throw new QuantityFormatException(
             "'" + text + "' is not an accuracy; write for instance '0.8 % + 3 counts' or '5 mm'");
       }
-      String rest = term.group("rest") == null ? "" : term.group("rest").strip();
-      String word = rest.toLowerCase(Locale.ROOT);
+      String word = term.substring(end).strip().toLowerCase(Locale.ROOT);
       if (word.startsWith("%")) {
-        ofReading += ratioOfReading(term, word, text);
-      } else if (word.matches("d|dgts?|digits?|counts?|lsd|")) {
-        fixed += number(term) * requireResolution(text, resolutionSi);
+        requireOfReading(word.substring(1), text);
+        ofReading += number(term.substring(0, end)) / 100;
+      } else if (COUNTS.contains(word)) {
+        fixed += number(term.substring(0, end)) * requireResolution(text, resolutionSi);
       } else {
-        fixed += differenceSi(part.strip(), kind);
+        fixed += differenceSi(term, kind);
       }
     }
     return new Accuracy(ofReading, fixed, zeroOfDisplay(text, kind));
   }
 
-  private static double ratioOfReading(Matcher term, String word, String text) {
-    if (!OF_READING.matcher(word).matches()) {
+  /** The terms of an accuracy, without a sign before them or brackets around them. */
+  private static String terms(String text) {
+    String terms = without(without(text.strip(), "±"), "+/-");
+    return terms.startsWith("(") && terms.endsWith(")")
+        ? terms.substring(1, terms.length() - 1)
+        : terms;
+  }
+
+  private static String without(String text, String start) {
+    return text.startsWith(start) ? text.substring(start.length()).strip() : text;
+  }
+
+  /** The end of the number with which a term starts; 0 if it does not start with one. */
+  private static int numberEnd(String term) {
+    int end = 0;
+    while (end < term.length() && "0123456789.,".indexOf(term.charAt(end)) >= 0) {
+      end++;
+    }
+    return end;
+  }
+
+  private static void requireOfReading(String words, String text) {
+    String stripped = words.strip();
+    String ended = stripped.endsWith(".") ? stripped.substring(0, stripped.length() - 1) : stripped;
+    if (!READING.contains(without(without(ended, "of "), "the "))) {
       throw new QuantityFormatException(
           "'%s': only per cent of the reading can be taken; write per cent of a range as a quantity, for instance '5 mm'"
               .formatted(text.strip()));
     }
-    return number(term) / 100;
   }
 
   /** Per cent of a temperature are counted from the zero of the scale that is displayed. */
@@ -127,8 +145,8 @@ public record Accuracy(double ofReading, double fixed, double zero) implements E
     return Unit.of(fahrenheit ? "[degF]" : "Cel").shift();
   }
 
-  private static double number(Matcher term) {
-    return QuantityParser.parse(term.group("number"), QuantityKind.RATIO).value();
+  private static double number(String digits) {
+    return QuantityParser.parse(digits, QuantityKind.RATIO).value();
   }
 
   private static double differenceSi(String text, QuantityKind kind) {

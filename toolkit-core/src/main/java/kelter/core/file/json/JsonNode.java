@@ -1,5 +1,6 @@
 package kelter.core.file.json;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -8,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
 
 /**
  * A place in a JSON text, from which members are read; every mistake is noted with its JSON pointer
@@ -93,24 +96,32 @@ public final class JsonNode {
   }
 
   /**
-   * Each member of this object that a vocabulary knows, made into something.
+   * The members of this object as places, whatever their names.
    *
-   * @param known the names that are known, with what they mean
-   * @param reader makes a member into something, or notes why not
-   * @param <K> what a name means
-   * @param <T> what a member becomes
-   * @return what was made, by name
+   * @return all members by name; none if this is not an object
    */
-  public <K, T> Map<String, T> each(
-      Map<String, K> known, BiFunction<JsonNode, K, Optional<T>> reader) {
-    Map<String, T> made = new LinkedHashMap<>();
-    for (String name : object(known.keySet()).keySet()) {
-      K meaning = known.get(name);
-      if (meaning != null) {
-        reader.apply(child(name), meaning).ifPresent(value -> made.put(name, value));
+  public Map<String, JsonNode> members() {
+    Map<String, JsonNode> nodes = new LinkedHashMap<>();
+    for (String name : object().keySet()) {
+      nodes.put(name, child(name));
+    }
+    return nodes;
+  }
+
+  /**
+   * The members of this object as places, each checked that it is known or starts with x-.
+   *
+   * @param known the names that are known
+   * @return the known members by name; none if this is not an object
+   */
+  public Map<String, JsonNode> members(Set<String> known) {
+    Map<String, JsonNode> nodes = new LinkedHashMap<>();
+    for (String name : object(known).keySet()) {
+      if (known.contains(name)) {
+        nodes.put(name, child(name));
       }
     }
-    return made;
+    return nodes;
   }
 
   /**
@@ -128,6 +139,17 @@ public final class JsonNode {
       nodes.add(new JsonNode(array.items().get(i), pointer + "/" + i, problems));
     }
     return nodes;
+  }
+
+  /**
+   * The items of a member that may be missing.
+   *
+   * @param name its name
+   * @return the items; none if it is missing or not an array
+   */
+  public List<JsonNode> items(String name) {
+    Optional<JsonNode> member = optional(name);
+    return member.isPresent() ? member.get().items() : List.of();
   }
 
   /**
@@ -188,6 +210,17 @@ public final class JsonNode {
   }
 
   /**
+   * The text of a member that may be missing.
+   *
+   * @param name its name
+   * @return the text; empty if it is missing or something else
+   */
+  public Optional<String> text(String name) {
+    Optional<JsonNode> member = optional(name);
+    return member.isPresent() ? member.get().text() : Optional.empty();
+  }
+
+  /**
    * The text of a string, or of true and false as yes and no.
    *
    * @return the text; empty if this is something else
@@ -207,7 +240,57 @@ public final class JsonNode {
    * @return what was made
    */
   public <T> Optional<T> read(Function<String, T> reader) {
-    return text().flatMap(text -> make(() -> reader.apply(text)));
+    Optional<String> text = text();
+    try {
+      return text.isPresent() ? Optional.of(reader.apply(text.get())) : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return refuse(refused);
+    }
+  }
+
+  /**
+   * The quantity that a string tells; one that cannot be read is noted here.
+   *
+   * @param kind what is expected
+   * @return the quantity
+   */
+  public Optional<Quantity> quantity(QuantityKind kind) {
+    Optional<String> text = text();
+    try {
+      return text.isPresent()
+          ? Optional.of(QuantityParser.parse(text.get(), kind))
+          : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return refuse(refused);
+    }
+  }
+
+  /**
+   * The quantity that a member tells, which may be missing.
+   *
+   * @param name its name
+   * @param kind what is expected
+   * @return the quantity; empty if it is missing or cannot be read
+   */
+  public Optional<Quantity> quantity(String name, QuantityKind kind) {
+    Optional<JsonNode> member = optional(name);
+    return member.isPresent() ? member.get().quantity(kind) : Optional.empty();
+  }
+
+  /**
+   * The quantity that a member tells, which may be missing, but not negative.
+   *
+   * @param name its name
+   * @param kind what is expected
+   * @return the quantity; empty if it is missing, cannot be read or is below zero
+   */
+  public Optional<Quantity> notNegative(String name, QuantityKind kind) {
+    Optional<Quantity> quantity = quantity(name, kind);
+    if (quantity.isPresent() && quantity.get().si() < 0) {
+      child(name).problem("'" + text(name).orElse("") + "' is negative; it must not be", "");
+      return Optional.empty();
+    }
+    return quantity;
   }
 
   /**
@@ -221,9 +304,20 @@ public final class JsonNode {
     try {
       return Optional.of(maker.get());
     } catch (IllegalArgumentException refused) {
-      problem(refused.getMessage(), "");
-      return Optional.empty();
+      return refuse(refused);
     }
+  }
+
+  /**
+   * Notes here that something was refused.
+   *
+   * @param refused the refusal
+   * @param <T> what was to be made
+   * @return nothing
+   */
+  public <T> Optional<T> refuse(IllegalArgumentException refused) {
+    problem(refused.getMessage(), "");
+    return Optional.empty();
   }
 
   /**
@@ -244,6 +338,33 @@ public final class JsonNode {
       return Optional.empty();
     }
     return text;
+  }
+
+  /**
+   * The date that a member tells, which may be missing.
+   *
+   * @param name its name
+   * @return the date; empty if it is missing or not a date as ISO 8601 writes one, yyyy-mm-dd
+   */
+  public Optional<LocalDate> date(String name) {
+    Optional<JsonNode> member = optional(name);
+    Optional<String> text = member.isPresent() ? member.get().text() : Optional.empty();
+    Optional<LocalDate> date = text.isPresent() ? CalendarDate.of(text.get()) : Optional.empty();
+    if (text.isPresent() && date.isEmpty()) {
+      member.get().problem("'" + text.get() + "' is not a date; write yyyy-mm-dd", "");
+    }
+    return date;
+  }
+
+  /**
+   * The value of a member that is true or false, which may be missing.
+   *
+   * @param name its name
+   * @return the value; empty if it is missing or something else
+   */
+  public Optional<Boolean> yesNo(String name) {
+    Optional<JsonNode> member = optional(name);
+    return member.isPresent() ? member.get().yesNo() : Optional.empty();
   }
 
   /**

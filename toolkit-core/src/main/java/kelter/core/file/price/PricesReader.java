@@ -1,7 +1,5 @@
 package kelter.core.file.price;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,7 +13,6 @@ import kelter.core.owner.Terms;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
 
 /** Reads the prices of a job; an amount that cannot be used is told where it stands. */
 public final class PricesReader {
@@ -65,9 +62,12 @@ public final class PricesReader {
    */
   public static Optional<Prices> prices(JsonNode node) {
     node.object(PRICES);
-    Optional<Currency> currency =
-        node.required("currency").flatMap(field -> field.read(PricesReader::currency));
-    return new PricesReader(node, currency).prices();
+    return new PricesReader(node, currency(node)).prices();
+  }
+
+  private static Optional<Currency> currency(JsonNode prices) {
+    Optional<JsonNode> node = prices.required("currency");
+    return node.isPresent() ? node.get().read(PricesReader::currency) : Optional.empty();
   }
 
   private Optional<Prices> prices() {
@@ -77,78 +77,64 @@ public final class PricesReader {
     Optional<Money> installation = money("installation");
     Optional<Money> running = money("running-per-year");
     Optional<Money> runningNew = money("running-per-year-new");
-    Optional<Quantity> rate =
-        node.optional("discount-rate")
-            .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.PERCENT)));
-    Map<String, Money> parts = node.optional("parts").map(this::parts).orElse(Map.of());
+    Optional<Quantity> rate = node.quantity("discount-rate", QuantityKind.PERCENT);
+    Map<String, Money> parts = parts();
     Terms terms = terms();
     Supplies supplies =
         new Supplies(money("energy-per-kwh"), money("water-per-m3"), money("detergent-per-cycle"));
-    PriceSpread spread =
-        node.optional("spread").flatMap(PricesReader::spread).orElse(PriceSpread.NONE);
-    return currency.flatMap(
-        one ->
-            node.make(
-                () ->
-                    new Prices(
-                        one,
-                        labour,
-                        callOut,
-                        replacement,
-                        installation,
-                        running,
-                        runningNew,
-                        rate,
-                        parts,
-                        terms,
-                        supplies,
-                        spread)));
+    PriceSpread spread = spread();
+    if (currency.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          new Prices(
+              currency.get(),
+              labour,
+              callOut,
+              replacement,
+              installation,
+              running,
+              runningNew,
+              rate,
+              parts,
+              terms,
+              supplies,
+              spread));
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
   }
 
   private Terms terms() {
     return new Terms(
-        node.optional("date").flatMap(field -> field.read(PricesReader::date)),
-        node.optional("call-out-credited").flatMap(JsonNode::yesNo),
-        time("least-work", QuantityKind.TIME),
-        node.optional("replacement-available").flatMap(JsonNode::yesNo),
-        time("parts-delivery", QuantityKind.AGE),
-        time("replacement-delivery", QuantityKind.AGE),
-        time("repair-warranty", QuantityKind.AGE),
-        time("new-warranty", QuantityKind.AGE),
+        node.date("date"),
+        node.yesNo("call-out-credited"),
+        node.notNegative("least-work", QuantityKind.TIME),
+        node.yesNo("replacement-available"),
+        node.notNegative("parts-delivery", QuantityKind.AGE),
+        node.notNegative("replacement-delivery", QuantityKind.AGE),
+        node.notNegative("repair-warranty", QuantityKind.AGE),
+        node.notNegative("new-warranty", QuantityKind.AGE),
         money("day-without"));
   }
 
-  private static Optional<PriceSpread> spread(JsonNode node) {
-    node.object(SPREAD);
-    Optional<Quantity> repair = percentage(node, "repair");
-    Optional<Quantity> replacement = percentage(node, "replacement");
-    Optional<Quantity> running = percentage(node, "running");
-    return node.make(() -> new PriceSpread(repair, replacement, running));
-  }
-
-  private static Optional<Quantity> percentage(JsonNode node, String name) {
-    return node.optional(name)
-        .flatMap(field -> field.read(text -> QuantityParser.parse(text, QuantityKind.PERCENT)));
-  }
-
-  private static LocalDate date(String text) {
+  private PriceSpread spread() {
+    Optional<JsonNode> member = node.optional("spread");
+    if (member.isEmpty()) {
+      return PriceSpread.NONE;
+    }
+    JsonNode spread = member.get();
+    spread.object(SPREAD);
+    Optional<Quantity> repair = spread.quantity("repair", QuantityKind.PERCENT);
+    Optional<Quantity> replacement = spread.quantity("replacement", QuantityKind.PERCENT);
+    Optional<Quantity> running = spread.quantity("running", QuantityKind.PERCENT);
     try {
-      return LocalDate.parse(text);
-    } catch (DateTimeException noDate) {
-      throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd", noDate);
+      return new PriceSpread(repair, replacement, running);
+    } catch (IllegalArgumentException refused) {
+      spread.problem(refused.getMessage(), "");
+      return PriceSpread.NONE;
     }
-  }
-
-  private Optional<Quantity> time(String name, QuantityKind kind) {
-    return node.optional(name).flatMap(field -> field.read(text -> timeOf(text, kind)));
-  }
-
-  private static Quantity timeOf(String text, QuantityKind kind) {
-    Quantity time = QuantityParser.parse(text, kind);
-    if (time.si() < 0) {
-      throw new IllegalArgumentException("'" + text + "' is negative; a time is not");
-    }
-    return time;
   }
 
   private static Currency currency(String code) {
@@ -161,11 +147,17 @@ public final class PricesReader {
   }
 
   private Optional<Money> money(String name) {
-    return node.optional(name).flatMap(this::money);
+    Optional<JsonNode> member = node.optional(name);
+    return member.isPresent() ? money(member.get()) : Optional.empty();
   }
 
   private Optional<Money> money(JsonNode field) {
-    return field.read(this::amount);
+    Optional<String> text = field.text();
+    try {
+      return text.isPresent() ? Optional.of(amount(text.get())) : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return field.refuse(refused);
+    }
   }
 
   private Money amount(String text) {
@@ -181,9 +173,16 @@ public final class PricesReader {
     return amount;
   }
 
-  private Map<String, Money> parts(JsonNode parts) {
-    Map<String, String> any = new LinkedHashMap<>();
-    parts.object().keySet().forEach(remedy -> any.put(remedy, remedy));
-    return parts.each(any, (field, remedy) -> money(field));
+  private Map<String, Money> parts() {
+    Optional<JsonNode> member = node.optional("parts");
+    Map<String, JsonNode> members = member.isPresent() ? member.get().members() : Map.of();
+    Map<String, Money> parts = new LinkedHashMap<>();
+    for (Map.Entry<String, JsonNode> remedy : members.entrySet()) {
+      Optional<Money> price = money(remedy.getValue());
+      if (price.isPresent()) {
+        parts.put(remedy.getKey(), price.get());
+      }
+    }
+    return parts;
   }
 }

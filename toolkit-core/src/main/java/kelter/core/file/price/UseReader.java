@@ -7,7 +7,6 @@ import kelter.core.file.json.JsonNode;
 import kelter.core.owner.Use;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
 
 /** Reads how the machine of a job is used; a figure that cannot be used is told where it stands. */
 public final class UseReader {
@@ -38,36 +37,23 @@ public final class UseReader {
         number(node, "cycles-per-week", Use::requireCyclesPerWeek),
         number(node, "built-for-cycles", Use::requireBuiltForCycles),
         new Use.Consumption(
-            figure(node, "energy-per-cycle", QuantityKind.ENERGY),
-            figure(node, "water-per-cycle", QuantityKind.VOLUME)),
+            node.notNegative("energy-per-cycle", QuantityKind.ENERGY),
+            node.notNegative("water-per-cycle", QuantityKind.VOLUME)),
         new Use.Consumption(
-            figure(node, "energy-per-cycle-new", QuantityKind.ENERGY),
-            figure(node, "water-per-cycle-new", QuantityKind.VOLUME)),
+            node.notNegative("energy-per-cycle-new", QuantityKind.ENERGY),
+            node.notNegative("water-per-cycle-new", QuantityKind.VOLUME)),
         new Use.Carbon(
-            figure(node, "carbon-of-new", QuantityKind.MASS),
-            figure(node, "carbon-per-kwh", QuantityKind.MASS)));
+            node.notNegative("carbon-of-new", QuantityKind.MASS),
+            node.notNegative("carbon-per-kwh", QuantityKind.MASS)));
   }
 
   private static Optional<Quantity> number(
       JsonNode node, String name, UnaryOperator<Quantity> check) {
-    return node.optional(name)
-        .flatMap(
-            field ->
-                field.read(text -> check.apply(QuantityParser.parse(text, QuantityKind.RATIO))));
-  }
-
-  private static Optional<Quantity> figure(JsonNode node, String name, QuantityKind kind) {
-    return node.optional(name)
-        .flatMap(
-            field ->
-                field.read(
-                    text -> {
-                      Quantity figure = QuantityParser.parse(text, kind);
-                      if (figure.si() < 0) {
-                        throw new IllegalArgumentException(
-                            "'" + text + "' is negative; it must not be");
-                      }
-                      return figure;
-                    }));
+    Optional<Quantity> number = node.quantity(name, QuantityKind.RATIO);
+    try {
+      return number.isPresent() ? Optional.of(check.apply(number.get())) : number;
+    } catch (IllegalArgumentException refused) {
+      return node.optional(name).orElseThrow().refuse(refused);
+    }
   }
 }

@@ -1,0 +1,44 @@
+package kelter.core.file.json;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * Reads a calendar date as ISO 8601 writes it, yyyy-mm-dd. The formats of the platform do so too,
+ * but to make them ready takes as long as the rest of a job file.
+ */
+final class CalendarDate {
+
+  private static final String FORM = "dddd-dd-dd";
+
+  private CalendarDate() {}
+
+  static Optional<LocalDate> of(String text) {
+    if (!hasForm(text)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(LocalDate.of(number(text, 0, 4), number(text, 5, 7), number(text, 8, 10)));
+    } catch (DateTimeException notInTheCalendar) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean hasForm(String text) {
+    if (text.length() != FORM.length()) {
+      return false;
+    }
+    for (int i = 0; i < FORM.length(); i++) {
+      char c = text.charAt(i);
+      if (FORM.charAt(i) == 'd' ? c < '0' || c > '9' : c != FORM.charAt(i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int number(String text, int from, int to) {
+    return Integer.parseInt(text, from, to, 10);
+  }
+}
