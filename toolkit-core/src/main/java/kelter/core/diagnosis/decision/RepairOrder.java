@@ -1,9 +1,7 @@
 package kelter.core.diagnosis.decision;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * The order of remedies with the least expected cost, found exactly over all subsets.
@@ -51,23 +49,27 @@ public record RepairOrder(List<Integer> remedies, double expectedCost, boolean e
    *
    * @param count how many remedies there are, at most {@link #MOST}
    * @param cost what each costs
-   * @param notWorking the chance that the machine does not work once a set of remedies, one bit
-   *     each, is done
+   * @param notWorking for each set of remedies, one bit each, the chance that the machine does not
+   *     work once they are done; 2 to the power of their number
    * @param service the cost of the service that always ends it; infinite if there is none
    * @return the best order; without a service it holds every remedy that can still help
    * @throws IllegalArgumentException if there are more than {@link #MOST} remedies, a cost is
-   *     negative or NaN, or a chance is NaN
+   *     negative or NaN, a chance is NaN, or there are not as many of them as sets
    */
-  public static RepairOrder best(
-      int count, Cost cost, IntToDoubleFunction notWorking, double service) {
+  public static RepairOrder best(int count, Cost cost, double[] notWorking, double service) {
     if (count > MOST) {
       throw new IllegalArgumentException("at most " + MOST + " remedies, not " + count);
     }
+    if (notWorking.length != 1 << count) {
+      throw new IllegalArgumentException(
+          "a chance is needed for each of the sets of " + count + " remedies");
+    }
     notNegative(service, "a service cost");
-    double[] left = new double[1 << count];
-    Arrays.setAll(left, done -> number(notWorking.applyAsDouble(done)));
-    int[] step = new int[left.length];
-    double expectedCost = leastCost(count, cost, left, service, step);
+    for (double chance : notWorking) {
+      requireNumber(chance);
+    }
+    int[] step = new int[notWorking.length];
+    double expectedCost = leastCost(count, cost, notWorking, service, step);
     return follow(step, expectedCost, !Double.isInfinite(service));
   }
 
@@ -112,11 +114,10 @@ public record RepairOrder(List<Integer> remedies, double expectedCost, boolean e
     return cost;
   }
 
-  private static double number(double chance) {
+  private static void requireNumber(double chance) {
     if (Double.isNaN(chance)) {
       throw new IllegalArgumentException("a chance of NaN; 0 to 1 is allowed");
     }
-    return chance;
   }
 
   private static RepairOrder follow(int[] step, double expectedCost, boolean service) {

@@ -101,8 +101,7 @@ public final class Repairs implements Decision {
   @Override
   public double leastCost(double[] weight) {
     Weights.checked(weight, states);
-    double[] notWorking = new double[1 << count];
-    Arrays.setAll(notWorking, done -> notWorking(weight, done));
+    double[] notWorking = notWorking(weight);
     return RepairOrder.leastCost(
         count, this::cost, notWorking, service, new int[notWorking.length]);
   }
@@ -116,14 +115,18 @@ public final class Repairs implements Decision {
    */
   public RepairOrder order(double[] probability) {
     Weights.checked(probability, states);
-    return RepairOrder.best(count, this::cost, done -> notWorking(probability, done), service);
+    return RepairOrder.best(count, this::cost, notWorking(probability), service);
   }
 
   private double cost(int remedy, int done) {
     return cost[done * count + remedy];
   }
 
-  private double notWorking(double[] weight, int done) {
-    return Weights.dot(weight, left, done * states);
+  private double[] notWorking(double[] weight) {
+    double[] notWorking = new double[1 << count];
+    for (int done = 0; done < notWorking.length; done++) {
+      notWorking[done] = Weights.dot(weight, left, done * states);
+    }
+    return notWorking;
   }
 }

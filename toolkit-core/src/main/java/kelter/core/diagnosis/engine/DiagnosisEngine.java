@@ -1,14 +1,17 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
 import java.util.stream.IntStream;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
@@ -82,7 +85,8 @@ public final class DiagnosisEngine {
    * @throws IllegalArgumentException if two models share an observable of a component
    */
   public Diagnosis diagnose(Job job, List<FaultModel> models) {
-    return weigh(job, models).map(this::conclude).orElseGet(() -> nothingKnown(job));
+    Optional<Weighed> weighed = weigh(job, models);
+    return weighed.isPresent() ? conclude(weighed.get()) : nothingKnown(job);
   }
 
   /**
@@ -144,7 +148,7 @@ public final class DiagnosisEngine {
             priors,
             posterior,
             posterior.likeliest(STATES_SHOWN),
-            open.values().stream().map(DiagnosisEngine::key).distinct().toList()));
+            keys(open.values())));
   }
 
   /** Models share nothing, so they may be weighed side by side; their order stays. */
@@ -194,8 +198,7 @@ public final class DiagnosisEngine {
 
   /** Where no model speaks of the machine, only the prior is left: no fault, no misfit. */
   private Diagnosis nothingKnown(Job job) {
-    List<String> notUsed =
-        job.measurements().stream().map(DiagnosisEngine::key).distinct().toList();
+    List<String> notUsed = keys(job.measurements());
     Conclusion conclusion =
         new Conclusion(
             Conclusion.Reason.NOT_MEASURED,
@@ -212,6 +215,15 @@ public final class DiagnosisEngine {
         new Diagnosis.Basis(conclusion, List.of(), List.of(), 0, false));
   }
 
+  /** What some measurements are of, each once. */
+  private static List<String> keys(Collection<Measurement> measurements) {
+    Set<String> keys = new LinkedHashSet<>();
+    for (Measurement measurement : measurements) {
+      keys.add(key(measurement));
+    }
+    return List.copyOf(keys);
+  }
+
   private static String key(Measurement measurement) {
     return measurement.component() + "." + measurement.observable();
   }
@@ -220,35 +232,38 @@ public final class DiagnosisEngine {
   private List<Item> items(
       Job job, FaultModel model, Map<String, Measurement> open, Set<String> claimed) {
     Map<String, Question> known = new LinkedHashMap<>();
-    model.questions().forEach(question -> known.putIfAbsent(question.key(), question));
+    for (Question question : model.questions()) {
+      known.putIfAbsent(question.key(), question);
+    }
     for (String key : known.keySet()) {
       if (!claimed.add(key)) {
         throw new IllegalArgumentException("two fault models forecast " + key);
       }
     }
     List<Item> items = new ArrayList<>();
-    open.values()
-        .removeIf(
-            measurement -> {
-              Question question = known.get(key(measurement));
-              if (question == null) {
-                return false;
-              }
-              items.add(item(job, measurement, question));
-              return true;
-            });
+    Iterator<Measurement> rest = open.values().iterator();
+    while (rest.hasNext()) {
+      Measurement measurement = rest.next();
+      Question question = known.get(key(measurement));
+      if (question != null) {
+        items.add(item(job, measurement, question));
+        rest.remove();
+      }
+    }
     return items;
   }
 
   private Item item(Job job, Measurement measurement, Question usual) {
     Question asked =
         new Question(measurement.component(), usual.observable(), measurement.conditions());
-    String shown =
-        measurement.readings().stream().map(Reading::display).collect(Collectors.joining(", "));
+    StringJoiner shown = new StringJoiner(", ");
+    for (Reading reading : measurement.readings()) {
+      shown.add(reading.display());
+    }
     Likelihood likelihood = Likelihood.of(job, measurement, usual.observable(), settings.blunder());
     return new Item(
         asked,
-        shown,
+        shown.toString(),
         likelihood,
         Likelihood.isOfInstrument(measurement) ? measurement.instrument() : Optional.empty());
   }

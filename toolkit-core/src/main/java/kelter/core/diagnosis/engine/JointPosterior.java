@@ -2,7 +2,7 @@ package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -42,7 +42,9 @@ final class JointPosterior {
       double top = top(groups.get(g));
       weight[g] = scaled(groups.get(g), top);
       leftOut[g] = Math.exp(groups.get(g).logLeftOut() - top);
-      sum[g] = Arrays.stream(weight[g]).sum();
+      for (double each : weight[g]) {
+        sum[g] += each;
+      }
       logPriorSound += groups.get(g).logPrior(Group.HEALTHY);
     }
     double sound = Math.exp(logPriorSound);
@@ -131,24 +133,19 @@ final class JointPosterior {
   }
 
   /**
-   * The same where the factor is 0 but in some states.
+   * The same where the sums over the states of the groups are known.
    *
-   * @param states for each group those states, the one in which nothing is wrong first
-   * @param factor for each group, a factor for each of them
+   * @param sums the product, over the groups, of the sum of weight times factor
+   * @param sound the product of the factors of the states in which nothing is wrong
    * @return the expectation over all joint states
    */
-  double expectation(int[][] states, double[][] factor) {
-    double all = 1;
-    double sound = soundFactor - 1;
-    for (int g = 0; g < weight.length; g++) {
-      double own = 0;
-      for (int i = 0; i < states[g].length; i++) {
-        own += weight[g][states[g][i]] * factor[g][i];
-      }
-      all *= own;
-      sound *= weight[g][Group.HEALTHY] * factor[g][0];
-    }
-    return (all + sound) / total;
+  double expectation(double sums, double sound) {
+    return (sums + (soundFactor - 1) * soundProduct(-1) * sound) / total;
+  }
+
+  /** The weight of a state of a group, the greatest of the group 1. */
+  double weight(int group, int state) {
+    return weight[group][state];
   }
 
   /** The probability that nothing at all is wrong. */
@@ -173,18 +170,11 @@ final class JointPosterior {
    * @return states with their probability, the likeliest first; ties in the order of the states
    */
   List<Joint> likeliest(int count) {
-    Integer[][] order = new Integer[groups.size()][];
-    for (int g = 0; g < groups.size(); g++) {
-      order[g] = new Integer[weight[g].length];
-      Arrays.setAll(order[g], i -> i);
-      double[] own = weight[g];
-      Arrays.sort(
-          order[g],
-          (a, b) -> own[a] != own[b] ? Double.compare(own[b], own[a]) : Integer.compare(a, b));
+    int[][] order = new int[groups.size()][];
+    for (int g = 0; g < order.length; g++) {
+      order[g] = greatestFirst(weight[g]);
     }
-    Comparator<Place> best =
-        GreatestFirst.by(place -> place.weight, place -> Arrays.toString(place.ranks));
-    PriorityQueue<Place> queue = new PriorityQueue<>(best);
+    PriorityQueue<Place> queue = new PriorityQueue<>();
     Set<String> seen = new HashSet<>();
     push(queue, seen, new int[groups.size()], order);
     List<Joint> states = new ArrayList<>();
@@ -195,7 +185,7 @@ final class JointPosterior {
       for (int g = 0; g < state.length; g++) {
         state[g] = order[g][place.ranks[g]];
       }
-      if (Arrays.stream(state).anyMatch(s -> s != Group.HEALTHY)) {
+      if (!isSound(state)) {
         states.add(new Joint(state, place.weight / total));
       }
       for (int g = 0; g < state.length; g++) {
@@ -206,11 +196,34 @@ final class JointPosterior {
         }
       }
     }
-    states.sort((a, b) -> Double.compare(b.probability, a.probability));
+    Collections.sort(states);
     return states.subList(0, Math.min(count, states.size()));
   }
 
-  private void push(PriorityQueue<Place> queue, Set<String> seen, int[] ranks, Integer[][] order) {
+  private static boolean isSound(int[] states) {
+    for (int state : states) {
+      if (state != Group.HEALTHY) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The states by their weight, the greatest first; ties in their order. */
+  private static int[] greatestFirst(double[] weight) {
+    List<State> states = new ArrayList<>();
+    for (int state = 0; state < weight.length; state++) {
+      states.add(new State(state, weight[state]));
+    }
+    Collections.sort(states);
+    int[] order = new int[weight.length];
+    for (int rank = 0; rank < order.length; rank++) {
+      order[rank] = states.get(rank).number;
+    }
+    return order;
+  }
+
+  private void push(PriorityQueue<Place> queue, Set<String> seen, int[] ranks, int[][] order) {
     double product = 1;
     for (int g = 0; g < ranks.length; g++) {
       product *= weight[g][order[g][ranks[g]]];
@@ -220,7 +233,14 @@ final class JointPosterior {
     }
   }
 
-  private static final class Place {
+  private record State(int number, double weight) implements Comparable<State> {
+    @Override
+    public int compareTo(State other) {
+      return Double.compare(other.weight, weight);
+    }
+  }
+
+  private static final class Place implements Comparable<Place> {
     private final int[] ranks;
     private final double weight;
 
@@ -228,10 +248,18 @@ final class JointPosterior {
       this.ranks = ranks;
       this.weight = weight;
     }
+
+    @Override
+    public int compareTo(Place other) {
+      int byWeight = Double.compare(other.weight, weight);
+      return byWeight != 0
+          ? byWeight
+          : Arrays.toString(ranks).compareTo(Arrays.toString(other.ranks));
+    }
   }
 
-  /** A joint state. */
-  static final class Joint {
+  /** A joint state; the likeliest comes first. */
+  static final class Joint implements Comparable<Joint> {
     private final int[] states;
     private final double probability;
 
@@ -246,6 +274,11 @@ final class JointPosterior {
 
     double probability() {
       return probability;
+    }
+
+    @Override
+    public int compareTo(Joint other) {
+      return Double.compare(other.probability, probability);
     }
   }
 }

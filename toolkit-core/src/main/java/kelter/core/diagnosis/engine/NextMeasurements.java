@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
@@ -71,9 +70,10 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
 
   private static void candidates(
       Group group, int g, JointPosterior posterior, EngineSettings settings, List<Candidate> into) {
-    Set<String> done = group.readings().items().stream().map(Item::key).collect(Collectors.toSet());
+    Set<String> done = new HashSet<>();
     Set<String> reached = new HashSet<>();
     for (Item item : group.readings().items()) {
+      done.add(item.key());
       if (item.question().observable().procedure().hazard() != Hazard.LIVE) {
         reached.add(item.question().component());
       }

@@ -26,8 +26,10 @@ final class Outcomes {
   Outcomes(double[] probability, List<double[][]> given) {
     this.probability = probability;
     this.given = given;
-    int count =
-        given.stream().filter(g -> g.length > 0).mapToInt(g -> g[0].length).findFirst().orElse(0);
+    int count = 0;
+    for (double[][] ofState : given) {
+      count = ofState.length > 0 ? ofState[0].length : count;
+    }
     this.mean = new double[given.size()][];
     this.all = new double[count];
     double mass = 0;

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntToDoubleFunction;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
@@ -38,8 +37,10 @@ final class RepairPlan {
   private final int[][][] helps;
   private final int[][] curable;
   private final double[] failing;
+  private final double[][] usual;
   private final boolean priced;
   private final double[] cost;
+  private final double costNow;
   private final Map<String, List<String>> cures = new LinkedHashMap<>();
 
   private RepairPlan(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
@@ -50,8 +51,24 @@ final class RepairPlan {
     this.helps = helping();
     this.curable = curable();
     this.failing = failing();
-    this.priced = remedies.stream().noneMatch(remedy -> Double.isNaN(price(remedy)));
-    this.cost = remedies.stream().mapToDouble(r -> priced ? price(r) : minutes(r)).toArray();
+    this.usual = new double[groups.size()][];
+    for (int g = 0; g < usual.length; g++) {
+      usual[g] = working(g, null);
+    }
+    this.priced = priced();
+    this.cost = new double[remedies.size()];
+    for (int number = 0; number < cost.length; number++) {
+      cost[number] = priced ? price(remedies.get(number)) : minutes(remedies.get(number));
+    }
+    this.costNow = cost(new double[groups.size()][]);
+  }
+
+  private boolean priced() {
+    boolean priced = true;
+    for (Remedy remedy : remedies) {
+      priced &= !Double.isNaN(price(remedy));
+    }
+    return priced;
   }
 
   static RepairPlan of(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
@@ -72,19 +89,24 @@ final class RepairPlan {
         double probability = posterior.fault(g, place);
         for (Remedy remedy : fault.remedies()) {
           known.putIfAbsent(key(remedy), remedy);
-          cures.computeIfAbsent(key(remedy), k -> new ArrayList<>()).add(fault.key());
-          chance.merge(key(remedy), probability * remedy.probabilityOfCure(), Double::sum);
+          cures.putIfAbsent(key(remedy), new ArrayList<>());
+          cures.get(key(remedy)).add(fault.key());
+          double before = chance.getOrDefault(key(remedy), 0.0);
+          chance.put(key(remedy), before + probability * remedy.probabilityOfCure());
         }
       }
     }
-    return known.values().stream()
-        .filter(remedy -> chance.get(key(remedy)) >= NOT_WORTH)
-        .sorted(GreatestFirst.by(r -> chance.get(key(r)) / minutes(r), RepairPlan::key))
-        .limit(MOST_REMEDIES)
-        .toList();
+    List<Remedy> worth = new ArrayList<>();
+    for (Remedy remedy : known.values()) {
+      if (chance.get(key(remedy)) >= NOT_WORTH) {
+        worth.add(remedy);
+      }
+    }
+    worth.sort(GreatestFirst.by(r -> chance.get(key(r)) / minutes(r), RepairPlan::key));
+    return List.copyOf(worth.subList(0, Math.min(MOST_REMEDIES, worth.size())));
   }
 
-  private RepairOrder order(IntToDoubleFunction notWorking) {
+  private RepairOrder order(double[] notWorking) {
     return RepairOrder.best(
         remedies.size(),
         (remedy, done) -> cost[remedy],
@@ -94,13 +116,14 @@ final class RepairPlan {
 
   /** The remedies in their order. */
   List<Diagnosis.PlanStep> steps() {
-    RepairOrder order = order(this::notWorking);
+    double[] notWorking = notWorking(new double[groups.size()][]);
+    RepairOrder order = order(notWorking);
     List<Diagnosis.PlanStep> steps = new ArrayList<>();
     int done = 0;
     for (int number : order.remedies()) {
-      double before = notWorking(done);
+      double before = notWorking[done];
       done |= 1 << number;
-      double cured = before - notWorking(done);
+      double cured = before - notWorking[done];
       if (cured < NOT_WORTH && !steps.isEmpty()) {
         break;
       }
@@ -113,11 +136,6 @@ final class RepairPlan {
               price(remedy)));
     }
     return steps;
-  }
-
-  /** The chance that the machine does not work once these remedies are done. */
-  private double notWorking(int done) {
-    return 1 - posterior.expectation(curable, cured(done, null));
   }
 
   /** The chance that a remedy finds and cures a fault that those before it have left. */
@@ -148,7 +166,7 @@ final class RepairPlan {
       likelihood[group] = outcomes.likelihood(outcome);
       after += cost(likelihood);
     }
-    return Math.max(0, cost(new double[groups.size()][]) - after);
+    return Math.max(0, costNow - after);
   }
 
   /** The same for a measurement on each of two groups. */
@@ -162,14 +180,16 @@ final class RepairPlan {
         after += cost(likelihood);
       }
     }
-    return Math.max(0, cost(new double[groups.size()][]) - after);
+    return Math.max(0, costNow - after);
   }
 
   /** What some minutes cost, in what remedies are counted in. */
   double costOf(double minutes) {
-    return priced
-        ? prices.flatMap(Prices::labourPerHour).map(p -> p.toDouble() * minutes / 60).orElse(0.0)
-        : minutes;
+    if (!priced) {
+      return minutes;
+    }
+    Optional<Money> labour = labourPerHour();
+    return labour.isPresent() ? labour.get().toDouble() * minutes / 60 : 0;
   }
 
   /**
@@ -179,27 +199,46 @@ final class RepairPlan {
    *     nothing was seen of it
    */
   private double cost(double[][] likelihood) {
-    double seen = posterior.expectation(likelihood);
-    return order(
-            done -> Math.max(0, seen - posterior.expectation(curable, cured(done, likelihood))))
-        .expectedCost();
+    return order(notWorking(likelihood)).expectedCost();
   }
 
-  /** The chance, for each curable state of each group, that the remedies done have put it right. */
-  private double[][] cured(int done, double[][] likelihood) {
-    double[][] cured = new double[curable.length][];
-    for (int g = 0; g < cured.length; g++) {
-      cured[g] = new double[curable[g].length];
-      for (int i = 0; i < cured[g].length; i++) {
-        int state = curable[g][i];
-        double chance = likelihood == null || likelihood[g] == null ? 1 : likelihood[g][state];
+  /**
+   * The chance that the machine does not work once some remedies are done, times the probability of
+   * what was seen; for each set of remedies, one bit each.
+   */
+  private double[] notWorking(double[][] likelihood) {
+    double[][] working = new double[groups.size()][];
+    double sound = 1;
+    for (int g = 0; g < working.length; g++) {
+      working[g] = likelihood[g] == null ? usual[g] : working(g, likelihood[g]);
+      sound *= likelihood[g] == null ? 1 : likelihood[g][Group.HEALTHY];
+    }
+    double seen = posterior.expectation(likelihood);
+    double[] notWorking = new double[failing.length];
+    for (int done = 0; done < notWorking.length; done++) {
+      double works = 1;
+      for (double[] ofGroup : working) {
+        works *= ofGroup[done];
+      }
+      notWorking[done] = Math.max(0, seen - posterior.expectation(works, sound));
+    }
+    return notWorking;
+  }
+
+  /** The weight of the states of a group that each set of remedies puts right. */
+  private double[] working(int g, double[] likelihood) {
+    double[] working = new double[failing.length];
+    for (int state : curable[g]) {
+      double weight = posterior.weight(g, state) * (likelihood == null ? 1 : likelihood[state]);
+      for (int done = 0; done < working.length; done++) {
+        double chance = weight;
         for (int helping : helps[g][state]) {
           chance *= cured(helping, done);
         }
-        cured[g][i] = chance;
+        working[done] += chance;
       }
     }
-    return cured;
+    return working;
   }
 
   private double cured(int helping, int done) {
@@ -222,7 +261,10 @@ final class RepairPlan {
     int[][][] helping = new int[groups.size()][][];
     for (int g = 0; g < helping.length; g++) {
       Group group = groups.get(g);
-      int[] ofFault = group.faults().stream().mapToInt(this::helping).toArray();
+      int[] ofFault = new int[group.faults().size()];
+      for (int place = 0; place < ofFault.length; place++) {
+        ofFault[place] = helping(group.faults().get(place));
+      }
       helping[g] = new int[group.states()][];
       for (int state = 0; state < helping[g].length; state++) {
         int[] present = group.faultsOf(state);
@@ -268,27 +310,31 @@ final class RepairPlan {
   }
 
   private double newMachine() {
-    return prices
-        .filter(p -> p.terms().replacementAvailable().orElse(true))
-        .flatMap(Prices::replacement)
-        .map(
-            price ->
-                price.toDouble()
-                    + prices.flatMap(Prices::installation).map(Money::toDouble).orElse(0.0))
-        .orElse(Double.POSITIVE_INFINITY);
+    if (prices.isEmpty()
+        || prices.get().replacement().isEmpty()
+        || !prices.get().terms().replacementAvailable().orElse(true)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Optional<Money> installation = prices.get().installation();
+    return prices.get().replacement().get().toDouble()
+        + (installation.isPresent() ? installation.get().toDouble() : 0);
+  }
+
+  private Optional<Money> labourPerHour() {
+    return prices.isPresent() ? prices.get().labourPerHour() : Optional.empty();
   }
 
   /** Work and part, in the currency of the job; NaN if a price is not stated. */
   private double price(Remedy remedy) {
-    Optional<Double> labour =
-        prices
-            .flatMap(Prices::labourPerHour)
-            .map(Money::toDouble)
-            .map(perHour -> perHour * remedy.minutes() / 60);
-    Optional<Double> part =
-        remedy.needsPart()
-            ? prices.map(p -> p.parts().get(key(remedy))).map(Money::toDouble)
-            : Optional.of(0.0);
-    return labour.isPresent() && part.isPresent() ? labour.get() + part.get() : Double.NaN;
+    Optional<Money> labour = labourPerHour();
+    if (labour.isEmpty()) {
+      return Double.NaN;
+    }
+    double work = labour.get().toDouble() * remedy.minutes() / 60;
+    if (!remedy.needsPart()) {
+      return work;
+    }
+    Money part = prices.get().parts().get(key(remedy));
+    return part == null ? Double.NaN : work + part.toDouble();
   }
 }

@@ -54,7 +54,10 @@ public final class Group {
     this.model = model;
     this.faults = model.faults();
     this.readings = new Readings(model, items);
-    this.prior = faults.stream().mapToDouble(priors::of).toArray();
+    this.prior = new double[faults.size()];
+    for (int i = 0; i < prior.length; i++) {
+      prior[i] = priors.of(faults.get(i));
+    }
     this.singles = new SeverityIntegral[faults.size()];
     this.tables = new ForecastTable[faults.size()];
     // Where nothing was read, nothing can be unexplained.

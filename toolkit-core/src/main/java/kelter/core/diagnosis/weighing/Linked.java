@@ -51,16 +51,19 @@ final class Linked {
   private Linked(int[] members, List<Item> all, List<Latent> shared) {
     int n = members.length;
     this.members = members;
-    this.likelihood =
-        Arrays.stream(members).mapToObj(k -> all.get(k).likelihood()).toArray(Likelihood[]::new);
+    this.likelihood = new Likelihood[n];
+    for (int m = 0; m < n; m++) {
+      likelihood[m] = all.get(members[m]).likelihood();
+    }
     this.items = all.size();
     this.latents = shared.size();
-    this.modelQuantity = shared.stream().mapToInt(Latent::modelQuantity).toArray();
+    this.modelQuantity = new int[latents];
     this.fixedLoad = new double[latents][n];
     this.bySpread = new boolean[latents][n];
     this.spreadIsShared = new boolean[n];
     for (int j = 0; j < latents; j++) {
       Latent latent = shared.get(j);
+      modelQuantity[j] = latent.modelQuantity;
       for (int m = 0; m < n; m++) {
         if (latent.touches[members[m]]) {
           fixedLoad[j][m] = latent.instrument ? likelihood[m].sharedError() : 0;
@@ -105,8 +108,13 @@ final class Linked {
       addIfFirst(latents, items, k, true);
       addIfFirst(latents, items, k, false);
     }
-    latents.removeIf(latent -> !any(latent.touches));
-    return latents.isEmpty() ? List.of() : components(items, latents);
+    List<Latent> touching = new ArrayList<>();
+    for (Latent latent : latents) {
+      if (any(latent.touches)) {
+        touching.add(latent);
+      }
+    }
+    return touching.isEmpty() ? List.of() : components(items, touching);
   }
 
   private static boolean[] values(List<Item> items, boolean[] touches) {
@@ -219,7 +227,11 @@ final class Linked {
         }
       }
     }
-    return choices.stream().mapToInt(Integer::intValue).toArray();
+    int[] all = new int[choices.size()];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = choices.get(i);
+    }
+    return all;
   }
 
   /** The places of the readings among all of the model. */

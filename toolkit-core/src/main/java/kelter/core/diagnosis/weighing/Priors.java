@@ -1,5 +1,6 @@
 package kelter.core.diagnosis.weighing;
 
+import java.util.Optional;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.Wear;
@@ -22,10 +23,10 @@ public record Priors(Appliance appliance, FaultHistory history) {
   /** The chance of a fault, above 0 and below 1. */
   public double of(Fault fault) {
     double aged = aged(fault);
-    return appliance
-        .component(fault.component())
-        .map(component -> history.probability(component.kind(), fault.id(), aged))
-        .orElse(aged);
+    Optional<Component> component = appliance.component(fault.component());
+    return component.isPresent()
+        ? history.probability(component.get().kind(), fault.id(), aged)
+        : aged;
   }
 
   private double aged(Fault fault) {
@@ -44,12 +45,8 @@ public record Priors(Appliance appliance, FaultHistory history) {
   public Source source(Fault fault) {
     Source source = fault.source();
     boolean scaled = fault.wear().isPresent() && appliance.age().isPresent();
-    double weight =
-        appliance
-            .component(fault.component())
-            .map(Component::kind)
-            .map(history::weight)
-            .orElse(0.0);
+    Optional<Component> component = appliance.component(fault.component());
+    double weight = component.isPresent() ? history.weight(component.get().kind()) : 0;
     if (!scaled && weight == 0) {
       return source;
     }

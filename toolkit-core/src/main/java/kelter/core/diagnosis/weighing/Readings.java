@@ -3,9 +3,9 @@ package kelter.core.diagnosis.weighing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
+import kelter.core.diagnosis.Question;
 
 /**
  * All readings that one model forecasts, weighed together against a forecast.
@@ -38,7 +38,12 @@ public final class Readings {
 
   public Readings(FaultModel model, List<Item> items) {
     this.items = List.copyOf(items);
-    this.likelihood = items.stream().map(Item::likelihood).toArray(Likelihood[]::new);
+    this.likelihood = new Likelihood[items.size()];
+    List<Question> questions = new ArrayList<>();
+    for (int k = 0; k < likelihood.length; k++) {
+      likelihood[k] = items.get(k).likelihood();
+      questions.add(items.get(k).question());
+    }
     this.faults = model.faults().size();
     this.shared = model.shared().size();
     this.value = new double[items.size()];
@@ -46,15 +51,33 @@ public final class Readings {
     this.bound = new double[items.size()];
     this.narrowest = new double[items.size()];
     this.forecaster =
-        items.isEmpty()
-            ? (severity, values, spreads) -> {}
-            : model.forecaster(items.stream().map(Item::question).toList());
+        items.isEmpty() ? (severity, values, spreads) -> {} : model.forecaster(questions);
     this.linked = Linked.among(items, shared, movedBy());
     this.healthy = forecast(none());
-    this.chances = IntStream.range(0, items.size()).filter(k -> likelihood[k].isChance()).toArray();
-    boolean[] isLinked = new boolean[items.size()];
-    linked.forEach(link -> Arrays.stream(link.members()).forEach(k -> isLinked[k] = true));
-    this.alone = IntStream.range(0, items.size()).filter(k -> !isLinked[k]).toArray();
+    boolean[] isChance = new boolean[items.size()];
+    boolean[] isAlone = new boolean[items.size()];
+    Arrays.fill(isAlone, true);
+    for (int k = 0; k < likelihood.length; k++) {
+      isChance[k] = likelihood[k].isChance();
+    }
+    for (Linked link : linked) {
+      for (int member : link.members()) {
+        isAlone[member] = false;
+      }
+    }
+    this.chances = places(isChance);
+    this.alone = places(isAlone);
+  }
+
+  private static int[] places(boolean[] chosen) {
+    int[] places = new int[chosen.length];
+    int count = 0;
+    for (int k = 0; k < chosen.length; k++) {
+      if (chosen[k]) {
+        places[count++] = k;
+      }
+    }
+    return Arrays.copyOf(places, count);
   }
 
   /** Which shared quantities move which readings, seen at no fault and at each fault by itself. */

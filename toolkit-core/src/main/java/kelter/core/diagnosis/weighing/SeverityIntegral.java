@@ -88,7 +88,11 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     for (int i = 0; i <= GRID; i++) {
       points.add((double) i / GRID);
     }
-    double[] s = points.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] s = new double[points.size()];
+    int place = 0;
+    for (double point : points) {
+      s[place++] = point;
+    }
     double[] height = new double[s.length];
     double best = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < s.length; i++) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,12 @@ class RepairOrderTest {
   }
 
   private static RepairOrder best(double[] p, double[] cost, double service) {
-    return RepairOrder.best(p.length, (remedy, done) -> cost[remedy], disjoint(p), service);
+    return RepairOrder.best(
+        p.length, (remedy, done) -> cost[remedy], ofEachSet(p.length, disjoint(p)), service);
+  }
+
+  private static double[] ofEachSet(int count, IntToDoubleFunction notWorking) {
+    return IntStream.range(0, 1 << count).mapToDouble(notWorking).toArray();
   }
 
   /** The expected cost of one order, straight from its definition. */
@@ -71,7 +77,7 @@ class RepairOrderTest {
           }
           return left;
         };
-    RepairOrder order = RepairOrder.best(3, (remedy, done) -> 1, notWorking, NONE);
+    RepairOrder order = RepairOrder.best(3, (remedy, done) -> 1, ofEachSet(3, notWorking), NONE);
 
     assertEquals(List.of(2, 0), order.remedies());
     assertEquals(1.45, order.expectedCost(), 1e-12);
@@ -119,7 +125,7 @@ class RepairOrderTest {
             return 1 - works;
           };
 
-      double found = RepairOrder.best(n, cost, notWorking, service).expectedCost();
+      double found = RepairOrder.best(n, cost, ofEachSet(n, notWorking), service).expectedCost();
 
       double least = NONE;
       for (List<Integer> order : orders(n, !Double.isInfinite(service))) {

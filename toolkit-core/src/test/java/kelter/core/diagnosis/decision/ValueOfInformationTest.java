@@ -138,11 +138,13 @@ class ValueOfInformationTest {
     refused(() -> Repairs.of(new double[13], new double[13][1], 5));
     refused(() -> Repairs.of(new double[] {1}, new double[][] {{1}}, 5).leastCost(new double[2]));
     refused(() -> Repairs.of(new double[] {Double.POSITIVE_INFINITY}, new double[][] {{1}}, 5));
-    refused(() -> RepairOrder.best(1, (remedy, done) -> Double.NaN, done -> 1 - done, 5));
-    refused(() -> RepairOrder.best(1, (remedy, done) -> -1, done -> 1 - done, 5));
-    refused(() -> RepairOrder.best(1, (remedy, done) -> 1, done -> Double.NaN, 5));
-    refused(() -> RepairOrder.best(1, (remedy, done) -> 1, done -> 1 - done, Double.NaN));
-    refused(() -> RepairOrder.best(13, (remedy, done) -> 1, done -> 1, 5));
+    double[] cures = {1, 0};
+    refused(() -> RepairOrder.best(1, (remedy, done) -> Double.NaN, cures, 5));
+    refused(() -> RepairOrder.best(1, (remedy, done) -> -1, cures, 5));
+    refused(() -> RepairOrder.best(1, (remedy, done) -> 1, new double[] {1, Double.NaN}, 5));
+    refused(() -> RepairOrder.best(1, (remedy, done) -> 1, cures, Double.NaN));
+    refused(() -> RepairOrder.best(2, (remedy, done) -> 1, cures, 5));
+    refused(() -> RepairOrder.best(13, (remedy, done) -> 1, new double[1 << 13], 5));
     DiscreteModel model = lightPrint();
     refused(() -> new ValueOfInformation(model, secondAction(1), new double[] {1}));
     refused(() -> new ValueOfInformation(model, secondAction(1), new double[] {1, -1}));
