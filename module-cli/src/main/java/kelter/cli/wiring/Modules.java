@@ -2,7 +2,6 @@ package kelter.cli.wiring;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,9 +21,24 @@ import kelter.core.vocabulary.Vocabulary;
  */
 record Modules(List<CalculationModule> all, List<Problem> refused) {
 
-  /** The order in which modules are asked. */
-  static final Comparator<CalculationModule> BY_ID =
-      (one, other) -> one.about().id().compareTo(other.about().id());
+  /** The modules in the order in which they are asked. */
+  static List<CalculationModule> byId(Iterable<CalculationModule> modules) {
+    List<CalculationModule> sorted = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      sorted.add(module);
+    }
+    sorted.sort((one, other) -> one.about().id().compareTo(other.about().id()));
+    return sorted;
+  }
+
+  /** All kinds of components that modules speak of. */
+  static List<ComponentKind> kinds(List<CalculationModule> modules) {
+    List<ComponentKind> kinds = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      kinds.addAll(module.componentKinds());
+    }
+    return kinds;
+  }
 
   /**
    * Finds all modules.
@@ -33,9 +47,7 @@ record Modules(List<CalculationModule> all, List<Problem> refused) {
    * @return the modules on the module path and those plugins that go with them
    */
   static Modules find(Optional<Path> plugins) {
-    List<CalculationModule> accepted = new ArrayList<>();
-    ServiceLoader.load(CalculationModule.class).forEach(accepted::add);
-    accepted.sort(BY_ID);
+    List<CalculationModule> accepted = byId(ServiceLoader.load(CalculationModule.class));
     List<Problem> refused = new ArrayList<>();
     if (plugins.isPresent()) {
       PluginFolder.Content content = PluginFolder.load(plugins.get());

@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,6 +33,7 @@ import kelter.core.file.JobFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.Measurement;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
@@ -48,23 +50,33 @@ public final class Workshop {
   private final List<CalculationModule> modules;
   private final EngineSettings settings;
   private final Shop shop;
+  private Vocabulary vocabulary;
   private List<Problem> refused = List.of();
 
   @Inject
   Workshop(Set<CalculationModule> modules, EngineSettings settings, Shop shop) {
-    this.modules = modules.stream().sorted(Modules.BY_ID).toList();
+    this.modules = Modules.byId(modules);
     this.settings = settings;
     this.shop = shop;
   }
 
   /**
-   * Makes the injector's machinery ready on another core while the command line is read; without it
-   * every command would wait longer, and nothing else would change.
+   * Wires a workshop without modules on another core while the command line is read, which makes
+   * the injector's machinery ready; without it every command would wait longer, and nothing else
+   * would change.
    */
   public static void prepare() {
-    Thread ahead = new Thread(() -> Guice.createInjector(Stage.DEVELOPMENT), "prepare");
+    Thread ahead = new Thread(new Ahead(), "prepare");
     ahead.setDaemon(true);
     ahead.start();
+  }
+
+  /** Not a lambda: the first one of a run is dear, and this would be it. */
+  private static final class Ahead implements Runnable {
+    @Override
+    public void run() {
+      wired(List.of(), Shop.UNKNOWN);
+    }
   }
 
   /**
@@ -88,11 +100,14 @@ public final class Workshop {
    */
   public static Workshop open(Optional<Path> plugins, Shop shop) {
     Modules found = Modules.find(plugins);
-    Workshop workshop =
-        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all(), shop))
-            .getInstance(Workshop.class);
+    Workshop workshop = wired(found.all(), shop);
     workshop.refused = found.refused();
     return workshop;
+  }
+
+  private static Workshop wired(List<CalculationModule> modules, Shop shop) {
+    return Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(modules, shop))
+        .getInstance(Workshop.class);
   }
 
   /**
@@ -118,9 +133,11 @@ public final class Workshop {
    *
    * @return the vocabulary of all modules
    */
-  public Vocabulary vocabulary() {
-    return new Vocabulary(
-        modules.stream().flatMap(module -> module.componentKinds().stream()).toList());
+  public synchronized Vocabulary vocabulary() {
+    if (vocabulary == null) {
+      vocabulary = new Vocabulary(Modules.kinds(modules));
+    }
+    return vocabulary;
   }
 
   /**
@@ -189,10 +206,19 @@ public final class Workshop {
         findings.addAll(check.apply(job, shop.rule()));
       }
     }
-    if (job.measurements().stream().anyMatch(measurement -> measurement.readings().size() > 1)) {
+    if (isRepeated(job)) {
       findings.addAll(new RepeatsCheck(vocabulary()).apply(job, shop.rule()));
     }
     return findings;
+  }
+
+  private static boolean isRepeated(Job job) {
+    for (Measurement measurement : job.measurements()) {
+      if (measurement.readings().size() > 1) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -301,7 +327,11 @@ public final class Workshop {
   }
 
   private List<FaultModel> models(Appliance appliance) {
-    return modules.stream().flatMap(module -> module.faultModels(appliance).stream()).toList();
+    List<FaultModel> models = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      models.addAll(module.faultModels(appliance));
+    }
+    return models;
   }
 
   /**
@@ -311,22 +341,24 @@ public final class Workshop {
    * @return sentences; one for the components whose faults no module knows
    */
   public List<String> notes(Job job) {
-    List<FaultModel> models = models(job);
-    List<String> uncovered =
-        job.appliance().components().stream()
-            .map(Component::id)
-            .filter(id -> models.stream().noneMatch(model -> speaksOf(model, id)))
-            .toList();
+    Set<String> covered = new HashSet<>();
+    for (FaultModel model : models(job)) {
+      for (Fault fault : model.faults()) {
+        covered.add(fault.component());
+      }
+    }
+    List<String> uncovered = new ArrayList<>();
+    for (Component component : job.appliance().components()) {
+      if (!covered.contains(component.id())) {
+        uncovered.add(component.id());
+      }
+    }
     return uncovered.isEmpty()
         ? List.of()
         : List.of(
             "Not assessed, for want of a fault model or of figures: "
                 + String.join(", ", uncovered)
                 + ".");
-  }
-
-  private static boolean speaksOf(FaultModel model, String component) {
-    return model.faults().stream().anyMatch(fault -> fault.component().equals(component));
   }
 
   /**

@@ -2,12 +2,17 @@ package kelter.cli.wiring;
 
 import com.google.inject.AbstractModule;
 import com.google.inject.multibindings.Multibinder;
+import com.google.inject.util.Providers;
 import java.util.List;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.module.CalculationModule;
 import kelter.core.shop.Shop;
 
-/** Binds the modules that were found, and what the commands need of the core. */
+/**
+ * Binds the modules that were found, and what the commands need of the core. None of them wants
+ * anything injected, so they come from providers: instances would be searched for what to inject,
+ * with all their methods, at every start.
+ */
 final class WorkshopModule extends AbstractModule {
 
   private final List<CalculationModule> modules;
@@ -22,9 +27,11 @@ final class WorkshopModule extends AbstractModule {
   protected void configure() {
     Multibinder<CalculationModule> set =
         Multibinder.newSetBinder(binder(), CalculationModule.class);
-    modules.forEach(module -> set.addBinding().toInstance(module));
-    bind(EngineSettings.class).toInstance(settings());
-    bind(Shop.class).toInstance(shop);
+    for (CalculationModule module : modules) {
+      set.addBinding().toProvider(Providers.of(module));
+    }
+    bind(EngineSettings.class).toProvider(Providers.of(settings()));
+    bind(Shop.class).toProvider(Providers.of(shop));
   }
 
   private EngineSettings settings() {
