@@ -4,7 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.StringJoiner;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Cautions;
 import kelter.cli.text.Figures;
@@ -129,13 +130,11 @@ public final class DiagnosisText {
   private void whateverElse(Diagnosis diagnosis, Diagnosis.RankedState state) {
     List<String> words = new ArrayList<>();
     for (Diagnosis.PresentFault present : state.faults()) {
-      double probability =
-          diagnosis.faults().stream()
-              .filter(each -> each.fault() == present.fault())
-              .mapToDouble(Diagnosis.FaultProbability::probability)
-              .findFirst()
-              .orElse(0);
-      words.add(present.fault().key() + " " + Figures.percent(probability));
+      for (Diagnosis.FaultProbability each : diagnosis.faults()) {
+        if (each.fault() == present.fault()) {
+          words.add(each.fault().key() + " " + Figures.percent(each.probability()));
+        }
+      }
     }
     if (!words.isEmpty()) {
       layout.hanging("     ", "whatever else is wrong: " + String.join(", ", words));
@@ -178,21 +177,25 @@ public final class DiagnosisText {
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
-    String readings =
-        state.evidence().stream()
-            .filter(e -> sign * e.bits() > SPEAKS)
-            .sorted((a, b) -> Double.compare(Math.abs(b.bits()), Math.abs(a.bits())))
-            .map(
-                e ->
-                    "%s %s %s (%s)"
-                        .formatted(
-                            e.component(),
-                            e.observable().replace('-', ' '),
-                            e.shown(),
-                            Figures.bits(e.bits())))
-            .collect(Collectors.joining("; "));
-    if (!readings.isEmpty()) {
-      layout.hanging(label, readings);
+    List<Diagnosis.Evidence> speaking = new ArrayList<>();
+    for (Diagnosis.Evidence evidence : state.evidence()) {
+      if (sign * evidence.bits() > SPEAKS) {
+        speaking.add(evidence);
+      }
+    }
+    speaking.sort((a, b) -> Double.compare(Math.abs(b.bits()), Math.abs(a.bits())));
+    StringJoiner readings = new StringJoiner("; ");
+    for (Diagnosis.Evidence evidence : speaking) {
+      readings.add(
+          "%s %s %s (%s)"
+              .formatted(
+                  evidence.component(),
+                  evidence.observable().replace('-', ' '),
+                  evidence.shown(),
+                  Figures.bits(evidence.bits())));
+    }
+    if (!speaking.isEmpty()) {
+      layout.hanging(label, readings.toString());
     }
   }
 
@@ -232,15 +235,12 @@ public final class DiagnosisText {
   }
 
   private static String conditions(Question question) {
-    String stated =
-        question.conditions().figures().entrySet().stream()
-            .map(e -> e.getKey().replace('-', ' ') + " " + shown(e.getValue()))
-            .collect(Collectors.joining(", "));
-    return stated.isEmpty() ? "" : " (at " + stated + ")";
-  }
-
-  private static String shown(Quantity quantity) {
-    return quantity.display();
+    StringJoiner stated = new StringJoiner(", ", " (at ", ")");
+    stated.setEmptyValue("");
+    for (Map.Entry<String, Quantity> figure : question.conditions().figures().entrySet()) {
+      stated.add(figure.getKey().replace('-', ' ') + " " + figure.getValue().display());
+    }
+    return stated.toString();
   }
 
   private void plan(Job job, Diagnosis diagnosis) {
@@ -254,8 +254,7 @@ public final class DiagnosisText {
       String cost =
           Double.isNaN(step.cost())
               ? "price not stated"
-              : "about %s"
-                  .formatted(job.prices().map(p -> price(step.cost(), p.currency())).orElseThrow());
+              : "about " + price(step.cost(), job.prices().orElseThrow().currency());
       layout.hanging(
           "  " + ++place + ". ",
           "%s: %s. Cures with a chance of %s; %s\u00a0min, %s."

@@ -59,7 +59,9 @@ public final class FindingsText {
       write(finding, settling, layout, terminal, withSources);
     }
     layout.line("  Whoever takes these readings again:");
-    findings.forEach(finding -> cautions.writeNew("  ", finding.cautions()));
+    for (Finding finding : findings) {
+      cautions.writeNew("  ", finding.cautions());
+    }
   }
 
   private static void write(
@@ -82,7 +84,9 @@ public final class FindingsText {
     if (finding.judgement().assumed()) {
       layout.hanging("      ", "No instrument named: an ordinary one is assumed.");
     }
-    settling.of(finding).forEach(sentence -> layout.hanging("      ", sentence));
+    for (String sentence : settling.of(finding)) {
+      layout.hanging("      ", sentence);
+    }
     if (!finding.remark().isBlank()) {
       layout.hanging("      ", finding.remark());
     }

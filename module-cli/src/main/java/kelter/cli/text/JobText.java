@@ -37,7 +37,7 @@ public final class JobText {
   public static void write(Job job, Layout layout) {
     Appliance appliance = job.appliance();
     String name = (appliance.maker() + " " + appliance.model()).strip();
-    String age = appliance.age().map(a -> ", age " + a.display()).orElse("");
+    String age = appliance.age().isPresent() ? ", age " + appliance.age().get().display() : "";
     layout.heading("Job " + job.id() + (job.date().isEmpty() ? "" : ", " + job.date()));
     layout.hanging("  Machine:   ", appliance.kind() + (name.isEmpty() ? "" : ", " + name) + age);
     if (!job.complaint().said().isBlank()) {

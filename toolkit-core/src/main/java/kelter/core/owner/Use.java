@@ -44,8 +44,12 @@ public record Use(
     Objects.requireNonNull(now);
     Objects.requireNonNull(next);
     Objects.requireNonNull(carbon);
-    cyclesPerWeek.ifPresent(Use::requireCyclesPerWeek);
-    builtForCycles.ifPresent(Use::requireBuiltForCycles);
+    if (cyclesPerWeek.isPresent()) {
+      requireCyclesPerWeek(cyclesPerWeek.get());
+    }
+    if (builtForCycles.isPresent()) {
+      requireBuiltForCycles(builtForCycles.get());
+    }
   }
 
   /**

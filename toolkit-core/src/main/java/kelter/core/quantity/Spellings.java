@@ -62,6 +62,8 @@ final class Spellings {
           entry("rpm", List.of("{rev}/min")),
           entry("rev/min", List.of("{rev}/min")),
           entry("1/min", List.of("{rev}/min")),
+          entry("ohm", List.of("Ohm")),
+          entry("ohms", List.of("Ohm")),
           entry("mfd", List.of("uF")),
           entry("uf", List.of("uF")),
           entry("k", List.of("kOhm")),
@@ -112,24 +114,41 @@ final class Spellings {
   static List<Unit> candidates(String text) {
     Set<String> codes = new LinkedHashSet<>();
     codes.add(text);
-    String folded = fold(text);
-    codes.addAll(WHOLE.getOrDefault(folded, List.of()));
+    codes.addAll(whole(text));
     codes.add(rewrite(text));
     List<Unit> units = new ArrayList<>();
     for (String code : codes) {
-      UcumParser.parse(code).ifPresent(units::add);
+      Optional<Unit> unit = UcumParser.parse(code);
+      if (unit.isPresent()) {
+        units.add(unit.get());
+      }
     }
     return units;
   }
 
+  /** The codes that a whole spelling stands for. */
+  static List<String> whole(String text) {
+    return WHOLE.getOrDefault(fold(text), List.of());
+  }
+
   private static String fold(String text) {
-    return text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0\\u2009\\u202f]", "");
+    return withoutBlanks(text).toLowerCase(Locale.ROOT);
+  }
+
+  private static String withoutBlanks(String text) {
+    StringBuilder rest = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      if (" \t\n\r\f\u000b\u00a0\u2009\u202f".indexOf(text.charAt(i)) < 0) {
+        rest.append(text.charAt(i));
+      }
+    }
+    return rest.toString();
   }
 
   /** Parts of a compound unit, each spelt as the trade does: kΩ, Ohms, l, µF, mΩ. */
   private static String rewrite(String text) {
     String code =
-        text.replaceAll("[\\s\\u00a0\\u2009\\u202f]", "")
+        withoutBlanks(text)
             .replace("µ", "u")
             .replace("μ", "u")
             .replace("Ω", "Ohm")
@@ -152,9 +171,15 @@ final class Spellings {
 
   /** The trade's spelling of a UCUM code. */
   static String symbol(String code) {
-    return code.equals("1")
-        ? ""
-        : code.replace("MOhm", "Mohm")
+    if (code.equals("1")) {
+      return "";
+    }
+    if (code.equals("a")) {
+      return "years";
+    }
+    String rate = code.endsWith("/a") ? code.substring(0, code.length() - 1) + "year" : code;
+    return withoutBraces(
+        rate.replace("MOhm", "Mohm")
             .replace("Ohm", "ohm")
             .replace("{rev}/min", "rpm")
             .replace("1/min", "rpm")
@@ -176,11 +201,12 @@ final class Spellings {
             .replace("N.m", "N m")
             .replace("mPa.s", "mPa s")
             .replace("uF", "µF")
-            .replaceAll("^a$", "years")
-            .replaceAll("/a$", "/year")
             .replace("m[H2O]", "mH2O")
-            .replace("m[Hg]", "mHg")
-            .replaceAll("\\{([^}]*)}", "$1");
+            .replace("m[Hg]", "mHg"));
+  }
+
+  private static String withoutBraces(String code) {
+    return code.indexOf('{') < 0 ? code : code.replaceAll("\\{([^}]*)}", "$1");
   }
 
   /** What might have been meant, as the end of a sentence. */

@@ -291,8 +291,13 @@ final class UcumParser {
   }
 
   private static Optional<Atom> currency(String symbol) {
-    if (symbol.length() != 3 || !symbol.chars().allMatch(c -> c >= 'A' && c <= 'Z')) {
+    if (symbol.length() != 3) {
       return Optional.empty();
+    }
+    for (int i = 0; i < symbol.length(); i++) {
+      if (symbol.charAt(i) < 'A' || symbol.charAt(i) > 'Z') {
+        return Optional.empty();
+      }
     }
     try {
       return Optional.of(

@@ -130,7 +130,8 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
         double after = edges.distance(k, (double) i / GRID);
         if (before > 0 != after > 0) {
           double meeting = meeting(edges, k, (i - 1.0) / GRID, (double) i / GRID, before);
-          meetings.merge(meeting, scale(edges, k, meeting), Math::min);
+          double scale = scale(edges, k, meeting);
+          meetings.put(meeting, Math.min(scale, meetings.getOrDefault(meeting, scale)));
         }
         before = after;
       }
