@@ -12,6 +12,7 @@ import kelter.core.source.Source;
 import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
+import kelter.electrical.rating.Stated;
 
 /** What closed contacts, thermal links and the protective conductor may have at most. */
 final class ContinuityRule {
@@ -76,11 +77,11 @@ final class ContinuityRule {
 
   static Optional<LimitCheck.Allowed> protectiveConductor(
       Job job, Component cord, Measurement measurement) {
-    Optional<Double> local = cord.figure(SupplyKinds.EARTH_LIMIT.id()).map(Quantity::si);
-    if (local.isPresent()) {
+    double local = Stated.si(cord.figure(SupplyKinds.EARTH_LIMIT.id()));
+    if (!Double.isNaN(local)) {
       return Optional.of(
           new LimitCheck.Allowed(
-              Limits.atMost(local.get()),
+              Limits.atMost(local),
               cord.source(),
               "protective conductor against local code",
               "limit of the job in place of the one built in",
@@ -95,18 +96,19 @@ final class ContinuityRule {
               "the cord counts in, which is the stricter reading",
               Optional.of(NO_EARTH)));
     }
-    Optional<Double> length = cord.figure(SupplyKinds.LENGTH.id()).map(Quantity::si);
-    double section = cord.figure(SupplyKinds.SECTION.id()).map(Quantity::si).orElse(USUAL_SECTION);
-    if (length.filter(l -> !(l > 0)).isPresent() || !(section > 0 && section <= USUAL_SECTION)) {
+    Optional<Quantity> stated = cord.figure(SupplyKinds.LENGTH.id());
+    double length = Stated.si(stated, SHORT_CORD);
+    double section = Stated.si(cord.figure(SupplyKinds.SECTION.id()), USUAL_SECTION);
+    if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
       return Optional.empty();
     }
-    double limit = ProtectiveConductorLimit.limit(length.orElse(SHORT_CORD), section);
+    double limit = ProtectiveConductorLimit.limit(length, section);
     return Optional.of(
         new LimitCheck.Allowed(
             Limits.atMost(limit),
             ProtectiveConductorLimit.SOURCE,
             "protective conductor against length of cord",
-            length.isPresent()
+            stated.isPresent()
                 ? ""
                 : "a cord of at most 5 m taken, because its length is not stated",
             Optional.of(NO_EARTH)));

@@ -5,13 +5,13 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.MotorKinds;
 import kelter.electrical.conductor.CopperResistance;
+import kelter.electrical.rating.Stated;
 
 /**
  * Windings, coils and capacitors against their service figure, within 10 %. Copper is brought to
@@ -39,45 +39,40 @@ final class FigureRule {
   private FigureRule() {}
 
   /** Resistance of copper against a figure at 20 °C. */
-  static LimitCheck.Rule copper(String figure) {
-    return (job, part, measurement) -> copper(part, measurement, figure);
-  }
-
-  private static Optional<LimitCheck.Allowed> copper(
+  static Optional<LimitCheck.Allowed> copper(
       Component part, Measurement measurement, String figure) {
-    Optional<Double> stated =
-        measurement.conditions().figure(Electrical.TEMPERATURE.id()).map(Quantity::si);
-    Optional<Double> cold = part.figure(figure).map(Quantity::si).filter(r -> r > 0);
-    if (cold.isEmpty() || stated.filter(t -> t < 223.15 || t > 473.15).isPresent()) {
+    double stated = Stated.si(measurement.conditions().figure(Electrical.TEMPERATURE.id()));
+    double cold = Stated.si(part.figure(figure));
+    if (!(cold > 0) || stated < 223.15 || stated > 473.15) {
       return Optional.empty();
     }
-    double low = CopperResistance.at(cold.get(), 293.15, stated.orElse(COLD));
-    double high = CopperResistance.at(cold.get(), 293.15, stated.orElse(WARM));
+    boolean isStated = !Double.isNaN(stated);
+    double low = CopperResistance.at(cold, 293.15, isStated ? stated : COLD);
+    double high = CopperResistance.at(cold, 293.15, isStated ? stated : WARM);
     return Optional.of(
         new LimitCheck.Allowed(
             new Limits(low * (1 - WITHIN), high * (1 + WITHIN)),
             Source.commonPractice(
                 "within 10 % of the service figure, copper brought to the temperature of the part"),
             "resistance against service figure",
-            stated.isPresent() ? "" : "10 °C to 35 °C taken, because no temperature is stated",
+            isStated ? "" : "10 °C to 35 °C taken, because no temperature is stated",
             Optional.empty()));
   }
 
   /** Capacitance against what is marked. */
   static Optional<LimitCheck.Allowed> capacitance(
       Job job, Component capacitor, Measurement measurement) {
-    return capacitor
-        .figure(MotorKinds.CAPACITANCE.id())
-        .map(Quantity::si)
-        .filter(c -> c > 0)
-        .map(
-            marked ->
-                new LimitCheck.Allowed(
-                    new Limits(marked * (1 - WITHIN), marked * (1 + WITHIN)),
-                    Source.fromMemory("IEC 60252-1, tolerance class of 10 %"),
-                    "capacitance against its mark, tolerance 10 % whatever is marked",
-                    discharge(marked),
-                    Optional.empty()));
+    double marked = Stated.si(capacitor.figure(MotorKinds.CAPACITANCE.id()));
+    if (!(marked > 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new LimitCheck.Allowed(
+            new Limits(marked * (1 - WITHIN), marked * (1 + WITHIN)),
+            Source.fromMemory("IEC 60252-1, tolerance class of 10 %"),
+            "capacitance against its mark, tolerance 10 % whatever is marked",
+            discharge(marked),
+            Optional.empty()));
   }
 
   /** How long the capacitor takes to discharge, for whoever measures it again. */

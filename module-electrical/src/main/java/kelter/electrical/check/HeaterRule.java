@@ -6,12 +6,12 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
-import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.heater.HeaterResistance;
+import kelter.electrical.rating.Stated;
 
 /**
  * What a cold heater may measure: at least the least resistance that its nameplate allows, less the
@@ -41,15 +41,10 @@ final class HeaterRule {
   private HeaterRule() {}
 
   static Optional<LimitCheck.Allowed> of(Job job, Component heater, Measurement measurement) {
-    Optional<Double> power = heater.nameplate().power().map(Quantity::si).filter(p -> p > 25);
-    Optional<Double> voltage =
-        heater
-            .nameplate()
-            .voltage()
-            .or(() -> job.appliance().nameplate().voltage())
-            .map(Quantity::si);
-    if (power.isPresent() && voltage.isPresent()) {
-      Limits hot = HeaterResistance.band(power.get(), voltage.get());
+    double power = Stated.si(heater.nameplate().power());
+    double voltage = Stated.voltage(job.appliance(), heater);
+    if (power > 25 && !Double.isNaN(voltage)) {
+      Limits hot = HeaterResistance.band(power, voltage);
       Limits limits = new Limits(hot.low() * (1 - COLD_ALLOWANCE), hot.high());
       return Optional.of(
           allowed(
@@ -59,17 +54,17 @@ final class HeaterRule {
               measurement,
               "lower limit less 3 %, because heating wire measures less when cold"));
     }
-    return heater
-        .figure(HeaterKinds.COLD_RESISTANCE.id())
-        .map(Quantity::si)
-        .map(
-            figure ->
-                allowed(
-                    new Limits(figure * (1 - FROM_FIGURE), figure * (1 + FROM_FIGURE)),
-                    Source.commonPractice("service figure of the heater, within 10 %"),
-                    "resistance against service figure",
-                    measurement,
-                    ""));
+    double figure = Stated.si(heater.figure(HeaterKinds.COLD_RESISTANCE.id()));
+    if (Double.isNaN(figure)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        allowed(
+            new Limits(figure * (1 - FROM_FIGURE), figure * (1 + FROM_FIGURE)),
+            Source.commonPractice("service figure of the heater, within 10 %"),
+            "resistance against service figure",
+            measurement,
+            ""));
   }
 
   private static LimitCheck.Allowed allowed(

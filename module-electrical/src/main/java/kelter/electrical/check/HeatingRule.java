@@ -5,12 +5,12 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.PowerInputBand;
+import kelter.electrical.rating.Stated;
 
 /**
  * What a heater does to its water or air against its rated power, and the voltage that reaches it.
@@ -36,24 +36,25 @@ final class HeatingRule {
   private HeatingRule() {}
 
   static Optional<LimitCheck.Allowed> voltage(Job job, Component heater, Measurement measurement) {
-    return rated(job, heater)
-        .map(
-            volts ->
-                new LimitCheck.Allowed(
-                    new Limits(volts * (1 - MAINS), volts * (1 + MAINS)),
-                    Source.commonPractice(
-                        "the mains range of 10 % to either side reaches the terminals"),
-                    "voltage at the terminals against rated voltage",
-                    "",
-                    Optional.empty()));
+    double rated = Stated.voltage(job.appliance(), heater);
+    if (!(rated > 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new LimitCheck.Allowed(
+            new Limits(rated * (1 - MAINS), rated * (1 + MAINS)),
+            Source.commonPractice("the mains range of 10 % to either side reaches the terminals"),
+            "voltage at the terminals against rated voltage",
+            "",
+            Optional.empty()));
   }
 
   static Optional<LimitCheck.Allowed> rate(Job job, Component heater, Measurement measurement) {
-    return band(job, heater, measurement)
-        .flatMap(
-            power ->
-                stated(heater, measurement, HeaterKinds.VOLUME.id())
-                    .map(volume -> rate(power, volume * WATER_DENSITY)));
+    Optional<Limits> power = band(job, heater, measurement);
+    double volume = stated(heater, measurement, HeaterKinds.VOLUME.id());
+    return power.isPresent() && volume > 0
+        ? Optional.of(rate(power.get(), volume * WATER_DENSITY))
+        : Optional.empty();
   }
 
   private static LimitCheck.Allowed rate(Limits power, double mass) {
@@ -68,11 +69,11 @@ final class HeatingRule {
   }
 
   static Optional<LimitCheck.Allowed> airRise(Job job, Component heater, Measurement measurement) {
-    return band(job, heater, measurement)
-        .flatMap(
-            power ->
-                stated(heater, measurement, HeaterKinds.AIRFLOW.id())
-                    .map(airflow -> airRise(power, airflow * AIR_HEAT_CAPACITY)));
+    Optional<Limits> power = band(job, heater, measurement);
+    double airflow = stated(heater, measurement, HeaterKinds.AIRFLOW.id());
+    return power.isPresent() && airflow > 0
+        ? Optional.of(airRise(power.get(), airflow * AIR_HEAT_CAPACITY))
+        : Optional.empty();
   }
 
   private static LimitCheck.Allowed airRise(Limits power, double capacity) {
@@ -88,38 +89,20 @@ final class HeatingRule {
 
   /** The power input allowed at the voltage of the reading, W. */
   private static Optional<Limits> band(Job job, Component heater, Measurement measurement) {
-    Optional<Double> power = heater.nameplate().power().map(Quantity::si).filter(p -> p > 25);
-    Optional<Double> rated = rated(job, heater);
-    if (power.isEmpty() || rated.isEmpty()) {
+    double power = Stated.si(heater.nameplate().power());
+    double rated = Stated.voltage(job.appliance(), heater);
+    if (!(power > 25 && rated > 0)) {
       return Optional.empty();
     }
-    Optional<Double> volts =
-        measurement
-            .conditions()
-            .figure(Electrical.VOLTAGE.id())
-            .map(Quantity::si)
-            .filter(u -> u > 0);
-    double least = volts.orElse(rated.get() * (1 - MAINS)) / rated.get();
-    double most = volts.orElse(rated.get() * (1 + MAINS)) / rated.get();
-    Limits band = PowerInputBand.heating(power.get());
+    double volts = Stated.si(measurement.conditions().figure(Electrical.VOLTAGE.id()));
+    double least = (volts > 0 ? volts : rated * (1 - MAINS)) / rated;
+    double most = (volts > 0 ? volts : rated * (1 + MAINS)) / rated;
+    Limits band = PowerInputBand.heating(power);
     return Optional.of(new Limits(band.low() * least * least, band.high() * most * most));
   }
 
-  private static Optional<Double> rated(Job job, Component heater) {
-    return heater
-        .nameplate()
-        .voltage()
-        .or(() -> job.appliance().nameplate().voltage())
-        .map(Quantity::si)
-        .filter(u -> u > 0);
-  }
-
-  private static Optional<Double> stated(Component heater, Measurement measurement, String name) {
-    return measurement
-        .conditions()
-        .figure(name)
-        .or(() -> heater.figure(name))
-        .map(Quantity::si)
-        .filter(value -> value > 0);
+  /** What the conditions of the reading say of the heater, else what its figures say. */
+  private static double stated(Component heater, Measurement measurement, String name) {
+    return Stated.si(measurement.conditions().figure(name), heater.figure(name));
   }
 }

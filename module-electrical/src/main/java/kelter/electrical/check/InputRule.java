@@ -5,10 +5,10 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.quantity.Quantity;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.PowerInputBand;
+import kelter.electrical.rating.Stated;
 
 /**
  * What a heater takes against its rated power: the band of IEC 60335-1, clause 10, brought to the
@@ -31,44 +31,33 @@ final class InputRule {
   }
 
   static Optional<LimitCheck.Allowed> motor(Job job, Component motor, Measurement measurement) {
-    return motor
-        .nameplate()
-        .current()
-        .map(Quantity::si)
-        .filter(rated -> rated > 0)
-        .map(
-            rated ->
-                new LimitCheck.Allowed(
-                    CurrentInputBand.motor(rated),
-                    CurrentInputBand.SOURCE,
-                    "motor current against rated current",
-                    "no lower limit: a motor without load takes less",
-                    Optional.empty()));
+    double rated = Stated.si(motor.nameplate().current());
+    if (!(rated > 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new LimitCheck.Allowed(
+            CurrentInputBand.motor(rated),
+            CurrentInputBand.SOURCE,
+            "motor current against rated current",
+            "no lower limit: a motor without load takes less",
+            Optional.empty()));
   }
 
   /** Power goes with the square of the voltage, current with the voltage itself. */
   private static Optional<LimitCheck.Allowed> allowed(
       Job job, Component heater, Measurement measurement, int exponent) {
-    Optional<Double> power = heater.nameplate().power().map(Quantity::si).filter(p -> p > 25);
-    Optional<Double> rated =
-        heater
-            .nameplate()
-            .voltage()
-            .or(() -> job.appliance().nameplate().voltage())
-            .map(Quantity::si);
-    if (power.isEmpty() || rated.isEmpty()) {
+    double power = Stated.si(heater.nameplate().power());
+    double rated = Stated.voltage(job.appliance(), heater);
+    if (!(power > 25) || Double.isNaN(rated)) {
       return Optional.empty();
     }
-    Optional<Double> stated =
-        measurement
-            .conditions()
-            .figure(Electrical.VOLTAGE.id())
-            .map(Quantity::si)
-            .filter(u -> u > 0);
-    double least = stated.orElse(rated.get() * (1 - MAINS)) / rated.get();
-    double most = stated.orElse(rated.get() * (1 + MAINS)) / rated.get();
-    double unit = exponent == 2 ? 1 : rated.get();
-    Limits band = PowerInputBand.heating(power.get());
+    double stated = Stated.si(measurement.conditions().figure(Electrical.VOLTAGE.id()));
+    boolean isStated = stated > 0;
+    double least = (isStated ? stated : rated * (1 - MAINS)) / rated;
+    double most = (isStated ? stated : rated * (1 + MAINS)) / rated;
+    double unit = exponent == 2 ? 1 : rated;
+    Limits band = PowerInputBand.heating(power);
     return Optional.of(
         new LimitCheck.Allowed(
             new Limits(
@@ -76,7 +65,7 @@ final class InputRule {
                 band.high() / unit * Math.pow(most, exponent)),
             PowerInputBand.SOURCE,
             exponent == 2 ? "power against rated power" : "current against rated power and voltage",
-            stated.isPresent()
+            isStated
                 ? "brought to the voltage of the reading"
                 : "mains of 10 % to either side taken, because no voltage is stated",
             Optional.empty()));

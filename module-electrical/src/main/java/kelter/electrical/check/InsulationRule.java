@@ -13,6 +13,7 @@ import kelter.core.safety.ProtectionClass;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.protection.InsulationLimit;
+import kelter.electrical.rating.Stated;
 
 /**
  * The insulation resistance that a part or the appliance must have at least, by protection class;
@@ -41,37 +42,47 @@ final class InsulationRule {
   }
 
   static Optional<LimitCheck.Allowed> appliance(Job job, Component part, Measurement measurement) {
-    return part.figure(SupplyKinds.INSULATION_LIMIT.id())
-        .map(
-            local ->
-                new LimitCheck.Allowed(
-                    Limits.atLeast(local.si()),
-                    part.source(),
-                    "insulation resistance against local code",
-                    "limit of the job in place of the one built in",
-                    Optional.of(DO_NOT_RETURN)))
-        .or(() -> allowed(job.appliance(), hasHeater(job.appliance()), measurement));
+    double local = Stated.si(part.figure(SupplyKinds.INSULATION_LIMIT.id()));
+    if (Double.isNaN(local)) {
+      return allowed(job.appliance(), hasHeater(job.appliance()), measurement);
+    }
+    return Optional.of(
+        new LimitCheck.Allowed(
+            Limits.atLeast(local),
+            part.source(),
+            "insulation resistance against local code",
+            "limit of the job in place of the one built in",
+            Optional.of(DO_NOT_RETURN)));
+  }
+
+  private static boolean isOverRange(Measurement measurement) {
+    for (Reading reading : measurement.readings()) {
+      if (reading instanceof Reading.OverRange) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean hasHeater(Appliance appliance) {
-    return appliance.components().stream()
-        .map(Component::kind)
-        .anyMatch(
-            kind ->
-                kind.equals(HeaterKinds.HEATER.id()) || kind.equals(HeaterKinds.AIR_HEATER.id()));
+    for (Component part : appliance.components()) {
+      if (HeaterKinds.isHeater(part.kind())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Optional<LimitCheck.Allowed> allowed(
       Appliance appliance, boolean heaters, Measurement measurement) {
     Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
     ProtectionClass taken = stated.orElse(ProtectionClass.I);
-    boolean beyond = measurement.readings().stream().anyMatch(Reading.OverRange.class::isInstance);
     String words =
         "limit of class "
             + taken
             + (heaters && taken == ProtectionClass.I ? " with heaters" : "")
             + (stated.isPresent() ? "" : ", taken because the nameplate states none")
-            + (beyond ? BEYOND : "");
+            + (isOverRange(measurement) ? BEYOND : "");
     return Optional.of(
         new LimitCheck.Allowed(
             Limits.atLeast(InsulationLimit.limit(taken, heaters)),

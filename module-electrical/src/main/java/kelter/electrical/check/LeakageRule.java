@@ -32,81 +32,80 @@ final class LeakageRule {
 
   static Optional<LimitCheck.Allowed> conductor(Job job, Component cord, Measurement measurement) {
     String title = "protective conductor current";
-    return local(cord, SupplyKinds.CONDUCTOR_CURRENT_LIMIT.id(), title)
-        .or(
-            () ->
-                northAmerica(job.appliance(), title)
-                    .or(
-                        () ->
-                            Optional.of(
-                                new LimitCheck.Allowed(
-                                    Limits.atMost(
-                                        LeakageLimit.afterRepair(heating(job.appliance()))),
-                                    LeakageLimit.AFTER_REPAIR,
-                                    title + " against heating power",
-                                    "",
-                                    Optional.of(DO_NOT_RETURN)))));
+    double limit = LeakageLimit.afterRepair(heating(job.appliance()));
+    return allowed(
+        job.appliance(),
+        cord,
+        cord.figure(SupplyKinds.CONDUCTOR_CURRENT_LIMIT.id()),
+        title,
+        limit,
+        title + " against heating power");
   }
 
   static Optional<LimitCheck.Allowed> touch(Job job, Component cord, Measurement measurement) {
     String title = "touch current";
-    return local(cord, SupplyKinds.TOUCH_CURRENT_LIMIT.id(), title)
-        .or(
-            () ->
-                northAmerica(job.appliance(), title)
-                    .or(
-                        () ->
-                            Optional.of(
-                                new LimitCheck.Allowed(
-                                    Limits.atMost(LeakageLimit.touch()),
-                                    LeakageLimit.AFTER_REPAIR,
-                                    title + " against the limit after repair",
-                                    "",
-                                    Optional.of(DO_NOT_RETURN)))));
+    return allowed(
+        job.appliance(),
+        cord,
+        cord.figure(SupplyKinds.TOUCH_CURRENT_LIMIT.id()),
+        title,
+        LeakageLimit.touch(),
+        title + " against the limit after repair");
   }
 
-  private static Optional<LimitCheck.Allowed> local(Component cord, String figure, String title) {
-    return cord.figure(figure)
-        .map(
-            limit ->
-                new LimitCheck.Allowed(
-                    Limits.atMost(limit.si()),
-                    cord.source(),
-                    title + " against local code",
-                    "limit of the job in place of the one built in",
-                    Optional.of(DO_NOT_RETURN)));
-  }
-
-  private static Optional<LimitCheck.Allowed> northAmerica(Appliance appliance, String title) {
-    if (!NorthAmerica.supplies(appliance.nameplate())) {
-      return Optional.empty();
+  /** The limit of local code, else of a North American supply, else the one after repair. */
+  private static Optional<LimitCheck.Allowed> allowed(
+      Appliance appliance,
+      Component cord,
+      Optional<Quantity> local,
+      String title,
+      double afterRepair,
+      String titleAfterRepair) {
+    if (local.isPresent()) {
+      return Optional.of(
+          new LimitCheck.Allowed(
+              Limits.atMost(local.get().si()),
+              cord.source(),
+              title + " against local code",
+              "limit of the job in place of the one built in",
+              Optional.of(DO_NOT_RETURN)));
     }
-    boolean twoWire =
-        appliance.nameplate().protectionClass().filter(c -> c == ProtectionClass.II).isPresent();
-    NorthAmericanLimit.Build build =
-        twoWire ? NorthAmericanLimit.Build.TWO_WIRE : NorthAmericanLimit.Build.GROUNDED_STATIONARY;
+    if (NorthAmerica.supplies(appliance.nameplate())) {
+      return Optional.of(northAmerica(appliance, title));
+    }
     return Optional.of(
         new LimitCheck.Allowed(
-            Limits.atMost(NorthAmericanLimit.leakage(build)),
-            NorthAmericanLimit.LEAKAGE_SOURCE,
-            title + " against the North American type test",
-            twoWire
-                ? "limit of two-wire appliances"
-                : "limit of stationary grounded appliances; portable ones 0.5 mA",
+            Limits.atMost(afterRepair),
+            LeakageLimit.AFTER_REPAIR,
+            titleAfterRepair,
+            "",
             Optional.of(DO_NOT_RETURN)));
+  }
+
+  private static LimitCheck.Allowed northAmerica(Appliance appliance, String title) {
+    Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
+    boolean twoWire = stated.isPresent() && stated.get() == ProtectionClass.II;
+    NorthAmericanLimit.Build build =
+        twoWire ? NorthAmericanLimit.Build.TWO_WIRE : NorthAmericanLimit.Build.GROUNDED_STATIONARY;
+    return new LimitCheck.Allowed(
+        Limits.atMost(NorthAmericanLimit.leakage(build)),
+        NorthAmericanLimit.LEAKAGE_SOURCE,
+        title + " against the North American type test",
+        twoWire
+            ? "limit of two-wire appliances"
+            : "limit of stationary grounded appliances; portable ones 0.5 mA",
+        Optional.of(DO_NOT_RETURN));
   }
 
   /** All heaters that state their power, W; the limit does not rise without one. */
   private static double heating(Appliance appliance) {
-    double heaters =
-        appliance.components().stream()
-            .filter(
-                part ->
-                    part.kind().equals(HeaterKinds.HEATER.id())
-                        || part.kind().equals(HeaterKinds.AIR_HEATER.id()))
-            .flatMap(part -> part.nameplate().power().stream())
-            .mapToDouble(Quantity::si)
-            .sum();
+    double heaters = 0;
+    for (Component part : appliance.components()) {
+      Optional<Quantity> power = part.nameplate().power();
+      if (HeaterKinds.isHeater(part.kind()) && power.isPresent()) {
+        heaters += power.get().si();
+      }
+    }
     return Math.max(0, heaters);
   }
 }

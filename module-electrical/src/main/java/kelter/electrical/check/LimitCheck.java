@@ -3,7 +3,6 @@ package kelter.electrical.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import kelter.core.check.Check;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
@@ -18,6 +17,8 @@ import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
+import kelter.electrical.component.ControlKinds;
+import kelter.electrical.component.MotorKinds;
 
 /**
  * Holds every reading of one observable on components of some kinds against the limits that a rule
@@ -32,21 +33,6 @@ import kelter.core.vocabulary.Observable;
 record LimitCheck(String id, String title, List<String> kinds, Observable observable, Rule rule)
     implements Check {
 
-  /** Gives the limits of a reading. */
-  @FunctionalInterface
-  interface Rule {
-
-    /**
-     * What a reading may be.
-     *
-     * @param job the job
-     * @param component the component that was measured
-     * @param measurement what was read
-     * @return the limits, or empty if the job lacks the figures
-     */
-    Optional<Allowed> of(Job job, Component component, Measurement measurement);
-  }
-
   /**
    * What a reading may be.
    *
@@ -58,6 +44,72 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
    */
   record Allowed(
       Limits limits, Source source, String title, String remark, Optional<Caution> ifNot) {}
+
+  /**
+   * What gives the limits of a reading. The classes that work them out are looked up when there is
+   * such a reading, so that a job waits for none but its own.
+   */
+  enum Rule {
+    HEATER_RESISTANCE,
+    HEATER_INSULATION,
+    PART_INSULATION,
+    APPLIANCE_INSULATION,
+    PROTECTIVE_CONDUCTOR,
+    CONDUCTOR_CURRENT,
+    TOUCH_CURRENT,
+    CLOSED_CONTACT,
+    SENSOR_RESISTANCE,
+    HEATER_POWER,
+    HEATER_CURRENT,
+    HEATER_VOLTAGE,
+    HEATING_RATE,
+    AIR_RISE,
+    SHOWN_TEMPERATURE,
+    CONTACT_DROP,
+    MOTOR_CURRENT,
+    MAIN_WINDING,
+    AUXILIARY_WINDING,
+    SOLENOID_COIL,
+    RELAY_COIL,
+    CAPACITANCE,
+    SUPPLY;
+
+    /**
+     * What a reading may be.
+     *
+     * @param job the job
+     * @param part the component that was measured
+     * @param measurement what was read
+     * @return the limits, or empty if the job lacks the figures
+     */
+    Optional<Allowed> allowed(Job job, Component part, Measurement measurement) {
+      return switch (this) {
+        case HEATER_RESISTANCE -> HeaterRule.of(job, part, measurement);
+        case HEATER_INSULATION -> InsulationRule.heater(job, part, measurement);
+        case PART_INSULATION -> InsulationRule.otherPart(job, part, measurement);
+        case APPLIANCE_INSULATION -> InsulationRule.appliance(job, part, measurement);
+        case PROTECTIVE_CONDUCTOR -> ContinuityRule.protectiveConductor(job, part, measurement);
+        case CONDUCTOR_CURRENT -> LeakageRule.conductor(job, part, measurement);
+        case TOUCH_CURRENT -> LeakageRule.touch(job, part, measurement);
+        case CLOSED_CONTACT -> ContinuityRule.closed(job, part, measurement);
+        case SENSOR_RESISTANCE -> SensorRule.of(job, part, measurement);
+        case HEATER_POWER -> InputRule.power(job, part, measurement);
+        case HEATER_CURRENT -> InputRule.current(job, part, measurement);
+        case HEATER_VOLTAGE -> HeatingRule.voltage(job, part, measurement);
+        case HEATING_RATE -> HeatingRule.rate(job, part, measurement);
+        case AIR_RISE -> HeatingRule.airRise(job, part, measurement);
+        case SHOWN_TEMPERATURE -> SensorRule.shown(job, part, measurement);
+        case CONTACT_DROP -> ContinuityRule.contactDrop(job, part, measurement);
+        case MOTOR_CURRENT -> InputRule.motor(job, part, measurement);
+        case MAIN_WINDING -> FigureRule.copper(part, measurement, MotorKinds.MAIN.id());
+        case AUXILIARY_WINDING -> FigureRule.copper(part, measurement, MotorKinds.AUXILIARY.id());
+        case SOLENOID_COIL -> FigureRule.copper(part, measurement, MotorKinds.COIL.id());
+        case RELAY_COIL -> FigureRule.copper(part, measurement, ControlKinds.COIL.id());
+        case CAPACITANCE -> FigureRule.capacitance(job, part, measurement);
+        case SUPPLY -> SupplyRule.of(job, part, measurement);
+      };
+    }
+  }
 
   @Override
   public List<Finding> apply(Job job, DecisionRule decision) {
@@ -75,9 +127,10 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
     for (Measurement measurement : job.measurements(component.id(), observable.id())) {
       place++;
       String name = id + "." + component.id() + (place > 1 ? "-" + place : "");
-      rule.of(job, component, measurement)
-          .map(allowed -> finding(name, job, measurement, allowed, decision))
-          .ifPresent(findings::add);
+      Optional<Allowed> allowed = rule.allowed(job, component, measurement);
+      if (allowed.isPresent()) {
+        findings.add(finding(name, job, measurement, allowed.get(), decision));
+      }
     }
   }
 
@@ -86,7 +139,9 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
     Judgement judgement = Judgement.of(job, measurement, observable, allowed.limits(), decision);
     List<Caution> cautions = new ArrayList<>(observable.procedure().cautions());
     if (judgement.verdict() == Verdict.DOES_NOT_CONFORM) {
-      allowed.ifNot().ifPresent(caution -> cautions.add(0, caution));
+      if (allowed.ifNot().isPresent()) {
+        cautions.add(0, allowed.ifNot().get());
+      }
     }
     return new Finding(
         name,
@@ -110,6 +165,10 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
   }
 
   private static String shown(Measurement measurement) {
-    return measurement.readings().stream().map(Reading::display).collect(Collectors.joining(", "));
+    StringBuilder all = new StringBuilder();
+    for (Reading reading : measurement.readings()) {
+      all.append(all.isEmpty() ? "" : ", ").append(reading.display());
+    }
+    return all.toString();
   }
 }

@@ -1,8 +1,7 @@
 package kelter.electrical.check;
 
-import java.util.Optional;
 import kelter.core.job.Nameplate;
-import kelter.core.quantity.Quantity;
+import kelter.electrical.rating.Stated;
 
 /**
  * Whether an appliance is built for a North American supply: 110 V to 127 V, unless 50 Hz is
@@ -15,15 +14,11 @@ final class NorthAmerica {
   private NorthAmerica() {}
 
   static boolean supplies(Nameplate nameplate) {
-    Optional<Double> voltage = nameplate.voltage().map(Quantity::si);
-    Optional<Double> frequency = nameplate.frequency().map(Quantity::si);
-    if (voltage.isEmpty()) {
-      return false;
-    }
-    boolean sixty = frequency.filter(f -> Math.abs(f - 60) < ROUNDING).isPresent();
-    double volts = voltage.get();
+    double volts = Stated.si(nameplate.voltage());
+    double hertz = Stated.si(nameplate.frequency());
+    boolean sixty = Math.abs(hertz - 60) < ROUNDING;
     if (volts >= 110 && volts <= 127) {
-      return sixty || frequency.isEmpty();
+      return sixty || Double.isNaN(hertz);
     }
     return sixty && (Math.abs(volts - 208) <= ROUNDING || Math.abs(volts - 240) <= ROUNDING);
   }

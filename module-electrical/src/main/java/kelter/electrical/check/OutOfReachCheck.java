@@ -11,12 +11,12 @@ import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
-import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.component.MotorKinds;
 import kelter.electrical.component.OutOfReach;
+import kelter.electrical.rating.Stated;
 
 /**
  * Says stop at every part that is out of reach: gas, refrigerant, fixed wiring, high-voltage
@@ -45,20 +45,21 @@ final class OutOfReachCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component part : job.appliance().components()) {
-      kind(part).ifPresent(kind -> findings.add(stop(part, kind)));
+      Optional<ComponentKind> kind = kind(part);
+      if (kind.isPresent()) {
+        findings.add(stop(part, kind.get()));
+      }
     }
     return findings;
   }
 
   private static Optional<ComponentKind> kind(Component part) {
-    boolean capacitor = part.kind().equals(MotorKinds.RUN_CAPACITOR.id());
-    return capacitor
-        ? part.nameplate()
-            .voltage()
-            .map(Quantity::si)
-            .filter(volts -> volts > HIGH_VOLTAGE)
-            .map(volts -> OutOfReach.HIGH_VOLTAGE)
-        : OutOfReach.of(part.kind());
+    if (!part.kind().equals(MotorKinds.RUN_CAPACITOR.id())) {
+      return OutOfReach.of(part.kind());
+    }
+    return Stated.si(part.nameplate().voltage()) > HIGH_VOLTAGE
+        ? Optional.of(OutOfReach.HIGH_VOLTAGE)
+        : Optional.empty();
   }
 
   private Finding stop(Component part, ComponentKind kind) {

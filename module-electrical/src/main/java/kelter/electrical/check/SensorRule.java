@@ -9,6 +9,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.SensorCurve;
+import kelter.electrical.rating.Stated;
 
 /**
  * What a temperature sensor may measure: what its table or curve says at the temperature stated,
@@ -40,17 +41,19 @@ final class SensorRule {
   }
 
   static Optional<LimitCheck.Allowed> of(Job job, Component sensor, Measurement measurement) {
-    Optional<Double> stated =
-        measurement.conditions().figure(Electrical.TEMPERATURE.id()).map(Quantity::si);
-    return SensorCurve.of(sensor).flatMap(curve -> allowed(curve, stated));
+    Optional<SensorCurve> curve = SensorCurve.of(sensor);
+    return curve.isPresent()
+        ? allowed(curve.get(), measurement.conditions().figure(Electrical.TEMPERATURE.id()))
+        : Optional.empty();
   }
 
-  private static Optional<LimitCheck.Allowed> allowed(SensorCurve curve, Optional<Double> stated) {
+  private static Optional<LimitCheck.Allowed> allowed(
+      SensorCurve curve, Optional<Quantity> stated) {
     double a;
     double b;
     try {
-      a = curve.resistance().applyAsDouble(stated.orElse(COOL_ROOM));
-      b = curve.resistance().applyAsDouble(stated.orElse(WARM_ROOM));
+      a = curve.resistance().applyAsDouble(Stated.si(stated, COOL_ROOM));
+      b = curve.resistance().applyAsDouble(Stated.si(stated, WARM_ROOM));
     } catch (IllegalArgumentException outsideTheCurve) {
       return Optional.empty();
     }

@@ -4,8 +4,8 @@ import java.util.Optional;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.quantity.Quantity;
 import kelter.electrical.caution.Cautions;
+import kelter.electrical.rating.Stated;
 import kelter.electrical.supply.SupplyRange.Range;
 
 /**
@@ -17,25 +17,22 @@ final class SupplyRule {
   private SupplyRule() {}
 
   static Optional<LimitCheck.Allowed> of(Job job, Component supply, Measurement measurement) {
-    return job.appliance()
-        .nameplate()
-        .voltage()
-        .map(Quantity::si)
-        .flatMap(SupplyRule::range)
-        .map(
-            range ->
-                new LimitCheck.Allowed(
-                    range.limits(),
-                    range.source(),
-                    "supply voltage against the range of the net",
-                    "one reading is a hint only: the range holds for means over ten minutes",
-                    Optional.of(Cautions.FIXED_WIRING)));
+    double rated = Stated.si(job.appliance().nameplate().voltage());
+    if (rated >= 220 && rated <= 240) {
+      return Optional.of(allowed(Range.EN_50160_ALWAYS));
+    }
+    if (rated >= 110 && rated <= 127) {
+      return Optional.of(allowed(Range.ANSI_UTILIZATION_B));
+    }
+    return Optional.empty();
   }
 
-  private static Optional<Range> range(double rated) {
-    if (rated >= 220 && rated <= 240) {
-      return Optional.of(Range.EN_50160_ALWAYS);
-    }
-    return rated >= 110 && rated <= 127 ? Optional.of(Range.ANSI_UTILIZATION_B) : Optional.empty();
+  private static LimitCheck.Allowed allowed(Range range) {
+    return new LimitCheck.Allowed(
+        range.limits(),
+        range.source(),
+        "supply voltage against the range of the net",
+        "one reading is a hint only: the range holds for means over ten minutes",
+        Optional.of(Cautions.FIXED_WIRING));
   }
 }

@@ -262,4 +262,14 @@ public final class HeaterKinds {
   static final List<ComponentKind> ALL = List.of(HEATER, AIR_HEATER);
 
   private HeaterKinds() {}
+
+  /**
+   * Whether a kind of part is a heater, of water or of air.
+   *
+   * @param kind the word in a job file
+   * @return true if it is
+   */
+  public static boolean isHeater(String kind) {
+    return kind.equals(HEATER.id()) || kind.equals(AIR_HEATER.id());
+  }
 }

@@ -58,6 +58,11 @@ public final class OutOfReach {
    * @return the kind, or empty if it is within reach
    */
   public static Optional<ComponentKind> of(String id) {
-    return ALL.stream().filter(kind -> kind.id().equals(id)).findFirst();
+    for (ComponentKind kind : ALL) {
+      if (kind.id().equals(id)) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -3,7 +3,6 @@ package kelter.electrical.rating;
 import java.util.Optional;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
-import kelter.core.quantity.Quantity;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.heater.HeaterResistance;
 
@@ -34,22 +33,21 @@ public record HeaterRating(
    * @return the rating, or empty if neither power nor resistance can be had together with a voltage
    */
   public static Optional<HeaterRating> of(Appliance appliance, Component heater) {
-    Optional<Double> voltage =
-        heater.nameplate().voltage().or(() -> appliance.nameplate().voltage()).map(Quantity::si);
-    Optional<Double> stated = heater.figure(HeaterKinds.COLD_RESISTANCE.id()).map(Quantity::si);
-    Optional<Double> power = heater.nameplate().power().map(Quantity::si);
-    if (voltage.isEmpty() || stated.or(() -> power).filter(x -> x > 0).isEmpty()) {
+    double voltage = Stated.voltage(appliance, heater);
+    double power = Stated.si(heater.nameplate().power());
+    double cold = Stated.si(heater.figure(HeaterKinds.COLD_RESISTANCE.id()));
+    boolean coldStated = !Double.isNaN(cold);
+    if (Double.isNaN(voltage) || !((coldStated ? cold : power) > 0)) {
       return Optional.empty();
     }
-    double u = voltage.get();
-    double cold =
-        stated.orElseGet(() -> HeaterResistance.resistance(power.get(), u) / HOT_OVER_COLD);
-    double p = power.orElseGet(() -> u * u / (cold * HOT_OVER_COLD));
-    int elements =
-        heater
-            .figure(HeaterKinds.ELEMENTS.id())
-            .map(n -> (int) Math.max(1, Math.round(n.si())))
-            .orElse(1);
-    return Optional.of(new HeaterRating(u, p, cold, stated.isPresent(), elements));
+    if (!coldStated) {
+      cold = HeaterResistance.resistance(power, voltage) / HOT_OVER_COLD;
+    }
+    if (Double.isNaN(power)) {
+      power = voltage * voltage / (cold * HOT_OVER_COLD);
+    }
+    double elements = Stated.si(heater.figure(HeaterKinds.ELEMENTS.id()));
+    int parallel = (int) Math.max(1, Math.round(elements)); // one if it is not stated
+    return Optional.of(new HeaterRating(voltage, power, cold, coldStated, parallel));
   }
 }

@@ -1,5 +1,6 @@
 package kelter.electrical.fault.heating;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Appliance;
@@ -32,34 +33,36 @@ record HeatingGroup(
 
   /** The groups of an appliance, heaters without a rating left out. */
   static List<HeatingGroup> of(Appliance appliance) {
-    List<Component> heaters =
-        appliance.components().stream()
-            .filter(HeatingGroup::isHeater)
-            .filter(heater -> HeaterRating.of(appliance, heater).isPresent())
-            .toList();
-    return heaters.stream()
-        .map(heater -> of(appliance, heater, heater.id().equals(heaters.get(0).id())))
-        .toList();
+    List<HeatingGroup> groups = new ArrayList<>();
+    for (Component part : appliance.components()) {
+      if (HeaterKinds.isHeater(part.kind())) {
+        Optional<HeaterRating> rating = HeaterRating.of(appliance, part);
+        if (rating.isPresent()) {
+          groups.add(of(appliance, part, rating.get(), groups.isEmpty()));
+        }
+      }
+    }
+    return groups;
   }
 
-  private static HeatingGroup of(Appliance appliance, Component heater, boolean first) {
+  private static HeatingGroup of(
+      Appliance appliance, Component heater, HeaterRating rating, boolean first) {
+    if (!first) {
+      return new HeatingGroup(
+          heater, rating, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
     return new HeatingGroup(
         heater,
-        HeaterRating.of(appliance, heater).orElseThrow(),
-        first ? appliance.componentsOf(ControlKinds.THERMAL_LINK.id()) : List.of(),
-        first ? appliance.componentsOf(ControlKinds.RELAY.id()) : List.of(),
-        first ? appliance.componentsOf(ControlKinds.TEMPERATURE_SENSOR.id()) : List.of(),
-        first
-            ? appliance.componentsOf(SupplyKinds.SUPPLY.id()).stream().findFirst()
-            : Optional.empty(),
-        first
-            ? appliance.componentsOf(SupplyKinds.CORD.id()).stream().findFirst()
-            : Optional.empty());
+        rating,
+        appliance.componentsOf(ControlKinds.THERMAL_LINK.id()),
+        appliance.componentsOf(ControlKinds.RELAY.id()),
+        appliance.componentsOf(ControlKinds.TEMPERATURE_SENSOR.id()),
+        first(appliance.componentsOf(SupplyKinds.SUPPLY.id())),
+        first(appliance.componentsOf(SupplyKinds.CORD.id())));
   }
 
-  private static boolean isHeater(Component component) {
-    return component.kind().equals(HeaterKinds.HEATER.id())
-        || component.kind().equals(HeaterKinds.AIR_HEATER.id());
+  private static Optional<Component> first(List<Component> parts) {
+    return parts.isEmpty() ? Optional.empty() : Optional.of(parts.get(0));
   }
 
   /** Whether it heats air and not water. */
