@@ -158,12 +158,20 @@ public record StateModel<S>(
 
   @Override
   public List<Fault> faults() {
-    return known.stream().map(Known::fault).toList();
+    List<Fault> faults = new ArrayList<>();
+    for (Known<S> one : known) {
+      faults.add(one.fault());
+    }
+    return List.copyOf(faults);
   }
 
   @Override
   public List<SharedQuantity> shared() {
-    return moving.stream().map(Moving::quantity).toList();
+    List<SharedQuantity> shared = new ArrayList<>();
+    for (Moving<S> one : moving) {
+      shared.add(one.quantity());
+    }
+    return List.copyOf(shared);
   }
 
   @Override

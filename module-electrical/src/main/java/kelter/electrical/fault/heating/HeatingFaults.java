@@ -7,9 +7,8 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.source.Source;
 import kelter.electrical.fault.Ageing;
-import kelter.electrical.fault.EarthLeak;
-import kelter.electrical.fault.StateModel.Change;
 import kelter.electrical.fault.StateModel.Known;
+import kelter.electrical.fault.heating.HeatingChange.Effect;
 
 /**
  * What can be wrong in a heating circuit and what it changes there, the changes of the heater's
@@ -23,15 +22,6 @@ import kelter.electrical.fault.StateModel.Known;
 final class HeatingFaults {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
-
-  /** What a heater shorted at its terminals keeps of its resistance. */
-  private static final double WHOLE_SHORT = 0.01;
-
-  /** A shorted sensor, as a factor of its resistance. */
-  private static final double SENSOR_SHORT = 1e-3;
-
-  /** By how much the worst drifted or loose sensor errs, K; from memory. */
-  private static final double DRIFT = 12.5;
 
   private HeatingFaults() {}
 
@@ -49,7 +39,9 @@ final class HeatingFaults {
       addSensor(known, group.sensors().get(i), i);
     }
     addSupply(known, group);
-    group.cord().ifPresent(cord -> addOtherLeak(known, cord.id()));
+    if (group.cord().isPresent()) {
+      addOtherLeak(known, group.cord().get().id());
+    }
     return List.copyOf(known);
   }
 
@@ -58,7 +50,7 @@ final class HeatingFaults {
       String component,
       String title,
       double prior,
-      Change<HeatingState> change,
+      HeatingChange change,
       Remedy... remedies) {
     return new Known<>(new Fault(id, component, title, prior, PRIOR, List.of(remedies)), change);
   }
@@ -72,10 +64,7 @@ final class HeatingFaults {
                 id,
                 "heater shorted, in part or wholly",
                 0.01,
-                (state, s) -> {
-                  state.heater *= Math.pow(WHOLE_SHORT, s);
-                  state.sheathDamaged = 0.3 + 0.4 * s;
-                },
+                new HeatingChange(Effect.SHORTS_TURNS, 0),
                 renew)
             .wearing(Ageing.HEATER));
     known.add(
@@ -84,10 +73,7 @@ final class HeatingFaults {
             id,
             "a heater of too little power fitted",
             0.005,
-            (state, s) -> {
-              state.heater *= 1 + s;
-              state.markingDiffers = 0.9;
-            },
+            new HeatingChange(Effect.WEAKENS_HEATER, 0),
             renew));
     int n = group.rating().elements();
     if (n > 1) {
@@ -97,21 +83,12 @@ final class HeatingFaults {
                   id,
                   "one of " + n + " elements open",
                   0.06,
-                  (state, s) -> state.heater *= n / (n - 1.0),
+                  new HeatingChange(Effect.OPENS_ELEMENT, 0),
                   renew)
               .wearing(Ageing.HEATER));
     }
     known.add(
-        known(
-                "open",
-                id,
-                "heater open",
-                0.12,
-                (state, s) -> {
-                  state.heater = HeatingState.OPEN;
-                  state.sheathDamaged = Math.max(state.sheathDamaged, 0.3);
-                },
-                renew)
+        known("open", id, "heater open", 0.12, new HeatingChange(Effect.OPENS_HEATER, 0), renew)
             .apartFrom("shorted-turns", "element-open")
             .wearing(Ageing.HEATER));
     known.add(
@@ -120,10 +97,7 @@ final class HeatingFaults {
                 id,
                 "heater leaks to earth",
                 0.08,
-                (state, s) -> {
-                  state.leak = EarthLeak.resistance(s);
-                  state.sheathDamaged = Math.max(state.sheathDamaged, 0.15 + 0.45 * s);
-                },
+                new HeatingChange(Effect.LEAKS, 0),
                 renew)
             .wearing(Ageing.HEATER));
   }
@@ -137,11 +111,7 @@ final class HeatingFaults {
                   id,
                   "lint in the way of the air",
                   0.12,
-                  (state, s) -> {
-                    state.deposit = 0.35 + 0.6 * s;
-                    state.airflow *= 1 - 0.7 * s;
-                    state.duty *= 1 - 0.5 * s;
-                  },
+                  new HeatingChange(Effect.HOLDS_AIR, 0),
                   HeatingRemedies.clearAirPath(id))
               .wearing(Ageing.DEPOSIT));
     } else {
@@ -151,10 +121,7 @@ final class HeatingFaults {
                   id,
                   "heater scaled",
                   0.08,
-                  (state, s) -> {
-                    state.deposit = 0.35 + 0.6 * s;
-                    state.duty *= 1 - 0.15 * s;
-                  },
+                  new HeatingChange(Effect.SCALES, 0),
                   HeatingRemedies.descale(id),
                   HeatingRemedies.renewHeater(id))
               .wearing(Ageing.DEPOSIT));
@@ -168,10 +135,7 @@ final class HeatingFaults {
             link.id(),
             "thermal link open",
             0.05,
-            (state, s) -> {
-              state.link[i] = HeatingState.OPEN;
-              state.interrupted = true;
-            },
+            new HeatingChange(Effect.OPENS_LINK, i),
             HeatingRemedies.renewLink(link.id())));
   }
 
@@ -183,12 +147,7 @@ final class HeatingFaults {
                 relay.id(),
                 "relay contact burnt",
                 0.04,
-                (state, s) -> {
-                  state.contact[i] *= Math.pow(150, s);
-                  state.burns[i] = 0.35 + 0.6 * s;
-                  state.burntSmell[i] = 0.1 + 0.6 * s;
-                  state.duty *= 1 - 0.8 * s;
-                },
+                new HeatingChange(Effect.BURNS_CONTACT, i),
                 renew)
             .wearing(Ageing.CONTACT));
     known.add(
@@ -197,11 +156,7 @@ final class HeatingFaults {
                 relay.id(),
                 "relay contact welded",
                 0.01,
-                (state, s) -> {
-                  state.closedWhenOff[i] = HeatingState.WELDED;
-                  state.burntSmell[i] = Math.max(state.burntSmell[i], 0.2);
-                  state.overheats = 0.8;
-                },
+                new HeatingChange(Effect.WELDS_CONTACT, i),
                 renew)
             .wearing(Ageing.CONTACT));
     known.add(
@@ -210,11 +165,7 @@ final class HeatingFaults {
             relay.id(),
             "relay coil open",
             0.015,
-            (state, s) -> {
-              state.coil[i] = HeatingState.OPEN;
-              // A welded contact stays closed whatever the coil does.
-              state.interrupted |= !state.isWelded(i);
-            },
+            new HeatingChange(Effect.OPENS_COIL, i),
             renew));
   }
 
@@ -228,10 +179,7 @@ final class HeatingFaults {
                 id,
                 "sensor drifted, reads too warm",
                 0.03,
-                (state, s) -> {
-                  state.tooWarm[i] += DRIFT * s;
-                  state.reached *= 1 - 0.5 * s;
-                },
+                new HeatingChange(Effect.READS_TOO_WARM, i),
                 renew)
             .wearing(Ageing.SENSOR));
     known.add(
@@ -240,10 +188,7 @@ final class HeatingFaults {
                 id,
                 "sensor drifted, reads too cold",
                 0.015,
-                (state, s) -> {
-                  state.tooWarm[i] -= DRIFT * s;
-                  state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
-                },
+                new HeatingChange(Effect.READS_TOO_COLD, i),
                 renew)
             .apartFrom("reads-too-warm")
             .wearing(Ageing.SENSOR));
@@ -253,11 +198,7 @@ final class HeatingFaults {
             id,
             "sensor off its seat",
             0.015,
-            (state, s) -> {
-              state.offSeat[i] = 0.98;
-              state.offBy[i] -= DRIFT * s;
-              state.overheats = Math.max(state.overheats, 0.1 + 0.7 * s);
-            },
+            new HeatingChange(Effect.UNSEATS_SENSOR, i),
             seat));
     known.add(
         known(
@@ -265,10 +206,7 @@ final class HeatingFaults {
                 id,
                 "sensor shorted",
                 0.01,
-                (state, s) -> {
-                  state.sensorFactor[i] = SENSOR_SHORT;
-                  state.interrupted |= !state.allWelded();
-                },
+                new HeatingChange(Effect.SHORTS_SENSOR, i),
                 renew)
             .apartFrom("reads-too-warm", "reads-too-cold"));
     known.add(
@@ -277,10 +215,7 @@ final class HeatingFaults {
                 id,
                 "sensor or its wire open",
                 0.03,
-                (state, s) -> {
-                  state.sensorFactor[i] = HeatingState.OPEN;
-                  state.interrupted |= !state.allWelded();
-                },
+                new HeatingChange(Effect.OPENS_SENSOR, i),
                 seat,
                 renew)
             .apartFrom("reads-too-warm", "reads-too-cold", "sensor-shorted")
@@ -288,18 +223,14 @@ final class HeatingFaults {
   }
 
   private static void addSupply(List<Known<HeatingState>> known, HeatingGroup group) {
-    String id = group.supply().map(Component::id).orElse(group.heater().id());
+    String id = group.supply().orElse(group.heater()).id();
     known.add(
         known(
                 "low-voltage",
                 id,
                 "too little voltage reaches the heater: weak supply or a hot joint",
                 0.02,
-                (state, s) -> {
-                  state.reaching = 1 - 0.3 * s;
-                  state.plugBurns = 0.3 + 0.5 * s;
-                  state.plugHot = 0.15 + 0.6 * s;
-                },
+                new HeatingChange(Effect.LOWERS_VOLTAGE, 0),
                 HeatingRemedies.mendSupply(id))
             .wearing(Ageing.WIRE));
   }
@@ -311,7 +242,7 @@ final class HeatingFaults {
                 cord,
                 "another part or the wiring leaks to earth",
                 0.04,
-                (state, s) -> state.otherLeak = EarthLeak.resistance(s),
+                new HeatingChange(Effect.LEAKS_ELSEWHERE, 0),
                 HeatingRemedies.findLeak(cord))
             .wearing(Ageing.WIRE));
   }

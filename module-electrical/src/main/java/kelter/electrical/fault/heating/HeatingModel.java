@@ -1,5 +1,6 @@
 package kelter.electrical.fault.heating;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.SharedQuantity;
@@ -36,7 +37,7 @@ public final class HeatingModel {
   private HeatingModel() {}
 
   private static Moving<HeatingState> heater(HeatingGroup group) {
-    double tolerance = HeatingAnswers.tolerance(group);
+    double tolerance = HeaterAnswer.tolerance(group.rating());
     String percent = QuantityFormat.plain(Math.round(1000 * tolerance) / 10.0);
     return new Moving<>(
         new SharedQuantity(
@@ -53,7 +54,11 @@ public final class HeatingModel {
    * @return one model for each heater whose rating is known
    */
   public static List<FaultModel> of(Appliance appliance) {
-    return HeatingGroup.of(appliance).stream().map(HeatingModel::of).toList();
+    List<FaultModel> models = new ArrayList<>();
+    for (HeatingGroup group : HeatingGroup.of(appliance)) {
+      models.add(of(group));
+    }
+    return models;
   }
 
   private static FaultModel of(HeatingGroup group) {

@@ -30,6 +30,10 @@ final class HeatingState {
 
   final double ratedPower;
   final double ratedVoltage;
+
+  /** How many like elements of the heater lie in parallel. */
+  final int elements;
+
   final double[] link;
   final double[] contact;
   final double[] burns;
@@ -102,6 +106,7 @@ final class HeatingState {
     ratedPower = rating.power();
     ratedVoltage = rating.voltage();
     mains = ratedVoltage;
+    elements = rating.elements();
     heater = rating.cold();
     hotOverCold = ratedVoltage * ratedVoltage / (ratedPower * rating.cold());
     link = filled(group.links().size(), CLOSED);

@@ -2,8 +2,6 @@ package kelter.electrical.fault.simple;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
@@ -12,7 +10,6 @@ import kelter.core.diagnosis.Remedy.Restores;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
-import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
@@ -25,8 +22,10 @@ import kelter.electrical.conductor.CopperResistance;
 import kelter.electrical.fault.Ageing;
 import kelter.electrical.fault.StateModel;
 import kelter.electrical.fault.StateModel.Answer;
+import kelter.electrical.fault.StateModel.Change;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.fault.StateModel.Known;
+import kelter.electrical.rating.Stated;
 
 /**
  * Models of parts whose faults show in one resistance, and in what is felt, heard or smelt of it. A
@@ -71,6 +70,56 @@ public final class SimpleParts {
     private State(double resistance) {
       this.resistance = resistance;
     }
+
+    private void becomes(double newResistance, double chanceOfNotice) {
+      resistance = newResistance;
+      noticed = chanceOfNotice;
+    }
+  }
+
+  /**
+   * What a fault changes.
+   *
+   * @param fault the id of the fault
+   */
+  private record Effect(String fault) implements Change<State> {
+    @Override
+    public void apply(State state, double s) {
+      switch (fault) {
+        case "earth-poor" -> state.becomes(FIRST_EARTH * Math.pow(70, s), 0.03 + 0.15 * s);
+        case "earth-open" -> state.becomes(OPEN, 0.5);
+        case "contact-burnt" -> state.becomes(FIRST_BURNT * Math.pow(60, s), 0.1 + 0.6 * s);
+        case "contact-open" -> state.becomes(OPEN, 0.95);
+        case "coil-shorted" -> {
+          state.becomes(state.resistance * (1 - 0.9 * s), 0.1 + 0.7 * s);
+          state.smells = 0.15 + 0.65 * s;
+        }
+        case "coil-open" -> {
+          state.becomes(OPEN, 0.95);
+          state.smells = Math.max(state.smells, 0.15);
+        }
+        default -> throw new IllegalArgumentException("no part has a fault '" + fault + "'");
+      }
+    }
+  }
+
+  /**
+   * How a state shows.
+   *
+   * @param observable what is asked
+   * @param factor the resistance that is read by that at 20 °C, ratio; NaN where another thing is
+   *     asked
+   * @param spread the spread of the resistance, as a natural logarithm; NaN likewise
+   */
+  private record Shown(String observable, double factor, double spread) implements Answer<State> {
+    @Override
+    public Forecast of(State state) {
+      return switch (observable) {
+        case "tingle", "does-not-start", "does-not-act" -> Forecast.chance(state.noticed);
+        case "burnt-smell" -> Forecast.chance(state.smells);
+        default -> new Forecast(state.resistance * factor, spread);
+      };
+    }
   }
 
   /**
@@ -81,11 +130,18 @@ public final class SimpleParts {
    */
   public static List<FaultModel> of(Appliance appliance) {
     List<FaultModel> models = new ArrayList<>();
-    appliance.componentsOf(SupplyKinds.CORD.id()).forEach(cord -> models.add(cord(cord)));
-    appliance.componentsOf(ControlKinds.DOOR_SWITCH.id()).forEach(s -> models.add(doorSwitch(s)));
-    appliance
-        .componentsOf(MotorKinds.SOLENOID.id())
-        .forEach(part -> solenoid(part).ifPresent(models::add));
+    for (Component cord : appliance.componentsOf(SupplyKinds.CORD.id())) {
+      models.add(cord(cord));
+    }
+    for (Component part : appliance.componentsOf(ControlKinds.DOOR_SWITCH.id())) {
+      models.add(doorSwitch(part));
+    }
+    for (Component part : appliance.componentsOf(MotorKinds.SOLENOID.id())) {
+      double cold = Stated.si(part.figure(MotorKinds.COIL.id()));
+      if (cold > 0) {
+        models.add(solenoid(part, cold));
+      }
+    }
     return models;
   }
 
@@ -102,24 +158,10 @@ public final class SimpleParts {
         cord,
         EARTH,
         List.of(SupplyKinds.PROTECTIVE_CONDUCTOR, SupplyKinds.TINGLE),
-        question ->
-            question.observable().id().equals(SupplyKinds.TINGLE.id())
-                ? state -> Forecast.chance(state.noticed)
-                : state -> new Forecast(state.resistance, 0.6),
         List.of(
-            new Known<State>(
-                    fault("earth-poor", cord.id(), "protective conductor poor", 0.01, renew),
-                    (state, s) -> {
-                      state.resistance = FIRST_EARTH * Math.pow(70, s);
-                      state.noticed = 0.03 + 0.15 * s;
-                    })
+            known("earth-poor", cord.id(), "protective conductor poor", 0.01, renew)
                 .wearing(Ageing.WIRE),
-            new Known<State>(
-                    fault("earth-open", cord.id(), "protective conductor open", 0.02, renew),
-                    (state, s) -> {
-                      state.resistance = OPEN;
-                      state.noticed = 0.5;
-                    })
+            known("earth-open", cord.id(), "protective conductor open", 0.02, renew)
                 .apartFrom("earth-poor")
                 .wearing(Ageing.WIRE)));
   }
@@ -131,94 +173,43 @@ public final class SimpleParts {
         part,
         CLOSED,
         List.of(ControlKinds.CLOSED_RESISTANCE, ControlKinds.DOES_NOT_START),
-        question ->
-            question.observable().id().equals(ControlKinds.DOES_NOT_START.id())
-                ? state -> Forecast.chance(state.noticed)
-                : state -> new Forecast(state.resistance, 0.7),
         List.of(
-            new Known<State>(
-                    fault(
-                        "contact-burnt",
-                        part.id(),
-                        "contact of the door switch burnt",
-                        0.03,
-                        renew),
-                    (state, s) -> {
-                      state.resistance = FIRST_BURNT * Math.pow(60, s);
-                      state.noticed = 0.1 + 0.6 * s;
-                    })
+            known("contact-burnt", part.id(), "contact of the door switch burnt", 0.03, renew)
                 .wearing(Ageing.CONTACT),
-            new Known<State>(
-                    fault("contact-open", part.id(), "door switch does not close", 0.05, renew),
-                    (state, s) -> {
-                      state.resistance = OPEN;
-                      state.noticed = 0.95;
-                    })
+            known("contact-open", part.id(), "door switch does not close", 0.05, renew)
                 .apartFrom("contact-burnt")
                 .wearing(Ageing.CONTACT)));
   }
 
-  private static Optional<FaultModel> solenoid(Component part) {
+  private static FaultModel solenoid(Component part, double cold) {
     Remedy renew = remedy("renew-solenoid", part.id(), "renew the coil or the whole part", 30);
-    return part.figure(MotorKinds.COIL.id())
-        .map(Quantity::si)
-        .filter(r -> r > 0)
-        .map(
-            cold ->
-                model(
-                    part,
-                    cold,
-                    MotorKinds.SOLENOID.observables(),
-                    SimpleParts::solenoid,
-                    List.of(
-                        new Known<State>(
-                            fault(
-                                "coil-shorted",
-                                part.id(),
-                                "turns shorted in the coil",
-                                0.02,
-                                renew),
-                            (state, s) -> {
-                              state.resistance *= 1 - 0.9 * s;
-                              state.noticed = 0.1 + 0.7 * s;
-                              state.smells = 0.15 + 0.65 * s;
-                            }),
-                        new Known<State>(
-                                fault("coil-open", part.id(), "coil open", 0.04, renew),
-                                (state, s) -> {
-                                  state.resistance = OPEN;
-                                  state.noticed = 0.95;
-                                  state.smells = Math.max(state.smells, 0.15);
-                                })
-                            .apartFrom("coil-shorted"))));
-  }
-
-  private static Answer<State> solenoid(Question question) {
-    return switch (question.observable().id()) {
-      case "does-not-act" -> state -> Forecast.chance(state.noticed);
-      case "burnt-smell" -> state -> Forecast.chance(state.smells);
-      default -> {
-        double factor = warm(question.conditions());
-        yield state -> new Forecast(state.resistance * factor, 0.06);
-      }
-    };
+    return model(
+        part,
+        cold,
+        MotorKinds.SOLENOID.observables(),
+        List.of(
+            known("coil-shorted", part.id(), "turns shorted in the coil", 0.02, renew),
+            known("coil-open", part.id(), "coil open", 0.04, renew).apartFrom("coil-shorted")));
   }
 
   private static FaultModel model(
-      Component part,
-      double normal,
-      List<Observable> observables,
-      Function<Question, Answer<State>> answers,
-      List<Known<State>> known) {
+      Component part, double normal, List<Observable> observables, List<Known<State>> known) {
+    List<Question> questions = new ArrayList<>();
+    for (Observable observable : observables) {
+      questions.add(new Question(part.id(), observable, Conditions.NONE));
+    }
     return new StateModel<>(
-        part.id(),
-        () -> new State(normal),
-        List.of(),
-        known,
-        observables.stream()
-            .map(observable -> new Question(part.id(), observable, Conditions.NONE))
-            .toList(),
-        answers);
+        part.id(), () -> new State(normal), List.of(), known, questions, SimpleParts::answer);
+  }
+
+  private static Answer<State> answer(Question question) {
+    String observable = question.observable().id();
+    return switch (observable) {
+      case "protective-conductor-resistance" -> new Shown(observable, 1, 0.6);
+      case "closed-resistance" -> new Shown(observable, 1, 0.7);
+      case "coil-resistance" -> new Shown(observable, warm(question.conditions()), 0.06);
+      default -> new Shown(observable, Double.NaN, Double.NaN);
+    };
   }
 
   private static double warm(Conditions conditions) {
@@ -226,9 +217,10 @@ public final class SimpleParts {
     return CopperResistance.factor(Math.min(Math.max(kelvin, 223.15), 473.15));
   }
 
-  private static Fault fault(
+  private static Known<State> known(
       String id, String component, String title, double prior, Remedy remedy) {
-    return new Fault(id, component, title, prior, PRIOR, List.of(remedy));
+    return new Known<>(
+        new Fault(id, component, title, prior, PRIOR, List.of(remedy)), new Effect(id));
   }
 
   private static Remedy remedy(
