@@ -58,12 +58,13 @@ public record Judgement(
 
   /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */
   private static double withoutValue(List<Reading> readings, Limits limits) {
-    double[] settled =
-        readings.stream()
-            .mapToDouble(reading -> withoutValue(reading, limits))
-            .distinct()
-            .toArray();
-    return settled.length == 1 ? settled[0] : Double.NaN;
+    double settled = withoutValue(readings.get(0), limits);
+    for (Reading reading : readings) {
+      if (withoutValue(reading, limits) != settled) {
+        return Double.NaN;
+      }
+    }
+    return settled;
   }
 
   /** 0 or 1 where a reading without a value settles the matter, otherwise NaN. */

@@ -45,7 +45,10 @@ public record Calculation(
     outputs = List.copyOf(outputs);
     cautions = List.copyOf(cautions);
     Set<String> ids = new HashSet<>();
-    if (outputs.isEmpty() || !parameters.stream().allMatch(p -> ids.add(p.id()))) {
+    for (Parameter parameter : parameters) {
+      ids.add(parameter.id());
+    }
+    if (outputs.isEmpty() || ids.size() < parameters.size()) {
       throw new IllegalArgumentException(id + ": one output or more, each parameter once");
     }
   }

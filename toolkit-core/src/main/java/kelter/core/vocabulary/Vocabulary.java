@@ -26,7 +26,8 @@ public final class Vocabulary {
    */
   public Vocabulary(Collection<ComponentKind> contributions) {
     for (ComponentKind kind : contributions) {
-      kinds.merge(kind.id(), kind, Vocabulary::merge);
+      ComponentKind earlier = kinds.get(kind.id());
+      kinds.put(kind.id(), earlier == null ? kind : merge(earlier, kind));
     }
   }
 
@@ -80,9 +81,14 @@ public final class Vocabulary {
    * @return the observable, or empty if no module knows it
    */
   public Optional<Observable> observable(String kind, String observable) {
-    return kind(kind).stream()
-        .flatMap(known -> known.observables().stream())
-        .filter(known -> known.id().equals(observable))
-        .findFirst();
+    ComponentKind known = kinds.get(kind);
+    if (known != null) {
+      for (Observable each : known.observables()) {
+        if (each.id().equals(observable)) {
+          return Optional.of(each);
+        }
+      }
+    }
+    return Optional.empty();
   }
 }
