@@ -1,5 +1,6 @@
 package kelter.hydraulics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.check.Check;
@@ -145,10 +146,14 @@ public final class HydraulicsModule implements CalculationModule {
    */
   @Override
   public List<FaultModel> faultModels(Appliance appliance) {
-    return appliance.components().stream()
-        .map(component -> faultModel(component, appliance.nameplate()))
-        .flatMap(Optional::stream)
-        .toList();
+    List<FaultModel> models = new ArrayList<>();
+    for (Component component : appliance.components()) {
+      Optional<FaultModel> model = faultModel(component, appliance.nameplate());
+      if (model.isPresent()) {
+        models.add(model.get());
+      }
+    }
+    return List.copyOf(models);
   }
 
   private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {

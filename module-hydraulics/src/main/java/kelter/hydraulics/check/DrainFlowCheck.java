@@ -61,13 +61,17 @@ public final class DrainFlowCheck implements Check {
     Told told = new Told(ID, TITLE, DrainPumpKind.FLOW, SOURCE);
     Optional<DrainPath> path;
     try {
-      path = DrainPath.of(component, job.appliance().nameplate()).filter(DrainPath::curveKnown);
+      path = DrainPath.of(component, job.appliance().nameplate());
     } catch (IllegalArgumentException impossible) {
-      return measurements.stream().map(m -> told.without(job, m, impossible.getMessage())).toList();
+      return told.without(job, measurements, impossible.getMessage());
     }
-    return path.map(
-            known -> measurements.stream().map(m -> apply(job, m, known, told, rule)).toList())
-        .orElse(List.of());
+    List<Finding> findings = new ArrayList<>();
+    if (path.isPresent() && path.get().curveKnown()) {
+      for (Measurement measurement : measurements) {
+        findings.add(apply(job, measurement, path.get(), told, rule));
+      }
+    }
+    return findings;
   }
 
   private static Finding apply(

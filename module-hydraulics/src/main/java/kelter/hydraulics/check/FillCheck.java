@@ -28,7 +28,7 @@ public final class FillCheck implements Check {
   private static final double LEAST_SHARE = 0.75;
   private static final double LEAST_TAP = 1.5; // ratio
   private static final Limits SUPPLY = new Limits(50_000, 1_000_000); // Pa
-  private static final Water COLD = Water.at(Water.FREEZING + 15);
+  private static final double COLD = Water.FREEZING + 15; // K
 
   private static final Told FLOW =
       new Told(
@@ -69,8 +69,9 @@ public final class FillCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
       if (component.kind().equals(InletValveKind.ID)) {
-        read(job, component, InletValveKind.STATIC_PRESSURE)
-            .forEach(m -> findings.add(PRESSURE.finding(job, m, SUPPLY, rule, "")));
+        for (Measurement m : read(job, component, InletValveKind.STATIC_PRESSURE)) {
+          findings.add(PRESSURE.finding(job, m, SUPPLY, rule, ""));
+        }
         findings.addAll(flow(job, component, rule));
         if (TAP.isRead(job, component)) {
           findings.addAll(tap(job, component, rule));
@@ -92,7 +93,7 @@ public final class FillCheck implements Check {
         "",
         m ->
             FillState.of(valve)
-                .map(order -> Limits.atLeast(LEAST_TAP * order.path().flow(COLD)))
+                .map(order -> Limits.atLeast(LEAST_TAP * flow(order)))
                 .orElseThrow(
                     () ->
                         new IllegalArgumentException(
@@ -106,17 +107,24 @@ public final class FillCheck implements Check {
     }
     try {
       Optional<FillState> order = FillState.of(component);
-      return order
-          .map(known -> Limits.atLeast(LEAST_SHARE * known.path().flow(COLD)))
-          .map(limits -> told(job, measurements, limits, rule))
-          .orElse(List.of());
+      return order.isPresent()
+          ? told(job, measurements, Limits.atLeast(LEAST_SHARE * flow(order.get())), rule)
+          : List.of();
     } catch (IllegalArgumentException impossible) {
-      return measurements.stream().map(m -> FLOW.without(job, m, impossible.getMessage())).toList();
+      return FLOW.without(job, measurements, impossible.getMessage());
     }
+  }
+
+  private static double flow(FillState order) {
+    return order.path().flow(Water.at(COLD));
   }
 
   private static List<Finding> told(
       Job job, List<Measurement> measurements, Limits limits, DecisionRule rule) {
-    return measurements.stream().map(m -> FLOW.finding(job, m, limits, rule, "")).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Measurement measurement : measurements) {
+      findings.add(FLOW.finding(job, measurement, limits, rule, ""));
+    }
+    return findings;
   }
 }

@@ -52,7 +52,10 @@ public final class HeadCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      head(component.kind()).ifPresent(head -> findings.addAll(apply(job, component, head, rule)));
+      Optional<Observable> head = head(component.kind());
+      if (head.isPresent()) {
+        findings.addAll(apply(job, component, head.get(), rule));
+      }
     }
     return List.copyOf(findings);
   }
@@ -68,12 +71,13 @@ public final class HeadCheck implements Check {
   private static List<Finding> apply(
       Job job, Component component, Observable head, DecisionRule rule) {
     Optional<Curve> points = component.curve(DrainPumpKind.HEAD_CURVE.id());
-    if (points.isEmpty()) {
+    List<Measurement> measurements = job.measurements(component.id(), head.id());
+    if (points.isEmpty() || measurements.isEmpty()) {
       return List.of();
     }
     Told told = new Told(ID, TITLE, head, SOURCE);
     List<Finding> findings = new ArrayList<>();
-    for (Measurement measurement : job.measurements(component.id(), head.id())) {
+    for (Measurement measurement : measurements) {
       findings.add(apply(job, measurement, component, points.get(), told, rule));
     }
     return findings;
@@ -102,11 +106,8 @@ public final class HeadCheck implements Check {
   }
 
   private static String remark(Job job, Measurement measurement, Limits limits, double flow) {
-    double read =
-        Evaluation.of(job, measurement, DrainPumpKind.HEAD)
-            .map(e -> e.estimate().value())
-            .orElse(Double.NaN);
-    if (read > limits.high()) {
+    Optional<Evaluation> read = Evaluation.of(job, measurement, DrainPumpKind.HEAD);
+    if (read.isPresent() && read.get().estimate().value() > limits.high()) {
       return "A pump does not gain head with age: read it again, and see whether the curve is that of"
           + " this pump.";
     }

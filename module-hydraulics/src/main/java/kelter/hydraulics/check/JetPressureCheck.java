@@ -59,15 +59,18 @@ public final class JetPressureCheck implements Check {
       return List.of();
     }
     Told told = new Told(ID, TITLE, WashPumpKind.JET_PRESSURE, SOURCE);
+    List<Finding> findings = new ArrayList<>();
     try {
-      Optional<WashCircuit> wash =
-          WashCircuit.of(component, job.appliance().nameplate()).filter(WashCircuit::known);
-      return wash.map(
-              known -> measurements.stream().map(m -> apply(job, m, known, told, rule)).toList())
-          .orElse(List.of());
+      Optional<WashCircuit> wash = WashCircuit.of(component, job.appliance().nameplate());
+      if (wash.isPresent() && wash.get().known()) {
+        for (Measurement measurement : measurements) {
+          findings.add(apply(job, measurement, wash.get(), told, rule));
+        }
+      }
     } catch (IllegalArgumentException impossible) {
-      return measurements.stream().map(m -> told.without(job, m, impossible.getMessage())).toList();
+      return told.without(job, measurements, impossible.getMessage());
     }
+    return findings;
   }
 
   private static Finding apply(

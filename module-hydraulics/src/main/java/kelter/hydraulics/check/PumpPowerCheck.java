@@ -50,12 +50,12 @@ public final class PumpPowerCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      Optional<Double> rated = component.nameplate().power().map(Quantity::si);
+      Optional<Quantity> rated = component.nameplate().power();
       Optional<Observable> power = power(component.kind());
       if (rated.isPresent() && power.isPresent()) {
         Told told = new Told(ID, TITLE, power.get(), SOURCE);
         for (Measurement m : job.measurements(component.id(), power.get().id())) {
-          findings.add(told.finding(job, m, Limits.atMost(most(rated.get())), rule, REMARK));
+          findings.add(told.finding(job, m, Limits.atMost(most(rated.get().si())), rule, REMARK));
         }
       }
     }

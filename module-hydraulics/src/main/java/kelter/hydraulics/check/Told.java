@@ -16,6 +16,7 @@ import kelter.core.job.Measurement;
 import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.uncertainty.Estimate;
 import kelter.core.vocabulary.Observable;
 
 /**
@@ -86,6 +87,15 @@ record Told(String check, String title, Observable observable, Source source, Li
     return finding(job, measurement, NO_LIMITS, none, why);
   }
 
+  /** The same for each of some readings. */
+  List<Finding> without(Job job, List<Measurement> measurements, String why) {
+    List<Finding> findings = new ArrayList<>();
+    for (Measurement measurement : measurements) {
+      findings.add(without(job, measurement, why));
+    }
+    return findings;
+  }
+
   private Finding finding(
       Job job, Measurement measurement, Limits limits, Judgement judgement, String remark) {
     return new Finding(
@@ -110,9 +120,12 @@ record Told(String check, String title, Observable observable, Source source, Li
   }
 
   private String shown(Job job, Measurement measurement) {
-    return Evaluation.of(job, measurement, observable)
-        .map(Evaluation::estimate)
-        .map(e -> Quantity.ofSi(e.value(), e.standardUncertainty(), observable.kind()).display())
-        .orElse("no value");
+    Optional<Evaluation> evaluation = Evaluation.of(job, measurement, observable);
+    if (evaluation.isEmpty()) {
+      return "no value";
+    }
+    Estimate estimate = evaluation.get().estimate();
+    return Quantity.ofSi(estimate.value(), estimate.standardUncertainty(), observable.kind())
+        .display();
   }
 }

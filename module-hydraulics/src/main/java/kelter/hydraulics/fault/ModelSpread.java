@@ -1,7 +1,5 @@
 package kelter.hydraulics.fault;
 
-import java.util.function.IntToDoubleFunction;
-
 /**
  * How far machines in one and the same state differ, the instrument left out.
  *
@@ -79,14 +77,14 @@ public final class ModelSpread {
    *
    * @param usual the figures where what is shared is as usual, each in its unit
    * @param moved the same where it is one standard deviation higher, in their order
-   * @param share the whole spread of machines in order by the place of a figure, as a ratio of it
+   * @param share the whole spread of machines in order for each, as a ratio of it
    * @return the spread of their own by place, ratio
    */
-  public static double[] left(double[] usual, double[] moved, IntToDoubleFunction share) {
+  public static double[] left(double[] usual, double[] moved, double[] share) {
     double[] left = new double[usual.length];
     for (int i = 0; i < left.length; i++) {
       double shared = usual[i] == 0 ? 0 : moved[i] / usual[i] - 1;
-      left[i] = left(share.applyAsDouble(i), shared);
+      left[i] = left(share[i], shared);
     }
     return left;
   }

@@ -2,9 +2,9 @@ package kelter.hydraulics.fault;
 
 import java.util.Optional;
 import kelter.core.job.Component;
-import kelter.core.quantity.Quantity;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.Supply;
+import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.RatedSupply;
 
 /**
@@ -33,8 +33,8 @@ public record MotorCurrent(double active, double reactive) {
    *     magnetising part if the nameplate leaves none
    */
   public static Optional<MotorCurrent> of(Component pump, RatedSupply supply) {
-    Optional<Double> power = pump.nameplate().power().map(Quantity::si);
-    Optional<Double> current = pump.nameplate().current().map(Quantity::si);
+    Optional<Double> power = Given.si(pump.nameplate().power());
+    Optional<Double> current = Given.si(pump.nameplate().current());
     if (power.isEmpty() || current.isEmpty() || supply.voltage().isEmpty()) {
       return Optional.empty();
     }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
-import kelter.core.quantity.Quantity;
 import kelter.hydraulics.circuit.Motor;
 import kelter.hydraulics.circuit.Supply;
 
@@ -47,10 +46,10 @@ public record RatedSupply(
   public static RatedSupply of(Component pump, Nameplate machine) {
     Nameplate own = pump.nameplate();
     return new RatedSupply(
-        own.frequency().or(machine::frequency).map(Quantity::si),
-        own.voltage().or(machine::voltage).map(Quantity::si),
-        machine.frequency().map(Quantity::si),
-        pump.figure(TORQUE_LIMIT).map(Quantity::si));
+        Given.si(own.frequency(), machine.frequency()),
+        Given.si(own.voltage(), machine.voltage()),
+        Given.si(machine.frequency()),
+        Given.si(pump.figure(TORQUE_LIMIT)));
   }
 
   /**
@@ -65,13 +64,10 @@ public record RatedSupply(
     if (torqueLimit.isPresent()) {
       return Supply.RATED;
     }
-    double hertz = ratio(stated(conditions, FREQUENCY).or(() -> mains), frequency);
-    double volts = ratio(stated(conditions, VOLTAGE), voltage);
+    Optional<Double> stated = Given.si(conditions.figure(FREQUENCY));
+    double hertz = ratio(stated.isPresent() ? stated : mains, frequency);
+    double volts = ratio(Given.si(conditions.figure(VOLTAGE)), voltage);
     return hertz == 1 && volts == 1 ? Supply.RATED : new Supply(hertz, volts);
-  }
-
-  private static Optional<Double> stated(Conditions conditions, String name) {
-    return conditions.figure(name).map(Quantity::si);
   }
 
   private static double ratio(Optional<Double> now, Optional<Double> rated) {
@@ -86,6 +82,6 @@ public record RatedSupply(
    * @throws IllegalArgumentException if the limit is below the rated torque
    */
   public Motor motor(Motor onTheMains) {
-    return torqueLimit.<Motor>map(Motor.Inverter::new).orElse(onTheMains);
+    return torqueLimit.isPresent() ? new Motor.Inverter(torqueLimit.get()) : onTheMains;
   }
 }

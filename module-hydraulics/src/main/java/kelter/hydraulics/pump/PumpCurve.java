@@ -1,6 +1,5 @@
 package kelter.hydraulics.pump;
 
-import java.util.Arrays;
 import kelter.core.quantity.QuantityFormat;
 
 /**
@@ -102,9 +101,12 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
   /** The least squares line of head over flow to the power given. */
   private static PumpCurve nearest(double[] flow, double[] head, double exponent) {
     double largest = flow[flow.length - 1];
-    double[] x = Arrays.stream(flow).map(q -> Math.pow(q / largest, exponent)).toArray();
-    double meanX = Arrays.stream(x).average().orElseThrow();
-    double meanHead = Arrays.stream(head).average().orElseThrow();
+    double[] x = new double[flow.length];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = Math.pow(flow[i] / largest, exponent);
+    }
+    double meanX = mean(x);
+    double meanHead = mean(head);
     double xx = 0;
     double xh = 0;
     for (int i = 0; i < x.length; i++) {
@@ -124,6 +126,19 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
         slope / Math.pow(largest, exponent),
         exponent,
         left > 0 ? Math.sqrt(squares / left) : 0);
+  }
+
+  /** The mean, what each addition rounds off carried on to the next (Kahan's summation). */
+  private static double mean(double[] values) {
+    double sum = 0;
+    double excess = 0;
+    for (double value : values) {
+      double rest = value - excess;
+      double next = sum + rest;
+      excess = (next - sum) - rest;
+      sum = next;
+    }
+    return (sum - excess) / values.length;
   }
 
   private static double squares(double[] flow, double[] head, double exponent) {

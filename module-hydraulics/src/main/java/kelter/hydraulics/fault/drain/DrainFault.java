@@ -1,7 +1,6 @@
 package kelter.hydraulics.fault.drain;
 
 import java.util.List;
-import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
@@ -14,70 +13,33 @@ import kelter.hydraulics.fault.Ageing;
 enum DrainFault {
   /** Something is wound round or stuck between the vanes, or lies in the pump's inlet. */
   PASSAGES_BLOCKED(
-      "passages-blocked",
-      "vane passages of the drain pump blocked",
-      0.09,
-      Ageing.NONE,
-      r -> List.of(r.cleanPump(), r.renewPump())),
+      "passages-blocked", "vane passages of the drain pump blocked", 0.09, Ageing.NONE),
   /** The impeller slips on its shaft, or its vanes are worn away. */
   IMPELLER_SLIPS(
       "impeller-slips",
       "impeller of the drain pump worn or slipping on its shaft",
       0.03,
-      Ageing.IMPELLER,
-      r -> List.of(r.renewPump())),
+      Ageing.IMPELLER),
   /** Water runs back inside the pump past a worn clearance or cover. */
   INTERNAL_LEAK(
       "internal-leak",
       "water runs back inside the drain pump (clearance or cover)",
       0.015,
-      Ageing.CLEARANCE,
-      r -> List.of(r.renewPump())),
+      Ageing.CLEARANCE),
   /** A bearing or the shaft seal drags. */
-  DRAG(
-      "drag",
-      "bearing or seal of the drain pump drags",
-      0.03,
-      Ageing.BEARING,
-      r -> List.of(r.renewPump())),
+  DRAG("drag", "bearing or seal of the drain pump drags", 0.03, Ageing.BEARING),
   /** The strainer or trap before the pump is clogged. */
-  STRAINER_CLOGGED(
-      "strainer-clogged",
-      "strainer before the drain pump clogged",
-      0.08,
-      Ageing.NONE,
-      r -> List.of(r.cleanStrainer())),
+  STRAINER_CLOGGED("strainer-clogged", "strainer before the drain pump clogged", 0.08, Ageing.NONE),
   /** The hose is clogged, kinked or squeezed. */
-  HOSE_CLOGGED(
-      "hose-clogged",
-      "drain hose clogged or kinked",
-      0.07,
-      Ageing.NONE,
-      r -> List.of(r.clearHose(), r.renewHose())),
+  HOSE_CLOGGED("hose-clogged", "drain hose clogged or kinked", 0.07, Ageing.NONE),
   /** The outlet is higher than it should be. */
-  LIFT_TOO_HIGH(
-      "lift-too-high", "drain hose laid too high", 0.02, Ageing.NONE, r -> List.of(r.lowerHose())),
+  LIFT_TOO_HIGH("lift-too-high", "drain hose laid too high", 0.02, Ageing.NONE),
   /** The check valve does not open. */
-  VALVE_SHUT(
-      "valve-shut",
-      "check valve stuck shut",
-      0.02,
-      Ageing.NONE,
-      r -> List.of(r.cleanValve(), r.renewValve())),
+  VALVE_SHUT("valve-shut", "check valve stuck shut", 0.02, Ageing.NONE),
   /** The check valve does not close. */
-  VALVE_OPEN(
-      "valve-open",
-      "check valve stuck open",
-      0.02,
-      Ageing.NONE,
-      r -> List.of(r.cleanValve(), r.renewValve())),
+  VALVE_OPEN("valve-open", "check valve stuck open", 0.02, Ageing.NONE),
   /** The hose is off, split or leaks. */
-  HOSE_LEAKS(
-      "hose-leaks",
-      "drain hose off its nozzle, split or leaking",
-      0.02,
-      Ageing.RUBBER,
-      r -> List.of(r.tightenHose(), r.renewHose()));
+  HOSE_LEAKS("hose-leaks", "drain hose off its nozzle, split or leaking", 0.02, Ageing.RUBBER);
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -92,19 +54,12 @@ enum DrainFault {
   private final String title;
   private final double prior;
   private final Ageing ageing;
-  private final Function<DrainRemedies, List<Remedy>> remedies;
 
-  DrainFault(
-      String id,
-      String title,
-      double prior,
-      Ageing ageing,
-      Function<DrainRemedies, List<Remedy>> remedies) {
+  DrainFault(String id, String title, double prior, Ageing ageing) {
     this.id = id;
     this.title = title;
     this.prior = prior;
     this.ageing = ageing;
-    this.remedies = remedies;
   }
 
   /**
@@ -122,7 +77,19 @@ enum DrainFault {
             title,
             prior,
             curveKnown ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
-            remedies.apply(new DrainRemedies(component))));
+            remedies(new DrainRemedies(component))));
+  }
+
+  private List<Remedy> remedies(DrainRemedies remedies) {
+    return switch (this) {
+      case PASSAGES_BLOCKED -> List.of(remedies.cleanPump(), remedies.renewPump());
+      case IMPELLER_SLIPS, INTERNAL_LEAK, DRAG -> List.of(remedies.renewPump());
+      case STRAINER_CLOGGED -> List.of(remedies.cleanStrainer());
+      case HOSE_CLOGGED -> List.of(remedies.clearHose(), remedies.renewHose());
+      case LIFT_TOO_HIGH -> List.of(remedies.lowerHose());
+      case VALVE_SHUT, VALVE_OPEN -> List.of(remedies.cleanValve(), remedies.renewValve());
+      case HOSE_LEAKS -> List.of(remedies.tightenHose(), remedies.renewHose());
+    };
   }
 
   /** Whether the fault at a place is the way the check valve is stuck. */

@@ -77,8 +77,11 @@ final class DrainForecaster implements Forecaster {
     state[DrainFault.values().length] = 1;
     double[] stronger = new double[count];
     values(state, stronger);
-    this.share =
-        ModelSpread.left(inOrder, stronger, i -> share(questions.get(i).observable().id()));
+    double[] whole = new double[count];
+    for (int i = 0; i < count; i++) {
+      whole[i] = share(questions.get(i).observable().id());
+    }
+    this.share = ModelSpread.left(inOrder, stronger, whole);
   }
 
   /** How far pumps of this kind differ in strength, told as the head at no flow, ratio. */

@@ -1,7 +1,6 @@
 package kelter.hydraulics.fault.drain;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Fault;
@@ -39,7 +38,10 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
    *     could not lift the water even in order
    */
   public static Optional<FaultModel> of(Component component, Nameplate machine) {
-    return DrainPath.of(component, machine).map(path -> new DrainModel(component.id(), path));
+    Optional<DrainPath> path = DrainPath.of(component, machine);
+    return path.isPresent()
+        ? Optional.of(new DrainModel(component.id(), path.get()))
+        : Optional.empty();
   }
 
   @Override
@@ -49,9 +51,11 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
 
   @Override
   public List<Fault> faults() {
-    return Arrays.stream(DrainFault.values())
-        .map(fault -> fault.on(component, path.curveKnown()))
-        .toList();
+    List<Fault> faults = new ArrayList<>();
+    for (DrainFault fault : DrainFault.values()) {
+      faults.add(fault.on(component, path.curveKnown()));
+    }
+    return List.copyOf(faults);
   }
 
   /** A check valve that is stuck shut is not stuck open. */

@@ -15,6 +15,7 @@ import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.fault.MotorCurrent;
 import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.HydraulicPower;
@@ -47,14 +48,6 @@ public record DrainPath(
     boolean curveKnown,
     RatedSupply rated) {
 
-  /**
-   * The curve that is taken where a job has none, the middle of what drain pumps of household size
-   * do: common practice, no source. One pump may differ from it by a quarter.
-   */
-  private static final PumpCurve TYPICAL =
-      PumpCurve.through(
-          new double[] {0, 10.0 / 60_000, 20.0 / 60_000}, new double[] {1.9, 1.5, 0.7});
-
   /** What is taken where a job does not say: common practice, no source. */
   private static final double USUAL_LIFT = 0.8; // m
 
@@ -84,6 +77,18 @@ public record DrainPath(
   private static final double ROOM = Water.FREEZING + 20; // K
 
   /**
+   * The curve that is taken where a job has none, the middle of what drain pumps of household size
+   * do: common practice, no source. One pump may differ from it by a quarter.
+   */
+  private static final class Typical {
+    static final PumpCurve CURVE =
+        PumpCurve.through(
+            new double[] {0, 10.0 / 60_000, 20.0 / 60_000}, new double[] {1.9, 1.5, 0.7});
+
+    private Typical() {}
+  }
+
+  /**
    * The path of a drain pump.
    *
    * @param component a drain pump
@@ -93,34 +98,29 @@ public record DrainPath(
    * @throws IllegalArgumentException if its curve rises or a figure is impossible
    */
   public static Optional<DrainPath> of(Component component, Nameplate machine) {
-    return Optional.of(
-            of(
-                component,
-                RatedSupply.of(component, machine),
-                component.curve(DrainPumpKind.HEAD_CURVE.id()).map(DrainPath::curve)))
-        .filter(path -> path.point.flow() > 0);
+    DrainPath path =
+        of(
+            component,
+            RatedSupply.of(component, machine),
+            component.curve(DrainPumpKind.HEAD_CURVE.id()));
+    return path.point.flow() > 0 ? Optional.of(path) : Optional.empty();
   }
 
   private static PumpCurve curve(Curve points) {
     return PumpCurve.through(points.xSi(), points.ySi());
   }
 
-  private static DrainPath of(Component component, RatedSupply supply, Optional<PumpCurve> own) {
-    PumpCurve curve = own.orElse(TYPICAL);
+  private static DrainPath of(Component component, RatedSupply supply, Optional<Curve> own) {
+    PumpCurve curve = own.isPresent() ? curve(own.get()) : Typical.CURVE;
     Optional<Quantity> lift = component.figure(DrainPumpKind.STATIC_LIFT.id());
     Optional<Quantity> length = component.figure(DrainPumpKind.HOSE_LENGTH.id());
     Optional<Quantity> bore = component.figure(DrainPumpKind.HOSE_BORE.id());
-    double height = lift.map(Quantity::si).orElse(USUAL_LIFT);
-    Hose hose =
-        new Hose(
-            length.map(Quantity::si).orElse(USUAL_LENGTH),
-            bore.map(Quantity::si).orElse(USUAL_BORE),
-            0,
-            FITTINGS);
+    double height = Given.si(lift, USUAL_LIFT);
+    Hose hose = new Hose(Given.si(length, USUAL_LENGTH), Given.si(bore, USUAL_BORE), 0, FITTINGS);
     Water water = Water.at(ROOM);
     OperatingPoint point =
         PumpAgainstCircuit.solve(curve, circuit(height, hose), water.kinematicViscosity());
-    Optional<Double> power = component.nameplate().power().map(Quantity::si);
+    Optional<Double> power = Given.si(component.nameplate().power());
     double rated = point.flow() > 0 ? point.flow() : curve.runOut();
     PumpSet pump =
         new PumpSet(
@@ -130,7 +130,7 @@ public record DrainPath(
             noFlowTorque(curve, rated, power, water),
             PumpCondition.GOOD);
     boolean known = lift.isPresent() && length.isPresent() && bore.isPresent();
-    Optional<Double> volume = component.figure(DrainPumpKind.DRAIN_VOLUME.id()).map(Quantity::si);
+    Optional<Double> volume = Given.si(component.figure(DrainPumpKind.DRAIN_VOLUME.id()));
     return new DrainPath(
         pump,
         height,

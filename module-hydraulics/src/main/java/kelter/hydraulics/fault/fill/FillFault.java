@@ -1,7 +1,6 @@
 package kelter.hydraulics.fault.fill;
 
 import java.util.List;
-import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
@@ -13,43 +12,21 @@ import kelter.hydraulics.fault.Ageing;
  */
 enum FillFault {
   /** The screens in hose and valve are clogged. */
-  SCREEN_CLOGGED(
-      "screen-clogged",
-      "screen of the inlet valve clogged",
-      0.06,
-      Ageing.DEPOSIT,
-      r -> List.of(r.cleanScreen())),
+  SCREEN_CLOGGED("screen-clogged", "screen of the inlet valve clogged", 0.06, Ageing.DEPOSIT),
   /** The valve does not open wholly. */
   VALVE_WEAK(
       "valve-weak",
       "inlet valve does not open wholly (diaphragm, pilot hole, weak pull)",
       0.04,
-      Ageing.RUBBER,
-      r -> List.of(r.renewValve())),
+      Ageing.RUBBER),
   /** The supply is weak. */
-  SUPPLY_WEAK(
-      "supply-weak",
-      "supply too weak or tap half shut",
-      0.05,
-      Ageing.NONE,
-      r -> List.of(r.setSupply())),
+  SUPPLY_WEAK("supply-weak", "supply too weak or tap half shut", 0.05, Ageing.NONE),
   /** The supply is strong. */
-  SUPPLY_STRONG(
-      "supply-strong",
-      "pressure of the supply too high",
-      0.02,
-      Ageing.NONE,
-      r -> List.of(r.reducePressure())),
+  SUPPLY_STRONG("supply-strong", "pressure of the supply too high", 0.02, Ageing.NONE),
   /** The hose is kinked. */
-  HOSE_KINKED(
-      "hose-kinked",
-      "fill hose kinked or its stop valve tripped",
-      0.03,
-      Ageing.NONE,
-      r -> List.of(r.straightenHose(), r.renewHose())),
+  HOSE_KINKED("hose-kinked", "fill hose kinked or its stop valve tripped", 0.03, Ageing.NONE),
   /** The valve does not close. */
-  LEAKS_BY(
-      "leaks-by", "inlet valve does not close", 0.02, Ageing.RUBBER, r -> List.of(r.renewValve()));
+  LEAKS_BY("leaks-by", "inlet valve does not close", 0.02, Ageing.RUBBER);
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -60,19 +37,12 @@ enum FillFault {
   private final String title;
   private final double prior;
   private final Ageing ageing;
-  private final Function<FillRemedies, List<Remedy>> remedies;
 
-  FillFault(
-      String id,
-      String title,
-      double prior,
-      Ageing ageing,
-      Function<FillRemedies, List<Remedy>> remedies) {
+  FillFault(String id, String title, double prior, Ageing ageing) {
     this.id = id;
     this.title = title;
     this.prior = prior;
     this.ageing = ageing;
-    this.remedies = remedies;
   }
 
   /**
@@ -83,7 +53,17 @@ enum FillFault {
    */
   Fault on(String component) {
     return ageing.of(
-        new Fault(id, component, title, prior, PRIOR, remedies.apply(new FillRemedies(component))));
+        new Fault(id, component, title, prior, PRIOR, remedies(new FillRemedies(component))));
+  }
+
+  private List<Remedy> remedies(FillRemedies remedies) {
+    return switch (this) {
+      case SCREEN_CLOGGED -> List.of(remedies.cleanScreen());
+      case VALVE_WEAK, LEAKS_BY -> List.of(remedies.renewValve());
+      case SUPPLY_WEAK -> List.of(remedies.setSupply());
+      case SUPPLY_STRONG -> List.of(remedies.reducePressure());
+      case HOSE_KINKED -> List.of(remedies.straightenHose(), remedies.renewHose());
+    };
   }
 
   /** Whether the fault at a place is the pressure of the supply. */

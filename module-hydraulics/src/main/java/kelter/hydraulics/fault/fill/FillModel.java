@@ -1,6 +1,6 @@
 package kelter.hydraulics.fault.fill;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Fault;
@@ -11,6 +11,7 @@ import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.Symptom;
 import kelter.hydraulics.fill.FillPath;
@@ -57,7 +58,10 @@ public record FillModel(String component, FillState order) implements FaultModel
    *     is known
    */
   public static Optional<FaultModel> of(Component component) {
-    return FillState.of(component).map(order -> new FillModel(component.id(), order));
+    Optional<FillState> order = FillState.of(component);
+    return order.isPresent()
+        ? Optional.of(new FillModel(component.id(), order.get()))
+        : Optional.empty();
   }
 
   @Override
@@ -67,7 +71,11 @@ public record FillModel(String component, FillState order) implements FaultModel
 
   @Override
   public List<Fault> faults() {
-    return Arrays.stream(FillFault.values()).map(fault -> fault.on(component)).toList();
+    List<Fault> faults = new ArrayList<>();
+    for (FillFault fault : FillFault.values()) {
+      faults.add(fault.on(component));
+    }
+    return List.copyOf(faults);
   }
 
   /** A supply is not too weak and too strong at once. */
@@ -78,9 +86,11 @@ public record FillModel(String component, FillState order) implements FaultModel
 
   @Override
   public List<Question> questions() {
-    return InletValveKind.KIND.observables().stream()
-        .map(observable -> new Question(component, observable, Conditions.NONE))
-        .toList();
+    List<Question> questions = new ArrayList<>();
+    for (Observable observable : InletValveKind.KIND.observables()) {
+      questions.add(new Question(component, observable, Conditions.NONE));
+    }
+    return List.copyOf(questions);
   }
 
   /** The pressure of the supply moves pressure, tap and, without a regulator, filling together. */

@@ -2,8 +2,8 @@ package kelter.hydraulics.fault.fill;
 
 import java.util.Optional;
 import kelter.core.job.Component;
-import kelter.core.quantity.Quantity;
 import kelter.hydraulics.fill.FillPath;
+import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.InletValveKind;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.Hose;
@@ -68,7 +68,7 @@ public record FillState(FillPath path, boolean pressureKnown) {
   }
 
   private static Optional<Double> figure(Component component, String id) {
-    return component.figure(id).map(Quantity::si);
+    return Given.si(component.figure(id));
   }
 
   /**

@@ -1,7 +1,6 @@
 package kelter.hydraulics.fault.level;
 
 import java.util.List;
-import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
@@ -13,33 +12,13 @@ import kelter.hydraulics.fault.Ageing;
  */
 enum LevelFault {
   /** The trap or its passage is clogged. */
-  TRAP_CLOGGED(
-      "trap-clogged",
-      "air trap of the level sensor clogged",
-      0.04,
-      Ageing.DEPOSIT,
-      r -> List.of(r.cleanTrap())),
+  TRAP_CLOGGED("trap-clogged", "air trap of the level sensor clogged", 0.04, Ageing.DEPOSIT),
   /** Tube, trap or sensor lose air. */
-  TUBE_LEAKS(
-      "tube-leaks",
-      "tube or trap of the level sensor leaks air",
-      0.04,
-      Ageing.RUBBER,
-      r -> List.of(r.renewTube())),
+  TUBE_LEAKS("tube-leaks", "tube or trap of the level sensor leaks air", 0.04, Ageing.RUBBER),
   /** The sensor shows more than there is. */
-  DRIFTS_HIGH(
-      "drifts-high",
-      "level sensor shows too much",
-      0.015,
-      Ageing.SENSOR,
-      r -> List.of(r.renewSensor())),
+  DRIFTS_HIGH("drifts-high", "level sensor shows too much", 0.015, Ageing.SENSOR),
   /** The sensor shows less than there is. */
-  DRIFTS_LOW(
-      "drifts-low",
-      "level sensor shows too little",
-      0.015,
-      Ageing.SENSOR,
-      r -> List.of(r.renewSensor()));
+  DRIFTS_LOW("drifts-low", "level sensor shows too little", 0.015, Ageing.SENSOR);
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -50,19 +29,12 @@ enum LevelFault {
   private final String title;
   private final double prior;
   private final Ageing ageing;
-  private final Function<LevelRemedies, List<Remedy>> remedies;
 
-  LevelFault(
-      String id,
-      String title,
-      double prior,
-      Ageing ageing,
-      Function<LevelRemedies, List<Remedy>> remedies) {
+  LevelFault(String id, String title, double prior, Ageing ageing) {
     this.id = id;
     this.title = title;
     this.prior = prior;
     this.ageing = ageing;
-    this.remedies = remedies;
   }
 
   /**
@@ -73,8 +45,15 @@ enum LevelFault {
    */
   Fault on(String component) {
     return ageing.of(
-        new Fault(
-            id, component, title, prior, PRIOR, remedies.apply(new LevelRemedies(component))));
+        new Fault(id, component, title, prior, PRIOR, remedies(new LevelRemedies(component))));
+  }
+
+  private List<Remedy> remedies(LevelRemedies remedies) {
+    return switch (this) {
+      case TRAP_CLOGGED -> List.of(remedies.cleanTrap());
+      case TUBE_LEAKS -> List.of(remedies.renewTube());
+      case DRIFTS_HIGH, DRIFTS_LOW -> List.of(remedies.renewSensor());
+    };
   }
 
   /** Whether the fault at a place is a drift of the sensor. */

@@ -1,6 +1,6 @@
 package kelter.hydraulics.fault.level;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Fault;
@@ -10,9 +10,10 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.problem.InputException;
-import kelter.core.quantity.Quantity;
+import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.fault.Symptom;
 import kelter.hydraulics.level.AirTrap;
+import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.LevelSensorKind;
 import kelter.hydraulics.water.Water;
 
@@ -64,9 +65,9 @@ public record LevelModel(
   public static FaultModel of(Component component) {
     return new LevelModel(
         component.id(),
-        component.figure(LevelSensorKind.USUAL_HEIGHT.id()).map(Quantity::si).orElse(USUAL_HEIGHT),
-        component.figure(LevelSensorKind.AIR_COLUMN.id()).map(Quantity::si).orElse(USUAL_COLUMN),
-        component.figure(LevelSensorKind.TRIP_HEIGHT.id()).map(Quantity::si));
+        Given.si(component.figure(LevelSensorKind.USUAL_HEIGHT.id()), USUAL_HEIGHT),
+        Given.si(component.figure(LevelSensorKind.AIR_COLUMN.id()), USUAL_COLUMN),
+        Given.si(component.figure(LevelSensorKind.TRIP_HEIGHT.id())));
   }
 
   /** Checks the figures. */
@@ -88,7 +89,11 @@ public record LevelModel(
 
   @Override
   public List<Fault> faults() {
-    return Arrays.stream(LevelFault.values()).map(fault -> fault.on(component)).toList();
+    List<Fault> faults = new ArrayList<>();
+    for (LevelFault fault : LevelFault.values()) {
+      faults.add(fault.on(component));
+    }
+    return List.copyOf(faults);
   }
 
   /** A sensor does not show too much and too little at once. */
@@ -99,10 +104,13 @@ public record LevelModel(
 
   @Override
   public List<Question> questions() {
-    return LevelSensorKind.KIND.observables().stream()
-        .filter(o -> tripHeight.isPresent() || !o.id().equals(LevelSensorKind.FILLED_HEIGHT.id()))
-        .map(observable -> new Question(component, observable, Conditions.NONE))
-        .toList();
+    List<Question> questions = new ArrayList<>();
+    for (Observable observable : LevelSensorKind.KIND.observables()) {
+      if (tripHeight.isPresent() || !observable.id().equals(LevelSensorKind.FILLED_HEIGHT.id())) {
+        questions.add(new Question(component, observable, Conditions.NONE));
+      }
+    }
+    return List.copyOf(questions);
   }
 
   @Override

@@ -14,6 +14,7 @@ import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.fault.MotorCurrent;
+import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.Hose;
@@ -52,15 +53,7 @@ public record WashCircuit(
     boolean known,
     RatedSupply rated) {
 
-  /**
-   * The curve and the open area of the jets that are taken where a job has none, the middle of what
-   * dishwashers do: common practice, no source. One machine may differ from them by a quarter and
-   * more.
-   */
-  private static final PumpCurve TYPICAL =
-      PumpCurve.through(
-          new double[] {0, 30.0 / 60_000, 60.0 / 60_000}, new double[] {4.0, 3.4, 2.0});
-
+  /** The open area of the jets where a job has none, as {@link Typical}. */
   private static final double TYPICAL_JETS = 110e-6; // m2
 
   /** What is taken where a job does not say: common practice, no source. */
@@ -91,6 +84,18 @@ public record WashCircuit(
   private static final double ROOM = Water.FREEZING + 20; // K
 
   /**
+   * The curve that is taken where a job has none, the middle of what dishwashers do: common
+   * practice, no source. One machine may differ from it by a quarter and more.
+   */
+  private static final class Typical {
+    static final PumpCurve CURVE =
+        PumpCurve.through(
+            new double[] {0, 30.0 / 60_000, 60.0 / 60_000}, new double[] {4.0, 3.4, 2.0});
+
+    private Typical() {}
+  }
+
+  /**
    * The circuit of a wash pump.
    *
    * @param component a wash pump
@@ -100,8 +105,8 @@ public record WashCircuit(
    * @throws IllegalArgumentException if its curve rises or a figure is impossible
    */
   public static Optional<WashCircuit> of(Component component, Nameplate machine) {
-    return Optional.of(solved(component, RatedSupply.of(component, machine)))
-        .filter(c -> c.point.flow() > 0);
+    WashCircuit solved = solved(component, RatedSupply.of(component, machine));
+    return solved.point.flow() > 0 ? Optional.of(solved) : Optional.empty();
   }
 
   private static PumpCurve curve(Curve points) {
@@ -109,16 +114,16 @@ public record WashCircuit(
   }
 
   private static WashCircuit solved(Component component, RatedSupply supply) {
-    Optional<PumpCurve> own = component.curve(WashPumpKind.HEAD_CURVE.id()).map(WashCircuit::curve);
-    Optional<Double> area = figure(component, WashPumpKind.JET_AREA.id());
-    PumpCurve curve = own.orElse(TYPICAL);
-    double openArea = area.orElse(TYPICAL_JETS);
-    double lift = figure(component, WashPumpKind.JET_LIFT.id()).orElse(USUAL_LIFT);
-    double level = figure(component, WashPumpKind.WORKING_LEVEL.id()).orElse(USUAL_LEVEL);
+    Optional<Curve> own = component.curve(WashPumpKind.HEAD_CURVE.id());
+    PumpCurve curve = own.isPresent() ? curve(own.get()) : Typical.CURVE;
+    Optional<Quantity> area = component.figure(WashPumpKind.JET_AREA.id());
+    double openArea = Given.si(area, TYPICAL_JETS);
+    double lift = Given.si(component.figure(WashPumpKind.JET_LIFT.id()), USUAL_LIFT);
+    double level = Given.si(component.figure(WashPumpKind.WORKING_LEVEL.id()), USUAL_LEVEL);
     Hose passage =
         new Hose(
-            figure(component, WashPumpKind.PASSAGE_LENGTH.id()).orElse(USUAL_LENGTH),
-            figure(component, WashPumpKind.PASSAGE_BORE.id()).orElse(USUAL_BORE),
+            Given.si(component.figure(WashPumpKind.PASSAGE_LENGTH.id()), USUAL_LENGTH),
+            Given.si(component.figure(WashPumpKind.PASSAGE_BORE.id()), USUAL_BORE),
             0,
             FITTINGS);
     double jets = TorricelliJet.SHARP_EDGE * openArea;
@@ -126,7 +131,7 @@ public record WashCircuit(
     OperatingPoint point =
         PumpAgainstCircuit.solve(
             curve, new Circuit(lift, List.of(passage), jets), water.kinematicViscosity());
-    Optional<Double> power = component.nameplate().power().map(Quantity::si);
+    Optional<Double> power = Given.si(component.nameplate().power());
     double rated = point.flow() > 0 ? point.flow() : curve.runOut();
     PumpSet pump =
         new PumpSet(
@@ -144,14 +149,10 @@ public record WashCircuit(
         point,
         power,
         MotorCurrent.of(component, supply),
-        figure(component, WashPumpKind.RATED_SPEED.id()),
-        figure(component, WashPumpKind.RATED_ARM_SPEED.id()),
+        Given.si(component.figure(WashPumpKind.RATED_SPEED.id())),
+        Given.si(component.figure(WashPumpKind.RATED_ARM_SPEED.id())),
         own.isPresent() && area.isPresent(),
         supply);
-  }
-
-  private static Optional<Double> figure(Component component, String id) {
-    return component.figure(id).map(Quantity::si);
   }
 
   private static double noFlowTorque(

@@ -1,7 +1,6 @@
 package kelter.hydraulics.fault.wash;
 
 import java.util.List;
-import java.util.function.Function;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.source.Source;
@@ -13,63 +12,35 @@ import kelter.hydraulics.fault.Ageing;
  */
 enum WashFault {
   /** Something is wound round or stuck between the vanes. */
-  PASSAGES_BLOCKED(
-      "passages-blocked",
-      "vane passages of the wash pump blocked",
-      0.04,
-      Ageing.NONE,
-      r -> List.of(r.cleanPump(), r.renewImpeller(), r.renewPump())),
+  PASSAGES_BLOCKED("passages-blocked", "vane passages of the wash pump blocked", 0.04, Ageing.NONE),
   /** The impeller slips on its shaft, or its vanes are worn away. */
   IMPELLER_SLIPS(
       "impeller-slips",
       "impeller of the wash pump worn or slipping on its shaft",
       0.02,
-      Ageing.IMPELLER,
-      r -> List.of(r.renewImpeller(), r.renewPump())),
+      Ageing.IMPELLER),
   /** Water runs back inside the pump past a worn clearance. */
   INTERNAL_LEAK(
       "internal-leak",
       "water runs back inside the wash pump (clearance or cover)",
       0.03,
-      Ageing.CLEARANCE,
-      r -> List.of(r.renewImpeller(), r.renewPump())),
+      Ageing.CLEARANCE),
   /** A bearing or the shaft seal drags. */
-  DRAG(
-      "drag",
-      "bearing or seal of the wash pump drags",
-      0.04,
-      Ageing.BEARING,
-      r -> List.of(r.renewSeal(), r.renewPump())),
+  DRAG("drag", "bearing or seal of the wash pump drags", 0.04, Ageing.BEARING),
   /** Too little water, so that the pump draws air. */
-  LOW_WATER(
-      "low-water",
-      "too little water: the wash pump draws air",
-      0.07,
-      Ageing.NONE,
-      r -> List.of(r.setLevel())),
+  LOW_WATER("low-water", "too little water: the wash pump draws air", 0.07, Ageing.NONE),
   /** Jets are closed by scale or debris. */
-  JETS_CLOGGED("jets-clogged", "jets clogged", 0.07, Ageing.DEPOSIT, r -> List.of(r.cleanJets())),
+  JETS_CLOGGED("jets-clogged", "jets clogged", 0.07, Ageing.DEPOSIT),
   /** The filter before the pump is clogged. */
-  INLET_CLOGGED(
-      "inlet-clogged",
-      "filter or inlet of the wash pump clogged",
-      0.07,
-      Ageing.NONE,
-      r -> List.of(r.cleanFilter())),
+  INLET_CLOGGED("inlet-clogged", "filter or inlet of the wash pump clogged", 0.07, Ageing.NONE),
   /** The motor turns too slowly by itself. */
   SLOW(
       "slow",
       "motor of the wash pump slow (capacitor, winding or control)",
       0.03,
-      Ageing.CAPACITOR,
-      r -> List.of(r.renewCapacitor(), r.renewPump())),
+      Ageing.CAPACITOR),
   /** Water escapes before the jets. */
-  PASSAGE_LEAKS(
-      "passage-leaks",
-      "water escapes between pump and jets",
-      0.02,
-      Ageing.RUBBER,
-      r -> List.of(r.renewPassage()));
+  PASSAGE_LEAKS("passage-leaks", "water escapes between pump and jets", 0.02, Ageing.RUBBER);
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -84,19 +55,12 @@ enum WashFault {
   private final String title;
   private final double prior;
   private final Ageing ageing;
-  private final Function<WashRemedies, List<Remedy>> remedies;
 
-  WashFault(
-      String id,
-      String title,
-      double prior,
-      Ageing ageing,
-      Function<WashRemedies, List<Remedy>> remedies) {
+  WashFault(String id, String title, double prior, Ageing ageing) {
     this.id = id;
     this.title = title;
     this.prior = prior;
     this.ageing = ageing;
-    this.remedies = remedies;
   }
 
   /**
@@ -114,7 +78,21 @@ enum WashFault {
             title,
             prior,
             known ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
-            remedies.apply(new WashRemedies(component))));
+            remedies(new WashRemedies(component))));
+  }
+
+  private List<Remedy> remedies(WashRemedies remedies) {
+    return switch (this) {
+      case PASSAGES_BLOCKED ->
+          List.of(remedies.cleanPump(), remedies.renewImpeller(), remedies.renewPump());
+      case IMPELLER_SLIPS, INTERNAL_LEAK -> List.of(remedies.renewImpeller(), remedies.renewPump());
+      case DRAG -> List.of(remedies.renewSeal(), remedies.renewPump());
+      case LOW_WATER -> List.of(remedies.setLevel());
+      case JETS_CLOGGED -> List.of(remedies.cleanJets());
+      case INLET_CLOGGED -> List.of(remedies.cleanFilter());
+      case SLOW -> List.of(remedies.renewCapacitor(), remedies.renewPump());
+      case PASSAGE_LEAKS -> List.of(remedies.renewPassage());
+    };
   }
 
   /**

@@ -1,6 +1,6 @@
 package kelter.hydraulics.fault.wash;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Fault;
@@ -38,7 +38,10 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
    *     pump could not lift the water even in order
    */
   public static Optional<FaultModel> of(Component component, Nameplate machine) {
-    return WashCircuit.of(component, machine).map(wash -> new WashModel(component.id(), wash));
+    Optional<WashCircuit> wash = WashCircuit.of(component, machine);
+    return wash.isPresent()
+        ? Optional.of(new WashModel(component.id(), wash.get()))
+        : Optional.empty();
   }
 
   @Override
@@ -48,17 +51,22 @@ public record WashModel(String component, WashCircuit wash) implements FaultMode
 
   @Override
   public List<Fault> faults() {
-    return Arrays.stream(WashFault.values())
-        .map(fault -> fault.on(component, wash.known()))
-        .toList();
+    List<Fault> faults = new ArrayList<>();
+    for (WashFault fault : WashFault.values()) {
+      faults.add(fault.on(component, wash.known()));
+    }
+    return List.copyOf(faults);
   }
 
   @Override
   public List<Question> questions() {
-    return WashPumpKind.KIND.observables().stream()
-        .filter(this::canTell)
-        .map(observable -> new Question(component, observable, Conditions.NONE))
-        .toList();
+    List<Question> questions = new ArrayList<>();
+    for (Observable observable : WashPumpKind.KIND.observables()) {
+      if (canTell(observable)) {
+        questions.add(new Question(component, observable, Conditions.NONE));
+      }
+    }
+    return List.copyOf(questions);
   }
 
   private boolean canTell(Observable observable) {
