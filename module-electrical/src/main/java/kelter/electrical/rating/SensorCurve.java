@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import kelter.core.job.Component;
 import kelter.core.job.Curve;
-import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
 import kelter.electrical.component.ControlKinds;
 import kelter.electrical.sensor.BetaThermistor;
@@ -31,21 +30,18 @@ public record SensorCurve(DoubleUnaryOperator resistance, Source source) {
       double[] ohm = table.get().ySi();
       return Optional.of(new SensorCurve(t -> interpolate(kelvin, ohm, t), sensor.source()));
     }
-    Optional<Double> r25 = figure(sensor, ControlKinds.R25.id());
-    Optional<Double> beta = figure(sensor, ControlKinds.BETA.id());
-    if (r25.isPresent() && beta.isPresent()) {
-      BetaThermistor thermistor = new BetaThermistor(r25.get(), beta.get());
+    double r25 = Stated.si(sensor.figure(ControlKinds.R25.id()));
+    double beta = Stated.si(sensor.figure(ControlKinds.BETA.id()));
+    if (r25 > 0 && beta > 0) {
+      BetaThermistor thermistor = new BetaThermistor(r25, beta);
       return Optional.of(new SensorCurve(thermistor::resistance, sensor.source()));
     }
-    return figure(sensor, ControlKinds.R0.id())
-        .map(
-            r0 ->
-                new SensorCurve(
-                    t -> PlatinumThermometer.resistance(r0, t), PlatinumThermometer.SOURCE));
-  }
-
-  private static Optional<Double> figure(Component sensor, String name) {
-    return sensor.figure(name).map(Quantity::si).filter(value -> value > 0);
+    double r0 = Stated.si(sensor.figure(ControlKinds.R0.id()));
+    if (r0 > 0) {
+      return Optional.of(
+          new SensorCurve(t -> PlatinumThermometer.resistance(r0, t), PlatinumThermometer.SOURCE));
+    }
+    return Optional.empty();
   }
 
   /** Linear in 1/T and ln R between points, which a thermistor nearly is; NaN outside. */

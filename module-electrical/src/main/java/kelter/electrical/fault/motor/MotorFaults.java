@@ -27,7 +27,9 @@ final class MotorFaults {
     List<Known<MotorState>> known = new ArrayList<>();
     addWindings(known, motor.id(), auxiliary);
     addMechanics(known, motor.id());
-    capacitor.ifPresent(part -> addCapacitor(known, part.id()));
+    if (capacitor.isPresent()) {
+      addCapacitor(known, capacitor.get().id());
+    }
     return List.copyOf(known);
   }
 

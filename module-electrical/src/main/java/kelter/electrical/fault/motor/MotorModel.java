@@ -8,7 +8,6 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
-import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.MotorKinds;
@@ -17,6 +16,7 @@ import kelter.electrical.fault.EarthLeak;
 import kelter.electrical.fault.StateModel;
 import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
+import kelter.electrical.rating.Stated;
 
 /**
  * A motor with its windings, its insulation and its capacitor. What it cannot forecast for want of
@@ -51,15 +51,15 @@ public final class MotorModel {
    * @return one model for each motor
    */
   public static List<FaultModel> of(Appliance appliance) {
-    Optional<Component> capacitor =
-        appliance.componentsOf(MotorKinds.RUN_CAPACITOR.id()).stream().findFirst();
-    List<Component> motors = appliance.componentsOf(MotorKinds.MOTOR.id());
-    return motors.stream()
-        .map(
-            motor ->
-                new MotorModel(motor, motor == motors.get(0) ? capacitor : Optional.empty())
-                    .model())
-        .toList();
+    List<FaultModel> models = new ArrayList<>();
+    for (Component motor : appliance.componentsOf(MotorKinds.MOTOR.id())) {
+      List<Component> capacitors = appliance.componentsOf(MotorKinds.RUN_CAPACITOR.id());
+      boolean hasOne = models.isEmpty() && !capacitors.isEmpty();
+      models.add(
+          new MotorModel(motor, hasOne ? Optional.of(capacitors.get(0)) : Optional.empty())
+              .model());
+    }
+    return models;
   }
 
   private FaultModel model() {
@@ -73,16 +73,16 @@ public final class MotorModel {
   }
 
   private boolean hasAuxiliary() {
-    return figure(motor, MotorKinds.AUXILIARY.id()).isPresent();
+    return figure(motor, MotorKinds.AUXILIARY.id()) > 0;
   }
 
-  private static Optional<Double> figure(Component part, String name) {
-    return part.figure(name).map(Quantity::si).filter(value -> value > 0);
+  private static double figure(Component part, String name) {
+    return Stated.si(part.figure(name));
   }
 
   private List<Question> questions() {
     List<Observable> known = new ArrayList<>(MotorKinds.MOTOR.observables());
-    if (figure(motor, MotorKinds.MAIN.id()).isEmpty()) {
+    if (!(figure(motor, MotorKinds.MAIN.id()) > 0)) {
       known.remove(MotorKinds.WINDING_RESISTANCE);
     }
     if (!hasAuxiliary()) {
@@ -92,14 +92,16 @@ public final class MotorModel {
       known.remove(MotorKinds.CURRENT);
     }
     List<Question> all = new ArrayList<>();
-    known.forEach(o -> all.add(new Question(motor.id(), o, Conditions.NONE)));
-    capacitor.ifPresent(
-        part -> {
-          if (figure(part, MotorKinds.CAPACITANCE.id()).isPresent()) {
-            all.add(new Question(part.id(), MotorKinds.MEASURED_CAPACITANCE, Conditions.NONE));
-          }
-          all.add(new Question(part.id(), MotorKinds.SWOLLEN, Conditions.NONE));
-        });
+    for (Observable observable : known) {
+      all.add(new Question(motor.id(), observable, Conditions.NONE));
+    }
+    if (capacitor.isPresent()) {
+      String part = capacitor.get().id();
+      if (figure(capacitor.get(), MotorKinds.CAPACITANCE.id()) > 0) {
+        all.add(new Question(part, MotorKinds.MEASURED_CAPACITANCE, Conditions.NONE));
+      }
+      all.add(new Question(part, MotorKinds.SWOLLEN, Conditions.NONE));
+    }
     return all;
   }
 
@@ -120,7 +122,7 @@ public final class MotorModel {
             new Forecast(rated * state.current, Math.hypot(0.05, LOAD * rated * state.current));
       }
       case "capacitance" -> {
-        double marked = figure(capacitor.orElseThrow(), MotorKinds.CAPACITANCE.id()).orElseThrow();
+        double marked = figure(capacitor.orElseThrow(), MotorKinds.CAPACITANCE.id());
         yield state -> new Forecast(marked * state.capacitance, CAPACITOR * marked);
       }
       case "turning-by-hand" -> state -> new Forecast(state.stiffness, 0.13);
@@ -146,7 +148,7 @@ public final class MotorModel {
 
   /** The resistance in order at the temperature of the reading; at room temperature if unsaid. */
   private double expected(String figure, Conditions conditions) {
-    double cold = figure(motor, figure).orElseThrow();
+    double cold = figure(motor, figure);
     double kelvin = conditions.si(Electrical.TEMPERATURE.id(), ROOM);
     double inRange = Math.min(Math.max(kelvin, 223.15), 473.15);
     return cold * CopperResistance.factor(inRange);
