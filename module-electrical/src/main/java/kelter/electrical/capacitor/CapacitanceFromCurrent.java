@@ -21,24 +21,29 @@ public final class CapacitanceFromCurrent {
   public static final Source SOURCE =
       Source.fromMemory("reactance of a capacitor, IEC 60050-131:2002");
 
-  /** The capacitance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "capacitance-from-current",
-          "what capacitance a capacitor has by the current that it takes",
-          "capacitance = current / (2 pi frequency voltage)",
-          "sine voltage at the capacitor's own terminals, losses left out",
-          SOURCE,
-          List.of(
-              Parameter.required("current", "current", QuantityKind.CURRENT, 1e-4, 100),
-              Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.optional(
-                  "frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz")),
-          List.of(new Output("capacitance", "capacitance", QuantityKind.CAPACITANCE)),
-          List.of(Cautions.LIVE_PARTS, Cautions.CHARGED_CAPACITOR),
-          x -> new double[] {capacitance(x[0], x[1], x[2])});
-
   private CapacitanceFromCurrent() {}
+
+  /**
+   * The capacitance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "capacitance-from-current",
+        "what capacitance a capacitor has by the current that it takes",
+        "capacitance = current / (2 pi frequency voltage)",
+        "sine voltage at the capacitor's own terminals, losses left out",
+        SOURCE,
+        List.of(
+            Parameter.required("current", "current", QuantityKind.CURRENT, 1e-4, 100),
+            Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.optional(
+                "frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz")),
+        List.of(new Output("capacitance", "capacitance", QuantityKind.CAPACITANCE)),
+        List.of(Cautions.LIVE_PARTS, Cautions.CHARGED_CAPACITOR),
+        x -> new double[] {capacitance(x[0], x[1], x[2])});
+  }
 
   /**
    * The capacitance.

@@ -24,31 +24,32 @@ public final class CapacitorDischarge {
           "discharge of a capacitor through a resistor (Kirchhoff's laws); 34 V is the limit between"
               + " the pins of a plug in IEC 60335-1, 22.5");
 
-  /** The time by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "capacitor-discharge",
-          "how long a capacitor takes to discharge through a resistor",
-          "time = resistance capacitance ln(voltage / to)",
-          "a resistor that is whole; a broken one leaves the charge where it is",
-          SOURCE,
-          List.of(
-              Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
-              Parameter.required(
-                  "resistance",
-                  "resistance it discharges through",
-                  QuantityKind.RESISTANCE,
-                  1,
-                  1e9),
-              Parameter.required(
-                  "voltage", "voltage at the start (peak)", QuantityKind.VOLTAGE, 0.1, 10000),
-              Parameter.optional(
-                  "to", "voltage at the end", QuantityKind.VOLTAGE, 0.01, 10000, "34 V")),
-          List.of(new Output("time", "time", QuantityKind.TIME)),
-          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
-          x -> new double[] {time(x[0], x[1], x[2], x[3])});
-
   private CapacitorDischarge() {}
+
+  /**
+   * The time by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "capacitor-discharge",
+        "how long a capacitor takes to discharge through a resistor",
+        "time = resistance capacitance ln(voltage / to)",
+        "a resistor that is whole; a broken one leaves the charge where it is",
+        SOURCE,
+        List.of(
+            Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
+            Parameter.required(
+                "resistance", "resistance it discharges through", QuantityKind.RESISTANCE, 1, 1e9),
+            Parameter.required(
+                "voltage", "voltage at the start (peak)", QuantityKind.VOLTAGE, 0.1, 10000),
+            Parameter.optional(
+                "to", "voltage at the end", QuantityKind.VOLTAGE, 0.01, 10000, "34 V")),
+        List.of(new Output("time", "time", QuantityKind.TIME)),
+        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        x -> new double[] {time(x[0], x[1], x[2], x[3])});
+  }
 
   /**
    * The time to discharge.

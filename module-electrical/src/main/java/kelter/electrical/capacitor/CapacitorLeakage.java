@@ -28,39 +28,42 @@ public final class CapacitorLeakage {
   /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
   private static final double EXTRA_LOW = 34;
 
-  /** The leakage by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "capacitor-leakage",
-          "what leaks through a capacitor, and how long its charge lasts by itself",
-          "current = voltage / insulation; time-constant = insulation capacitance;"
-              + " lasts = time-constant ln(voltage / 34 V)",
-          "direct voltage, resistance between the terminals after a minute; warm and moist"
-              + " capacitors leak more",
-          SOURCE,
-          List.of(
-              Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
-              Parameter.required(
-                  "insulation",
-                  "resistance between its terminals",
-                  QuantityKind.INSULATION_RESISTANCE,
-                  1,
-                  1e15),
-              Parameter.optional(
-                  "voltage", "direct voltage", QuantityKind.VOLTAGE, 0.1, 10000, "325 V")),
-          List.of(
-              new Output("current", "leakage current", MICROAMPERE),
-              new Output("time-constant", "time constant", QuantityKind.TIME),
-              new Output("lasts", "time until 34 V are left", QuantityKind.TIME)),
-          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
-          x ->
-              new double[] {
-                current(x[2], x[1]),
-                x[1] * x[0],
-                CapacitorDischarge.time(x[0], x[1], x[2], EXTRA_LOW)
-              });
-
   private CapacitorLeakage() {}
+
+  /**
+   * The leakage by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "capacitor-leakage",
+        "what leaks through a capacitor, and how long its charge lasts by itself",
+        "current = voltage / insulation; time-constant = insulation capacitance;"
+            + " lasts = time-constant ln(voltage / 34 V)",
+        "direct voltage, resistance between the terminals after a minute; warm and moist"
+            + " capacitors leak more",
+        SOURCE,
+        List.of(
+            Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
+            Parameter.required(
+                "insulation",
+                "resistance between its terminals",
+                QuantityKind.INSULATION_RESISTANCE,
+                1,
+                1e15),
+            Parameter.optional(
+                "voltage", "direct voltage", QuantityKind.VOLTAGE, 0.1, 10000, "325 V")),
+        List.of(
+            new Output("current", "leakage current", MICROAMPERE),
+            new Output("time-constant", "time constant", QuantityKind.TIME),
+            new Output("lasts", "time until 34 V are left", QuantityKind.TIME)),
+        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        x ->
+            new double[] {
+              current(x[2], x[1]), x[1] * x[0], CapacitorDischarge.time(x[0], x[1], x[2], EXTRA_LOW)
+            });
+  }
 
   /**
    * The leakage current.

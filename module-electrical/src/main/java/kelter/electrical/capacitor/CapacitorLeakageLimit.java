@@ -55,27 +55,31 @@ public final class CapacitorLeakageLimit {
     ELECTROLYTIC
   }
 
-  /** The limit by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "capacitor-leakage-limit",
-          "what may leak through a capacitor at most",
-          "film: voltage / 15000 MOhm up to 0.33 uF, voltage capacitance / 5000 s above;"
-              + " electrolytic: 0.01/s capacitance voltage or 3 uA, the greater",
-          "new capacitors at 20 °C and rated direct voltage; limits of the data sheet come first",
-          Source.fromMemory(
-              FILM_SOURCE.document() + "; electrolytic: " + ELECTROLYTIC_SOURCE.document()),
-          List.of(
-              Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
-              Parameter.required(
-                  "voltage", "rated direct voltage", QuantityKind.VOLTAGE, 0.1, 10000),
-              Parameter.choice(
-                  "build", "what it is made of", List.of("film", "electrolytic"), "film")),
-          List.of(new Output("limit", "greatest leakage current", MICROAMPERE)),
-          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
-          x -> new double[] {limit(x[0], x[1], Build.values()[(int) Math.round(x[2])])});
-
   private CapacitorLeakageLimit() {}
+
+  /**
+   * The limit by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "capacitor-leakage-limit",
+        "what may leak through a capacitor at most",
+        "film: voltage / 15000 MOhm up to 0.33 uF, voltage capacitance / 5000 s above;"
+            + " electrolytic: 0.01/s capacitance voltage or 3 uA, the greater",
+        "new capacitors at 20 °C and rated direct voltage; limits of the data sheet come first",
+        Source.fromMemory(
+            FILM_SOURCE.document() + "; electrolytic: " + ELECTROLYTIC_SOURCE.document()),
+        List.of(
+            Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
+            Parameter.required("voltage", "rated direct voltage", QuantityKind.VOLTAGE, 0.1, 10000),
+            Parameter.choice(
+                "build", "what it is made of", List.of("film", "electrolytic"), "film")),
+        List.of(new Output("limit", "greatest leakage current", MICROAMPERE)),
+        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        x -> new double[] {limit(x[0], x[1], Build.values()[(int) Math.round(x[2])])});
+  }
 
   /**
    * The limit.

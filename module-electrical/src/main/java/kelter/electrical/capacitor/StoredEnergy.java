@@ -24,22 +24,27 @@ public final class StoredEnergy {
   private static final QuantityKind JOULE = QuantityKind.of("energy", "J");
   private static final QuantityKind CHARGE = QuantityKind.of("electric charge", "mC");
 
-  /** The energy by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "stored-energy",
-          "what energy and charge a capacitor holds",
-          "energy = capacitance voltage^2 / 2; charge = capacitance voltage",
-          "the voltage of the moment; alternating voltage: the peak",
-          SOURCE,
-          List.of(
-              Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
-              Parameter.required("voltage", "voltage (peak)", QuantityKind.VOLTAGE, 0.1, 10000)),
-          List.of(new Output("energy", "energy", JOULE), new Output("charge", "charge", CHARGE)),
-          List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
-          x -> new double[] {energy(x[0], x[1]), x[0] * x[1]});
-
   private StoredEnergy() {}
+
+  /**
+   * The energy by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "stored-energy",
+        "what energy and charge a capacitor holds",
+        "energy = capacitance voltage^2 / 2; charge = capacitance voltage",
+        "the voltage of the moment; alternating voltage: the peak",
+        SOURCE,
+        List.of(
+            Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
+            Parameter.required("voltage", "voltage (peak)", QuantityKind.VOLTAGE, 0.1, 10000)),
+        List.of(new Output("energy", "energy", JOULE), new Output("charge", "charge", CHARGE)),
+        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        x -> new double[] {energy(x[0], x[1]), x[0] * x[1]});
+  }
 
   /**
    * The energy.

@@ -50,34 +50,38 @@ public final class ConductorResistance {
   private static final double PER_SQUARE_MILLIMETRE = 1e6;
   private static final double METRES_PER_KILOMETRE = 1000;
 
-  /** The resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "conductor-resistance",
-          "what a copper conductor of a length and section may have at most",
-          "resistance = table value by section * length * (1 + 0.00393 (temperature - 20)), °C",
-          "sections of the tables from 0.5 mm2 to 10 mm2 (flexible: 6 mm2); others are refused",
-          SOURCE,
-          List.of(
-              Parameter.required("length", "length", QuantityKind.HEAD, 0.01, 1e4),
-              Parameter.required("section", "nominal section", QuantityKind.AREA, 0.5e-6, 10e-6),
-              Parameter.choice(
-                  "build", "how it is built", List.of("solid", "flexible"), "flexible"),
-              Parameter.optional(
-                  "temperature",
-                  "temperature of the conductor",
-                  QuantityKind.TEMPERATURE,
-                  223.15,
-                  473.15,
-                  "20 Cel")),
-          List.of(new Output("resistance", "greatest resistance", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> {
-            Build build = Build.values()[(int) Math.round(x[2])];
-            return new double[] {at20(x[0], x[1], build) * CopperResistance.factor(x[3])};
-          });
-
   private ConductorResistance() {}
+
+  /**
+   * The resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "conductor-resistance",
+        "what a copper conductor of a length and section may have at most",
+        "resistance = table value by section * length * (1 + 0.00393 (temperature - 20)), °C",
+        "sections of the tables from 0.5 mm2 to 10 mm2 (flexible: 6 mm2); others are refused",
+        SOURCE,
+        List.of(
+            Parameter.required("length", "length", QuantityKind.HEAD, 0.01, 1e4),
+            Parameter.required("section", "nominal section", QuantityKind.AREA, 0.5e-6, 10e-6),
+            Parameter.choice("build", "how it is built", List.of("solid", "flexible"), "flexible"),
+            Parameter.optional(
+                "temperature",
+                "temperature of the conductor",
+                QuantityKind.TEMPERATURE,
+                223.15,
+                473.15,
+                "20 Cel")),
+        List.of(new Output("resistance", "greatest resistance", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> {
+          Build build = Build.values()[(int) Math.round(x[2])];
+          return new double[] {at20(x[0], x[1], build) * CopperResistance.factor(x[3])};
+        });
+  }
 
   /**
    * The greatest resistance at 20 °C.

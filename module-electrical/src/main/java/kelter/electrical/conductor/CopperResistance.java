@@ -33,35 +33,40 @@ public final class CopperResistance {
   private static final double COLDEST = -50;
   private static final double HOTTEST = 200;
 
-  /** The resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "copper-resistance",
-          "what copper that was measured at one temperature has at another",
-          "at = resistance (1 + 0.00393 (to - 20)) / (1 + 0.00393 (temperature - 20)), °C",
-          "annealed copper from -50 °C to 200 °C; other temperatures are refused",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-6, 1e6),
-              Parameter.required(
-                  "temperature",
-                  "temperature when it was measured",
-                  QuantityKind.TEMPERATURE,
-                  KELVIN + COLDEST,
-                  KELVIN + HOTTEST),
-              Parameter.optional(
-                  "to",
-                  "temperature asked for",
-                  QuantityKind.TEMPERATURE,
-                  KELVIN + COLDEST,
-                  KELVIN + HOTTEST,
-                  "20 Cel")),
-          List.of(new Output("at", "resistance there", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> new double[] {at(x[0], x[1], x[2])});
-
   private CopperResistance() {}
+
+  /**
+   * The resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "copper-resistance",
+        "what copper that was measured at one temperature has at another",
+        "at = resistance (1 + 0.00393 (to - 20)) / (1 + 0.00393 (temperature - 20)), °C",
+        "annealed copper from -50 °C to 200 °C; other temperatures are refused",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-6, 1e6),
+            Parameter.required(
+                "temperature",
+                "temperature when it was measured",
+                QuantityKind.TEMPERATURE,
+                KELVIN + COLDEST,
+                KELVIN + HOTTEST),
+            Parameter.optional(
+                "to",
+                "temperature asked for",
+                QuantityKind.TEMPERATURE,
+                KELVIN + COLDEST,
+                KELVIN + HOTTEST,
+                "20 Cel")),
+        List.of(new Output("at", "resistance there", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> new double[] {at(x[0], x[1], x[2])});
+  }
 
   /**
    * The resistance at another temperature.

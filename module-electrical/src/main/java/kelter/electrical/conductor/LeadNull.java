@@ -26,22 +26,27 @@ public final class LeadNull {
   /** By how much the leads may exceed the reading, Ohm; common practice, no source. */
   private static final double SLACK = 1;
 
-  /** The difference by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "lead-null",
-          "what lies between two points when the test leads are taken off",
-          "resistance = reading - leads",
-          "leads read with their tips together on the same range; they have 0.2 to 0.5 ohm",
-          SOURCE,
-          List.of(
-              Parameter.required("reading", "reading", QuantityKind.RESISTANCE, 0, 1e8),
-              Parameter.required("leads", "reading of the leads", QuantityKind.RESISTANCE, 0, 10)),
-          List.of(new Output("resistance", "resistance", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> new double[] {between(x[0], x[1])});
-
   private LeadNull() {}
+
+  /**
+   * The difference by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "lead-null",
+        "what lies between two points when the test leads are taken off",
+        "resistance = reading - leads",
+        "leads read with their tips together on the same range; they have 0.2 to 0.5 ohm",
+        SOURCE,
+        List.of(
+            Parameter.required("reading", "reading", QuantityKind.RESISTANCE, 0, 1e8),
+            Parameter.required("leads", "reading of the leads", QuantityKind.RESISTANCE, 0, 10)),
+        List.of(new Output("resistance", "resistance", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> new double[] {between(x[0], x[1])});
+  }
 
   /**
    * The resistance between the tips.

@@ -42,46 +42,51 @@ public final class TemperatureRise {
 
   private static final double KELVIN = 273.15;
 
-  /** The rise by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "temperature-rise",
-          "how much warmer than the room a winding became, by its resistance",
-          "rise = (after - before) / before * (k + room-before) - (room-after - room-before), °C",
-          "copper (k = 234.5) or aluminium (k = 225), room from -20 °C to 60 °C",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "before", "resistance at the start", QuantityKind.RESISTANCE, 1e-4, 1e6),
-              Parameter.required(
-                  "after", "resistance at the end", QuantityKind.RESISTANCE, 1e-4, 1e6),
-              Parameter.optional(
-                  "room-before",
-                  "temperature of winding and room at the start",
-                  QuantityKind.TEMPERATURE,
-                  253.15,
-                  333.15,
-                  "20 Cel"),
-              Parameter.optional(
-                  "room-after",
-                  "temperature of the room at the end",
-                  QuantityKind.TEMPERATURE,
-                  253.15,
-                  333.15,
-                  "20 Cel"),
-              Parameter.choice(
-                  "metal", "metal of the winding", List.of("copper", "aluminium"), "copper")),
-          List.of(
-              new Output("rise", "temperature rise", QuantityKind.TEMPERATURE_DIFFERENCE),
-              new Output("winding", "temperature of the winding", QuantityKind.TEMPERATURE)),
-          List.of(Caution.UNPLUG),
-          x -> {
-            Metal metal = Metal.values()[(int) Math.round(x[4])];
-            double rise = rise(x[0], x[1], x[2], x[3], metal);
-            return new double[] {rise, x[3] + rise};
-          });
-
   private TemperatureRise() {}
+
+  /**
+   * The rise by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "temperature-rise",
+        "how much warmer than the room a winding became, by its resistance",
+        "rise = (after - before) / before * (k + room-before) - (room-after - room-before), °C",
+        "copper (k = 234.5) or aluminium (k = 225), room from -20 °C to 60 °C",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "before", "resistance at the start", QuantityKind.RESISTANCE, 1e-4, 1e6),
+            Parameter.required(
+                "after", "resistance at the end", QuantityKind.RESISTANCE, 1e-4, 1e6),
+            Parameter.optional(
+                "room-before",
+                "temperature of winding and room at the start",
+                QuantityKind.TEMPERATURE,
+                253.15,
+                333.15,
+                "20 Cel"),
+            Parameter.optional(
+                "room-after",
+                "temperature of the room at the end",
+                QuantityKind.TEMPERATURE,
+                253.15,
+                333.15,
+                "20 Cel"),
+            Parameter.choice(
+                "metal", "metal of the winding", List.of("copper", "aluminium"), "copper")),
+        List.of(
+            new Output("rise", "temperature rise", QuantityKind.TEMPERATURE_DIFFERENCE),
+            new Output("winding", "temperature of the winding", QuantityKind.TEMPERATURE)),
+        List.of(Caution.UNPLUG),
+        x -> {
+          Metal metal = Metal.values()[(int) Math.round(x[4])];
+          double rise = rise(x[0], x[1], x[2], x[3], metal);
+          return new double[] {rise, x[3] + rise};
+        });
+  }
 
   /**
    * The temperature rise.

@@ -38,28 +38,33 @@ public final class WireGauge {
 
   private static final QuantityKind PER_LENGTH = QuantityKind.of("resistance per length", "Ohm/km");
 
-  /** Diameter, section and resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "wire-gauge",
-          "what wire of an American gauge measures",
-          "diameter = 0.127 mm * 92^((36 - gauge)/39); resistance = 17.241 nOhm m / section",
-          "solid annealed copper at 20 °C, gauges 0 to 40; others are refused",
-          SOURCE,
-          List.of(
-              Parameter.required("gauge", "gauge, a whole number", QuantityKind.RATIO, 0, FINEST)),
-          List.of(
-              new Output("diameter", "diameter", QuantityKind.LENGTH),
-              new Output("section", "section", QuantityKind.AREA),
-              new Output("per-length", "resistance per length", PER_LENGTH)),
-          List.of(),
-          x -> {
-            double diameter = diameter(x[0]);
-            double section = Math.PI / 4 * diameter * diameter;
-            return new double[] {diameter, section, RESISTIVITY / section};
-          });
-
   private WireGauge() {}
+
+  /**
+   * Diameter, section and resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "wire-gauge",
+        "what wire of an American gauge measures",
+        "diameter = 0.127 mm * 92^((36 - gauge)/39); resistance = 17.241 nOhm m / section",
+        "solid annealed copper at 20 °C, gauges 0 to 40; others are refused",
+        SOURCE,
+        List.of(
+            Parameter.required("gauge", "gauge, a whole number", QuantityKind.RATIO, 0, FINEST)),
+        List.of(
+            new Output("diameter", "diameter", QuantityKind.LENGTH),
+            new Output("section", "section", QuantityKind.AREA),
+            new Output("per-length", "resistance per length", PER_LENGTH)),
+        List.of(),
+        x -> {
+          double diameter = diameter(x[0]);
+          double section = Math.PI / 4 * diameter * diameter;
+          return new double[] {diameter, section, RESISTIVITY / section};
+        });
+  }
 
   /**
    * The diameter.

@@ -49,39 +49,44 @@ public final class AlloyResistance {
 
   private static final double KELVIN = 273.15;
 
-  /** The factor and the cold resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "alloy-resistance",
-          "what a heater that has a resistance when hot should measure at 20 °C",
-          "cold = resistance / factor, factor C_t of the alloy at the temperature",
-          "wire from 20 °C to 1000 °C; handbooks differ by up to 3 %",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "resistance", "resistance when hot", QuantityKind.RESISTANCE, 0.1, 1e5),
-              Parameter.optional(
-                  "temperature",
-                  "temperature of the wire",
-                  QuantityKind.TEMPERATURE,
-                  293.15,
-                  1273.15,
-                  "300 Cel"),
-              Parameter.choice(
-                  "alloy",
-                  "alloy of the wire",
-                  List.of("cr20ni80", "cr15ni60", "cr25al5"),
-                  "cr20ni80")),
-          List.of(
-              new Output("cold", "resistance at 20 °C", QuantityKind.RESISTANCE),
-              new Output("factor", "factor from cold to hot", QuantityKind.RATIO)),
-          List.of(Caution.UNPLUG),
-          x -> {
-            double factor = factor(Alloy.values()[(int) Math.round(x[2])], x[1]);
-            return new double[] {Require.positive("resistance", x[0], "ohm") / factor, factor};
-          });
-
   private AlloyResistance() {}
+
+  /**
+   * The factor and the cold resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "alloy-resistance",
+        "what a heater that has a resistance when hot should measure at 20 °C",
+        "cold = resistance / factor, factor C_t of the alloy at the temperature",
+        "wire from 20 °C to 1000 °C; handbooks differ by up to 3 %",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "resistance", "resistance when hot", QuantityKind.RESISTANCE, 0.1, 1e5),
+            Parameter.optional(
+                "temperature",
+                "temperature of the wire",
+                QuantityKind.TEMPERATURE,
+                293.15,
+                1273.15,
+                "300 Cel"),
+            Parameter.choice(
+                "alloy",
+                "alloy of the wire",
+                List.of("cr20ni80", "cr15ni60", "cr25al5"),
+                "cr20ni80")),
+        List.of(
+            new Output("cold", "resistance at 20 °C", QuantityKind.RESISTANCE),
+            new Output("factor", "factor from cold to hot", QuantityKind.RATIO)),
+        List.of(Caution.UNPLUG),
+        x -> {
+          double factor = factor(Alloy.values()[(int) Math.round(x[2])], x[1]);
+          return new double[] {Require.positive("resistance", x[0], "ohm") / factor, factor};
+        });
+  }
 
   /**
    * The factor from 20 °C to a temperature.

@@ -46,28 +46,33 @@ public final class CurrentInputBand {
   /** Least upper deviation of a motor-operated appliance above 1.5 A, A. Table 2. */
   private static final double MOTOR_LEAST = 0.30;
 
-  /** The band by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "current-input-band",
-          "what current the deviation table allows for a rated one",
-          "current-low, current-high = current less and plus the deviation of the table",
-          "rated current above 0 A; where the table has no lower deviation the lower end is 0 A",
-          SOURCE,
-          List.of(
-              Parameter.required("current", "rated current", QuantityKind.CURRENT, 1e-3, 500),
-              Parameter.choice(
-                  "type", "what takes the current", List.of("heating", "motor"), "motor")),
-          List.of(
-              new Output("current-low", "least current", QuantityKind.CURRENT),
-              new Output("current-high", "greatest current", QuantityKind.CURRENT)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> {
-            Limits band = x[1] < 0.5 ? heating(x[0]) : motor(x[0]);
-            return new double[] {band.low(), band.high()};
-          });
-
   private CurrentInputBand() {}
+
+  /**
+   * The band by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "current-input-band",
+        "what current the deviation table allows for a rated one",
+        "current-low, current-high = current less and plus the deviation of the table",
+        "rated current above 0 A; where the table has no lower deviation the lower end is 0 A",
+        SOURCE,
+        List.of(
+            Parameter.required("current", "rated current", QuantityKind.CURRENT, 1e-3, 500),
+            Parameter.choice(
+                "type", "what takes the current", List.of("heating", "motor"), "motor")),
+        List.of(
+            new Output("current-low", "least current", QuantityKind.CURRENT),
+            new Output("current-high", "greatest current", QuantityKind.CURRENT)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> {
+          Limits band = x[1] < 0.5 ? heating(x[0]) : motor(x[0]);
+          return new double[] {band.low(), band.high()};
+        });
+  }
 
   /**
    * The band of a heating or combined appliance.

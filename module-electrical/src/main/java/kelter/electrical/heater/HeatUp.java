@@ -30,73 +30,83 @@ public final class HeatUp {
 
   private static final QuantityKind HEAT_CAPACITY = QuantityKind.of("heat capacity", "kJ/K");
 
-  /** The time by name. */
-  public static final Calculation TIME =
-      new Calculation(
-          "heat-up-time",
-          "how long a heater takes to heat the water and the machine",
-          "time = (mass c + machine) rise / (power efficiency), c = 4184 J/(kg K);"
-              + " rate = rise / time",
-          "stirred water between 0 °C and 100 °C",
-          SOURCE,
-          List.of(
-              Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4),
-              Parameter.required(
-                  "rise", "rise of temperature", QuantityKind.TEMPERATURE_DIFFERENCE, 0.1, 100),
-              Parameter.required("power", "power of the heater", QuantityKind.POWER, 1, 1e5),
-              Parameter.optional(
-                  "machine",
-                  "heat capacity of what is heated along",
-                  HEAT_CAPACITY,
-                  0,
-                  1e6,
-                  "0 kJ/K"),
-              Parameter.optional(
-                  "efficiency",
-                  "share of the power that stays in",
-                  QuantityKind.RATIO,
-                  0.05,
-                  1,
-                  "1")),
-          List.of(
-              new Output("time", "time", QuantityKind.TIME),
-              new Output("rate", "rate of heating", QuantityKind.HEATING_RATE)),
-          List.of(Caution.HOT_WATER),
-          x -> {
-            double rate = rate(x[0], x[2], x[3], x[4]);
-            return new double[] {x[1] / rate, rate};
-          });
-
-  /** The power by name. */
-  public static final Calculation POWER =
-      new Calculation(
-          "power-from-heating",
-          "what power heats water as fast as was measured",
-          "power = (mass c + machine) rate / efficiency, c = 4184 J/(kg K)",
-          "stirred water between 0 °C and 100 °C",
-          SOURCE,
-          List.of(
-              Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4),
-              Parameter.required("rate", "rate of heating", QuantityKind.HEATING_RATE, 1e-5, 2),
-              Parameter.optional(
-                  "machine",
-                  "heat capacity of what is heated along",
-                  HEAT_CAPACITY,
-                  0,
-                  1e6,
-                  "0 kJ/K"),
-              Parameter.optional(
-                  "efficiency",
-                  "share of the power that stays in",
-                  QuantityKind.RATIO,
-                  0.05,
-                  1,
-                  "1")),
-          List.of(new Output("power", "power", QuantityKind.POWER)),
-          List.of(Caution.HOT_WATER),
-          x -> new double[] {power(x[0], x[1], x[2], x[3])});
-
   private HeatUp() {}
+
+  /**
+   * The time by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation timeCalculation() {
+    return new Calculation(
+        "heat-up-time",
+        "how long a heater takes to heat the water and the machine",
+        "time = (mass c + machine) rise / (power efficiency), c = 4184 J/(kg K);"
+            + " rate = rise / time",
+        "stirred water between 0 °C and 100 °C",
+        SOURCE,
+        List.of(
+            Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4),
+            Parameter.required(
+                "rise", "rise of temperature", QuantityKind.TEMPERATURE_DIFFERENCE, 0.1, 100),
+            Parameter.required("power", "power of the heater", QuantityKind.POWER, 1, 1e5),
+            Parameter.optional(
+                "machine",
+                "heat capacity of what is heated along",
+                HEAT_CAPACITY,
+                0,
+                1e6,
+                "0 kJ/K"),
+            Parameter.optional(
+                "efficiency",
+                "share of the power that stays in",
+                QuantityKind.RATIO,
+                0.05,
+                1,
+                "1")),
+        List.of(
+            new Output("time", "time", QuantityKind.TIME),
+            new Output("rate", "rate of heating", QuantityKind.HEATING_RATE)),
+        List.of(Caution.HOT_WATER),
+        x -> {
+          double rate = rate(x[0], x[2], x[3], x[4]);
+          return new double[] {x[1] / rate, rate};
+        });
+  }
+
+  /**
+   * The power by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation powerCalculation() {
+    return new Calculation(
+        "power-from-heating",
+        "what power heats water as fast as was measured",
+        "power = (mass c + machine) rate / efficiency, c = 4184 J/(kg K)",
+        "stirred water between 0 °C and 100 °C",
+        SOURCE,
+        List.of(
+            Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4),
+            Parameter.required("rate", "rate of heating", QuantityKind.HEATING_RATE, 1e-5, 2),
+            Parameter.optional(
+                "machine",
+                "heat capacity of what is heated along",
+                HEAT_CAPACITY,
+                0,
+                1e6,
+                "0 kJ/K"),
+            Parameter.optional(
+                "efficiency",
+                "share of the power that stays in",
+                QuantityKind.RATIO,
+                0.05,
+                1,
+                "1")),
+        List.of(new Output("power", "power", QuantityKind.POWER)),
+        List.of(Caution.HOT_WATER),
+        x -> new double[] {power(x[0], x[1], x[2], x[3])});
+  }
 
   /**
    * The rate of heating.

@@ -38,37 +38,42 @@ public final class HeaterConnection {
 
   private static final double SQRT_3 = Math.sqrt(3);
 
-  /** Power and current by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "heater-connection",
-          "what like elements take in series, in parallel, in star and in delta",
-          "series voltage^2/(n r); parallel n voltage^2/r; star voltage^2/r; delta 3 voltage^2/r",
-          "like elements; star and delta have three, and symmetric voltages between the lines; two"
-              + " voltages: series on the higher, parallel on the lower",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "resistance", "resistance of one element", QuantityKind.RESISTANCE, 0.1, 1e5),
-              Parameter.required(
-                  "voltage", "voltage between the lines", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.choice(
-                  "connection",
-                  "how they are connected",
-                  List.of("series", "parallel", "star", "delta"),
-                  "parallel"),
-              Parameter.optional("elements", "number of elements", QuantityKind.RATIO, 1, 24, "3")),
-          List.of(
-              new Output("power", "power", QuantityKind.POWER),
-              new Output("current", "current in a line", QuantityKind.CURRENT)),
-          List.of(),
-          x -> {
-            Connection connection = Connection.values()[(int) Math.round(x[2])];
-            double power = power(x[0], x[1], connection, x[3]);
-            return new double[] {power, lineCurrent(power, x[1], connection)};
-          });
-
   private HeaterConnection() {}
+
+  /**
+   * Power and current by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "heater-connection",
+        "what like elements take in series, in parallel, in star and in delta",
+        "series voltage^2/(n r); parallel n voltage^2/r; star voltage^2/r; delta 3 voltage^2/r",
+        "like elements; star and delta have three, and symmetric voltages between the lines; two"
+            + " voltages: series on the higher, parallel on the lower",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "resistance", "resistance of one element", QuantityKind.RESISTANCE, 0.1, 1e5),
+            Parameter.required(
+                "voltage", "voltage between the lines", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.choice(
+                "connection",
+                "how they are connected",
+                List.of("series", "parallel", "star", "delta"),
+                "parallel"),
+            Parameter.optional("elements", "number of elements", QuantityKind.RATIO, 1, 24, "3")),
+        List.of(
+            new Output("power", "power", QuantityKind.POWER),
+            new Output("current", "current in a line", QuantityKind.CURRENT)),
+        List.of(),
+        x -> {
+          Connection connection = Connection.values()[(int) Math.round(x[2])];
+          double power = power(x[0], x[1], connection, x[3]);
+          return new double[] {power, lineCurrent(power, x[1], connection)};
+        });
+  }
 
   /**
    * The power of all elements.

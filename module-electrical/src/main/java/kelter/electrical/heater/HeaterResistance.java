@@ -29,29 +29,34 @@ public final class HeaterResistance {
   /** At or below this rated power the table has no lower deviation, W. */
   private static final double NO_BAND_UP_TO = 25;
 
-  /** The resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "heater-resistance",
-          "what a heater should measure by its nameplate",
-          "resistance = voltage^2 / power; resistance-low and resistance-high at the greatest and"
-              + " least power input allowed",
-          "resistive heaters above 25 W, at working temperature; cold up to about 3 % less",
-          SOURCE,
-          List.of(
-              Parameter.required("power", "rated power", QuantityKind.POWER, 26, 1e5),
-              Parameter.required("voltage", "rated voltage", QuantityKind.VOLTAGE, 1, 1000)),
-          List.of(
-              new Output("resistance", "resistance", QuantityKind.RESISTANCE),
-              new Output("resistance-low", "least resistance", QuantityKind.RESISTANCE),
-              new Output("resistance-high", "greatest resistance", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> {
-            Limits band = band(x[0], x[1]);
-            return new double[] {resistance(x[0], x[1]), band.low(), band.high()};
-          });
-
   private HeaterResistance() {}
+
+  /**
+   * The resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "heater-resistance",
+        "what a heater should measure by its nameplate",
+        "resistance = voltage^2 / power; resistance-low and resistance-high at the greatest and"
+            + " least power input allowed",
+        "resistive heaters above 25 W, at working temperature; cold up to about 3 % less",
+        SOURCE,
+        List.of(
+            Parameter.required("power", "rated power", QuantityKind.POWER, 26, 1e5),
+            Parameter.required("voltage", "rated voltage", QuantityKind.VOLTAGE, 1, 1000)),
+        List.of(
+            new Output("resistance", "resistance", QuantityKind.RESISTANCE),
+            new Output("resistance-low", "least resistance", QuantityKind.RESISTANCE),
+            new Output("resistance-high", "greatest resistance", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> {
+          Limits band = band(x[0], x[1]);
+          return new double[] {resistance(x[0], x[1]), band.low(), band.high()};
+        });
+  }
 
   /**
    * The resistance at working temperature.

@@ -48,28 +48,33 @@ public final class PowerInputBand {
   /** Least upper deviation of a motor-operated appliance above 300 W, W. Table 1. */
   private static final double MOTOR_LEAST = 60;
 
-  /** The band by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "power-input-band",
-          "what power input the deviation table allows for a rated one",
-          "power-low, power-high = power less and plus the deviation of the table",
-          "rated power input above 0 W; where the table has no lower deviation the lower end is 0 W",
-          SOURCE,
-          List.of(
-              Parameter.required("power", "rated power input", QuantityKind.POWER, 0.1, 1e5),
-              Parameter.choice(
-                  "type", "what takes the power", List.of("heating", "motor"), "heating")),
-          List.of(
-              new Output("power-low", "least power input", QuantityKind.POWER),
-              new Output("power-high", "greatest power input", QuantityKind.POWER)),
-          List.of(),
-          x -> {
-            Limits band = x[1] < 0.5 ? heating(x[0]) : motor(x[0]);
-            return new double[] {band.low(), band.high()};
-          });
-
   private PowerInputBand() {}
+
+  /**
+   * The band by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "power-input-band",
+        "what power input the deviation table allows for a rated one",
+        "power-low, power-high = power less and plus the deviation of the table",
+        "rated power input above 0 W; where the table has no lower deviation the lower end is 0 W",
+        SOURCE,
+        List.of(
+            Parameter.required("power", "rated power input", QuantityKind.POWER, 0.1, 1e5),
+            Parameter.choice(
+                "type", "what takes the power", List.of("heating", "motor"), "heating")),
+        List.of(
+            new Output("power-low", "least power input", QuantityKind.POWER),
+            new Output("power-high", "greatest power input", QuantityKind.POWER)),
+        List.of(),
+        x -> {
+          Limits band = x[1] < 0.5 ? heating(x[0]) : motor(x[0]);
+          return new double[] {band.low(), band.high()};
+        });
+  }
 
   /**
    * The band of a heating or combined appliance.

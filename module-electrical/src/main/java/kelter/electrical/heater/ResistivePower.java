@@ -20,28 +20,33 @@ public final class ResistivePower {
   /** Where the formula comes from. */
   public static final Source SOURCE = Source.published("Ohm's law (1827) and Joule's law (1841)");
 
-  /** Power and current by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "power-at-voltage",
-          "what a heater takes at the voltage that is really there",
-          "at-voltage = power (actual / voltage)^2; current = at-voltage / actual",
-          "heating wire, within about 3 %; not elements of positive temperature coefficient",
-          SOURCE,
-          List.of(
-              Parameter.required("power", "rated power", QuantityKind.POWER, 0.1, 1e5),
-              Parameter.required("voltage", "rated voltage", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.required("actual", "voltage at the heater", QuantityKind.VOLTAGE, 1, 1000)),
-          List.of(
-              new Output("at-voltage", "power", QuantityKind.POWER),
-              new Output("current", "current", QuantityKind.CURRENT)),
-          List.of(),
-          x -> {
-            double power = power(x[0], x[1], x[2]);
-            return new double[] {power, power / x[2]};
-          });
-
   private ResistivePower() {}
+
+  /**
+   * Power and current by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "power-at-voltage",
+        "what a heater takes at the voltage that is really there",
+        "at-voltage = power (actual / voltage)^2; current = at-voltage / actual",
+        "heating wire, within about 3 %; not elements of positive temperature coefficient",
+        SOURCE,
+        List.of(
+            Parameter.required("power", "rated power", QuantityKind.POWER, 0.1, 1e5),
+            Parameter.required("voltage", "rated voltage", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.required("actual", "voltage at the heater", QuantityKind.VOLTAGE, 1, 1000)),
+        List.of(
+            new Output("at-voltage", "power", QuantityKind.POWER),
+            new Output("current", "current", QuantityKind.CURRENT)),
+        List.of(),
+        x -> {
+          double power = power(x[0], x[1], x[2]);
+          return new double[] {power, power / x[2]};
+        });
+  }
 
   /**
    * The power at a voltage.

@@ -29,34 +29,39 @@ public final class ScaleOnHeater {
   private static final QuantityKind CONDUCTIVITY =
       QuantityKind.of("thermal conductivity", "W/(m.K)");
 
-  /** The rise by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "scale-on-heater",
-          "how much hotter scale makes the sheath of a heater",
-          "rise = power thickness / (conductivity surface); load = power / surface",
-          "an even layer, thin beside the radius of the sheath; conductivity 0.5 to 2.2 W/(m K)",
-          SOURCE,
-          List.of(
-              Parameter.required("power", "power of the heater", QuantityKind.POWER, 1, 1e5),
-              Parameter.required(
-                  "surface", "surface of the sheath in water", QuantityKind.AREA, 1e-5, 10),
-              Parameter.required("thickness", "thickness of the scale", QuantityKind.HEAD, 0, 0.05),
-              Parameter.optional(
-                  "conductivity",
-                  "thermal conductivity of the scale",
-                  CONDUCTIVITY,
-                  0.05,
-                  10,
-                  "1 W/(m.K)")),
-          List.of(
-              new Output(
-                  "rise", "how much hotter the sheath is", QuantityKind.TEMPERATURE_DIFFERENCE),
-              new Output("load", "load of the surface", QuantityKind.of("surface load", "W/cm2"))),
-          List.of(Caution.HOT_WATER, Cautions.HOT_PART),
-          x -> new double[] {rise(x[0], x[1], x[2], x[3]), x[0] / x[1]});
-
   private ScaleOnHeater() {}
+
+  /**
+   * The rise by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "scale-on-heater",
+        "how much hotter scale makes the sheath of a heater",
+        "rise = power thickness / (conductivity surface); load = power / surface",
+        "an even layer, thin beside the radius of the sheath; conductivity 0.5 to 2.2 W/(m K)",
+        SOURCE,
+        List.of(
+            Parameter.required("power", "power of the heater", QuantityKind.POWER, 1, 1e5),
+            Parameter.required(
+                "surface", "surface of the sheath in water", QuantityKind.AREA, 1e-5, 10),
+            Parameter.required("thickness", "thickness of the scale", QuantityKind.HEAD, 0, 0.05),
+            Parameter.optional(
+                "conductivity",
+                "thermal conductivity of the scale",
+                CONDUCTIVITY,
+                0.05,
+                10,
+                "1 W/(m.K)")),
+        List.of(
+            new Output(
+                "rise", "how much hotter the sheath is", QuantityKind.TEMPERATURE_DIFFERENCE),
+            new Output("load", "load of the surface", QuantityKind.of("surface load", "W/cm2"))),
+        List.of(Caution.HOT_WATER, Cautions.HOT_PART),
+        x -> new double[] {rise(x[0], x[1], x[2], x[3]), x[0] / x[1]});
+  }
 
   /**
    * How much hotter the sheath is.

@@ -41,21 +41,6 @@ public final class GroundFaultInterrupter {
   /** The exponent. UL 943. */
   private static final double EXPONENT = 1.43;
 
-  /** The time by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "ground-fault-interrupter",
-          "how long a ground-fault circuit-interrupter may take to trip",
-          "time = (20 mA / current)^1.43 s",
-          "class A, 6 mA to 264 mA; below 4 mA it must not trip, between 4 mA and 6 mA it may",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "current", "current to ground", QuantityKind.CURRENT, MUST_TRIP, GREATEST)),
-          List.of(new Output("time", "longest time to trip", QuantityKind.TIME)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> new double[] {formula(x[0])});
-
   /** What it does with a current. */
   public enum Answer {
     /** It must not trip. */
@@ -67,6 +52,26 @@ public final class GroundFaultInterrupter {
   }
 
   private GroundFaultInterrupter() {}
+
+  /**
+   * The time by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "ground-fault-interrupter",
+        "how long a ground-fault circuit-interrupter may take to trip",
+        "time = (20 mA / current)^1.43 s",
+        "class A, 6 mA to 264 mA; below 4 mA it must not trip, between 4 mA and 6 mA it may",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "current", "current to ground", QuantityKind.CURRENT, MUST_TRIP, GREATEST)),
+        List.of(new Output("time", "longest time to trip", QuantityKind.TIME)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> new double[] {formula(x[0])});
+  }
 
   /**
    * What it does with a current to ground.

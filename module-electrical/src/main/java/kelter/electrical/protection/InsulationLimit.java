@@ -36,27 +36,31 @@ public final class InsulationLimit {
   /** Class III, Ohm. EN 50678, from memory. */
   private static final double CLASS_III = 0.25e6;
 
-  /** The limit by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "insulation-limit",
-          "what insulation resistance an appliance must have at least after repair",
-          "limit by protection class: I 1 MOhm, I with heaters 0.3 MOhm, II 2 MOhm, III 0.25 MOhm",
-          "measured with 500 V direct voltage; local code comes first",
-          SOURCE,
-          List.of(
-              Parameter.choice("class", "protection class", List.of("1", "2", "3"), "1"),
-              Parameter.choice("heaters", "whether it has heaters", List.of("no", "yes"), "no")),
-          List.of(
-              new Output(
-                  "limit", "least insulation resistance", QuantityKind.INSULATION_RESISTANCE)),
-          List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
-          x ->
-              new double[] {
-                limit(ProtectionClass.values()[(int) Math.round(x[0])], Math.round(x[1]) == 1)
-              });
-
   private InsulationLimit() {}
+
+  /**
+   * The limit by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "insulation-limit",
+        "what insulation resistance an appliance must have at least after repair",
+        "limit by protection class: I 1 MOhm, I with heaters 0.3 MOhm, II 2 MOhm, III 0.25 MOhm",
+        "measured with 500 V direct voltage; local code comes first",
+        SOURCE,
+        List.of(
+            Parameter.choice("class", "protection class", List.of("1", "2", "3"), "1"),
+            Parameter.choice("heaters", "whether it has heaters", List.of("no", "yes"), "no")),
+        List.of(
+            new Output("limit", "least insulation resistance", QuantityKind.INSULATION_RESISTANCE)),
+        List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
+        x ->
+            new double[] {
+              limit(ProtectionClass.values()[(int) Math.round(x[0])], Math.round(x[1]) == 1)
+            });
+  }
 
   /**
    * The limit.

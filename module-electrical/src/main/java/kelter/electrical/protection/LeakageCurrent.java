@@ -26,45 +26,40 @@ public final class LeakageCurrent {
 
   private static final QuantityKind MILLIAMPERE = QuantityKind.of("current", "mA");
 
-  /** The current by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "leakage-current",
-          "what flows to earth through insulation and filter, and whether a device may trip",
-          "current = sqrt((voltage/insulation)^2 + (2 pi frequency filter voltage)^2);"
-              + " share = current / device",
-          "share below 0.5: should not trip; above 1: must trip; hot and wet heaters leak more",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "insulation",
-                  "insulation resistance",
-                  QuantityKind.INSULATION_RESISTANCE,
-                  1,
-                  1e12),
-              Parameter.optional(
-                  "filter",
-                  "filter capacitance to earth",
-                  QuantityKind.CAPACITANCE,
-                  0,
-                  1e-5,
-                  "0 uF"),
-              Parameter.optional(
-                  "voltage", "voltage to earth", QuantityKind.VOLTAGE, 1, 1000, "230 V"),
-              Parameter.optional(
-                  "frequency", "frequency", QuantityKind.FREQUENCY, 1, 1000, "50 Hz"),
-              Parameter.optional(
-                  "device", "rated residual current", QuantityKind.CURRENT, 1e-3, 1, "30 mA")),
-          List.of(
-              new Output("current", "leakage current", MILLIAMPERE),
-              new Output("share", "share of the rated residual current", QuantityKind.PERCENT)),
-          List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
-          x -> {
-            double current = current(x[0], x[1], x[2], x[3]);
-            return new double[] {current, current / x[4]};
-          });
-
   private LeakageCurrent() {}
+
+  /**
+   * The current by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "leakage-current",
+        "what flows to earth through insulation and filter, and whether a device may trip",
+        "current = sqrt((voltage/insulation)^2 + (2 pi frequency filter voltage)^2);"
+            + " share = current / device",
+        "share below 0.5: should not trip; above 1: must trip; hot and wet heaters leak more",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "insulation", "insulation resistance", QuantityKind.INSULATION_RESISTANCE, 1, 1e12),
+            Parameter.optional(
+                "filter", "filter capacitance to earth", QuantityKind.CAPACITANCE, 0, 1e-5, "0 uF"),
+            Parameter.optional(
+                "voltage", "voltage to earth", QuantityKind.VOLTAGE, 1, 1000, "230 V"),
+            Parameter.optional("frequency", "frequency", QuantityKind.FREQUENCY, 1, 1000, "50 Hz"),
+            Parameter.optional(
+                "device", "rated residual current", QuantityKind.CURRENT, 1e-3, 1, "30 mA")),
+        List.of(
+            new Output("current", "leakage current", MILLIAMPERE),
+            new Output("share", "share of the rated residual current", QuantityKind.PERCENT)),
+        List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
+        x -> {
+          double current = current(x[0], x[1], x[2], x[3]);
+          return new double[] {current, current / x[4]};
+        });
+  }
 
   /**
    * The leakage current.

@@ -79,41 +79,46 @@ public final class LeakageLimit {
 
   private static final QuantityKind MILLIAMPERE = QuantityKind.of("current", "mA");
 
-  /** The limits by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "leakage-limit",
-          "what leakage current an appliance may have in the type test, and after repair",
-          "type-test by class, class I heating 0.75 mA or 0.75 mA/kW, at most 5 mA; after-repair 3.5 mA,"
-              + " heating above 3.5 kW 1 mA/kW, at most 10 mA; touch 0.5 mA",
-          "Part 2 standards may differ; class I only for after-repair; local code comes first",
-          new Source(
-              TYPE_TEST.document() + "; after repair " + AFTER_REPAIR.document(),
-              Standing.FROM_MEMORY),
-          List.of(
-              Parameter.required("power", "rated power of its heaters", QuantityKind.POWER, 0, 1e5),
-              Parameter.choice(
-                  "build",
-                  "what it is",
-                  List.of(
-                      "class-2",
-                      "class-0-or-3",
-                      "class-1-portable",
-                      "class-1-motor",
-                      "class-1-heating"),
-                  "class-1-heating")),
-          List.of(
-              new Output("type-test", "limit of the type test", MILLIAMPERE),
-              new Output(
-                  "after-repair", "limit of the protective conductor after repair", MILLIAMPERE),
-              new Output("touch", "limit of the touch current after repair", MILLIAMPERE)),
-          List.of(Cautions.LIVE_PARTS),
-          x ->
-              new double[] {
-                typeTest(Build.values()[(int) Math.round(x[1])], x[0]), afterRepair(x[0]), TOUCH
-              });
-
   private LeakageLimit() {}
+
+  /**
+   * The limits by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "leakage-limit",
+        "what leakage current an appliance may have in the type test, and after repair",
+        "type-test by class, class I heating 0.75 mA or 0.75 mA/kW, at most 5 mA; after-repair 3.5 mA,"
+            + " heating above 3.5 kW 1 mA/kW, at most 10 mA; touch 0.5 mA",
+        "Part 2 standards may differ; class I only for after-repair; local code comes first",
+        new Source(
+            TYPE_TEST.document() + "; after repair " + AFTER_REPAIR.document(),
+            Standing.FROM_MEMORY),
+        List.of(
+            Parameter.required("power", "rated power of its heaters", QuantityKind.POWER, 0, 1e5),
+            Parameter.choice(
+                "build",
+                "what it is",
+                List.of(
+                    "class-2",
+                    "class-0-or-3",
+                    "class-1-portable",
+                    "class-1-motor",
+                    "class-1-heating"),
+                "class-1-heating")),
+        List.of(
+            new Output("type-test", "limit of the type test", MILLIAMPERE),
+            new Output(
+                "after-repair", "limit of the protective conductor after repair", MILLIAMPERE),
+            new Output("touch", "limit of the touch current after repair", MILLIAMPERE)),
+        List.of(Cautions.LIVE_PARTS),
+        x ->
+            new double[] {
+              typeTest(Build.values()[(int) Math.round(x[1])], x[0]), afterRepair(x[0]), TOUCH
+            });
+  }
 
   /**
    * The limit of the touch current after repair.

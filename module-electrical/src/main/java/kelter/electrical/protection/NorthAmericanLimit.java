@@ -55,34 +55,39 @@ public final class NorthAmericanLimit {
 
   private static final QuantityKind MILLIAMPERE = QuantityKind.of("current", "mA");
 
-  /** The limits by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "north-american-limit",
-          "what leakage current and grounding resistance North American standards allow",
-          "leakage 0.5 mA for two-wire and for portable, 0.75 mA for stationary grounded appliances;"
-              + " grounding 0.1 ohm",
-          "type tests of appliances with a cord; product standards may differ; local code comes"
-              + " first",
-          new Source(
-              LEAKAGE_SOURCE.document() + "; grounding " + BONDING_SOURCE.document(),
-              Standing.SECOND_HAND),
-          List.of(
-              Parameter.choice(
-                  "build",
-                  "how it is connected",
-                  List.of("two-wire", "grounded-portable", "grounded-stationary"),
-                  "grounded-stationary")),
-          List.of(
-              new Output("leakage", "greatest leakage current", MILLIAMPERE),
-              new Output(
-                  "grounding",
-                  "greatest resistance of the grounding path of a grounded appliance",
-                  QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> new double[] {leakage(Build.values()[(int) Math.round(x[0])]), bonding()});
-
   private NorthAmericanLimit() {}
+
+  /**
+   * The limits by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "north-american-limit",
+        "what leakage current and grounding resistance North American standards allow",
+        "leakage 0.5 mA for two-wire and for portable, 0.75 mA for stationary grounded appliances;"
+            + " grounding 0.1 ohm",
+        "type tests of appliances with a cord; product standards may differ; local code comes"
+            + " first",
+        new Source(
+            LEAKAGE_SOURCE.document() + "; grounding " + BONDING_SOURCE.document(),
+            Standing.SECOND_HAND),
+        List.of(
+            Parameter.choice(
+                "build",
+                "how it is connected",
+                List.of("two-wire", "grounded-portable", "grounded-stationary"),
+                "grounded-stationary")),
+        List.of(
+            new Output("leakage", "greatest leakage current", MILLIAMPERE),
+            new Output(
+                "grounding",
+                "greatest resistance of the grounding path of a grounded appliance",
+                QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> new double[] {leakage(Build.values()[(int) Math.round(x[0])]), bonding()});
+  }
 
   /**
    * The limit of the leakage current.

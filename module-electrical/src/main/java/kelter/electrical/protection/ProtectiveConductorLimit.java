@@ -41,28 +41,33 @@ public final class ProtectiveConductorLimit {
   /** Greatest section for which the rule is made, m². EN 50678, from memory. */
   private static final double LARGEST_SECTION = 1.5e-6;
 
-  /** The limit by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "protective-conductor-limit",
-          "what the protective conductor of an appliance may have at most after repair",
-          "limit = 0.3 ohm + 0.1 ohm for each full 7.5 m that length exceeds 5 m, at most 1 ohm",
-          "cords up to 1.5 mm2; larger sections are refused; local code comes first",
-          SOURCE,
-          List.of(
-              Parameter.required("length", "length of the cord", QuantityKind.HEAD, 0.1, 200),
-              Parameter.optional(
-                  "section",
-                  "section of its conductors",
-                  QuantityKind.AREA,
-                  0.1e-6,
-                  1.5e-6,
-                  "1.5 mm2")),
-          List.of(new Output("limit", "greatest resistance", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> new double[] {limit(x[0], x[1])});
-
   private ProtectiveConductorLimit() {}
+
+  /**
+   * The limit by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "protective-conductor-limit",
+        "what the protective conductor of an appliance may have at most after repair",
+        "limit = 0.3 ohm + 0.1 ohm for each full 7.5 m that length exceeds 5 m, at most 1 ohm",
+        "cords up to 1.5 mm2; larger sections are refused; local code comes first",
+        SOURCE,
+        List.of(
+            Parameter.required("length", "length of the cord", QuantityKind.HEAD, 0.1, 200),
+            Parameter.optional(
+                "section",
+                "section of its conductors",
+                QuantityKind.AREA,
+                0.1e-6,
+                1.5e-6,
+                "1.5 mm2")),
+        List.of(new Output("limit", "greatest resistance", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> new double[] {limit(x[0], x[1])});
+  }
 
   /**
    * The limit.

@@ -29,22 +29,27 @@ public record BetaThermistor(double r25, double beta) {
 
   private static final QuantityKind KELVIN = QuantityKind.of("thermistor constant", "K");
 
-  /** Resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "thermistor-resistance",
-          "what a thermistor should measure at a temperature, by R25 and beta",
-          "resistance = r25 exp(beta (1/temperature - 1/298.15 K)), temperature in K",
-          "within about 1 K near the temperatures between which beta was determined",
-          SOURCE,
-          List.of(
-              Parameter.required("r25", "resistance at 25 °C", QuantityKind.RESISTANCE, 1, 1e8),
-              Parameter.required("beta", "constant beta", KELVIN, 500, 10000),
-              Parameter.required(
-                  "temperature", "temperature", QuantityKind.TEMPERATURE, 223.15, 573.15)),
-          List.of(new Output("resistance", "resistance", QuantityKind.RESISTANCE)),
-          List.of(),
-          x -> new double[] {new BetaThermistor(x[0], x[1]).resistance(x[2])});
+  /**
+   * Resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "thermistor-resistance",
+        "what a thermistor should measure at a temperature, by R25 and beta",
+        "resistance = r25 exp(beta (1/temperature - 1/298.15 K)), temperature in K",
+        "within about 1 K near the temperatures between which beta was determined",
+        SOURCE,
+        List.of(
+            Parameter.required("r25", "resistance at 25 °C", QuantityKind.RESISTANCE, 1, 1e8),
+            Parameter.required("beta", "constant beta", KELVIN, 500, 10000),
+            Parameter.required(
+                "temperature", "temperature", QuantityKind.TEMPERATURE, 223.15, 573.15)),
+        List.of(new Output("resistance", "resistance", QuantityKind.RESISTANCE)),
+        List.of(),
+        x -> new double[] {new BetaThermistor(x[0], x[1]).resistance(x[2])});
+  }
 
   /**
    * Checks the figures.

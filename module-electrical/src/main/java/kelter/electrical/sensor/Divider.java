@@ -22,25 +22,30 @@ public final class Divider {
   public static final Source SOURCE =
       Source.published("Ohm's law (1827) and Kirchhoff's laws (1845)");
 
-  /** The resistance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "sensor-from-voltage",
-          "what resistance a sensor has by the voltage at it",
-          "resistance = series voltage / (supply - voltage)",
-          "the control's input draws no current; extra-low voltage only",
-          SOURCE,
-          List.of(
-              Parameter.required("voltage", "voltage at the sensor", QuantityKind.VOLTAGE, 0, 50),
-              Parameter.required(
-                  "series", "resistor to the upper line", QuantityKind.RESISTANCE, 1, 1e7),
-              Parameter.optional(
-                  "supply", "voltage of the upper line", QuantityKind.VOLTAGE, 0.5, 50, "5 V")),
-          List.of(new Output("resistance", "resistance of the sensor", QuantityKind.RESISTANCE)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> new double[] {resistance(x[0], x[1], x[2])});
-
   private Divider() {}
+
+  /**
+   * The resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "sensor-from-voltage",
+        "what resistance a sensor has by the voltage at it",
+        "resistance = series voltage / (supply - voltage)",
+        "the control's input draws no current; extra-low voltage only",
+        SOURCE,
+        List.of(
+            Parameter.required("voltage", "voltage at the sensor", QuantityKind.VOLTAGE, 0, 50),
+            Parameter.required(
+                "series", "resistor to the upper line", QuantityKind.RESISTANCE, 1, 1e7),
+            Parameter.optional(
+                "supply", "voltage of the upper line", QuantityKind.VOLTAGE, 0.5, 50, "5 V")),
+        List.of(new Output("resistance", "resistance of the sensor", QuantityKind.RESISTANCE)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> new double[] {resistance(x[0], x[1], x[2])});
+  }
 
   /**
    * The resistance of the sensor.

@@ -36,48 +36,57 @@ public final class PlatinumThermometer {
   private static final double COLDEST = -200;
   private static final double HOTTEST = 850;
 
-  /** Resistance by name. */
-  public static final Calculation RESISTANCE =
-      new Calculation(
-          "platinum-resistance",
-          "what a platinum thermometer should measure at a temperature",
-          "resistance = r0 (1 + A t + B t^2 + C (t - 100) t^3), last term below 0 °C only",
-          "-200 °C to 850 °C; others are refused",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "temperature",
-                  "temperature",
-                  QuantityKind.TEMPERATURE,
-                  KELVIN + COLDEST,
-                  KELVIN + HOTTEST),
-              Parameter.optional(
-                  "r0", "resistance at 0 °C", QuantityKind.RESISTANCE, 1, 1e4, "100 Ohm")),
-          List.of(
-              new Output("resistance", "resistance", QuantityKind.RESISTANCE),
-              new Output("class-a", "tolerance of class A", QuantityKind.TEMPERATURE_DIFFERENCE),
-              new Output("class-b", "tolerance of class B", QuantityKind.TEMPERATURE_DIFFERENCE)),
-          List.of(),
-          x -> new double[] {resistance(x[1], x[0]), toleranceA(x[0]), toleranceB(x[0])});
-
-  /** Temperature by name. */
-  public static final Calculation TEMPERATURE =
-      new Calculation(
-          "platinum-temperature",
-          "what temperature a platinum thermometer reads",
-          "the temperature at which r0 (1 + A t + B t^2 + C (t - 100) t^3) is the resistance",
-          "-200 °C to 850 °C; others are refused",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "resistance", "resistance read", QuantityKind.RESISTANCE, 0.1, 1e5),
-              Parameter.optional(
-                  "r0", "resistance at 0 °C", QuantityKind.RESISTANCE, 1, 1e4, "100 Ohm")),
-          List.of(new Output("temperature", "temperature", QuantityKind.TEMPERATURE)),
-          List.of(),
-          x -> new double[] {temperature(x[1], x[0])});
-
   private PlatinumThermometer() {}
+
+  /**
+   * Resistance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation resistanceCalculation() {
+    return new Calculation(
+        "platinum-resistance",
+        "what a platinum thermometer should measure at a temperature",
+        "resistance = r0 (1 + A t + B t^2 + C (t - 100) t^3), last term below 0 °C only",
+        "-200 °C to 850 °C; others are refused",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "temperature",
+                "temperature",
+                QuantityKind.TEMPERATURE,
+                KELVIN + COLDEST,
+                KELVIN + HOTTEST),
+            Parameter.optional(
+                "r0", "resistance at 0 °C", QuantityKind.RESISTANCE, 1, 1e4, "100 Ohm")),
+        List.of(
+            new Output("resistance", "resistance", QuantityKind.RESISTANCE),
+            new Output("class-a", "tolerance of class A", QuantityKind.TEMPERATURE_DIFFERENCE),
+            new Output("class-b", "tolerance of class B", QuantityKind.TEMPERATURE_DIFFERENCE)),
+        List.of(),
+        x -> new double[] {resistance(x[1], x[0]), toleranceA(x[0]), toleranceB(x[0])});
+  }
+
+  /**
+   * Temperature by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation temperatureCalculation() {
+    return new Calculation(
+        "platinum-temperature",
+        "what temperature a platinum thermometer reads",
+        "the temperature at which r0 (1 + A t + B t^2 + C (t - 100) t^3) is the resistance",
+        "-200 °C to 850 °C; others are refused",
+        SOURCE,
+        List.of(
+            Parameter.required("resistance", "resistance read", QuantityKind.RESISTANCE, 0.1, 1e5),
+            Parameter.optional(
+                "r0", "resistance at 0 °C", QuantityKind.RESISTANCE, 1, 1e4, "100 Ohm")),
+        List.of(new Output("temperature", "temperature", QuantityKind.TEMPERATURE)),
+        List.of(),
+        x -> new double[] {temperature(x[1], x[0])});
+  }
 
   /**
    * The resistance at a temperature.

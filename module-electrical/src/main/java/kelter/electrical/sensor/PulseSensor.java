@@ -23,39 +23,49 @@ public final class PulseSensor {
 
   private static final QuantityKind PER_LITRE = QuantityKind.of("pulses per volume", "1/L");
 
-  /** Speed by name. */
-  public static final Calculation SPEED =
-      new Calculation(
-          "tacho-speed",
-          "what speed a tacho coil tells",
-          "speed = frequency / pulses",
-          "from the least speed at which every pulse is counted",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "frequency", "frequency of the pulses", QuantityKind.FREQUENCY, 0, 1e5),
-              Parameter.required("pulses", "pulses for each turn", QuantityKind.RATIO, 0.5, 1000)),
-          List.of(new Output("speed", "speed", QuantityKind.ROTATIONAL_SPEED)),
-          List.of(),
-          x -> new double[] {rate(x[0], x[1])});
-
-  /** Flow by name. */
-  public static final Calculation FLOW =
-      new Calculation(
-          "flow-sensor",
-          "what flow a sensor with a turbine tells",
-          "flow = frequency / pulses",
-          "from the least flow at which every pulse is counted",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "frequency", "frequency of the pulses", QuantityKind.FREQUENCY, 0, 1e5),
-              Parameter.required("pulses", "pulses for each litre", PER_LITRE, 1e3, 1e8)),
-          List.of(new Output("flow", "flow rate", QuantityKind.FLOW)),
-          List.of(),
-          x -> new double[] {rate(x[0], x[1])});
-
   private PulseSensor() {}
+
+  /**
+   * Speed by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation speedCalculation() {
+    return new Calculation(
+        "tacho-speed",
+        "what speed a tacho coil tells",
+        "speed = frequency / pulses",
+        "from the least speed at which every pulse is counted",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "frequency", "frequency of the pulses", QuantityKind.FREQUENCY, 0, 1e5),
+            Parameter.required("pulses", "pulses for each turn", QuantityKind.RATIO, 0.5, 1000)),
+        List.of(new Output("speed", "speed", QuantityKind.ROTATIONAL_SPEED)),
+        List.of(),
+        x -> new double[] {rate(x[0], x[1])});
+  }
+
+  /**
+   * Flow by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation flowCalculation() {
+    return new Calculation(
+        "flow-sensor",
+        "what flow a sensor with a turbine tells",
+        "flow = frequency / pulses",
+        "from the least flow at which every pulse is counted",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "frequency", "frequency of the pulses", QuantityKind.FREQUENCY, 0, 1e5),
+            Parameter.required("pulses", "pulses for each litre", PER_LITRE, 1e3, 1e8)),
+        List.of(new Output("flow", "flow rate", QuantityKind.FLOW)),
+        List.of(),
+        x -> new double[] {rate(x[0], x[1])});
+  }
 
   /**
    * What is counted.

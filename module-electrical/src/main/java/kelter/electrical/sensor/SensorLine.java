@@ -24,35 +24,40 @@ public final class SensorLine {
 
   private static final double BEYOND = 0.1;
 
-  /** The share of the range by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "sensor-line",
-          "what share of its range a sensor with a voltage output tells",
-          "share = (voltage - at-zero) / (at-full - at-zero)",
-          "the range and a tenth beyond; farther out the reading shows a fault",
-          SOURCE,
-          List.of(
-              Parameter.required("voltage", "voltage read", QuantityKind.VOLTAGE, 0, 50),
-              Parameter.optional(
-                  "at-zero",
-                  "voltage at the start of the range",
-                  QuantityKind.VOLTAGE,
-                  0,
-                  50,
-                  "0.5 V"),
-              Parameter.optional(
-                  "at-full",
-                  "voltage at the end of the range",
-                  QuantityKind.VOLTAGE,
-                  0,
-                  50,
-                  "4.5 V")),
-          List.of(new Output("share", "share of the range", QuantityKind.PERCENT)),
-          List.of(),
-          x -> new double[] {share(x[0], x[1], x[2])});
-
   private SensorLine() {}
+
+  /**
+   * The share of the range by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "sensor-line",
+        "what share of its range a sensor with a voltage output tells",
+        "share = (voltage - at-zero) / (at-full - at-zero)",
+        "the range and a tenth beyond; farther out the reading shows a fault",
+        SOURCE,
+        List.of(
+            Parameter.required("voltage", "voltage read", QuantityKind.VOLTAGE, 0, 50),
+            Parameter.optional(
+                "at-zero",
+                "voltage at the start of the range",
+                QuantityKind.VOLTAGE,
+                0,
+                50,
+                "0.5 V"),
+            Parameter.optional(
+                "at-full",
+                "voltage at the end of the range",
+                QuantityKind.VOLTAGE,
+                0,
+                50,
+                "4.5 V")),
+        List.of(new Output("share", "share of the range", QuantityKind.PERCENT)),
+        List.of(),
+        x -> new double[] {share(x[0], x[1], x[2])});
+  }
 
   /**
    * The share of the range.

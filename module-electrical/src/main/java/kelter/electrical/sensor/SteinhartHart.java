@@ -29,25 +29,30 @@ public record SteinhartHart(double a, double b, double c) {
   private static final double COLDEST = 223.15;
   private static final double HOTTEST = 573.15;
 
-  /** The temperature of a resistance by name, coefficients from three points. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "thermistor-temperature",
-          "what temperature a thermistor reads by three points of its table",
-          "1/T = A + B ln(resistance) + C ln(resistance)^3, A, B and C through the three points",
-          "between the outer points; outside the error grows quickly",
-          SOURCE,
-          List.of(
-              Parameter.required("resistance", "resistance read", QuantityKind.RESISTANCE, 1, 1e8),
-              Parameter.required("r1", "resistance at t1", QuantityKind.RESISTANCE, 1, 1e8),
-              Parameter.required("t1", "first temperature", CELSIUS, COLDEST, HOTTEST),
-              Parameter.required("r2", "resistance at t2", QuantityKind.RESISTANCE, 1, 1e8),
-              Parameter.required("t2", "second temperature", CELSIUS, COLDEST, HOTTEST),
-              Parameter.required("r3", "resistance at t3", QuantityKind.RESISTANCE, 1, 1e8),
-              Parameter.required("t3", "third temperature", CELSIUS, COLDEST, HOTTEST)),
-          List.of(new Output("temperature", "temperature", CELSIUS)),
-          List.of(),
-          x -> new double[] {through(x[1], x[2], x[3], x[4], x[5], x[6]).temperature(x[0])});
+  /**
+   * The temperature of a resistance by name, coefficients from three points.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "thermistor-temperature",
+        "what temperature a thermistor reads by three points of its table",
+        "1/T = A + B ln(resistance) + C ln(resistance)^3, A, B and C through the three points",
+        "between the outer points; outside the error grows quickly",
+        SOURCE,
+        List.of(
+            Parameter.required("resistance", "resistance read", QuantityKind.RESISTANCE, 1, 1e8),
+            Parameter.required("r1", "resistance at t1", QuantityKind.RESISTANCE, 1, 1e8),
+            Parameter.required("t1", "first temperature", CELSIUS, COLDEST, HOTTEST),
+            Parameter.required("r2", "resistance at t2", QuantityKind.RESISTANCE, 1, 1e8),
+            Parameter.required("t2", "second temperature", CELSIUS, COLDEST, HOTTEST),
+            Parameter.required("r3", "resistance at t3", QuantityKind.RESISTANCE, 1, 1e8),
+            Parameter.required("t3", "third temperature", CELSIUS, COLDEST, HOTTEST)),
+        List.of(new Output("temperature", "temperature", CELSIUS)),
+        List.of(),
+        x -> new double[] {through(x[1], x[2], x[3], x[4], x[5], x[6]).temperature(x[0])});
+  }
 
   /**
    * Checks that the resistance falls with temperature.

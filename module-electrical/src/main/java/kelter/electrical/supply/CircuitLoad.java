@@ -22,30 +22,35 @@ public final class CircuitLoad {
   public static final Source SOURCE =
       Source.fromMemory("power in a circuit; continuous load of 80 % in NFPA 70:2023, 210.20");
 
-  /** The share by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "circuit-load",
-          "how much of its circuit's protective device an appliance takes",
-          "current = power / (voltage factor); share = current / device",
-          "information only: the circuit is judged by a licensed electrician",
-          SOURCE,
-          List.of(
-              Parameter.required("power", "power of the appliance", QuantityKind.POWER, 0.1, 1e5),
-              Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.optional(
-                  "device", "rated current of the device", QuantityKind.CURRENT, 0.1, 1000, "16 A"),
-              Parameter.optional("factor", "power factor", QuantityKind.RATIO, 0.05, 1, "1")),
-          List.of(
-              new Output("current", "current of the appliance", QuantityKind.CURRENT),
-              new Output("share", "share of the device", QuantityKind.PERCENT)),
-          List.of(Cautions.FIXED_WIRING),
-          x -> {
-            double current = current(x[0], x[1], x[3]);
-            return new double[] {current, current / Require.positive("rated current", x[2], "A")};
-          });
-
   private CircuitLoad() {}
+
+  /**
+   * The share by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "circuit-load",
+        "how much of its circuit's protective device an appliance takes",
+        "current = power / (voltage factor); share = current / device",
+        "information only: the circuit is judged by a licensed electrician",
+        SOURCE,
+        List.of(
+            Parameter.required("power", "power of the appliance", QuantityKind.POWER, 0.1, 1e5),
+            Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.optional(
+                "device", "rated current of the device", QuantityKind.CURRENT, 0.1, 1000, "16 A"),
+            Parameter.optional("factor", "power factor", QuantityKind.RATIO, 0.05, 1, "1")),
+        List.of(
+            new Output("current", "current of the appliance", QuantityKind.CURRENT),
+            new Output("share", "share of the device", QuantityKind.PERCENT)),
+        List.of(Cautions.FIXED_WIRING),
+        x -> {
+          double current = current(x[0], x[1], x[3]);
+          return new double[] {current, current / Require.positive("rated current", x[2], "A")};
+        });
+  }
 
   /**
    * The current of an appliance on one phase.

@@ -23,43 +23,52 @@ public final class SourceImpedance {
   /** Where the formula comes from. */
   public static final Source SOURCE = Source.published("Ohm's law (1827) and Joule's law (1841)");
 
-  /** The impedance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "source-impedance",
-          "how weak a supply is by its voltage with and without load",
-          "impedance = (idle - loaded) / current; heat = (idle - loaded) current",
-          "resistive load, both voltages read within seconds",
-          SOURCE,
-          List.of(
-              Parameter.required("idle", "voltage without load", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.required("loaded", "voltage with load", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.required("current", "current of the load", QuantityKind.CURRENT, 0.1, 100)),
-          List.of(
-              new Output("impedance", "impedance of supply and joints", QuantityKind.RESISTANCE),
-              new Output("heat", "heat in supply and joints", QuantityKind.POWER)),
-          List.of(Cautions.LIVE_PARTS, Cautions.FIXED_WIRING),
-          x -> new double[] {impedance(x[0], x[1], x[2]), (x[0] - x[1]) * x[2]});
-
-  /** The resistance of a joint by name. */
-  public static final Calculation JOINT =
-      new Calculation(
-          "joint-heat",
-          "what resistance a joint or contact has by the voltage across it, and its heat",
-          "resistance = drop / current; heat = drop current",
-          "the voltage across the joint alone, under load",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "drop", "voltage across the joint", QuantityKind.VOLTAGE, 1e-4, 100),
-              Parameter.required("current", "current through it", QuantityKind.CURRENT, 0.01, 100)),
-          List.of(
-              new Output("resistance", "resistance of the joint", QuantityKind.RESISTANCE),
-              new Output("heat", "heat in the joint", QuantityKind.POWER)),
-          List.of(Cautions.LIVE_PARTS, Cautions.FIXED_WIRING),
-          x -> new double[] {impedance(x[0], 0, x[1]), x[0] * x[1]});
-
   private SourceImpedance() {}
+
+  /**
+   * The impedance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "source-impedance",
+        "how weak a supply is by its voltage with and without load",
+        "impedance = (idle - loaded) / current; heat = (idle - loaded) current",
+        "resistive load, both voltages read within seconds",
+        SOURCE,
+        List.of(
+            Parameter.required("idle", "voltage without load", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.required("loaded", "voltage with load", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.required("current", "current of the load", QuantityKind.CURRENT, 0.1, 100)),
+        List.of(
+            new Output("impedance", "impedance of supply and joints", QuantityKind.RESISTANCE),
+            new Output("heat", "heat in supply and joints", QuantityKind.POWER)),
+        List.of(Cautions.LIVE_PARTS, Cautions.FIXED_WIRING),
+        x -> new double[] {impedance(x[0], x[1], x[2]), (x[0] - x[1]) * x[2]});
+  }
+
+  /**
+   * The resistance of a joint by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation jointCalculation() {
+    return new Calculation(
+        "joint-heat",
+        "what resistance a joint or contact has by the voltage across it, and its heat",
+        "resistance = drop / current; heat = drop current",
+        "the voltage across the joint alone, under load",
+        SOURCE,
+        List.of(
+            Parameter.required("drop", "voltage across the joint", QuantityKind.VOLTAGE, 1e-4, 100),
+            Parameter.required("current", "current through it", QuantityKind.CURRENT, 0.01, 100)),
+        List.of(
+            new Output("resistance", "resistance of the joint", QuantityKind.RESISTANCE),
+            new Output("heat", "heat in the joint", QuantityKind.POWER)),
+        List.of(Cautions.LIVE_PARTS, Cautions.FIXED_WIRING),
+        x -> new double[] {impedance(x[0], 0, x[1]), x[0] * x[1]});
+  }
 
   /**
    * The impedance of what lies between two voltages.

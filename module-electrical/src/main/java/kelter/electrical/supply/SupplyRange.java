@@ -67,34 +67,39 @@ public final class SupplyRange {
     }
   }
 
-  /** The range by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "supply-range",
-          "between which voltages a supply may lie",
-          "voltage-low, voltage-high = limits of the range",
-          "EN 50160: 230 V, means over ten minutes; ANSI C84.1: 120 V",
-          new Source("EN 50160 (second-hand); ANSI C84.1-2020, Table 1", Standing.FROM_MEMORY),
-          List.of(
-              Parameter.choice(
-                  "range",
-                  "which range",
-                  List.of(
-                      "en-50160-week",
-                      "en-50160-always",
-                      "ansi-service-a",
-                      "ansi-service-b",
-                      "ansi-utilization-a",
-                      "ansi-utilization-b"),
-                  "en-50160-week")),
-          List.of(
-              new Output("voltage-low", "least voltage", QuantityKind.VOLTAGE),
-              new Output("voltage-high", "greatest voltage", QuantityKind.VOLTAGE)),
-          List.of(Cautions.FIXED_WIRING),
-          x -> {
-            Limits limits = Range.values()[(int) Math.round(x[0])].limits();
-            return new double[] {limits.low(), limits.high()};
-          });
-
   private SupplyRange() {}
+
+  /**
+   * The range by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "supply-range",
+        "between which voltages a supply may lie",
+        "voltage-low, voltage-high = limits of the range",
+        "EN 50160: 230 V, means over ten minutes; ANSI C84.1: 120 V",
+        new Source("EN 50160 (second-hand); ANSI C84.1-2020, Table 1", Standing.FROM_MEMORY),
+        List.of(
+            Parameter.choice(
+                "range",
+                "which range",
+                List.of(
+                    "en-50160-week",
+                    "en-50160-always",
+                    "ansi-service-a",
+                    "ansi-service-b",
+                    "ansi-utilization-a",
+                    "ansi-utilization-b"),
+                "en-50160-week")),
+        List.of(
+            new Output("voltage-low", "least voltage", QuantityKind.VOLTAGE),
+            new Output("voltage-high", "greatest voltage", QuantityKind.VOLTAGE)),
+        List.of(Cautions.FIXED_WIRING),
+        x -> {
+          Limits limits = Range.values()[(int) Math.round(x[0])].limits();
+          return new double[] {limits.low(), limits.high()};
+        });
+  }
 }

@@ -24,35 +24,40 @@ public final class CoilImpedance {
   public static final Source SOURCE =
       Source.published("alternating-current circuit theory; worked in JCGM 100:2008, H.2");
 
-  /** The impedance by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "coil-impedance",
-          "what a coil opposes to alternating current, and how much of it is resistance",
-          "impedance = voltage / current; reactance = sqrt(impedance^2 - resistance^2);"
-              + " power-factor = resistance / impedance",
-          "losses in the iron count as resistance; a resistance above the impedance is refused",
-          SOURCE,
-          List.of(
-              Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.01, 1000),
-              Parameter.required("current", "current", QuantityKind.CURRENT, 1e-4, 100),
-              Parameter.required(
-                  "resistance",
-                  "resistance with direct current",
-                  QuantityKind.RESISTANCE,
-                  1e-3,
-                  1e6)),
-          List.of(
-              new Output("impedance", "impedance", QuantityKind.RESISTANCE),
-              new Output("reactance", "reactance", QuantityKind.RESISTANCE),
-              new Output("power-factor", "power factor", QuantityKind.RATIO)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> {
-            double impedance = impedance(x[0], x[1]);
-            return new double[] {impedance, reactance(impedance, x[2]), x[2] / impedance};
-          });
-
   private CoilImpedance() {}
+
+  /**
+   * The impedance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "coil-impedance",
+        "what a coil opposes to alternating current, and how much of it is resistance",
+        "impedance = voltage / current; reactance = sqrt(impedance^2 - resistance^2);"
+            + " power-factor = resistance / impedance",
+        "losses in the iron count as resistance; a resistance above the impedance is refused",
+        SOURCE,
+        List.of(
+            Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.01, 1000),
+            Parameter.required("current", "current", QuantityKind.CURRENT, 1e-4, 100),
+            Parameter.required(
+                "resistance",
+                "resistance with direct current",
+                QuantityKind.RESISTANCE,
+                1e-3,
+                1e6)),
+        List.of(
+            new Output("impedance", "impedance", QuantityKind.RESISTANCE),
+            new Output("reactance", "reactance", QuantityKind.RESISTANCE),
+            new Output("power-factor", "power factor", QuantityKind.RATIO)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> {
+          double impedance = impedance(x[0], x[1]);
+          return new double[] {impedance, reactance(impedance, x[2]), x[2] / impedance};
+        });
+  }
 
   /**
    * The impedance.

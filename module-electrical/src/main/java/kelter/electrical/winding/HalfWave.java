@@ -22,24 +22,29 @@ public final class HalfWave {
   public static final Source SOURCE =
       Source.fromMemory("mean and effective value of a half sine, handbooks of electronics");
 
-  /** The voltages by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "half-wave",
-          "what a meter should show behind a single diode",
-          "mean = sqrt(2)/pi * voltage; effective = voltage / sqrt(2)",
-          "sine supply, resistive load, an ideal diode",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "voltage", "effective voltage before the diode", QuantityKind.VOLTAGE, 1, 1000)),
-          List.of(
-              new Output("mean", "mean voltage", QuantityKind.VOLTAGE),
-              new Output("effective", "effective voltage", QuantityKind.VOLTAGE)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> new double[] {mean(x[0]), x[0] / Math.sqrt(2)});
-
   private HalfWave() {}
+
+  /**
+   * The voltages by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "half-wave",
+        "what a meter should show behind a single diode",
+        "mean = sqrt(2)/pi * voltage; effective = voltage / sqrt(2)",
+        "sine supply, resistive load, an ideal diode",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "voltage", "effective voltage before the diode", QuantityKind.VOLTAGE, 1, 1000)),
+        List.of(
+            new Output("mean", "mean voltage", QuantityKind.VOLTAGE),
+            new Output("effective", "effective voltage", QuantityKind.VOLTAGE)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> new double[] {mean(x[0]), x[0] / Math.sqrt(2)});
+  }
 
   /**
    * The mean voltage.

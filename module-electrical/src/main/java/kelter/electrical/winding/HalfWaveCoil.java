@@ -41,49 +41,49 @@ public record HalfWaveCoil(double mean, double effective, double conduction) {
   /** Halvings that narrow half a period down to the last binary digit. */
   private static final int HALVINGS = 60;
 
-  /** The currents by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "half-wave-coil",
-          "what a coil behind a single diode draws",
-          "mean = sqrt(2) voltage (1 - cos beta) / (2 pi resistance), the current ending at beta:"
-              + " sin(beta - phi) + sin(phi) exp(-beta / tan phi) = 0, tan phi = 2 pi frequency"
-              + " inductance / resistance; with free-wheeling mean = sqrt(2) voltage / (pi"
-              + " resistance)",
-          "ideal diodes, steady state, constant inductance; a moving plunger changes it",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "voltage", "effective voltage before the diode", QuantityKind.VOLTAGE, 0.1, 1000),
-              Parameter.required(
-                  "resistance",
-                  "resistance with direct current",
-                  QuantityKind.RESISTANCE,
-                  1e-2,
-                  1e6),
-              Parameter.required("inductance", "inductance of the coil", INDUCTANCE, 0, 1e3),
-              Parameter.optional(
-                  "frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz"),
-              Parameter.choice(
-                  "free-wheeling",
-                  "whether a second diode lies across the coil",
-                  List.of("no", "yes"),
-                  "no")),
-          List.of(
-              new Output("mean", "mean current", MILLIAMPERE),
-              new Output("effective", "effective current", MILLIAMPERE),
-              new Output("heat", "heat in the wire", QuantityKind.POWER),
-              new Output("conduction", "share of the period with current", QuantityKind.PERCENT)),
-          List.of(Cautions.LIVE_PARTS, Cautions.HOT_PART),
-          x -> {
-            HalfWaveCoil coil =
-                Math.round(x[4]) == 1
-                    ? withFreeWheeling(x[0], x[1], x[2], x[3])
-                    : of(x[0], x[1], x[2], x[3]);
-            return new double[] {
-              coil.mean, coil.effective, coil.effective * coil.effective * x[1], coil.conduction
-            };
-          });
+  /**
+   * The currents by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "half-wave-coil",
+        "what a coil behind a single diode draws",
+        "mean = sqrt(2) voltage (1 - cos beta) / (2 pi resistance), the current ending at beta:"
+            + " sin(beta - phi) + sin(phi) exp(-beta / tan phi) = 0, tan phi = 2 pi frequency"
+            + " inductance / resistance; with free-wheeling mean = sqrt(2) voltage / (pi"
+            + " resistance)",
+        "ideal diodes, steady state, constant inductance; a moving plunger changes it",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "voltage", "effective voltage before the diode", QuantityKind.VOLTAGE, 0.1, 1000),
+            Parameter.required(
+                "resistance", "resistance with direct current", QuantityKind.RESISTANCE, 1e-2, 1e6),
+            Parameter.required("inductance", "inductance of the coil", INDUCTANCE, 0, 1e3),
+            Parameter.optional("frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz"),
+            Parameter.choice(
+                "free-wheeling",
+                "whether a second diode lies across the coil",
+                List.of("no", "yes"),
+                "no")),
+        List.of(
+            new Output("mean", "mean current", MILLIAMPERE),
+            new Output("effective", "effective current", MILLIAMPERE),
+            new Output("heat", "heat in the wire", QuantityKind.POWER),
+            new Output("conduction", "share of the period with current", QuantityKind.PERCENT)),
+        List.of(Cautions.LIVE_PARTS, Cautions.HOT_PART),
+        x -> {
+          HalfWaveCoil coil =
+              Math.round(x[4]) == 1
+                  ? withFreeWheeling(x[0], x[1], x[2], x[3])
+                  : of(x[0], x[1], x[2], x[3]);
+          return new double[] {
+            coil.mean, coil.effective, coil.effective * coil.effective * x[1], coil.conduction
+          };
+        });
+  }
 
   /**
    * The currents of a coil behind one diode and nothing else.

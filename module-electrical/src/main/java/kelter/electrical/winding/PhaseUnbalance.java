@@ -36,44 +36,54 @@ public final class PhaseUnbalance {
   private static final String RANGE =
       "derating within 0.02; above 5 % a motor should not run, and its share is 0";
 
-  /** Unbalance of voltages by name. */
-  public static final Calculation VOLTAGES =
-      new Calculation(
-          "voltage-unbalance",
-          "how unequal three line voltages are, and how much load a motor then bears",
-          "unbalance = 100 % * greatest deviation from the mean / mean; derating off the curve",
-          RANGE,
-          SOURCE,
-          List.of(
-              Parameter.required("v1", "first line voltage", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.required("v2", "second line voltage", QuantityKind.VOLTAGE, 1, 1000),
-              Parameter.required("v3", "third line voltage", QuantityKind.VOLTAGE, 1, 1000)),
-          List.of(
-              new Output("unbalance", "unbalance", QuantityKind.PERCENT),
-              new Output("derating", "share of the rated load", QuantityKind.RATIO)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> {
-            double unbalance = unbalance(x[0], x[1], x[2]);
-            return new double[] {unbalance, unbalance > MOST ? 0 : derating(unbalance)};
-          });
-
-  /** Balance of windings by name. */
-  public static final Calculation WINDINGS =
-      new Calculation(
-          "winding-balance",
-          "how unequal the three resistances of a winding are",
-          "unbalance = 100 % * greatest deviation from the mean / mean",
-          "all three at one temperature; 2 % to 5 % is usual (common practice, no source)",
-          Source.commonPractice("measure of NEMA MG-1, 12.45, applied to resistances"),
-          List.of(
-              Parameter.required("r1", "first resistance", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.required("r2", "second resistance", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.required("r3", "third resistance", QuantityKind.RESISTANCE, 1e-3, 1e6)),
-          List.of(new Output("unbalance", "unbalance", QuantityKind.PERCENT)),
-          List.of(Caution.UNPLUG),
-          x -> new double[] {unbalance(x[0], x[1], x[2])});
-
   private PhaseUnbalance() {}
+
+  /**
+   * Unbalance of voltages by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation voltagesCalculation() {
+    return new Calculation(
+        "voltage-unbalance",
+        "how unequal three line voltages are, and how much load a motor then bears",
+        "unbalance = 100 % * greatest deviation from the mean / mean; derating off the curve",
+        RANGE,
+        SOURCE,
+        List.of(
+            Parameter.required("v1", "first line voltage", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.required("v2", "second line voltage", QuantityKind.VOLTAGE, 1, 1000),
+            Parameter.required("v3", "third line voltage", QuantityKind.VOLTAGE, 1, 1000)),
+        List.of(
+            new Output("unbalance", "unbalance", QuantityKind.PERCENT),
+            new Output("derating", "share of the rated load", QuantityKind.RATIO)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> {
+          double unbalance = unbalance(x[0], x[1], x[2]);
+          return new double[] {unbalance, unbalance > MOST ? 0 : derating(unbalance)};
+        });
+  }
+
+  /**
+   * Balance of windings by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation windingsCalculation() {
+    return new Calculation(
+        "winding-balance",
+        "how unequal the three resistances of a winding are",
+        "unbalance = 100 % * greatest deviation from the mean / mean",
+        "all three at one temperature; 2 % to 5 % is usual (common practice, no source)",
+        Source.commonPractice("measure of NEMA MG-1, 12.45, applied to resistances"),
+        List.of(
+            Parameter.required("r1", "first resistance", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.required("r2", "second resistance", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.required("r3", "third resistance", QuantityKind.RESISTANCE, 1e-3, 1e6)),
+        List.of(new Output("unbalance", "unbalance", QuantityKind.PERCENT)),
+        List.of(Caution.UNPLUG),
+        x -> new double[] {unbalance(x[0], x[1], x[2])});
+  }
 
   /**
    * The unbalance of three figures.

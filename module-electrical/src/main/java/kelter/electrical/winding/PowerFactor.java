@@ -25,23 +25,28 @@ public final class PowerFactor {
   /** By how much rounding of instruments may lift it above 1; common practice, no source. */
   private static final double ROUNDING = 0.05;
 
-  /** The power factor by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "power-factor",
-          "which share of the apparent power is real",
-          "factor = power / (voltage current)",
-          "single phase, true effective readings; above 1.05 the readings contradict each other",
-          SOURCE,
-          List.of(
-              Parameter.required("power", "real power", QuantityKind.POWER, 0.01, 1e5),
-              Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.1, 1000),
-              Parameter.required("current", "current", QuantityKind.CURRENT, 1e-3, 200)),
-          List.of(new Output("factor", "power factor", QuantityKind.RATIO)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> new double[] {factor(x[0], x[1], x[2])});
-
   private PowerFactor() {}
+
+  /**
+   * The power factor by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "power-factor",
+        "which share of the apparent power is real",
+        "factor = power / (voltage current)",
+        "single phase, true effective readings; above 1.05 the readings contradict each other",
+        SOURCE,
+        List.of(
+            Parameter.required("power", "real power", QuantityKind.POWER, 0.01, 1e5),
+            Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.1, 1000),
+            Parameter.required("current", "current", QuantityKind.CURRENT, 1e-3, 200)),
+        List.of(new Output("factor", "power factor", QuantityKind.RATIO)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> new double[] {factor(x[0], x[1], x[2])});
+  }
 
   /**
    * The power factor.

@@ -28,63 +28,73 @@ public final class ShortedTurns {
   /** 20 °C in K. */
   private static final double ROOM = 293.15;
 
-  /** The share by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "shorted-turns",
-          "which share of a winding is missing from its resistance",
-          "missing = 1 - at-20 / expected; at-20 = resistance brought to 20 °C",
-          "copper from -50 °C to 200 °C; few shorted turns of many do not show here",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.required(
-                  "expected", "what it should have at 20 °C", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.optional(
-                  "temperature",
-                  "temperature of the winding",
-                  QuantityKind.TEMPERATURE,
-                  223.15,
-                  473.15,
-                  "20 Cel")),
-          List.of(
-              new Output("missing", "share that is missing", QuantityKind.PERCENT),
-              new Output("at-20", "resistance at 20 °C", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> {
-            double cold = CopperResistance.at(x[0], x[2], ROOM);
-            return new double[] {missing(cold, x[1]), cold};
-          });
-
   /** Where the comparison of impedances comes from. */
   public static final Source IMPEDANCE_SOURCE =
       Source.published(
           "law of induction: the inductance of a coil grows with the square of its turns");
 
-  /** The share by impedance by name. */
-  public static final Calculation BY_IMPEDANCE =
-      new Calculation(
-          "shorted-turns-by-impedance",
-          "which share of its turns a coil lacks by its reactance beside one in order",
-          "turns = 1 - sqrt(reactance / expected); reactance of coil-impedance",
-          "the same position of the plunger or rotor; turns shorted in themselves count double or"
-              + " more, so that it is the most that can be missing",
-          IMPEDANCE_SOURCE,
-          List.of(
-              Parameter.required(
-                  "reactance", "reactance of the coil", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.required(
-                  "expected",
-                  "reactance of one in order, at the same frequency",
-                  QuantityKind.RESISTANCE,
-                  1e-3,
-                  1e6)),
-          List.of(new Output("turns", "share of its turns that is missing", QuantityKind.PERCENT)),
-          List.of(Cautions.LIVE_PARTS),
-          x -> new double[] {missingByReactance(x[0], x[1])});
-
   private ShortedTurns() {}
+
+  /**
+   * The share by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "shorted-turns",
+        "which share of a winding is missing from its resistance",
+        "missing = 1 - at-20 / expected; at-20 = resistance brought to 20 °C",
+        "copper from -50 °C to 200 °C; few shorted turns of many do not show here",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.required(
+                "expected", "what it should have at 20 °C", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.optional(
+                "temperature",
+                "temperature of the winding",
+                QuantityKind.TEMPERATURE,
+                223.15,
+                473.15,
+                "20 Cel")),
+        List.of(
+            new Output("missing", "share that is missing", QuantityKind.PERCENT),
+            new Output("at-20", "resistance at 20 °C", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> {
+          double cold = CopperResistance.at(x[0], x[2], ROOM);
+          return new double[] {missing(cold, x[1]), cold};
+        });
+  }
+
+  /**
+   * The share by impedance by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation byImpedanceCalculation() {
+    return new Calculation(
+        "shorted-turns-by-impedance",
+        "which share of its turns a coil lacks by its reactance beside one in order",
+        "turns = 1 - sqrt(reactance / expected); reactance of coil-impedance",
+        "the same position of the plunger or rotor; turns shorted in themselves count double or"
+            + " more, so that it is the most that can be missing",
+        IMPEDANCE_SOURCE,
+        List.of(
+            Parameter.required(
+                "reactance", "reactance of the coil", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.required(
+                "expected",
+                "reactance of one in order, at the same frequency",
+                QuantityKind.RESISTANCE,
+                1e-3,
+                1e6)),
+        List.of(new Output("turns", "share of its turns that is missing", QuantityKind.PERCENT)),
+        List.of(Cautions.LIVE_PARTS),
+        x -> new double[] {missingByReactance(x[0], x[1])});
+  }
 
   /**
    * The share of its turns that a coil lacks at most.

@@ -21,30 +21,35 @@ public final class Slip {
   /** Where the formula comes from. */
   public static final Source SOURCE = Source.fromMemory("definition of slip, IEC 60050-411:1996");
 
-  /** The slip by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "motor-slip",
-          "how far an induction motor stays behind its rotating field",
-          "synchronous = 2 frequency / poles; slip = (synchronous - speed) / synchronous",
-          "induction motors on mains; not brushed motors, not motors on a converter",
-          SOURCE,
-          List.of(
-              Parameter.required("speed", "speed", QuantityKind.ROTATIONAL_SPEED, 0, 200),
-              Parameter.required(
-                  "poles", "number of poles, an even number", QuantityKind.RATIO, 2, 48),
-              Parameter.optional(
-                  "frequency", "frequency of the mains", QuantityKind.FREQUENCY, 10, 100, "50 Hz")),
-          List.of(
-              new Output("slip", "slip", QuantityKind.PERCENT),
-              new Output("synchronous", "synchronous speed", QuantityKind.ROTATIONAL_SPEED)),
-          List.of(Caution.HOT_WATER),
-          x -> {
-            double synchronous = synchronousSpeed(x[2], x[1]);
-            return new double[] {slip(x[0], synchronous), synchronous};
-          });
-
   private Slip() {}
+
+  /**
+   * The slip by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "motor-slip",
+        "how far an induction motor stays behind its rotating field",
+        "synchronous = 2 frequency / poles; slip = (synchronous - speed) / synchronous",
+        "induction motors on mains; not brushed motors, not motors on a converter",
+        SOURCE,
+        List.of(
+            Parameter.required("speed", "speed", QuantityKind.ROTATIONAL_SPEED, 0, 200),
+            Parameter.required(
+                "poles", "number of poles, an even number", QuantityKind.RATIO, 2, 48),
+            Parameter.optional(
+                "frequency", "frequency of the mains", QuantityKind.FREQUENCY, 10, 100, "50 Hz")),
+        List.of(
+            new Output("slip", "slip", QuantityKind.PERCENT),
+            new Output("synchronous", "synchronous speed", QuantityKind.ROTATIONAL_SPEED)),
+        List.of(Caution.HOT_WATER),
+        x -> {
+          double synchronous = synchronousSpeed(x[2], x[1]);
+          return new double[] {slip(x[0], synchronous), synchronous};
+        });
+  }
 
   /**
    * The synchronous speed.

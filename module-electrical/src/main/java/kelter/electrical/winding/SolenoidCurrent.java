@@ -31,46 +31,46 @@ public final class SolenoidCurrent {
 
   private static final QuantityKind MILLIAMPERE = QuantityKind.of("current", "mA");
 
-  /** The currents by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "solenoid-current",
-          "what a solenoid on alternating current draws with its plunger out, and seated",
-          "current = voltage / sqrt(resistance^2 + (2 pi frequency inductance)^2);"
-              + " heat = current^2 resistance; each with inductance out and seated",
-          "steady state, linear iron without losses; a seated inductance below the one out is"
-              + " refused",
-          SOURCE,
-          List.of(
-              Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.1, 1000),
-              Parameter.required(
-                  "resistance",
-                  "resistance with direct current",
-                  QuantityKind.RESISTANCE,
-                  1e-2,
-                  1e6),
-              Parameter.required("out", "inductance with the plunger out", INDUCTANCE, 0, 1e3),
-              Parameter.required(
-                  "seated", "inductance with the plunger seated", INDUCTANCE, 0, 1e3),
-              Parameter.optional(
-                  "frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz")),
-          List.of(
-              new Output("inrush", "current with the plunger out", MILLIAMPERE),
-              new Output("hold", "current with the plunger seated", MILLIAMPERE),
-              new Output("ratio", "inrush over hold", QuantityKind.RATIO),
-              new Output("stuck-heat", "heat while the plunger sticks out", QuantityKind.POWER),
-              new Output("hold-heat", "heat while it holds", QuantityKind.POWER)),
-          List.of(Cautions.LIVE_PARTS, Cautions.HOT_PART),
-          x -> {
-            requireSeatedAbove(x[3], x[2]);
-            double inrush = current(x[0], x[1], x[2], x[4]);
-            double hold = current(x[0], x[1], x[3], x[4]);
-            return new double[] {
-              inrush, hold, inrush / hold, inrush * inrush * x[1], hold * hold * x[1]
-            };
-          });
-
   private SolenoidCurrent() {}
+
+  /**
+   * The currents by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "solenoid-current",
+        "what a solenoid on alternating current draws with its plunger out, and seated",
+        "current = voltage / sqrt(resistance^2 + (2 pi frequency inductance)^2);"
+            + " heat = current^2 resistance; each with inductance out and seated",
+        "steady state, linear iron without losses; a seated inductance below the one out is"
+            + " refused",
+        SOURCE,
+        List.of(
+            Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.1, 1000),
+            Parameter.required(
+                "resistance", "resistance with direct current", QuantityKind.RESISTANCE, 1e-2, 1e6),
+            Parameter.required("out", "inductance with the plunger out", INDUCTANCE, 0, 1e3),
+            Parameter.required("seated", "inductance with the plunger seated", INDUCTANCE, 0, 1e3),
+            Parameter.optional(
+                "frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz")),
+        List.of(
+            new Output("inrush", "current with the plunger out", MILLIAMPERE),
+            new Output("hold", "current with the plunger seated", MILLIAMPERE),
+            new Output("ratio", "inrush over hold", QuantityKind.RATIO),
+            new Output("stuck-heat", "heat while the plunger sticks out", QuantityKind.POWER),
+            new Output("hold-heat", "heat while it holds", QuantityKind.POWER)),
+        List.of(Cautions.LIVE_PARTS, Cautions.HOT_PART),
+        x -> {
+          requireSeatedAbove(x[3], x[2]);
+          double inrush = current(x[0], x[1], x[2], x[4]);
+          double hold = current(x[0], x[1], x[3], x[4]);
+          return new double[] {
+            inrush, hold, inrush / hold, inrush * inrush * x[1], hold * hold * x[1]
+          };
+        });
+  }
 
   /**
    * The current at one position of the plunger.

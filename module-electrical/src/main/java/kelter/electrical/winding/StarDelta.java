@@ -26,35 +26,37 @@ public record StarDelta(double a, double b, double c) {
   public static final Source SOURCE =
       Source.fromMemory("Kennelly, Electrical World and Engineer 34 (1899) 413; circuit theory");
 
-  /** The star of a delta by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "star-of-delta",
-          "what is read between the terminals of three resistances in delta",
-          "a = ab ca / (ab + bc + ca), and so on; read-ab = a + b",
-          "resistances, or windings read with direct current",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "ab", "resistance from a to b", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.required(
-                  "bc", "resistance from b to c", QuantityKind.RESISTANCE, 1e-3, 1e6),
-              Parameter.required(
-                  "ca", "resistance from c to a", QuantityKind.RESISTANCE, 1e-3, 1e6)),
-          List.of(
-              new Output("a", "star resistance at a", QuantityKind.RESISTANCE),
-              new Output("b", "star resistance at b", QuantityKind.RESISTANCE),
-              new Output("c", "star resistance at c", QuantityKind.RESISTANCE),
-              new Output("read-ab", "reading from a to b", QuantityKind.RESISTANCE),
-              new Output("read-bc", "reading from b to c", QuantityKind.RESISTANCE),
-              new Output("read-ca", "reading from c to a", QuantityKind.RESISTANCE)),
-          List.of(Caution.UNPLUG),
-          x -> {
-            StarDelta star = ofDelta(x[0], x[1], x[2]);
-            return new double[] {
-              star.a, star.b, star.c, star.a + star.b, star.b + star.c, star.c + star.a
-            };
-          });
+  /**
+   * The star of a delta by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "star-of-delta",
+        "what is read between the terminals of three resistances in delta",
+        "a = ab ca / (ab + bc + ca), and so on; read-ab = a + b",
+        "resistances, or windings read with direct current",
+        SOURCE,
+        List.of(
+            Parameter.required("ab", "resistance from a to b", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.required("bc", "resistance from b to c", QuantityKind.RESISTANCE, 1e-3, 1e6),
+            Parameter.required("ca", "resistance from c to a", QuantityKind.RESISTANCE, 1e-3, 1e6)),
+        List.of(
+            new Output("a", "star resistance at a", QuantityKind.RESISTANCE),
+            new Output("b", "star resistance at b", QuantityKind.RESISTANCE),
+            new Output("c", "star resistance at c", QuantityKind.RESISTANCE),
+            new Output("read-ab", "reading from a to b", QuantityKind.RESISTANCE),
+            new Output("read-bc", "reading from b to c", QuantityKind.RESISTANCE),
+            new Output("read-ca", "reading from c to a", QuantityKind.RESISTANCE)),
+        List.of(Caution.UNPLUG),
+        x -> {
+          StarDelta star = ofDelta(x[0], x[1], x[2]);
+          return new double[] {
+            star.a, star.b, star.c, star.a + star.b, star.b + star.c, star.c + star.a
+          };
+        });
+  }
 
   /**
    * The star that measures the same as a delta.

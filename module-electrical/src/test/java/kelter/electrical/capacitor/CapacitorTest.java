@@ -58,7 +58,7 @@ class CapacitorTest {
   /** Arithmetic on Ohm's law: 325 V over 1 GOhm are 0.325 µA; 1 GOhm and 10 µF are 10 000 s. */
   @Test
   void leakage() {
-    double[] all = CapacitorLeakage.CALCULATION.law().apply(new double[] {10e-6, 1e9, 325});
+    double[] all = CapacitorLeakage.calculation().law().apply(new double[] {10e-6, 1e9, 325});
     assertEquals(0.325e-6, all[0], 1e-12);
     assertEquals(10_000, all[1], 1e-6);
     assertThrows(IllegalArgumentException.class, () -> CapacitorLeakage.current(325, Double.NaN));
@@ -70,7 +70,7 @@ class CapacitorTest {
    */
   @Test
   void timeConstantOfTheCircuitSimulator() {
-    double[] all = CapacitorLeakage.CALCULATION.law().apply(new double[] {1e-6, 10e6, 2100});
+    double[] all = CapacitorLeakage.calculation().law().apply(new double[] {1e-6, 10e6, 2100});
     assertEquals(37.37669 / Math.log(42), all[1], 0.001);
   }
 

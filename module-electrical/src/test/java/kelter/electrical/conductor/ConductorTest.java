@@ -133,11 +133,12 @@ class ConductorTest {
   @Test
   void leadsAreTakenOff() {
     Computation computation =
-        Computation.of(LeadNull.CALCULATION, Map.of("reading", "26.8 ohm", "leads", "0.4 ohm"));
+        Computation.of(LeadNull.calculation(), Map.of("reading", "26.8 ohm", "leads", "0.4 ohm"));
     assertEquals("26.4 ohm", computation.results().get(0).quantity().display());
     assertThrows(
         InputException.class,
-        () -> Computation.of(LeadNull.CALCULATION, Map.of("reading", "0.4 ohm", "leads", "9 ohm")));
+        () ->
+            Computation.of(LeadNull.calculation(), Map.of("reading", "0.4 ohm", "leads", "9 ohm")));
     assertThrows(IllegalArgumentException.class, () -> LeadNull.between(Double.NaN, 0));
   }
 }

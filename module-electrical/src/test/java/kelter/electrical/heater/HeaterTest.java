@@ -67,7 +67,7 @@ class HeaterTest {
   @Test
   void computeTellsResistanceAndBand() {
     Computation computation =
-        Computation.of(HeaterResistance.CALCULATION, Map.of("power", "2kW", "voltage", "230V"));
+        Computation.of(HeaterResistance.calculation(), Map.of("power", "2kW", "voltage", "230V"));
     assertEquals("26.45 ohm", computation.results().get(0).quantity().display());
     assertEquals("25.19 ohm", computation.results().get(1).quantity().display());
     assertEquals("29.39 ohm", computation.results().get(2).quantity().display());
@@ -80,7 +80,7 @@ class HeaterTest {
             InputException.class,
             () ->
                 Computation.of(
-                    HeaterResistance.CALCULATION, Map.of("power", "230 V", "voltage", "230 V")));
+                    HeaterResistance.calculation(), Map.of("power", "230 V", "voltage", "230 V")));
     assertTrue(refused.getMessage().contains("power"), refused.getMessage());
   }
 
@@ -191,7 +191,7 @@ class HeaterTest {
   void scaleMakesTheSheathHotter() {
     assertEquals(100, ScaleOnHeater.rise(2000, 0.02, 1e-3, 1), 1e-9);
     assertEquals(45.5, ScaleOnHeater.rise(2000, 0.02, 1e-3, 2.2), 0.05);
-    double[] all = ScaleOnHeater.CALCULATION.law().apply(new double[] {2000, 0.02, 0, 1});
+    double[] all = ScaleOnHeater.calculation().law().apply(new double[] {2000, 0.02, 0, 1});
     assertEquals(0, all[0], 0);
     assertEquals(100_000, all[1], 1e-9);
     assertThrows(

@@ -88,7 +88,7 @@ class ProtectionTest {
     assertEquals(
         0.75e-3, NorthAmericanLimit.leakage(NorthAmericanLimit.Build.GROUNDED_STATIONARY), 1e-12);
     assertEquals(0.1, NorthAmericanLimit.bonding(), 1e-12);
-    assertTrue(NorthAmericanLimit.CALCULATION.source().display().contains("second-hand"));
+    assertTrue(NorthAmericanLimit.calculation().source().display().contains("second-hand"));
   }
 
   /**

@@ -39,7 +39,7 @@ class SupplyTest {
   /** Arithmetic on Ohm's and Joule's laws: 4 V lost at 8 A are 0.5 ohm and 32 W. */
   @Test
   void heatInAJoint() {
-    double[] joint = SourceImpedance.JOINT.law().apply(new double[] {4, 8});
+    double[] joint = SourceImpedance.jointCalculation().law().apply(new double[] {4, 8});
     assertEquals(0.5, joint[0], 1e-9);
     assertEquals(32, joint[1], 1e-9);
     assertEquals(0.5, SourceImpedance.impedance(230, 226, 8), 1e-9);
@@ -59,7 +59,7 @@ class SupplyTest {
   @Test
   void shareOfTheCircuit() {
     assertEquals(8.696, CircuitLoad.current(2000, 230, 1), 0.0005);
-    double[] load = CircuitLoad.CALCULATION.law().apply(new double[] {1440, 120, 15, 1});
+    double[] load = CircuitLoad.calculation().law().apply(new double[] {1440, 120, 15, 1});
     assertEquals(0.80, load[1], 1e-12);
   }
 }

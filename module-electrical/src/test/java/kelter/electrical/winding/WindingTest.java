@@ -98,7 +98,7 @@ class WindingTest {
   void halfWave() {
     assertEquals(0.450, HalfWave.mean(1), 0.0005);
     assertEquals(103.5, HalfWave.mean(230), 0.12);
-    assertEquals(0.707, HalfWave.CALCULATION.law().apply(new double[] {1})[1], 0.0005);
+    assertEquals(0.707, HalfWave.calculation().law().apply(new double[] {1})[1], 0.0005);
   }
 
   /**
@@ -125,7 +125,7 @@ class WindingTest {
   @Test
   void shareOfTurnsMissing() {
     assertEquals(0.25, ShortedTurns.missing(9, 12), 1e-12);
-    double[] warm = ShortedTurns.CALCULATION.law().apply(new double[] {12, 12, 333.15});
+    double[] warm = ShortedTurns.calculation().law().apply(new double[] {12, 12, 333.15});
     assertEquals(12 * 0.862, warm[1], 0.005 * 12);
   }
 
@@ -144,7 +144,7 @@ class WindingTest {
   @Test
   void aCoilWithoutInductanceIsAResistor() {
     double[] x = {230, 460, 0, 0, 50};
-    double[] all = SolenoidCurrent.CALCULATION.law().apply(x);
+    double[] all = SolenoidCurrent.calculation().law().apply(x);
     assertEquals(0.5, all[0], 1e-12);
     assertEquals(1, all[2], 1e-12);
     assertEquals(115, all[4], 1e-9);
@@ -154,7 +154,7 @@ class WindingTest {
   void aSeatedPlungerHasTheHigherInductance() {
     double[] swapped = {230, 3800, 17, 8, 50};
     assertThrows(
-        IllegalArgumentException.class, () -> SolenoidCurrent.CALCULATION.law().apply(swapped));
+        IllegalArgumentException.class, () -> SolenoidCurrent.calculation().law().apply(swapped));
     assertThrows(
         IllegalArgumentException.class, () -> SolenoidCurrent.current(230, 0, Double.NaN, 50));
     assertThrows(

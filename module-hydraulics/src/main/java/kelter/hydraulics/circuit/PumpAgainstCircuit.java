@@ -56,50 +56,60 @@ public final class PumpAgainstCircuit {
           "Power function pump curves, EPANET 2 Users Manual, EPA/600/R-00/057 (2000), 3.1; affinity"
               + " laws");
 
-  /** The head of a curve by name. */
-  public static final Calculation CURVE_HEAD =
-      new Calculation(
-          "pump-curve-head",
-          "Head of a pump at a flow rate and speed, from three points of its curve",
-          "head = r^2 a - b r^(2-c) flow^c through the three points; r = speed-ratio",
-          "From no flow to run-out, where the head is zero; refused beyond, and where the curve rises",
-          CURVE_SOURCE,
-          List.of(
-              SHUT_OFF.required(),
-              FLOW_1.required(),
-              HEAD_1.required(),
-              FLOW_2.required(),
-              HEAD_2.required(),
-              Hose.FLOW.required(),
-              SPEED.optional("1")),
-          List.of(
-              new Output("head", "head", QuantityKind.HEAD),
-              new Output("shut-off", "head at no flow at that speed", QuantityKind.HEAD),
-              new Output("run-out", "flow rate at no head", QuantityKind.FLOW)),
-          List.of(),
-          PumpAgainstCircuit::curveHead);
-
-  /** The operating point by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "operating-point",
-          "Flow rate and head of a pump against a lift, a hose and jets",
-          "head of the curve = lift + (f length/bore + loss-coefficient) v^2/(2 g) + (flow/jet-area)^2"
-              + "/(2 g)",
-          "Outlet above the water (lift 0 m or more); flow 0 where the pump cannot lift the water;"
-              + " uncertain where the Reynolds number lies between 2000 and 4000",
-          CURVE_SOURCE,
-          operatingParameters(),
-          List.of(
-              new Output("flow", "flow rate", QuantityKind.FLOW),
-              new Output("head", "head of the pump", QuantityKind.HEAD),
-              new Output("hose-loss", "head lost in the hose", QuantityKind.HEAD),
-              new Output("jet-head", "head before the jets", QuantityKind.HEAD),
-              new Output("reynolds", "Reynolds number in the hose", QuantityKind.RATIO)),
-          List.of(Caution.HOT_WATER),
-          PumpAgainstCircuit::operatingPoint);
-
   private PumpAgainstCircuit() {}
+
+  /**
+   * The head of a curve by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation curveHeadCalculation() {
+    return new Calculation(
+        "pump-curve-head",
+        "Head of a pump at a flow rate and speed, from three points of its curve",
+        "head = r^2 a - b r^(2-c) flow^c through the three points; r = speed-ratio",
+        "From no flow to run-out, where the head is zero; refused beyond, and where the curve rises",
+        CURVE_SOURCE,
+        List.of(
+            SHUT_OFF.required(),
+            FLOW_1.required(),
+            HEAD_1.required(),
+            FLOW_2.required(),
+            HEAD_2.required(),
+            Hose.FLOW.required(),
+            SPEED.optional("1")),
+        List.of(
+            new Output("head", "head", QuantityKind.HEAD),
+            new Output("shut-off", "head at no flow at that speed", QuantityKind.HEAD),
+            new Output("run-out", "flow rate at no head", QuantityKind.FLOW)),
+        List.of(),
+        PumpAgainstCircuit::curveHead);
+  }
+
+  /**
+   * The operating point by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "operating-point",
+        "Flow rate and head of a pump against a lift, a hose and jets",
+        "head of the curve = lift + (f length/bore + loss-coefficient) v^2/(2 g) + (flow/jet-area)^2"
+            + "/(2 g)",
+        "Outlet above the water (lift 0 m or more); flow 0 where the pump cannot lift the water;"
+            + " uncertain where the Reynolds number lies between 2000 and 4000",
+        CURVE_SOURCE,
+        operatingParameters(),
+        List.of(
+            new Output("flow", "flow rate", QuantityKind.FLOW),
+            new Output("head", "head of the pump", QuantityKind.HEAD),
+            new Output("hose-loss", "head lost in the hose", QuantityKind.HEAD),
+            new Output("jet-head", "head before the jets", QuantityKind.HEAD),
+            new Output("reynolds", "Reynolds number in the hose", QuantityKind.RATIO)),
+        List.of(Caution.HOT_WATER),
+        PumpAgainstCircuit::operatingPoint);
+  }
 
   private static List<Parameter> operatingParameters() {
     return List.of(

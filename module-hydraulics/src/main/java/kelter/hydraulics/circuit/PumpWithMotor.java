@@ -61,50 +61,54 @@ public final class PumpWithMotor {
           0.55,
           1.45);
 
-  /** The point by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "pump-with-motor",
-          "Flow rate, head, speed and load of pump, motor and circuit together",
-          "head n^2 Hc(q) meets the circuit at the flow n open-passages q; n from the motor's torque line:"
-              + " slip in proportion to torque, none up to the limit, or as much as the limit allows;"
-              + " synchronous speed by supply-frequency, pull-out by the flux (squared for induction)",
-          "Outlet above the water; the rated point is the operating point in order; half of the rated torque"
-              + " at no flow",
-          Source.fromMemory(
-              "Affinity laws, Crane TP-410, chapter 7; straight part of the torque line"),
-          List.of(
-              PumpAgainstCircuit.SHUT_OFF.required(),
-              PumpAgainstCircuit.FLOW_1.required(),
-              PumpAgainstCircuit.HEAD_1.required(),
-              PumpAgainstCircuit.FLOW_2.required(),
-              PumpAgainstCircuit.HEAD_2.required(),
-              Circuit.LIFT.required(),
-              Hose.LENGTH.required(),
-              Hose.BORE.required(),
-              Hose.LOSS.optional("2"),
-              PumpAgainstCircuit.JETS.optional("0 mm2"),
-              Parameter.choice("motor", "kind of motor", MOTORS, "induction"),
-              SLIP.optional("8 %"),
-              LIMIT.optional("2"),
-              DRAG.optional("0 %"),
-              OPEN.optional("100 %"),
-              GRIP.optional("100 %"),
-              Water.TEMPERATURE.optional("20 Cel"),
-              FREQUENCY.optional("1"),
-              VOLTAGE.optional("1")),
-          List.of(
-              new Output("flow", "flow rate", QuantityKind.FLOW),
-              new Output("head", "head of the pump", QuantityKind.HEAD),
-              new Output("speed", "speed by the rated one", QuantityKind.PERCENT),
-              new Output("torque", "torque by the rated one", QuantityKind.PERCENT),
-              new Output(
-                  "shaft-power", "power on the shaft by the rated one", QuantityKind.PERCENT),
-              new Output("head-at-no-flow", "head at no flow", QuantityKind.HEAD)),
-          List.of(Caution.HOT_WATER),
-          PumpWithMotor::compute);
-
   private PumpWithMotor() {}
+
+  /**
+   * The point by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "pump-with-motor",
+        "Flow rate, head, speed and load of pump, motor and circuit together",
+        "head n^2 Hc(q) meets the circuit at the flow n open-passages q; n from the motor's torque line:"
+            + " slip in proportion to torque, none up to the limit, or as much as the limit allows;"
+            + " synchronous speed by supply-frequency, pull-out by the flux (squared for induction)",
+        "Outlet above the water; the rated point is the operating point in order; half of the rated torque"
+            + " at no flow",
+        Source.fromMemory(
+            "Affinity laws, Crane TP-410, chapter 7; straight part of the torque line"),
+        List.of(
+            PumpAgainstCircuit.SHUT_OFF.required(),
+            PumpAgainstCircuit.FLOW_1.required(),
+            PumpAgainstCircuit.HEAD_1.required(),
+            PumpAgainstCircuit.FLOW_2.required(),
+            PumpAgainstCircuit.HEAD_2.required(),
+            Circuit.LIFT.required(),
+            Hose.LENGTH.required(),
+            Hose.BORE.required(),
+            Hose.LOSS.optional("2"),
+            PumpAgainstCircuit.JETS.optional("0 mm2"),
+            Parameter.choice("motor", "kind of motor", MOTORS, "induction"),
+            SLIP.optional("8 %"),
+            LIMIT.optional("2"),
+            DRAG.optional("0 %"),
+            OPEN.optional("100 %"),
+            GRIP.optional("100 %"),
+            Water.TEMPERATURE.optional("20 Cel"),
+            FREQUENCY.optional("1"),
+            VOLTAGE.optional("1")),
+        List.of(
+            new Output("flow", "flow rate", QuantityKind.FLOW),
+            new Output("head", "head of the pump", QuantityKind.HEAD),
+            new Output("speed", "speed by the rated one", QuantityKind.PERCENT),
+            new Output("torque", "torque by the rated one", QuantityKind.PERCENT),
+            new Output("shaft-power", "power on the shaft by the rated one", QuantityKind.PERCENT),
+            new Output("head-at-no-flow", "head at no flow", QuantityKind.HEAD)),
+        List.of(Caution.HOT_WATER),
+        PumpWithMotor::compute);
+  }
 
   private static double[] compute(double[] p) {
     double jets = PumpAgainstCircuit.JETS.check(p[9]);

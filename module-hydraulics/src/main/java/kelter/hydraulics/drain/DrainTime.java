@@ -45,28 +45,33 @@ public final class DrainTime {
   /** How near to the cut-off the integral goes, in m of level: the rest takes for ever. */
   private static final double NEAR_CUT_OFF = 1e-3;
 
-  /** The time by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "drain-time",
-          "Time to empty, and what is left",
-          "time = water-area * integral of dh / flow(h) from end-level to start-level; flow(h) where the"
-              + " pump's curve meets outlet-height - h, hose and fittings",
-          "Constant plan area; the outlet above the water throughout (lower it siphons, see siphon-flow);"
-              + " stops 1 mm before the level from which the pump cannot lift any more",
-          Source.fromMemory(
-              "Continuity, Cengel and Cimbala, Fluid Mechanics, chapter 5; operating point as in"
-                  + " operating-point"),
-          parameters(),
-          List.of(
-              new Output("time", "time to empty", QuantityKind.TIME),
-              new Output("left", "level that is left", QuantityKind.HEAD),
-              new Output("volume", "volume that is pumped", QuantityKind.VOLUME),
-              new Output("mean-flow", "mean flow rate", QuantityKind.FLOW)),
-          List.of(Caution.HOT_WATER),
-          DrainTime::compute);
-
   private DrainTime() {}
+
+  /**
+   * The time by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "drain-time",
+        "Time to empty, and what is left",
+        "time = water-area * integral of dh / flow(h) from end-level to start-level; flow(h) where the"
+            + " pump's curve meets outlet-height - h, hose and fittings",
+        "Constant plan area; the outlet above the water throughout (lower it siphons, see siphon-flow);"
+            + " stops 1 mm before the level from which the pump cannot lift any more",
+        Source.fromMemory(
+            "Continuity, Cengel and Cimbala, Fluid Mechanics, chapter 5; operating point as in"
+                + " operating-point"),
+        parameters(),
+        List.of(
+            new Output("time", "time to empty", QuantityKind.TIME),
+            new Output("left", "level that is left", QuantityKind.HEAD),
+            new Output("volume", "volume that is pumped", QuantityKind.VOLUME),
+            new Output("mean-flow", "mean flow rate", QuantityKind.FLOW)),
+        List.of(Caution.HOT_WATER),
+        DrainTime::compute);
+  }
 
   private static List<Parameter> parameters() {
     return List.of(

@@ -28,25 +28,30 @@ public final class HoseBackflow {
   private static final Range AREA =
       new Range("water-area", "plan area of the water in the sump", QuantityKind.AREA, 1e-4, 10);
 
-  /** The backflow by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "hose-backflow",
-          "Water that runs back from the hose after the pump stops",
-          "volume = pi/4 bore^2 rising-length; level-rise = volume / water-area",
-          "No check valve, or one stuck open; the hose full up to its highest point",
-          Source.fromMemory("volume of a cylinder; ISO 80000-3:2019, 3-4"),
-          List.of(RISING.required(), Hose.BORE.required(), AREA.required()),
-          List.of(
-              new Output("volume", "water that runs back", QuantityKind.VOLUME),
-              new Output("level-rise", "rise of the level", QuantityKind.LENGTH)),
-          List.of(),
-          p -> {
-            double volume = volume(Hose.BORE.check(p[1]), RISING.check(p[0]));
-            return new double[] {volume, volume / AREA.check(p[2])};
-          });
-
   private HoseBackflow() {}
+
+  /**
+   * The backflow by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "hose-backflow",
+        "Water that runs back from the hose after the pump stops",
+        "volume = pi/4 bore^2 rising-length; level-rise = volume / water-area",
+        "No check valve, or one stuck open; the hose full up to its highest point",
+        Source.fromMemory("volume of a cylinder; ISO 80000-3:2019, 3-4"),
+        List.of(RISING.required(), Hose.BORE.required(), AREA.required()),
+        List.of(
+            new Output("volume", "water that runs back", QuantityKind.VOLUME),
+            new Output("level-rise", "rise of the level", QuantityKind.LENGTH)),
+        List.of(),
+        p -> {
+          double volume = volume(Hose.BORE.check(p[1]), RISING.check(p[0]));
+          return new double[] {volume, volume / AREA.check(p[2])};
+        });
+  }
 
   /**
    * The volume of a full hose.

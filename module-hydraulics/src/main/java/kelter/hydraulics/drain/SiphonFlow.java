@@ -27,31 +27,36 @@ public final class SiphonFlow {
   private static final double MOST = 1; // m3/s, beyond anything in an appliance
   private static final double TOLERANCE = 1e-8; // last step by the upper end
 
-  /** The flow by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "siphon-flow",
-          "Flow rate at which a machine empties itself through a hose that hangs too low",
-          "drop = (f length/bore + loss-coefficient) v^2 / (2 g); flow = v pi/4 bore^2",
-          "Full hose, outlet 1 mm to 20 m below the water; loss-coefficient holds 1 for the outlet",
-          Source.fromMemory("Energy equation, White, Fluid Mechanics, chapter 6"),
-          List.of(
-              DROP.required(),
-              Hose.LENGTH.required(),
-              Hose.BORE.required(),
-              Hose.LOSS.optional("4"),
-              Water.TEMPERATURE.optional("20 Cel")),
-          List.of(
-              new Output("flow", "flow rate", QuantityKind.FLOW),
-              new Output("velocity", "mean velocity", QuantityKind.VELOCITY)),
-          List.of(),
-          p -> {
-            Hose hose = new Hose(p[1], p[2], 0, p[3]);
-            double flow = flow(DROP.check(p[0]), hose, Water.at(p[4]).kinematicViscosity());
-            return new double[] {flow, hose.velocity(flow)};
-          });
-
   private SiphonFlow() {}
+
+  /**
+   * The flow by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "siphon-flow",
+        "Flow rate at which a machine empties itself through a hose that hangs too low",
+        "drop = (f length/bore + loss-coefficient) v^2 / (2 g); flow = v pi/4 bore^2",
+        "Full hose, outlet 1 mm to 20 m below the water; loss-coefficient holds 1 for the outlet",
+        Source.fromMemory("Energy equation, White, Fluid Mechanics, chapter 6"),
+        List.of(
+            DROP.required(),
+            Hose.LENGTH.required(),
+            Hose.BORE.required(),
+            Hose.LOSS.optional("4"),
+            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(
+            new Output("flow", "flow rate", QuantityKind.FLOW),
+            new Output("velocity", "mean velocity", QuantityKind.VELOCITY)),
+        List.of(),
+        p -> {
+          Hose hose = new Hose(p[1], p[2], 0, p[3]);
+          double flow = flow(DROP.check(p[0]), hose, Water.at(p[4]).kinematicViscosity());
+          return new double[] {flow, hose.velocity(flow)};
+        });
+  }
 
   /**
    * The flow rate.

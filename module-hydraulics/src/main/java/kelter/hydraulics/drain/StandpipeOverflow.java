@@ -25,32 +25,37 @@ public final class StandpipeOverflow {
   private static final Range BRIM =
       new Range("brim-height", "brim above the weir of the trap", QuantityKind.HEAD, 0.01, 3);
 
-  /** The capacity by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "standpipe-overflow",
-          "Flow rate that a standpipe takes before it overflows",
-          "brim-height = (f length/bore + loss-coefficient) v^2 / (2 g); capacity = v pi/4 bore^2; spare ="
-              + " capacity - flow",
-          "Full pipe up to the trap, free drain behind it; spare below 0: it overflows",
-          Source.fromMemory("Energy equation, White, Fluid Mechanics, chapter 6"),
-          List.of(
-              Hose.FLOW.required(),
-              BRIM.required(),
-              Hose.LENGTH.optional("1 m"),
-              Hose.BORE.optional("40 mm"),
-              Hose.LOSS.optional("5"),
-              Water.TEMPERATURE.optional("20 Cel")),
-          List.of(
-              new Output("capacity", "flow rate at the brim", QuantityKind.FLOW),
-              new Output("spare", "capacity less the pump's flow rate", QuantityKind.FLOW)),
-          List.of(
-              new Caution(
-                  Signal.NOTICE,
-                  "An overflowing standpipe floods the floor. Watch the first drain phase to its end.")),
-          StandpipeOverflow::compute);
-
   private StandpipeOverflow() {}
+
+  /**
+   * The capacity by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "standpipe-overflow",
+        "Flow rate that a standpipe takes before it overflows",
+        "brim-height = (f length/bore + loss-coefficient) v^2 / (2 g); capacity = v pi/4 bore^2; spare ="
+            + " capacity - flow",
+        "Full pipe up to the trap, free drain behind it; spare below 0: it overflows",
+        Source.fromMemory("Energy equation, White, Fluid Mechanics, chapter 6"),
+        List.of(
+            Hose.FLOW.required(),
+            BRIM.required(),
+            Hose.LENGTH.optional("1 m"),
+            Hose.BORE.optional("40 mm"),
+            Hose.LOSS.optional("5"),
+            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(
+            new Output("capacity", "flow rate at the brim", QuantityKind.FLOW),
+            new Output("spare", "capacity less the pump's flow rate", QuantityKind.FLOW)),
+        List.of(
+            new Caution(
+                Signal.NOTICE,
+                "An overflowing standpipe floods the floor. Watch the first drain phase to its end.")),
+        StandpipeOverflow::compute);
+  }
 
   private static double[] compute(double[] p) {
     Hose pipe = new Hose(p[2], p[3], 0, p[4]);

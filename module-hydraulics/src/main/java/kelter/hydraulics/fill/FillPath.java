@@ -53,32 +53,36 @@ public record FillPath(
       new Range("volume", "water to fill in", QuantityKind.VOLUME, 1e-4, 1);
   private static final double TOLERANCE = 1e-8; // last step by the flow rate of the tap
 
-  /** The time by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "fill-time",
-          "Flow rate of the filling machine, and time to fill",
-          "static-pressure = static-pressure (flow/tap-flow)^2 + density g hose-loss + 1 bar (flow/kv)^2;"
-              + " at most regulated-flow; time = volume / flow",
-          "Inlet at the height of the tap; the regulator washer is good to about 15 % from 100 kPa upward",
-          Source.fromMemory("energy equation; IEC 60534-2-1:2011, equation (1) for the valve"),
-          List.of(
-              VOLUME.required(),
-              STATIC.required(),
-              TAP.required(),
-              COEFFICIENT.optional("12 L/min"),
-              REGULATED.optional("0 L/min"),
-              Hose.LENGTH.optional("1.5 m"),
-              Hose.BORE.optional("10 mm"),
-              Hose.LOSS.optional("4"),
-              Water.TEMPERATURE.optional("15 Cel")),
-          List.of(
-              new Output("flow", "flow rate", QuantityKind.FLOW),
-              new Output("time", "time to fill", QuantityKind.TIME),
-              new Output(
-                  "valve-pressure", "pressure before the valve", QuantityKind.GAUGE_PRESSURE)),
-          List.of(),
-          FillPath::compute);
+  /**
+   * The time by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "fill-time",
+        "Flow rate of the filling machine, and time to fill",
+        "static-pressure = static-pressure (flow/tap-flow)^2 + density g hose-loss + 1 bar (flow/kv)^2;"
+            + " at most regulated-flow; time = volume / flow",
+        "Inlet at the height of the tap; the regulator washer is good to about 15 % from 100 kPa upward",
+        Source.fromMemory("energy equation; IEC 60534-2-1:2011, equation (1) for the valve"),
+        List.of(
+            VOLUME.required(),
+            STATIC.required(),
+            TAP.required(),
+            COEFFICIENT.optional("12 L/min"),
+            REGULATED.optional("0 L/min"),
+            Hose.LENGTH.optional("1.5 m"),
+            Hose.BORE.optional("10 mm"),
+            Hose.LOSS.optional("4"),
+            Water.TEMPERATURE.optional("15 Cel")),
+        List.of(
+            new Output("flow", "flow rate", QuantityKind.FLOW),
+            new Output("time", "time to fill", QuantityKind.TIME),
+            new Output("valve-pressure", "pressure before the valve", QuantityKind.GAUGE_PRESSURE)),
+        List.of(),
+        FillPath::compute);
+  }
 
   /**
    * Checks the figures.

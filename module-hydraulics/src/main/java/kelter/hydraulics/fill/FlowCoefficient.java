@@ -31,26 +31,28 @@ public final class FlowCoefficient {
           0,
           2e6);
 
-  /** The flow by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "valve-flow",
-          "Flow rate through a valve of a known flow coefficient",
-          "flow = kv sqrt(pressure-drop / 1 bar * 1000 kg/m3 / density)",
-          "Turbulent flow without cavitation; kv in any unit of flow rate (1 Cv is 0.865 m3/h)",
-          Source.fromMemory("IEC 60534-2-1:2011, equation (1)"),
-          List.of(COEFFICIENT.required(), DROP.required(), Water.TEMPERATURE.optional("15 Cel")),
-          List.of(new Output("flow", "flow rate", QuantityKind.FLOW)),
-          List.of(),
-          p ->
-              new double[] {
-                flow(
-                    COEFFICIENT.check(p[0]),
-                    Math.max(0, DROP.check(p[1])),
-                    Water.at(p[2]).density())
-              });
-
   private FlowCoefficient() {}
+
+  /**
+   * The flow by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "valve-flow",
+        "Flow rate through a valve of a known flow coefficient",
+        "flow = kv sqrt(pressure-drop / 1 bar * 1000 kg/m3 / density)",
+        "Turbulent flow without cavitation; kv in any unit of flow rate (1 Cv is 0.865 m3/h)",
+        Source.fromMemory("IEC 60534-2-1:2011, equation (1)"),
+        List.of(COEFFICIENT.required(), DROP.required(), Water.TEMPERATURE.optional("15 Cel")),
+        List.of(new Output("flow", "flow rate", QuantityKind.FLOW)),
+        List.of(),
+        p ->
+            new double[] {
+              flow(COEFFICIENT.check(p[0]), Math.max(0, DROP.check(p[1])), Water.at(p[2]).density())
+            });
+  }
 
   /**
    * Flow rate by pressure drop.

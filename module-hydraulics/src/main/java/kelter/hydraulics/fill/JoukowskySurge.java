@@ -43,37 +43,42 @@ public final class JoukowskySurge {
   private static final Range CLOSING =
       new Range("closing-time", "time in which the valve closes", QuantityKind.TIME, 0, 10);
 
-  /** The surge by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "pressure-surge",
-          "Pressure surge when the inlet valve closes (it bangs)",
-          "a = sqrt(K/density) / sqrt(1 + K bore/(E wall)); surge = density a v min(1, (2 length/a) /"
-              + " closing-time); v = flow / (pi/4 bore^2); K 2.19 GPa",
-          "One pipe of one kind; thin wall; on top of the static pressure",
-          Source.fromMemory(
-              "Joukowsky 1898, Korteweg 1878, Michaud 1878, as in Wylie and Streeter, Fluid Transients"),
-          List.of(
-              Hose.FLOW.required(),
-              Hose.BORE.required(),
-              THICKNESS.optional("1 mm"),
-              Parameter.choice("pipe", "material of the pipe", WALLS, "copper"),
-              LENGTH.required(),
-              CLOSING.optional("30 ms"),
-              Water.TEMPERATURE.optional("15 Cel")),
-          List.of(
-              new Output(
-                  "surge", "surge above the static pressure", QuantityKind.PRESSURE_DIFFERENCE),
-              new Output("wave-speed", "speed of the pressure wave", QuantityKind.VELOCITY),
-              new Output(
-                  "sudden-within", "closing time below which it is sudden", QuantityKind.TIME)),
-          List.of(
-              new Caution(
-                  Signal.NOTICE,
-                  "A surge can open joints and hoses. Close the tap when the machine is left alone.")),
-          JoukowskySurge::compute);
-
   private JoukowskySurge() {}
+
+  /**
+   * The surge by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "pressure-surge",
+        "Pressure surge when the inlet valve closes (it bangs)",
+        "a = sqrt(K/density) / sqrt(1 + K bore/(E wall)); surge = density a v min(1, (2 length/a) /"
+            + " closing-time); v = flow / (pi/4 bore^2); K 2.19 GPa",
+        "One pipe of one kind; thin wall; on top of the static pressure",
+        Source.fromMemory(
+            "Joukowsky 1898, Korteweg 1878, Michaud 1878, as in Wylie and Streeter, Fluid Transients"),
+        List.of(
+            Hose.FLOW.required(),
+            Hose.BORE.required(),
+            THICKNESS.optional("1 mm"),
+            Parameter.choice("pipe", "material of the pipe", WALLS, "copper"),
+            LENGTH.required(),
+            CLOSING.optional("30 ms"),
+            Water.TEMPERATURE.optional("15 Cel")),
+        List.of(
+            new Output(
+                "surge", "surge above the static pressure", QuantityKind.PRESSURE_DIFFERENCE),
+            new Output("wave-speed", "speed of the pressure wave", QuantityKind.VELOCITY),
+            new Output(
+                "sudden-within", "closing time below which it is sudden", QuantityKind.TIME)),
+        List.of(
+            new Caution(
+                Signal.NOTICE,
+                "A surge can open joints and hoses. Close the tap when the machine is left alone.")),
+        JoukowskySurge::compute);
+  }
 
   private static double[] compute(double[] p) {
     double bore = Hose.BORE.check(p[1]);

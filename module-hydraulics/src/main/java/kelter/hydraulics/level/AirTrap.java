@@ -42,56 +42,66 @@ public final class AirTrap {
   private static final Source SOURCE =
       Source.fromMemory("Boyle 1662 and hydrostatics, as in any handbook of physics");
 
-  /** The pressure by name. */
-  public static final Calculation PRESSURE_BY_HEIGHT =
-      new Calculation(
-          "air-trap-pressure",
-          "Pressure at the level sensor by the height of the water",
-          "pressure = density g (height - x); (air-pressure + pressure) (air-column - x) = air-pressure"
-              + " air-column",
-          "Constant temperature; the water stays in the bell",
-          SOURCE,
-          List.of(
-              HEIGHT.required(),
-              COLUMN.optional("100 mm"),
-              Water.TEMPERATURE.optional("20 Cel"),
-              AIR.optional("101.325 kPa")),
-          List.of(
-              new Output("pressure", "pressure in the trap", QuantityKind.GAUGE_PRESSURE),
-              new Output("rise", "rise of the water in the bell", QuantityKind.LENGTH)),
-          List.of(Caution.HOT_WATER),
-          p -> {
-            double airHead = Water.at(p[2]).head(AIR.check(p[3]));
-            double height = Math.max(0, HEIGHT.check(p[0]));
-            double rise = rise(height, Math.max(0, COLUMN.check(p[1])), airHead);
-            return new double[] {Water.at(p[2]).pressure(height - rise), rise};
-          });
-
-  /** The height by name. */
-  public static final Calculation HEIGHT_BY_PRESSURE =
-      new Calculation(
-          "air-trap-height",
-          "Height of the water by the pressure at the level sensor (trip and reset points)",
-          "height = pressure / (density g) + air-column pressure / (air-pressure + pressure)",
-          "Constant temperature; the water stays in the bell",
-          SOURCE,
-          List.of(
-              PRESSURE.required(),
-              COLUMN.optional("100 mm"),
-              Water.TEMPERATURE.optional("20 Cel"),
-              AIR.optional("101.325 kPa")),
-          List.of(new Output("height", "water above the mouth of the bell", QuantityKind.LENGTH)),
-          List.of(),
-          p ->
-              new double[] {
-                height(
-                    Math.max(0, PRESSURE.check(p[0])),
-                    Math.max(0, COLUMN.check(p[1])),
-                    Water.at(p[2]),
-                    AIR.check(p[3]))
-              });
-
   private AirTrap() {}
+
+  /**
+   * The pressure by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation pressureByHeightCalculation() {
+    return new Calculation(
+        "air-trap-pressure",
+        "Pressure at the level sensor by the height of the water",
+        "pressure = density g (height - x); (air-pressure + pressure) (air-column - x) = air-pressure"
+            + " air-column",
+        "Constant temperature; the water stays in the bell",
+        SOURCE,
+        List.of(
+            HEIGHT.required(),
+            COLUMN.optional("100 mm"),
+            Water.TEMPERATURE.optional("20 Cel"),
+            AIR.optional("101.325 kPa")),
+        List.of(
+            new Output("pressure", "pressure in the trap", QuantityKind.GAUGE_PRESSURE),
+            new Output("rise", "rise of the water in the bell", QuantityKind.LENGTH)),
+        List.of(Caution.HOT_WATER),
+        p -> {
+          double airHead = Water.at(p[2]).head(AIR.check(p[3]));
+          double height = Math.max(0, HEIGHT.check(p[0]));
+          double rise = rise(height, Math.max(0, COLUMN.check(p[1])), airHead);
+          return new double[] {Water.at(p[2]).pressure(height - rise), rise};
+        });
+  }
+
+  /**
+   * The height by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation heightByPressureCalculation() {
+    return new Calculation(
+        "air-trap-height",
+        "Height of the water by the pressure at the level sensor (trip and reset points)",
+        "height = pressure / (density g) + air-column pressure / (air-pressure + pressure)",
+        "Constant temperature; the water stays in the bell",
+        SOURCE,
+        List.of(
+            PRESSURE.required(),
+            COLUMN.optional("100 mm"),
+            Water.TEMPERATURE.optional("20 Cel"),
+            AIR.optional("101.325 kPa")),
+        List.of(new Output("height", "water above the mouth of the bell", QuantityKind.LENGTH)),
+        List.of(),
+        p ->
+            new double[] {
+              height(
+                  Math.max(0, PRESSURE.check(p[0])),
+                  Math.max(0, COLUMN.check(p[1])),
+                  Water.at(p[2]),
+                  AIR.check(p[3]))
+            });
+  }
 
   /**
    * How far the water rises in the bell.

@@ -27,26 +27,31 @@ public final class PressureDecay {
   private static final Range VOLUME =
       new Range("volume", "volume of tube, trap and sensor", QuantityKind.VOLUME, 1e-7, 1e-2);
 
-  /** The decay by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "pressure-decay",
-          "Leak of the air trap or its tube from the fall of its pressure",
-          "time-constant = time / ln(start/end); leak-rate = volume (start - end) / time; kept = exp(-60 s /"
-              + " time-constant)",
-          "Constant temperature; start above end, which is refused otherwise",
-          Source.fromMemory("pressure change method, EN 1779:1999, method D.1"),
-          List.of(START.required(), END.required(), TIME.required(), VOLUME.optional("20 mL")),
-          List.of(
-              new Output("time-constant", "time constant", QuantityKind.TIME),
-              new Output("leak-rate", "leak rate", QuantityKind.of("leak rate", "Pa.m3/s")),
-              new Output("kept", "share kept after a minute", QuantityKind.PERCENT)),
-          List.of(),
-          PressureDecay::compute);
-
   private static final double MINUTE = 60; // s
 
   private PressureDecay() {}
+
+  /**
+   * The decay by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "pressure-decay",
+        "Leak of the air trap or its tube from the fall of its pressure",
+        "time-constant = time / ln(start/end); leak-rate = volume (start - end) / time; kept = exp(-60 s /"
+            + " time-constant)",
+        "Constant temperature; start above end, which is refused otherwise",
+        Source.fromMemory("pressure change method, EN 1779:1999, method D.1"),
+        List.of(START.required(), END.required(), TIME.required(), VOLUME.optional("20 mL")),
+        List.of(
+            new Output("time-constant", "time constant", QuantityKind.TIME),
+            new Output("leak-rate", "leak rate", QuantityKind.of("leak rate", "Pa.m3/s")),
+            new Output("kept", "share kept after a minute", QuantityKind.PERCENT)),
+        List.of(),
+        PressureDecay::compute);
+  }
 
   private static double[] compute(double[] p) {
     double start = START.check(p[0]);

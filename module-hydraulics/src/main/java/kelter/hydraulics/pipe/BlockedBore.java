@@ -26,22 +26,26 @@ public final class BlockedBore {
   private static final Range OPEN =
       new Range("open", "share of the bore that is open", QuantityKind.PERCENT, 0.005, 1);
 
-  /** The loss coefficient by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "blocked-bore",
-          "Loss coefficient of a blockage in a hose",
-          "c = 0.62 + 0.38 open^3; loss-coefficient = (1 / (c open) - 1)^2",
-          "Sharp-edged blockage in turbulent flow, open 0.5 to 100 %; uncertain by a quarter",
-          Source.fromMemory(
-              "Borda-Carnot loss; contraction by Weisbach, as in Streeter, Fluid Mechanics"),
-          List.of(OPEN.required()),
-          List.of(
-              new Output("loss-coefficient", "by the velocity in the bore", QuantityKind.RATIO)),
-          List.of(),
-          parameters -> new double[] {lossCoefficient(parameters[0])});
-
   private BlockedBore() {}
+
+  /**
+   * The loss coefficient by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "blocked-bore",
+        "Loss coefficient of a blockage in a hose",
+        "c = 0.62 + 0.38 open^3; loss-coefficient = (1 / (c open) - 1)^2",
+        "Sharp-edged blockage in turbulent flow, open 0.5 to 100 %; uncertain by a quarter",
+        Source.fromMemory(
+            "Borda-Carnot loss; contraction by Weisbach, as in Streeter, Fluid Mechanics"),
+        List.of(OPEN.required()),
+        List.of(new Output("loss-coefficient", "by the velocity in the bore", QuantityKind.RATIO)),
+        List.of(),
+        parameters -> new double[] {lossCoefficient(parameters[0])});
+  }
 
   /**
    * The loss coefficient.

@@ -46,28 +46,33 @@ public record FrictionFactor(double value, Regime regime) {
   private static final Range ROUGHNESS =
       new Range("relative-roughness", "roughness by bore", QuantityKind.RATIO, 0, 0.05);
 
-  /** The friction factor by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "friction-factor",
-          "Darcy friction factor of a hose or pipe",
-          "64 / reynolds below 2000; 1/sqrt(f) = -2 lg(relative-roughness/3.7 + 2.51/(reynolds"
-              + " sqrt(f))) above 4000; on a straight line between",
-          "Full round pipe, reynolds up to 1e8, relative-roughness up to 0.05; between 2000 and 4000"
-              + " (regime 1) the factor is uncertain by about a third",
-          Source.published(
-              "Colebrook, J. Inst. Civ. Eng. 11 (1939) 133, doi 10.1680/ijoti.1939.13150; limits of"
-                  + " the regimes after Moody, Trans. ASME 66 (1944) 671"),
-          List.of(REYNOLDS.required(), ROUGHNESS.optional("0")),
-          List.of(
-              new Output("friction-factor", "Darcy friction factor", QuantityKind.RATIO),
-              new Output("regime", "0 laminar, 1 transitional, 2 turbulent", QuantityKind.RATIO)),
-          List.of(),
-          parameters -> {
-            FrictionFactor factor =
-                of(REYNOLDS.check(parameters[0]), Math.max(0, ROUGHNESS.check(parameters[1])));
-            return new double[] {factor.value, factor.regime.ordinal()};
-          });
+  /**
+   * The friction factor by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "friction-factor",
+        "Darcy friction factor of a hose or pipe",
+        "64 / reynolds below 2000; 1/sqrt(f) = -2 lg(relative-roughness/3.7 + 2.51/(reynolds"
+            + " sqrt(f))) above 4000; on a straight line between",
+        "Full round pipe, reynolds up to 1e8, relative-roughness up to 0.05; between 2000 and 4000"
+            + " (regime 1) the factor is uncertain by about a third",
+        Source.published(
+            "Colebrook, J. Inst. Civ. Eng. 11 (1939) 133, doi 10.1680/ijoti.1939.13150; limits of"
+                + " the regimes after Moody, Trans. ASME 66 (1944) 671"),
+        List.of(REYNOLDS.required(), ROUGHNESS.optional("0")),
+        List.of(
+            new Output("friction-factor", "Darcy friction factor", QuantityKind.RATIO),
+            new Output("regime", "0 laminar, 1 transitional, 2 turbulent", QuantityKind.RATIO)),
+        List.of(),
+        parameters -> {
+          FrictionFactor factor =
+              of(REYNOLDS.check(parameters[0]), Math.max(0, ROUGHNESS.check(parameters[1])));
+          return new double[] {factor.value, factor.regime.ordinal()};
+        });
+  }
 
   /**
    * The friction factor with its regime.

@@ -53,30 +53,35 @@ public record Hose(double length, double bore, double roughness, double lossCoef
   /** Less than a drop in a year: no flow, in m3/s; below it the friction factor overflows. */
   private static final double NO_FLOW = 1e-15;
 
-  /** The loss of head by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "hose-head-loss",
-          "Head that a hose with its fittings takes",
-          "v = flow / (pi/4 bore^2); head-loss = (f length/bore + loss-coefficient) v^2 / (2 g); f by"
-              + " friction-factor",
-          "Full hose, steady flow, water of 0 to 100 Cel; uncertain where the Reynolds number lies"
-              + " between 2000 and 4000; roughness above a twentieth of the bore is taken as that",
-          Source.published("Darcy-Weisbach; Colebrook 1939, doi 10.1680/ijoti.1939.13150"),
-          List.of(
-              FLOW.required(),
-              LENGTH.required(),
-              BORE.required(),
-              ROUGHNESS.optional("0 mm"),
-              LOSS.optional("0"),
-              Water.TEMPERATURE.optional("20 Cel")),
-          List.of(
-              new Output("head-loss", "head that is lost", QuantityKind.HEAD),
-              new Output("velocity", "mean velocity", QuantityKind.VELOCITY),
-              new Output("reynolds", "Reynolds number", QuantityKind.RATIO),
-              new Output("friction-factor", "Darcy friction factor", QuantityKind.RATIO)),
-          List.of(),
-          Hose::compute);
+  /**
+   * The loss of head by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "hose-head-loss",
+        "Head that a hose with its fittings takes",
+        "v = flow / (pi/4 bore^2); head-loss = (f length/bore + loss-coefficient) v^2 / (2 g); f by"
+            + " friction-factor",
+        "Full hose, steady flow, water of 0 to 100 Cel; uncertain where the Reynolds number lies"
+            + " between 2000 and 4000; roughness above a twentieth of the bore is taken as that",
+        Source.published("Darcy-Weisbach; Colebrook 1939, doi 10.1680/ijoti.1939.13150"),
+        List.of(
+            FLOW.required(),
+            LENGTH.required(),
+            BORE.required(),
+            ROUGHNESS.optional("0 mm"),
+            LOSS.optional("0"),
+            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(
+            new Output("head-loss", "head that is lost", QuantityKind.HEAD),
+            new Output("velocity", "mean velocity", QuantityKind.VELOCITY),
+            new Output("reynolds", "Reynolds number", QuantityKind.RATIO),
+            new Output("friction-factor", "Darcy friction factor", QuantityKind.RATIO)),
+        List.of(),
+        Hose::compute);
+  }
 
   /**
    * Checks the figures.

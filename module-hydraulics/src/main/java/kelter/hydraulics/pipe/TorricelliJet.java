@@ -32,26 +32,31 @@ public final class TorricelliJet {
   private static final Range COEFFICIENT =
       new Range("coefficient", "discharge coefficient", QuantityKind.RATIO, 0.3, 1);
 
-  /** The flow of jets by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "jet-flow",
-          "Flow rate of jets under a pressure",
-          "flow = coefficient area sqrt(2 pressure / density); velocity = flow / area",
-          "Jets into free air, small against the arm before them; pressure 0 to 1000 kPa",
-          Source.fromMemory("Torricelli 1643; discharge coefficient 0.60 to 0.62 for a sharp edge"),
-          List.of(
-              GAUGE.required(),
-              AREA.required(),
-              COEFFICIENT.optional("0.62"),
-              Water.TEMPERATURE.optional("20 Cel")),
-          List.of(
-              new Output("flow", "flow rate", QuantityKind.FLOW),
-              new Output("velocity", "velocity by the open area", QuantityKind.VELOCITY)),
-          List.of(Caution.HOT_WATER),
-          TorricelliJet::compute);
-
   private TorricelliJet() {}
+
+  /**
+   * The flow of jets by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "jet-flow",
+        "Flow rate of jets under a pressure",
+        "flow = coefficient area sqrt(2 pressure / density); velocity = flow / area",
+        "Jets into free air, small against the arm before them; pressure 0 to 1000 kPa",
+        Source.fromMemory("Torricelli 1643; discharge coefficient 0.60 to 0.62 for a sharp edge"),
+        List.of(
+            GAUGE.required(),
+            AREA.required(),
+            COEFFICIENT.optional("0.62"),
+            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(
+            new Output("flow", "flow rate", QuantityKind.FLOW),
+            new Output("velocity", "velocity by the open area", QuantityKind.VELOCITY)),
+        List.of(Caution.HOT_WATER),
+        TorricelliJet::compute);
+  }
 
   private static double[] compute(double[] p) {
     double head = Water.at(p[3]).head(Math.max(0, GAUGE.check(p[0])));

@@ -30,29 +30,34 @@ public final class AffinityLaws {
   private static final double LEAST_RATIO = 0.3; // own choice: beyond this the laws mislead
   private static final double GREATEST_RATIO = 3; // own choice: beyond this the laws mislead
 
-  /** The laws by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "affinity-laws",
-          "Flow, head and power of a pump at another speed (or 50 and 60 Hz)",
-          "r = new-speed / speed; new-flow = flow r; new-head = head r^2; new-power = power r^3",
-          "The same pump and liquid; new-speed between 0.3 and 3 times speed, refused outside; power is"
-              + " then good to about a tenth",
-          Source.published("Affinity laws; Crane TP-410, chapter 7, problem 7.33"),
-          List.of(
-              FLOW.required(),
-              HEAD.required(),
-              POWER.optional("0 W"),
-              SPEED.required(),
-              NEW_SPEED.required()),
-          List.of(
-              new Output("new-flow", "flow rate", QuantityKind.FLOW),
-              new Output("new-head", "head", QuantityKind.HEAD),
-              new Output("new-power", "power", QuantityKind.POWER)),
-          List.of(),
-          AffinityLaws::compute);
-
   private AffinityLaws() {}
+
+  /**
+   * The laws by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "affinity-laws",
+        "Flow, head and power of a pump at another speed (or 50 and 60 Hz)",
+        "r = new-speed / speed; new-flow = flow r; new-head = head r^2; new-power = power r^3",
+        "The same pump and liquid; new-speed between 0.3 and 3 times speed, refused outside; power is"
+            + " then good to about a tenth",
+        Source.published("Affinity laws; Crane TP-410, chapter 7, problem 7.33"),
+        List.of(
+            FLOW.required(),
+            HEAD.required(),
+            POWER.optional("0 W"),
+            SPEED.required(),
+            NEW_SPEED.required()),
+        List.of(
+            new Output("new-flow", "flow rate", QuantityKind.FLOW),
+            new Output("new-head", "head", QuantityKind.HEAD),
+            new Output("new-power", "power", QuantityKind.POWER)),
+        List.of(),
+        AffinityLaws::compute);
+  }
 
   private static double[] compute(double[] p) {
     double ratio = ratio(SPEED.check(p[3]), NEW_SPEED.check(p[4]));

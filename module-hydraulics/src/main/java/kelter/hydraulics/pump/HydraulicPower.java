@@ -26,26 +26,31 @@ public final class HydraulicPower {
   private static final Range ELECTRIC =
       new Range("electric-power", "electric power taken", QuantityKind.POWER, 0.1, 1e6);
 
-  /** The power by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "hydraulic-power",
-          "Power that a pump gives to the water, and overall efficiency",
-          "hydraulic-power = density g flow head; efficiency = hydraulic-power / electric-power",
-          "Water of 0 to 100 Cel; an efficiency above 100 % is refused",
-          Source.fromMemory("ISO 9906:2012, 3.2.20, pump power output, P = rho g Q H"),
-          List.of(
-              Hose.FLOW.required(),
-              HEAD.required(),
-              ELECTRIC.required(),
-              Water.TEMPERATURE.optional("20 Cel")),
-          List.of(
-              new Output("hydraulic-power", "power given to the water", QuantityKind.POWER),
-              new Output("efficiency", "overall efficiency", QuantityKind.PERCENT)),
-          List.of(),
-          HydraulicPower::compute);
-
   private HydraulicPower() {}
+
+  /**
+   * The power by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "hydraulic-power",
+        "Power that a pump gives to the water, and overall efficiency",
+        "hydraulic-power = density g flow head; efficiency = hydraulic-power / electric-power",
+        "Water of 0 to 100 Cel; an efficiency above 100 % is refused",
+        Source.fromMemory("ISO 9906:2012, 3.2.20, pump power output, P = rho g Q H"),
+        List.of(
+            Hose.FLOW.required(),
+            HEAD.required(),
+            ELECTRIC.required(),
+            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(
+            new Output("hydraulic-power", "power given to the water", QuantityKind.POWER),
+            new Output("efficiency", "overall efficiency", QuantityKind.PERCENT)),
+        List.of(),
+        HydraulicPower::compute);
+  }
 
   private static double[] compute(double[] p) {
     double power = of(Hose.FLOW.check(p[0]), HEAD.check(p[1]), Water.at(p[3]).density());

@@ -29,26 +29,31 @@ public final class ImpellerEstimate {
   private static final Range SPEED =
       new Range("speed", "speed of the impeller", QuantityKind.ROTATIONAL_SPEED, 1, 300);
 
-  /** The estimate by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "impeller-head",
-          "Head at no flow of a pump of which only impeller and speed are known",
-          "u = pi diameter speed; head = 1.1 u^2/(2 g), low with 0.8, high with 1.4",
-          "Radial impeller in a casing; a rough guide, never a limit",
-          Source.fromMemory("head coefficient of radial impellers at no flow, 0.8 to 1.4"),
-          List.of(DIAMETER.required(), SPEED.required()),
-          List.of(
-              new Output("head", "likely head at no flow", QuantityKind.HEAD),
-              new Output("head-low", "least", QuantityKind.HEAD),
-              new Output("head-high", "greatest", QuantityKind.HEAD)),
-          List.of(),
-          p -> {
-            double rim = rimHead(DIAMETER.check(p[0]), SPEED.check(p[1]));
-            return new double[] {LIKELY * rim, LEAST * rim, MOST * rim};
-          });
-
   private ImpellerEstimate() {}
+
+  /**
+   * The estimate by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "impeller-head",
+        "Head at no flow of a pump of which only impeller and speed are known",
+        "u = pi diameter speed; head = 1.1 u^2/(2 g), low with 0.8, high with 1.4",
+        "Radial impeller in a casing; a rough guide, never a limit",
+        Source.fromMemory("head coefficient of radial impellers at no flow, 0.8 to 1.4"),
+        List.of(DIAMETER.required(), SPEED.required()),
+        List.of(
+            new Output("head", "likely head at no flow", QuantityKind.HEAD),
+            new Output("head-low", "least", QuantityKind.HEAD),
+            new Output("head-high", "greatest", QuantityKind.HEAD)),
+        List.of(),
+        p -> {
+          double rim = rimHead(DIAMETER.check(p[0]), SPEED.check(p[1]));
+          return new double[] {LIKELY * rim, LEAST * rim, MOST * rim};
+        });
+  }
 
   /**
    * The velocity head of the rim.

@@ -33,27 +33,32 @@ public enum Iso9906Grade {
   private static final Range POWER =
       new Range("power", "guaranteed power", QuantityKind.POWER, 0, 1e6);
 
-  /** The bands by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "pump-acceptance",
-          "What a pump may differ from its guarantee point (ISO 9906 grades 1B, 2B, 3B)",
-          "flow +-5, 8, 9 %; head +-3, 5, 7 %; power at most +4, 8, 9 % for grades 1B, 2B, 3B",
-          "Binds pumps of 10 kW and more, by agreement from 1 kW; for appliances an analogy",
-          Source.fromMemory("ISO 9906:2012, 4.4, Table 8"),
-          List.of(
-              FLOW.required(),
-              HEAD.required(),
-              POWER.optional("0 W"),
-              Parameter.choice("grade", "acceptance grade", List.of("1b", "2b", "3b"), "3b")),
-          List.of(
-              new Output("flow-low", "least flow rate", QuantityKind.FLOW),
-              new Output("flow-high", "greatest flow rate", QuantityKind.FLOW),
-              new Output("head-low", "least head", QuantityKind.HEAD),
-              new Output("head-high", "greatest head", QuantityKind.HEAD),
-              new Output("power-high", "greatest power", QuantityKind.POWER)),
-          List.of(),
-          Iso9906Grade::compute);
+  /**
+   * The bands by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "pump-acceptance",
+        "What a pump may differ from its guarantee point (ISO 9906 grades 1B, 2B, 3B)",
+        "flow +-5, 8, 9 %; head +-3, 5, 7 %; power at most +4, 8, 9 % for grades 1B, 2B, 3B",
+        "Binds pumps of 10 kW and more, by agreement from 1 kW; for appliances an analogy",
+        Source.fromMemory("ISO 9906:2012, 4.4, Table 8"),
+        List.of(
+            FLOW.required(),
+            HEAD.required(),
+            POWER.optional("0 W"),
+            Parameter.choice("grade", "acceptance grade", List.of("1b", "2b", "3b"), "3b")),
+        List.of(
+            new Output("flow-low", "least flow rate", QuantityKind.FLOW),
+            new Output("flow-high", "greatest flow rate", QuantityKind.FLOW),
+            new Output("head-low", "least head", QuantityKind.HEAD),
+            new Output("head-high", "greatest head", QuantityKind.HEAD),
+            new Output("power-high", "greatest power", QuantityKind.POWER)),
+        List.of(),
+        Iso9906Grade::compute);
+  }
 
   private final double flow;
   private final double head;

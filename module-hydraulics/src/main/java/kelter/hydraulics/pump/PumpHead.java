@@ -35,32 +35,37 @@ public final class PumpHead {
   private static final Range INLET_BORE =
       new Range("inlet-bore", "bore at the inlet gauge", QuantityKind.LENGTH, 0.002, 0.3);
 
-  /** The head by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "pump-head",
-          "Total head of a pump from the gauges before and behind it",
-          "head = (outlet-pressure - inlet-pressure) / (density g) + elevation + (v2^2 - v1^2) / (2 g);"
-              + " v = flow / (pi/4 bore^2)",
-          "Steady flow, water of 0 to 100 Cel, gauges from -101.325 to 1000 kPa; losses between the"
-              + " gauges and the pump are left out",
-          Source.fromMemory("ISO 9906:2012, 3.2.16, pump total head"),
-          List.of(
-              OUTLET_PRESSURE.required(),
-              INLET_PRESSURE.optional("0 kPa"),
-              ELEVATION.optional("0 m"),
-              Hose.FLOW.optional("0 L/min"),
-              OUTLET_BORE.optional("19 mm"),
-              INLET_BORE.optional("30 mm"),
-              Water.TEMPERATURE.optional("20 Cel")),
-          List.of(
-              new Output("head", "total head", QuantityKind.HEAD),
-              new Output("pressure-head", "part of the gauges", QuantityKind.HEAD),
-              new Output("velocity-head", "part of the velocities", QuantityKind.HEAD)),
-          List.of(Caution.HOT_WATER),
-          PumpHead::compute);
-
   private PumpHead() {}
+
+  /**
+   * The head by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "pump-head",
+        "Total head of a pump from the gauges before and behind it",
+        "head = (outlet-pressure - inlet-pressure) / (density g) + elevation + (v2^2 - v1^2) / (2 g);"
+            + " v = flow / (pi/4 bore^2)",
+        "Steady flow, water of 0 to 100 Cel, gauges from -101.325 to 1000 kPa; losses between the"
+            + " gauges and the pump are left out",
+        Source.fromMemory("ISO 9906:2012, 3.2.16, pump total head"),
+        List.of(
+            OUTLET_PRESSURE.required(),
+            INLET_PRESSURE.optional("0 kPa"),
+            ELEVATION.optional("0 m"),
+            Hose.FLOW.optional("0 L/min"),
+            OUTLET_BORE.optional("19 mm"),
+            INLET_BORE.optional("30 mm"),
+            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(
+            new Output("head", "total head", QuantityKind.HEAD),
+            new Output("pressure-head", "part of the gauges", QuantityKind.HEAD),
+            new Output("velocity-head", "part of the velocities", QuantityKind.HEAD)),
+        List.of(Caution.HOT_WATER),
+        PumpHead::compute);
+  }
 
   private static double[] compute(double[] p) {
     double rise = OUTLET_PRESSURE.check(p[0]) - INLET_PRESSURE.check(p[1]);

@@ -28,20 +28,25 @@ public final class SpecificSpeed {
   private static final Range HEAD =
       new Range("head", "head at the best point", QuantityKind.HEAD, 0.01, 1000);
 
-  /** The specific speed by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "specific-speed",
-          "Specific speed of a pump",
-          "specific-speed = speed sqrt(flow) / head^0.75, in 1/min, m3/s and m",
-          "Single stage, single entry, best point",
-          Source.published("Hydraulic Institute HI 1.3, specific speed"),
-          List.of(SPEED.required(), FLOW.required(), HEAD.required()),
-          List.of(new Output("specific-speed", "rpm, m3/s, m", QuantityKind.RATIO)),
-          List.of(),
-          p -> new double[] {of(SPEED.check(p[0]), FLOW.check(p[1]), HEAD.check(p[2]))});
-
   private SpecificSpeed() {}
+
+  /**
+   * The specific speed by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "specific-speed",
+        "Specific speed of a pump",
+        "specific-speed = speed sqrt(flow) / head^0.75, in 1/min, m3/s and m",
+        "Single stage, single entry, best point",
+        Source.published("Hydraulic Institute HI 1.3, specific speed"),
+        List.of(SPEED.required(), FLOW.required(), HEAD.required()),
+        List.of(new Output("specific-speed", "rpm, m3/s, m", QuantityKind.RATIO)),
+        List.of(),
+        p -> new double[] {of(SPEED.check(p[0]), FLOW.check(p[1]), HEAD.check(p[2]))});
+  }
 
   /**
    * The specific speed.

@@ -50,30 +50,35 @@ public record SprayArm(double effectiveArea, double radius, double inclination, 
 
   private static final double LEAST_OPEN = 1e-3; // ratio, for an uncertain share near all closed
 
-  /** The arm by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "spray-arm",
-          "Torque on a spray arm, whether it turns, and how fast",
-          "v = sqrt(2 pressure/density); flow = 0.62 driving-area (1 - closed) v; torque = density flow radius v cos(inclination pi/2);"
-              + " speed = (v cos - friction/(density flow radius)) / (2 pi radius)",
-          "Water along the axis, jets into free air; the air's drag is left out, so a real arm is slower;"
-              + " speed 0 where the bearing takes more than the torque",
-          Source.fromMemory("Moment of momentum, Cengel and Cimbala, Fluid Mechanics, Example 6-9"),
-          List.of(
-              PRESSURE.required(),
-              AREA.required(),
-              RADIUS.required(),
-              LEAN.optional("0.5"),
-              FRICTION.optional("0 N.m"),
-              Water.TEMPERATURE.optional("20 Cel"),
-              CLOSED.optional("0 %")),
-          List.of(
-              new Output("torque", "torque on the arm at rest", QuantityKind.TORQUE),
-              new Output("speed", "speed that it reaches", QuantityKind.ROTATIONAL_SPEED),
-              new Output("flow", "flow rate of the driving jets", QuantityKind.FLOW)),
-          List.of(Caution.HOT_WATER),
-          SprayArm::compute);
+  /**
+   * The arm by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "spray-arm",
+        "Torque on a spray arm, whether it turns, and how fast",
+        "v = sqrt(2 pressure/density); flow = 0.62 driving-area (1 - closed) v; torque = density flow radius v cos(inclination pi/2);"
+            + " speed = (v cos - friction/(density flow radius)) / (2 pi radius)",
+        "Water along the axis, jets into free air; the air's drag is left out, so a real arm is slower;"
+            + " speed 0 where the bearing takes more than the torque",
+        Source.fromMemory("Moment of momentum, Cengel and Cimbala, Fluid Mechanics, Example 6-9"),
+        List.of(
+            PRESSURE.required(),
+            AREA.required(),
+            RADIUS.required(),
+            LEAN.optional("0.5"),
+            FRICTION.optional("0 N.m"),
+            Water.TEMPERATURE.optional("20 Cel"),
+            CLOSED.optional("0 %")),
+        List.of(
+            new Output("torque", "torque on the arm at rest", QuantityKind.TORQUE),
+            new Output("speed", "speed that it reaches", QuantityKind.ROTATIONAL_SPEED),
+            new Output("flow", "flow rate of the driving jets", QuantityKind.FLOW)),
+        List.of(Caution.HOT_WATER),
+        SprayArm::compute);
+  }
 
   /**
    * Checks the figures.

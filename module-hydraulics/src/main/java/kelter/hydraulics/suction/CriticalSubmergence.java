@@ -27,27 +27,32 @@ public final class CriticalSubmergence {
   private static final Range INLET =
       new Range("bore", "inner diameter of the inlet", QuantityKind.LENGTH, 0.002, 0.3);
 
-  /** The height by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "critical-submergence",
-          "Height of water above an open inlet at which it draws no air",
-          "froude = v / sqrt(g bore); v = flow / (pi/4 bore^2); submergence = bore (1 + 2.3 froude)",
-          "Open inlets without strainer or cover; those need a fraction of it; below it air is possible,"
-              + " not certain",
-          Source.published("ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence"),
-          List.of(Hose.FLOW.required(), INLET.required()),
-          List.of(
-              new Output("submergence", "height of water above the inlet", QuantityKind.LENGTH),
-              new Output("froude", "Froude number of the inlet", QuantityKind.RATIO)),
-          List.of(Caution.HOT_WATER),
-          p -> {
-            double flow = Math.max(0, Hose.FLOW.check(p[0]));
-            double bore = INLET.check(p[1]);
-            return new double[] {of(flow, bore), froude(flow, bore)};
-          });
-
   private CriticalSubmergence() {}
+
+  /**
+   * The height by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "critical-submergence",
+        "Height of water above an open inlet at which it draws no air",
+        "froude = v / sqrt(g bore); v = flow / (pi/4 bore^2); submergence = bore (1 + 2.3 froude)",
+        "Open inlets without strainer or cover; those need a fraction of it; below it air is possible,"
+            + " not certain",
+        Source.published("ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence"),
+        List.of(Hose.FLOW.required(), INLET.required()),
+        List.of(
+            new Output("submergence", "height of water above the inlet", QuantityKind.LENGTH),
+            new Output("froude", "Froude number of the inlet", QuantityKind.RATIO)),
+        List.of(Caution.HOT_WATER),
+        p -> {
+          double flow = Math.max(0, Hose.FLOW.check(p[0]));
+          double bore = INLET.check(p[1]);
+          return new double[] {of(flow, bore), froude(flow, bore)};
+        });
+  }
 
   /**
    * The least height of water.

@@ -42,57 +42,67 @@ public final class NpshAvailable {
   private static final Range LOSS_COEFFICIENT =
       new Range("loss-coefficient", "filter, entrance and bends", QuantityKind.RATIO, 0.1, 1e5);
 
-  /** The head by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "npsh-available",
-          "Head that keeps water from boiling at the inlet of a pump",
-          "npsh = (air-pressure + surface-pressure - vapour-pressure) / (density g) + level - head-loss",
-          "Water of 0 to 100 Cel; at or below 0 it boils at the inlet; the pump needs its own NPSH more",
-          Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
-          List.of(
-              LEVEL.required(),
-              LOSS.optional("0 m"),
-              Water.TEMPERATURE.required(),
-              SURFACE.optional("0 kPa"),
-              AIR.optional("101.325 kPa")),
-          List.of(
-              new Output("npsh", "net positive suction head available", QuantityKind.HEAD),
-              new Output("vapour-head", "part that the vapour takes", QuantityKind.HEAD)),
-          List.of(Caution.HOT_WATER),
-          p -> {
-            Water water = Water.at(p[2]);
-            double pressure = AIR.check(p[4]) + SURFACE.check(p[3]);
-            double npsh = of(water, pressure, LEVEL.check(p[0]), LOSS.check(p[1]));
-            return new double[] {npsh, water.head(water.vapourPressure())};
-          });
-
   private static final Range REQUIRED =
       new Range("npsh-required", "what the pump needs", QuantityKind.HEAD, 0, 20);
 
-  /** The flow rate at which cavitation begins, by name. */
-  public static final Calculation ONSET =
-      new Calculation(
-          "cavitation-onset",
-          "Flow rate at which a pump begins to cavitate behind a filter or passage",
-          "npsh-available(level, temperature) - (f length/bore + loss-coefficient) v^2/(2 g) ="
-              + " npsh-required; flow = v pi/4 bore^2",
-          "Water of 0 to 100 Cel in an open sump; npsh-required as at that flow; flow 0 where it cavitates"
-              + " without any",
-          Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
-          List.of(
-              REQUIRED.required(),
-              LEVEL.required(),
-              Water.TEMPERATURE.required(),
-              Hose.LENGTH.optional("0.3 m"),
-              Hose.BORE.required(),
-              LOSS_COEFFICIENT.optional("5"),
-              AIR.optional("101.325 kPa")),
-          List.of(new Output("flow", "flow rate at which it begins", QuantityKind.FLOW)),
-          List.of(Caution.HOT_WATER),
-          NpshAvailable::onset);
-
   private NpshAvailable() {}
+
+  /**
+   * The head by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "npsh-available",
+        "Head that keeps water from boiling at the inlet of a pump",
+        "npsh = (air-pressure + surface-pressure - vapour-pressure) / (density g) + level - head-loss",
+        "Water of 0 to 100 Cel; at or below 0 it boils at the inlet; the pump needs its own NPSH more",
+        Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
+        List.of(
+            LEVEL.required(),
+            LOSS.optional("0 m"),
+            Water.TEMPERATURE.required(),
+            SURFACE.optional("0 kPa"),
+            AIR.optional("101.325 kPa")),
+        List.of(
+            new Output("npsh", "net positive suction head available", QuantityKind.HEAD),
+            new Output("vapour-head", "part that the vapour takes", QuantityKind.HEAD)),
+        List.of(Caution.HOT_WATER),
+        p -> {
+          Water water = Water.at(p[2]);
+          double pressure = AIR.check(p[4]) + SURFACE.check(p[3]);
+          double npsh = of(water, pressure, LEVEL.check(p[0]), LOSS.check(p[1]));
+          return new double[] {npsh, water.head(water.vapourPressure())};
+        });
+  }
+
+  /**
+   * The flow rate at which cavitation begins, by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation onsetCalculation() {
+    return new Calculation(
+        "cavitation-onset",
+        "Flow rate at which a pump begins to cavitate behind a filter or passage",
+        "npsh-available(level, temperature) - (f length/bore + loss-coefficient) v^2/(2 g) ="
+            + " npsh-required; flow = v pi/4 bore^2",
+        "Water of 0 to 100 Cel in an open sump; npsh-required as at that flow; flow 0 where it cavitates"
+            + " without any",
+        Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
+        List.of(
+            REQUIRED.required(),
+            LEVEL.required(),
+            Water.TEMPERATURE.required(),
+            Hose.LENGTH.optional("0.3 m"),
+            Hose.BORE.required(),
+            LOSS_COEFFICIENT.optional("5"),
+            AIR.optional("101.325 kPa")),
+        List.of(new Output("flow", "flow rate at which it begins", QuantityKind.FLOW)),
+        List.of(Caution.HOT_WATER),
+        NpshAvailable::onset);
+  }
 
   private static double[] onset(double[] p) {
     Hose passage = new Hose(p[3], p[4], 0, LOSS_COEFFICIENT.check(p[5]));

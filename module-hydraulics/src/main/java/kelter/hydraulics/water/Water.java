@@ -44,33 +44,37 @@ public record Water(
           FREEZING,
           FREEZING + 100);
 
-  /** The properties by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "water-properties",
-          "Density, viscosity, vapour pressure and specific heat of water",
-          "density and specific heat by IF97 region 1, vapour pressure by IF97 region 4, viscosity by"
-              + " R12-08",
-          "0 to 100 Cel, clean water at 101.325 kPa (at its vapour pressure where that is higher);"
-              + " refused outside",
-          Source.published(
-              "IAPWS R7-97(2012), equations (7) and (30); IAPWS R12-08, equation (10)"),
-          List.of(TEMPERATURE.required()),
-          List.of(
-              new Output("density", "density", QuantityKind.DENSITY),
-              new Output("viscosity", "dynamic viscosity", QuantityKind.VISCOSITY),
-              new Output("vapour-pressure", "vapour pressure", QuantityKind.ABSOLUTE_PRESSURE),
-              new Output(
-                  "heat-capacity",
-                  "specific heat at constant pressure",
-                  QuantityKind.of("specific heat", "kJ/(kg.K)"))),
-          List.of(),
-          parameters -> {
-            Water water = at(parameters[0]);
-            return new double[] {
-              water.density, water.viscosity, water.vapourPressure, water.heatCapacity
-            };
-          });
+  /**
+   * The properties by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "water-properties",
+        "Density, viscosity, vapour pressure and specific heat of water",
+        "density and specific heat by IF97 region 1, vapour pressure by IF97 region 4, viscosity by"
+            + " R12-08",
+        "0 to 100 Cel, clean water at 101.325 kPa (at its vapour pressure where that is higher);"
+            + " refused outside",
+        Source.published("IAPWS R7-97(2012), equations (7) and (30); IAPWS R12-08, equation (10)"),
+        List.of(TEMPERATURE.required()),
+        List.of(
+            new Output("density", "density", QuantityKind.DENSITY),
+            new Output("viscosity", "dynamic viscosity", QuantityKind.VISCOSITY),
+            new Output("vapour-pressure", "vapour pressure", QuantityKind.ABSOLUTE_PRESSURE),
+            new Output(
+                "heat-capacity",
+                "specific heat at constant pressure",
+                QuantityKind.of("specific heat", "kJ/(kg.K)"))),
+        List.of(),
+        parameters -> {
+          Water water = at(parameters[0]);
+          return new double[] {
+            water.density, water.viscosity, water.vapourPressure, water.heatCapacity
+          };
+        });
+  }
 
   /**
    * Water at a temperature.

@@ -120,7 +120,7 @@ class OperatingPointTest {
         InputException.class,
         () ->
             Computation.of(
-                PumpAgainstCircuit.CALCULATION,
+                PumpAgainstCircuit.calculation(),
                 Map.of(
                     "shut-off-head", "3.4 m",
                     "flow-1", "40 L/min",
@@ -228,7 +228,7 @@ class OperatingPointTest {
                 "loss-coefficient", "3",
                 "jet-area", "158.06 mm2"));
     given.putAll(more);
-    return Computation.of(PumpWithMotor.CALCULATION, given);
+    return Computation.of(PumpWithMotor.calculation(), given);
   }
 
   private static double output(Computation computation, int place) {

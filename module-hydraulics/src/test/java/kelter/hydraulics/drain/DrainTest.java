@@ -55,7 +55,7 @@ class DrainTest {
   void closedFormOfAParabola() {
     Computation computation =
         Computation.of(
-            DrainTime.CALCULATION,
+            DrainTime.calculation(),
             Map.ofEntries(
                 Map.entry("shut-off-head", "2 m"),
                 Map.entry("flow-1", "20 L/min"),
@@ -87,16 +87,16 @@ class DrainTest {
             Map.entry("bore", "19 mm"),
             Map.entry("water-area", "0.1 m2"),
             Map.entry("start-level", "0.2 m"));
-    Computation computation = Computation.of(DrainTime.CALCULATION, high);
+    Computation computation = Computation.of(DrainTime.calculation(), high);
     assertEquals(0.101, computation.results().get(1).quantity().in(Unit.of("m")).value(), 1e-6);
     Map<String, String> tooHigh = new HashMap<>(high);
     tooHigh.put("outlet-height", "1.5 m");
     InputException refused =
-        assertThrows(InputException.class, () -> Computation.of(DrainTime.CALCULATION, tooHigh));
+        assertThrows(InputException.class, () -> Computation.of(DrainTime.calculation(), tooHigh));
     assertTrue(refused.getMessage().contains("1 m at most"), refused.getMessage());
     tooHigh.put("outlet-height", "0.1 m");
     InputException siphons =
-        assertThrows(InputException.class, () -> Computation.of(DrainTime.CALCULATION, tooHigh));
+        assertThrows(InputException.class, () -> Computation.of(DrainTime.calculation(), tooHigh));
     assertTrue(siphons.getMessage().contains("by itself"), siphons.getMessage());
   }
 
@@ -143,7 +143,7 @@ class DrainTest {
   @Test
   void standpipe() {
     double[] out =
-        StandpipeOverflow.CALCULATION
+        StandpipeOverflow.calculation()
             .law()
             .apply(new double[] {100 / 60_000.0, 0.20394, 0, 0.04, 1, 293.15});
     assertEquals(150.8, out[0] * 60_000, 0.06);

@@ -58,7 +58,7 @@ class FillTest {
   void regulatorHolds() {
     Computation computation =
         Computation.of(
-            FillPath.CALCULATION,
+            FillPath.calculation(),
             Map.of(
                 "volume", "16 L",
                 "static-pressure", "3 bar",
@@ -88,7 +88,7 @@ class FillTest {
             InputException.class,
             () ->
                 Computation.of(
-                    FillPath.CALCULATION,
+                    FillPath.calculation(),
                     Map.of(
                         "volume", "16 L",
                         "static-pressure", "0 bar",
@@ -119,14 +119,14 @@ class FillTest {
   void slowClosing() {
     Map<String, String> given =
         Map.of("flow", "10 L/min", "bore", "13 mm", "length", "10 m", "closing-time", "1 ms");
-    Computation sudden = Computation.of(JoukowskySurge.CALCULATION, given);
+    Computation sudden = Computation.of(JoukowskySurge.calculation(), given);
     double full = sudden.results().get(0).quantity().in(Unit.of("Pa")).value();
     double within = sudden.results().get(2).quantity().in(Unit.of("s")).value();
     Map<String, String> slow = new HashMap<>(given);
     slow.put("closing-time", 10 * within + " s");
     assertEquals(
         full / 10,
-        Computation.of(JoukowskySurge.CALCULATION, slow)
+        Computation.of(JoukowskySurge.calculation(), slow)
             .results()
             .get(0)
             .quantity()

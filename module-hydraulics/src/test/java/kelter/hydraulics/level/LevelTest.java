@@ -15,7 +15,8 @@ class LevelTest {
   /** Arithmetic on the density of IAPWS R6-95: 100 mm of water at 20 °C are 978.9 Pa. */
   @Test
   void withoutAirTheTrapShowsTheWater() {
-    double[] out = AirTrap.PRESSURE_BY_HEIGHT.law().apply(new double[] {0.1, 0, 293.15, 101_325});
+    double[] out =
+        AirTrap.pressureByHeightCalculation().law().apply(new double[] {0.1, 0, 293.15, 101_325});
     assertEquals(978.9, out[0], 0.05);
     assertEquals(0, out[1]);
   }
@@ -49,7 +50,7 @@ class LevelTest {
    */
   @Test
   void leakRate() {
-    double[] out = PressureDecay.CALCULATION.law().apply(new double[] {1000, 900, 1, 1e-3});
+    double[] out = PressureDecay.calculation().law().apply(new double[] {1000, 900, 1, 1e-3});
     assertEquals(0.1, out[1], 1e-12);
   }
 
@@ -66,7 +67,7 @@ class LevelTest {
             InputException.class,
             () ->
                 Computation.of(
-                    PressureDecay.CALCULATION,
+                    PressureDecay.calculation(),
                     Map.of("start", "900 Pa", "end", "1 kPa", "time", "60 s")));
     assertTrue(refused.getMessage().contains("no leak"), refused.getMessage());
   }

@@ -30,7 +30,7 @@ class OpeningTest {
   /** A sharp-edged hole with C 0.62 (handbooks: 0.60 to 0.62); 10 kPa before 100 mm2 at 20 °C. */
   @Test
   void jetsByName() {
-    double[] out = TorricelliJet.CALCULATION.law().apply(new double[] {1e4, 1e-4, 0.62, 293.15});
+    double[] out = TorricelliJet.calculation().law().apply(new double[] {1e4, 1e-4, 0.62, 293.15});
     // Arithmetic on 998.2065 kg/m3: sqrt(2 * 1e4 / 998.2065) = 4.47616 m/s.
     assertEquals(0.62e-4 * 4.47616, out[0], 1e-9);
     assertEquals(Water.at(293.15).head(1e4), TorricelliJet.head(0.62e-4, out[0]), 1e-9);

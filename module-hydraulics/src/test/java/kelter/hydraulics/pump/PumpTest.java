@@ -39,7 +39,7 @@ class PumpTest {
     IllegalArgumentException refused =
         assertThrows(
             IllegalArgumentException.class,
-            () -> AffinityLaws.CALCULATION.law().apply(new double[] {1e-3, 1, 1, 50, 500}));
+            () -> AffinityLaws.calculation().law().apply(new double[] {1e-3, 1, 1, 50, 500}));
     assertTrue(refused.getMessage().contains("10 times"), refused.getMessage());
   }
 
@@ -63,7 +63,7 @@ class PumpTest {
         assertThrows(
             IllegalArgumentException.class,
             () ->
-                HydraulicPower.CALCULATION
+                HydraulicPower.calculation()
                     .law()
                     .apply(new double[] {15.0 / 60_000, 10, 10, 293.15}));
     assertTrue(refused.getMessage().contains("24.47 W"), refused.getMessage());
@@ -77,7 +77,7 @@ class PumpTest {
   void headFromGauges() {
     Computation computation =
         Computation.of(
-            PumpHead.CALCULATION,
+            PumpHead.calculation(),
             Map.of(
                 "outlet-pressure", "19.578 kPa",
                 "inlet-pressure", "-9.789 kPa",
@@ -214,7 +214,7 @@ class PumpTest {
   @Test
   void headByTheRuleOfTheTrade() {
     double[] heads =
-        ImpellerEstimate.CALCULATION.law().apply(new double[] {5 * 0.0254, 3500.0 / 60});
+        ImpellerEstimate.calculation().law().apply(new double[] {5 * 0.0254, 3500.0 / 60});
     assertEquals(4 * 25 * FOOT, heads[0], 0.2 * 4 * 25 * FOOT);
     assertTrue(heads[1] < 4 * 25 * FOOT && heads[2] > 4 * 25 * FOOT);
   }

@@ -50,12 +50,12 @@ class SprayArmTest {
   @Test
   void closedJetsStopTheArm() {
     double[] open = {10_000, 1e-4, 0.2, 0.5, 0, 293.15, 0};
-    double[] torque = SprayArm.CALCULATION.law().apply(open);
+    double[] torque = SprayArm.calculation().law().apply(open);
     open[6] = 0.5;
-    assertEquals(torque[0] / 2, SprayArm.CALCULATION.law().apply(open)[0], 1e-12);
+    assertEquals(torque[0] / 2, SprayArm.calculation().law().apply(open)[0], 1e-12);
     open[4] = 0.6 * torque[0];
-    assertEquals(0, SprayArm.CALCULATION.law().apply(open)[1]);
+    assertEquals(0, SprayArm.calculation().law().apply(open)[1]);
     open[6] = 0;
-    assertTrue(SprayArm.CALCULATION.law().apply(open)[1] > 0);
+    assertTrue(SprayArm.calculation().law().apply(open)[1] > 0);
   }
 }

@@ -36,7 +36,7 @@ class NpshTest {
   void hotSump() {
     Computation computation =
         Computation.of(
-            NpshAvailable.CALCULATION, Map.of("level", "0.05 m", "temperature", "80 Cel"));
+            NpshAvailable.calculation(), Map.of("level", "0.05 m", "temperature", "80 Cel"));
     assertEquals(5.707, computation.results().get(0).quantity().value(), 0.001);
   }
 
@@ -88,7 +88,7 @@ class NpshTest {
   void onsetByName() {
     Computation computation =
         Computation.of(
-            NpshAvailable.ONSET,
+            NpshAvailable.onsetCalculation(),
             Map.of(
                 "npsh-required", "4.707 m",
                 "level", "0.05 m",

@@ -26,14 +26,14 @@ class WaterTest {
     InputException refused =
         assertThrows(
             InputException.class,
-            () -> Computation.of(Water.CALCULATION, Map.of("temperature", "140 Cel")));
+            () -> Computation.of(Water.calculation(), Map.of("temperature", "140 Cel")));
     assertTrue(refused.getMessage().contains("140"), refused.getMessage());
   }
 
   /** Uncertain by 1 K at the very end of the range. */
   @Test
   void carriesAnUncertaintyOverTheEndOfItsRange() {
-    Computation at100 = Computation.of(Water.CALCULATION, Map.of("temperature", "100 Cel ± 2"));
+    Computation at100 = Computation.of(Water.calculation(), Map.of("temperature", "100 Cel ± 2"));
     assertTrue(at100.results().get(0).quantity().standardUncertainty() > 0.1);
   }
 
