@@ -12,9 +12,9 @@ import kelter.core.module.CalculationModule;
 module kelter.cli {
   requires com.fasterxml.jackson.core;
   requires com.google.guice;
-  requires info.picocli;
   requires jakarta.inject;
   requires kelter.core;
+  requires org.apache.commons.cli;
 
   uses CalculationModule;
 

@@ -5,41 +5,39 @@ import kelter.cli.json.ResultJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter check JOB}: the findings. */
 final class CheckCommand implements Command {
 
-  private static final String RISK = "--risk";
+  private static final CommandOption RISK =
+      CommandOption.flag("--risk", "also tell the risks of a wrong verdict, and guard bands");
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "check",
-            Arguments.lines("Hold the readings of a job against their limits."),
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "check",
+        "Hold the readings of a job against their limits.",
+        "",
+        List.of(RISK, Invocation.SHOP),
+        List.of(Invocation.jobFile("a job file")),
+        List.of(
             "kelter check demo/jobs/washer-extractor.json",
-            "kelter check --risk demo/jobs/heater-coarse.json")
-        .addOption(Arguments.shop())
-        .addOption(
-            OptionSpec.builder(RISK)
-                .type(boolean.class)
-                .description("also tell the risks of a wrong verdict, and guard bands")
-                .build())
-        .addPositional(Arguments.jobFile("a job file"));
+            "kelter check --risk demo/jobs/heater-coarse.json"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Job job = workshop.read(invocation.argument()).job();
+    Job job = workshop.read(invocation.file()).job();
     List<Caution> cautions = workshop.cautions(job);
     List<Finding> findings = workshop.findings(job);
-    boolean risk = invocation.given().hasMatchedOption(RISK);
+    boolean risk = invocation.given().has(RISK);
     if (invocation.isJson()) {
       invocation
           .terminal()

@@ -1,9 +1,9 @@
 package kelter.cli.command;
 
-import picocli.CommandLine.Model.CommandSpec;
+import kelter.cli.usage.CommandUsage;
 
 /**
- * A command. Its arguments are declared by code and not by annotations, which would be read by
+ * A command. What it takes is declared by code and not by annotations, which would be read by
  * reflection at every start.
  */
 interface Command {
@@ -11,9 +11,9 @@ interface Command {
   /**
    * What it takes.
    *
-   * @return a new specification, with the options that every command has
+   * @return its usage
    */
-  CommandSpec spec();
+  CommandUsage usage();
 
   /**
    * Does it.

@@ -9,6 +9,10 @@ import kelter.cli.json.ComputationJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.BudgetText;
 import kelter.cli.text.ComputationText;
+import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.module.UncertaintyAnalysis;
@@ -16,79 +20,59 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.uncertainty.montecarlo.MonteCarlo;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code kelter compute NAME k=v}: one calculation by itself. */
 final class ComputeCommand implements Command {
 
-  private static final String BUDGET = "--budget";
-  private static final String SHARED = "--shared";
-  private static final String SEED = "--seed";
-  private static final String TRIALS = "--trials";
+  private static final CommandOption BUDGET =
+      CommandOption.flag("--budget", "where the uncertainty comes from, and a Monte Carlo check");
+  private static final CommandOption SHARED =
+      CommandOption.one(
+          "--shared",
+          ValueKind.TEXT,
+          "NAMES",
+          "with --budget: these inputs, with commas between them, have one error in common, as when"
+              + " read with one instrument");
+  private static final CommandOption SEED =
+      CommandOption.one(
+          "--seed",
+          ValueKind.WHOLE,
+          "N",
+          "with --budget: seed of the Monte Carlo check (default 1)");
+  private static final CommandOption TRIALS =
+      CommandOption.one(
+          "--trials",
+          ValueKind.COUNT,
+          "N",
+          "with --budget: at most so many trials (default 100000)");
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "compute",
-            Arguments.lines(
-                "Run one calculation by itself; without values, tell what it takes.",
-                "An uncertainty may stand behind a value: '26.4 ohm ± 0.3', '± 1 %%',",
-                "'± 0.3 (k=2)', '± 0.3 (k=2.26, dof=9)', '± 0.3 (triangular)' or '(U-shaped)';",
-                "without a word it is taken as limits of error (rectangular). Several readings",
-                "of one value are written with ; between them."),
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "compute",
+        "Run one calculation, or tell what it takes.",
+        "Without values it tells what the calculation takes; 'kelter modules' tells the names. An"
+            + " uncertainty may stand behind a value: '26.4 ohm ± 0.3', '± 1 %', '± 0.3 (k=2)', '±"
+            + " 0.3 (k=2.26, dof=9)', '± 0.3 (triangular)' or '(U-shaped)'; without a word it is"
+            + " taken as limits of error (rectangular). Several readings of one value are written"
+            + " with ; between them.",
+        List.of(BUDGET, SHARED, SEED, TRIALS),
+        List.of(
+            CommandArgument.one("NAME", ValueKind.TEXT, "the name of a calculation"),
+            CommandArgument.any("PARAMETER=VALUE", "what it takes, with units")),
+        List.of(
             "kelter compute heater-resistance power=2kW voltage=230V",
-            "kelter compute heater-resistance power='2kW±5%%' voltage=230V --budget",
-            "kelter compute heater-resistance",
-            "kelter modules                      tells the names")
-        .addOption(
-            OptionSpec.builder(BUDGET)
-                .type(boolean.class)
-                .description("where the uncertainty comes from, and a Monte Carlo check")
-                .build())
-        .addOption(
-            OptionSpec.builder(SHARED)
-                .paramLabel("NAMES")
-                .type(String.class)
-                .description(
-                    "with --budget: these inputs, with commas between them, have one "
-                        + "error in common, as when read with one instrument")
-                .build())
-        .addOption(
-            OptionSpec.builder(SEED)
-                .paramLabel("N")
-                .type(Long.class)
-                .description("with --budget: seed of the Monte Carlo check (default 1)")
-                .build())
-        .addOption(
-            OptionSpec.builder(TRIALS)
-                .paramLabel("N")
-                .type(Integer.class)
-                .description("with --budget: at most so many trials (default 100000)")
-                .build())
-        .addPositional(Arguments.parameter("NAME", String.class, "the name of a calculation"))
-        .addPositional(
-            PositionalParamSpec.builder()
-                .index("1..*")
-                .arity("0..*")
-                .paramLabel("PARAMETER=VALUE")
-                .type(List.class)
-                .auxiliaryTypes(String.class)
-                .description("what it takes, with units")
-                .build());
+            "kelter compute heater-resistance power='2kW±5%' voltage=230V --budget",
+            "kelter compute heater-resistance"));
   }
 
   @Override
   public void run(Invocation invocation) {
     String name = invocation.argument();
-    List<String> given = given(invocation);
+    List<String> arguments = invocation.given().arguments();
+    List<String> given = arguments.subList(1, arguments.size());
     List<Calculation> known = invocation.workshop().calculations();
-    Calculation calculation =
-        known.stream()
-            .filter(c -> c.id().equals(name))
-            .findFirst()
-            .orElseThrow(() -> no(name, known));
+    Calculation calculation = named(name, known);
     Terminal terminal = invocation.terminal();
     if (given.isEmpty() && calculation.parameters().stream().anyMatch(p -> p.usual().isEmpty())) {
       terminal.print(ComputationText.describe(calculation, terminal));
@@ -107,17 +91,19 @@ final class ComputeCommand implements Command {
 
   private static Optional<UncertaintyAnalysis> analysis(
       Computation computation, Invocation invocation) {
-    if (!invocation.given().hasMatchedOption(BUDGET)) {
-      for (String option : List.of(SHARED, SEED, TRIALS)) {
-        if (invocation.given().hasMatchedOption(option)) {
-          throw new InputException(option, "says how to draw up a budget", "add " + BUDGET);
+    if (!invocation.given().has(BUDGET)) {
+      for (CommandOption option : List.of(SHARED, SEED, TRIALS)) {
+        if (invocation.given().has(option)) {
+          throw new InputException(
+              option.name(), "says how to draw up a budget", "add " + BUDGET.name());
         }
       }
       return Optional.empty();
     }
     List<String> shared =
         invocation
-            .<String>option(SHARED)
+            .given()
+            .text(SHARED)
             .map(names -> List.of(names.strip().split("\\s*,\\s*")))
             .orElse(List.of());
     return Optional.of(UncertaintyAnalysis.of(computation, shared, settings(invocation)));
@@ -127,17 +113,20 @@ final class ComputeCommand implements Command {
     MonteCarlo.Settings usual = MonteCarlo.Settings.USUAL;
     try {
       return new MonteCarlo.Settings(
-          invocation.<Long>option(SEED).orElse(usual.seed()),
-          invocation.<Integer>option(TRIALS).orElse(usual.mostTrials()));
+          invocation.given().whole(SEED, usual.seed()),
+          invocation.given().count(TRIALS, usual.mostTrials()));
     } catch (IllegalArgumentException outside) {
-      throw new InputException(BUDGET, outside.getMessage(), "");
+      throw new InputException(BUDGET.name(), outside.getMessage(), "");
     }
   }
 
-  private static List<String> given(Invocation invocation) {
-    return invocation.given().hasMatchedPositional(1)
-        ? invocation.given().matchedPositional(1).getValue()
-        : List.of();
+  private static Calculation named(String name, List<Calculation> known) {
+    for (Calculation calculation : known) {
+      if (calculation.id().equals(name)) {
+        return calculation;
+      }
+    }
+    throw no(name, known);
   }
 
   private static InputException no(String name, List<Calculation> known) {

@@ -9,61 +9,57 @@ import kelter.cli.diagnosis.WhyText;
 import kelter.cli.json.DiagnosisJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.JobText;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter diagnose JOB}: findings, ranked faults, next measurements, order of remedies. */
 final class DiagnoseCommand implements Command {
 
-  private static final String WHY = "--why";
-  private static final String WHAT_IF = "--what-if";
+  private static final CommandOption WHY =
+      CommandOption.one(
+          "--why",
+          ValueKind.TEXT,
+          "FAULT",
+          "tell why a fault, component.fault, is as likely as it is");
+  private static final CommandOption WHAT_IF =
+      CommandOption.many(
+          "--what-if",
+          "READING",
+          "show the ranking if component.observable=reading held; may be given several times");
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "diagnose",
-            Arguments.lines(
-                "Tell what is wrong, how sure that is, what to measure next and what to do."),
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "diagnose",
+        "Tell what is wrong, how sure that is, and what to do next.",
+        "What to measure next is ranked by what it tells for the minutes that it takes, and the"
+            + " remedies by what they are expected to cost.",
+        List.of(WHY, WHAT_IF, Invocation.SHOP),
+        List.of(Invocation.jobFile("a job file")),
+        List.of(
             "kelter diagnose demo/jobs/washer-extractor.json",
             "kelter diagnose --why drain-pump.passages-blocked demo/jobs/washer-extractor.json",
             "kelter diagnose --what-if heater.resistance=OL demo/jobs/washer-extractor.json",
-            "kelter diagnose --format json demo/jobs/washer-extractor.json")
-        .addOption(
-            OptionSpec.builder(WHY)
-                .paramLabel("FAULT")
-                .type(String.class)
-                .description("tell why a fault, component.fault, is as likely as it is")
-                .build())
-        .addOption(
-            OptionSpec.builder(WHAT_IF)
-                .paramLabel("READING")
-                .arity("1")
-                .type(List.class)
-                .auxiliaryTypes(String.class)
-                .description(
-                    "show the ranking if component.observable=reading held;"
-                        + " may be given several times")
-                .build())
-        .addOption(Arguments.shop())
-        .addPositional(Arguments.jobFile("a job file"));
+            "kelter diagnose --format json demo/jobs/washer-extractor.json"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Job job = workshop.read(invocation.argument()).job();
-    Optional<String> why = invocation.option(WHY);
-    Optional<List<String>> whatIf = invocation.option(WHAT_IF);
+    Job job = workshop.read(invocation.file()).job();
+    Optional<String> why = invocation.given().text(WHY);
+    List<String> whatIf = invocation.given().list(WHAT_IF);
     if (why.isPresent()) {
       why(invocation, workshop, job, why.get());
-    } else if (whatIf.isPresent()) {
-      whatIf(invocation, workshop, job, whatIf.get());
+    } else if (!whatIf.isEmpty()) {
+      whatIf(invocation, workshop, job, whatIf);
     } else {
       diagnose(invocation, workshop, job);
     }

@@ -1,21 +1,24 @@
 package kelter.cli.command;
 
+import java.util.List;
 import kelter.cli.json.InstrumentsJson;
 import kelter.cli.text.InstrumentsText;
+import kelter.cli.usage.CommandUsage;
 import kelter.core.instrument.InstrumentLibrary;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter instruments}: the instruments that a job may name without describing them. */
 final class InstrumentsCommand implements Command {
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
+  public CommandUsage usage() {
+    return new CommandUsage(
         "instruments",
-        Arguments.lines(
-            "Tell the instruments that a job may name without describing them: typical of",
-            "their class, no product is meant."),
-        "kelter instruments");
+        "Tell the instruments that a job may name.",
+        "They need no description in the job. They are typical of their class; no product is"
+            + " meant.",
+        List.of(),
+        List.of(),
+        List.of("kelter instruments"));
   }
 
   @Override

@@ -3,53 +3,62 @@ package kelter.cli.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.Given;
+import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Workshop;
 import kelter.core.file.ShopFile;
+import kelter.core.problem.Problem;
 import kelter.core.shop.Shop;
-import picocli.CommandLine.ParseResult;
 
 /**
  * One call of a command: what was given on the command line, and where the result goes.
  *
- * @param given the arguments of the command
+ * @param given the options and arguments of the command
  * @param terminal where results and complaints go
  */
-record Invocation(ParseResult given, Terminal terminal) {
+record Invocation(Given given, Terminal terminal) {
 
-  static final String PLUGINS = "--plugins";
-  static final String FORMAT = "--format";
-  static final String SHOP = "--shop";
-  static final String TRACE = "--trace";
+  /** The shop profile, for the commands that read a job. */
+  static final CommandOption SHOP =
+      CommandOption.one(
+          "--shop",
+          ValueKind.FILE,
+          "FILE",
+          "the shop profile: instruments, decision level, live work");
 
-  /** How a result is shown. */
-  enum Format {
-    text,
-    json
+  /** The job that a command reads. */
+  static CommandArgument jobFile(String text) {
+    return CommandArgument.one("JOB", ValueKind.FILE, text);
   }
 
   boolean isTraced() {
-    return given.hasMatchedOption(TRACE);
+    return given.has(CommandUsage.TRACE);
   }
 
   boolean isJson() {
-    return given.matchedOptionValue(FORMAT, Format.text) == Format.json;
+    return given.isJson();
   }
 
-  /** The first argument that is not an option. */
-  <T> T argument() {
-    return given.matchedPositional(0).getValue();
+  /** The first argument. */
+  String argument() {
+    return given.arguments().get(0);
   }
 
-  <T> Optional<T> option(String name) {
-    return Optional.ofNullable(given.matchedOptionValue(name, (T) null));
+  /** The file that the first argument names. */
+  Path file() {
+    return Path.of(argument());
   }
 
   Workshop workshop() {
-    Optional<Path> plugins = option(PLUGINS);
-    Optional<Path> profile = option(SHOP);
-    Shop shop = profile.map(file -> ShopFile.read(file).shop()).orElse(Shop.UNKNOWN);
-    Workshop workshop = Workshop.open(plugins, shop);
-    workshop.refused().forEach(problem -> terminal.complain("kelter: " + problem.display()));
+    Optional<Path> profile = given.path(SHOP);
+    Shop shop = profile.isPresent() ? ShopFile.read(profile.get()).shop() : Shop.UNKNOWN;
+    Workshop workshop = Workshop.open(given.path(CommandUsage.PLUGINS), shop);
+    for (Problem refused : workshop.refused()) {
+      terminal.complain("kelter: " + refused.display());
+    }
     return workshop;
   }
 }

@@ -2,17 +2,18 @@ package kelter.cli.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Supplier;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Layout;
+import kelter.cli.usage.CommandLineReader;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.Given;
+import kelter.cli.usage.HelpText;
+import kelter.cli.usage.UsageException;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
-import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.UsageMessageSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 
 /** The command line: reads the arguments, runs one command, and turns failures into exit codes. */
 public final class Kelter {
@@ -29,8 +30,6 @@ public final class Kelter {
   /** A defect of the program. */
   public static final int DEFECT = 3;
 
-  private static final Map<String, Supplier<Command>> COMMANDS = commands();
-
   private final Terminal terminal;
 
   /**
@@ -42,42 +41,6 @@ public final class Kelter {
     this.terminal = terminal;
   }
 
-  private static Map<String, Supplier<Command>> commands() {
-    Map<String, Supplier<Command>> commands = new LinkedHashMap<>();
-    commands.put("new", NewCommand::new);
-    commands.put("check", CheckCommand::new);
-    commands.put("diagnose", DiagnoseCommand::new);
-    commands.put("weigh", WeighCommand::new);
-    commands.put("simulate", SimulateCommand::new);
-    commands.put("readings", ReadingsCommand::new);
-    commands.put("compute", ComputeCommand::new);
-    commands.put("modules", ModulesCommand::new);
-    commands.put("instruments", InstrumentsCommand::new);
-    return commands;
-  }
-
-  private static CommandSpec root() {
-    return CommandSpec.create()
-        .name("kelter")
-        .addOption(Arguments.help())
-        .usageMessage(
-            new UsageMessageSpec()
-                .description(
-                    "From what can be measured at a machine to what is wrong and what to do.")
-                .customSynopsis("kelter COMMAND [OPTIONS] [ARGUMENTS]")
-                .commandListHeading("%nCommands:%n")
-                .optionListHeading("%nOptions:%n")
-                .footer(
-                    "",
-                    "'kelter COMMAND --help' explains a command.",
-                    "",
-                    "Exit codes: 0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.",
-                    "",
-                    "Kelter says which entered readings meet which limit. It does not replace local",
-                    "codes and licensed practice. Gas, refrigerant circuits and fixed wiring are out",
-                    "of its reach."));
-  }
-
   /**
    * Runs a command.
    *
@@ -85,58 +48,69 @@ public final class Kelter {
    * @return the exit code
    */
   public int run(String... arguments) {
+    if (arguments.length == 0 || CommandUsage.HELP.isCalled(arguments[0])) {
+      terminal.print(overview());
+      return DONE;
+    }
+    String name = arguments[0];
+    if (!Commands.NAMES.contains(name)) {
+      return refuse("", List.of(noCommand(name)));
+    }
+    Command command = Commands.named(name);
+    CommandUsage usage = command.usage();
+    Given given;
     try {
-      return parseAndRun(arguments);
-    } catch (ParameterException wrong) {
-      terminal.complain("kelter: " + message(wrong, arguments));
-      terminal.complain("Try 'kelter " + helpOf(wrong.getCommandLine()) + "--help'.");
-      return BAD_USAGE;
+      given = CommandLineReader.read(usage, Arrays.copyOfRange(arguments, 1, arguments.length));
+    } catch (UsageException wrong) {
+      return refuse(name + " ", wrong.mistakes());
     }
-  }
-
-  private static String message(ParameterException wrong, String... arguments) {
-    boolean noCommand = !COMMANDS.containsKey(arguments[0]) && !arguments[0].startsWith("-");
-    if (!noCommand) {
-      return wrong.getMessage();
+    if (given.has(CommandUsage.HELP)) {
+      terminal.print(HelpText.of(usage, terminal));
+      return DONE;
     }
-    String near =
-        Nearest.of(arguments[0], COMMANDS.keySet())
-            .map(name -> "; did you mean '" + name + "'?")
-            .orElse("");
-    return "there is no command '" + arguments[0] + "'" + near;
+    return run(command, new Invocation(given, terminal));
   }
 
-  private static String helpOf(CommandLine commandLine) {
-    String name = commandLine.getCommandName();
-    return name.equals("kelter") ? "" : name + " ";
-  }
-
-  private int parseAndRun(String... arguments) {
-    CommandLine root = new CommandLine(root());
-    addCommands(root, arguments);
-    ParseResult result = root.parseArgs(arguments);
-    ParseResult last = result.hasSubcommand() ? result.subcommand() : result;
-    if (last.isUsageHelpRequested() || !result.hasSubcommand()) {
-      terminal.print(usage(last.commandSpec().commandLine()));
-      return last.isUsageHelpRequested() || arguments.length == 0 ? DONE : BAD_USAGE;
+  private static String noCommand(String word) {
+    if (word.startsWith("-")) {
+      return "the command stands first, before '" + word + "'";
     }
-    return run(COMMANDS.get(last.commandSpec().name()).get(), new Invocation(last, terminal));
+    return "there is no command '"
+        + word
+        + "'"
+        + Nearest.of(word, Commands.NAMES).map(name -> "; did you mean '" + name + "'?").orElse("");
   }
 
-  // Only the command that is asked for is read, for a quicker start; help shows them all.
-  private static void addCommands(CommandLine root, String... arguments) {
-    Supplier<Command> asked = arguments.length == 0 ? null : COMMANDS.get(arguments[0]);
-    if (asked != null) {
-      root.addSubcommand(arguments[0], new CommandLine(asked.get().spec()));
-    } else {
-      COMMANDS.forEach(
-          (name, command) -> root.addSubcommand(name, new CommandLine(command.get().spec())));
+  private int refuse(String command, List<String> mistakes) {
+    for (String mistake : mistakes) {
+      terminal.complain("kelter: " + mistake);
     }
+    terminal.complain("Try 'kelter " + command + "--help'.");
+    return BAD_USAGE;
   }
 
-  private static String usage(CommandLine commandLine) {
-    commandLine.setUsageHelpWidth(Terminal.WIDTH);
-    return commandLine.getUsageMessage(CommandLine.Help.Ansi.OFF);
+  private String overview() {
+    Layout layout = new Layout(terminal);
+    layout
+        .line("kelter COMMAND [OPTIONS] [ARGUMENTS]")
+        .blank()
+        .line("From what can be measured at a machine to what is wrong and what to do.");
+    List<HelpText.Row> commands = new ArrayList<>();
+    for (String name : Commands.NAMES) {
+      commands.add(new HelpText.Row(name, Commands.named(name).usage().summary()));
+    }
+    HelpText.table(layout, "Commands", commands, terminal);
+    return layout
+        .blank()
+        .line("'kelter COMMAND --help' explains a command.")
+        .blank()
+        .line("Exit codes: 0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.")
+        .blank()
+        .line(
+            "Kelter says which entered readings meet which limit. It does not replace local"
+                + " codes and licensed practice. Gas, refrigerant circuits and fixed wiring are"
+                + " out of its reach.")
+        .toString();
   }
 
   private int run(Command command, Invocation invocation) {

@@ -1,19 +1,23 @@
 package kelter.cli.command;
 
+import java.util.List;
 import kelter.cli.json.ResultJson;
 import kelter.cli.text.ModulesText;
+import kelter.cli.usage.CommandUsage;
 import kelter.cli.wiring.Workshop;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code kelter modules}: what is loaded. */
 final class ModulesCommand implements Command {
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
+  public CommandUsage usage() {
+    return new CommandUsage(
         "modules",
-        Arguments.lines("Tell what is loaded, and what each module can compute, with sources."),
-        "kelter modules --plugins plugins");
+        "Tell what is loaded and what it can compute, with sources.",
+        "",
+        List.of(),
+        List.of(),
+        List.of("kelter modules", "kelter modules --plugins plugins"));
   }
 
   @Override

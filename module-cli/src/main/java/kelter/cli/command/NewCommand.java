@@ -5,32 +5,35 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.template.Template;
+import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.core.file.JobFile;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import kelter.core.vocabulary.Vocabulary;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter new KIND}: a job file to fill in. */
 final class NewCommand implements Command {
 
-  private static final String OUTPUT = "--output";
+  private static final CommandOption OUTPUT =
+      CommandOption.one(
+              "--output",
+              ValueKind.FILE,
+              "FILE",
+              "where to write; an existing file is kept (default: the terminal)")
+          .or("-o");
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "new",
-            Arguments.lines("Write a job file to fill in, for a kind of appliance."),
-            "kelter new washer-extractor -o job.json",
-            "kelter new other                    a job without components")
-        .addOption(
-            OptionSpec.builder("-o", OUTPUT)
-                .paramLabel("FILE")
-                .type(Path.class)
-                .description("where to write; an existing file is kept (default: the terminal)")
-                .build())
-        .addPositional(Arguments.parameter("KIND", String.class, "the kind of appliance"));
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "new",
+        "Write a job file to fill in, for a kind of appliance.",
+        "The kind 'other' makes a job without components.",
+        List.of(OUTPUT),
+        List.of(CommandArgument.one("KIND", ValueKind.TEXT, "the kind of appliance")),
+        List.of("kelter new washer-extractor -o job.json", "kelter new other"));
   }
 
   @Override
@@ -41,7 +44,7 @@ final class NewCommand implements Command {
       throw unknown(kind, Template.kinds());
     }
     String text = Template.of(kind, LocalDate.now().toString(), vocabulary);
-    Optional<Path> file = invocation.option(OUTPUT);
+    Optional<Path> file = invocation.given().path(OUTPUT);
     if (file.isPresent()) {
       JobFile.writeNew(JobFile.parse(text, vocabulary), file.get());
     } else {

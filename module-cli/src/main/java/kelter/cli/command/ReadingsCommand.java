@@ -17,6 +17,10 @@ import kelter.cli.readings.LogReport;
 import kelter.cli.readings.Stretch;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.ReadingsText;
+import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Workshop;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
@@ -30,89 +34,89 @@ import kelter.core.problem.InputException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.shop.LogColumn;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter readings LOG}: an instrument log turned into readings of a job. */
 final class ReadingsCommand implements Command {
 
-  private static final String MAP = "--map";
-  private static final String INTO = "--into";
-  private static final String WINDOW = "--window";
-  private static final String COMPARE = "--compare";
-  private static final String AT = "--at";
-  private static final String INSTRUMENT = "--instrument";
-  private static final String EVERY = "--every";
-  private static final String STEADY = "--steady";
-  private static final String ENCODING = "--encoding";
-  private static final String DELIMITER = "--delimiter";
+  private static final CommandOption MAP =
+      CommandOption.many(
+          "--map",
+          "MAP",
+          "what a column holds: COLUMN=component.observable, or"
+              + " COLUMN=component.observable.condition; COLUMN[UNIT] if the heading has no unit;"
+              + " #3 is the third column");
+  private static final CommandOption INTO =
+      CommandOption.one("--into", ValueKind.FILE, "JOB", "the job file to write the readings into");
+  private static final CommandOption WINDOW =
+      CommandOption.many(
+          "--window",
+          "WINDOW",
+          "a stretch to look at and to read: the number of a steady window, or FROM..TO as"
+              + " 5min..10min from the start, or 14:05..14:20 by the clock");
+  private static final CommandOption COMPARE =
+      CommandOption.one(
+          "--compare", ValueKind.TEXT, "BEFORE,AFTER", "what changed between two such stretches");
+  private static final CommandOption AT =
+      CommandOption.many("--at", "NAME=VALUE", "a condition of the readings");
+  private static final CommandOption INSTRUMENT =
+      CommandOption.one(
+          "--instrument", ValueKind.TEXT, "ID", "the instrument, of the job or the shop");
+  private static final CommandOption EVERY =
+      CommandOption.one(
+          "--every", ValueKind.TEXT, "TIME", "from row to row, for a log without times");
+  private static final CommandOption STEADY =
+      CommandOption.one(
+          "--steady", ValueKind.TEXT, "PERCENT", "the band of a steady window (default 1 %)");
+  private static final CommandOption ENCODING =
+      CommandOption.one(
+          "--encoding", ValueKind.TEXT, "NAME", "the character set, if it is mistaken");
+  private static final CommandOption DELIMITER =
+      CommandOption.one(
+          "--delimiter", ValueKind.TEXT, "SIGN", "what splits columns, if it is mistaken");
   private static final long BETWEEN_TELLINGS = 200_000_000;
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "readings",
-            Arguments.lines(
-                "Look at the log of an instrument: what was recognised, where its columns",
-                "stand still, and what they show there. Turn windows into readings of a job.",
-                "With a shop profile, what --map says is remembered in it."),
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "readings",
+        "Look at the log of an instrument and turn it into readings.",
+        "It tells what was recognised, where the columns stand still, and what they show there."
+            + " Windows become readings of a job. With a shop profile, what --map says is"
+            + " remembered in it.",
+        List.of(
+            MAP,
+            WINDOW,
+            COMPARE,
+            AT,
+            INSTRUMENT,
+            INTO,
+            EVERY,
+            STEADY,
+            ENCODING,
+            DELIMITER,
+            Invocation.SHOP),
+        List.of(CommandArgument.one("LOG", ValueKind.FILE, "the log, text in columns")),
+        List.of(
             "kelter readings demo/logs/boiler-heating.csv",
             "kelter readings LOG.csv --compare 1,3",
             "kelter readings LOG.csv --map Power=heater.power --window 2 --into job.json",
-            "kelter readings LOG.csv --map 'T1[Cel]=heater.heating-rate' \\",
-            "         --window 5min..20min --at volume=20L --into job.json")
-        .addOption(
-            list(MAP, "MAP")
-                .description(
-                    "what a column holds: COLUMN=component.observable, or"
-                        + " COLUMN=component.observable.condition; COLUMN[UNIT] if the heading has no"
-                        + " unit; #3 is the third column")
-                .build())
-        .addOption(
-            list(WINDOW, "WINDOW")
-                .description(
-                    "a stretch to look at and to read: the number of a steady window, or FROM..TO as"
-                        + " 5min..10min from the start, or 14:05..14:20 by the clock")
-                .build())
-        .addOption(
-            one(COMPARE, "BEFORE,AFTER", String.class, "what changed between two such stretches"))
-        .addOption(list(AT, "NAME=VALUE").description("a condition of the readings").build())
-        .addOption(one(INSTRUMENT, "ID", String.class, "the instrument, of the job or the shop"))
-        .addOption(one(INTO, "JOB", Path.class, "the job file to write the readings into"))
-        .addOption(one(EVERY, "TIME", String.class, "from row to row, for a log without times"))
-        .addOption(
-            one(STEADY, "PERCENT", String.class, "the band of a steady window (default 1 %%)"))
-        .addOption(one(ENCODING, "NAME", String.class, "the character set, if it is mistaken"))
-        .addOption(one(DELIMITER, "SIGN", String.class, "what splits columns, if it is mistaken"))
-        .addOption(Arguments.shop())
-        .addPositional(Arguments.parameter("LOG", Path.class, "the log, text in columns"));
-  }
-
-  private static OptionSpec.Builder list(String name, String label) {
-    return OptionSpec.builder(name)
-        .paramLabel(label)
-        .arity("1")
-        .type(List.class)
-        .auxiliaryTypes(String.class);
-  }
-
-  private static OptionSpec one(String name, String label, Class<?> type, String description) {
-    return OptionSpec.builder(name).paramLabel(label).type(type).description(description).build();
+            "kelter readings LOG.csv --map 'T1[Cel]=heater.heating-rate' --window 5min..20min --at"
+                + " volume=20L --into job.json"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Terminal terminal = invocation.terminal();
-    Path file = invocation.argument();
-    List<String> windows = texts(invocation, WINDOW);
+    Path file = invocation.file();
+    List<String> windows = invocation.given().list(WINDOW);
     List<String> compared = compared(invocation);
     List<String> called = new ArrayList<>(windows);
     called.addAll(compared);
     LogOptions options = options(invocation, called);
     SteadyRule rule = rule(invocation);
-    Optional<Path> profile = invocation.option(Invocation.SHOP);
+    Optional<Path> profile = invocation.given().path(Invocation.SHOP);
     Optional<ShopDocument> shop = profile.map(ShopFile::read);
-    Optional<Path> into = invocation.option(INTO);
+    Optional<Path> into = invocation.given().path(INTO);
     Workshop workshop = into.isPresent() ? invocation.workshop() : null;
     Optional<JobDocument> job = into.map(path -> workshop.read(path));
 
@@ -120,8 +124,8 @@ final class ReadingsCommand implements Command {
     LogReport report = LogReport.of(file.toString(), log, rule);
     ColumnMaps maps =
         ColumnMaps.of(
-            texts(invocation, MAP),
-            invocation.option(INSTRUMENT),
+            invocation.given().list(MAP),
+            invocation.given().text(INSTRUMENT),
             shop.map(known -> known.shop().columns()).orElse(List.of()),
             log.format());
     List<Stretch> stretches = windows.stream().map(word -> Stretch.of(word, report)).toList();
@@ -140,7 +144,7 @@ final class ReadingsCommand implements Command {
                         report,
                         maps,
                         stretches,
-                        texts(invocation, AT)))
+                        invocation.given().list(AT)))
             .orElse(List.of());
     List<String> outcome = new ArrayList<>();
     if (job.isPresent()) {
@@ -157,27 +161,23 @@ final class ReadingsCommand implements Command {
     }
   }
 
-  private static List<String> texts(Invocation invocation, String option) {
-    return invocation.<List<String>>option(option).orElse(List.of());
-  }
-
   private static List<String> compared(Invocation invocation) {
-    Optional<String> said = invocation.option(COMPARE);
+    Optional<String> said = invocation.given().text(COMPARE);
     if (said.isEmpty()) {
       return List.of();
     }
     List<String> parts = List.of(said.get().strip().split("\\s*,\\s*", -1));
     if (parts.size() != 2) {
       throw new InputException(
-          COMPARE + " " + said.get(), "is not two stretches", "write for instance 1,3");
+          COMPARE.name() + " " + said.get(), "is not two stretches", "write for instance 1,3");
     }
     return parts;
   }
 
   private static LogOptions options(Invocation invocation, List<String> called) {
-    Optional<String> every = invocation.option(EVERY);
-    Optional<String> encoding = invocation.option(ENCODING);
-    Optional<String> delimiter = invocation.option(DELIMITER);
+    Optional<String> every = invocation.given().text(EVERY);
+    Optional<String> encoding = invocation.given().text(ENCODING);
+    Optional<String> delimiter = invocation.given().text(DELIMITER);
     try {
       return new LogOptions(
           encoding.map(ReadingsCommand::charset),
@@ -185,7 +185,7 @@ final class ReadingsCommand implements Command {
           every.map(text -> QuantityParser.parse(text, QuantityKind.TIME).si()).orElse(Double.NaN),
           Stretch.spans(called));
     } catch (IllegalArgumentException wrong) {
-      throw new InputException(EVERY, wrong.getMessage(), "");
+      throw new InputException(EVERY.name(), wrong.getMessage(), "");
     }
   }
 
@@ -194,7 +194,9 @@ final class ReadingsCommand implements Command {
       return Charset.forName(name);
     } catch (IllegalCharsetNameException | UnsupportedCharsetException unknown) {
       throw new InputException(
-          ENCODING, "'" + name + "' is not known here", "for instance UTF-8 or windows-1252");
+          ENCODING.name(),
+          "'" + name + "' is not known here",
+          "for instance UTF-8 or windows-1252");
     }
   }
 
@@ -204,13 +206,13 @@ final class ReadingsCommand implements Command {
     }
     if (text.length() != 1 || Character.isLetterOrDigit(text.charAt(0)) || text.equals("\"")) {
       throw new InputException(
-          DELIMITER, "'" + text + "' cannot split columns", "for instance ; or , or tab");
+          DELIMITER.name(), "'" + text + "' cannot split columns", "for instance ; or , or tab");
     }
     return text.charAt(0);
   }
 
   private static SteadyRule rule(Invocation invocation) {
-    Optional<String> band = invocation.option(STEADY);
+    Optional<String> band = invocation.given().text(STEADY);
     try {
       return band.map(
               text ->
@@ -219,7 +221,7 @@ final class ReadingsCommand implements Command {
                       SteadyRule.USUAL.leastSamples()))
           .orElse(SteadyRule.USUAL);
     } catch (IllegalArgumentException wrong) {
-      throw new InputException(STEADY, wrong.getMessage(), "for instance 2 %");
+      throw new InputException(STEADY.name(), wrong.getMessage(), "for instance 2 %");
     }
   }
 
@@ -253,7 +255,7 @@ final class ReadingsCommand implements Command {
       Path into) {
     if (readings.isEmpty()) {
       throw new InputException(
-          INTO + " " + into,
+          INTO.name() + " " + into,
           "no column of the log is mapped to a component of the job",
           "write for instance --map 'Power=heater.power'");
     }

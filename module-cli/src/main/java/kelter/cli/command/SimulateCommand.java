@@ -11,23 +11,45 @@ import kelter.cli.json.SimulationJson;
 import kelter.cli.simulation.SimulationText;
 import kelter.cli.template.Template;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.Given;
+import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Workshop;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.job.Appliance;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter simulate JOB-or-KIND}: how good the diagnosis is, on machines that are drawn. */
 final class SimulateCommand implements Command {
 
-  private static final String JOBS = "--jobs";
-  private static final String LED = "--led";
-  private static final String SEED = "--seed";
-  private static final String THREADS = "--threads";
-  private static final String WRONG_BY = "--wrong-by";
+  private static final CommandOption JOBS =
+      CommandOption.one("--jobs", ValueKind.COUNT, "N", "how many machines (default 2000)")
+          .or("-n");
+  private static final CommandOption LED =
+      CommandOption.one(
+          "--led",
+          ValueKind.COUNT,
+          "N",
+          "how many of them are also measured reading by reading, which takes far longer (default"
+              + " 100)");
+  private static final CommandOption SEED =
+      CommandOption.one("--seed", ValueKind.WHOLE, "N", "seed of the draws (default 1)");
+  private static final CommandOption THREADS =
+      CommandOption.one(
+          "--threads",
+          ValueKind.COUNT,
+          "N",
+          "how many threads; the result is the same (default: one for each processor)");
+  private static final CommandOption WRONG_BY =
+      CommandOption.one(
+          "--wrong-by",
+          ValueKind.NUMBER,
+          "PERCENT",
+          "the curves of the machines lie so much higher than those that the diagnosis is told");
 
   private static final int USUAL_JOBS = 2000;
   private static final int USUAL_LED = 100;
@@ -35,49 +57,22 @@ final class SimulateCommand implements Command {
   private static final int STEPS_OF_PROGRESS = 100;
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "simulate",
-            Arguments.lines(
-                "Try the diagnosis on machines that are drawn by chance, whose faults are",
-                "therefore known: how often it is right, whether it is right as often as it",
-                "says, and how soon it is sure when it leads the measuring."),
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "simulate",
+        "Try the diagnosis on machines that are drawn by chance.",
+        "Their faults are known, and so it shows how often the diagnosis is right, whether it is"
+            + " right as often as it says, and how soon it is sure when it leads the measuring.",
+        List.of(JOBS, LED, SEED, THREADS, WRONG_BY, Invocation.SHOP),
+        List.of(
+            CommandArgument.one(
+                "JOB-or-KIND",
+                ValueKind.TEXT,
+                "a job file, for its machine, or a kind of appliance")),
+        List.of(
             "kelter simulate demo/jobs/washer-extractor.json -n 500",
             "kelter simulate glasswasher --led 0",
-            "kelter simulate demo/jobs/washer-extractor.json --wrong-by 10")
-        .addOption(Arguments.shop())
-        .addOption(number("N", Integer.class, "how many machines (default 2000)", "-n", JOBS))
-        .addOption(
-            number(
-                "N",
-                Integer.class,
-                "how many of them are also measured reading by reading, which takes far longer"
-                    + " (default 100)",
-                LED))
-        .addOption(number("N", Long.class, "seed of the draws (default 1)", SEED))
-        .addOption(
-            number(
-                "N",
-                Integer.class,
-                "how many threads; the result is the same (default: one for each processor)",
-                THREADS))
-        .addOption(
-            number(
-                "PERCENT",
-                Double.class,
-                "the curves of the machines lie so much higher than those that the diagnosis is"
-                    + " told",
-                WRONG_BY))
-        .addPositional(
-            Arguments.parameter(
-                "JOB-or-KIND",
-                String.class,
-                "a job file, for its machine, or a kind of appliance"));
-  }
-
-  private static OptionSpec number(
-      String label, Class<?> type, String description, String... names) {
-    return OptionSpec.builder(names).paramLabel(label).type(type).description(description).build();
+            "kelter simulate demo/jobs/washer-extractor.json --wrong-by 10"));
   }
 
   @Override
@@ -86,7 +81,7 @@ final class SimulateCommand implements Command {
     Workshop workshop = invocation.workshop();
     Terminal terminal = invocation.terminal();
     Appliance appliance = appliance(what, workshop);
-    double wrongBy = invocation.<Double>option(WRONG_BY).orElse(0.0) / 100;
+    double wrongBy = invocation.given().number(WRONG_BY, 0) / 100;
     SimulationPlan plan;
     SimulationReport report;
     try {
@@ -105,15 +100,15 @@ final class SimulateCommand implements Command {
   }
 
   private static SimulationPlan plan(Invocation invocation, Workshop workshop) {
-    int jobs = invocation.<Integer>option(JOBS).orElse(USUAL_JOBS);
+    Given given = invocation.given();
+    int jobs = given.count(JOBS, USUAL_JOBS);
     return new SimulationPlan(
         jobs,
-        invocation.<Integer>option(LED).orElse(Math.min(jobs, USUAL_LED)),
-        invocation.<Long>option(SEED).orElse(USUAL_SEED),
-        invocation
-            .<Integer>option(THREADS)
-            .orElse(
-                Math.min(SimulationPlan.MOST_THREADS, Runtime.getRuntime().availableProcessors())),
+        given.count(LED, Math.min(jobs, USUAL_LED)),
+        given.whole(SEED, USUAL_SEED),
+        given.count(
+            THREADS,
+            Math.min(SimulationPlan.MOST_THREADS, Runtime.getRuntime().availableProcessors())),
         workshop.world());
   }
 

@@ -7,6 +7,9 @@ import java.util.Optional;
 import kelter.cli.json.WeighingJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.JobText;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
 import kelter.cli.weighing.WeighingText;
@@ -20,79 +23,68 @@ import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code kelter weigh JOB}: repair or replace. */
 final class WeighCommand implements Command {
 
-  private static final String SEED = "--seed";
-  private static final String WHY = "--why";
-  private static final String CARBON = "--carbon";
-  private static final String PLOT = "--plot";
+  private static final CommandOption SEED =
+      CommandOption.one(
+          "--seed",
+          ValueKind.WHOLE,
+          "N",
+          "seed of the draws (default 1); the same seed gives the same figures");
+  private static final CommandOption WHY =
+      CommandOption.flag(
+          "--why", "also what would turn the answer, odds, regret, cost by the years");
+  private static final CommandOption CARBON =
+      CommandOption.flag("--carbon", "also what keeping and replacing the machine emit");
+  private static final CommandOption PLOT =
+      CommandOption.one(
+          "--plot",
+          ValueKind.FILE,
+          "FILE.svg",
+          "also draw cost by the years and odds into this file");
   private static final String DRAWING = ".svg";
   private static final String NOTHING_TO_DRAW = "the module that weighs gives nothing to draw";
   private static final long USUAL_SEED = 1;
 
   @Override
-  public CommandSpec spec() {
-    return Arguments.command(
-            "weigh",
-            Arguments.lines(
-                "Weigh the repairs of a job against a new machine, by cost over the years."),
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "weigh",
+        "Weigh repairs against a new machine, by cost over the years.",
+        "",
+        List.of(WHY, PLOT, CARBON, SEED, Invocation.SHOP),
+        List.of(Invocation.jobFile("a job file with prices")),
+        List.of(
             "kelter weigh demo/jobs/washer-extractor.json",
             "kelter weigh --why demo/jobs/washer-extractor.json",
-            "kelter weigh --plot cost.svg demo/jobs/washer-extractor.json")
-        .addOption(
-            OptionSpec.builder(WHY)
-                .type(boolean.class)
-                .description("also what would turn the answer, odds, regret, cost by the years")
-                .build())
-        .addOption(
-            OptionSpec.builder(PLOT)
-                .paramLabel("FILE.svg")
-                .type(Path.class)
-                .description("also draw cost by the years and odds into this file")
-                .build())
-        .addOption(
-            OptionSpec.builder(CARBON)
-                .type(boolean.class)
-                .description("also what keeping and replacing the machine emit")
-                .build())
-        .addOption(
-            OptionSpec.builder(SEED)
-                .paramLabel("N")
-                .type(Long.class)
-                .description("seed of the draws (default 1); the same seed gives the same figures")
-                .build())
-        .addOption(Arguments.shop())
-        .addPositional(Arguments.jobFile("a job file with prices"));
+            "kelter weigh --plot cost.svg demo/jobs/washer-extractor.json"));
   }
 
   @Override
   public void run(Invocation invocation) {
-    Optional<Path> plot = invocation.option(PLOT);
+    Optional<Path> plot = invocation.given().path(PLOT);
     plot.ifPresent(WeighCommand::requireDrawing);
     Workshop workshop = invocation.workshop();
-    Job job = workshop.read(invocation.argument()).job();
+    Job job = workshop.read(invocation.file()).job();
     Weigher weigher =
         workshop
             .weigher()
             .orElseThrow(() -> new InputException("weigh", "no module that weighs is loaded", ""));
-    long seed = invocation.<Long>option(SEED).orElse(USUAL_SEED);
+    long seed = invocation.given().whole(SEED, USUAL_SEED);
     Diagnosis diagnosis = workshop.diagnose(job);
     Weighing weighing = weigher.weigh(job, diagnosis, seed);
-    boolean asked = invocation.given().hasMatchedOption(WHY);
+    boolean asked = invocation.given().has(WHY);
     Optional<Reasons> reasons =
         asked || plot.isPresent() ? weigher.explain(job, diagnosis, seed) : Optional.empty();
     if (plot.isPresent()) {
-      Reasons drawn = reasons.orElseThrow(() -> new InputException(PLOT, NOTHING_TO_DRAW, ""));
+      Reasons drawn =
+          reasons.orElseThrow(() -> new InputException(PLOT.name(), NOTHING_TO_DRAW, ""));
       JsonFile.write(WeighingChart.of(job, weighing, drawn), plot.get());
     }
     Optional<CarbonBalance> carbon =
-        invocation.given().hasMatchedOption(CARBON)
-            ? weigher.carbon(job, diagnosis)
-            : Optional.empty();
+        invocation.given().has(CARBON) ? weigher.carbon(job, diagnosis) : Optional.empty();
     Weighed weighed = new Weighed(job, weighing, asked ? reasons : Optional.empty(), carbon);
     show(invocation, weighed, workshop.cautions(job));
   }

@@ -104,7 +104,7 @@ final class HouseRules {
             "com.google.common..",
             "jakarta.inject..",
             "javax.inject..",
-            "picocli.."));
+            "org.apache.commons.cli.."));
   }
 
   private ArchRule outsideCommandLine(DescribedPredicate<JavaClass> forbidden) {

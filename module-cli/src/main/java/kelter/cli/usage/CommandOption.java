@@ -1,0 +1,75 @@
+package kelter.cli.usage;
+
+/**
+ * An option of a command.
+ *
+ * @param letter its short name with one hyphen, such as {@code -n}; empty if it has none
+ * @param name its name with two hyphens, such as {@code --jobs}
+ * @param kind what its value may be
+ * @param label what stands for its value in the help; empty if it takes none
+ * @param repeatable whether it may be given several times
+ * @param text what it does; empty if the help is silent about it
+ */
+public record CommandOption(
+    String letter, String name, ValueKind kind, String label, boolean repeatable, String text) {
+
+  /**
+   * An option without a value.
+   *
+   * @param name its name with two hyphens
+   * @param text what it does
+   * @return the option
+   */
+  public static CommandOption flag(String name, String text) {
+    return new CommandOption("", name, ValueKind.NONE, "", false, text);
+  }
+
+  /**
+   * An option with a value, which may be given once.
+   *
+   * @param name its name with two hyphens
+   * @param kind what its value may be
+   * @param label what stands for its value in the help
+   * @param text what it does
+   * @return the option
+   */
+  public static CommandOption one(String name, ValueKind kind, String label, String text) {
+    return new CommandOption("", name, kind, label, false, text);
+  }
+
+  /**
+   * An option with a text, which may be given several times.
+   *
+   * @param name its name with two hyphens
+   * @param label what stands for its value in the help
+   * @param text what it does
+   * @return the option
+   */
+  public static CommandOption many(String name, String label, String text) {
+    return new CommandOption("", name, ValueKind.TEXT, label, true, text);
+  }
+
+  /**
+   * The same option with a short name.
+   *
+   * @param letter the short name with one hyphen
+   * @return the option
+   */
+  public CommandOption or(String letter) {
+    return new CommandOption(letter, name, kind, label, repeatable, text);
+  }
+
+  boolean takesValue() {
+    return kind != ValueKind.NONE;
+  }
+
+  /**
+   * Whether a word is one of its names.
+   *
+   * @param word a word of the command line
+   * @return true for its name and for its short name
+   */
+  public boolean isCalled(String word) {
+    return word.equals(name) || word.equals(letter);
+  }
+}

@@ -1,0 +1,59 @@
+package kelter.cli.usage;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a command takes, and how its help explains it.
+ *
+ * @param name the word that calls it
+ * @param summary what it does, in one line of the list of commands
+ * @param explanation what else is to be known; may be empty
+ * @param options its own options
+ * @param arguments its arguments, in order
+ * @param examples calls of it, as typed into a shell
+ */
+public record CommandUsage(
+    String name,
+    String summary,
+    String explanation,
+    List<CommandOption> options,
+    List<CommandArgument> arguments,
+    List<String> examples) {
+
+  /** Shows the help instead of doing anything. */
+  public static final CommandOption HELP =
+      CommandOption.flag("--help", "show this help and stop").or("-h");
+
+  /** How the result is shown. */
+  public static final CommandOption FORMAT =
+      CommandOption.one("--format", ValueKind.FORMAT, "FORMAT", "text (default) or json");
+
+  /** The folder of modules from outside. */
+  public static final CommandOption PLUGINS =
+      CommandOption.one("--plugins", ValueKind.FILE, "DIR", "also load the modules in this folder");
+
+  /** Tells where in the program a defect showed; not for everyday use. */
+  public static final CommandOption TRACE = CommandOption.flag("--trace", "");
+
+  /** A copy of what was declared. */
+  public CommandUsage {
+    options = List.copyOf(options);
+    arguments = List.copyOf(arguments);
+    examples = List.copyOf(examples);
+  }
+
+  /**
+   * Its own options and those that every command has.
+   *
+   * @return the options
+   */
+  public List<CommandOption> allOptions() {
+    List<CommandOption> all = new ArrayList<>(options);
+    all.add(FORMAT);
+    all.add(HELP);
+    all.add(PLUGINS);
+    all.add(TRACE);
+    return all;
+  }
+}
