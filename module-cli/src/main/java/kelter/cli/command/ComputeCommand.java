@@ -52,10 +52,11 @@ final class ComputeCommand implements Command {
         "compute",
         "Run one calculation, or tell what it takes.",
         "Without values it tells what the calculation takes; 'kelter modules' tells the names. An"
-            + " uncertainty may stand behind a value: '26.4 ohm ± 0.3', '± 1 %', '± 0.3 (k=2)', '±"
-            + " 0.3 (k=2.26, dof=9)', '± 0.3 (triangular)' or '(U-shaped)'; without a word it is"
-            + " taken as limits of error (rectangular). Several readings of one value are written"
-            + " with ; between them.",
+            + " uncertainty may stand behind a value: '26.4\u00a0ohm\u00a0±\u00a00.3',"
+            + " '±\u00a01\u00a0%', '±\u00a00.3\u00a0(k=2)', '±\u00a00.3\u00a0(k=2.26,\u00a0dof=9)',"
+            + " '±\u00a00.3\u00a0(triangular)' or '(U-shaped)'; without a word it is taken as"
+            + " limits of error (rectangular). Several readings of one value are written with ;"
+            + " between them.",
         List.of(BUDGET, SHARED, SEED, TRIALS),
         List.of(
             CommandArgument.one("NAME", ValueKind.TEXT, "the name of a calculation"),

@@ -42,9 +42,8 @@ final class ReadingsCommand implements Command {
       CommandOption.many(
           "--map",
           "MAP",
-          "what a column holds: COLUMN=component.observable, or"
-              + " COLUMN=component.observable.condition; COLUMN[UNIT] if the heading has no unit;"
-              + " #3 is the third column");
+          "what a column holds: COLUMN=component.observable, with .condition behind it"
+              + " for a condition; COLUMN[UNIT] if the heading has no unit; #3 is the third column");
   private static final CommandOption INTO =
       CommandOption.one("--into", ValueKind.FILE, "JOB", "the job file to write the readings into");
   private static final CommandOption WINDOW =
@@ -100,8 +99,8 @@ final class ReadingsCommand implements Command {
             "kelter readings demo/logs/boiler-heating.csv",
             "kelter readings LOG.csv --compare 1,3",
             "kelter readings LOG.csv --map Power=heater.power --window 2 --into job.json",
-            "kelter readings LOG.csv --map 'T1[Cel]=heater.heating-rate' --window 5min..20min --at"
-                + " volume=20L --into job.json"));
+            "kelter readings LOG.csv --map 'T1[Cel]=heater.heating-rate' --into job.json"
+                + " --window 5min..20min --at volume=20L"));
   }
 
   @Override

@@ -32,10 +32,7 @@ public final class HelpText {
     List<CommandOption> options = shown(usage);
     Layout layout = new Layout(terminal);
     layout.hanging("kelter " + usage.name() + " ", synopsis(options, usage.arguments()));
-    layout.blank().line(usage.summary());
-    if (!usage.explanation().isEmpty()) {
-      layout.line(usage.explanation());
-    }
+    layout.blank().line((usage.summary() + " " + usage.explanation()).stripTrailing());
     List<Row> rows = new ArrayList<>();
     for (CommandArgument argument : usage.arguments()) {
       rows.add(new Row(argument.name(), argument.text()));
