@@ -71,7 +71,7 @@ public final class CommandLineReader {
   private static Option declared(CommandOption option) {
     String letter = option.letter().isEmpty() ? null : option.letter().substring(1);
     return Option.builder(letter)
-        .longOpt(option.name().substring(2))
+        .longOpt(option.bareName())
         .hasArg(option.takesValue())
         .optionalArg(option.takesValue())
         .get();

@@ -59,6 +59,11 @@ public record CommandOption(
     return new CommandOption(letter, name, kind, label, repeatable, text);
   }
 
+  /** Its name without the hyphens. */
+  String bareName() {
+    return name.substring(2);
+  }
+
   boolean takesValue() {
     return kind != ValueKind.NONE;
   }

@@ -94,7 +94,7 @@ public final class Given {
   public List<String> list(CommandOption option) {
     List<String> values = new ArrayList<>();
     for (Option found : options) {
-      if (option.isCalled("--" + found.getLongOpt())) {
+      if (option.bareName().equals(found.getLongOpt())) {
         values.add(found.getValue());
       }
     }
@@ -122,7 +122,7 @@ public final class Given {
 
   private Option first(CommandOption option) {
     for (Option found : options) {
-      if (option.isCalled("--" + found.getLongOpt())) {
+      if (option.bareName().equals(found.getLongOpt())) {
         return found;
       }
     }

@@ -59,7 +59,7 @@ final class Mistakes {
     for (CommandOption option : known) {
       int times = 0;
       for (Option each : given) {
-        if (option.isCalled("--" + each.getLongOpt())) {
+        if (option.bareName().equals(each.getLongOpt())) {
           times++;
           inValue(option, each.getValue());
         }

@@ -37,14 +37,14 @@ class HelpTextTest {
 
   @Test
   void anExampleIsNeverBrokenBetweenQuotes() {
-    String help = help("kelter try job.json 'a = 20 L ± 1 L' 'b = 5 K'");
+    String help = help("kelter try job.json 'a = 200 L ± 10 L' 'b = 5 K'");
 
     assertTrue(
         help.endsWith(
             """
             Example
               kelter try job.json \\
-                  'a = 20 L ± 1 L' 'b = 5 K'
+                  'a = 200 L ± 10 L' 'b = 5 K'
             """),
         help);
   }
