@@ -90,18 +90,23 @@ public final class DiagnosisText {
     double unexplained = diagnosis.unexplained().probability();
     layout.hanging(
         "  ",
-        "Nothing wrong: %s. Something that no known fault explains: %s."
-            .formatted(Figures.percent(diagnosis.healthy()), Figures.percent(unexplained)));
+        "Nothing wrong: "
+            + Figures.percent(diagnosis.healthy())
+            + ". Something that no known fault explains: "
+            + Figures.percent(unexplained)
+            + ".");
     for (Diagnosis.Suspect suspect : diagnosis.basis().suspects()) {
       layout.hanging(
           "  ",
           terminal.attention(
-              "%s %s %s fits no likely state (wrong with a chance of %s): take it again."
-                  .formatted(
-                      suspect.component(),
-                      suspect.observable().replace('-', ' '),
-                      suspect.shown(),
-                      Figures.percent(suspect.probability()))));
+              suspect.component()
+                  + " "
+                  + suspect.observable().replace('-', ' ')
+                  + " "
+                  + suspect.shown()
+                  + " fits no likely state (wrong with a chance of "
+                  + Figures.percent(suspect.probability())
+                  + "): take it again."));
     }
     if (diagnosis.unexplained().misfit() < 0.01) {
       layout.hanging(
@@ -143,11 +148,9 @@ public final class DiagnosisText {
 
   private void state(int place, Diagnosis.RankedState state) {
     String label = "  " + place + ". ";
-    String probability =
-        "%s (%s)"
-            .formatted(
-                Figures.percent(state.probability()), Figures.likelihood(state.probability()));
-    layout.hanging(label, probability + ": " + describe(state));
+    String probability = Figures.percent(state.probability());
+    String words = Figures.likelihood(state.probability());
+    layout.hanging(label, probability + " (" + words + "): " + describe(state));
     if (place == 1) {
       evidence("     for:     ", state, 1);
       evidence("     against: ", state, -1);
@@ -172,8 +175,10 @@ public final class DiagnosisText {
   private static String severity(Diagnosis.Severity severity) {
     return severity.sd() > SEVERITY_TOLD
         ? ""
-        : ", severity %s\u00a0±\u00a0%s"
-            .formatted(Figures.fixed(severity.mean(), 2), Figures.fixed(2 * severity.sd(), 2));
+        : ", severity "
+            + Figures.fixed(severity.mean(), 2)
+            + "\u00a0±\u00a0"
+            + Figures.fixed(2 * severity.sd(), 2);
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
@@ -186,13 +191,8 @@ public final class DiagnosisText {
     speaking.sort((a, b) -> Double.compare(Math.abs(b.bits()), Math.abs(a.bits())));
     StringJoiner readings = new StringJoiner("; ");
     for (Diagnosis.Evidence evidence : speaking) {
-      readings.add(
-          "%s %s %s (%s)"
-              .formatted(
-                  evidence.component(),
-                  evidence.observable().replace('-', ' '),
-                  evidence.shown(),
-                  Figures.bits(evidence.bits())));
+      String what = evidence.component() + " " + evidence.observable().replace('-', ' ');
+      readings.add(what + " " + evidence.shown() + " (" + Figures.bits(evidence.bits()) + ")");
     }
     if (!speaking.isEmpty()) {
       layout.hanging(label, readings.toString());
@@ -222,14 +222,17 @@ public final class DiagnosisText {
     Procedure procedure = next.question().observable().procedure();
     layout.hanging(
         "  " + place + ". ",
-        "%s: %s%s. About %s\u00a0min, %s; tells %s\u00a0bits."
-            .formatted(
-                next.question().component(),
-                next.question().observable().title(),
-                conditions(next.question()),
-                Figures.fixed(next.minutes(), 0),
-                procedure.hazard().word(),
-                Figures.fixed(next.bits(), 2)));
+        next.question().component()
+            + ": "
+            + next.question().observable().title()
+            + conditions(next.question())
+            + ". About "
+            + Figures.fixed(next.minutes(), 0)
+            + "\u00a0min, "
+            + procedure.hazard().word()
+            + "; tells "
+            + Figures.fixed(next.bits(), 2)
+            + "\u00a0bits.");
     cautions.write("     ", procedure.cautions());
     layout.hanging("     ", procedure.text());
   }
@@ -257,13 +260,16 @@ public final class DiagnosisText {
               : "about " + price(step.cost(), job.prices().orElseThrow().currency());
       layout.hanging(
           "  " + ++place + ". ",
-          "%s: %s. Cures with a chance of %s; %s\u00a0min, %s."
-              .formatted(
-                  step.remedy().component(),
-                  step.remedy().title(),
-                  Figures.percent(step.probabilityOfCure()),
-                  Figures.fixed(step.remedy().minutes(), 0),
-                  cost));
+          step.remedy().component()
+              + ": "
+              + step.remedy().title()
+              + ". Cures with a chance of "
+              + Figures.percent(step.probabilityOfCure())
+              + "; "
+              + Figures.fixed(step.remedy().minutes(), 0)
+              + "\u00a0min, "
+              + cost
+              + ".");
       cautions.write("     ", step.remedy().cautions());
     }
   }

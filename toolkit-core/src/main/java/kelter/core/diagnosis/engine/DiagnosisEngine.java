@@ -12,7 +12,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
-import java.util.stream.IntStream;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -139,7 +138,8 @@ public final class DiagnosisEngine {
       return Optional.empty();
     }
     Priors priors = new Priors(job.appliance(), history);
-    List<Group> groups = groups(models, items, priors);
+    Weighers weighers = new Weighers(models, items, priors, settings);
+    List<Group> groups = sideBySide ? weighers.sideBySide() : weighers.alone();
     JointPosterior posterior = new JointPosterior(groups, priorSound(job));
     return Optional.of(
         new Weighed(
@@ -149,14 +149,6 @@ public final class DiagnosisEngine {
             posterior,
             posterior.likeliest(STATES_SHOWN),
             keys(open.values())));
-  }
-
-  /** Models share nothing, so they may be weighed side by side; their order stays. */
-  private List<Group> groups(List<FaultModel> models, List<List<Item>> items, Priors priors) {
-    IntStream all = IntStream.range(0, models.size());
-    return (sideBySide ? all.parallel() : all)
-        .mapToObj(g -> new Group(models.get(g), items.get(g), priors, settings))
-        .toList();
   }
 
   private NextMeasurements next(Weighed weighed) {
