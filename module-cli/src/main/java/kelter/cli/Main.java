@@ -2,7 +2,7 @@ package kelter.cli;
 
 import kelter.cli.command.Kelter;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.wiring.Workshop;
+import kelter.cli.wiring.Opening;
 
 /** The program. */
 public final class Main {
@@ -15,7 +15,7 @@ public final class Main {
    * @param arguments the words of the command line
    */
   public static void main(String[] arguments) {
-    Workshop.prepare();
-    System.exit(new Kelter(Terminal.ofProcess()).run(arguments));
+    Opening opening = Opening.ahead();
+    System.exit(new Kelter(Terminal.ofProcess(), opening).run(arguments));
   }
 }

@@ -33,8 +33,9 @@ final class CheckCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
-    Workshop workshop = invocation.workshop();
-    Job job = workshop.read(invocation.file()).job();
+    OpenJob open = invocation.job();
+    Workshop workshop = open.workshop();
+    Job job = open.job();
     List<Caution> cautions = workshop.cautions(job);
     List<Finding> findings = workshop.findings(job);
     boolean risk = invocation.given().has(RISK);

@@ -52,8 +52,9 @@ final class DiagnoseCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
-    Workshop workshop = invocation.workshop();
-    Job job = workshop.read(invocation.file()).job();
+    OpenJob open = invocation.job();
+    Workshop workshop = open.workshop();
+    Job job = open.job();
     Optional<String> why = invocation.given().text(WHY);
     List<String> whatIf = invocation.given().list(WHAT_IF);
     if (why.isPresent()) {

@@ -8,8 +8,11 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
+import kelter.cli.wiring.Opening;
 import kelter.cli.wiring.Workshop;
+import kelter.core.file.JobFile;
 import kelter.core.file.ShopFile;
+import kelter.core.file.json.Json;
 import kelter.core.problem.Problem;
 import kelter.core.shop.Shop;
 
@@ -17,9 +20,10 @@ import kelter.core.shop.Shop;
  * One call of a command: what was given on the command line, and where the result goes.
  *
  * @param given the options and arguments of the command
+ * @param opening opens the workshop
  * @param terminal where results and complaints go
  */
-record Invocation(Given given, Terminal terminal) {
+record Invocation(Given given, Opening opening, Terminal terminal) {
 
   /** The shop profile, for the commands that read a job. */
   static final CommandOption SHOP =
@@ -52,10 +56,17 @@ record Invocation(Given given, Terminal terminal) {
     return Path.of(argument());
   }
 
+  /** The job that the first argument names; its file is read while the workshop may be opening. */
+  OpenJob job() {
+    Json content = JobFile.content(file());
+    Workshop workshop = workshop();
+    return new OpenJob(workshop, workshop.read(content).job());
+  }
+
   Workshop workshop() {
     Optional<Path> profile = given.path(SHOP);
     Shop shop = profile.isPresent() ? ShopFile.read(profile.get()).shop() : Shop.UNKNOWN;
-    Workshop workshop = Workshop.open(given.path(CommandUsage.PLUGINS), shop);
+    Workshop workshop = opening.workshop(given.path(CommandUsage.PLUGINS), shop);
     for (Problem refused : workshop.refused()) {
       terminal.complain("kelter: " + refused.display());
     }

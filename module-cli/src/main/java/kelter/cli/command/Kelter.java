@@ -12,6 +12,7 @@ import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.HelpText;
 import kelter.cli.usage.UsageException;
+import kelter.cli.wiring.Opening;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 
@@ -31,14 +32,17 @@ public final class Kelter {
   public static final int DEFECT = 3;
 
   private final Terminal terminal;
+  private final Opening opening;
 
   /**
    * A command line.
    *
    * @param terminal where results and complaints go
+   * @param opening opens the workshop that a command works in
    */
-  public Kelter(Terminal terminal) {
+  public Kelter(Terminal terminal, Opening opening) {
     this.terminal = terminal;
+    this.opening = opening;
   }
 
   /**
@@ -68,7 +72,7 @@ public final class Kelter {
       terminal.print(HelpText.of(usage, terminal));
       return DONE;
     }
-    return run(command, new Invocation(given, terminal));
+    return run(command, new Invocation(given, opening, terminal));
   }
 
   private static String noCommand(String word) {

@@ -66,8 +66,9 @@ final class WeighCommand implements Command {
   public void run(Invocation invocation) {
     Optional<Path> plot = invocation.given().path(PLOT);
     plot.ifPresent(WeighCommand::requireDrawing);
-    Workshop workshop = invocation.workshop();
-    Job job = workshop.read(invocation.file()).job();
+    OpenJob open = invocation.job();
+    Workshop workshop = open.workshop();
+    Job job = open.job();
     Weigher weigher =
         workshop
             .weigher()

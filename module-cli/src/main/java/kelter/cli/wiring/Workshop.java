@@ -30,6 +30,7 @@ import kelter.core.diagnosis.simulation.World;
 import kelter.core.diagnosis.simulation.wrong.WrongCurves;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
+import kelter.core.file.json.Json;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
@@ -61,25 +62,6 @@ public final class Workshop {
   }
 
   /**
-   * Wires a workshop without modules on another core while the command line is read, which makes
-   * the injector's machinery ready; without it every command would wait longer, and nothing else
-   * would change.
-   */
-  public static void prepare() {
-    Thread ahead = new Thread(new Ahead(), "prepare");
-    ahead.setDaemon(true);
-    ahead.start();
-  }
-
-  /** Not a lambda: the first one of a run is dear, and this would be it. */
-  private static final class Ahead implements Runnable {
-    @Override
-    public void run() {
-      wired(List.of(), Shop.UNKNOWN);
-    }
-  }
-
-  /**
    * Finds the modules and binds them into one injector, for a shop of which nothing is known.
    *
    * @param plugins the plugin folder, if the user named one
@@ -100,14 +82,11 @@ public final class Workshop {
    */
   public static Workshop open(Optional<Path> plugins, Shop shop) {
     Modules found = Modules.find(plugins);
-    Workshop workshop = wired(found.all(), shop);
+    Workshop workshop =
+        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all(), shop))
+            .getInstance(Workshop.class);
     workshop.refused = found.refused();
     return workshop;
-  }
-
-  private static Workshop wired(List<CalculationModule> modules, Shop shop) {
-    return Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(modules, shop))
-        .getInstance(Workshop.class);
   }
 
   /**
@@ -160,7 +139,18 @@ public final class Workshop {
    * @throws kelter.core.problem.InputException with every mistake of the file
    */
   public JobDocument read(Path file) {
-    return JobFile.read(file, vocabulary(), shop.jobInstruments());
+    return read(JobFile.content(file));
+  }
+
+  /**
+   * Reads a job, which may use the instruments of the shop.
+   *
+   * @param content the content of a job file
+   * @return the job with that content
+   * @throws kelter.core.problem.InputException with every mistake of it
+   */
+  public JobDocument read(Json content) {
+    return JobFile.document(content, vocabulary(), shop.jobInstruments());
   }
 
   /**

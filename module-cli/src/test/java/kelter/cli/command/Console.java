@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.wiring.Opening;
 
 /** Runs a command and keeps what it says. */
 record Console(int code, String out, String err) {
@@ -32,7 +33,7 @@ record Console(int code, String out, String err) {
             false,
             false,
             width);
-    int code = new Kelter(terminal).run(arguments);
+    int code = new Kelter(terminal, Opening.onDemand()).run(arguments);
     return new Console(code, out.toString(charset), err.toString(charset));
   }
 

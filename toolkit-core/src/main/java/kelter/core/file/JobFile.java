@@ -44,7 +44,31 @@ public final class JobFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
-    Json content = JsonFile.read(path, MAX_BYTES, "a job file", START);
+    return document(content(path), vocabulary, instruments);
+  }
+
+  /**
+   * Reads the content of a job file, without asking what its words mean.
+   *
+   * @param path the file
+   * @return the content
+   * @throws InputException if it cannot be read, is too large or is no JSON
+   */
+  public static Json content(Path path) {
+    return JsonFile.read(path, MAX_BYTES, "a job file", START);
+  }
+
+  /**
+   * Makes a job of the content of a job file.
+   *
+   * @param content the content
+   * @param vocabulary the words that a job may use
+   * @param instruments the instruments of the shop
+   * @return the job with its content
+   * @throws InputException with every mistake of the content, if it has any
+   */
+  public static JobDocument document(
+      Json content, Vocabulary vocabulary, List<Instrument> instruments) {
     return JobReader.read(content, vocabulary, instruments);
   }
 
@@ -72,7 +96,7 @@ public final class JobFile {
   public static JobDocument parse(
       String text, Vocabulary vocabulary, List<Instrument> instruments) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return JobReader.read(JsonText.read(bytes, "job", START), vocabulary, instruments);
+    return document(JsonText.read(bytes, "job", START), vocabulary, instruments);
   }
 
   /**
