@@ -11,7 +11,8 @@ import org.apache.commons.cli.ParseException;
 
 /**
  * Reads the words behind the name of a command. Options and arguments may be mixed; {@code --} ends
- * the options; a value stands behind its option or, joined by {@code =}, in the same word.
+ * the options; a value stands behind its option or, joined by {@code =}, in the same word. A long
+ * name behind one hyphen is understood too, but no shortened one.
  */
 public final class CommandLineReader {
 

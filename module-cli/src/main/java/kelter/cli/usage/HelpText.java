@@ -55,7 +55,12 @@ public final class HelpText {
     return layout.toString();
   }
 
-  /** A name and what it means. */
+  /**
+   * A name and what it means.
+   *
+   * @param name an option, an argument or a command
+   * @param text what it means
+   */
   public record Row(String name, String text) {}
 
   /**

@@ -90,7 +90,7 @@ class CommandLineReaderTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"-n 12", "-n12", "-n=12", "--runs 12", "--runs=12"})
+  @ValueSource(strings = {"-n 12", "-n12", "-n=12", "--runs 12", "--runs=12", "-runs 12"})
   void aValueStandsBehindItsOptionOrIsJoinedToIt(String words) {
     assertEquals(12, read(("job " + words).split(" ")).count(COUNT, 0));
   }
