@@ -2,6 +2,7 @@ package kelter.cli.wiring;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,14 +22,11 @@ import kelter.core.vocabulary.Vocabulary;
  */
 record Modules(List<CalculationModule> all, List<Problem> refused) {
 
-  /** The modules in the order in which they are asked. */
-  static List<CalculationModule> byId(Iterable<CalculationModule> modules) {
-    List<CalculationModule> sorted = new ArrayList<>();
-    for (CalculationModule module : modules) {
-      sorted.add(module);
+  private static final class ById implements Comparator<CalculationModule> {
+    @Override
+    public int compare(CalculationModule one, CalculationModule other) {
+      return one.about().id().compareTo(other.about().id());
     }
-    sorted.sort((one, other) -> one.about().id().compareTo(other.about().id()));
-    return sorted;
   }
 
   /** All kinds of components that modules speak of. */
@@ -47,7 +45,12 @@ record Modules(List<CalculationModule> all, List<Problem> refused) {
    * @return the modules on the module path and those plugins that go with them
    */
   static Modules find(Optional<Path> plugins) {
-    List<CalculationModule> accepted = byId(ServiceLoader.load(CalculationModule.class));
+    List<CalculationModule> accepted = new ArrayList<>();
+    // The layer is named, since otherwise the class path, which is empty, is searched as well.
+    for (CalculationModule module :
+        ServiceLoader.load(Modules.class.getModule().getLayer(), CalculationModule.class)) {
+      accepted.add(module);
+    }
     List<Problem> refused = new ArrayList<>();
     if (plugins.isPresent()) {
       PluginFolder.Content content = PluginFolder.load(plugins.get());
@@ -56,6 +59,7 @@ record Modules(List<CalculationModule> all, List<Problem> refused) {
         accept(module, accepted, refused);
       }
     }
+    accepted.sort(new ById());
     return new Modules(List.copyOf(accepted), List.copyOf(refused));
   }
 

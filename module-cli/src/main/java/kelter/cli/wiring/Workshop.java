@@ -49,14 +49,15 @@ import kelter.core.vocabulary.Vocabulary;
 public final class Workshop {
 
   private final List<CalculationModule> modules;
+  private final List<Problem> refused;
   private final EngineSettings settings;
   private final Shop shop;
   private Vocabulary vocabulary;
-  private List<Problem> refused = List.of();
 
   @Inject
-  Workshop(Set<CalculationModule> modules, EngineSettings settings, Shop shop) {
-    this.modules = Modules.byId(modules);
+  Workshop(Modules found, EngineSettings settings, Shop shop) {
+    this.modules = found.all();
+    this.refused = found.refused();
     this.settings = settings;
     this.shop = shop;
   }
@@ -82,11 +83,8 @@ public final class Workshop {
    */
   public static Workshop open(Optional<Path> plugins, Shop shop) {
     Modules found = Modules.find(plugins);
-    Workshop workshop =
-        Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found.all(), shop))
-            .getInstance(Workshop.class);
-    workshop.refused = found.refused();
-    return workshop;
+    return Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found, shop))
+        .getInstance(Workshop.class);
   }
 
   /**
