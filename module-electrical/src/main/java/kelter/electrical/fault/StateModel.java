@@ -3,8 +3,6 @@ package kelter.electrical.fault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
@@ -19,21 +17,38 @@ import kelter.core.vocabulary.Span;
  * of its observable, such as the resistance of an open circuit, is told as the end of the span.
  *
  * @param id its id within the appliance
- * @param healthy makes a state in which nothing is wrong
+ * @param part makes states in which nothing is wrong, and reads the answers from states
  * @param moving what nobody has measured and what it changes
  * @param known the faults, in the order in which they change the state
  * @param questions what it can forecast, under the usual conditions
- * @param answers makes ready to answer a question
  * @param <S> the state
  */
 public record StateModel<S>(
-    String id,
-    Supplier<S> healthy,
-    List<Moving<S>> moving,
-    List<Known<S>> known,
-    List<Question> questions,
-    Function<Question, Answer<S>> answers)
+    String id, Part<S> part, List<Moving<S>> moving, List<Known<S>> known, List<Question> questions)
     implements FaultModel {
+
+  /**
+   * What a model speaks of.
+   *
+   * @param <S> the state
+   */
+  public interface Part<S> {
+
+    /**
+     * Makes a state.
+     *
+     * @return a new state in which nothing is wrong
+     */
+    S healthy();
+
+    /**
+     * Makes ready to answer a question.
+     *
+     * @param question the question
+     * @return what answers it
+     */
+    Answer<S> answer(Question question);
+  }
 
   /**
    * What a fault changes.
@@ -187,7 +202,7 @@ public record StateModel<S>(
     double[] high = new double[asked.size()];
     for (int i = 0; i < asked.size(); i++) {
       Span span = asked.get(i).observable().span();
-      ready.add(answers.apply(asked.get(i)));
+      ready.add(part.answer(asked.get(i)));
       low[i] = span.low();
       high[i] = span.high();
     }
@@ -202,7 +217,7 @@ public record StateModel<S>(
   }
 
   private S state(double[] severity) {
-    S state = healthy.get();
+    S state = part.healthy();
     for (int j = 0; j < moving.size(); j++) {
       double deviate = severity[known.size() + j];
       if (deviate != 0) {

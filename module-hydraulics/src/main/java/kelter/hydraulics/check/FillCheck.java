@@ -11,7 +11,6 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.source.Source;
-import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.fault.fill.FillState;
 import kelter.hydraulics.part.InletValveKind;
 import kelter.hydraulics.water.Water;
@@ -69,9 +68,7 @@ public final class FillCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
       if (component.kind().equals(InletValveKind.ID)) {
-        for (Measurement m : read(job, component, InletValveKind.STATIC_PRESSURE)) {
-          findings.add(PRESSURE.finding(job, m, SUPPLY, rule, ""));
-        }
+        findings.addAll(PRESSURE.each(job, component, rule, "", SUPPLY));
         findings.addAll(flow(job, component, rule));
         if (TAP.isRead(job, component)) {
           findings.addAll(tap(job, component, rule));
@@ -79,10 +76,6 @@ public final class FillCheck implements Check {
       }
     }
     return List.copyOf(findings);
-  }
-
-  private static List<Measurement> read(Job job, Component component, Observable observable) {
-    return job.measurements(component.id(), observable.id());
   }
 
   private static List<Finding> tap(Job job, Component valve, DecisionRule rule) {
@@ -101,14 +94,15 @@ public final class FillCheck implements Check {
   }
 
   private static List<Finding> flow(Job job, Component component, DecisionRule rule) {
-    List<Measurement> measurements = read(job, component, InletValveKind.FILL_FLOW);
+    List<Measurement> measurements =
+        job.measurements(component.id(), InletValveKind.FILL_FLOW.id());
     if (measurements.isEmpty()) {
       return List.of();
     }
     try {
       Optional<FillState> order = FillState.of(component);
       return order.isPresent()
-          ? told(job, measurements, Limits.atLeast(LEAST_SHARE * flow(order.get())), rule)
+          ? FLOW.each(job, component, rule, "", Limits.atLeast(LEAST_SHARE * flow(order.get())))
           : List.of();
     } catch (IllegalArgumentException impossible) {
       return FLOW.without(job, measurements, impossible.getMessage());
@@ -117,14 +111,5 @@ public final class FillCheck implements Check {
 
   private static double flow(FillState order) {
     return order.path().flow(Water.at(COLD));
-  }
-
-  private static List<Finding> told(
-      Job job, List<Measurement> measurements, Limits limits, DecisionRule rule) {
-    List<Finding> findings = new ArrayList<>();
-    for (Measurement measurement : measurements) {
-      findings.add(FLOW.finding(job, measurement, limits, rule, ""));
-    }
-    return findings;
   }
 }

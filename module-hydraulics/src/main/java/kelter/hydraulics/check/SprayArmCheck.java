@@ -59,7 +59,7 @@ public final class SprayArmCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     for (Component pump : job.appliance().componentsOf(WashPumpKind.ID)) {
       if (JETS.isRead(job, pump)) {
-        findings.addAll(JETS.each(job, pump, rule, "", m -> new Limits(0, MOST_CLOSED)));
+        findings.addAll(JETS.each(job, pump, rule, "", new Limits(0, MOST_CLOSED)));
       }
       if (SPEED.isRead(job, pump)) {
         findings.addAll(speed(job, pump, rule));
@@ -69,12 +69,12 @@ public final class SprayArmCheck implements Check {
   }
 
   private static List<Finding> speed(Job job, Component pump, DecisionRule rule) {
-    Optional<Double> rated = pump.figure(WashPumpKind.RATED_ARM_SPEED.id()).map(Quantity::si);
+    Optional<Quantity> rated = pump.figure(WashPumpKind.RATED_ARM_SPEED.id());
     String remark =
         rated.isPresent()
             ? "An arm that stands still: free its bearing first, then look at the pressure before it."
             : "Give the arm's speed on a good machine for a narrower limit.";
-    double least = rated.map(speed -> LEAST_SHARE * speed).orElse(LEAST_SPEED);
-    return SPEED.each(job, pump, rule, remark, m -> Limits.atLeast(least));
+    double least = rated.isPresent() ? LEAST_SHARE * rated.get().si() : LEAST_SPEED;
+    return SPEED.each(job, pump, rule, remark, Limits.atLeast(least));
   }
 }

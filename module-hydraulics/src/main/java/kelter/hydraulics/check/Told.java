@@ -72,6 +72,16 @@ record Told(String check, String title, Observable observable, Source source, Li
     return findings;
   }
 
+  /** A finding for each measurement of the observable, all against the same limits. */
+  List<Finding> each(
+      Job job, Component component, DecisionRule rule, String remark, Limits limits) {
+    List<Finding> findings = new ArrayList<>();
+    for (Measurement measurement : job.measurements(component.id(), observable.id())) {
+      findings.add(finding(job, measurement, limits, rule, remark));
+    }
+    return findings;
+  }
+
   private static final Limits NO_LIMITS =
       new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 

@@ -15,6 +15,7 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.fault.EarthLeak;
+import kelter.electrical.fault.StateModel;
 import kelter.electrical.fault.StateModel.Answer;
 import kelter.electrical.fault.StateModel.Forecast;
 import kelter.electrical.rating.SensorCurve;
@@ -25,7 +26,7 @@ import kelter.electrical.rating.Stated;
  * the same state differ; those of figures follow from the tolerance of the power input, all others
  * are from memory.
  */
-final class HeatingAnswers {
+final class HeatingAnswers implements StateModel.Part<HeatingState> {
 
   private static final Conditions AT_ROOM_TEMPERATURE =
       new Conditions(
@@ -149,8 +150,13 @@ final class HeatingAnswers {
     return Stated.si(relay.figure(ControlKinds.COIL.id()));
   }
 
-  /** Makes ready to answer a question. */
-  Answer<HeatingState> answer(Question question) {
+  @Override
+  public HeatingState healthy() {
+    return new HeatingState(group);
+  }
+
+  @Override
+  public Answer<HeatingState> answer(Question question) {
     String part = question.component();
     String observable = question.observable().id();
     if (part.equals(group.heater().id())) {

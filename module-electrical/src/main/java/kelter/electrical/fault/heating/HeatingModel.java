@@ -65,10 +65,9 @@ public final class HeatingModel {
     HeatingAnswers answers = new HeatingAnswers(group);
     return new StateModel<>(
         group.heater().id(),
-        () -> new HeatingState(group),
+        answers,
         List.of(MAINS, heater(group)),
         HeatingFaults.of(group),
-        answers.questions(),
-        answers::answer);
+        answers.questions());
   }
 }

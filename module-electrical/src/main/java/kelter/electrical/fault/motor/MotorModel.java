@@ -23,7 +23,7 @@ import kelter.electrical.rating.Stated;
  * a service figure it does not ask. The first motor of an appliance is taken to have the first
  * capacitor.
  */
-public final class MotorModel {
+public final class MotorModel implements StateModel.Part<MotorState> {
 
   /** Spread of windings of one kind, as a natural logarithm: 5 %; from memory. */
   private static final double WINDING = 0.05;
@@ -64,12 +64,7 @@ public final class MotorModel {
 
   private FaultModel model() {
     return new StateModel<>(
-        motor.id(),
-        MotorState::new,
-        List.of(),
-        MotorFaults.of(motor, hasAuxiliary(), capacitor),
-        questions(),
-        this::answer);
+        motor.id(), this, List.of(), MotorFaults.of(motor, hasAuxiliary(), capacitor), questions());
   }
 
   private boolean hasAuxiliary() {
@@ -105,7 +100,13 @@ public final class MotorModel {
     return all;
   }
 
-  private Answer<MotorState> answer(Question question) {
+  @Override
+  public MotorState healthy() {
+    return new MotorState();
+  }
+
+  @Override
+  public Answer<MotorState> answer(Question question) {
     return switch (question.observable().id()) {
       case "winding-resistance" -> {
         double expected = expected(MotorKinds.MAIN.id(), question.conditions());

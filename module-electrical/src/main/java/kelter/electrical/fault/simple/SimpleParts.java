@@ -123,6 +123,29 @@ public final class SimpleParts {
   }
 
   /**
+   * A part that is told by its one resistance.
+   *
+   * @param normal the resistance of the part in order at 20 °C, Ohm
+   */
+  private record OneResistance(double normal) implements StateModel.Part<State> {
+    @Override
+    public State healthy() {
+      return new State(normal);
+    }
+
+    @Override
+    public Answer<State> answer(Question question) {
+      String observable = question.observable().id();
+      return switch (observable) {
+        case "protective-conductor-resistance" -> new Shown(observable, 1, 0.6);
+        case "closed-resistance" -> new Shown(observable, 1, 0.7);
+        case "coil-resistance" -> new Shown(observable, warm(question.conditions()), 0.06);
+        default -> new Shown(observable, Double.NaN, Double.NaN);
+      };
+    }
+  }
+
+  /**
    * The simple parts of an appliance.
    *
    * @param appliance the machine
@@ -198,18 +221,7 @@ public final class SimpleParts {
     for (Observable observable : observables) {
       questions.add(new Question(part.id(), observable, Conditions.NONE));
     }
-    return new StateModel<>(
-        part.id(), () -> new State(normal), List.of(), known, questions, SimpleParts::answer);
-  }
-
-  private static Answer<State> answer(Question question) {
-    String observable = question.observable().id();
-    return switch (observable) {
-      case "protective-conductor-resistance" -> new Shown(observable, 1, 0.6);
-      case "closed-resistance" -> new Shown(observable, 1, 0.7);
-      case "coil-resistance" -> new Shown(observable, warm(question.conditions()), 0.06);
-      default -> new Shown(observable, Double.NaN, Double.NaN);
-    };
+    return new StateModel<>(part.id(), new OneResistance(normal), List.of(), known, questions);
   }
 
   private static double warm(Conditions conditions) {

@@ -43,12 +43,17 @@ final class DrainForecaster implements Forecaster {
           "water-outside",
           "water-returns");
 
+  /** The place of the strength of the pump, behind the severities of the faults. */
+  private static final int STRENGTH = DrainFault.values().length;
+
   private final DrainPath path;
   private final List<Question> questions;
   private final double[] viscosity;
   private final Supply[] supply;
   private final double[] atFlow;
   private final boolean[] atPoint;
+  private final double headFloor;
+  private final double headFloorOnHose;
   private final double strength;
   private final double[] inOrder;
   private final double[] share;
@@ -70,11 +75,13 @@ final class DrainForecaster implements Forecaster {
     for (int i = 0; i < count; i++) {
       atPoint[i] = !ASIDE.contains(questions.get(i).observable().id());
     }
+    this.headFloor = Math.hypot(HEAD_FLOOR, path.pump().curve().scatter());
+    this.headFloorOnHose = Math.hypot(headFloor, liftFloor());
     this.strength = strength(path);
     this.inOrder = new double[count];
-    double[] state = new double[DrainFault.values().length + 1];
+    double[] state = new double[STRENGTH + 1];
     values(state, inOrder);
-    state[DrainFault.values().length] = 1;
+    state[STRENGTH] = 1;
     double[] stronger = new double[count];
     values(state, stronger);
     double[] whole = new double[count];
@@ -99,7 +106,7 @@ final class DrainForecaster implements Forecaster {
 
   private void values(double[] severity, double[] value) {
     DrainState state = DrainState.of(path, severity);
-    PumpSet pump = pump(severity[DrainFault.values().length]).in(state.condition());
+    PumpSet pump = pump(severity[STRENGTH]).in(state.condition());
     OperatingPoint point = null;
     for (int i = 0; i < value.length; i++) {
       if (i == 0 || viscosity[i] != viscosity[i - 1] || !same(supply[i], supply[i - 1])) {
@@ -163,8 +170,8 @@ final class DrainForecaster implements Forecaster {
 
   private double spread(int i, double value) {
     return switch (questions.get(i).observable().id()) {
-      case "head" -> figure(i, value, headFloor());
-      case "outlet-head", "hose-head" -> figure(i, value, Math.hypot(headFloor(), liftFloor()));
+      case "head" -> figure(i, value, headFloor);
+      case "outlet-head", "hose-head" -> figure(i, value, headFloorOnHose);
       case "flow" -> figure(i, value, FLOW_FLOOR);
       case "drain-time" -> figure(i, value, TIME_FLOOR);
       case "power" -> figure(i, value, POWER_FLOOR);
@@ -185,10 +192,6 @@ final class DrainForecaster implements Forecaster {
 
   private static double headShare(DrainPath path) {
     return path.curveKnown() ? ModelSpread.HEAD : ModelSpread.HEAD_OF_A_TYPICAL_PUMP;
-  }
-
-  private double headFloor() {
-    return Math.hypot(HEAD_FLOOR, path.pump().curve().scatter());
   }
 
   private double flowShare() {

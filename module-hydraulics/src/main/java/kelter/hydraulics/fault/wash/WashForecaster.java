@@ -44,12 +44,16 @@ final class WashForecaster implements Forecaster {
           "impeller-loose",
           "passage-leaks");
 
+  /** The place of the strength of the pump, behind the severities of the faults. */
+  private static final int STRENGTH = WashFault.values().length;
+
   private final WashCircuit wash;
   private final List<Question> questions;
   private final Water[] water;
   private final Supply[] supply;
   private final double[] atFlow;
   private final boolean[] atPoint;
+  private final double headFloor;
   private final double strength;
   private final double[] inOrder;
   private final double[] share;
@@ -71,11 +75,12 @@ final class WashForecaster implements Forecaster {
     for (int i = 0; i < count; i++) {
       atPoint[i] = !ASIDE.contains(questions.get(i).observable().id());
     }
+    this.headFloor = Math.hypot(HEAD_FLOOR, wash.pump().curve().scatter());
     this.strength = strength(wash);
     this.inOrder = new double[count];
-    double[] state = new double[WashFault.values().length + 1];
+    double[] state = new double[STRENGTH + 1];
     values(state, inOrder);
-    state[WashFault.values().length] = 1;
+    state[STRENGTH] = 1;
     double[] stronger = new double[count];
     values(state, stronger);
     double[] whole = new double[count];
@@ -100,7 +105,7 @@ final class WashForecaster implements Forecaster {
 
   private void values(double[] severity, double[] value) {
     WashState state = WashState.of(wash, severity);
-    PumpSet pump = pump(severity[WashFault.values().length]).in(state.condition());
+    PumpSet pump = pump(severity[STRENGTH]).in(state.condition());
     OperatingPoint point = null;
     for (int i = 0; i < value.length; i++) {
       if (i == 0 || !sameAsBefore(i)) {
@@ -172,7 +177,7 @@ final class WashForecaster implements Forecaster {
 
   private double spread(int i, double value) {
     return switch (questions.get(i).observable().id()) {
-      case "head" -> figure(i, value, headFloor());
+      case "head" -> figure(i, value, headFloor);
       case "jet-pressure" -> figure(i, value, PRESSURE_FLOOR);
       case "inlet-pressure" -> figure(i, value, INLET_FLOOR);
       case "power" -> figure(i, value, POWER_FLOOR);
@@ -191,10 +196,6 @@ final class WashForecaster implements Forecaster {
 
   private static double headShare(WashCircuit wash) {
     return wash.known() ? ModelSpread.HEAD : ModelSpread.HEAD_OF_A_TYPICAL_PUMP;
-  }
-
-  private double headFloor() {
-    return Math.hypot(HEAD_FLOOR, wash.pump().curve().scatter());
   }
 
   private double flowShare() {
