@@ -1,10 +1,10 @@
 package kelter.core.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.instrument.InstrumentLibrary;
+import kelter.core.job.Component;
 import kelter.core.job.Evaluation;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
@@ -28,6 +28,9 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
   /** Nobody reads more often than this. */
   private static final double MOST_READINGS = 100;
 
+  private static final String EVERY_DIGIT =
+      "Write down every digit that the instrument shows in its finest range. ";
+
   /**
    * What would settle a finding.
    *
@@ -44,18 +47,26 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
       double enough =
           rule.settlingUncertainty(finding.judgement().measured().get().value(), finding.limits());
       if (enough > 0) {
-        ways(finding, enough).ifPresent(sentences::add);
+        add(sentences, "", ways(finding, enough));
       }
     }
     return sentences;
   }
 
+  private static void add(List<String> sentences, String start, Optional<String> sentence) {
+    if (sentence.isPresent()) {
+      sentences.add(start + sentence.get());
+    }
+  }
+
   /** The ways for a finding whose value was read as it stands, and not computed from others. */
   private Optional<String> ways(Finding finding, double enough) {
+    Optional<Component> part = job.appliance().component(finding.component());
+    if (part.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Observable> observable =
-        job.appliance()
-            .component(finding.component())
-            .flatMap(part -> vocabulary.observable(part.kind(), finding.observable()));
+        vocabulary.observable(part.get().kind(), finding.observable());
     if (observable.isEmpty()) {
       return Optional.empty();
     }
@@ -82,25 +93,35 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
       Evaluation evaluation,
       double enough) {
     List<String> ways = new ArrayList<>();
-    repeats(evaluation, enough).ifPresent(ways::add);
+    add(ways, "", repeats(evaluation, enough));
     double value = evaluation.estimate().value();
     for (Instrument instrument : job.instruments()) {
-      way(instrument, finding, observable, value, enough)
-          .map(u -> "'" + instrument.id() + "' of this job" + u)
-          .ifPresent(ways::add);
+      String words = "'" + instrument.id() + "' of this job";
+      add(ways, words, way(instrument, finding, observable, value, enough));
     }
-    InstrumentLibrary.instruments().stream()
-        .filter(instrument -> job.instrument(instrument.id()).isEmpty())
-        .filter(instrument -> worth(instrument, observable, value) <= enough)
-        .max(Comparator.comparingDouble(instrument -> worth(instrument, observable, value)))
-        .flatMap(
-            instrument ->
-                way(instrument, finding, observable, value, enough)
-                    .map(u -> "a " + instrument.id() + " as in the library" + u))
-        .ifPresent(ways::add);
+    Optional<Instrument> coarsest = coarsestOfLibrary(observable, value, enough);
+    if (coarsest.isPresent()) {
+      String words = "a " + coarsest.get().id() + " as in the library";
+      add(ways, words, way(coarsest.get(), finding, observable, value, enough));
+    }
     String none = "No instrument of this job or of the library is good enough for that.";
     String settles = ways.isEmpty() ? none : "That does: " + String.join("; ", ways) + ".";
-    return coarseRange(observable, measurement, evaluation).map(s -> s + " ").orElse("") + settles;
+    return isCoarse(observable, measurement, evaluation) ? EVERY_DIGIT + settles : settles;
+  }
+
+  /** The coarsest instrument of the library, and not of the job, that is good enough. */
+  private Optional<Instrument> coarsestOfLibrary(
+      Observable observable, double value, double enough) {
+    Optional<Instrument> coarsest = Optional.empty();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Instrument instrument : InstrumentLibrary.instruments()) {
+      double worth = worth(instrument, observable, value);
+      if (worth <= enough && worth > most && job.instrument(instrument.id()).isEmpty()) {
+        coarsest = Optional.of(instrument);
+        most = worth;
+      }
+    }
+    return coarsest;
   }
 
   /** How often to read, where it is the scatter that is in the way and not the instrument. */
@@ -131,22 +152,24 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
 
   /** What a reading of the value by an instrument would be worth; infinite if it cannot read it. */
   private static double worth(Instrument instrument, Observable observable, double value) {
-    return instrument
-        .range(observable.kind(), value)
-        .filter(range -> range.reaches(value))
-        .map(range -> range.standardUncertainty(value))
-        .orElse(Double.POSITIVE_INFINITY);
+    Optional<Instrument.Function> range = instrument.range(observable.kind(), value);
+    return range.isPresent() && range.get().reaches(value)
+        ? range.get().standardUncertainty(value)
+        : Double.POSITIVE_INFINITY;
   }
 
-  /** A reading written with fewer digits than its range shows. */
-  private Optional<String> coarseRange(
-      Observable observable, Measurement measurement, Evaluation evaluation) {
-    return measurement
-        .instrument()
-        .flatMap(job::instrument)
-        .flatMap(meter -> meter.range(observable.kind(), evaluation.estimate().value()))
-        .filter(range -> range.resolution() > 0)
-        .filter(range -> evaluation.rounding() > 2 * range.resolution() / Math.sqrt(12))
-        .map(range -> "Write down every digit that the instrument shows in its finest range.");
+  /** Whether a reading is written with fewer digits than its range shows. */
+  private boolean isCoarse(Observable observable, Measurement measurement, Evaluation evaluation) {
+    if (measurement.instrument().isEmpty()) {
+      return false;
+    }
+    Optional<Instrument> meter = job.instrument(measurement.instrument().get());
+    if (meter.isEmpty()) {
+      return false;
+    }
+    Optional<Instrument.Function> range =
+        meter.get().range(observable.kind(), evaluation.estimate().value());
+    double count = range.isPresent() ? range.get().resolution() : 0;
+    return count > 0 && evaluation.rounding() > 2 * count / Math.sqrt(12);
   }
 }

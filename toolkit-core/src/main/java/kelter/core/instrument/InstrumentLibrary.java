@@ -65,7 +65,9 @@ public final class InstrumentLibrary {
     water(list);
     others(list);
     Map<String, Instrument> byId = new LinkedHashMap<>();
-    list.forEach(instrument -> byId.put(instrument.id(), instrument));
+    for (Instrument instrument : list) {
+      byId.put(instrument.id(), instrument);
+    }
     return Collections.unmodifiableMap(byId);
   }
 

@@ -72,7 +72,10 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
     List<Input> inputs = new ArrayList<>();
     for (Parameter parameter : calculation.parameters()) {
       Optional<String> own = Optional.ofNullable(rest.remove(parameter.id()));
-      read(parameter, own, problems).ifPresent(inputs::add);
+      Optional<Input> input = read(parameter, own, problems);
+      if (input.isPresent()) {
+        inputs.add(input.get());
+      }
     }
     for (String unknown : rest.keySet()) {
       problems.add(unknown(calculation, unknown));
@@ -94,7 +97,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
 
   private static Optional<Input> read(
       Parameter parameter, Optional<String> own, List<Problem> problems) {
-    Optional<String> text = own.or(parameter::usual);
+    Optional<String> text = own.isPresent() ? own : parameter.usual();
     if (text.isEmpty()) {
       problems.add(
           new Problem(
@@ -143,7 +146,10 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
   }
 
   private static Computation run(Calculation calculation, List<Input> inputs) {
-    List<Estimate> estimates = inputs.stream().map(input -> input.quantity().estimate()).toList();
+    List<Estimate> estimates = new ArrayList<>();
+    for (Input input : inputs) {
+      estimates.add(input.quantity().estimate());
+    }
     List<Result> results = new ArrayList<>();
     try {
       for (int i = 0; i < calculation.outputs().size(); i++) {
