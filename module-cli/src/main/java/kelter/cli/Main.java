@@ -15,7 +15,6 @@ public final class Main {
    * @param arguments the words of the command line
    */
   public static void main(String[] arguments) {
-    Opening opening = Opening.ahead();
-    System.exit(new Kelter(Terminal.ofProcess(), opening).run(arguments));
+    System.exit(new Kelter(Terminal.ofProcess(), new Opening()).run(arguments));
   }
 }

@@ -32,10 +32,14 @@ final class CheckCommand implements Command {
   }
 
   @Override
+  public boolean needsWorkshop() {
+    return true;
+  }
+
+  @Override
   public void run(Invocation invocation) {
-    OpenJob open = invocation.job();
-    Workshop workshop = open.workshop();
-    Job job = open.job();
+    Job job = invocation.job();
+    Workshop workshop = invocation.workshop();
     List<Caution> cautions = workshop.cautions(job);
     List<Finding> findings = workshop.findings(job);
     boolean risk = invocation.given().has(RISK);

@@ -16,6 +16,15 @@ interface Command {
   CommandUsage usage();
 
   /**
+   * Whether it looks at a job in the workshop, so that the workshop is worth wiring ahead.
+   *
+   * @return true if it does
+   */
+  default boolean needsWorkshop() {
+    return false;
+  }
+
+  /**
    * Does it.
    *
    * @param invocation what was given on the command line

@@ -51,10 +51,14 @@ final class DiagnoseCommand implements Command {
   }
 
   @Override
+  public boolean needsWorkshop() {
+    return true;
+  }
+
+  @Override
   public void run(Invocation invocation) {
-    OpenJob open = invocation.job();
-    Workshop workshop = open.workshop();
-    Job job = open.job();
+    Job job = invocation.job();
+    Workshop workshop = invocation.workshop();
     Optional<String> why = invocation.given().text(WHY);
     List<String> whatIf = invocation.given().list(WHAT_IF);
     if (why.isPresent()) {
@@ -79,7 +83,7 @@ final class DiagnoseCommand implements Command {
 
   private static void whatIf(
       Invocation invocation, Workshop workshop, Job job, List<String> readings) {
-    Job other = WhatIf.in(job, workshop.vocabulary(), readings);
+    Job other = WhatIf.in(job, invocation.modules().vocabulary(), readings);
     Diagnosis now = workshop.diagnose(job);
     Diagnosis then = workshop.diagnose(other);
     Terminal terminal = invocation.terminal();

@@ -8,22 +8,18 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
+import kelter.cli.wiring.Modules;
 import kelter.cli.wiring.Opening;
 import kelter.cli.wiring.Workshop;
+import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopFile;
-import kelter.core.file.json.Json;
+import kelter.core.job.Job;
 import kelter.core.problem.Problem;
 import kelter.core.shop.Shop;
 
-/**
- * One call of a command: what was given on the command line, and where the result goes.
- *
- * @param given the options and arguments of the command
- * @param opening opens the workshop
- * @param terminal where results and complaints go
- */
-record Invocation(Given given, Opening opening, Terminal terminal) {
+/** One call of a command: what was given on the command line, and where the result goes. */
+final class Invocation {
 
   /** The shop profile, for the commands that read a job. */
   static final CommandOption SHOP =
@@ -33,9 +29,36 @@ record Invocation(Given given, Opening opening, Terminal terminal) {
           "FILE",
           "the shop profile: instruments, decision level, live work");
 
+  private final Given given;
+  private final Opening opening;
+  private final Terminal terminal;
+  private Modules modules;
+  private Shop shop;
+
+  /**
+   * A call.
+   *
+   * @param given the options and arguments of the command
+   * @param opening finds the modules and wires the workshop
+   * @param terminal where results and complaints go
+   */
+  Invocation(Given given, Opening opening, Terminal terminal) {
+    this.given = given;
+    this.opening = opening;
+    this.terminal = terminal;
+  }
+
   /** The job that a command reads. */
   static CommandArgument jobFile(String text) {
     return CommandArgument.one("JOB", ValueKind.FILE, text);
+  }
+
+  Given given() {
+    return given;
+  }
+
+  Terminal terminal() {
+    return terminal;
   }
 
   boolean isTraced() {
@@ -56,20 +79,38 @@ record Invocation(Given given, Opening opening, Terminal terminal) {
     return Path.of(argument());
   }
 
-  /** The job that the first argument names; its file is read while the workshop may be opening. */
-  OpenJob job() {
-    Json content = JobFile.content(file());
-    Workshop workshop = workshop();
-    return new OpenJob(workshop, workshop.read(content).job());
+  /** The modules at work; plugins that were left out are complained of once. */
+  Modules modules() {
+    if (modules == null) {
+      modules = opening.modules(given.path(CommandUsage.PLUGINS));
+      for (Problem refused : modules.refused()) {
+        terminal.complain("kelter: " + refused.display());
+      }
+    }
+    return modules;
   }
 
-  Workshop workshop() {
-    Optional<Path> profile = given.path(SHOP);
-    Shop shop = profile.isPresent() ? ShopFile.read(profile.get()).shop() : Shop.UNKNOWN;
-    Workshop workshop = opening.workshop(given.path(CommandUsage.PLUGINS), shop);
-    for (Problem refused : workshop.refused()) {
-      terminal.complain("kelter: " + refused.display());
+  /** The shop whose rules hold, an unknown one if none was named. */
+  Shop shop() {
+    if (shop == null) {
+      Optional<Path> profile = given.path(SHOP);
+      shop = profile.isPresent() ? ShopFile.read(profile.get()).shop() : Shop.UNKNOWN;
     }
-    return workshop;
+    return shop;
+  }
+
+  /** The job in a file, whose readings may be of instruments of the shop. */
+  JobDocument job(Path file) {
+    return modules().job(JobFile.content(file), shop());
+  }
+
+  /** The job that the first argument names. */
+  Job job() {
+    return job(file()).job();
+  }
+
+  /** The workshop, in which jobs are looked at. */
+  Workshop workshop() {
+    return opening.workshop(modules(), shop());
   }
 }

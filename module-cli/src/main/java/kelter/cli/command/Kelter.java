@@ -61,6 +61,9 @@ public final class Kelter {
       return refuse("", List.of(noCommand(name)));
     }
     Command command = Commands.named(name);
+    if (command.needsWorkshop()) {
+      opening.beginAhead();
+    }
     CommandUsage usage = command.usage();
     Given given;
     try {

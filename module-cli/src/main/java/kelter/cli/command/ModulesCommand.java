@@ -4,7 +4,7 @@ import java.util.List;
 import kelter.cli.json.ResultJson;
 import kelter.cli.text.ModulesText;
 import kelter.cli.usage.CommandUsage;
-import kelter.cli.wiring.Workshop;
+import kelter.core.module.CalculationModule;
 
 /** {@code kelter modules}: what is loaded. */
 final class ModulesCommand implements Command {
@@ -22,11 +22,11 @@ final class ModulesCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
-    Workshop workshop = invocation.workshop();
+    List<CalculationModule> modules = invocation.modules().all();
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(ResultJson.modules(workshop.modules()));
+      invocation.terminal().printUtf8(ResultJson.modules(modules));
     } else {
-      invocation.terminal().print(ModulesText.of(workshop.modules(), invocation.terminal()));
+      invocation.terminal().print(ModulesText.of(modules, invocation.terminal()));
     }
   }
 }

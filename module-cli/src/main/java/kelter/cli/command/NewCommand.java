@@ -39,7 +39,7 @@ final class NewCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     String kind = invocation.argument();
-    Vocabulary vocabulary = invocation.workshop().vocabulary();
+    Vocabulary vocabulary = invocation.modules().vocabulary();
     if (!Template.kinds().contains(kind)) {
       throw unknown(kind, Template.kinds());
     }

@@ -21,7 +21,6 @@ import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
-import kelter.cli.wiring.Workshop;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopDocument;
@@ -116,8 +115,7 @@ final class ReadingsCommand implements Command {
     Optional<Path> profile = invocation.given().path(Invocation.SHOP);
     Optional<ShopDocument> shop = profile.map(ShopFile::read);
     Optional<Path> into = invocation.given().path(INTO);
-    Workshop workshop = into.isPresent() ? invocation.workshop() : null;
-    Optional<JobDocument> job = into.map(path -> workshop.read(path));
+    Optional<JobDocument> job = into.map(invocation::job);
 
     Log log = read(file, options, terminal);
     LogReport report = LogReport.of(file.toString(), log, rule);
@@ -138,8 +136,8 @@ final class ReadingsCommand implements Command {
                 document ->
                     LogReader.readings(
                         document.job(),
-                        workshop.vocabulary(),
-                        workshop.shop().jobInstruments(),
+                        invocation.modules().vocabulary(),
+                        invocation.shop().jobInstruments(),
                         report,
                         maps,
                         stretches,
@@ -148,7 +146,7 @@ final class ReadingsCommand implements Command {
     List<String> outcome = new ArrayList<>();
     if (job.isPresent()) {
       outcome.add(
-          write(workshop, job.get(), shop, readings, file.getFileName().toString(), into.get()));
+          write(invocation, job.get(), shop, readings, file.getFileName().toString(), into.get()));
     } else if (!maps.given().isEmpty()) {
       outcome.add("Nothing was written into a job: name one with --into.");
     }
@@ -246,7 +244,7 @@ final class ReadingsCommand implements Command {
 
   /** Writes the readings behind those of the job, after the whole has been read back. */
   private static String write(
-      Workshop workshop,
+      Invocation invocation,
       JobDocument job,
       Optional<ShopDocument> shop,
       List<LogReading> readings,
@@ -259,11 +257,11 @@ final class ReadingsCommand implements Command {
           "write for instance --map 'Power=heater.power'");
     }
     JobDocument written =
-        workshop.parse(
-            new JobDocument(
-                    job.job(),
-                    JobEntries.with(job.content(), shop.map(ShopDocument::content), readings, log))
-                .text());
+        invocation
+            .modules()
+            .job(
+                JobEntries.with(job.content(), shop.map(ShopDocument::content), readings, log),
+                invocation.shop());
     int more = written.job().measurements().size() - job.job().measurements().size();
     if (more == 0) {
       return "Nothing was written: the job %s has these readings already.".formatted(into);

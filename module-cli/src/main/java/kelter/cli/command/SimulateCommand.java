@@ -16,6 +16,7 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
+import kelter.cli.wiring.Modules;
 import kelter.cli.wiring.Workshop;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
@@ -76,11 +77,16 @@ final class SimulateCommand implements Command {
   }
 
   @Override
+  public boolean needsWorkshop() {
+    return true;
+  }
+
+  @Override
   public void run(Invocation invocation) {
     String what = invocation.argument();
     Workshop workshop = invocation.workshop();
     Terminal terminal = invocation.terminal();
-    Appliance appliance = appliance(what, workshop);
+    Appliance appliance = appliance(what, invocation);
     double wrongBy = invocation.given().number(WRONG_BY, 0) / 100;
     SimulationPlan plan;
     SimulationReport report;
@@ -121,13 +127,14 @@ final class SimulateCommand implements Command {
     };
   }
 
-  private static Appliance appliance(String what, Workshop workshop) {
+  private static Appliance appliance(String what, Invocation invocation) {
     if (Template.kinds().contains(what)) {
-      String text = Template.of(what, LocalDate.EPOCH.toString(), workshop.vocabulary());
-      return workshop.parse(text).job().appliance();
+      Modules modules = invocation.modules();
+      String text = Template.of(what, LocalDate.EPOCH.toString(), modules.vocabulary());
+      return modules.job(text, invocation.shop()).job().appliance();
     }
     if (isFile(what)) {
-      return workshop.read(Path.of(what)).job().appliance();
+      return invocation.job().appliance();
     }
     List<String> kinds = new ArrayList<>(Template.kinds());
     throw new InputException(

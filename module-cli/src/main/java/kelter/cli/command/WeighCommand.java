@@ -63,12 +63,16 @@ final class WeighCommand implements Command {
   }
 
   @Override
+  public boolean needsWorkshop() {
+    return true;
+  }
+
+  @Override
   public void run(Invocation invocation) {
     Optional<Path> plot = invocation.given().path(PLOT);
     plot.ifPresent(WeighCommand::requireDrawing);
-    OpenJob open = invocation.job();
-    Workshop workshop = open.workshop();
-    Job job = open.job();
+    Job job = invocation.job();
+    Workshop workshop = invocation.workshop();
     Weigher weigher =
         workshop
             .weigher()

@@ -2,40 +2,29 @@ package kelter.cli.wiring;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.ServiceLoader;
-import java.util.Set;
+import kelter.core.file.JobDocument;
+import kelter.core.file.JobFile;
+import kelter.core.file.json.Json;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
+import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.shop.Shop;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Vocabulary;
 
-/**
- * The modules that are loaded.
- *
- * @param all the modules, by id
- * @param refused plugins that were left out, with the reason
- */
-record Modules(List<CalculationModule> all, List<Problem> refused) {
+/** The modules that are loaded, and the words that they give to a job. */
+public final class Modules {
 
-  private static final class ById implements Comparator<CalculationModule> {
-    @Override
-    public int compare(CalculationModule one, CalculationModule other) {
-      return one.about().id().compareTo(other.about().id());
-    }
-  }
+  private final List<CalculationModule> all;
+  private final List<Problem> refused;
+  private Vocabulary vocabulary;
 
-  /** All kinds of components that modules speak of. */
-  static List<ComponentKind> kinds(List<CalculationModule> modules) {
-    List<ComponentKind> kinds = new ArrayList<>();
-    for (CalculationModule module : modules) {
-      kinds.addAll(module.componentKinds());
-    }
-    return kinds;
+  Modules(List<CalculationModule> all, List<Problem> refused) {
+    this.all = List.copyOf(all);
+    this.refused = List.copyOf(refused);
   }
 
   /**
@@ -43,65 +32,81 @@ record Modules(List<CalculationModule> all, List<Problem> refused) {
    *
    * @param plugins the plugin folder, if the user named one
    * @return the modules on the module path and those plugins that go with them
+   * @throws InputException if the folder cannot be read
    */
-  static Modules find(Optional<Path> plugins) {
-    List<CalculationModule> accepted = new ArrayList<>();
-    // The layer is named, since otherwise the class path, which is empty, is searched as well.
-    for (CalculationModule module :
-        ServiceLoader.load(Modules.class.getModule().getLayer(), CalculationModule.class)) {
-      accepted.add(module);
-    }
-    List<Problem> refused = new ArrayList<>();
-    if (plugins.isPresent()) {
-      PluginFolder.Content content = PluginFolder.load(plugins.get());
-      refused.addAll(content.problems());
-      for (CalculationModule module : content.modules()) {
-        accept(module, accepted, refused);
-      }
-    }
-    accepted.sort(new ById());
-    return new Modules(List.copyOf(accepted), List.copyOf(refused));
+  public static Modules find(Optional<Path> plugins) {
+    return ModuleSearch.find(plugins);
   }
 
-  private static void accept(
-      CalculationModule module, List<CalculationModule> accepted, List<Problem> refused) {
-    try {
-      Optional<String> conflict = conflict(module, accepted);
-      if (conflict.isEmpty()) {
-        accepted.add(module);
-      } else {
-        refused.add(refusal(module, conflict.get()));
-      }
-    } catch (RuntimeException | LinkageError broken) {
-      refused.add(refusal(module, "fails when asked what it is: " + broken));
-    }
+  /**
+   * The modules at work.
+   *
+   * @return the modules, by id
+   */
+  public List<CalculationModule> all() {
+    return all;
   }
 
-  private static Problem refusal(CalculationModule module, String reason) {
-    return new Problem("plugin " + module.getClass().getName(), reason, "left out");
+  /**
+   * Plugins that were left out.
+   *
+   * @return each with the reason
+   */
+  public List<Problem> refused() {
+    return refused;
   }
 
-  private static Optional<String> conflict(
-      CalculationModule module, List<CalculationModule> accepted) {
-    Set<String> calculations = new HashSet<>();
-    List<ComponentKind> kinds = new ArrayList<>(module.componentKinds());
-    for (CalculationModule other : accepted) {
-      if (other.about().id().equals(module.about().id())) {
-        return Optional.of("a module '" + other.about().id() + "' is loaded already");
+  /**
+   * The words that a job may use.
+   *
+   * @return the vocabulary of all modules
+   */
+  public synchronized Vocabulary vocabulary() {
+    if (vocabulary == null) {
+      List<ComponentKind> kinds = new ArrayList<>();
+      for (CalculationModule module : all) {
+        kinds.addAll(module.componentKinds());
       }
-      other.calculations().stream().map(Calculation::id).forEach(calculations::add);
-      kinds.addAll(other.componentKinds());
+      vocabulary = new Vocabulary(kinds);
     }
-    for (Calculation calculation : module.calculations()) {
-      if (!calculations.add(calculation.id())) {
-        return Optional.of("there is a calculation '" + calculation.id() + "' already");
-      }
+    return vocabulary;
+  }
+
+  /**
+   * All calculations.
+   *
+   * @return calculations, by id
+   */
+  public List<Calculation> calculations() {
+    List<Calculation> calculations = new ArrayList<>();
+    for (CalculationModule module : all) {
+      calculations.addAll(module.calculations());
     }
-    try {
-      new Vocabulary(kinds);
-      return Optional.empty();
-    } catch (IllegalArgumentException twoMeanings) {
-      return Optional.of(twoMeanings.getMessage());
-    }
+    calculations.sort((one, other) -> one.id().compareTo(other.id()));
+    return calculations;
+  }
+
+  /**
+   * Reads a job, which may use the instruments of a shop.
+   *
+   * @param content the content of a job file
+   * @param shop the shop
+   * @return the job with that content
+   * @throws InputException with every mistake of it
+   */
+  public JobDocument job(Json content, Shop shop) {
+    return JobFile.document(content, vocabulary(), shop.jobInstruments());
+  }
+
+  /**
+   * Reads a job from text, which may use the instruments of a shop.
+   *
+   * @param text the content of a job file
+   * @param shop the shop
+   * @return the job with its content
+   * @throws InputException with every mistake of the text
+   */
+  public JobDocument job(String text, Shop shop) {
+    return JobFile.parse(text, vocabulary(), shop.jobInstruments());
   }
 }

@@ -4,67 +4,85 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import kelter.core.shop.Shop;
 
 /**
- * Opens the workshop that a command works in. The usual one, without plugins and of a shop that
- * nobody described, can be opened ahead, on another core, while the command line and the job are
- * read; without that every command would wait longer, and nothing else would change.
+ * Finds the modules and wires the workshop that a command works in. For the usual case, without
+ * plugins and of a shop that nobody described, both can be begun ahead, on another core, while the
+ * command line and the job are read; without that every command would wait longer, and nothing else
+ * would change.
  */
-public final class Opening {
+public final class Opening implements Runnable {
 
-  private final FutureTask<Workshop> usual = new FutureTask<>(new Usual());
+  private final FutureTask<Modules> usualModules = new FutureTask<>(new Finding());
+  private final FutureTask<Workshop> usualWorkshop = new FutureTask<>(new Wiring(usualModules));
 
-  /** Not a lambda: the first one of a run is dear, and this would be it. */
-  private static final class Usual implements Callable<Workshop> {
+  // Not lambdas: the first one of a run is dear, and these would be it.
+
+  private static final class Finding implements Callable<Modules> {
     @Override
-    public Workshop call() {
-      return Workshop.open(Optional.empty(), Shop.UNKNOWN);
+    public Modules call() {
+      return Modules.find(Optional.empty());
     }
   }
 
-  private Opening() {}
-
-  /**
-   * Opens when a command asks.
-   *
-   * @return a way to open
-   */
-  public static Opening onDemand() {
-    return new Opening();
+  private record Wiring(Future<Modules> found) implements Callable<Workshop> {
+    @Override
+    public Workshop call() {
+      return Workshop.of(done(found), Shop.UNKNOWN);
+    }
   }
 
-  /**
-   * Begins to open the usual workshop in a thread of its own, which does not keep the process from
-   * ending.
-   *
-   * @return a way to open
-   */
-  public static Opening ahead() {
-    Opening opening = new Opening();
-    Thread ahead = new Thread(opening.usual, "opening");
+  /** Begins in a thread of its own, which does not keep the process from ending. */
+  public void beginAhead() {
+    Thread ahead = new Thread(this, "opening");
     ahead.setDaemon(true);
     ahead.start();
-    return opening;
+  }
+
+  /** Finds the usual modules and wires the usual workshop, unless that was begun before. */
+  @Override
+  public void run() {
+    usualModules.run();
+    usualWorkshop.run();
   }
 
   /**
-   * Opens a workshop, or waits until the usual one is open.
+   * The modules, when they are found.
    *
    * @param plugins the plugin folder, if the user named one
-   * @param shop the shop whose rules hold
-   * @return the workshop
+   * @return the modules on the module path and those plugins that go with them
    * @throws kelter.core.problem.InputException if the folder cannot be read
    */
-  public Workshop workshop(Optional<Path> plugins, Shop shop) {
-    return plugins.isEmpty() && shop == Shop.UNKNOWN ? usual() : Workshop.open(plugins, shop);
+  public Modules modules(Optional<Path> plugins) {
+    if (plugins.isPresent()) {
+      return Modules.find(plugins);
+    }
+    usualModules.run();
+    return done(usualModules);
   }
 
-  private Workshop usual() {
-    usual.run(); // does nothing where it has begun
+  /**
+   * The workshop, when it is wired.
+   *
+   * @param modules the modules at work
+   * @param shop the shop whose rules hold
+   * @return the workshop
+   */
+  public Workshop workshop(Modules modules, Shop shop) {
+    boolean usual = shop == Shop.UNKNOWN && usualModules.isDone() && modules == done(usualModules);
+    if (!usual) {
+      return Workshop.of(modules, shop);
+    }
+    usualWorkshop.run();
+    return done(usualWorkshop);
+  }
+
+  private static <T> T done(Future<T> task) {
     try {
-      return usual.get();
+      return task.get();
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while the modules were loaded", interrupted);

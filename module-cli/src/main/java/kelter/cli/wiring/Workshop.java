@@ -3,9 +3,7 @@ package kelter.cli.wiring;
 import com.google.inject.Guice;
 import com.google.inject.Stage;
 import jakarta.inject.Inject;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,138 +26,41 @@ import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;
 import kelter.core.diagnosis.simulation.wrong.WrongCurves;
-import kelter.core.file.JobDocument;
-import kelter.core.file.JobFile;
-import kelter.core.file.json.Json;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
-import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.safety.Caution;
 import kelter.core.shop.Shop;
-import kelter.core.vocabulary.Vocabulary;
 
 /** All modules at work: what the commands ask for results. */
 public final class Workshop {
 
-  private final List<CalculationModule> modules;
-  private final List<Problem> refused;
+  private final Modules modules;
   private final EngineSettings settings;
   private final Shop shop;
-  private Vocabulary vocabulary;
 
   @Inject
-  Workshop(Modules found, EngineSettings settings, Shop shop) {
-    this.modules = found.all();
-    this.refused = found.refused();
+  Workshop(Modules modules, EngineSettings settings, Shop shop) {
+    this.modules = modules;
     this.settings = settings;
     this.shop = shop;
   }
 
   /**
-   * Finds the modules and binds them into one injector, for a shop of which nothing is known.
+   * Wires a workshop.
    *
-   * @param plugins the plugin folder, if the user named one
-   * @return the workshop
-   * @throws kelter.core.problem.InputException if the folder cannot be read
-   */
-  public static Workshop open(Optional<Path> plugins) {
-    return open(plugins, Shop.UNKNOWN);
-  }
-
-  /**
-   * Finds the modules and binds them into one injector.
-   *
-   * @param plugins the plugin folder, if the user named one
+   * @param modules the modules at work
    * @param shop the shop whose rules hold
    * @return the workshop
-   * @throws kelter.core.problem.InputException if the folder cannot be read
    */
-  public static Workshop open(Optional<Path> plugins, Shop shop) {
-    Modules found = Modules.find(plugins);
-    return Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(found, shop))
+  public static Workshop of(Modules modules, Shop shop) {
+    return Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(modules, shop))
         .getInstance(Workshop.class);
-  }
-
-  /**
-   * The modules at work.
-   *
-   * @return the modules, by id
-   */
-  public List<CalculationModule> modules() {
-    return modules;
-  }
-
-  /**
-   * Plugins that were left out.
-   *
-   * @return each with the reason
-   */
-  public List<Problem> refused() {
-    return refused;
-  }
-
-  /**
-   * The words that a job may use.
-   *
-   * @return the vocabulary of all modules
-   */
-  public synchronized Vocabulary vocabulary() {
-    if (vocabulary == null) {
-      vocabulary = new Vocabulary(Modules.kinds(modules));
-    }
-    return vocabulary;
-  }
-
-  /**
-   * All calculations.
-   *
-   * @return calculations, by id
-   */
-  public List<Calculation> calculations() {
-    return modules.stream()
-        .flatMap(module -> module.calculations().stream())
-        .sorted(Comparator.comparing(Calculation::id))
-        .toList();
-  }
-
-  /**
-   * Reads a job, which may use the instruments of the shop.
-   *
-   * @param file the job file
-   * @return the job with the content of its file
-   * @throws kelter.core.problem.InputException with every mistake of the file
-   */
-  public JobDocument read(Path file) {
-    return read(JobFile.content(file));
-  }
-
-  /**
-   * Reads a job, which may use the instruments of the shop.
-   *
-   * @param content the content of a job file
-   * @return the job with that content
-   * @throws kelter.core.problem.InputException with every mistake of it
-   */
-  public JobDocument read(Json content) {
-    return JobFile.document(content, vocabulary(), shop.jobInstruments());
-  }
-
-  /**
-   * Reads a job from text, which may use the instruments of the shop.
-   *
-   * @param text the content of a job file
-   * @return the job with its content
-   * @throws kelter.core.problem.InputException with every mistake of the text
-   */
-  public JobDocument parse(String text) {
-    return JobFile.parse(text, vocabulary(), shop.jobInstruments());
   }
 
   /**
@@ -189,13 +90,13 @@ public final class Workshop {
    */
   public List<Finding> findings(Job job) {
     List<Finding> findings = new ArrayList<>();
-    for (CalculationModule module : modules) {
+    for (CalculationModule module : modules.all()) {
       for (Check check : module.checks()) {
         findings.addAll(check.apply(job, shop.rule()));
       }
     }
     if (isRepeated(job)) {
-      findings.addAll(new RepeatsCheck(vocabulary()).apply(job, shop.rule()));
+      findings.addAll(new RepeatsCheck(modules.vocabulary()).apply(job, shop.rule()));
     }
     return findings;
   }
@@ -216,7 +117,7 @@ public final class Workshop {
    * @return what tells it
    */
   public Settling settling(Job job) {
-    return new Settling(job, vocabulary(), shop.rule());
+    return new Settling(job, modules.vocabulary(), shop.rule());
   }
 
   /**
@@ -316,7 +217,7 @@ public final class Workshop {
 
   private List<FaultModel> models(Appliance appliance) {
     List<FaultModel> models = new ArrayList<>();
-    for (CalculationModule module : modules) {
+    for (CalculationModule module : modules.all()) {
       models.addAll(module.faultModels(appliance));
     }
     return models;
@@ -355,6 +256,6 @@ public final class Workshop {
    * @return the weigher of the first module that has one
    */
   public Optional<Weigher> weigher() {
-    return modules.stream().flatMap(module -> module.weigher().stream()).findFirst();
+    return modules.all().stream().flatMap(module -> module.weigher().stream()).findFirst();
   }
 }

@@ -33,7 +33,7 @@ record Console(int code, String out, String err) {
             false,
             false,
             width);
-    int code = new Kelter(terminal, Opening.onDemand()).run(arguments);
+    int code = new Kelter(terminal, new Opening()).run(arguments);
     return new Console(code, out.toString(charset), err.toString(charset));
   }
 

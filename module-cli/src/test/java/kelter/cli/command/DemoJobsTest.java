@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.wiring.Modules;
 import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
@@ -17,6 +18,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.option.Weighing;
 import kelter.core.safety.Hazard;
+import kelter.core.shop.Shop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,7 +28,8 @@ import org.junit.jupiter.api.io.TempDir;
 class DemoJobsTest {
 
   private static final Path JOBS = Path.of("..", "demo", "jobs");
-  private static final Workshop WORKSHOP = Workshop.open(Optional.empty());
+  private static final Modules MODULES = Modules.find(Optional.empty());
+  private static final Workshop WORKSHOP = Workshop.of(MODULES, Shop.UNKNOWN);
 
   @TempDir private Path folder;
 
@@ -35,7 +38,7 @@ class DemoJobsTest {
   }
 
   private static Job job(String text) {
-    return JobFile.parse(text, WORKSHOP.vocabulary()).job();
+    return JobFile.parse(text, MODULES.vocabulary()).job();
   }
 
   private static Diagnosis diagnose(String text) {
@@ -123,7 +126,7 @@ class DemoJobsTest {
   private static boolean isDead(Job job, Measurement measurement) {
     String kind = job.appliance().component(measurement.component()).orElseThrow().kind();
     Hazard hazard =
-        WORKSHOP
+        MODULES
             .vocabulary()
             .observable(kind, measurement.observable())
             .orElseThrow()
