@@ -7,7 +7,7 @@ import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
-import kelter.cli.wiring.Workshop;
+import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
@@ -32,26 +32,21 @@ final class CheckCommand implements Command {
   }
 
   @Override
-  public boolean needsWorkshop() {
-    return true;
-  }
-
-  @Override
   public void run(Invocation invocation) {
     Job job = invocation.job();
-    Workshop workshop = invocation.workshop();
-    List<Caution> cautions = workshop.cautions(job);
-    List<Finding> findings = workshop.findings(job);
+    Checker checker = invocation.checker();
+    List<Caution> cautions = invocation.shop().cautions(job);
+    List<Finding> findings = checker.findings(job);
     boolean risk = invocation.given().has(RISK);
     if (invocation.isJson()) {
       invocation
           .terminal()
-          .printUtf8(ResultJson.findings(job, cautions, findings, workshop.settling(job), risk));
+          .printUtf8(ResultJson.findings(job, cautions, findings, checker.settling(job), risk));
     } else {
       Terminal terminal = invocation.terminal();
       terminal.print(
           JobText.cautions(cautions, terminal)
-              + FindingsText.of(job, findings, workshop.settling(job), risk, terminal));
+              + FindingsText.of(job, findings, checker.settling(job), risk, terminal));
     }
   }
 }

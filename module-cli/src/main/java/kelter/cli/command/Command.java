@@ -16,7 +16,7 @@ interface Command {
   CommandUsage usage();
 
   /**
-   * Whether it looks at a job in the workshop, so that the workshop is worth wiring ahead.
+   * Whether it needs the workshop, so that this is worth wiring ahead.
    *
    * @return true if it does
    */

@@ -13,6 +13,7 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Workshop;
+import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
@@ -58,19 +59,19 @@ final class DiagnoseCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     Job job = invocation.job();
-    Workshop workshop = invocation.workshop();
     Optional<String> why = invocation.given().text(WHY);
     List<String> whatIf = invocation.given().list(WHAT_IF);
     if (why.isPresent()) {
-      why(invocation, workshop, job, why.get());
+      why(invocation, job, why.get());
     } else if (!whatIf.isEmpty()) {
-      whatIf(invocation, workshop, job, whatIf);
+      whatIf(invocation, job, whatIf);
     } else {
-      diagnose(invocation, workshop, job);
+      diagnose(invocation, job);
     }
   }
 
-  private static void why(Invocation invocation, Workshop workshop, Job job, String fault) {
+  private static void why(Invocation invocation, Job job, String fault) {
+    Workshop workshop = invocation.workshop();
     String key = workshop.faultKey(job, fault);
     Explanation explanation = workshop.explain(job, key);
     Terminal terminal = invocation.terminal();
@@ -81,8 +82,8 @@ final class DiagnoseCommand implements Command {
     }
   }
 
-  private static void whatIf(
-      Invocation invocation, Workshop workshop, Job job, List<String> readings) {
+  private static void whatIf(Invocation invocation, Job job, List<String> readings) {
+    Workshop workshop = invocation.workshop();
     Job other = WhatIf.in(job, invocation.modules().vocabulary(), readings);
     Diagnosis now = workshop.diagnose(job);
     Diagnosis then = workshop.diagnose(other);
@@ -94,9 +95,11 @@ final class DiagnoseCommand implements Command {
     }
   }
 
-  private static void diagnose(Invocation invocation, Workshop workshop, Job job) {
-    List<Caution> cautions = workshop.cautions(job);
-    List<Finding> findings = workshop.findings(job);
+  private static void diagnose(Invocation invocation, Job job) {
+    List<Caution> cautions = invocation.shop().cautions(job);
+    Checker checker = invocation.checker();
+    List<Finding> findings = checker.findings(job);
+    Workshop workshop = invocation.workshop();
     Diagnosis diagnosis = workshop.diagnose(job);
     List<String> notes = workshop.notes(job);
     if (invocation.isJson()) {
@@ -104,13 +107,12 @@ final class DiagnoseCommand implements Command {
           .terminal()
           .printUtf8(
               DiagnosisJson.diagnosis(
-                  job, cautions, findings, workshop.settling(job), diagnosis, notes));
+                  job, cautions, findings, checker.settling(job), diagnosis, notes));
     } else {
       Terminal terminal = invocation.terminal();
       terminal.print(
           JobText.cautions(cautions, terminal)
-              + DiagnosisText.of(
-                  job, findings, workshop.settling(job), diagnosis, notes, terminal));
+              + DiagnosisText.of(job, findings, checker.settling(job), diagnosis, notes, terminal));
     }
   }
 }

@@ -11,6 +11,7 @@ import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Modules;
 import kelter.cli.wiring.Opening;
 import kelter.cli.wiring.Workshop;
+import kelter.core.check.Checker;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopFile;
@@ -109,7 +110,12 @@ final class Invocation {
     return job(file()).job();
   }
 
-  /** The workshop, in which jobs are looked at. */
+  /** What holds the readings of a job against their limits. */
+  Checker checker() {
+    return modules().checker(shop().rule());
+  }
+
+  /** The workshop, in which machines are diagnosed. */
   Workshop workshop() {
     return opening.workshop(modules(), shop());
   }

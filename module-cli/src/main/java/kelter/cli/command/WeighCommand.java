@@ -91,7 +91,7 @@ final class WeighCommand implements Command {
     Optional<CarbonBalance> carbon =
         invocation.given().has(CARBON) ? weigher.carbon(job, diagnosis) : Optional.empty();
     Weighed weighed = new Weighed(job, weighing, asked ? reasons : Optional.empty(), carbon);
-    show(invocation, weighed, workshop.cautions(job));
+    show(invocation, weighed, invocation.shop().cautions(job));
   }
 
   /** The drawing takes the place of an older one, but never of a file of another kind. */

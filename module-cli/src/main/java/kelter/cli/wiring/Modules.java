@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.Checker;
+import kelter.core.check.DecisionRule;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.json.Json;
@@ -70,6 +73,20 @@ public final class Modules {
       vocabulary = new Vocabulary(kinds);
     }
     return vocabulary;
+  }
+
+  /**
+   * All checks.
+   *
+   * @param rule the rule by which verdicts are given
+   * @return what applies them, in the order of the modules
+   */
+  public Checker checker(DecisionRule rule) {
+    List<Check> checks = new ArrayList<>();
+    for (CalculationModule module : all) {
+      checks.addAll(module.checks());
+    }
+    return new Checker(checks, vocabulary(), rule);
   }
 
   /**

@@ -9,11 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
-import kelter.core.check.Check;
-import kelter.core.check.DecisionRule;
-import kelter.core.check.Finding;
-import kelter.core.check.RepeatsCheck;
-import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Explanation;
@@ -29,26 +24,22 @@ import kelter.core.diagnosis.simulation.wrong.WrongCurves;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
-import kelter.core.job.Measurement;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
-import kelter.core.safety.Caution;
 import kelter.core.shop.Shop;
 
-/** All modules at work: what the commands ask for results. */
+/** Where machines are diagnosed and their repair is weighed, with all modules. */
 public final class Workshop {
 
   private final Modules modules;
   private final EngineSettings settings;
-  private final Shop shop;
 
   @Inject
-  Workshop(Modules modules, EngineSettings settings, Shop shop) {
+  Workshop(Modules modules, EngineSettings settings) {
     this.modules = modules;
     this.settings = settings;
-    this.shop = shop;
   }
 
   /**
@@ -61,72 +52,6 @@ public final class Workshop {
   public static Workshop of(Modules modules, Shop shop) {
     return Guice.createInjector(Stage.DEVELOPMENT, new WorkshopModule(modules, shop))
         .getInstance(Workshop.class);
-  }
-
-  /**
-   * The shop whose rules hold.
-   *
-   * @return the shop; an unknown one if none was named
-   */
-  public Shop shop() {
-    return shop;
-  }
-
-  /**
-   * What to mind about the instruments of a job.
-   *
-   * @param job the job
-   * @return one caution for each instrument of the shop whose calibration had run out
-   */
-  public List<Caution> cautions(Job job) {
-    return shop.cautions(job);
-  }
-
-  /**
-   * Applies every check, and holds repeated readings against each other.
-   *
-   * @param job the job
-   * @return the findings, in the order of the modules and of their checks
-   */
-  public List<Finding> findings(Job job) {
-    List<Finding> findings = new ArrayList<>();
-    for (CalculationModule module : modules.all()) {
-      for (Check check : module.checks()) {
-        findings.addAll(check.apply(job, shop.rule()));
-      }
-    }
-    if (isRepeated(job)) {
-      findings.addAll(new RepeatsCheck(modules.vocabulary()).apply(job, shop.rule()));
-    }
-    return findings;
-  }
-
-  private static boolean isRepeated(Job job) {
-    for (Measurement measurement : job.measurements()) {
-      if (measurement.readings().size() > 1) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /**
-   * How undecided findings of a job could be settled.
-   *
-   * @param job the job
-   * @return what tells it
-   */
-  public Settling settling(Job job) {
-    return new Settling(job, modules.vocabulary(), shop.rule());
-  }
-
-  /**
-   * The rule by which verdicts are given.
-   *
-   * @return the rule
-   */
-  public DecisionRule rule() {
-    return shop.rule();
   }
 
   /**

@@ -26,6 +26,5 @@ final class WorkshopModule implements Module {
     EngineSettings settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
     binder.bind(Modules.class).toProvider(Providers.of(modules));
     binder.bind(EngineSettings.class).toProvider(Providers.of(settings));
-    binder.bind(Shop.class).toProvider(Providers.of(shop));
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.cli.wiring.Modules;
 import kelter.cli.wiring.Workshop;
+import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
@@ -66,7 +67,7 @@ class DemoJobsTest {
   }
 
   private static Finding finding(String text, String component, String observable) {
-    return WORKSHOP.findings(job(text)).stream()
+    return MODULES.checker(DecisionRule.USUAL).findings(job(text)).stream()
         .filter(f -> f.component().equals(component) && f.observable().equals(observable))
         .findFirst()
         .orElseThrow();

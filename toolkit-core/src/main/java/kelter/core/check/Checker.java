@@ -1,0 +1,58 @@
+package kelter.core.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.vocabulary.Vocabulary;
+
+/**
+ * Applies all checks of some modules to jobs.
+ *
+ * @param checks the checks, in the order in which their findings are told
+ * @param vocabulary the words of those modules
+ * @param rule the rule by which verdicts are given
+ */
+public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule rule) {
+
+  /** Copies the checks. */
+  public Checker {
+    checks = List.copyOf(checks);
+  }
+
+  /**
+   * Applies every check, and holds repeated readings against each other.
+   *
+   * @param job the job
+   * @return the findings, in the order of the checks; those about repeated readings last
+   */
+  public List<Finding> findings(Job job) {
+    List<Finding> findings = new ArrayList<>();
+    for (Check check : checks) {
+      findings.addAll(check.apply(job, rule));
+    }
+    if (isRepeated(job)) {
+      findings.addAll(new RepeatsCheck(vocabulary).apply(job, rule));
+    }
+    return findings;
+  }
+
+  private static boolean isRepeated(Job job) {
+    for (Measurement measurement : job.measurements()) {
+      if (measurement.readings().size() > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * How undecided findings of a job could be settled.
+   *
+   * @param job the job
+   * @return what tells it
+   */
+  public Settling settling(Job job) {
+    return new Settling(job, vocabulary, rule);
+  }
+}
