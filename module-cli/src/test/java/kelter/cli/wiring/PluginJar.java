@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,29 +26,46 @@ final class PluginJar {
   static void compile(Path jar, Map<String, String> sources, Path... modulePath) {
     try {
       Path work = Files.createTempDirectory("plugin");
-      List<String> arguments = new ArrayList<>();
-      arguments.addAll(List.of("--release", "17", "-d", work.resolve("out").toString()));
-      arguments.add("--module-path");
-      arguments.add(modulePath(modulePath));
-      for (Map.Entry<String, String> source : sources.entrySet()) {
-        Path file = work.resolve("src").resolve(source.getKey());
-        Files.createDirectories(file.getParent());
-        Files.writeString(file, source.getValue());
-        arguments.add(file.toString());
+      try {
+        compile(work, jar, sources, modulePath);
+      } finally {
+        delete(work);
       }
-      StringWriter said = new StringWriter();
-      PrintWriter out = new PrintWriter(said);
-      int code =
-          ToolProvider.findFirst("javac")
-              .orElseThrow()
-              .run(out, out, arguments.toArray(String[]::new));
-      if (code != 0) {
-        throw new IllegalStateException("the plugin of the test does not compile: " + said);
-      }
-      pack(work.resolve("out"), jar);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  private static void compile(Path work, Path jar, Map<String, String> sources, Path... modulePath)
+      throws IOException {
+    List<String> arguments = new ArrayList<>();
+    arguments.addAll(List.of("--release", "17", "-d", work.resolve("out").toString()));
+    arguments.add("--module-path");
+    arguments.add(modulePath(modulePath));
+    for (Map.Entry<String, String> source : sources.entrySet()) {
+      Path file = work.resolve("src").resolve(source.getKey());
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, source.getValue());
+      arguments.add(file.toString());
+    }
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said);
+    int code =
+        ToolProvider.findFirst("javac")
+            .orElseThrow()
+            .run(out, out, arguments.toArray(String[]::new));
+    if (code != 0) {
+      throw new IllegalStateException("the plugin of the test does not compile: " + said);
+    }
+    pack(work.resolve("out"), jar);
   }
 
   private static String modulePath(Path... more) throws IOException {
