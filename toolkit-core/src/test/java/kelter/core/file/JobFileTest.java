@@ -159,6 +159,21 @@ class JobFileTest {
   }
 
   @Test
+  void aFolderThatIsNotThereIsNamed() {
+    Path file = folder.resolve("missing").resolve("job.json");
+    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
+
+    String told =
+        assertThrows(InputException.class, () -> JobFile.writeNew(document, file))
+            .problems()
+            .get(0)
+            .display();
+
+    assertTrue(told.startsWith(file.toString()), told);
+    assertTrue(told.contains("there is no folder " + file.getParent()), told);
+  }
+
+  @Test
   void allMistakesAreToldInTheOrderOfTheFile() {
     String text =
         Samples.FULL

@@ -56,6 +56,12 @@ public final class JsonFile {
    */
   public static void write(String text, Path path) {
     Path target = path.toAbsolutePath();
+    if (!Files.isDirectory(target.getParent())) {
+      throw new InputException(
+          path.toString(),
+          "cannot be written: there is no folder " + target.getParent(),
+          "make the folder, or name another file");
+    }
     try {
       Path part = Files.createTempFile(target.getParent(), ".kelter-", ".part");
       try {
