@@ -86,6 +86,32 @@ class DemoJobsTest {
   }
 
   @Test
+  void findingsOfOneCheckAtTwoConditionsHaveIdsOfTheirOwn() throws IOException {
+    String again =
+        text("washer-extractor")
+            .replace(
+                "{ \"of\": \"drain-pump\", \"observable\": \"noise\"",
+                """
+                { "of": "drain-pump", "observable": "head", "reading": "1.1 m",
+                  "at": { "flow": "8 L/min" } },
+                { "of": "drain-pump", "observable": "noise\"""");
+
+    List<String> ids =
+        MODULES.checker(DecisionRule.USUAL).findings(job(again)).stream().map(Finding::id).toList();
+
+    assertEquals(2, ids.stream().filter(id -> id.contains("head")).count(), ids.toString());
+    assertEquals(ids.size(), ids.stream().distinct().count(), ids.toString());
+  }
+
+  @Test
+  void onePriceOfAPartServesForAllComponents() throws IOException {
+    String washer = text("washer-extractor");
+    String bare = washer.replace("\"drain-pump.renew-pump\"", "\"renew-pump\"");
+
+    assertEquals(diagnose(washer).plan(), diagnose(bare).plan());
+  }
+
+  @Test
   void theOtherMachinesAreFoundOut() throws IOException {
     assertEquals(List.of("wash-pump.jets-clogged"), best(diagnose(text("glasswasher"))));
     assertEquals(List.of("air-heater.lint"), best(diagnose(text("tumble-dryer"))));

@@ -1,7 +1,9 @@
 package kelter.core.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.vocabulary.Vocabulary;
@@ -24,7 +26,8 @@ public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule ru
    * Applies every check, and holds repeated readings against each other.
    *
    * @param job the job
-   * @return the findings, in the order of the checks; those about repeated readings last
+   * @return the findings, in the order of the checks, each with an id of its own; those about
+   *     repeated readings last
    */
   public List<Finding> findings(Job job) {
     List<Finding> findings = new ArrayList<>();
@@ -34,7 +37,19 @@ public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule ru
     if (isRepeated(job)) {
       findings.addAll(new RepeatsCheck(vocabulary).apply(job, rule));
     }
-    return findings;
+    return numbered(findings);
+  }
+
+  /** The second finding of an id gets a 2 behind it, the third a 3. */
+  private static List<Finding> numbered(List<Finding> findings) {
+    Map<String, Integer> counts = new HashMap<>();
+    List<Finding> numbered = new ArrayList<>();
+    for (Finding finding : findings) {
+      int count = counts.getOrDefault(finding.id(), 0) + 1;
+      counts.put(finding.id(), count);
+      numbered.add(count == 1 ? finding : finding.named(finding.id() + "-" + count));
+    }
+    return numbered;
   }
 
   private static boolean isRepeated(Job job) {

@@ -12,7 +12,8 @@ import kelter.core.uncertainty.Estimate;
 /**
  * Measured against limits.
  *
- * @param id the check and the component, unique within a job together with the conditions
+ * @param id the check and the component; where one check finds several things on a component, as at
+ *     several conditions, all but the first have a number behind it ({@link Checker})
  * @param component the id of the component
  * @param observable the word for the observable
  * @param title what was held against what, for a person
@@ -45,6 +46,28 @@ public record Finding(
     Objects.requireNonNull(limits);
     Objects.requireNonNull(source);
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The same under another id.
+   *
+   * @param other the id
+   * @return a new finding
+   */
+  Finding named(String other) {
+    return new Finding(
+        other,
+        component,
+        observable,
+        title,
+        shown,
+        kind,
+        unit,
+        judgement,
+        limits,
+        source,
+        cautions,
+        remark);
   }
 
   /**

@@ -120,6 +120,19 @@ public record Prices(
     }
   }
 
+  /**
+   * The price of the part that a remedy needs. It stands under component and remedy, or under the
+   * remedy alone where one price serves for all components.
+   *
+   * @param component the id of the component
+   * @param remedy the id of the remedy
+   * @return the price, if it is stated
+   */
+  public Optional<Money> part(String component, String remedy) {
+    Money own = parts.get(component + "." + remedy);
+    return Optional.ofNullable(own == null ? parts.get(remedy) : own);
+  }
+
   private static void requirePrice(Money amount, Currency currency) {
     if (!amount.currency().equals(currency)) {
       throw new IllegalArgumentException(

@@ -334,7 +334,7 @@ final class RepairPlan {
     if (!remedy.needsPart()) {
       return work;
     }
-    Money part = prices.get().parts().get(key(remedy));
-    return part == null ? Double.NaN : work + part.toDouble();
+    Optional<Money> part = prices.get().part(remedy.component(), remedy.id());
+    return part.isPresent() ? work + part.get().toDouble() : Double.NaN;
   }
 }
