@@ -1,7 +1,6 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,10 +33,7 @@ final class RepairPlan {
   private final JointPosterior posterior;
   private final Optional<Prices> prices;
   private final List<Remedy> remedies;
-  private final int[][][] helps;
-  private final int[][] curable;
-  private final double[] failing;
-  private final double[][] usual;
+  private final Cures sets;
   private final boolean priced;
   private final double[] cost;
   private final double costNow;
@@ -48,13 +44,7 @@ final class RepairPlan {
     this.posterior = posterior;
     this.prices = prices;
     this.remedies = worthTrying();
-    this.helps = helping();
-    this.curable = curable();
-    this.failing = failing();
-    this.usual = new double[groups.size()][];
-    for (int g = 0; g < usual.length; g++) {
-      usual[g] = working(g, null);
-    }
+    this.sets = new Cures(groups, posterior, helping(), failing());
     this.priced = priced();
     this.cost = new double[remedies.size()];
     for (int number = 0; number < cost.length; number++) {
@@ -116,7 +106,7 @@ final class RepairPlan {
 
   /** The remedies in their order. */
   List<Diagnosis.PlanStep> steps() {
-    double[] notWorking = notWorking(new double[groups.size()][]);
+    double[] notWorking = sets.notWorking(new double[groups.size()][]);
     RepairOrder order = order(notWorking);
     List<Diagnosis.PlanStep> steps = new ArrayList<>();
     int done = 0;
@@ -132,25 +122,10 @@ final class RepairPlan {
           new Diagnosis.PlanStep(
               remedy,
               cures.get(key(remedy)),
-              chance(number, done & ~(1 << number)),
+              sets.chance(number, done & ~(1 << number)),
               price(remedy)));
     }
     return steps;
-  }
-
-  /** The chance that a remedy finds and cures a fault that those before it have left. */
-  private double chance(int number, int before) {
-    double[][] same = new double[groups.size()][];
-    for (int g = 0; g < same.length; g++) {
-      same[g] = new double[helps[g].length];
-      for (int state = 0; state < same[g].length; state++) {
-        same[g][state] = 1;
-        for (int helping : helps[g][state]) {
-          same[g][state] *= 1 - cured(helping, before | 1 << number) + cured(helping, before);
-        }
-      }
-    }
-    return 1 - posterior.expectation(same);
   }
 
   /**
@@ -199,50 +174,7 @@ final class RepairPlan {
    *     nothing was seen of it
    */
   private double cost(double[][] likelihood) {
-    return order(notWorking(likelihood)).expectedCost();
-  }
-
-  /**
-   * The chance that the machine does not work once some remedies are done, times the probability of
-   * what was seen; for each set of remedies, one bit each.
-   */
-  private double[] notWorking(double[][] likelihood) {
-    double[][] working = new double[groups.size()][];
-    double sound = 1;
-    for (int g = 0; g < working.length; g++) {
-      working[g] = likelihood[g] == null ? usual[g] : working(g, likelihood[g]);
-      sound *= likelihood[g] == null ? 1 : likelihood[g][Group.HEALTHY];
-    }
-    double seen = posterior.expectation(likelihood);
-    double[] notWorking = new double[failing.length];
-    for (int done = 0; done < notWorking.length; done++) {
-      double works = 1;
-      for (double[] ofGroup : working) {
-        works *= ofGroup[done];
-      }
-      notWorking[done] = Math.max(0, seen - posterior.expectation(works, sound));
-    }
-    return notWorking;
-  }
-
-  /** The weight of the states of a group that each set of remedies puts right. */
-  private double[] working(int g, double[] likelihood) {
-    double[] working = new double[failing.length];
-    for (int state : curable[g]) {
-      double weight = posterior.weight(g, state) * (likelihood == null ? 1 : likelihood[state]);
-      for (int done = 0; done < working.length; done++) {
-        double chance = weight;
-        for (int helping : helps[g][state]) {
-          chance *= cured(helping, done);
-        }
-        working[done] += chance;
-      }
-    }
-    return working;
-  }
-
-  private double cured(int helping, int done) {
-    return 1 - failing[helping & done];
+    return order(sets.notWorking(likelihood)).expectedCost();
   }
 
   /** The chance, for each set of remedies, that all of them fail to cure a fault that they help. */
@@ -256,45 +188,17 @@ final class RepairPlan {
     return chance;
   }
 
-  /** For each fault of each state of each group the remedies that cure it, one bit each. */
-  private int[][][] helping() {
-    int[][][] helping = new int[groups.size()][][];
+  /** For each fault of each group the remedies that cure it, one bit each. */
+  private int[][] helping() {
+    int[][] helping = new int[groups.size()][];
     for (int g = 0; g < helping.length; g++) {
-      Group group = groups.get(g);
-      int[] ofFault = new int[group.faults().size()];
-      for (int place = 0; place < ofFault.length; place++) {
-        ofFault[place] = helping(group.faults().get(place));
-      }
-      helping[g] = new int[group.states()][];
-      for (int state = 0; state < helping[g].length; state++) {
-        int[] present = group.faultsOf(state);
-        helping[g][state] = new int[present.length];
-        for (int i = 0; i < present.length; i++) {
-          helping[g][state][i] = ofFault[present[i]];
-        }
+      List<Fault> faults = groups.get(g).faults();
+      helping[g] = new int[faults.size()];
+      for (int place = 0; place < helping[g].length; place++) {
+        helping[g][place] = helping(faults.get(place));
       }
     }
     return helping;
-  }
-
-  /** The states of each group in which nothing is left that no remedy helps. */
-  private int[][] curable() {
-    int[][] curable = new int[groups.size()][];
-    for (int g = 0; g < curable.length; g++) {
-      int[] states = new int[helps[g].length];
-      int count = 0;
-      for (int state = 0; state < states.length; state++) {
-        boolean helped = state != groups.get(g).unexplainedState();
-        for (int helping : helps[g][state]) {
-          helped &= helping != 0;
-        }
-        if (helped) {
-          states[count++] = state;
-        }
-      }
-      curable[g] = Arrays.copyOf(states, count);
-    }
-    return curable;
   }
 
   private int helping(Fault fault) {
