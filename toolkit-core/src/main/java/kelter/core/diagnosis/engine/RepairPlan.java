@@ -24,6 +24,9 @@ final class RepairPlan {
 
   private static final int MOST_REMEDIES = 8;
 
+  /** A difference of so small a part of the cost is the rounding of its sums. */
+  private static final double ROUNDING = 1e-12;
+
   /**
    * What a part counts for, in minutes of work, where the job states no prices; common practice.
    */
@@ -141,7 +144,7 @@ final class RepairPlan {
       likelihood[group] = outcomes.likelihood(outcome);
       after += cost(likelihood);
     }
-    return Math.max(0, costNow - after);
+    return gain(after);
   }
 
   /** The same for a measurement on each of two groups. */
@@ -155,7 +158,13 @@ final class RepairPlan {
         after += cost(likelihood);
       }
     }
-    return Math.max(0, costNow - after);
+    return gain(after);
+  }
+
+  /** What is left of the difference when rounding errors are not taken for a gain. */
+  private double gain(double after) {
+    double gain = costNow - after;
+    return gain > ROUNDING * costNow ? gain : 0;
   }
 
   /** What some minutes cost, in what remedies are counted in. */
