@@ -2,6 +2,7 @@ package kelter.cli.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.module.ModuleDescriptor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,6 +32,8 @@ public final class Kelter {
   /** A defect of the program. */
   public static final int DEFECT = 3;
 
+  private static final String VERSION = "--version";
+
   private final Terminal terminal;
   private final Opening opening;
 
@@ -56,6 +59,10 @@ public final class Kelter {
       terminal.print(overview());
       return DONE;
     }
+    if (arguments[0].equals(VERSION)) {
+      terminal.print("kelter " + version() + ", Java " + System.getProperty("java.version") + "\n");
+      return DONE;
+    }
     String name = arguments[0];
     if (!Commands.NAMES.contains(name)) {
       return refuse("", List.of(noCommand(name)));
@@ -76,6 +83,12 @@ public final class Kelter {
       return DONE;
     }
     return run(command, new Invocation(given, opening, terminal));
+  }
+
+  /** The version that was built; from classes without a descriptor it is not known. */
+  private static String version() {
+    ModuleDescriptor descriptor = Kelter.class.getModule().getDescriptor();
+    return descriptor == null ? "unknown" : descriptor.rawVersion().orElse("unknown");
   }
 
   private static String noCommand(String word) {
@@ -109,7 +122,7 @@ public final class Kelter {
     HelpText.table(layout, "Commands", commands, terminal);
     return layout
         .blank()
-        .line("'kelter COMMAND --help' explains a command.")
+        .line("'kelter COMMAND --help' explains a command, 'kelter --version' tells the version.")
         .blank()
         .line("Exit codes: 0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.")
         .blank()

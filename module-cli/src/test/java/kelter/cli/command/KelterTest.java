@@ -62,6 +62,16 @@ class KelterTest {
   }
 
   @Test
+  void theVersionIsThatOfTheModule() {
+    Console console = Console.run("--version");
+
+    assertEquals(0, console.code());
+    String version = Kelter.class.getModule().getDescriptor().rawVersion().orElseThrow();
+    assertTrue(console.out().startsWith("kelter " + version + ", Java "), console.out());
+    assertTrue(version.matches("\\d+\\.\\d+.*"), version);
+  }
+
+  @Test
   void usageMistakesExitWith2AndASuggestion() {
     Console command = Console.run("diagnoes", "x.json");
     assertEquals(2, command.code());
