@@ -73,7 +73,8 @@ final class DiagnoseCommand implements Command {
   private static void why(Invocation invocation, Job job, String fault) {
     Workshop workshop = invocation.workshop();
     String key = workshop.faultKey(job, fault);
-    Explanation explanation = workshop.explain(job, key);
+    List<Finding> findings = invocation.checker().findings(job);
+    Explanation explanation = workshop.explain(job, findings, key);
     Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
       terminal.printUtf8(DiagnosisJson.explanation(job, explanation));
@@ -85,8 +86,9 @@ final class DiagnoseCommand implements Command {
   private static void whatIf(Invocation invocation, Job job, List<String> readings) {
     Workshop workshop = invocation.workshop();
     Job other = WhatIf.in(job, invocation.modules().vocabulary(), readings);
-    Diagnosis now = workshop.diagnose(job);
-    Diagnosis then = workshop.diagnose(other);
+    Checker checker = invocation.checker();
+    Diagnosis now = workshop.diagnose(job, checker.findings(job));
+    Diagnosis then = workshop.diagnose(other, checker.findings(other));
     Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
       terminal.printUtf8(DiagnosisJson.whatIf(job, readings, now, then));
@@ -100,7 +102,7 @@ final class DiagnoseCommand implements Command {
     Checker checker = invocation.checker();
     List<Finding> findings = checker.findings(job);
     Workshop workshop = invocation.workshop();
-    Diagnosis diagnosis = workshop.diagnose(job);
+    Diagnosis diagnosis = workshop.diagnose(job, findings);
     List<String> notes = workshop.notes(job);
     if (invocation.isJson()) {
       invocation

@@ -12,6 +12,7 @@ import kelter.cli.text.Figures;
 import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
+import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.diagnosis.Conclusion;
@@ -33,6 +34,10 @@ public final class DiagnosisText {
 
   /** Above this spread the readings tell nothing of a severity; the prior's is 0.29. */
   private static final double SEVERITY_TOLD = 0.25;
+
+  private static final String STAYS_UNPLUGGED =
+      "The machine stays unplugged after these findings, so nothing is proposed that needs it to"
+          + " run. Where a step says to watch, to listen or to start it: only ask.";
 
   private final Layout layout;
   private final Cautions cautions;
@@ -66,7 +71,7 @@ public final class DiagnosisText {
     JobText.write(job, text.layout);
     FindingsText.write(findings, settling, text.layout, text.cautions, terminal, false);
     text.ranking(diagnosis);
-    text.next(diagnosis);
+    text.next(diagnosis, Checker.keepUnplugged(findings));
     text.plan(job, diagnosis);
     text.notes(diagnosis, notes);
     return text.layout.toString();
@@ -199,8 +204,11 @@ public final class DiagnosisText {
     }
   }
 
-  private void next(Diagnosis diagnosis) {
+  private void next(Diagnosis diagnosis, boolean unplugged) {
     layout.heading("Measure next");
+    if (unplugged) {
+      layout.hanging("  ! ", terminal.attention(STAYS_UNPLUGGED));
+    }
     if (diagnosis.next().isEmpty()) {
       layout.line("  No further reading would tell much.");
       return;

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import kelter.core.check.Checker;
+import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Explanation;
@@ -55,13 +57,25 @@ public final class Workshop {
   }
 
   /**
-   * Diagnoses the machine of a job.
+   * Diagnoses the machine of a job for somebody who does not ask what to measure.
    *
    * @param job the job
    * @return the diagnosis
    */
   public Diagnosis diagnose(Job job) {
-    return engine().diagnose(job, models(job));
+    return diagnose(job, List.of());
+  }
+
+  /**
+   * Diagnoses the machine of a job.
+   *
+   * @param job the job
+   * @param findings what was found on it; where one says that the machine must stay unplugged, no
+   *     measurement on a running machine is proposed
+   * @return the diagnosis
+   */
+  public Diagnosis diagnose(Job job, List<Finding> findings) {
+    return engine(findings).diagnose(job, models(job));
   }
 
   /**
@@ -97,15 +111,17 @@ public final class Workshop {
    * Tells why a fault is held for as likely as it is.
    *
    * @param job the job
+   * @param findings what was found on it
    * @param fault {@code component.fault}, of a model
    * @return the reasons
    */
-  public Explanation explain(Job job, String fault) {
-    return engine().explain(job, models(job), fault).orElseThrow();
+  public Explanation explain(Job job, List<Finding> findings, String fault) {
+    return engine(findings).explain(job, models(job), fault).orElseThrow();
   }
 
-  private DiagnosisEngine engine() {
-    return new DiagnosisEngine(settings, FaultHistory.NONE, true);
+  private DiagnosisEngine engine(List<Finding> findings) {
+    EngineSettings allowed = Checker.keepUnplugged(findings) ? settings.unplugged() : settings;
+    return new DiagnosisEngine(allowed, FaultHistory.NONE, true);
   }
 
   /**

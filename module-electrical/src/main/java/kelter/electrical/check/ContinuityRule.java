@@ -33,7 +33,8 @@ final class ContinuityRule {
       new Caution(
           Signal.WARNING,
           "Fire. A contact that drops voltage heats itself and its terminals: do not let the machine"
-              + " heat again before it is renewed.");
+              + " heat again before it is renewed.",
+          true);
 
   /** Length and section where the job states none: the shortest row of the limit. */
   private static final double SHORT_CORD = 5;
@@ -50,7 +51,8 @@ final class ContinuityRule {
       new Caution(
           Signal.DANGER,
           "Electric shock. Without its protective conductor a fault puts voltage on touchable metal:"
-              + " leave the machine unplugged until the path is mended.");
+              + " leave the machine unplugged until the path is mended.",
+          true);
 
   private ContinuityRule() {}
 

@@ -26,7 +26,8 @@ final class InsulationRule {
       new Caution(
           Signal.DANGER,
           "Electric shock. Leave the machine unplugged and do not hand it back before the insulation"
-              + " is mended and measured again.");
+              + " is mended and measured again.",
+          true);
 
   private static final String BEYOND =
       "; over range tells nothing without the end of the range: write for instance > 200 MOhm";

@@ -26,7 +26,8 @@ final class LeakageRule {
       new Caution(
           Signal.DANGER,
           "Electric shock. Unplug the machine and do not hand it back before the leak is found and"
-              + " the current measured again.");
+              + " the current measured again.",
+          true);
 
   private LeakageRule() {}
 

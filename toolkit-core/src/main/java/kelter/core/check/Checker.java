@@ -52,6 +52,21 @@ public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule ru
     return numbered;
   }
 
+  /**
+   * Whether a machine must stay unplugged.
+   *
+   * @param findings what was found on it
+   * @return true if one of them says so
+   */
+  public static boolean keepUnplugged(List<Finding> findings) {
+    for (Finding finding : findings) {
+      if (finding.keepsUnplugged()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static boolean isRepeated(Job job) {
     for (Measurement measurement : job.measurements()) {
       if (measurement.readings().size() > 1) {

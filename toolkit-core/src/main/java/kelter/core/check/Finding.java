@@ -49,6 +49,20 @@ public record Finding(
   }
 
   /**
+   * Whether the machine must stay unplugged because of it.
+   *
+   * @return true if one of its cautions says so
+   */
+  public boolean keepsUnplugged() {
+    for (Caution caution : cautions) {
+      if (caution.keepsUnplugged()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
    * The same under another id.
    *
    * @param other the id

@@ -1,5 +1,7 @@
 package kelter.core.diagnosis;
 
+import java.util.Objects;
+import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 
 /**
@@ -12,7 +14,7 @@ import kelter.core.source.Source;
  *     explains
  * @param nothingFound the prior probability that nothing is wrong although somebody complains
  * @param soundIfUnasked the prior probability that nothing is wrong if nobody complains
- * @param competentForLiveWork whether measurements on live parts may be proposed
+ * @param mostHazard the most dangerous way of measuring that may be proposed
  * @param mostFaults how many faults of one model a state may hold at once, 1 or 2
  */
 public record EngineSettings(
@@ -20,11 +22,12 @@ public record EngineSettings(
     double unexplained,
     double nothingFound,
     double soundIfUnasked,
-    boolean competentForLiveWork,
+    Hazard mostHazard,
     int mostFaults) {
 
   /** The usual settings: single faults and pairs, no live work. */
-  public static final EngineSettings USUAL = new EngineSettings(0.01, 0.03, 0.1, 0.9, false, 2);
+  public static final EngineSettings USUAL =
+      new EngineSettings(0.01, 0.03, 0.1, 0.9, Hazard.RUNNING, 2);
 
   /** Where the chances come from. */
   public static final Source SOURCE =
@@ -37,6 +40,7 @@ public record EngineSettings(
    *     fault or more than two
    */
   public EngineSettings {
+    Objects.requireNonNull(mostHazard);
     for (double chance : new double[] {blunder, unexplained, nothingFound, soundIfUnasked}) {
       if (!(chance > 0 && chance < 1)) {
         throw new IllegalArgumentException("a chance of the engine lies above 0 and below 1");
@@ -54,7 +58,29 @@ public record EngineSettings(
    * @return the settings
    */
   public EngineSettings forLiveWork(boolean competent) {
-    return new EngineSettings(
-        blunder, unexplained, nothingFound, soundIfUnasked, competent, mostFaults);
+    return upTo(competent ? Hazard.LIVE : Hazard.RUNNING);
+  }
+
+  /**
+   * The same for a machine that must not be powered.
+   *
+   * @return the settings
+   */
+  public EngineSettings unplugged() {
+    return upTo(Hazard.DEAD);
+  }
+
+  private EngineSettings upTo(Hazard most) {
+    return new EngineSettings(blunder, unexplained, nothingFound, soundIfUnasked, most, mostFaults);
+  }
+
+  /**
+   * Whether a measurement may be proposed.
+   *
+   * @param hazard how it is taken
+   * @return false if that is more dangerous than allowed
+   */
+  public boolean allows(Hazard hazard) {
+    return hazard.compareTo(mostHazard) <= 0;
   }
 }

@@ -7,8 +7,10 @@ import java.util.Objects;
  *
  * @param signal how bad it can get
  * @param text what can happen and what to do, one or two sentences
+ * @param keepsUnplugged whether the machine must not be powered again before that is mended, so
+ *     that no measurement on a running machine may be proposed
  */
-public record Caution(Signal signal, String text) {
+public record Caution(Signal signal, String text, boolean keepsUnplugged) {
 
   /** Unplug before opening. */
   public static final Caution UNPLUG =
@@ -30,6 +32,16 @@ public record Caution(Signal signal, String text) {
     if (text.isBlank()) {
       throw new IllegalArgumentException("a caution says what can happen and what to do");
     }
+  }
+
+  /**
+   * A caution about a step, after which the machine may be powered again.
+   *
+   * @param signal how bad it can get
+   * @param text what can happen and what to do, one or two sentences
+   */
+  public Caution(Signal signal, String text) {
+    this(signal, text, false);
   }
 
   /** How bad it can get: the signal words of ANSI Z535.4. */

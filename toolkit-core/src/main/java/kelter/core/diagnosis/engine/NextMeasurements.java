@@ -80,8 +80,8 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     }
     List<Question> open = new ArrayList<>();
     for (Question question : group.model().questions()) {
-      boolean live = question.observable().procedure().hazard() == Hazard.LIVE;
-      if (!done.contains(question.key()) && (!live || settings.competentForLiveWork())) {
+      Hazard hazard = question.observable().procedure().hazard();
+      if (!done.contains(question.key()) && settings.allows(hazard)) {
         open.add(question);
       }
     }

@@ -47,7 +47,7 @@ final class Bench {
     this.machines = new MachineDraw(truth, new Priors(appliance, FaultHistory.NONE), world);
     requireAlike(models, truth);
     for (int g = 0; g < models.size(); g++) {
-      List<Question> own = proposed(models.get(g), settings.competentForLiveWork());
+      List<Question> own = proposed(models.get(g), settings);
       questions.addAll(own);
       readings.add(new ReadingDraw(own, truth.get(g).forecaster(own), world.blunder()));
     }
@@ -72,10 +72,10 @@ final class Bench {
   }
 
   /** What may be proposed to a technician, each observable once. */
-  private static List<Question> proposed(FaultModel model, boolean live) {
+  private static List<Question> proposed(FaultModel model, EngineSettings settings) {
     Set<String> seen = new HashSet<>();
     return model.questions().stream()
-        .filter(question -> live || question.observable().procedure().hazard() != Hazard.LIVE)
+        .filter(question -> settings.allows(question.observable().procedure().hazard()))
         .filter(question -> seen.add(question.key()))
         .toList();
   }

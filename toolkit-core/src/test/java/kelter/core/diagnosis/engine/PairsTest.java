@@ -22,6 +22,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
@@ -191,7 +192,7 @@ class PairsTest {
   void agreesWithTheDiscreteKernel(RepetitionInfo number) {
     Random random = new Random(number.getCurrentRepetition());
     Coins coins = Coins.random(random);
-    EngineSettings settings = new EngineSettings(1e-300, 1e-12, 0.1, 0.9, false, 2);
+    EngineSettings settings = new EngineSettings(1e-300, 1e-12, 0.1, 0.9, Hazard.RUNNING, 2);
     int[] answers = coins.observables.stream().mapToInt(o -> random.nextInt(3) - 1).toArray();
     answers[0] = 1;
     List<Measurement> measurements = new ArrayList<>();

@@ -1,0 +1,69 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Where a finding says to leave the machine unplugged, nothing is proposed that needs it to run.
+ */
+class StaysUnpluggedTest {
+
+  private static final Path WASHER = Path.of("..", "demo", "jobs", "washer-extractor.json");
+  private static final String GOOD = "> 200 MOhm";
+
+  @TempDir private Path folder;
+
+  private String job(String insulation) throws IOException {
+    String text = Files.readString(WASHER);
+    assertTrue(text.contains(GOOD), text);
+    return Files.writeString(folder.resolve("job.json"), text.replace(GOOD, insulation)).toString();
+  }
+
+  @Test
+  void noRunningMeasurementIsProposedAfterInsulationThatFails() throws IOException {
+    String job = job("0.1 MOhm");
+
+    String json = Console.run("diagnose", "--format", "json", job).out();
+    assertTrue(json.contains("\"staysUnplugged\" : true"), json);
+    assertFalse(json.contains("\"hazard\" : \"running\""), json);
+    assertFalse(json.contains("\"hazard\" : \"live\""), json);
+    assertTrue(json.contains("\"hazard\" : \"dead\""), json);
+
+    Console text = Console.run("diagnose", job);
+    assertEquals(0, text.code());
+    String said = text.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("The machine stays unplugged after these findings"), said);
+    assertFalse(said.contains(" min, running;"), said);
+  }
+
+  @Test
+  void aMachineThatMayRunIsMeasuredRunning() throws IOException {
+    String json = Console.run("diagnose", "--format", "json", job(GOOD)).out();
+
+    assertTrue(json.contains("\"staysUnplugged\" : false"), json);
+    assertTrue(json.contains("\"hazard\" : \"running\""), json);
+    assertFalse(json.contains("\"hazard\" : \"live\""), json);
+  }
+
+  @Test
+  void aCompetentTechnicianIsNotSentToAMachineThatMustStayUnplugged() throws IOException {
+    Path shop =
+        Files.writeString(
+            folder.resolve("shop.json"),
+            "{ \"format\": \"kelter-shop/1\", \"competent-for-live-work\": true }");
+
+    String json =
+        Console.run("diagnose", "--format", "json", "--shop", shop.toString(), job("0.1 MOhm"))
+            .out();
+
+    assertFalse(json.contains("\"hazard\" : \"live\""), json);
+    assertFalse(json.contains("\"hazard\" : \"running\""), json);
+  }
+}
