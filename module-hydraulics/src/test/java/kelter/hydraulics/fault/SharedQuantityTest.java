@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SharedQuantityTest {
 
   private static final EngineSettings SINGLE_FAULTS =
-      new EngineSettings(0.01, 0.03, 0.1, 0.9, Hazard.RUNNING, 1);
+      new EngineSettings(0.01, 0.03, 0.1, 0.9, 1, Hazard.RUNNING, 1);
 
   private static final double KILOPASCAL = 4;
   private static final double LITRE = 0.3;

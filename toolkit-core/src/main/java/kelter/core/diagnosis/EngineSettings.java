@@ -14,6 +14,9 @@ import kelter.core.source.Source;
  *     explains
  * @param nothingFound the prior probability that nothing is wrong although somebody complains
  * @param soundIfUnasked the prior probability that nothing is wrong if nobody complains
+ * @param coincidence by how much the odds of a fault are lower in a machine that may have others as
+ *     well, as a ratio; 1 where faults come together as if by chance. The catalogue tells how often
+ *     a cause is met where somebody complains, and mostly one cause is behind a complaint
  * @param mostHazard the most dangerous way of measuring that may be proposed
  * @param mostFaults how many faults of one model a state may hold at once, 1 or 2
  */
@@ -22,22 +25,25 @@ public record EngineSettings(
     double unexplained,
     double nothingFound,
     double soundIfUnasked,
+    double coincidence,
     Hazard mostHazard,
     int mostFaults) {
 
   /** The usual settings: single faults and pairs, no live work. */
   public static final EngineSettings USUAL =
-      new EngineSettings(0.01, 0.03, 0.1, 0.9, Hazard.RUNNING, 2);
+      new EngineSettings(0.01, 0.03, 0.1, 0.9, 0.1, Hazard.RUNNING, 2);
 
   /** Where the chances come from. */
   public static final Source SOURCE =
-      Source.fromMemory("chance of a blunder, of an unknown fault and of an unfounded complaint");
+      Source.fromMemory(
+          "chance of a blunder, of an unknown fault, of an unfounded complaint and of a second"
+              + " fault");
 
   /**
    * Checks the chances.
    *
-   * @throws IllegalArgumentException if one is not above 0 and below 1, or a state may hold no
-   *     fault or more than two
+   * @throws IllegalArgumentException if one is not above 0 and below 1, the ratio of coincidence is
+   *     not above 0 and up to 1, or a state may hold no fault or more than two
    */
   public EngineSettings {
     Objects.requireNonNull(mostHazard);
@@ -45,6 +51,9 @@ public record EngineSettings(
       if (!(chance > 0 && chance < 1)) {
         throw new IllegalArgumentException("a chance of the engine lies above 0 and below 1");
       }
+    }
+    if (!(coincidence > 0 && coincidence <= 1)) {
+      throw new IllegalArgumentException("the ratio of coincidence lies above 0 and up to 1");
     }
     if (mostFaults < 1 || mostFaults > 2) {
       throw new IllegalArgumentException("a state holds one fault or two");
@@ -71,7 +80,30 @@ public record EngineSettings(
   }
 
   private EngineSettings upTo(Hazard most) {
-    return new EngineSettings(blunder, unexplained, nothingFound, soundIfUnasked, most, mostFaults);
+    return new EngineSettings(
+        blunder, unexplained, nothingFound, soundIfUnasked, coincidence, most, mostFaults);
+  }
+
+  /**
+   * A chance by itself turned into that beside others: its odds times the coincidence.
+   *
+   * @param chance a chance, 0 or more and below 1
+   * @return the chance in a machine that may have other faults as well
+   */
+  public double beside(double chance) {
+    return beside(chance, coincidence);
+  }
+
+  /**
+   * The same for any coincidence.
+   *
+   * @param chance a chance, 0 or more and below 1
+   * @param coincidence the ratio of the odds, above 0 and up to 1
+   * @return the chance with its odds times the ratio
+   */
+  public static double beside(double chance, double coincidence) {
+    double odds = coincidence * chance / (1 - chance);
+    return odds / (1 + odds);
   }
 
   /**

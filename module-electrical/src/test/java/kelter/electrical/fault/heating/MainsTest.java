@@ -38,7 +38,7 @@ class MainsTest {
       Jobs.appliance(Jobs.heater(), Jobs.component("supply", "supply"));
   private static final FaultModel MODEL = HeatingModel.of(MACHINE).get(0);
   private static final EngineSettings SINGLE_FAULTS =
-      new EngineSettings(0.01, 0.03, 0.1, 0.9, Hazard.RUNNING, 1);
+      new EngineSettings(0.01, 0.03, 0.1, 0.9, 1, Hazard.RUNNING, 1);
 
   /** Hot resistance of 2000 W at 230 V, Ohm. */
   private static final double HEATER = 230.0 * 230 / 2000;

@@ -24,7 +24,8 @@ final class MachineDraw {
     this.models = List.copyOf(models);
     this.world = world;
     for (FaultModel model : models) {
-      this.priors.add(model.faults().stream().mapToDouble(priors::of).toArray());
+      this.priors.add(
+          model.faults().stream().mapToDouble(fault -> world.beside(priors.of(fault))).toArray());
     }
   }
 
@@ -58,7 +59,7 @@ final class MachineDraw {
     List<double[]> severity = new ArrayList<>();
     List<Boolean> unexplained = new ArrayList<>();
     for (int g = 0; g < models.size(); g++) {
-      boolean strange = random.nextDouble() < world.unexplained();
+      boolean strange = random.nextDouble() < world.beside(world.unexplained());
       unexplained.add(strange);
       severity.add(strange ? new double[priors.get(g).length] : faults(g, random));
     }

@@ -9,11 +9,14 @@ import kelter.core.diagnosis.EngineSettings;
  * @param nothingWrong the chance that nothing is wrong with a machine, 0 to 1
  * @param unexplained the chance that a group of components does what no known fault explains, 0 to
  *     1; its readings then lie anywhere in their spans
+ * @param coincidence by how much the odds of a fault are lower in a machine that may have others as
+ *     well, as a ratio, above 0 and up to 1
  * @param blunder the chance that a reading is wrong altogether, 0 to 1; it then lies anywhere in
  *     its span
  * @param mostTogether at most so many faults in one group of components, 1 or more
  */
-public record World(double nothingWrong, double unexplained, double blunder, int mostTogether) {
+public record World(
+    double nothingWrong, double unexplained, double coincidence, double blunder, int mostTogether) {
 
   /**
    * Checks the chances.
@@ -26,9 +29,18 @@ public record World(double nothingWrong, double unexplained, double blunder, int
         throw new IllegalArgumentException("a chance of " + chance + "; 0 to 1 is allowed");
       }
     }
+    if (!(coincidence > 0 && coincidence <= 1)) {
+      throw new IllegalArgumentException(
+          "a coincidence of " + coincidence + "; above 0 and up to 1 is allowed");
+    }
     if (mostTogether < 1) {
       throw new IllegalArgumentException(mostTogether + " faults together; 1 or more are allowed");
     }
+  }
+
+  /** A chance by itself turned into that in a machine that may have other faults as well. */
+  double beside(double chance) {
+    return EngineSettings.beside(chance, coincidence);
   }
 
   /**
@@ -39,6 +51,10 @@ public record World(double nothingWrong, double unexplained, double blunder, int
    */
   public static World of(EngineSettings settings) {
     return new World(
-        settings.nothingFound(), settings.unexplained(), settings.blunder(), settings.mostFaults());
+        settings.nothingFound(),
+        settings.unexplained(),
+        settings.coincidence(),
+        settings.blunder(),
+        settings.mostFaults());
   }
 }

@@ -56,12 +56,12 @@ public final class Group {
     this.readings = new Readings(model, items);
     this.prior = new double[faults.size()];
     for (int i = 0; i < prior.length; i++) {
-      prior[i] = priors.of(faults.get(i));
+      prior[i] = settings.beside(priors.of(faults.get(i)));
     }
     this.singles = new SeverityIntegral[faults.size()];
     this.tables = new ForecastTable[faults.size()];
     // Where nothing was read, nothing can be unexplained.
-    weigh(items.isEmpty() ? 0 : settings.unexplained(), settings.mostFaults() > 1);
+    weigh(items.isEmpty() ? 0 : settings.beside(settings.unexplained()), settings.mostFaults() > 1);
   }
 
   /** The prior odds of a fault against its absence. */

@@ -62,7 +62,7 @@ class ContinuousEvidenceTest {
   private static final double[] U = {0.25, 0.12, 0.10};
 
   private static final EngineSettings NO_BLUNDERS =
-      new EngineSettings(1e-300, 0.05, 0.05, 0.05, Hazard.RUNNING, 1);
+      new EngineSettings(1e-300, 0.05, 0.05, 0.05, 1, Hazard.RUNNING, 1);
 
   private static Diagnosis diagnose(double... y) {
     return new DiagnosisEngine(NO_BLUNDERS)

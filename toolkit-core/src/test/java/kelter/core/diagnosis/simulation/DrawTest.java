@@ -61,7 +61,7 @@ class DrawTest {
 
   @Test
   void pairsHaveTheProductOfTheirPriors() {
-    List<Machine> machines = machines(new World(0.1, 0, 0, 2));
+    List<Machine> machines = machines(new World(0.1, 0, 1, 0, 2));
     // Not all three together: 0.3 * 0.2 * 0.1; nothing: 0.7 * 0.8 * 0.9; the rest are 0.49.
     double faulty = (1 - 0.006 - 0.504) / 0.9;
 
@@ -74,14 +74,14 @@ class DrawTest {
 
   @Test
   void anySetOfFaultsCanBeDrawn() {
-    List<Machine> machines = machines(new World(0, 0, 0, 3));
+    List<Machine> machines = machines(new World(0, 0, 1, 0, 3));
 
     assertShare(0.006 / (1 - 0.504), with(machines, true, true, true), DRAWS);
   }
 
   @Test
   void oneFaultAtATimeKeepsItsOdds() {
-    List<Machine> machines = machines(new World(0, 0, 0, 1));
+    List<Machine> machines = machines(new World(0, 0, 1, 0, 1));
 
     double sum = 0.3 / 0.7 + 0.2 / 0.8 + 0.1 / 0.9;
     assertShare(0.3 / 0.7 / sum, with(machines, true, false, false), DRAWS);
@@ -90,7 +90,7 @@ class DrawTest {
 
   @Test
   void unexplainedMachinesComeAsOftenAsTheWorldSays() {
-    List<Machine> machines = machines(new World(0, 0.2, 0, 3));
+    List<Machine> machines = machines(new World(0, 0.2, 1, 0, 3));
 
     long strange = machines.stream().filter(Machine::isUnexplained).count();
     assertShare(0.2 / (0.2 + 0.8 * (1 - 0.504)), strange, DRAWS);
@@ -99,7 +99,7 @@ class DrawTest {
   @Test
   void severitiesAreUniform() {
     double[] severities =
-        machines(new World(0, 0, 0, 1)).stream().mapToDouble(Machine::leastSeverity).toArray();
+        machines(new World(0, 0, 1, 0, 1)).stream().mapToDouble(Machine::leastSeverity).toArray();
     double sum = 0;
     double squares = 0;
     for (double s : severities) {
@@ -114,7 +114,7 @@ class DrawTest {
 
   @Test
   void aMachineThatIsHardlyEverFaultyIsRefused() {
-    MachineDraw draw = new MachineDraw(List.of(), PRIORS, new World(0, 0, 0, 2));
+    MachineDraw draw = new MachineDraw(List.of(), PRIORS, new World(0, 0, 1, 0, 2));
 
     assertThrows(IllegalArgumentException.class, () -> draw.draw(random));
   }

@@ -26,7 +26,11 @@ class SimulationTest {
 
   private static World world(double blunder) {
     return new World(
-        ThreeFaults.SETTINGS.nothingFound(), ThreeFaults.SETTINGS.unexplained(), blunder, 2);
+        ThreeFaults.SETTINGS.nothingFound(),
+        ThreeFaults.SETTINGS.unexplained(),
+        ThreeFaults.SETTINGS.coincidence(),
+        blunder,
+        2);
   }
 
   private static SimulationReport perfect;
@@ -133,8 +137,8 @@ class SimulationTest {
     assertEquals("0 jobs; 1 to 1000000 are allowed", jobs);
     assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 11, 1, 1, AS_TOLD));
     assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 0, 1, 0, AS_TOLD));
-    assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, Double.NaN, 1));
-    assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, 0.1, 0));
+    assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, 1, Double.NaN, 1));
+    assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, 1, 0.1, 0));
     assertThrows(
         IllegalArgumentException.class,
         () ->
