@@ -1,6 +1,5 @@
 package kelter.costing.choice;
 
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -47,14 +46,13 @@ public record Outcomes(
     int places = Math.max(1, before + steps.size());
     int count = states.all().size();
     Costs costs = basis.costs();
-    double[] price =
-        steps.stream()
-            .mapToDouble(step -> Work.price(step.remedy(), prices, costs.labourPerHour()))
-            .toArray();
-    double[] wait =
-        steps.stream()
-            .mapToDouble(step -> step.remedy().needsPart() ? costs.waitForPart() : 0)
-            .toArray();
+    double[] price = new double[steps.size()];
+    double[] wait = new double[steps.size()];
+    for (int i = 0; i < price.length; i++) {
+      Remedy remedy = steps.get(i).remedy();
+      price[i] = Work.price(remedy, prices, costs.labourPerHour());
+      wait[i] = remedy.needsPart() ? costs.waitForPart() : 0;
+    }
     double[] bill = bill(steps, price, candidate.kind(), costs);
     int lives = basis.groups() * WEAR.size();
     Outcomes outcomes =
@@ -159,10 +157,33 @@ public record Outcomes(
   public Outcomes failing(double factor) {
     double[][] changed = new double[cumulative.length][];
     for (int s = 0; s < changed.length; s++) {
-      changed[s] =
-          Arrays.stream(cumulative[s]).map(c -> 1 - Math.min(1, (1 - c) * factor)).toArray();
+      changed[s] = new double[cumulative[s].length];
+      for (int i = 0; i < changed[s].length; i++) {
+        changed[s][i] = 1 - Math.min(1, (1 - cumulative[s][i]) * factor);
+      }
     }
     return new Outcomes(changed, bill, paid, later, work);
+  }
+
+  /**
+   * Which lives of components some options pay for later.
+   *
+   * @param options the options
+   * @param lives how many lives there are
+   * @return for each life whether any of the options pays for it
+   */
+  public static boolean[] laterLives(List<Outcomes> options, int lives) {
+    boolean[] paid = new boolean[lives];
+    for (Outcomes option : options) {
+      for (double[][] state : option.later) {
+        for (double[] place : state) {
+          for (int w = 0; w < lives; w++) {
+            paid[w] |= place[w] != 0;
+          }
+        }
+      }
+    }
+    return paid;
   }
 
   /**

@@ -1,7 +1,10 @@
 package kelter.costing.weigh;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicInteger;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
@@ -22,62 +25,89 @@ import org.apache.commons.rng.UniformRandomProvider;
  * cost of a new one. Years beyond the period of study are credited at that same annual cost, so
  * that the period does not change the order of the options.
  */
-final class Scenario {
+final class Scenario implements Runnable {
 
   /** Below this, one less an exponential would lose digits. */
   private static final double NEARLY_NOTHING = 1e-3;
+
+  /** How many draws one thread takes at a time. */
+  private static final int BLOCK = 1_000;
 
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
   private final double[] cumulativeShares;
-  private final int lives;
+  private final double[] cumulativeStates;
+  private final boolean[] failing;
   private final Weibull[][] components;
   private final double[][] hazardTo;
   private final double[] hazardReached;
-  private final double period;
+  private final double logRate;
   private final Expectation expectation;
   private final Costs costs;
+  private final Outcomes[] options;
+  private final Chances chances;
+  private final double[][] costsOf;
+  private final AtomicInteger nextBlock = new AtomicInteger();
 
-  private Scenario(Basis basis, Expectation expectation) {
-    this.basis = basis;
+  private Scenario(Comparison comparison, int draws, long seed) {
+    basis = comparison.basis();
+    expectation = comparison.expectation();
+    costs = basis.costs();
+    logRate = Math.log1p(basis.rate());
     ApplianceLife life = basis.life();
-    studies = life.studies().toArray(Weibull[]::new);
-    cumulativeShares =
-        cumulative(life.shares().stream().mapToDouble(Double::doubleValue).toArray());
-    cumulativeWeights = cumulative(life.weights(basis.age()));
-    int wears = Outcomes.WEAR.size();
-    lives = basis.groups() * wears;
-    components = new Weibull[studies.length][lives];
-    hazardTo = new double[studies.length][lives];
+    studies = life.studies().toArray(new Weibull[0]);
+    cumulativeShares = cumulative(life.shares());
+    cumulativeWeights = life.weights(basis.age());
+    accumulate(cumulativeWeights);
+    cumulativeStates = cumulative(comparison.states());
+    options = comparison.outcomes().toArray(new Outcomes[0]);
+    failing = Outcomes.laterLives(comparison.outcomes(), basis.groups() * Outcomes.WEAR.size());
+    components = new Weibull[studies.length][failing.length];
+    hazardTo = new double[studies.length][failing.length];
+    hazardReached = new double[studies.length];
     for (int j = 0; j < studies.length; j++) {
-      for (int w = 0; w < lives; w++) {
-        components[j][w] = basis.component(studies[j], w / wears);
+      hazardReached[j] = studies[j].hazardTo(basis.age());
+      for (int w = 0; w < failing.length; w++) {
+        components[j][w] = basis.component(studies[j], w / Outcomes.WEAR.size());
         hazardTo[j][w] = components[j][w].hazardTo(wear(w) * basis.age());
       }
     }
-    hazardReached = Arrays.stream(studies).mapToDouble(s -> s.hazardTo(basis.age())).toArray();
-    period = expectation.period();
-    this.expectation = expectation;
-    this.costs = basis.costs();
+    chances = new Chances(draws, Seeds.generator(seed), PriceDraws.of(basis.spread(), seed));
+    costsOf = new double[options.length][draws];
   }
 
   private static double wear(int life) {
     return Outcomes.WEAR.get(life % Outcomes.WEAR.size());
   }
 
-  private static double[] cumulative(double[] weights) {
-    double[] sums = new double[weights.length];
-    double sum = 0;
-    for (int i = 0; i < weights.length; i++) {
-      sum += weights[i];
-      sums[i] = sum;
+  private static double[] cumulative(List<Double> shares) {
+    double[] sums = new double[shares.size()];
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] = shares.get(i);
     }
+    accumulate(sums);
     return sums;
   }
 
+  private static double[] cumulative(States states) {
+    double[] sums = new double[states.all().size()];
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] = states.all().get(i).probability();
+    }
+    accumulate(sums);
+    return sums;
+  }
+
+  private static void accumulate(double[] weights) {
+    for (int i = 1; i < weights.length; i++) {
+      weights[i] += weights[i - 1];
+    }
+  }
+
   /**
-   * Draws the annual costs of all options of a comparison.
+   * Draws the annual costs of all options of a comparison. Chance is drawn in one thread, and each
+   * draw has its place, so that the result does not tell in how many threads it was worked out.
    *
    * @param comparison the comparison
    * @param draws how many draws
@@ -85,88 +115,68 @@ final class Scenario {
    * @return for each option in the order of the comparison, its annual cost at each draw
    */
   static double[][] draw(Comparison comparison, int draws, long seed) {
-    return new Scenario(comparison.basis(), comparison.expectation())
-        .draw(
-            comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList(),
-            comparison.states(),
-            draws,
-            seed);
+    Scenario scenario = new Scenario(comparison, draws, seed);
+    List<ForkJoinTask<?>> others = new ArrayList<>();
+    int helping = Math.min(ForkJoinPool.getCommonPoolParallelism(), draws / BLOCK);
+    for (int i = 0; i < helping; i++) {
+      others.add(ForkJoinPool.commonPool().submit(scenario));
+    }
+    scenario.run();
+    for (ForkJoinTask<?> other : others) {
+      other.join();
+    }
+    return scenario.costsOf;
   }
 
-  private double[][] draw(List<Outcomes> options, States states, int draws, long seed) {
-    UniformRandomProvider random = Seeds.generator(seed);
-    double[] cumulativeStates =
-        cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
-    Outcomes[] outcomes = options.toArray(Outcomes[]::new);
-    boolean[] failing = failing(options);
-    double[][] costsOf = new double[outcomes.length][draws];
-    double[] again = new double[lives];
-    double logRate = Math.log1p(basis.rate());
-    PriceDraws prices = PriceDraws.of(basis.spread(), seed);
-    for (int i = 0; i < draws; i++) {
-      prices.next();
-      double annualNew =
-          prices.replacement() * expectation.capitalNew() + prices.running() * costs.runningNew();
-      int study = place(cumulativeWeights, random.nextDouble());
-      double lasts =
-          studies[study].residual(
-              hazardReached[study], exponential(random.nextDouble()), basis.age());
-      again(study, random.nextDouble(), lasts, prices.repair(), logRate, failing, again);
-      double worth = worth(lasts, logRate);
-      double kept = (prices.running() * costs.running() - annualNew) * worth;
-      Weibull next = studies[place(cumulativeShares, random.nextDouble())];
-      double lastsNew = next.residual(0, exponential(random.nextDouble()), 0);
-      double renewed =
-          prices.replacement() * costs.newMachineInAll() * (1 - free(lastsNew, logRate))
-              + (prices.running() * costs.runningNew() - annualNew) * worth(lastsNew, logRate);
-      int state = place(cumulativeStates, random.nextDouble());
-      double cure = random.nextDouble();
-      for (int k = 0; k < outcomes.length; k++) {
-        double present = present(outcomes[k], state, cure, prices.repair(), kept, renewed, again);
-        costsOf[k][i] = annualNew + present / period;
+  /** Works out, block by block, the draws that no other thread has begun. */
+  @Override
+  public void run() {
+    double[] again = new double[failing.length];
+    int draws = chances.draws;
+    for (int from = nextBlock.getAndAdd(BLOCK); from < draws; from = nextBlock.getAndAdd(BLOCK)) {
+      for (int i = from; i < Math.min(draws, from + BLOCK); i++) {
+        draw(i, again);
       }
     }
-    return costsOf;
   }
 
-  /** Which lives of components any option pays for later. */
-  private boolean[] failing(List<Outcomes> options) {
-    boolean[] failing = new boolean[lives];
-    for (Outcomes option : options) {
-      for (double[][] state : option.later()) {
-        for (double[] place : state) {
-          for (int w = 0; w < lives; w++) {
-            failing[w] |= place[w] != 0;
-          }
-        }
-      }
+  /** One draw; a method of its own, so that it is soon compiled. */
+  private void draw(int i, double[] again) {
+    double repair = chances.repair[i];
+    double replacement = chances.replacement[i];
+    double running = chances.running[i];
+    double annualNew = replacement * expectation.capitalNew() + running * costs.runningNew();
+    int study = place(cumulativeWeights, chances.study[i]);
+    double lasts =
+        studies[study].residual(hazardReached[study], exponential(chances.lasts[i]), basis.age());
+    again(study, exponential(chances.fails[i]), lasts, repair, again);
+    double kept = (running * costs.running() - annualNew) * worth(lasts);
+    Weibull next = studies[place(cumulativeShares, chances.next[i])];
+    double lastsNew = next.residual(0, exponential(chances.lastsNew[i]), 0);
+    double renewed =
+        replacement * costs.newMachineInAll() * (1 - free(lastsNew))
+            + (running * costs.runningNew() - annualNew) * worth(lastsNew);
+    int state = place(cumulativeStates, chances.state[i]);
+    for (int k = 0; k < options.length; k++) {
+      double present = present(options[k], state, chances.cure[i], repair, kept, renewed, again);
+      costsOf[k][i] = annualNew + present / expectation.period();
     }
-    return failing;
   }
 
   /** The worth of one unit of money at the end of a new machine that ends under warranty. */
-  private double free(double lastsNew, double logRate) {
+  private double free(double lastsNew) {
     return lastsNew < basis.newWarranty() ? Math.exp(-lastsNew * logRate) : 0;
   }
 
   /** The worth of what is paid where the mended component fails again, by its life and wear. */
-  private void again(
-      int study,
-      double uniform,
-      double lasts,
-      double price,
-      double logRate,
-      boolean[] failing,
-      double[] again) {
-    double exponential = exponential(uniform);
-    for (int w = 0; w < lives; w++) {
-      if (!failing[w]) {
-        continue;
+  private void again(int study, double exponential, double lasts, double price, double[] again) {
+    for (int w = 0; w < failing.length; w++) {
+      if (failing[w]) {
+        double age = wear(w) * basis.age();
+        double fails = components[study][w].residual(hazardTo[study][w], exponential, age);
+        boolean paid = fails < lasts && fails >= basis.repairWarranty();
+        again[w] = paid ? price * Math.exp(-fails * logRate) : 0;
       }
-      double age = wear(w) * basis.age();
-      double fails = components[study][w].residual(hazardTo[study][w], exponential, age);
-      boolean paid = fails < lasts && fails >= basis.repairWarranty();
-      again[w] = paid ? price * Math.exp(-fails * logRate) : 0;
     }
   }
 
@@ -192,7 +202,7 @@ final class Scenario {
   }
 
   /** The same as the worth of the law, with the faster exponential where it is exact enough. */
-  private double worth(double years, double logRate) {
+  private double worth(double years) {
     double exponent = years * logRate;
     if (logRate == 0) {
       return years;
@@ -212,5 +222,52 @@ final class Scenario {
       place++;
     }
     return place;
+  }
+
+  /** All chance, draw by draw in the order in which a single thread would need it. */
+  private static final class Chances {
+
+    final int draws;
+    final double[] study;
+    final double[] lasts;
+    final double[] fails;
+    final double[] next;
+    final double[] lastsNew;
+    final double[] state;
+    final double[] cure;
+    final double[] repair;
+    final double[] replacement;
+    final double[] running;
+
+    Chances(int draws, UniformRandomProvider random, PriceDraws prices) {
+      this.draws = draws;
+      study = new double[draws];
+      lasts = new double[draws];
+      fails = new double[draws];
+      next = new double[draws];
+      lastsNew = new double[draws];
+      state = new double[draws];
+      cure = new double[draws];
+      repair = new double[draws];
+      replacement = new double[draws];
+      running = new double[draws];
+      for (int i = 0; i < draws; i++) {
+        take(i, random, prices);
+      }
+    }
+
+    private void take(int i, UniformRandomProvider random, PriceDraws prices) {
+      study[i] = random.nextDouble();
+      lasts[i] = random.nextDouble();
+      fails[i] = random.nextDouble();
+      next[i] = random.nextDouble();
+      lastsNew[i] = random.nextDouble();
+      state[i] = random.nextDouble();
+      cure[i] = random.nextDouble();
+      prices.next();
+      repair[i] = prices.repair();
+      replacement[i] = prices.replacement();
+      running[i] = prices.running();
+    }
   }
 }

@@ -1,6 +1,5 @@
 package kelter.costing.weigh;
 
-import java.util.Arrays;
 import kelter.core.option.Option;
 
 /** Mean and quantiles of draws. */
@@ -14,7 +13,11 @@ final class Spreads {
 
   /** The spread of some draws, with their own mean. */
   static Option.Spread of(double[] draws) {
-    return of(Arrays.stream(draws).sum() / draws.length, draws);
+    double sum = 0;
+    for (double draw : draws) {
+      sum += draw;
+    }
+    return of(sum / draws.length, draws);
   }
 
   /** The spread of some draws around a mean that is known better than by them. */
