@@ -1,10 +1,6 @@
 package kelter.costing.choice;
 
-import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Prices;
 
@@ -62,19 +58,23 @@ public record Outcomes(
             paid(bill, wait, before),
             new double[count][places][lives],
             new double[count][places][lives]);
+    boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
     for (int s = 0; s < count; s++) {
-      States.State state = states.all().get(s);
+      Cures cures = new Cures(states.all().get(s), steps);
       for (int i = 0; i < places; i++) {
-        List<Work.Step> done =
-            steps.subList(0, Math.max(0, Math.min(i + 1 - before, steps.size())));
-        boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
-        outcomes.cumulative[s][i] = replaces ? 0 : States.chanceOfCure(state, done);
-        for (int last : lastOnEachFaultyComponent(state, done)) {
-          Remedy remedy = steps.get(last).remedy();
-          int life = basis.group(remedy.component()) * WEAR.size() + remedy.restores().ordinal();
-          double work = price[last] + costs.topUp(remedy.minutes());
-          outcomes.later[s][i][life] += costs.callOutWithWork() + work + wait[last];
-          outcomes.work[s][i][life] += work;
+        int done = Math.min(i + 1 - before, steps.size());
+        if (done > 0) {
+          cures.take(done - 1);
+        }
+        outcomes.cumulative[s][i] = replaces ? 0 : cures.chance();
+        for (int step = 0; step < done; step++) {
+          if (cures.isLast(step)) {
+            Remedy remedy = steps.get(step).remedy();
+            int life = basis.group(remedy.component()) * WEAR.size() + remedy.restores().ordinal();
+            double work = price[step] + costs.topUp(remedy.minutes());
+            outcomes.later[s][i][life] += costs.callOutWithWork() + work + wait[step];
+            outcomes.work[s][i][life] += work;
+          }
         }
       }
     }
@@ -106,18 +106,6 @@ public record Outcomes(
       paid[i + before] += sum;
     }
     return paid;
-  }
-
-  /** The place of the last step on each component that is at fault, by component. */
-  private static Collection<Integer> lastOnEachFaultyComponent(
-      States.State state, List<Work.Step> done) {
-    Map<String, Integer> last = new TreeMap<>();
-    for (int i = 0; i < done.size(); i++) {
-      if (!Collections.disjoint(done.get(i).cures(), state.faults())) {
-        last.put(done.get(i).remedy().component(), i);
-      }
-    }
-    return last.values();
   }
 
   /**

@@ -143,27 +143,12 @@ public record States(List<State> all) {
   public double chanceOfCure(List<Work.Step> steps) {
     double chance = 0;
     for (State state : all) {
-      chance += state.probability() * chanceOfCure(state, steps);
+      Cures cures = new Cures(state, steps);
+      for (int i = 0; i < steps.size(); i++) {
+        cures.take(i);
+      }
+      chance += state.probability() * cures.chance();
     }
     return chance;
-  }
-
-  /**
-   * The chance that all faults of a state are cured by some remedies. A remedy cures each fault
-   * that it is meant for with its own chance, whatever else it or another remedy does.
-   */
-  static double chanceOfCure(State state, List<Work.Step> steps) {
-    if (!state.curable()) {
-      return 0;
-    }
-    double all = 1;
-    for (String fault : state.faults()) {
-      double left = 1;
-      for (Work.Step step : steps) {
-        left *= step.cures().contains(fault) ? 1 - step.remedy().probabilityOfCure() : 1;
-      }
-      all *= 1 - left;
-    }
-    return all;
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import java.util.concurrent.atomic.AtomicInteger;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
@@ -46,9 +45,11 @@ final class Scenario implements Runnable {
   private final Expectation expectation;
   private final Costs costs;
   private final Outcomes[] options;
-  private final Chances chances;
+  private final UniformRandomProvider random;
+  private final PriceDraws prices;
   private final double[][] costsOf;
-  private final AtomicInteger nextBlock = new AtomicInteger();
+  private final int draws;
+  private int taken;
 
   private Scenario(Comparison comparison, int draws, long seed) {
     basis = comparison.basis();
@@ -73,8 +74,10 @@ final class Scenario implements Runnable {
         hazardTo[j][w] = components[j][w].hazardTo(wear(w) * basis.age());
       }
     }
-    chances = new Chances(draws, Seeds.generator(seed), PriceDraws.of(basis.spread(), seed));
+    random = Seeds.generator(seed);
+    prices = PriceDraws.of(basis.spread(), seed);
     costsOf = new double[options.length][draws];
+    this.draws = draws;
   }
 
   private static double wear(int life) {
@@ -106,8 +109,9 @@ final class Scenario implements Runnable {
   }
 
   /**
-   * Draws the annual costs of all options of a comparison. Chance is drawn in one thread, and each
-   * draw has its place, so that the result does not tell in how many threads it was worked out.
+   * Draws the annual costs of all options of a comparison, in as many threads as have something to
+   * do. Chance is drawn by one at a time and block after block, and each draw has its place, so
+   * that the result does not tell how many there were.
    *
    * @param comparison the comparison
    * @param draws how many draws
@@ -128,37 +132,63 @@ final class Scenario implements Runnable {
     return scenario.costsOf;
   }
 
-  /** Works out, block by block, the draws that no other thread has begun. */
+  /** Works out, block after block, the draws that no other thread has begun. */
   @Override
   public void run() {
+    double[][] chances = new double[BLOCK][];
     double[] again = new double[failing.length];
-    int draws = chances.draws;
-    for (int from = nextBlock.getAndAdd(BLOCK); from < draws; from = nextBlock.getAndAdd(BLOCK)) {
+    for (int from = take(chances); from < draws; from = take(chances)) {
       for (int i = from; i < Math.min(draws, from + BLOCK); i++) {
-        draw(i, again);
+        draw(i, chances[i - from], again);
       }
     }
   }
 
+  /** Draws the chances of the next block, and tells where it begins. */
+  private synchronized int take(double[][] chances) {
+    int from = taken;
+    for (int i = 0; i < BLOCK && from + i < draws; i++) {
+      chances[i] = chances();
+    }
+    taken += BLOCK;
+    return from;
+  }
+
+  private double[] chances() {
+    prices.next();
+    return new double[] {
+      prices.repair(),
+      prices.replacement(),
+      prices.running(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble()
+    };
+  }
+
   /** One draw; a method of its own, so that it is soon compiled. */
-  private void draw(int i, double[] again) {
-    double repair = chances.repair[i];
-    double replacement = chances.replacement[i];
-    double running = chances.running[i];
+  private void draw(int i, double[] chances, double[] again) {
+    double repair = chances[0];
+    double replacement = chances[1];
+    double running = chances[2];
     double annualNew = replacement * expectation.capitalNew() + running * costs.runningNew();
-    int study = place(cumulativeWeights, chances.study[i]);
+    int study = place(cumulativeWeights, chances[3]);
     double lasts =
-        studies[study].residual(hazardReached[study], exponential(chances.lasts[i]), basis.age());
-    again(study, exponential(chances.fails[i]), lasts, repair, again);
+        studies[study].residual(hazardReached[study], exponential(chances[4]), basis.age());
+    again(study, exponential(chances[5]), lasts, repair, again);
     double kept = (running * costs.running() - annualNew) * worth(lasts);
-    Weibull next = studies[place(cumulativeShares, chances.next[i])];
-    double lastsNew = next.residual(0, exponential(chances.lastsNew[i]), 0);
+    Weibull next = studies[place(cumulativeShares, chances[6])];
+    double lastsNew = next.residual(0, exponential(chances[7]), 0);
     double renewed =
         replacement * costs.newMachineInAll() * (1 - free(lastsNew))
             + (running * costs.runningNew() - annualNew) * worth(lastsNew);
-    int state = place(cumulativeStates, chances.state[i]);
+    int state = place(cumulativeStates, chances[8]);
     for (int k = 0; k < options.length; k++) {
-      double present = present(options[k], state, chances.cure[i], repair, kept, renewed, again);
+      double present = present(options[k], state, chances[9], repair, kept, renewed, again);
       costsOf[k][i] = annualNew + present / expectation.period();
     }
   }
@@ -222,52 +252,5 @@ final class Scenario implements Runnable {
       place++;
     }
     return place;
-  }
-
-  /** All chance, draw by draw in the order in which a single thread would need it. */
-  private static final class Chances {
-
-    final int draws;
-    final double[] study;
-    final double[] lasts;
-    final double[] fails;
-    final double[] next;
-    final double[] lastsNew;
-    final double[] state;
-    final double[] cure;
-    final double[] repair;
-    final double[] replacement;
-    final double[] running;
-
-    Chances(int draws, UniformRandomProvider random, PriceDraws prices) {
-      this.draws = draws;
-      study = new double[draws];
-      lasts = new double[draws];
-      fails = new double[draws];
-      next = new double[draws];
-      lastsNew = new double[draws];
-      state = new double[draws];
-      cure = new double[draws];
-      repair = new double[draws];
-      replacement = new double[draws];
-      running = new double[draws];
-      for (int i = 0; i < draws; i++) {
-        take(i, random, prices);
-      }
-    }
-
-    private void take(int i, UniformRandomProvider random, PriceDraws prices) {
-      study[i] = random.nextDouble();
-      lasts[i] = random.nextDouble();
-      fails[i] = random.nextDouble();
-      next[i] = random.nextDouble();
-      lastsNew[i] = random.nextDouble();
-      state[i] = random.nextDouble();
-      cure[i] = random.nextDouble();
-      prices.next();
-      repair[i] = prices.repair();
-      replacement[i] = prices.replacement();
-      running[i] = prices.running();
-    }
   }
 }
