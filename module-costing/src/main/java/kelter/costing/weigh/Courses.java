@@ -32,6 +32,7 @@ final class Courses implements Callable<List<Course>> {
   private final PriceDraws prices;
   private final Costs costs;
   private final List<Outcomes> options;
+  private final Weibull[][] components;
   private final boolean[] failing;
   private final double[] fails;
   private final double[][][] paid;
@@ -45,6 +46,12 @@ final class Courses implements Callable<List<Course>> {
     this.shares = new double[studies.length];
     for (int j = 0; j < shares.length; j++) {
       shares[j] = basis.life().shares().get(j);
+    }
+    this.components = new Weibull[studies.length][basis.groups()];
+    for (int j = 0; j < components.length; j++) {
+      for (int group = 0; group < components[j].length; group++) {
+        components[j][group] = basis.component(studies[j], group);
+      }
     }
     this.states = new double[comparison.states().all().size()];
     for (int s = 0; s < states.length; s++) {
@@ -87,8 +94,8 @@ final class Courses implements Callable<List<Course>> {
 
   private void draw(int draw) {
     prices.next();
-    Weibull study = studies[place(weights, random.nextDouble())];
-    double lasts = study.residualQuantile(basis.age(), random.nextDouble());
+    int study = place(weights, random.nextDouble());
+    double lasts = studies[study].residualQuantile(basis.age(), random.nextDouble());
     failAgain(study, random.nextDouble());
     double[] renewals = renewals();
     int state = place(states, random.nextDouble());
@@ -110,12 +117,12 @@ final class Courses implements Callable<List<Course>> {
   }
 
   /** When the components fail again that any option works on. */
-  private void failAgain(Weibull study, double uniform) {
+  private void failAgain(int study, double uniform) {
     int wears = Outcomes.WEAR.size();
     for (int w = 0; w < failing.length; w++) {
       if (failing[w]) {
         double age = Outcomes.WEAR.get(w % wears) * basis.age();
-        fails[w] = basis.component(study, w / wears).residualQuantile(age, uniform);
+        fails[w] = components[study][w / wears].residualQuantile(age, uniform);
       }
     }
   }
