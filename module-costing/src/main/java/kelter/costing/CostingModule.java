@@ -25,6 +25,28 @@ public final class CostingModule implements CalculationModule {
 
   private final Weigher weigher = new LifecycleWeigher();
 
+  /** Made when somebody asks for a calculation by name: weighing needs none. */
+  private static final class Calculations {
+
+    static final List<Calculation> ALL =
+        List.of(
+            RemainingLife.weibullCalculation(),
+            RemainingLife.applianceCalculation(),
+            SinglePresentValue.calculation(),
+            UniformPresentValue.calculation(),
+            AnnualCost.calculation(),
+            RepairOrReplace.calculation(),
+            RealRate.calculation(),
+            PayBack.calculation(),
+            RunningCost.calculation(),
+            LifeAtUse.calculation(),
+            CarbonOfReplacing.calculation(),
+            PriceFloor.calculation(),
+            SparesStock.calculation());
+
+    private Calculations() {}
+  }
+
   /** The module; it keeps nothing between calls. */
   public CostingModule() {
     // Nothing to prepare.
@@ -37,20 +59,7 @@ public final class CostingModule implements CalculationModule {
 
   @Override
   public List<Calculation> calculations() {
-    return List.of(
-        RemainingLife.OF_WEIBULL,
-        RemainingLife.OF_APPLIANCE,
-        SinglePresentValue.CALCULATION,
-        UniformPresentValue.CALCULATION,
-        AnnualCost.CALCULATION,
-        RepairOrReplace.CALCULATION,
-        RealRate.CALCULATION,
-        PayBack.CALCULATION,
-        RunningCost.CALCULATION,
-        LifeAtUse.CALCULATION,
-        CarbonOfReplacing.CALCULATION,
-        PriceFloor.CALCULATION,
-        SparesStock.CALCULATION);
+    return Calculations.ALL;
   }
 
   @Override

@@ -18,9 +18,9 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.JsonFile;
 import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
+import kelter.core.option.Explained;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weigher;
-import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
 
@@ -70,28 +70,42 @@ final class WeighCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     Optional<Path> plot = invocation.given().path(PLOT);
-    plot.ifPresent(WeighCommand::requireDrawing);
+    if (plot.isPresent()) {
+      requireDrawing(plot.get());
+    }
     Job job = invocation.job();
     Workshop workshop = invocation.workshop();
-    Weigher weigher =
-        workshop
-            .weigher()
-            .orElseThrow(() -> new InputException("weigh", "no module that weighs is loaded", ""));
+    Weigher weigher = weigher(workshop);
     long seed = invocation.given().whole(SEED, USUAL_SEED);
     Diagnosis diagnosis = workshop.diagnose(job);
-    Weighing weighing = weigher.weigh(job, diagnosis, seed);
     boolean asked = invocation.given().has(WHY);
-    Optional<Reasons> reasons =
-        asked || plot.isPresent() ? weigher.explain(job, diagnosis, seed) : Optional.empty();
+    Explained explained =
+        asked || plot.isPresent()
+            ? weigher.weighAndExplain(job, diagnosis, seed)
+            : new Explained(weigher.weigh(job, diagnosis, seed), Optional.empty());
     if (plot.isPresent()) {
-      Reasons drawn =
-          reasons.orElseThrow(() -> new InputException(PLOT.name(), NOTHING_TO_DRAW, ""));
-      JsonFile.write(WeighingChart.of(job, weighing, drawn), plot.get());
+      draw(job, explained, plot.get());
     }
     Optional<CarbonBalance> carbon =
         invocation.given().has(CARBON) ? weigher.carbon(job, diagnosis) : Optional.empty();
-    Weighed weighed = new Weighed(job, weighing, asked ? reasons : Optional.empty(), carbon);
+    Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
+    Weighed weighed = new Weighed(job, explained.weighing(), reasons, carbon);
     show(invocation, weighed, invocation.shop().cautions(job));
+  }
+
+  private static Weigher weigher(Workshop workshop) {
+    Optional<Weigher> weigher = workshop.weigher();
+    if (weigher.isEmpty()) {
+      throw new InputException("weigh", "no module that weighs is loaded", "");
+    }
+    return weigher.get();
+  }
+
+  private static void draw(Job job, Explained explained, Path file) {
+    if (explained.reasons().isEmpty()) {
+      throw new InputException(PLOT.name(), NOTHING_TO_DRAW, "");
+    }
+    JsonFile.write(WeighingChart.of(job, explained.weighing(), explained.reasons().get()), file);
   }
 
   /** The drawing takes the place of an older one, but never of a file of another kind. */

@@ -52,7 +52,10 @@ final class ReasonsText {
             + WeighingText.amount(weighing.breakEvenRepair())
             + " "
             + currency);
-    String age = job.appliance().age().map(a -> "; this machine is at " + a.display()).orElse("");
+    String age =
+        job.appliance().age().isPresent()
+            ? "; this machine is at " + job.appliance().age().get().display()
+            : "";
     layout.hanging(
         INDENT,
         "Break-even age of the machine: "
@@ -64,12 +67,13 @@ final class ReasonsText {
   }
 
   private String cheaper() {
-    return weighing.options().stream()
-        .filter(option -> option.id().equals(Option.REPLACE) || !option.remedies().isEmpty())
-        .findFirst()
-        .filter(option -> option.id().equals(Option.REPLACE))
-        .map(option -> "replacing")
-        .orElse("repairing");
+    for (Option option : weighing.options()) {
+      boolean replaces = option.id().equals(Option.REPLACE);
+      if (replaces || !option.remedies().isEmpty()) {
+        return replaces ? "replacing" : "repairing";
+      }
+    }
+    return "repairing";
   }
 
   private void influences() {
@@ -79,20 +83,21 @@ final class ReasonsText {
     layout.heading("What moves it most");
     layout.hanging(
         INDENT,
-        ("What the best repair saves a year against replacing, in %s, if one figure is at its low"
-                + " (L) or high (H) end and all others as they are. Right of the bar | repairing"
-                + " costs less, left of it replacing.")
-            .formatted(currency));
+        "What the best repair saves a year against replacing, in "
+            + currency
+            + ", if one figure is at its low (L) or high (H) end and all others as they are. Right"
+            + " of the bar | repairing costs less, left of it replacing.");
     Axis axis = Axis.of(reasons.influences(), width);
     for (Influence influence : reasons.influences()) {
       layout.hanging(
           INDENT,
-          "%s: %s (L) to %s (H)%s"
-              .formatted(
-                  influence.what(),
-                  influence.low(),
-                  influence.high(),
-                  influence.decides() ? "; turns the answer" : ""));
+          influence.what()
+              + ": "
+              + influence.low()
+              + " (L) to "
+              + influence.high()
+              + " (H)"
+              + (influence.decides() ? "; turns the answer" : ""));
       layout.asIs(axis.line(influence));
     }
   }
@@ -101,9 +106,9 @@ final class ReasonsText {
     layout.heading("Odds that it costs least, and regret");
     layout.hanging(
         INDENT,
-        ("Regret: what choosing it costs a year on average, in %s, beyond what would have turned"
-                + " out cheapest.")
-            .formatted(currency));
+        "Regret: what choosing it costs a year on average, in "
+            + currency
+            + ", beyond what would have turned out cheapest.");
     int room = Math.max(10, Math.min(40, width - 40));
     for (int i = 0; i < weighing.options().size(); i++) {
       Option option = weighing.options().get(i);
@@ -149,8 +154,9 @@ final class ReasonsText {
     int beside =
         Math.max(1, Math.min(2, (width - INDENT.length() + 2) / (plots.get(0).width() + 2)));
     for (int i = 0; i < plots.size(); i += beside) {
-      CoursePlot.beside(plots.subList(i, Math.min(plots.size(), i + beside)))
-          .forEach(line -> layout.asIs((INDENT + line).stripTrailing()));
+      for (String line : CoursePlot.beside(plots.subList(i, Math.min(plots.size(), i + beside)))) {
+        layout.asIs((INDENT + line).stripTrailing());
+      }
     }
   }
 

@@ -3,7 +3,6 @@ package kelter.cli.weighing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import kelter.core.job.Job;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
@@ -105,19 +104,18 @@ public final class WeighingChart {
   }
 
   private String description() {
-    return weighing.options().stream()
-        .map(
-            option ->
-                "%s (%s): about %s %s a year, from %s to %s in 9 of 10 cases; costs least in %s cases"
-                    .formatted(
-                        option.title(),
-                        option.id(),
-                        WeighingText.amount(option.annualCost().mean()),
-                        currency,
-                        WeighingText.amount(option.annualCost().low()),
-                        WeighingText.amount(option.annualCost().high()),
-                        WeighingText.inHundred(option.probabilityCheapest())))
-        .collect(Collectors.joining(". ", "", "."));
+    StringBuilder description = new StringBuilder();
+    for (Option option : weighing.options()) {
+      description
+          .append(description.length() == 0 ? "" : ". ")
+          .append(option.title() + " (" + option.id() + "): about ")
+          .append(WeighingText.amount(option.annualCost().mean()) + " " + currency)
+          .append(" a year, from " + WeighingText.amount(option.annualCost().low()))
+          .append(" to " + WeighingText.amount(option.annualCost().high()))
+          .append(" in 9 of 10 cases; costs least in ")
+          .append(WeighingText.inHundred(option.probabilityCheapest()) + " cases");
+    }
+    return description.append('.').toString();
   }
 
   private void draw() {
@@ -148,11 +146,12 @@ public final class WeighingChart {
   }
 
   private String titleOf(String id) {
-    return weighing.options().stream()
-        .filter(option -> option.id().equals(id))
-        .map(Option::title)
-        .findFirst()
-        .orElse(id);
+    for (Option option : weighing.options()) {
+      if (option.id().equals(id)) {
+        return option.title();
+      }
+    }
+    return id;
   }
 
   /** At most two lines; what does not fit is left to the words that a pointer shows. */

@@ -45,12 +45,18 @@ public final class WeighingText {
     JobText.write(job, text.layout);
     text.answer();
     text.options();
-    weighed
-        .reasons()
-        .ifPresent(all -> ReasonsText.write(job, weighing, all, text.layout, text.width));
-    weighed.carbon().ifPresent(text::carbon);
+    if (weighed.reasons().isPresent()) {
+      ReasonsText.write(job, weighing, weighed.reasons().get(), text.layout, text.width);
+    }
+    if (weighed.carbon().isPresent()) {
+      text.carbon(weighed.carbon().get());
+    }
     text.list("Taken for granted", weighing.assumptions());
-    text.list("Sources", weighing.sources().stream().map(Source::display).toList());
+    List<String> sources = new ArrayList<>();
+    for (Source source : weighing.sources()) {
+      sources.add(source.display());
+    }
+    text.list("Sources", sources);
     if (weighed.reasons().isEmpty()) {
       text.layout.blank().line("'--why' tells what would turn the answer, and draws it.");
     }
@@ -60,24 +66,29 @@ public final class WeighingText {
   private void carbon(CarbonBalance carbon) {
     layout.heading("Carbon (kg of carbon dioxide equivalent)");
     layout.hanging(
-        INDENT, "Keeping the machine: %s a year.".formatted(Figures.fixed(carbon.runningOld(), 0)));
+        INDENT, "Keeping the machine: " + Figures.fixed(carbon.runningOld(), 0) + " a year.");
     layout.hanging(
         INDENT,
-        "Replacing it: %s a year, of which %s are for making a new one (%s in all)."
-            .formatted(
-                Figures.fixed(carbon.runningNew() + carbon.makingNewPerYear(), 0),
-                Figures.fixed(carbon.makingNewPerYear(), 0),
-                Figures.fixed(carbon.makingNew(), 0)));
+        "Replacing it: "
+            + Figures.fixed(carbon.runningNew() + carbon.makingNewPerYear(), 0)
+            + " a year, of which "
+            + Figures.fixed(carbon.makingNewPerYear(), 0)
+            + " are for making a new one ("
+            + Figures.fixed(carbon.makingNew(), 0)
+            + " in all).");
     layout.hanging(
         INDENT,
         Double.isNaN(carbon.payBack())
             ? "A new machine never makes good what its making emits: it takes as much energy."
-            : "A new machine makes good what its making emits after %s years."
-                .formatted(Figures.fixed(carbon.payBack(), 1)));
-    carbon.assumptions().forEach(item -> layout.hanging(INDENT + "- ", item));
-    carbon
-        .sources()
-        .forEach(source -> layout.hanging(INDENT + "- ", "Source: " + source.display()));
+            : "A new machine makes good what its making emits after "
+                + Figures.fixed(carbon.payBack(), 1)
+                + " years.");
+    for (String item : carbon.assumptions()) {
+      layout.hanging(INDENT + "- ", item);
+    }
+    for (Source source : carbon.sources()) {
+      layout.hanging(INDENT + "- ", "Source: " + source.display());
+    }
   }
 
   private void answer() {
@@ -109,40 +120,43 @@ public final class WeighingText {
   /** What it is held against: a new machine, or the best option that is none. */
   private String rival(Option best) {
     boolean replaces = best.id().equals(Option.REPLACE);
-    return weighing.options().stream()
-        .filter(option -> option.id().equals(Option.REPLACE) != replaces)
-        .findFirst()
-        .map(
-            other ->
-                (replaces ? "; the best of the others, " : "; a new machine, ")
-                    + amountAYear(other)
-                    + ". The odds that "
-                    + (replaces ? "replacing" : "not replacing")
-                    + " costs least are "
-                    + inHundred(replaces ? best.probabilityCheapest() : keeping())
-                    + ".")
-        .orElse(replaces ? "." : ". Replacing is no option here.");
+    for (Option other : weighing.options()) {
+      if (other.id().equals(Option.REPLACE) != replaces) {
+        return (replaces ? "; the best of the others, " : "; a new machine, ")
+            + amountAYear(other)
+            + ". The odds that "
+            + (replaces ? "replacing" : "not replacing")
+            + " costs least are "
+            + inHundred(replaces ? best.probabilityCheapest() : keeping())
+            + ".";
+      }
+    }
+    return replaces ? "." : ". Replacing is no option here.";
   }
 
   private double keeping() {
-    return weighing.options().stream()
-        .filter(option -> !option.id().equals(Option.REPLACE))
-        .mapToDouble(Option::probabilityCheapest)
-        .sum();
+    double keeping = 0;
+    for (Option option : weighing.options()) {
+      keeping += option.id().equals(Option.REPLACE) ? 0 : option.probabilityCheapest();
+    }
+    return keeping;
   }
 
   private String breakEven() {
     double bill = weighing.breakEvenRepair();
     return bill > 0
-        ? "A repair pays up to a bill of about %s; above that a new machine costs less by the year."
-            .formatted(amount(bill))
+        ? "A repair pays up to a bill of about "
+            + amount(bill)
+            + "; above that a new machine costs less by the year."
         : "Not even a repair for nothing would pay: a new machine costs less by the year.";
   }
 
   private void options() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(HEAD);
-    weighing.options().forEach(option -> rows.add(cells(option)));
+    for (Option option : weighing.options()) {
+      rows.add(cells(option));
+    }
     int[] widths = widths(rows);
     boolean fits = INDENT.length() + 3 + total(widths) <= width;
     if (fits) {
@@ -215,7 +229,9 @@ public final class WeighingText {
   private void list(String heading, List<String> items) {
     if (!items.isEmpty()) {
       layout.heading(heading);
-      items.forEach(item -> layout.hanging("  - ", item));
+      for (String item : items) {
+        layout.hanging("  - ", item);
+      }
     }
   }
 

@@ -1,7 +1,7 @@
 package kelter.costing.choice;
 
 import java.util.Collections;
-import java.util.List;
+import java.util.Iterator;
 import java.util.Map;
 import java.util.TreeMap;
 import kelter.core.option.LearnedLives.LearnedLife;
@@ -81,9 +81,14 @@ public record Basis(
    * @return the number of the life, from 0 to below {@link #groups}
    */
   public int group(String component) {
-    return learned.containsKey(component)
-        ? 1 + List.copyOf(learned.keySet()).indexOf(component)
-        : 0;
+    int group = 0;
+    for (String known : learned.keySet()) {
+      group++;
+      if (known.equals(component)) {
+        return group;
+      }
+    }
+    return 0;
   }
 
   /**
@@ -99,7 +104,11 @@ public record Basis(
     if (group == 0) {
       return study.stretched(componentLife);
     }
-    LearnedLife own = List.copyOf(learned.values()).get(group - 1);
+    Iterator<LearnedLife> lives = learned.values().iterator();
+    LearnedLife own = lives.next();
+    for (int i = 1; i < group; i++) {
+      own = lives.next();
+    }
     double share = own.weight() / (1 + own.weight());
     double scale = Math.exp((1 - share) * Math.log(study.scale()) + share * Math.log(own.scale()));
     double shape = (1 - share) * study.shape() + share * own.shape();

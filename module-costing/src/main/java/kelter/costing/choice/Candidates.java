@@ -1,15 +1,12 @@
 package kelter.costing.choice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
@@ -50,7 +47,11 @@ public final class Candidates {
     }
     List<Candidate> plans = plans(diagnosis, work);
     candidates.addAll(plans);
-    thorough(diagnosis, work, plans).ifPresent(candidates::add);
+    List<Work.Step> thorough = thorough(diagnosis, work);
+    if (thorough.size() > 1 && !isAmong(plans, thorough)) {
+      candidates.add(
+          mend(Candidate.RENEW, "Renew rather than mend: " + titles(thorough), thorough));
+    }
     if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
       candidates.addAll(waits(candidates));
     }
@@ -71,7 +72,7 @@ public final class Candidates {
    * @return false only if the job says so
    */
   public static boolean isReplaceable(Job job) {
-    return job.prices().flatMap(p -> p.terms().replacementAvailable()).orElse(true);
+    return job.prices().isEmpty() || job.prices().get().terms().replacementAvailable().orElse(true);
   }
 
   private static Candidate mend(String id, String title, List<Work.Step> steps) {
@@ -82,7 +83,9 @@ public final class Candidates {
   private static List<Candidate> waits(List<Candidate> repairs) {
     List<Candidate> waits = new ArrayList<>();
     waits.add(wait(List.of()));
-    repairs.forEach(repair -> waits.add(wait(repair.steps())));
+    for (Candidate repair : repairs) {
+      waits.add(wait(repair.steps()));
+    }
     return waits;
   }
 
@@ -91,63 +94,112 @@ public final class Candidates {
         Candidate.NOTHING, "Leave it as it is for now", later, Candidate.Kind.WAIT);
   }
 
-  /** The likeliest remedy of each depth of work first, then the next likeliest. */
-  private static List<Work.Step> singles(States states, Work work) {
-    double healthy = states.healthy();
-    List<Work.Step> likely =
-        work.steps().values().stream()
-            .filter(step -> states.chanceOfCure(List.of(step)) - healthy >= LEAST_CHANCE)
-            .sorted(
-                Comparator.comparingDouble((Work.Step s) -> -states.chanceOfCure(List.of(s)))
-                    .thenComparing(Work.Step::key))
-            .toList();
-    Set<Work.Step> chosen = new LinkedHashSet<>();
-    Set<Remedy.Restores> depths = EnumSet.noneOf(Remedy.Restores.class);
-    likely.stream().filter(step -> depths.add(step.remedy().restores())).forEach(chosen::add);
-    likely.stream().filter(step -> chosen.size() < MOST_SINGLE).forEach(chosen::add);
-    return List.copyOf(chosen);
+  /**
+   * A remedy that may be offered by itself.
+   *
+   * @param step the remedy
+   * @param chance the chance that the machine works after it
+   */
+  private record Likely(Work.Step step, double chance) {
+
+    boolean isBefore(Likely other) {
+      return chance > other.chance
+          || (chance == other.chance && step.key().compareTo(other.step.key()) < 0);
+    }
   }
 
-  /**
-   * Of each component with a likely fault the deepest work, the likeliest component first; empty if
-   * there is only one such component, or if a plan does just the same.
-   */
-  private static Optional<Candidate> thorough(
-      Diagnosis diagnosis, Work work, List<Candidate> plans) {
+  /** The likeliest remedy of each depth of work first, then the next likeliest. */
+  private static List<Work.Step> singles(States states, Work work) {
+    List<Likely> likely = likeliestFirst(states, work);
+    Map<String, Work.Step> chosen = new LinkedHashMap<>();
+    Set<Remedy.Restores> depths = EnumSet.noneOf(Remedy.Restores.class);
+    for (Likely each : likely) {
+      if (depths.add(each.step().remedy().restores())) {
+        chosen.put(each.step().key(), each.step());
+      }
+    }
+    for (Likely each : likely) {
+      if (chosen.size() < MOST_SINGLE) {
+        chosen.put(each.step().key(), each.step());
+      }
+    }
+    return List.copyOf(chosen.values());
+  }
+
+  /** Sorted by insertion: few remedies are likely. */
+  private static List<Likely> likeliestFirst(States states, Work work) {
+    double healthy = states.healthy();
+    List<Likely> sorted = new ArrayList<>();
+    for (Work.Step step : work.steps().values()) {
+      Likely likely = new Likely(step, states.chanceOfCure(List.of(step)));
+      if (likely.chance() - healthy >= LEAST_CHANCE) {
+        int place = sorted.size();
+        while (place > 0 && likely.isBefore(sorted.get(place - 1))) {
+          place--;
+        }
+        sorted.add(place, likely);
+      }
+    }
+    return sorted;
+  }
+
+  /** Of each component with a likely fault the deepest work, the likeliest component first. */
+  private static List<Work.Step> thorough(Diagnosis diagnosis, Work work) {
     Map<String, Work.Step> deepest = new LinkedHashMap<>();
     for (Diagnosis.FaultProbability likely : diagnosis.faults()) {
       if (likely.probability() >= LEAST_CHANCE) {
-        likely.fault().remedies().stream()
-            .map(remedy -> work.step(Work.key(remedy)))
-            .max(Comparator.comparing(step -> step.remedy().restores()))
-            .ifPresent(step -> deepest.merge(likely.fault().component(), step, Candidates::deeper));
+        String component = likely.fault().component();
+        for (Remedy remedy : likely.fault().remedies()) {
+          Work.Step known = deepest.get(component);
+          if (known == null || isDeeper(remedy, known.remedy())) {
+            deepest.put(component, work.step(Work.key(remedy)));
+          }
+        }
       }
     }
-    List<Work.Step> steps = List.copyOf(deepest.values());
-    boolean planned =
-        plans.stream().anyMatch(plan -> Set.copyOf(plan.steps()).equals(Set.copyOf(steps)));
-    if (steps.size() < 2 || planned) {
-      return Optional.empty();
-    }
-    return Optional.of(mend(Candidate.RENEW, "Renew rather than mend: " + titles(steps), steps));
+    return List.copyOf(deepest.values());
   }
 
-  private static Work.Step deeper(Work.Step one, Work.Step other) {
-    return other.remedy().restores().compareTo(one.remedy().restores()) > 0 ? other : one;
+  private static boolean isDeeper(Remedy one, Remedy other) {
+    return one.restores().compareTo(other.restores()) > 0;
+  }
+
+  /** Whether a plan does just the same work, in whatever order. */
+  private static boolean isAmong(List<Candidate> plans, List<Work.Step> steps) {
+    Set<String> keys = keys(steps);
+    for (Candidate plan : plans) {
+      if (keys.equals(keys(plan.steps()))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Set<String> keys(List<Work.Step> steps) {
+    Set<String> keys = new HashSet<>();
+    for (Work.Step step : steps) {
+      keys.add(step.key());
+    }
+    return keys;
   }
 
   private static String titles(List<Work.Step> steps) {
-    return steps.stream().map(s -> s.remedy().title()).collect(Collectors.joining("; then "));
+    StringBuilder titles = new StringBuilder();
+    for (Work.Step step : steps) {
+      titles.append(titles.length() == 0 ? "" : "; then ").append(step.remedy().title());
+    }
+    return titles.toString();
   }
 
   private static List<Candidate> plans(Diagnosis diagnosis, Work work) {
-    List<Work.Step> steps =
-        diagnosis.plan().stream()
-            .filter(step -> step.probabilityOfCure() >= LEAST_CHANCE_IN_PLAN)
-            .map(step -> work.step(Work.key(step.remedy())))
-            .distinct()
-            .limit(MOST_STEPS)
-            .toList();
+    Map<String, Work.Step> planned = new LinkedHashMap<>();
+    for (Diagnosis.PlanStep step : diagnosis.plan()) {
+      if (step.probabilityOfCure() >= LEAST_CHANCE_IN_PLAN && planned.size() < MOST_STEPS) {
+        String key = Work.key(step.remedy());
+        planned.put(key, work.step(key));
+      }
+    }
+    List<Work.Step> steps = List.copyOf(planned.values());
     List<Candidate> plans = new ArrayList<>();
     for (int length = 2; length <= steps.size(); length++) {
       List<Work.Step> first = steps.subList(0, length);

@@ -1,11 +1,6 @@
 package kelter.costing.choice;
 
-import java.util.Arrays;
-import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Prices;
 
@@ -47,14 +42,13 @@ public record Outcomes(
     int places = Math.max(1, before + steps.size());
     int count = states.all().size();
     Costs costs = basis.costs();
-    double[] price =
-        steps.stream()
-            .mapToDouble(step -> Work.price(step.remedy(), prices, costs.labourPerHour()))
-            .toArray();
-    double[] wait =
-        steps.stream()
-            .mapToDouble(step -> step.remedy().needsPart() ? costs.waitForPart() : 0)
-            .toArray();
+    double[] price = new double[steps.size()];
+    double[] wait = new double[steps.size()];
+    for (int i = 0; i < price.length; i++) {
+      Remedy remedy = steps.get(i).remedy();
+      price[i] = Work.price(remedy, prices, costs.labourPerHour());
+      wait[i] = remedy.needsPart() ? costs.waitForPart() : 0;
+    }
     double[] bill = bill(steps, price, candidate.kind(), costs);
     int lives = basis.groups() * WEAR.size();
     Outcomes outcomes =
@@ -64,19 +58,23 @@ public record Outcomes(
             paid(bill, wait, before),
             new double[count][places][lives],
             new double[count][places][lives]);
+    boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
     for (int s = 0; s < count; s++) {
-      States.State state = states.all().get(s);
+      Cures cures = new Cures(states.all().get(s), steps);
       for (int i = 0; i < places; i++) {
-        List<Work.Step> done =
-            steps.subList(0, Math.max(0, Math.min(i + 1 - before, steps.size())));
-        boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
-        outcomes.cumulative[s][i] = replaces ? 0 : States.chanceOfCure(state, done);
-        for (int last : lastOnEachFaultyComponent(state, done)) {
-          Remedy remedy = steps.get(last).remedy();
-          int life = basis.group(remedy.component()) * WEAR.size() + remedy.restores().ordinal();
-          double work = price[last] + costs.topUp(remedy.minutes());
-          outcomes.later[s][i][life] += costs.callOutWithWork() + work + wait[last];
-          outcomes.work[s][i][life] += work;
+        int done = Math.min(i + 1 - before, steps.size());
+        if (done > 0) {
+          cures.take(done - 1);
+        }
+        outcomes.cumulative[s][i] = replaces ? 0 : cures.chance();
+        for (int step = 0; step < done; step++) {
+          if (cures.isLast(step)) {
+            Remedy remedy = steps.get(step).remedy();
+            int life = basis.group(remedy.component()) * WEAR.size() + remedy.restores().ordinal();
+            double work = price[step] + costs.topUp(remedy.minutes());
+            outcomes.later[s][i][life] += costs.callOutWithWork() + work + wait[step];
+            outcomes.work[s][i][life] += work;
+          }
         }
       }
     }
@@ -108,18 +106,6 @@ public record Outcomes(
       paid[i + before] += sum;
     }
     return paid;
-  }
-
-  /** The place of the last step on each component that is at fault, by component. */
-  private static Collection<Integer> lastOnEachFaultyComponent(
-      States.State state, List<Work.Step> done) {
-    Map<String, Integer> last = new TreeMap<>();
-    for (int i = 0; i < done.size(); i++) {
-      if (!Collections.disjoint(done.get(i).cures(), state.faults())) {
-        last.put(done.get(i).remedy().component(), i);
-      }
-    }
-    return last.values();
   }
 
   /**
@@ -159,10 +145,33 @@ public record Outcomes(
   public Outcomes failing(double factor) {
     double[][] changed = new double[cumulative.length][];
     for (int s = 0; s < changed.length; s++) {
-      changed[s] =
-          Arrays.stream(cumulative[s]).map(c -> 1 - Math.min(1, (1 - c) * factor)).toArray();
+      changed[s] = new double[cumulative[s].length];
+      for (int i = 0; i < changed[s].length; i++) {
+        changed[s][i] = 1 - Math.min(1, (1 - cumulative[s][i]) * factor);
+      }
     }
     return new Outcomes(changed, bill, paid, later, work);
+  }
+
+  /**
+   * Which lives of components some options pay for later.
+   *
+   * @param options the options
+   * @param lives how many lives there are
+   * @return for each life whether any of the options pays for it
+   */
+  public static boolean[] laterLives(List<Outcomes> options, int lives) {
+    boolean[] paid = new boolean[lives];
+    for (Outcomes option : options) {
+      for (double[][] state : option.later) {
+        for (double[] place : state) {
+          for (int w = 0; w < lives; w++) {
+            paid[w] |= place[w] != 0;
+          }
+        }
+      }
+    }
+    return paid;
   }
 
   /**

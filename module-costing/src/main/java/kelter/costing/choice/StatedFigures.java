@@ -36,6 +36,8 @@ public final class StatedFigures {
   private static final double SECONDS_PER_MINUTE = 60;
   private static final double SECONDS_PER_DAY = 86_400;
 
+  private static final String ISO_DATE = "yyyy-mm-dd";
+
   private final Job job;
   private final Prices prices;
   private final Terms terms;
@@ -116,7 +118,8 @@ public final class StatedFigures {
     Costs costs = costs();
     double repairWarranty = years(terms.repairWarranty(), "warranty on the repair");
     double newWarranty = years(terms.newWarranty(), "warranty on a new machine");
-    double age = job.appliance().age().map(Quantity::si).orElseThrow() / YEAR;
+    Quantity stated = job.appliance().age().orElseThrow();
+    double age = stated.si() / YEAR;
     if (age < newWarranty) {
       assumptions.add(
           "The machine is younger than the warranty on a new one lasts: its own warranty is not"
@@ -131,7 +134,7 @@ public final class StatedFigures {
     dates();
     return new Basis(
         age,
-        job.appliance().age().map(Quantity::standardUncertaintySi).orElseThrow() / YEAR,
+        stated.standardUncertaintySi() / YEAR,
         life,
         Basis.AS_THE_MACHINE,
         learned,
@@ -162,8 +165,7 @@ public final class StatedFigures {
     Map<String, LearnedLife> known = new TreeMap<>();
     List<String> remembered = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      if (work.steps().values().stream()
-          .noneMatch(step -> step.remedy().component().equals(component.id()))) {
+      if (!isWorkedOn(component.id(), work)) {
         continue;
       }
       Optional<LearnedLife> own = lives.component(component.kind());
@@ -171,8 +173,11 @@ public final class StatedFigures {
       if (own.isPresent()) {
         known.put(component.id(), own.get());
         assumptions.add(
-            "The life of the component '%s' was learned: %s."
-                .formatted(component.id(), own.get().source().display()));
+            "The life of the component '"
+                + component.id()
+                + "' was learned: "
+                + own.get().source().display()
+                + ".");
       } else if (memory.isPresent()) {
         Weibull life = memory.get().stretched(scale);
         known.put(
@@ -182,11 +187,29 @@ public final class StatedFigures {
     }
     if (!remembered.isEmpty()) {
       assumptions.add(
-          ("Mean lives of components, from memory, at this use: %s. They count half, and half"
-                  + " counts that a component lasts as long as its machine.")
-              .formatted(String.join(", ", remembered)));
+          "Mean lives of components, from memory, at this use: "
+              + String.join(", ", remembered)
+              + ". They count half, and half counts that a component lasts as long as its"
+              + " machine.");
     }
     return known;
+  }
+
+  private static boolean isWorkedOn(String component, Work work) {
+    for (Work.Step step : work.steps().values()) {
+      if (step.remedy().component().equals(component)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double si(Optional<Quantity> figure, double otherwise) {
+    return figure.isPresent() ? figure.get().si() : otherwise;
+  }
+
+  private static double amount(Optional<Money> price) {
+    return price.isPresent() ? price.get().toDouble() : 0;
   }
 
   private Costs costs() {
@@ -219,7 +242,7 @@ public final class StatedFigures {
     if (terms.leastWork().isEmpty()) {
       nothing.add("a least time of work that is charged");
     }
-    return terms.leastWork().map(Quantity::si).orElse(0.0) / SECONDS_PER_MINUTE;
+    return si(terms.leastWork(), 0) / SECONDS_PER_MINUTE;
   }
 
   private boolean credited(double callOut) {
@@ -233,21 +256,21 @@ public final class StatedFigures {
     if (price.isEmpty()) {
       nothing.add(what);
     }
-    return price.map(Money::toDouble).orElse(0.0);
+    return amount(price);
   }
 
   private double days(Optional<Quantity> time, String what) {
     if (time.isEmpty()) {
       nothing.add(what);
     }
-    return time.map(Quantity::si).orElse(0.0) / SECONDS_PER_DAY;
+    return si(time, 0) / SECONDS_PER_DAY;
   }
 
   private double years(Optional<Quantity> time, String what) {
     if (time.isEmpty()) {
       nothing.add(what);
     }
-    return time.map(Quantity::si).orElse(0.0) / YEAR;
+    return si(time, 0) / YEAR;
   }
 
   private Basis.Spread spread() {
@@ -256,9 +279,7 @@ public final class StatedFigures {
       nothing.add("a spread of prices");
     }
     return new Basis.Spread(
-        stated.repair().map(Quantity::si).orElse(0.0),
-        stated.replacement().map(Quantity::si).orElse(0.0),
-        stated.running().map(Quantity::si).orElse(0.0));
+        si(stated.repair(), 0), si(stated.replacement(), 0), si(stated.running(), 0));
   }
 
   private double[] running() {
@@ -275,7 +296,10 @@ public final class StatedFigures {
       assumptions.add(
           "The job states no running cost of the old machine; that of the new one was taken.");
     }
-    return new double[] {old.or(() -> young).orElse(0.0), young.or(() -> old).orElse(0.0)};
+    return new double[] {
+      old.isPresent() ? old.get() : young.orElse(0.0),
+      young.isPresent() ? young.get() : old.orElse(0.0)
+    };
   }
 
   /** What is stated for a year, or else what cycles, energy, water and their prices come to. */
@@ -284,24 +308,24 @@ public final class StatedFigures {
     boolean energy =
         consumption.energy().isPresent() && prices.supplies().energyPerKilowattHour().isPresent();
     if (stated.isPresent() || !energy || job.use().cyclesPerWeek().isEmpty()) {
-      return stated.map(Money::toDouble);
+      return stated.isPresent() ? Optional.of(stated.get().toDouble()) : Optional.empty();
     }
     Optional<Money> water = prices.supplies().waterPerCubicMetre();
     Optional<Money> detergent = prices.supplies().detergentPerCycle();
     boolean wet = consumption.water().isPresent() && water.isPresent();
     assumptions.add(
-        "The running cost of the %s machine was worked out from its cycles a week and its energy%s%s."
-            .formatted(
-                which,
-                wet ? " and water" : ", without water",
-                detergent.isPresent() ? ", and the detergent" : ", without detergent"));
+        "The running cost of the "
+            + which
+            + " machine was worked out from its cycles a week and its energy"
+            + (wet ? " and water" : ", without water")
+            + (detergent.isPresent() ? ", and the detergent." : ", without detergent."));
     double cycle =
         RunningCost.ofCycle(
             consumption.energy().get().si(),
             prices.supplies().energyPerKilowattHour().get().toDouble(),
             wet ? consumption.water().get().si() : 0,
             wet ? water.get().toDouble() : 0,
-            detergent.map(Money::toDouble).orElse(0.0));
+            amount(detergent));
     return Optional.of(cycle * job.use().cyclesPerWeek().get().si() * RunningCost.WEEKS_PER_YEAR);
   }
 
@@ -311,7 +335,7 @@ public final class StatedFigures {
           "The job states no discount rate; 3 % a year was taken, the least real rate of 10 CFR"
               + " 436.14.");
     }
-    return prices.discountRate().map(Quantity::si).orElse(Basis.USUAL_RATE);
+    return si(prices.discountRate(), Basis.USUAL_RATE);
   }
 
   private void dates() {
@@ -321,15 +345,23 @@ public final class StatedFigures {
     } else {
       boolean old = day.get().plusYears(1).isBefore(called().orElse(day.get()));
       assumptions.add(
-          "Prices are those of %s%s."
-              .formatted(day.get(), old ? ", more than a year before the call" : ""));
+          "Prices are those of " + day.get() + (old ? ", more than a year before the call." : "."));
     }
   }
 
+  /** The day of the call, if it is one; without a formatter, which takes long to make ready. */
   private Optional<LocalDate> called() {
+    String date = job.date();
+    if (date.length() != ISO_DATE.length() || date.charAt(4) != '-' || date.charAt(7) != '-') {
+      return Optional.empty();
+    }
     try {
-      return job.date().isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(job.date()));
-    } catch (DateTimeException noSuchDay) {
+      return Optional.of(
+          LocalDate.of(
+              Integer.parseInt(date, 0, 4, 10),
+              Integer.parseInt(date, 5, 7, 10),
+              Integer.parseInt(date, 8, 10, 10)));
+    } catch (DateTimeException | NumberFormatException noSuchDay) {
       return Optional.empty();
     }
   }

@@ -1,12 +1,11 @@
 package kelter.costing.choice;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 
 /**
@@ -48,16 +47,24 @@ public record States(List<State> all) {
    * @return the states
    */
   public static States of(Diagnosis diagnosis) {
-    List<State> states = new ArrayList<>();
+    List<State> found = new ArrayList<>();
     for (Diagnosis.RankedState ranked : diagnosis.ranking()) {
-      Set<String> faults =
-          ranked.faults().stream().map(f -> f.fault().key()).collect(Collectors.toSet());
-      states.add(new State(faults, !ranked.unexplained(), ranked.probability()));
+      Set<String> faults = new HashSet<>();
+      for (Diagnosis.PresentFault each : ranked.faults()) {
+        faults.add(each.fault().key());
+      }
+      found.add(new State(faults, !ranked.unexplained(), ranked.probability()));
     }
-    states.addAll(notShown(diagnosis, states));
-    double total = sum(states, state -> true);
-    return new States(
-        states.stream().map(s -> new State(s.faults, s.curable, s.probability / total)).toList());
+    addNotShown(diagnosis, found);
+    double total = 0;
+    for (State state : found) {
+      total += state.probability();
+    }
+    List<State> states = new ArrayList<>();
+    for (State state : found) {
+      states.add(new State(state.faults, state.curable, state.probability / total));
+    }
+    return new States(states);
   }
 
   /**
@@ -65,30 +72,53 @@ public record States(List<State> all) {
    * unexplained states as the diagnosis counts them, and single faults in proportion to what is
    * left of their own probabilities.
    */
-  private static List<State> notShown(Diagnosis diagnosis, List<State> shown) {
-    double left = Math.max(0, 1 - sum(shown, state -> true));
-    double unexplained = diagnosis.unexplained().probability() - sum(shown, s -> !s.curable());
-    unexplained = Math.min(left, Math.max(0, unexplained));
-    double sound = diagnosis.healthy() - sum(shown, State::isHealthy);
-    sound = Math.min(left - unexplained, Math.max(0, sound));
-    Map<String, Double> faults = new TreeMap<>();
-    for (Diagnosis.FaultProbability each : diagnosis.faults()) {
-      String key = each.fault().key();
-      double rest = each.probability() - sum(shown, s -> s.faults().contains(key));
-      faults.merge(key, Math.max(0, rest), Double::sum);
+  private static void addNotShown(Diagnosis diagnosis, List<State> states) {
+    double shown = 0;
+    double shownUnexplained = 0;
+    double shownSound = 0;
+    for (State state : states) {
+      shown += state.probability();
+      shownUnexplained += state.curable() ? 0 : state.probability();
+      shownSound += state.isHealthy() ? state.probability() : 0;
     }
-    double rest = faults.values().stream().mapToDouble(Double::doubleValue).sum();
+    double left = Math.max(0, 1 - shown);
+    double unexplained = diagnosis.unexplained().probability() - shownUnexplained;
+    unexplained = Math.min(left, Math.max(0, unexplained));
+    double sound = Math.max(0, diagnosis.healthy() - shownSound);
+    sound = Math.min(left - unexplained, sound);
+    Map<String, Double> faults = notShown(diagnosis.faults(), states);
+    double rest = 0;
+    for (double each : faults.values()) {
+      rest += each;
+    }
     double single = rest > 0 ? left - unexplained - sound : 0;
-    List<State> states = new ArrayList<>();
-    faults.forEach((key, share) -> states.add(new State(Set.of(key), true, single * share / rest)));
-    states.add(new State(Set.of(), true, sound));
-    states.add(new State(Set.of(), false, left - sound - single));
-    states.removeIf(state -> !(state.probability() > 0));
-    return states;
+    for (Map.Entry<String, Double> each : faults.entrySet()) {
+      addIfLikely(states, new State(Set.of(each.getKey()), true, single * each.getValue() / rest));
+    }
+    addIfLikely(states, new State(Set.of(), true, sound));
+    addIfLikely(states, new State(Set.of(), false, left - sound - single));
   }
 
-  private static double sum(List<State> states, Predicate<State> which) {
-    return states.stream().filter(which).mapToDouble(State::probability).sum();
+  /** What is left of the probability of each fault, sorted. */
+  private static Map<String, Double> notShown(
+      List<Diagnosis.FaultProbability> faults, List<State> states) {
+    Map<String, Double> left = new TreeMap<>();
+    for (Diagnosis.FaultProbability each : faults) {
+      String key = each.fault().key();
+      double shown = 0;
+      for (State state : states) {
+        shown += state.faults().contains(key) ? state.probability() : 0;
+      }
+      double rest = Math.max(0, each.probability() - shown);
+      left.put(key, left.getOrDefault(key, 0.0) + rest);
+    }
+    return left;
+  }
+
+  private static void addIfLikely(List<State> states, State state) {
+    if (state.probability() > 0) {
+      states.add(state);
+    }
   }
 
   /**
@@ -97,7 +127,11 @@ public record States(List<State> all) {
    * @return a probability from 0 to 1
    */
   public double healthy() {
-    return all.stream().filter(State::isHealthy).mapToDouble(State::probability).sum();
+    double healthy = 0;
+    for (State state : all) {
+      healthy += state.isHealthy() ? state.probability() : 0;
+    }
+    return healthy;
   }
 
   /**
@@ -107,25 +141,14 @@ public record States(List<State> all) {
    * @return a probability from 0 to 1
    */
   public double chanceOfCure(List<Work.Step> steps) {
-    return all.stream().mapToDouble(s -> s.probability() * chanceOfCure(s, steps)).sum();
-  }
-
-  /**
-   * The chance that all faults of a state are cured by some remedies. A remedy cures each fault
-   * that it is meant for with its own chance, whatever else it or another remedy does.
-   */
-  static double chanceOfCure(State state, List<Work.Step> steps) {
-    if (!state.curable()) {
-      return 0;
-    }
-    double all = 1;
-    for (String fault : state.faults()) {
-      double left = 1;
-      for (Work.Step step : steps) {
-        left *= step.cures().contains(fault) ? 1 - step.remedy().probabilityOfCure() : 1;
+    double chance = 0;
+    for (State state : all) {
+      Cures cures = new Cures(state, steps);
+      for (int i = 0; i < steps.size(); i++) {
+        cures.take(i);
       }
-      all *= 1 - left;
+      chance += state.probability() * cures.chance();
     }
-    return all;
+    return chance;
   }
 }

@@ -63,10 +63,13 @@ public record Work(Map<String, Step> steps) {
   }
 
   private static void add(Map<String, Step> steps, Remedy remedy, Collection<String> cures) {
-    steps
-        .computeIfAbsent(key(remedy), key -> new Step(remedy, new LinkedHashSet<>()))
-        .cures()
-        .addAll(cures);
+    String key = key(remedy);
+    Step step = steps.get(key);
+    if (step == null) {
+      step = new Step(remedy, new LinkedHashSet<>());
+      steps.put(key, step);
+    }
+    step.cures().addAll(cures);
   }
 
   static String key(Remedy remedy) {
@@ -107,13 +110,14 @@ public record Work(Map<String, Step> steps) {
 
   /** The price of a remedy without the call-out: work and part. */
   static double price(Remedy remedy, Prices prices, double labourPerHour) {
-    double part = part(prices, remedy).map(Money::toDouble).orElse(0.0);
+    Optional<Money> stated = part(prices, remedy);
+    double part = stated.isPresent() ? stated.get().toDouble() : 0;
     return labourPerHour * remedy.minutes() / MINUTES_PER_HOUR + part;
   }
 
   /** A price stands under the id of the remedy, or under component and id where that is needed. */
   private static Optional<Money> part(Prices prices, Remedy remedy) {
-    return Optional.ofNullable(prices.parts().get(key(remedy)))
-        .or(() -> Optional.ofNullable(prices.parts().get(remedy.id())));
+    Money own = prices.parts().get(key(remedy));
+    return Optional.ofNullable(own != null ? own : prices.parts().get(remedy.id()));
   }
 }

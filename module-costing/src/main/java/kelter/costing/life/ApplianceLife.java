@@ -29,12 +29,25 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
           "%d studies and %d shares; a life needs one study or more, each with a share"
               .formatted(studies.size(), shares.size()));
     }
-    double sum = shares.stream().mapToDouble(Double::doubleValue).sum();
-    if (!(sum > 0) || !Double.isFinite(sum) || shares.stream().anyMatch(share -> !(share > 0))) {
-      throw new IllegalArgumentException(
-          "shares of %s; all must be above zero and finite".formatted(shares));
+    shares = normalized(shares);
+  }
+
+  private static List<Double> normalized(List<Double> counts) {
+    double sum = 0;
+    boolean positive = true;
+    for (double count : counts) {
+      sum += count;
+      positive &= count > 0;
     }
-    shares = shares.stream().map(share -> share / sum).toList();
+    if (!positive || !Double.isFinite(sum)) {
+      throw new IllegalArgumentException(
+          "shares of %s; all must be above zero and finite".formatted(counts));
+    }
+    List<Double> shares = new ArrayList<>();
+    for (double count : counts) {
+      shares.add(count / sum);
+    }
+    return List.copyOf(shares);
   }
 
   /**
@@ -55,16 +68,22 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
    * @throws IllegalArgumentException if no study gives a shape
    */
   public static ApplianceLife of(List<LifeStudy> studies) {
-    double shape =
-        studies.stream()
-            .flatMapToDouble(study -> study.shape().stream())
-            .average()
-            .orElseThrow(
-                () -> new IllegalArgumentException("no study gives a shape; one must give it"));
-    return new ApplianceLife(
-        studies.stream()
-            .map(study -> Weibull.ofMean(study.mean(), study.shape().orElse(shape)))
-            .toList());
+    double sum = 0;
+    int given = 0;
+    for (LifeStudy study : studies) {
+      if (study.shape().isPresent()) {
+        sum += study.shape().getAsDouble();
+        given++;
+      }
+    }
+    if (given == 0) {
+      throw new IllegalArgumentException("no study gives a shape; one must give it");
+    }
+    List<Weibull> lives = new ArrayList<>();
+    for (LifeStudy study : studies) {
+      lives.add(Weibull.ofMean(study.mean(), study.shape().orElse(sum / given)));
+    }
+    return new ApplianceLife(lives);
   }
 
   /**
@@ -79,7 +98,10 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
   public ApplianceLife with(Weibull life, double weight, double rest) {
     List<Weibull> lives = new ArrayList<>(studies);
     lives.add(life);
-    List<Double> counts = new ArrayList<>(shares.stream().map(s -> s * rest).toList());
+    List<Double> counts = new ArrayList<>();
+    for (double share : shares) {
+      counts.add(share * rest);
+    }
     counts.add(weight);
     return new ApplianceLife(lives, counts);
   }
@@ -112,7 +134,11 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
    * @throws IllegalArgumentException if the factor is not above zero and finite
    */
   public ApplianceLife stretched(double factor) {
-    return new ApplianceLife(studies.stream().map(s -> s.stretched(factor)).toList(), shares);
+    List<Weibull> lives = new ArrayList<>();
+    for (Weibull study : studies) {
+      lives.add(study.stretched(factor));
+    }
+    return new ApplianceLife(lives, shares);
   }
 
   /**
@@ -136,10 +162,11 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
    * @throws IllegalArgumentException if the age is negative or not finite
    */
   public double[] weights(double age) {
-    double[] hazards = studies.stream().mapToDouble(study -> study.hazardTo(age)).toArray();
-    double least = hazards[0];
-    for (double hazard : hazards) {
-      least = Math.min(least, hazard);
+    double[] hazards = new double[studies.size()];
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < hazards.length; i++) {
+      hazards[i] = studies.get(i).hazardTo(age);
+      least = Math.min(least, hazards[i]);
     }
     double sum = 0;
     double[] weights = new double[hazards.length];

@@ -54,16 +54,19 @@ public record KindOfLife(ApplianceLife life, List<LifeStudy> studies, String ass
       if (kind.contains(word.part())) {
         return of(
             LifeStudies.of(word.kind()),
-            ("No study of the life of '%s' is known; household appliances of the kind '%s'"
-                    + " were taken. In a business it does more cycles and lasts fewer years.")
-                .formatted(kind, word.kind()));
+            "No study of the life of '"
+                + kind
+                + "' is known; household appliances of the kind '"
+                + word.kind()
+                + "' were taken. In a business it does more cycles and lasts fewer years.");
       }
     }
     return of(
         LifeStudies.all(),
-        ("No study of the life of '%s' or of anything near it is known; all kinds of household"
-                + " appliance together were taken.")
-            .formatted(kind));
+        "No study of the life of '"
+            + kind
+            + "' or of anything near it is known; all kinds of household appliance together were"
+            + " taken.");
   }
 
   private static KindOfLife of(List<LifeStudy> studies, String assumption) {

@@ -1,5 +1,6 @@
 package kelter.costing.life;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -102,7 +103,7 @@ public final class LifeStudies {
    * @return each kind once, in alphabetical order
    */
   public static List<String> kinds() {
-    return ALL.stream().map(LifeStudy::kind).distinct().sorted().toList();
+    return List.of(DISHWASHER, FREEZER, OVEN, REFRIGERATOR, TUMBLE_DRYER, WASHING_MACHINE);
   }
 
   /**
@@ -113,6 +114,12 @@ public final class LifeStudies {
    */
   public static List<LifeStudy> of(String... kinds) {
     List<String> wanted = Arrays.asList(kinds);
-    return ALL.stream().filter(study -> wanted.contains(study.kind())).toList();
+    List<LifeStudy> found = new ArrayList<>();
+    for (LifeStudy study : ALL) {
+      if (wanted.contains(study.kind())) {
+        found.add(study);
+      }
+    }
+    return List.copyOf(found);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
@@ -56,15 +57,18 @@ public record LifeStudy(
    * @return the studies in the order of their first figure, each with its places and years
    */
   public static List<Source> sources(List<LifeStudy> studies) {
-    Map<String, List<String>> found = new LinkedHashMap<>();
+    Map<String, Set<String>> found = new LinkedHashMap<>();
     for (LifeStudy each : studies) {
-      found
-          .computeIfAbsent(each.study(), study -> new ArrayList<>())
-          .add(each.place() + " " + each.year());
+      if (!found.containsKey(each.study())) {
+        found.put(each.study(), new TreeSet<>());
+      }
+      found.get(each.study()).add(each.place() + " " + each.year());
     }
-    return found.entrySet().stream()
-        .map(e -> e.getKey() + ": " + String.join("; ", new TreeSet<>(e.getValue())))
-        .map(document -> new Source(document, Standing.SECOND_HAND))
-        .toList();
+    List<Source> sources = new ArrayList<>();
+    for (Map.Entry<String, Set<String>> each : found.entrySet()) {
+      String document = each.getKey() + ": " + String.join("; ", each.getValue());
+      sources.add(new Source(document, Standing.SECOND_HAND));
+    }
+    return List.copyOf(sources);
   }
 }

@@ -32,68 +32,85 @@ public final class RemainingLife {
   private static final double OLDEST = 200 * YEAR;
   private static final double SHORTEST = YEAR / 365.25;
 
-  private static final Parameter AGE =
-      Parameter.required("age", "age reached", QuantityKind.AGE, 0, OLDEST);
-
-  private static final Parameter WITHIN =
-      Parameter.optional("within", "time from now on", QuantityKind.AGE, 0, OLDEST, "1 a");
-
-  private static final List<Output> LEFT =
-      List.of(
-          new Output("left", "mean life that is left", QuantityKind.AGE),
-          new Output("reached", "share of new ones that reach the age", QuantityKind.PERCENT),
-          new Output("ends", "chance that it ends within the time", QuantityKind.PERCENT));
-
-  /** The remaining life for a stated mean life and shape. */
-  public static final Calculation OF_WEIBULL =
-      new Calculation(
-          "remaining-life",
-          "How long one that has reached an age still lasts",
-          "left = integral of S from age onwards / S(age); ends = 1 - S(age + within) /"
-              + " S(age); S(t) = exp(-(t / scale)^shape), scale = mean / Gamma(1 + 1 / shape)",
-          "Shapes from 0.2 to 50; a shape above 1 means wear, 1 that age does not matter. A mean"
-              + " life from one day to 200 a.",
-          WEIBULL,
-          List.of(
-              Parameter.required(
-                  "mean", "mean life of new ones", QuantityKind.AGE, SHORTEST, OLDEST),
-              Parameter.required(
-                  "shape",
-                  "Weibull shape",
-                  QuantityKind.RATIO,
-                  Weibull.LEAST_SHAPE,
-                  Weibull.GREATEST_SHAPE),
-              AGE,
-              WITHIN),
-          LEFT,
-          List.of(),
-          x -> ofMean(x[0], x[1], notNegative(x[2]), notNegative(x[3])));
-
-  /** The remaining life of a kind of appliance that was studied. */
-  public static final Calculation OF_APPLIANCE =
-      new Calculation(
-          "appliance-life",
-          "How long an appliance that has reached an age is still kept, by the studies",
-          "left = mean over the studies of the mean residual Weibull life, each study weighted by"
-              + " the share that it says has reached the age",
-          "Household use in the places of the studies; a machine in a shop does more cycles a year"
-              + " and lasts fewer years.",
-          STUDIES,
-          List.of(
-              Parameter.choice(
-                  "kind", "kind of appliance", LifeStudies.kinds(), LifeStudies.WASHING_MACHINE),
-              AGE,
-              WITHIN),
-          List.of(
-              LEFT.get(0),
-              new Output("left-least", "the same by the least hopeful study", QuantityKind.AGE),
-              new Output("left-most", "the same by the most hopeful study", QuantityKind.AGE),
-              LEFT.get(1),
-              LEFT.get(2)),
-          List.of(),
-          x -> ofKind((int) x[0], notNegative(x[1]) / YEAR, notNegative(x[2]) / YEAR));
-
   private RemainingLife() {}
+
+  private static Parameter age() {
+    return Parameter.required("age", "age reached", QuantityKind.AGE, 0, OLDEST);
+  }
+
+  private static Parameter within() {
+    return Parameter.optional("within", "time from now on", QuantityKind.AGE, 0, OLDEST, "1 a");
+  }
+
+  private static Output left() {
+    return new Output("left", "mean life that is left", QuantityKind.AGE);
+  }
+
+  private static Output reached() {
+    return new Output("reached", "share of new ones that reach the age", QuantityKind.PERCENT);
+  }
+
+  private static Output ends() {
+    return new Output("ends", "chance that it ends within the time", QuantityKind.PERCENT);
+  }
+
+  /**
+   * The remaining life for a stated mean life and shape.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation weibullCalculation() {
+    return new Calculation(
+        "remaining-life",
+        "How long one that has reached an age still lasts",
+        "left = integral of S from age onwards / S(age); ends = 1 - S(age + within) /"
+            + " S(age); S(t) = exp(-(t / scale)^shape), scale = mean / Gamma(1 + 1 / shape)",
+        "Shapes from 0.2 to 50; a shape above 1 means wear, 1 that age does not matter. A mean"
+            + " life from one day to 200 a.",
+        WEIBULL,
+        List.of(
+            Parameter.required("mean", "mean life of new ones", QuantityKind.AGE, SHORTEST, OLDEST),
+            Parameter.required(
+                "shape",
+                "Weibull shape",
+                QuantityKind.RATIO,
+                Weibull.LEAST_SHAPE,
+                Weibull.GREATEST_SHAPE),
+            age(),
+            within()),
+        List.of(left(), reached(), ends()),
+        List.of(),
+        x -> ofMean(x[0], x[1], notNegative(x[2]), notNegative(x[3])));
+  }
+
+  /**
+   * The remaining life of a kind of appliance that was studied.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation applianceCalculation() {
+    return new Calculation(
+        "appliance-life",
+        "How long an appliance that has reached an age is still kept, by the studies",
+        "left = mean over the studies of the mean residual Weibull life, each study weighted by"
+            + " the share that it says has reached the age",
+        "Household use in the places of the studies; a machine in a shop does more cycles a year"
+            + " and lasts fewer years.",
+        STUDIES,
+        List.of(
+            Parameter.choice(
+                "kind", "kind of appliance", LifeStudies.kinds(), LifeStudies.WASHING_MACHINE),
+            age(),
+            within()),
+        List.of(
+            left(),
+            new Output("left-least", "the same by the least hopeful study", QuantityKind.AGE),
+            new Output("left-most", "the same by the most hopeful study", QuantityKind.AGE),
+            reached(),
+            ends()),
+        List.of(),
+        x -> ofKind((int) x[0], notNegative(x[1]) / YEAR, notNegative(x[2]) / YEAR));
+  }
 
   private static double notNegative(double time) {
     return Math.max(0, time);

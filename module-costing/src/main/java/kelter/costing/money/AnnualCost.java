@@ -24,32 +24,37 @@ public final class AnnualCost {
           "Equivalent uniform annual cost as in texts on engineering economy, with the factors of"
               + " NIST Handbook 135 (1995 edition)");
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "annual-cost",
-          "What something that is bought, runs and is sold costs a year, all told",
-          "annual-cost = (outlay - salvage / (1 + rate)^life) * recovery + running",
-          "Life above zero; running cost at the end of each year; rates from -50 % to 100 %"
-              + " a year.",
-          SOURCE,
-          List.of(
-              Amount.required("outlay", "paid today"),
-              Amount.optional("running", "paid each year"),
-              Amount.optional("salvage", "got back at the end"),
-              Terms.time("life", "how long it lasts"),
-              Terms.RATE),
-          List.of(
-              new Output("annual-cost", "equivalent annual cost", QuantityKind.RATIO),
-              new Output("present-cost", "present value of all costs", QuantityKind.RATIO)),
-          List.of(),
-          x -> {
-            double years = Terms.years(x[3]);
-            double annual = of(x[0], x[1], x[2], x[4], years);
-            return new double[] {annual, annual * UniformPresentValue.factor(x[4], years)};
-          });
-
   private AnnualCost() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "annual-cost",
+        "What something that is bought, runs and is sold costs a year, all told",
+        "annual-cost = (outlay - salvage / (1 + rate)^life) * recovery + running",
+        "Life above zero; running cost at the end of each year; rates from -50 % to 100 %"
+            + " a year.",
+        SOURCE,
+        List.of(
+            Amount.required("outlay", "paid today"),
+            Amount.optional("running", "paid each year"),
+            Amount.optional("salvage", "got back at the end"),
+            Terms.time("life", "how long it lasts"),
+            Terms.rate()),
+        List.of(
+            new Output("annual-cost", "equivalent annual cost", QuantityKind.RATIO),
+            new Output("present-cost", "present value of all costs", QuantityKind.RATIO)),
+        List.of(),
+        x -> {
+          double years = Terms.years(x[3]);
+          double annual = of(x[0], x[1], x[2], x[4], years);
+          return new double[] {annual, annual * UniformPresentValue.factor(x[4], years)};
+        });
+  }
 
   /**
    * The equivalent annual cost.

@@ -16,25 +16,29 @@ import kelter.core.quantity.QuantityKind;
  */
 public final class PayBack {
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "pay-back",
-          "After how many years a yearly saving has paid for what it cost",
-          "years = -ln(1 - outlay * rate / saving) / ln(1 + rate); at 0 % outlay / saving",
-          "Rates from 0 % to 100 % a year. A saving below the interest on the outlay never pays"
-              + " back and is refused.",
-          SinglePresentValue.SOURCE,
-          List.of(
-              Amount.required("outlay", "paid today, more than for the other choice"),
-              Amount.required("saving", "saved each year"),
-              Parameter.optional(
-                  "rate", "discount rate a year", QuantityKind.PERCENT, 0, 1, "3 %")),
-          List.of(new Output("years", "time until it has paid back", QuantityKind.AGE)),
-          List.of(),
-          x -> new double[] {years(x[0], x[1], x[2]) * Terms.SECONDS_PER_YEAR});
-
   private PayBack() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "pay-back",
+        "After how many years a yearly saving has paid for what it cost",
+        "years = -ln(1 - outlay * rate / saving) / ln(1 + rate); at 0 % outlay / saving",
+        "Rates from 0 % to 100 % a year. A saving below the interest on the outlay never pays"
+            + " back and is refused.",
+        SinglePresentValue.SOURCE,
+        List.of(
+            Amount.required("outlay", "paid today, more than for the other choice"),
+            Amount.required("saving", "saved each year"),
+            Parameter.optional("rate", "discount rate a year", QuantityKind.PERCENT, 0, 1, "3 %")),
+        List.of(new Output("years", "time until it has paid back", QuantityKind.AGE)),
+        List.of(),
+        x -> new double[] {years(x[0], x[1], x[2]) * Terms.SECONDS_PER_YEAR});
+  }
 
   /**
    * The discounted pay-back time.

@@ -15,24 +15,28 @@ import kelter.core.quantity.QuantityKind;
  */
 public final class RealRate {
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "real-rate",
-          "The discount rate that goes with today's prices",
-          "real = (1 + nominal) / (1 + inflation) - 1",
-          "Rates from -50 % to 100 % a year.",
-          SinglePresentValue.SOURCE,
-          List.of(
-              Parameter.required(
-                  "nominal", "what money costs a year", QuantityKind.PERCENT, -0.5, 1),
-              Parameter.required(
-                  "inflation", "what prices rise a year", QuantityKind.PERCENT, -0.5, 1)),
-          List.of(new Output("real", "real discount rate a year", QuantityKind.PERCENT)),
-          List.of(),
-          x -> new double[] {of(x[0], x[1])});
-
   private RealRate() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "real-rate",
+        "The discount rate that goes with today's prices",
+        "real = (1 + nominal) / (1 + inflation) - 1",
+        "Rates from -50 % to 100 % a year.",
+        SinglePresentValue.SOURCE,
+        List.of(
+            Parameter.required("nominal", "what money costs a year", QuantityKind.PERCENT, -0.5, 1),
+            Parameter.required(
+                "inflation", "what prices rise a year", QuantityKind.PERCENT, -0.5, 1)),
+        List.of(new Output("real", "real discount rate a year", QuantityKind.PERCENT)),
+        List.of(),
+        x -> new double[] {of(x[0], x[1])});
+  }
 
   /**
    * The real rate.

@@ -19,40 +19,45 @@ import kelter.core.quantity.QuantityKind;
  */
 public final class RepairOrReplace {
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "repair-or-replace",
-          "What a repaired and a new machine cost a year, and the bill at which they are equal",
-          "annual-repair = repair * recovery(left) + running; annual-new = price * recovery(life) +"
-              + " running-new; break-even = (annual-new - running) / recovery(left)",
-          "Lives known and above zero; the repair cures for sure. A negative break-even: the new"
-              + " machine costs less even if the repair is free.",
-          AnnualCost.SOURCE,
-          List.of(
-              Amount.required("repair", "bill for the repair"),
-              Terms.time("left", "how long the repaired machine lasts"),
-              Amount.optional("running", "running cost a year of the old machine"),
-              Amount.required("price", "price of a new machine, installed"),
-              Terms.time("life", "how long a new machine lasts"),
-              Amount.optional("running-new", "running cost a year of the new machine"),
-              Terms.RATE),
-          List.of(
-              new Output("annual-repair", "annual cost of repairing", QuantityKind.RATIO),
-              new Output("annual-new", "annual cost of replacing", QuantityKind.RATIO),
-              new Output("break-even", "bill at which both cost the same", QuantityKind.RATIO)),
-          List.of(),
-          x -> {
-            double left = Terms.years(x[1]);
-            double annualNew = AnnualCost.of(x[3], x[5], 0, x[6], Terms.years(x[4]));
-            return new double[] {
-              AnnualCost.of(x[0], x[2], 0, x[6], left),
-              annualNew,
-              breakEven(annualNew, x[2], x[6], left)
-            };
-          });
-
   private RepairOrReplace() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "repair-or-replace",
+        "What a repaired and a new machine cost a year, and the bill at which they are equal",
+        "annual-repair = repair * recovery(left) + running; annual-new = price * recovery(life) +"
+            + " running-new; break-even = (annual-new - running) / recovery(left)",
+        "Lives known and above zero; the repair cures for sure. A negative break-even: the new"
+            + " machine costs less even if the repair is free.",
+        AnnualCost.SOURCE,
+        List.of(
+            Amount.required("repair", "bill for the repair"),
+            Terms.time("left", "how long the repaired machine lasts"),
+            Amount.optional("running", "running cost a year of the old machine"),
+            Amount.required("price", "price of a new machine, installed"),
+            Terms.time("life", "how long a new machine lasts"),
+            Amount.optional("running-new", "running cost a year of the new machine"),
+            Terms.rate()),
+        List.of(
+            new Output("annual-repair", "annual cost of repairing", QuantityKind.RATIO),
+            new Output("annual-new", "annual cost of replacing", QuantityKind.RATIO),
+            new Output("break-even", "bill at which both cost the same", QuantityKind.RATIO)),
+        List.of(),
+        x -> {
+          double left = Terms.years(x[1]);
+          double annualNew = AnnualCost.of(x[3], x[5], 0, x[6], Terms.years(x[4]));
+          return new double[] {
+            AnnualCost.of(x[0], x[2], 0, x[6], left),
+            annualNew,
+            breakEven(annualNew, x[2], x[6], left)
+          };
+        });
+  }
 
   /**
    * The bill up to which repairing costs less than replacing.

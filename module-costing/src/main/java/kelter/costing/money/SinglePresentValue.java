@@ -23,22 +23,27 @@ public final class SinglePresentValue {
           "NIST Handbook 135, Life-Cycle Costing Manual for the Federal Energy Management Program"
               + " (1995 edition), single and uniform present value factors");
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "present-value",
-          "What an amount that is paid later is worth today",
-          "present-value = amount / (1 + rate)^time",
-          "Rates from -50 % to 100 % a year, compounded yearly; part-years are interpolated by the"
-              + " same formula. The rate is real if the amount is in today's prices, otherwise"
-              + " nominal.",
-          SOURCE,
-          List.of(Amount.required("amount", "amount paid later"), Terms.TIME, Terms.RATE),
-          List.of(new Output("present-value", "worth today", QuantityKind.RATIO)),
-          List.of(),
-          x -> new double[] {x[0] * factor(x[2], Terms.years(x[1]))});
-
   private SinglePresentValue() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "present-value",
+        "What an amount that is paid later is worth today",
+        "present-value = amount / (1 + rate)^time",
+        "Rates from -50 % to 100 % a year, compounded yearly; part-years are interpolated by the"
+            + " same formula. The rate is real if the amount is in today's prices, otherwise"
+            + " nominal.",
+        SOURCE,
+        List.of(Amount.required("amount", "amount paid later"), Terms.time(), Terms.rate()),
+        List.of(new Output("present-value", "worth today", QuantityKind.RATIO)),
+        List.of(),
+        x -> new double[] {x[0] * factor(x[2], Terms.years(x[1]))});
+  }
 
   /**
    * The factor by which an amount is less worth because it is paid later.

@@ -12,15 +12,18 @@ final class Terms {
   private static final double LEAST_RATE = -0.5;
   private static final double LONGEST = 200;
 
+  private Terms() {}
+
   /** The discount rate a year. */
-  static final Parameter RATE =
-      Parameter.optional(
-          "rate", "discount rate a year", QuantityKind.PERCENT, LEAST_RATE, 1, "3 %");
+  static Parameter rate() {
+    return Parameter.optional(
+        "rate", "discount rate a year", QuantityKind.PERCENT, LEAST_RATE, 1, "3 %");
+  }
 
   /** The time until an amount is paid, or over which amounts are paid. */
-  static final Parameter TIME = time("time", "time");
-
-  private Terms() {}
+  static Parameter time() {
+    return time("time", "time");
+  }
 
   static Parameter time(String id, String title) {
     return Parameter.required(id, title, QuantityKind.AGE, 0, LONGEST * SECONDS_PER_YEAR);

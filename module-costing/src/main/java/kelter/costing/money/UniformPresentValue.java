@@ -17,27 +17,32 @@ import kelter.core.quantity.QuantityKind;
  */
 public final class UniformPresentValue {
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "annuity",
-          "What equal yearly amounts are worth today, and what an amount today is worth a year",
-          "present-value = amount * (1 - (1 + rate)^-time) / rate; recovery = rate / (1 - (1 +"
-              + " rate)^-time)",
-          "Amounts at the end of each year, rates from -50 % to 100 % a year; at 0 % the factor is"
-              + " the number of years. A time of zero has no capital recovery factor.",
-          SinglePresentValue.SOURCE,
-          List.of(Amount.required("amount", "amount paid each year"), Terms.TIME, Terms.RATE),
-          List.of(
-              new Output("present-value", "worth of all amounts today", QuantityKind.RATIO),
-              new Output("recovery", "capital recovery factor, for each year", QuantityKind.RATIO)),
-          List.of(),
-          x -> {
-            double years = Terms.years(x[1]);
-            return new double[] {x[0] * factor(x[2], years), capitalRecovery(x[2], years)};
-          });
-
   private UniformPresentValue() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "annuity",
+        "What equal yearly amounts are worth today, and what an amount today is worth a year",
+        "present-value = amount * (1 - (1 + rate)^-time) / rate; recovery = rate / (1 - (1 +"
+            + " rate)^-time)",
+        "Amounts at the end of each year, rates from -50 % to 100 % a year; at 0 % the factor is"
+            + " the number of years. A time of zero has no capital recovery factor.",
+        SinglePresentValue.SOURCE,
+        List.of(Amount.required("amount", "amount paid each year"), Terms.time(), Terms.rate()),
+        List.of(
+            new Output("present-value", "worth of all amounts today", QuantityKind.RATIO),
+            new Output("recovery", "capital recovery factor, for each year", QuantityKind.RATIO)),
+        List.of(),
+        x -> {
+          double years = Terms.years(x[1]);
+          return new double[] {x[0] * factor(x[2], years), capitalRecovery(x[2], years)};
+        });
+  }
 
   /**
    * The worth today of one unit of money a year.

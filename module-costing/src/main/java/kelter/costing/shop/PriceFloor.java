@@ -24,39 +24,44 @@ public final class PriceFloor {
   private static final double LONGEST = 1000 * SECONDS_PER_HOUR;
   private static final double MOST = 0.95;
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "price-floor",
-          "Below which price a job loses money, call-backs counted",
-          "cost = work * hour + travel + part; reserve = (work * hour + travel) * callback / (1 -"
-              + " callback); floor = cost + reserve; price = floor / (1 - margin)",
-          "Chance of a call-back and margin up to 95 %; a part that fails is replaced by its"
-              + " maker.",
-          Source.commonPractice("a price from own cost, a reserve for call-backs and a margin"),
-          List.of(
-              Parameter.required("work", "time of work", QuantityKind.TIME, 0, LONGEST),
-              Amount.required("hour", "what an hour of work costs the shop"),
-              Amount.optional("travel", "what coming costs the shop"),
-              Amount.optional("part", "what the parts cost the shop"),
-              Parameter.optional(
-                  "callback", "chance of a call-back", QuantityKind.PERCENT, 0, MOST, "0 %"),
-              Parameter.optional(
-                  "margin", "wanted margin, of the price", QuantityKind.PERCENT, 0, MOST, "0 %")),
-          List.of(
-              new Output("cost", "what the job costs the shop", QuantityKind.RATIO),
-              new Output("reserve", "reserve for call-backs", QuantityKind.RATIO),
-              new Output("floor", "price below which it loses money", QuantityKind.RATIO),
-              new Output("price", "price with the wanted margin", QuantityKind.RATIO)),
-          List.of(),
-          x -> {
-            double visit = x[0] / SECONDS_PER_HOUR * x[1] + x[2];
-            double reserve = reserve(visit, x[4]);
-            double floor = visit + x[3] + reserve;
-            return new double[] {visit + x[3], reserve, floor, price(floor, x[5])};
-          });
-
   private PriceFloor() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "price-floor",
+        "Below which price a job loses money, call-backs counted",
+        "cost = work * hour + travel + part; reserve = (work * hour + travel) * callback / (1 -"
+            + " callback); floor = cost + reserve; price = floor / (1 - margin)",
+        "Chance of a call-back and margin up to 95 %; a part that fails is replaced by its"
+            + " maker.",
+        Source.commonPractice("a price from own cost, a reserve for call-backs and a margin"),
+        List.of(
+            Parameter.required("work", "time of work", QuantityKind.TIME, 0, LONGEST),
+            Amount.required("hour", "what an hour of work costs the shop"),
+            Amount.optional("travel", "what coming costs the shop"),
+            Amount.optional("part", "what the parts cost the shop"),
+            Parameter.optional(
+                "callback", "chance of a call-back", QuantityKind.PERCENT, 0, MOST, "0 %"),
+            Parameter.optional(
+                "margin", "wanted margin, of the price", QuantityKind.PERCENT, 0, MOST, "0 %")),
+        List.of(
+            new Output("cost", "what the job costs the shop", QuantityKind.RATIO),
+            new Output("reserve", "reserve for call-backs", QuantityKind.RATIO),
+            new Output("floor", "price below which it loses money", QuantityKind.RATIO),
+            new Output("price", "price with the wanted margin", QuantityKind.RATIO)),
+        List.of(),
+        x -> {
+          double visit = x[0] / SECONDS_PER_HOUR * x[1] + x[2];
+          double reserve = reserve(visit, x[4]);
+          double floor = visit + x[3] + reserve;
+          return new double[] {visit + x[3], reserve, floor, price(floor, x[5])};
+        });
+  }
 
   /**
    * What to set aside for call-backs.

@@ -28,47 +28,52 @@ public final class SparesStock {
 
   private static final double YEAR = QuantityKind.AGE.unit().factor();
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "spares-stock",
-          "How many of a spare part to keep, and what that costs",
-          "least stock with sum for n = 0 .. stock - 1 of m^n exp(-m) / n! >= service; m = demand *"
-              + " delivery; cost = stock * price * holding",
-          "Parts asked for one at a time and at random, ordered one for one. Demand up to 1000 a"
-              + " year, delivery up to 5 a, service from 1 % to 99.99 %.",
-          Source.fromMemory("Feeney and Sherbrooke, Management Science 12 (1966) 391"),
-          List.of(
-              Parameter.required("demand", "how many are used a year", QuantityKind.RATIO, 0, 1000),
-              Parameter.required(
-                  "delivery", "time from order to delivery", QuantityKind.AGE, 0, 5 * YEAR),
-              Parameter.optional(
-                  "service",
-                  "wanted chance that one is at hand",
-                  QuantityKind.PERCENT,
-                  0.01,
-                  0.9999,
-                  "95 %"),
-              Amount.optional("price", "price of one"),
-              Parameter.optional(
-                  "holding",
-                  "what keeping stock costs a year, of its worth",
-                  QuantityKind.PERCENT,
-                  0,
-                  1,
-                  "20 %")),
-          List.of(
-              new Output("stock", "how many to keep", QuantityKind.RATIO),
-              new Output("ready", "chance that one is at hand", QuantityKind.PERCENT),
-              new Output("cost", "what keeping them costs a year", QuantityKind.RATIO)),
-          List.of(),
-          x -> {
-            double mean = Math.max(0, x[0]) * Math.max(0, x[1]) / YEAR;
-            int stock = least(mean, x[2]);
-            return new double[] {stock, ready(stock, mean), stock * x[3] * x[4]};
-          });
-
   private SparesStock() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "spares-stock",
+        "How many of a spare part to keep, and what that costs",
+        "least stock with sum for n = 0 .. stock - 1 of m^n exp(-m) / n! >= service; m = demand *"
+            + " delivery; cost = stock * price * holding",
+        "Parts asked for one at a time and at random, ordered one for one. Demand up to 1000 a"
+            + " year, delivery up to 5 a, service from 1 % to 99.99 %.",
+        Source.fromMemory("Feeney and Sherbrooke, Management Science 12 (1966) 391"),
+        List.of(
+            Parameter.required("demand", "how many are used a year", QuantityKind.RATIO, 0, 1000),
+            Parameter.required(
+                "delivery", "time from order to delivery", QuantityKind.AGE, 0, 5 * YEAR),
+            Parameter.optional(
+                "service",
+                "wanted chance that one is at hand",
+                QuantityKind.PERCENT,
+                0.01,
+                0.9999,
+                "95 %"),
+            Amount.optional("price", "price of one"),
+            Parameter.optional(
+                "holding",
+                "what keeping stock costs a year, of its worth",
+                QuantityKind.PERCENT,
+                0,
+                1,
+                "20 %")),
+        List.of(
+            new Output("stock", "how many to keep", QuantityKind.RATIO),
+            new Output("ready", "chance that one is at hand", QuantityKind.PERCENT),
+            new Output("cost", "what keeping them costs a year", QuantityKind.RATIO)),
+        List.of(),
+        x -> {
+          double mean = Math.max(0, x[0]) * Math.max(0, x[1]) / YEAR;
+          int stock = least(mean, x[2]);
+          return new double[] {stock, ready(stock, mean), stock * x[3] * x[4]};
+        });
+  }
 
   /**
    * The least stock that reaches a service level.

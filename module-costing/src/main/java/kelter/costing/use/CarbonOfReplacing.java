@@ -33,45 +33,46 @@ public final class CarbonOfReplacing {
   private static final double LONGEST = 200 * YEAR;
   private static final double SHORTEST = 0.01 * YEAR;
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "carbon-of-replacing",
-          "What running a machine and replacing it emit in a year",
-          "annual-old = energy * per-kwh; annual-new = energy-new * per-kwh + making / life",
-          "Energy of the use and making of the machine only; water, detergent and repairs are left"
-              + " out.",
-          SOURCE,
-          List.of(
-              Parameter.required(
-                  "energy",
-                  "energy of the old machine a year",
-                  QuantityKind.ENERGY,
-                  0,
-                  MOST_ENERGY),
-              Parameter.required(
-                  "energy-new",
-                  "energy of the new machine a year",
-                  QuantityKind.ENERGY,
-                  0,
-                  MOST_ENERGY),
-              Parameter.required(
-                  "per-kwh",
-                  "emission of one kW.h of electricity",
-                  QuantityKind.MASS,
-                  0,
-                  MOST_PER_KILOWATT_HOUR),
-              Parameter.required(
-                  "making", "emission of making a new machine", QuantityKind.MASS, 0, MOST_MAKING),
-              Parameter.required(
-                  "life", "life of the new machine", QuantityKind.AGE, SHORTEST, LONGEST)),
-          List.of(
-              new Output("annual-old", "emission of the old machine a year", QuantityKind.MASS),
-              new Output("annual-new", "emission of the new machine a year", QuantityKind.MASS)),
-          List.of(),
-          x -> new double[] {running(x[0], x[2]), running(x[1], x[2]) + x[3] / (x[4] / YEAR)});
-
   private CarbonOfReplacing() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "carbon-of-replacing",
+        "What running a machine and replacing it emit in a year",
+        "annual-old = energy * per-kwh; annual-new = energy-new * per-kwh + making / life",
+        "Energy of the use and making of the machine only; water, detergent and repairs are left"
+            + " out.",
+        SOURCE,
+        List.of(
+            Parameter.required(
+                "energy", "energy of the old machine a year", QuantityKind.ENERGY, 0, MOST_ENERGY),
+            Parameter.required(
+                "energy-new",
+                "energy of the new machine a year",
+                QuantityKind.ENERGY,
+                0,
+                MOST_ENERGY),
+            Parameter.required(
+                "per-kwh",
+                "emission of one kW.h of electricity",
+                QuantityKind.MASS,
+                0,
+                MOST_PER_KILOWATT_HOUR),
+            Parameter.required(
+                "making", "emission of making a new machine", QuantityKind.MASS, 0, MOST_MAKING),
+            Parameter.required(
+                "life", "life of the new machine", QuantityKind.AGE, SHORTEST, LONGEST)),
+        List.of(
+            new Output("annual-old", "emission of the old machine a year", QuantityKind.MASS),
+            new Output("annual-new", "emission of the new machine a year", QuantityKind.MASS)),
+        List.of(),
+        x -> new double[] {running(x[0], x[2]), running(x[1], x[2]) + x[3] / (x[4] / YEAR)});
+  }
 
   /**
    * What running a machine emits in a year.

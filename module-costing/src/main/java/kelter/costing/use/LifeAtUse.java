@@ -23,32 +23,37 @@ public final class LifeAtUse {
   private static final double LEAST_CYCLES = 0.1;
   private static final double MOST_CYCLES = 1000;
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "life-at-use",
-          "How long a machine lasts that is used more or less than in a household",
-          "life-here = life * household / cycles",
-          "Wear counted in cycles: an upper limit where the use is light. The 220 cycles a"
-              + " year of a household, 4.2 a week, are those of Regulation (EU) 1061/2010 for"
-              + " washing machines (from memory).",
-          Source.commonPractice("wear counted in cycles and not in years"),
-          List.of(
-              Parameter.required("life", "life in a household", QuantityKind.AGE, 0, LONGEST),
-              Parameter.required(
-                  "cycles", "cycles a week here", QuantityKind.RATIO, LEAST_CYCLES, MOST_CYCLES),
-              Parameter.optional(
-                  "household",
-                  "cycles a week in a household",
-                  QuantityKind.RATIO,
-                  LEAST_CYCLES,
-                  MOST_CYCLES,
-                  "4.2")),
-          List.of(new Output("life-here", "life at this use", QuantityKind.AGE)),
-          List.of(),
-          x -> new double[] {years(Math.max(0, x[0]), x[2], x[1])});
-
   private LifeAtUse() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "life-at-use",
+        "How long a machine lasts that is used more or less than in a household",
+        "life-here = life * household / cycles",
+        "Wear counted in cycles: an upper limit where the use is light. The 220 cycles a"
+            + " year of a household, 4.2 a week, are those of Regulation (EU) 1061/2010 for"
+            + " washing machines (from memory).",
+        Source.commonPractice("wear counted in cycles and not in years"),
+        List.of(
+            Parameter.required("life", "life in a household", QuantityKind.AGE, 0, LONGEST),
+            Parameter.required(
+                "cycles", "cycles a week here", QuantityKind.RATIO, LEAST_CYCLES, MOST_CYCLES),
+            Parameter.optional(
+                "household",
+                "cycles a week in a household",
+                QuantityKind.RATIO,
+                LEAST_CYCLES,
+                MOST_CYCLES,
+                "4.2")),
+        List.of(new Output("life-here", "life at this use", QuantityKind.AGE)),
+        List.of(),
+        x -> new double[] {years(Math.max(0, x[0]), x[2], x[1])});
+  }
 
   /**
    * The life at another use.

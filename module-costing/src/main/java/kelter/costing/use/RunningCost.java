@@ -25,37 +25,41 @@ public final class RunningCost {
   private static final double MOST_WATER = 10;
   private static final double MOST_CYCLES = 1000;
 
-  /** This law by name. */
-  public static final Calculation CALCULATION =
-      new Calculation(
-          "running-cost",
-          "What energy, water and detergent cost in a year",
-          "cost = cycles * 365.25 / 7 * (energy * energy-price + water * water-price + detergent)",
-          "Up to 1000 cycles a week, 1000 kW.h and 10 m3 a cycle.",
-          Source.published(
-              "By definition of energy, volume and price, with the year of UCUM 2.1 (2017)"),
-          List.of(
-              Parameter.required("cycles", "cycles a week", QuantityKind.RATIO, 0, MOST_CYCLES),
-              Parameter.required(
-                  "energy", "energy of a cycle", QuantityKind.ENERGY, 0, MOST_ENERGY),
-              Amount.required("energy-price", "price of one kW.h"),
-              Parameter.optional(
-                  "water", "water of a cycle", QuantityKind.VOLUME, 0, MOST_WATER, "0 L"),
-              Amount.optional("water-price", "price of one m3 of water, waste water included"),
-              Amount.optional("detergent", "detergent of a cycle")),
-          List.of(
-              new Output("cost", "running cost a year", QuantityKind.RATIO),
-              new Output("energy-year", "energy a year", QuantityKind.ENERGY),
-              new Output("water-year", "water a year", QuantityKind.VOLUME)),
-          List.of(),
-          x -> {
-            double cycles = x[0] * WEEKS_PER_YEAR;
-            return new double[] {
-              cycles * ofCycle(x[1], x[2], x[3], x[4], x[5]), cycles * x[1], cycles * x[3]
-            };
-          });
-
   private RunningCost() {}
+
+  /**
+   * This law by name.
+   *
+   * @return the calculation, made on demand
+   */
+  public static Calculation calculation() {
+    return new Calculation(
+        "running-cost",
+        "What energy, water and detergent cost in a year",
+        "cost = cycles * 365.25 / 7 * (energy * energy-price + water * water-price + detergent)",
+        "Up to 1000 cycles a week, 1000 kW.h and 10 m3 a cycle.",
+        Source.published(
+            "By definition of energy, volume and price, with the year of UCUM 2.1 (2017)"),
+        List.of(
+            Parameter.required("cycles", "cycles a week", QuantityKind.RATIO, 0, MOST_CYCLES),
+            Parameter.required("energy", "energy of a cycle", QuantityKind.ENERGY, 0, MOST_ENERGY),
+            Amount.required("energy-price", "price of one kW.h"),
+            Parameter.optional(
+                "water", "water of a cycle", QuantityKind.VOLUME, 0, MOST_WATER, "0 L"),
+            Amount.optional("water-price", "price of one m3 of water, waste water included"),
+            Amount.optional("detergent", "detergent of a cycle")),
+        List.of(
+            new Output("cost", "running cost a year", QuantityKind.RATIO),
+            new Output("energy-year", "energy a year", QuantityKind.ENERGY),
+            new Output("water-year", "water a year", QuantityKind.VOLUME)),
+        List.of(),
+        x -> {
+          double cycles = x[0] * WEEKS_PER_YEAR;
+          return new double[] {
+            cycles * ofCycle(x[1], x[2], x[3], x[4], x[5]), cycles * x[1], cycles * x[3]
+          };
+        });
+  }
 
   /**
    * What one cycle costs.

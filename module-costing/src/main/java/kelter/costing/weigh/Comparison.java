@@ -1,7 +1,6 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,16 +24,16 @@ import kelter.costing.life.KindOfLife;
  *
  * @param kind which studies speak for the machine
  * @param prices the prices of the job
- * @param candidates the options, an id more than once where it may go on in several ways
+ * @param all the options, an id more than once where it may go on in several ways
  * @param states the states that the machine may be in
  * @param basis the figures that the comparison rests on
  * @param expectation the averages over the lives
- * @param weighed the options, the cheapest on average first
+ * @param weighed of each id the cheapest on average, the cheapest of all first
  */
 record Comparison(
     KindOfLife kind,
     Prices prices,
-    List<Candidate> candidates,
+    List<Weighed> all,
     States states,
     Basis basis,
     Expectation expectation,
@@ -49,8 +48,9 @@ record Comparison(
    */
   record Weighed(Candidate candidate, Outcomes outcomes, double mean) {}
 
-  /** Copies the list. */
+  /** Copies the lists. */
   Comparison {
+    all = List.copyOf(all);
     weighed = List.copyOf(weighed);
   }
 
@@ -68,40 +68,80 @@ record Comparison(
     States states = States.of(diagnosis);
     Work work = Work.of(diagnosis);
     List<Candidate> candidates = Candidates.of(job, diagnosis, states, work);
-    List<String> needed =
-        candidates.stream().flatMap(c -> c.steps().stream()).map(Work.Step::key).toList();
+    List<String> needed = new ArrayList<>();
+    for (Candidate candidate : candidates) {
+      for (Work.Step step : candidate.steps()) {
+        needed.add(step.key());
+      }
+    }
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
     Basis basis = StatedFigures.of(job, work.only(needed), kind, lives, assumptions);
-    return of(kind, job.prices().orElseThrow(), candidates, states, basis);
+    Prices prices = job.prices().orElseThrow();
+    List<Outcomes> outcomes = new ArrayList<>();
+    for (Candidate candidate : candidates) {
+      outcomes.add(Outcomes.of(candidate, states, prices, basis));
+    }
+    return of(kind, prices, candidates, outcomes, states, basis);
   }
 
   private static Comparison of(
-      KindOfLife kind, Prices prices, List<Candidate> candidates, States states, Basis basis) {
-    Expectation expectation = Expectation.of(basis);
-    List<Weighed> weighed = new ArrayList<>();
-    for (Candidate candidate : candidates) {
-      Outcomes outcomes = Outcomes.of(candidate, states, prices, basis);
-      weighed.add(new Weighed(candidate, outcomes, expectation.annualCost(outcomes, states)));
+      KindOfLife kind,
+      Prices prices,
+      List<Candidate> candidates,
+      List<Outcomes> outcomes,
+      States states,
+      Basis basis) {
+    Expectation expectation = Expectation.of(basis, outcomes);
+    List<Weighed> all = new ArrayList<>();
+    for (int k = 0; k < candidates.size(); k++) {
+      double mean = expectation.annualCost(outcomes.get(k), states);
+      all.add(new Weighed(candidates.get(k), outcomes.get(k), mean));
     }
-    return new Comparison(
-        kind, prices, candidates, states, basis, expectation, cheapestOfEach(weighed));
+    return new Comparison(kind, prices, all, states, basis, expectation, cheapestOfEach(all));
   }
 
-  /** The same options with other figures. */
+  /**
+   * The same options with other lives or at another age or rate.
+   *
+   * @param other the figures, with the same costs and the same components whose lives are known
+   */
   Comparison with(Basis other) {
-    return of(kind, prices, candidates, states, other);
+    List<Candidate> candidates = new ArrayList<>();
+    List<Outcomes> outcomes = new ArrayList<>();
+    for (Weighed each : all) {
+      candidates.add(each.candidate());
+      outcomes.add(each.outcomes());
+    }
+    return of(kind, prices, candidates, outcomes, states, other);
   }
 
   /** Of the options of one id, such as the plans of all lengths, only the cheapest is kept. */
   private static List<Weighed> cheapestOfEach(List<Weighed> all) {
     Map<String, Weighed> best = new TreeMap<>();
     for (Weighed each : all) {
-      best.merge(
-          each.candidate().id(), each, (one, other) -> other.mean() < one.mean() ? other : one);
+      Weighed other = best.get(each.candidate().id());
+      if (other == null || each.mean() < other.mean()) {
+        best.put(each.candidate().id(), each);
+      }
     }
-    List<Weighed> kept = new ArrayList<>(best.values());
-    kept.sort(Comparator.comparingDouble(Weighed::mean).thenComparing(w -> w.candidate().id()));
-    return kept;
+    List<Weighed> cheapestFirst = new ArrayList<>();
+    for (Weighed each : best.values()) {
+      int place = cheapestFirst.size();
+      while (place > 0 && each.mean() < cheapestFirst.get(place - 1).mean()) {
+        place--;
+      }
+      cheapestFirst.add(place, each);
+    }
+    return cheapestFirst;
+  }
+
+  /** The outcomes of the options, in their order. */
+  List<Outcomes> outcomes() {
+    List<Outcomes> outcomes = new ArrayList<>();
+    for (Weighed each : weighed) {
+      outcomes.add(each.outcomes());
+    }
+    return outcomes;
   }
 
   /** The cheapest option that mends something. */
@@ -114,8 +154,14 @@ record Comparison(
     return first(Candidate.Kind.REPLACE);
   }
 
-  private Optional<Weighed> first(Candidate.Kind kindOfOption) {
-    return weighed.stream().filter(w -> w.candidate().kind() == kindOfOption).findFirst();
+  /** The first option of a kind; empty if there is none. */
+  Optional<Weighed> first(Candidate.Kind kindOfOption) {
+    for (Weighed each : weighed) {
+      if (each.candidate().kind() == kindOfOption) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -123,15 +169,18 @@ record Comparison(
    * present value; NaN if there is no repair or no replacement.
    */
   double breakEvenBill() {
-    return bestRepair()
-        .map(repair -> repair.outcomes().meanBill(states) + saving() * expectation.period())
-        .orElse(Double.NaN);
+    Optional<Weighed> repair = bestRepair();
+    return repair.isPresent()
+        ? repair.get().outcomes().meanBill(states) + saving() * expectation.period()
+        : Double.NaN;
   }
 
   /** What the best repair saves a year against replacing; NaN if there is not both. */
   double saving() {
-    return bestRepair()
-        .flatMap(repair -> replacing().map(other -> other.mean() - repair.mean()))
-        .orElse(Double.NaN);
+    Optional<Weighed> repair = bestRepair();
+    Optional<Weighed> replacing = replacing();
+    return repair.isPresent() && replacing.isPresent()
+        ? replacing.get().mean() - repair.get().mean()
+        : Double.NaN;
   }
 }

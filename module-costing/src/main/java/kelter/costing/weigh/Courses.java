@@ -3,11 +3,12 @@ package kelter.costing.weigh;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Callable;
+import kelter.core.option.Option;
 import kelter.core.option.Reasons.Course;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
-import kelter.costing.choice.States;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
 
@@ -16,51 +17,88 @@ import org.apache.commons.rng.UniformRandomProvider;
  * what is really paid and when, nothing discounted and nothing spread; days without the machine are
  * counted where the job states what they cost.
  */
-final class Courses {
+final class Courses implements Callable<List<Course>> {
 
   private static final int DRAWS = 4_000;
   private static final int YEARS = 15;
 
   private final Basis basis;
-  private final States states;
+  private final Comparison comparison;
   private final UniformRandomProvider random;
+  private final Weibull[] studies;
   private final double[] weights;
+  private final double[] shares;
+  private final double[] states;
   private final PriceDraws prices;
   private final Costs costs;
+  private final List<Outcomes> options;
+  private final Weibull[][] components;
+  private final boolean[] failing;
+  private final double[] fails;
+  private final double[][][] paid;
 
-  private Courses(Basis basis, States states, long seed) {
-    this.basis = basis;
-    this.states = states;
+  private Courses(Comparison comparison, long seed) {
+    this.comparison = comparison;
+    this.basis = comparison.basis();
     this.random = Seeds.generator(seed);
+    this.studies = basis.life().studies().toArray(new Weibull[0]);
     this.weights = basis.life().weights(basis.age());
+    this.shares = new double[studies.length];
+    for (int j = 0; j < shares.length; j++) {
+      shares[j] = basis.life().shares().get(j);
+    }
+    this.components = new Weibull[studies.length][basis.groups()];
+    for (int j = 0; j < components.length; j++) {
+      for (int group = 0; group < components[j].length; group++) {
+        components[j][group] = basis.component(studies[j], group);
+      }
+    }
+    this.states = new double[comparison.states().all().size()];
+    for (int s = 0; s < states.length; s++) {
+      states[s] = comparison.states().all().get(s).probability();
+    }
     this.prices = PriceDraws.of(basis.spread(), seed);
     this.costs = basis.costs();
+    this.options = comparison.outcomes();
+    this.failing = Outcomes.laterLives(options, basis.groups() * Outcomes.WEAR.size());
+    this.fails = new double[failing.length];
+    this.paid = new double[options.size()][YEARS + 1][DRAWS];
   }
 
   /** The courses of all options, in the order of the comparison. */
   static List<Course> of(Comparison comparison, long seed) {
-    Courses courses = new Courses(comparison.basis(), comparison.states(), seed);
-    List<Outcomes> options =
-        comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList();
-    double[][][] paid = new double[options.size()][YEARS + 1][DRAWS];
+    return later(comparison, seed).call();
+  }
+
+  /** The same, to be worked out when they are called for, once and in any thread. */
+  static Courses later(Comparison comparison, long seed) {
+    return new Courses(comparison, seed);
+  }
+
+  /** Works out the courses. */
+  @Override
+  public List<Course> call() {
     for (int i = 0; i < DRAWS; i++) {
-      courses.draw(options, paid, i);
+      draw(i);
     }
     List<Course> all = new ArrayList<>();
     for (int k = 0; k < paid.length; k++) {
-      String id = comparison.weighed().get(k).candidate().id();
-      all.add(new Course(id, Arrays.stream(paid[k]).map(Spreads::of).toList()));
+      List<Option.Spread> years = new ArrayList<>();
+      for (double[] year : paid[k]) {
+        years.add(Spreads.of(year));
+      }
+      all.add(new Course(comparison.weighed().get(k).candidate().id(), years));
     }
     return all;
   }
 
-  private void draw(List<Outcomes> options, double[][][] paid, int draw) {
+  private void draw(int draw) {
     prices.next();
-    Weibull study = study(weights, random.nextDouble());
-    double lasts = study.residualQuantile(basis.age(), random.nextDouble());
-    double failure = random.nextDouble();
+    int study = place(weights, random.nextDouble());
+    double lasts = studies[study].residualQuantile(basis.age(), random.nextDouble());
+    failAgain(study, random.nextDouble());
     double[] renewals = renewals();
-    int state = state(random.nextDouble());
+    int state = place(states, random.nextDouble());
     double cure = random.nextDouble();
     for (int k = 0; k < paid.length; k++) {
       Outcomes option = options.get(k);
@@ -70,7 +108,7 @@ final class Courses {
       double[] flows = new double[YEARS + 1];
       flows[0] = prices.repair() * option.paid()[works ? place : place - 1];
       if (works) {
-        failAgain(flows, option.later()[state][place], study, failure, lasts);
+        payAgain(flows, option.later()[state][place], lasts);
       }
       replace(flows, end, renewals);
       run(flows, end);
@@ -78,14 +116,21 @@ final class Courses {
     }
   }
 
-  private void failAgain(
-      double[] flows, double[] failures, Weibull study, double failure, double lasts) {
+  /** When the components fail again that any option works on. */
+  private void failAgain(int study, double uniform) {
     int wears = Outcomes.WEAR.size();
+    for (int w = 0; w < failing.length; w++) {
+      if (failing[w]) {
+        double age = Outcomes.WEAR.get(w % wears) * basis.age();
+        fails[w] = components[study][w / wears].residualQuantile(age, uniform);
+      }
+    }
+  }
+
+  private void payAgain(double[] flows, double[] failures, double lasts) {
     for (int w = 0; w < failures.length; w++) {
-      double age = Outcomes.WEAR.get(w % wears) * basis.age();
-      double fails = basis.component(study, w / wears).residualQuantile(age, failure);
-      if (fails < lasts && fails >= basis.repairWarranty()) {
-        pay(flows, fails, prices.repair() * failures[w]);
+      if (failures[w] != 0 && fails[w] < lasts && fails[w] >= basis.repairWarranty()) {
+        pay(flows, fails[w], prices.repair() * failures[w]);
       }
     }
   }
@@ -127,29 +172,19 @@ final class Courses {
     double[] lives = new double[YEARS];
     int count = 0;
     double sum = 0;
-    double[] shares = basis.life().shares().stream().mapToDouble(Double::doubleValue).toArray();
     while (sum <= YEARS && count < lives.length) {
-      Weibull next = study(shares, random.nextDouble());
+      Weibull next = studies[place(shares, random.nextDouble())];
       lives[count] = next.residualQuantile(0, random.nextDouble());
       sum += lives[count++];
     }
     return Arrays.copyOf(lives, count);
   }
 
-  private Weibull study(double[] chances, double uniform) {
+  private static int place(double[] chances, double uniform) {
     double left = uniform;
     int place = 0;
     while (place < chances.length - 1 && left >= chances[place]) {
       left -= chances[place++];
-    }
-    return basis.life().studies().get(place);
-  }
-
-  private int state(double uniform) {
-    double left = uniform;
-    int place = 0;
-    while (place < states.all().size() - 1 && left >= states.all().get(place).probability()) {
-      left -= states.all().get(place++).probability();
     }
     return place;
   }

@@ -1,5 +1,6 @@
 package kelter.costing.weigh;
 
+import java.util.Arrays;
 import java.util.List;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
@@ -54,24 +55,37 @@ record Expectation(
     }
   }
 
+  /** The averages with all lives that components may have. */
   static Expectation of(Basis basis) {
+    boolean[] all = new boolean[lives(basis)];
+    Arrays.fill(all, true);
+    return of(basis, all);
+  }
+
+  /** The averages for some options; lives of components that none of them pays for are left out. */
+  static Expectation of(Basis basis, List<Outcomes> options) {
+    return of(basis, Outcomes.laterLives(options, lives(basis)));
+  }
+
+  private static int lives(Basis basis) {
+    return basis.groups() * Outcomes.WEAR.size();
+  }
+
+  private static Expectation of(Basis basis, boolean[] counted) {
     ApplianceLife life = basis.life();
     List<Weibull> studies = life.studies();
     double[] weights = life.weights(basis.age());
     double worthNew = 0;
     double worthLeft = 0;
     double free = 0;
-    int wears = Outcomes.WEAR.size();
-    double[] again = new double[basis.groups() * wears];
+    double[] again = new double[counted.length];
     for (int j = 0; j < weights.length; j++) {
       Weibull study = studies.get(j);
-      worthNew += life.shares().get(j) * meanWorth(study, 0, basis.rate());
-      free += life.shares().get(j) * worthWithin(study, basis.newWarranty(), basis.rate());
+      double share = life.shares().get(j);
+      worthNew += share * meanWorth(study, 0, basis.rate());
+      free += share * worthWithin(study, basis.newWarranty(), basis.rate());
       worthLeft += weights[j] * meanWorth(study, basis.age(), basis.rate());
-      for (int w = 0; w < again.length; w++) {
-        Weibull component = basis.component(study, w / wears);
-        again[w] += weights[j] * again(study, component, Outcomes.WEAR.get(w % wears), basis);
-      }
+      addAgain(study, weights[j], basis, counted, again);
     }
     Costs costs = basis.costs();
     return new Expectation(
@@ -105,16 +119,30 @@ record Expectation(
     return mean;
   }
 
+  private static void addAgain(
+      Weibull study, double weight, Basis basis, boolean[] counted, double[] again) {
+    int wears = Outcomes.WEAR.size();
+    Weibull component = null;
+    for (int w = 0; w < again.length; w++) {
+      component = w % wears == 0 ? basis.component(study, w / wears) : component;
+      if (counted[w]) {
+        again[w] += weight * again(study, component, Outcomes.WEAR.get(w % wears), basis);
+      }
+    }
+  }
+
   /** Before the warranty on the repair ends, the component fails at no cost. */
   private static double again(Weibull study, Weibull component, double wear, Basis basis) {
     double warranty = basis.repairWarranty();
     double age = wear * basis.age();
     double hazard = component.hazardTo(age + warranty);
+    double reached = study.hazardTo(basis.age());
+    double logRate = Math.log1p(basis.rate());
     double mean = 0;
     for (int i = 0; i < POINTS; i++) {
       double fails = warranty + component.residual(hazard, EXPONENTIAL[i], age + warranty);
-      double alive = study.survival(basis.age(), fails);
-      mean += WEIGHT[i] * alive * SinglePresentValue.factor(basis.rate(), fails);
+      double alive = Math.exp(reached - study.hazardTo(basis.age() + fails));
+      mean += WEIGHT[i] * alive * Math.exp(-fails * logRate);
     }
     return component.survival(age, warranty) * mean;
   }

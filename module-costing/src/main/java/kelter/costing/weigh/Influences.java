@@ -1,10 +1,8 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import kelter.core.option.Reasons.Influence;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
@@ -48,11 +46,31 @@ final class Influences {
     if (best.isPresent() && comparison.replacing().isPresent()) {
       influences.addAll(new Influences(comparison, best.get(), comparison.replacing().get()).all());
     }
-    influences.removeIf(i -> i.savingLow() == i.savingHigh());
-    influences.sort(
-        Comparator.comparingDouble((Influence i) -> -Math.abs(i.savingHigh() - i.savingLow()))
-            .thenComparing(Influence::what));
-    return influences;
+    return strongestFirst(influences);
+  }
+
+  /** Those that move anything, sorted by insertion: they are few. */
+  private static List<Influence> strongestFirst(List<Influence> influences) {
+    List<Influence> sorted = new ArrayList<>();
+    for (Influence each : influences) {
+      int place = sorted.size();
+      while (place > 0 && isStronger(each, sorted.get(place - 1))) {
+        place--;
+      }
+      if (strength(each) != 0) {
+        sorted.add(place, each);
+      }
+    }
+    return sorted;
+  }
+
+  private static boolean isStronger(Influence one, Influence other) {
+    return strength(one) > strength(other)
+        || (strength(one) == strength(other) && one.what().compareTo(other.what()) < 0);
+  }
+
+  private static double strength(Influence influence) {
+    return Math.abs(influence.savingHigh() - influence.savingLow());
   }
 
   private List<Influence> all() {
@@ -79,9 +97,12 @@ final class Influences {
 
   private Influence life() {
     Basis basis = comparison.basis();
-    Comparator<Weibull> byMean = Comparator.comparingDouble(Weibull::mean);
-    Weibull least = basis.life().studies().stream().min(byMean).orElseThrow();
-    Weibull most = basis.life().studies().stream().max(byMean).orElseThrow();
+    Weibull least = basis.life().studies().get(0);
+    Weibull most = least;
+    for (Weibull study : basis.life().studies()) {
+      least = study.mean() < least.mean() ? study : least;
+      most = study.mean() > most.mean() ? study : most;
+    }
     return figure(
         "mean life of such machines",
         years(least.mean()),
@@ -186,8 +207,8 @@ final class Influences {
         "bill for the repair, without the call-out",
         money(work * (1 - share)),
         money(work * (1 + share)),
-        saving(outcomes -> outcomes.dearer(1 - share, callOut)),
-        saving(outcomes -> outcomes.dearer(1 + share, callOut)));
+        saving(repair.outcomes().dearer(1 - share, callOut)),
+        saving(repair.outcomes().dearer(1 + share, callOut)));
   }
 
   private Influence chanceOfCure() {
@@ -197,13 +218,13 @@ final class Influences {
         "chance that the repair cures",
         Rounded.percent(unlikelier.chanceOfCure(comparison.states())),
         Rounded.percent(likelier.chanceOfCure(comparison.states())),
-        saving(outcomes -> unlikelier),
-        saving(outcomes -> likelier));
+        saving(unlikelier),
+        saving(likelier));
   }
 
-  private double saving(UnaryOperator<Outcomes> change) {
-    return replacing.mean()
-        - comparison.expectation().annualCost(change.apply(repair.outcomes()), comparison.states());
+  /** What the repair saves if it turns out otherwise, all figures as they are. */
+  private double saving(Outcomes changed) {
+    return replacing.mean() - comparison.expectation().annualCost(changed, comparison.states());
   }
 
   private Influence figure(String what, String low, String high, Basis least, Basis most) {
@@ -211,7 +232,8 @@ final class Influences {
   }
 
   private double saving(Basis basis) {
-    Expectation expectation = Expectation.of(basis);
+    Expectation expectation =
+        Expectation.of(basis, List.of(repair.outcomes(), replacing.outcomes()));
     States states = comparison.states();
     return expectation.annualCost(replacing.outcomes(), states)
         - expectation.annualCost(repair.outcomes(), states);

@@ -1,14 +1,16 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
+import kelter.core.option.Explained;
 import kelter.core.option.LearnedLives;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
@@ -68,26 +70,44 @@ public final class LifecycleWeigher implements Weigher {
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
     Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
-    assumptions.addAll(Premises.of(comparison));
-    return new Weighing(
-        comparison.prices().currency(),
-        options(comparison, seed),
-        comparison.breakEvenBill(),
-        assumptions,
-        Premises.sources(comparison));
+    return weighing(comparison, assumptions, Scenario.draw(comparison, draws, seed));
   }
 
   @Override
   public Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
     Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
-    Reasons reasons =
-        new Reasons(
-            BreakEvenAge.of(comparison),
-            Influences.of(comparison),
-            regret(comparison, Scenario.draw(comparison, draws, seed)),
-            Courses.of(comparison, seed),
-            RulesOfThumb.of(comparison));
-    return Optional.of(reasons);
+    return Optional.of(reasons(comparison, Scenario.draw(comparison, draws, seed), seed));
+  }
+
+  @Override
+  public Explained weighAndExplain(Job job, Diagnosis diagnosis, long seed) {
+    List<String> assumptions = new ArrayList<>();
+    Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
+    double[][] costs = Scenario.draw(comparison, draws, seed);
+    return new Explained(
+        weighing(comparison, assumptions, costs), Optional.of(reasons(comparison, costs, seed)));
+  }
+
+  private Weighing weighing(Comparison comparison, List<String> assumptions, double[][] costs) {
+    assumptions.addAll(Premises.of(comparison));
+    return new Weighing(
+        comparison.prices().currency(),
+        options(comparison, costs),
+        comparison.breakEvenBill(),
+        assumptions,
+        Premises.sources(comparison));
+  }
+
+  /** The courses are drawn beside the rest, on another core if there is one. */
+  private static Reasons reasons(Comparison comparison, double[][] costs, long seed) {
+    ForkJoinTask<List<Reasons.Course>> courses =
+        ForkJoinPool.commonPool().submit(Courses.later(comparison, seed));
+    return new Reasons(
+        BreakEvenAge.of(comparison),
+        Influences.of(comparison),
+        regret(comparison, costs),
+        courses.join(),
+        RulesOfThumb.of(comparison));
   }
 
   @Override
@@ -97,48 +117,58 @@ public final class LifecycleWeigher implements Weigher {
   }
 
   private static Map<String, Double> regret(Comparison comparison, double[][] costs) {
+    int draws = costs[0].length;
+    double[] sum = new double[costs.length];
+    for (int i = 0; i < draws; i++) {
+      addRegret(sum, costs, i);
+    }
     Map<String, Double> regret = new LinkedHashMap<>();
-    for (int k = 0; k < costs.length; k++) {
-      double sum = 0;
-      for (int i = 0; i < costs[k].length; i++) {
-        double least = costs[0][i];
-        for (double[] other : costs) {
-          least = Math.min(least, other[i]);
-        }
-        sum += costs[k][i] - least;
-      }
-      regret.put(comparison.weighed().get(k).candidate().id(), sum / costs[k].length);
+    for (int k = 0; k < sum.length; k++) {
+      regret.put(comparison.weighed().get(k).candidate().id(), sum[k] / draws);
     }
     return regret;
   }
 
-  private List<Option> options(Comparison comparison, long seed) {
-    List<Comparison.Weighed> weighed = comparison.weighed();
-    double[][] costs = Scenario.draw(comparison, draws, seed);
+  private static void addRegret(double[] sum, double[][] costs, int draw) {
+    double least = costs[0][draw];
+    for (double[] each : costs) {
+      least = Math.min(least, each[draw]);
+    }
+    for (int k = 0; k < sum.length; k++) {
+      sum[k] += costs[k][draw] - least;
+    }
+  }
+
+  private static List<Option> options(Comparison comparison, double[][] costs) {
     double[] cheapest = probabilityCheapest(costs);
+    Basis basis = comparison.basis();
+    double left = basis.life().meanResidual(basis.age());
     List<Option> options = new ArrayList<>();
     for (int k = 0; k < costs.length; k++) {
-      Comparison.Weighed each = weighed.get(k);
-      options.add(option(each, comparison, Spreads.of(each.mean(), costs[k]), cheapest[k]));
+      Comparison.Weighed each = comparison.weighed().get(k);
+      Option.Spread cost = Spreads.of(each.mean(), costs[k]);
+      options.add(option(each, comparison, left, cost, cheapest[k]));
     }
     return options;
   }
 
   private static Option option(
-      Comparison.Weighed weighed, Comparison comparison, Option.Spread cost, double cheapest) {
+      Comparison.Weighed weighed,
+      Comparison comparison,
+      double left,
+      Option.Spread cost,
+      double cheapest) {
     Candidate candidate = weighed.candidate();
     Outcomes outcomes = weighed.outcomes();
     Basis basis = comparison.basis();
     Costs costs = basis.costs();
     States states = comparison.states();
-    double left = basis.life().meanResidual(basis.age());
-    List<String> remedies = candidate.steps().stream().map(Work.Step::key).toList();
     return switch (candidate.kind()) {
       case MEND ->
           new Option(
               candidate.id(),
               candidate.title(),
-              remedies,
+              remedies(candidate),
               outcomes.chanceOfCure(states),
               outcomes.meanBill(states),
               left,
@@ -167,22 +197,38 @@ public final class LifecycleWeigher implements Weigher {
     };
   }
 
+  private static List<String> remedies(Candidate candidate) {
+    List<String> remedies = new ArrayList<>();
+    for (Work.Step step : candidate.steps()) {
+      remedies.add(step.key());
+    }
+    return remedies;
+  }
+
   /**
    * How often each option is the cheapest. Options that cost the same at a draw (a plan that ends
    * after its first step costs what that step costs) count for the one that is cheaper on average,
    * so that the chances sum to 1.
    */
-  private double[] probabilityCheapest(double[][] costs) {
-    int[] count = new int[costs.length];
+  private static double[] probabilityCheapest(double[][] costs) {
+    int draws = costs[0].length;
+    double[] probability = new double[costs.length];
     for (int i = 0; i < draws; i++) {
-      int cheapest = 0;
-      for (int k = 1; k < count.length; k++) {
-        if (costs[k][i] < costs[cheapest][i]) {
-          cheapest = k;
-        }
-      }
-      count[cheapest]++;
+      probability[cheapest(costs, i)]++;
     }
-    return Arrays.stream(count).mapToDouble(times -> times / (double) draws).toArray();
+    for (int k = 0; k < probability.length; k++) {
+      probability[k] /= draws;
+    }
+    return probability;
+  }
+
+  private static int cheapest(double[][] costs, int draw) {
+    int cheapest = 0;
+    for (int k = 1; k < costs.length; k++) {
+      if (costs[k][draw] < costs[cheapest][draw]) {
+        cheapest = k;
+      }
+    }
+    return cheapest;
   }
 }

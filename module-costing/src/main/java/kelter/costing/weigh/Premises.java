@@ -1,7 +1,6 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import kelter.core.option.LearnedLives.LearnedLife;
 import kelter.core.source.Source;
@@ -43,12 +42,6 @@ final class Premises {
           + " parts wait one after the other. What those days cost is in the cost a year and not in"
           + " the bill.";
 
-  private static final String REPAIR_WARRANTY =
-      "What was mended and fails again within %s years of warranty is mended for nothing.";
-
-  private static final String NEW_WARRANTY =
-      "A new machine that ends within %s years of warranty is replaced for nothing.";
-
   private static final String SPREAD =
       "Prices are drawn around those stated, lognormal with the spread that the job states, each kind"
           + " of price by itself and the same over all years.";
@@ -66,25 +59,32 @@ final class Premises {
   /** What the comparison takes for granted whatever the job states. */
   static List<String> of(Comparison comparison) {
     Basis basis = comparison.basis();
-    DoubleSummaryStatistics means =
-        basis.life().studies().stream().mapToDouble(Weibull::mean).summaryStatistics();
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Weibull study : basis.life().studies()) {
+      double mean = study.mean();
+      least = Math.min(least, mean);
+      most = Math.max(most, mean);
+    }
     List<String> premises = new ArrayList<>();
     premises.add(
-        ("The studies of the life of such machines give means from %s to %s years. For a new"
-                + " machine each study counts the same; for this one a study counts the more, the more"
-                + " machines reach its age by it.")
-            .formatted(Rounded.decimal(means.getMin(), 1), Rounded.decimal(means.getMax(), 1)));
+        "The studies of the life of such machines give means from "
+            + Rounded.decimal(least, 1)
+            + " to "
+            + Rounded.decimal(most, 1)
+            + " years. For a new machine each study counts the same; for this one a study counts"
+            + " the more, the more machines reach its age by it.");
     premises.add(
-        ("All options are compared over the same %s years, the mean life of a new machine; a"
-                + " machine that ends sooner is followed by a new one at today's price, and years beyond"
-                + " are credited.")
-            .formatted(Rounded.decimal(basis.life().mean(), 1)));
+        "All options are compared over the same "
+            + Rounded.decimal(basis.life().mean(), 1)
+            + " years, the mean life of a new machine; a machine that ends sooner is followed by a"
+            + " new one at today's price, and years beyond are credited.");
     premises.addAll(ALWAYS);
     premises.addAll(ofTerms(basis));
     if (comparison.replacing().isEmpty()) {
       premises.add(NOT_TO_BE_HAD);
     }
-    if (comparison.weighed().stream().anyMatch(w -> w.candidate().kind() == Candidate.Kind.WAIT)) {
+    if (comparison.first(Candidate.Kind.WAIT).isPresent()) {
       premises.add(WAITING);
     }
     return premises;
@@ -100,10 +100,16 @@ final class Premises {
       premises.add(DAYS);
     }
     if (basis.repairWarranty() > 0) {
-      premises.add(REPAIR_WARRANTY.formatted(Rounded.decimal(basis.repairWarranty(), 1)));
+      premises.add(
+          "What was mended and fails again within "
+              + Rounded.decimal(basis.repairWarranty(), 1)
+              + " years of warranty is mended for nothing.");
     }
     if (basis.newWarranty() > 0) {
-      premises.add(NEW_WARRANTY.formatted(Rounded.decimal(basis.newWarranty(), 1)));
+      premises.add(
+          "A new machine that ends within "
+              + Rounded.decimal(basis.newWarranty(), 1)
+              + " years of warranty is replaced for nothing.");
     }
     if (basis.spread().isAny()) {
       premises.add(SPREAD);
@@ -120,15 +126,25 @@ final class Premises {
     sources.add(
         Source.fromMemory(
             "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
-    if (!comparison.basis().learned().isEmpty()) {
-      comparison.basis().learned().values().stream()
-          .map(LearnedLife::source)
-          .distinct()
-          .forEach(sources::add);
+    List<Source> learned = new ArrayList<>();
+    for (LearnedLife life : comparison.basis().learned().values()) {
+      if (!isAmong(learned, life.source())) {
+        learned.add(life.source());
+      }
     }
+    sources.addAll(learned);
     if (comparison.prices().discountRate().isEmpty()) {
       sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
     }
     return sources;
+  }
+
+  private static boolean isAmong(List<Source> sources, Source source) {
+    for (Source each : sources) {
+      if (each.display().equals(source.display())) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -2,6 +2,7 @@ package kelter.costing.weigh;
 
 import java.util.Currency;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.option.Reasons.RuleOfThumb;
 import kelter.core.source.Source;
 import kelter.costing.choice.Rounded;
@@ -15,12 +16,10 @@ final class RulesOfThumb {
 
   /** The rules; empty if there is no repair or no replacement to hold them against. */
   static List<RuleOfThumb> of(Comparison comparison) {
-    return comparison
-        .bestRepair()
-        .filter(repair -> comparison.replacing().isPresent())
-        .map(repair -> halfPrice(comparison, repair))
-        .stream()
-        .toList();
+    Optional<Comparison.Weighed> repair = comparison.bestRepair();
+    return repair.isPresent() && comparison.replacing().isPresent()
+        ? List.of(halfPrice(comparison, repair.get()))
+        : List.of();
   }
 
   private static RuleOfThumb halfPrice(Comparison comparison, Comparison.Weighed repair) {
@@ -35,16 +34,21 @@ final class RulesOfThumb {
                 + " nor the chance of cure, nor the running costs.";
     Currency currency = comparison.prices().currency();
     String here =
-        ("The best repair costs %s, %s of a new machine at %s: the rule says %s. %s By the rule a"
-                + " repair pays up to %s, by the comparison %s.")
-            .formatted(
-                Rounded.money(bill, currency),
-                share(bill, price),
-                Rounded.money(price, currency),
-                ruleRepairs ? "repair" : "replace",
-                agreement,
-                Rounded.money(HALF * price, currency),
-                upTo(comparison.breakEvenBill(), currency));
+        "The best repair costs "
+            + Rounded.money(bill, currency)
+            + ", "
+            + share(bill, price)
+            + " of a new machine at "
+            + Rounded.money(price, currency)
+            + ": the rule says "
+            + (ruleRepairs ? "repair" : "replace")
+            + ". "
+            + agreement
+            + " By the rule a repair pays up to "
+            + Rounded.money(HALF * price, currency)
+            + ", by the comparison "
+            + upTo(comparison.breakEvenBill(), currency)
+            + ".";
     return new RuleOfThumb(
         "Repair only if it costs less than half the price of a new machine.",
         here,

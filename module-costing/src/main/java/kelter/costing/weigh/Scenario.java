@@ -1,7 +1,9 @@
 package kelter.costing.weigh;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
@@ -22,62 +24,94 @@ import org.apache.commons.rng.UniformRandomProvider;
  * cost of a new one. Years beyond the period of study are credited at that same annual cost, so
  * that the period does not change the order of the options.
  */
-final class Scenario {
+final class Scenario implements Runnable {
 
   /** Below this, one less an exponential would lose digits. */
   private static final double NEARLY_NOTHING = 1e-3;
+
+  /** How many draws one thread takes at a time. */
+  private static final int BLOCK = 1_000;
 
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
   private final double[] cumulativeShares;
-  private final int lives;
+  private final double[] cumulativeStates;
+  private final boolean[] failing;
   private final Weibull[][] components;
   private final double[][] hazardTo;
   private final double[] hazardReached;
-  private final double period;
+  private final double logRate;
   private final Expectation expectation;
   private final Costs costs;
+  private final Outcomes[] options;
+  private final UniformRandomProvider random;
+  private final PriceDraws prices;
+  private final double[][] costsOf;
+  private final int draws;
+  private int taken;
 
-  private Scenario(Basis basis, Expectation expectation) {
-    this.basis = basis;
+  private Scenario(Comparison comparison, int draws, long seed) {
+    basis = comparison.basis();
+    expectation = comparison.expectation();
+    costs = basis.costs();
+    logRate = Math.log1p(basis.rate());
     ApplianceLife life = basis.life();
-    studies = life.studies().toArray(Weibull[]::new);
-    cumulativeShares =
-        cumulative(life.shares().stream().mapToDouble(Double::doubleValue).toArray());
-    cumulativeWeights = cumulative(life.weights(basis.age()));
-    int wears = Outcomes.WEAR.size();
-    lives = basis.groups() * wears;
-    components = new Weibull[studies.length][lives];
-    hazardTo = new double[studies.length][lives];
+    studies = life.studies().toArray(new Weibull[0]);
+    cumulativeShares = cumulative(life.shares());
+    cumulativeWeights = life.weights(basis.age());
+    accumulate(cumulativeWeights);
+    cumulativeStates = cumulative(comparison.states());
+    options = comparison.outcomes().toArray(new Outcomes[0]);
+    failing = Outcomes.laterLives(comparison.outcomes(), basis.groups() * Outcomes.WEAR.size());
+    components = new Weibull[studies.length][failing.length];
+    hazardTo = new double[studies.length][failing.length];
+    hazardReached = new double[studies.length];
     for (int j = 0; j < studies.length; j++) {
-      for (int w = 0; w < lives; w++) {
-        components[j][w] = basis.component(studies[j], w / wears);
+      hazardReached[j] = studies[j].hazardTo(basis.age());
+      for (int w = 0; w < failing.length; w++) {
+        components[j][w] = basis.component(studies[j], w / Outcomes.WEAR.size());
         hazardTo[j][w] = components[j][w].hazardTo(wear(w) * basis.age());
       }
     }
-    hazardReached = Arrays.stream(studies).mapToDouble(s -> s.hazardTo(basis.age())).toArray();
-    period = expectation.period();
-    this.expectation = expectation;
-    this.costs = basis.costs();
+    random = Seeds.generator(seed);
+    prices = PriceDraws.of(basis.spread(), seed);
+    costsOf = new double[options.length][draws];
+    this.draws = draws;
   }
 
   private static double wear(int life) {
     return Outcomes.WEAR.get(life % Outcomes.WEAR.size());
   }
 
-  private static double[] cumulative(double[] weights) {
-    double[] sums = new double[weights.length];
-    double sum = 0;
-    for (int i = 0; i < weights.length; i++) {
-      sum += weights[i];
-      sums[i] = sum;
+  private static double[] cumulative(List<Double> shares) {
+    double[] sums = new double[shares.size()];
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] = shares.get(i);
     }
+    accumulate(sums);
     return sums;
   }
 
+  private static double[] cumulative(States states) {
+    double[] sums = new double[states.all().size()];
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] = states.all().get(i).probability();
+    }
+    accumulate(sums);
+    return sums;
+  }
+
+  private static void accumulate(double[] weights) {
+    for (int i = 1; i < weights.length; i++) {
+      weights[i] += weights[i - 1];
+    }
+  }
+
   /**
-   * Draws the annual costs of all options of a comparison.
+   * Draws the annual costs of all options of a comparison, in as many threads as have something to
+   * do. Chance is drawn by one at a time and block after block, and each draw has its place, so
+   * that the result does not tell how many there were.
    *
    * @param comparison the comparison
    * @param draws how many draws
@@ -85,88 +119,94 @@ final class Scenario {
    * @return for each option in the order of the comparison, its annual cost at each draw
    */
   static double[][] draw(Comparison comparison, int draws, long seed) {
-    return new Scenario(comparison.basis(), comparison.expectation())
-        .draw(
-            comparison.weighed().stream().map(Comparison.Weighed::outcomes).toList(),
-            comparison.states(),
-            draws,
-            seed);
+    Scenario scenario = new Scenario(comparison, draws, seed);
+    List<ForkJoinTask<?>> others = new ArrayList<>();
+    int helping = Math.min(ForkJoinPool.getCommonPoolParallelism(), draws / BLOCK);
+    for (int i = 0; i < helping; i++) {
+      others.add(ForkJoinPool.commonPool().submit(scenario));
+    }
+    scenario.run();
+    for (ForkJoinTask<?> other : others) {
+      other.join();
+    }
+    return scenario.costsOf;
   }
 
-  private double[][] draw(List<Outcomes> options, States states, int draws, long seed) {
-    UniformRandomProvider random = Seeds.generator(seed);
-    double[] cumulativeStates =
-        cumulative(states.all().stream().mapToDouble(States.State::probability).toArray());
-    Outcomes[] outcomes = options.toArray(Outcomes[]::new);
-    boolean[] failing = failing(options);
-    double[][] costsOf = new double[outcomes.length][draws];
-    double[] again = new double[lives];
-    double logRate = Math.log1p(basis.rate());
-    PriceDraws prices = PriceDraws.of(basis.spread(), seed);
-    for (int i = 0; i < draws; i++) {
-      prices.next();
-      double annualNew =
-          prices.replacement() * expectation.capitalNew() + prices.running() * costs.runningNew();
-      int study = place(cumulativeWeights, random.nextDouble());
-      double lasts =
-          studies[study].residual(
-              hazardReached[study], exponential(random.nextDouble()), basis.age());
-      again(study, random.nextDouble(), lasts, prices.repair(), logRate, failing, again);
-      double worth = worth(lasts, logRate);
-      double kept = (prices.running() * costs.running() - annualNew) * worth;
-      Weibull next = studies[place(cumulativeShares, random.nextDouble())];
-      double lastsNew = next.residual(0, exponential(random.nextDouble()), 0);
-      double renewed =
-          prices.replacement() * costs.newMachineInAll() * (1 - free(lastsNew, logRate))
-              + (prices.running() * costs.runningNew() - annualNew) * worth(lastsNew, logRate);
-      int state = place(cumulativeStates, random.nextDouble());
-      double cure = random.nextDouble();
-      for (int k = 0; k < outcomes.length; k++) {
-        double present = present(outcomes[k], state, cure, prices.repair(), kept, renewed, again);
-        costsOf[k][i] = annualNew + present / period;
+  /** Works out, block after block, the draws that no other thread has begun. */
+  @Override
+  public void run() {
+    double[][] chances = new double[BLOCK][];
+    double[] again = new double[failing.length];
+    for (int from = take(chances); from < draws; from = take(chances)) {
+      for (int i = from; i < Math.min(draws, from + BLOCK); i++) {
+        draw(i, chances[i - from], again);
       }
     }
-    return costsOf;
   }
 
-  /** Which lives of components any option pays for later. */
-  private boolean[] failing(List<Outcomes> options) {
-    boolean[] failing = new boolean[lives];
-    for (Outcomes option : options) {
-      for (double[][] state : option.later()) {
-        for (double[] place : state) {
-          for (int w = 0; w < lives; w++) {
-            failing[w] |= place[w] != 0;
-          }
-        }
-      }
+  /** Draws the chances of the next block, and tells where it begins. */
+  private synchronized int take(double[][] chances) {
+    int from = taken;
+    for (int i = 0; i < BLOCK && from + i < draws; i++) {
+      chances[i] = chances();
     }
-    return failing;
+    taken += BLOCK;
+    return from;
+  }
+
+  private double[] chances() {
+    prices.next();
+    return new double[] {
+      prices.repair(),
+      prices.replacement(),
+      prices.running(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble(),
+      random.nextDouble()
+    };
+  }
+
+  /** One draw; a method of its own, so that it is soon compiled. */
+  private void draw(int i, double[] chances, double[] again) {
+    double repair = chances[0];
+    double replacement = chances[1];
+    double running = chances[2];
+    double annualNew = replacement * expectation.capitalNew() + running * costs.runningNew();
+    int study = place(cumulativeWeights, chances[3]);
+    double lasts =
+        studies[study].residual(hazardReached[study], exponential(chances[4]), basis.age());
+    again(study, exponential(chances[5]), lasts, repair, again);
+    double kept = (running * costs.running() - annualNew) * worth(lasts);
+    Weibull next = studies[place(cumulativeShares, chances[6])];
+    double lastsNew = next.residual(0, exponential(chances[7]), 0);
+    double renewed =
+        replacement * costs.newMachineInAll() * (1 - free(lastsNew))
+            + (running * costs.runningNew() - annualNew) * worth(lastsNew);
+    int state = place(cumulativeStates, chances[8]);
+    for (int k = 0; k < options.length; k++) {
+      double present = present(options[k], state, chances[9], repair, kept, renewed, again);
+      costsOf[k][i] = annualNew + present / expectation.period();
+    }
   }
 
   /** The worth of one unit of money at the end of a new machine that ends under warranty. */
-  private double free(double lastsNew, double logRate) {
+  private double free(double lastsNew) {
     return lastsNew < basis.newWarranty() ? Math.exp(-lastsNew * logRate) : 0;
   }
 
   /** The worth of what is paid where the mended component fails again, by its life and wear. */
-  private void again(
-      int study,
-      double uniform,
-      double lasts,
-      double price,
-      double logRate,
-      boolean[] failing,
-      double[] again) {
-    double exponential = exponential(uniform);
-    for (int w = 0; w < lives; w++) {
-      if (!failing[w]) {
-        continue;
+  private void again(int study, double exponential, double lasts, double price, double[] again) {
+    for (int w = 0; w < failing.length; w++) {
+      if (failing[w]) {
+        double age = wear(w) * basis.age();
+        double fails = components[study][w].residual(hazardTo[study][w], exponential, age);
+        boolean paid = fails < lasts && fails >= basis.repairWarranty();
+        again[w] = paid ? price * Math.exp(-fails * logRate) : 0;
       }
-      double age = wear(w) * basis.age();
-      double fails = components[study][w].residual(hazardTo[study][w], exponential, age);
-      boolean paid = fails < lasts && fails >= basis.repairWarranty();
-      again[w] = paid ? price * Math.exp(-fails * logRate) : 0;
     }
   }
 
@@ -192,7 +232,7 @@ final class Scenario {
   }
 
   /** The same as the worth of the law, with the faster exponential where it is exact enough. */
-  private double worth(double years, double logRate) {
+  private double worth(double years) {
     double exponent = years * logRate;
     if (logRate == 0) {
       return years;

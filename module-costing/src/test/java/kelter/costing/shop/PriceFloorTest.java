@@ -17,7 +17,7 @@ class PriceFloorTest {
   void aJobByHand() {
     Computation job =
         Computation.of(
-            PriceFloor.CALCULATION,
+            PriceFloor.calculation(),
             Map.of(
                 "work", "1 h",
                 "hour", "40",

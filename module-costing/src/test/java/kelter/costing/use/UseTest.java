@@ -22,7 +22,7 @@ class UseTest {
   void aYearByHand() {
     Computation year =
         Computation.of(
-            RunningCost.CALCULATION,
+            RunningCost.calculation(),
             Map.of(
                 "cycles", "7",
                 "energy", "0.8 kWh",
@@ -39,7 +39,7 @@ class UseTest {
   @Test
   void aLaunderette() {
     Computation life =
-        Computation.of(LifeAtUse.CALCULATION, Map.of("life", "12.6 a", "cycles", "42"));
+        Computation.of(LifeAtUse.calculation(), Map.of("life", "12.6 a", "cycles", "42"));
     assertEquals(1.26, result(life, 0), 1e-12);
   }
 
@@ -56,7 +56,7 @@ class UseTest {
   void carbonByHand() {
     Computation year =
         Computation.of(
-            CarbonOfReplacing.CALCULATION,
+            CarbonOfReplacing.calculation(),
             Map.of(
                 "energy", "300 kWh",
                 "energy-new", "200 kWh",

@@ -1,6 +1,8 @@
 package kelter.costing.weigh;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +12,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.option.LearnedLives;
 import kelter.core.owner.Supplies;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -75,5 +78,28 @@ class ExpectationTest {
             new ArrayList<>());
     double left = comparison.basis().life().meanResidual(age);
     assertEquals(left, comparison.expectation().worthLeft(), 1e-4 * left);
+  }
+
+  /**
+   * Fewer draws than a block are made in one thread, many in as many as there are: the first of the
+   * many are those few, to the last digit.
+   */
+  @Test
+  void theNumberOfThreadsDoesNotShow() {
+    Prices prices =
+        Cases.with(Cases.prices(14, 130, 700, 3), Cases.terms(), Supplies.UNKNOWN, Cases.spread());
+    Comparison comparison =
+        Comparison.of(
+            Cases.job("washing-machine", 6, Optional.of(prices)),
+            Cases.diagnosis(0.5, 0.3, 0.1, 0.05),
+            LearnedLives.NONE,
+            new ArrayList<>());
+    double[][] few = Scenario.draw(comparison, 999, 7);
+    double[][] many = Scenario.draw(comparison, 25_500, 7);
+    assertTrue(few.length > 1);
+    for (int k = 0; k < few.length; k++) {
+      assertArrayEquals(few[k], Arrays.copyOf(many[k], few[k].length));
+    }
+    assertArrayEquals(many, Scenario.draw(comparison, 25_500, 7));
   }
 }

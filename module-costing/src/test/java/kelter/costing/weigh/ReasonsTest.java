@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
+import kelter.core.option.Explained;
 import kelter.core.option.LearnedLives;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
@@ -249,5 +250,13 @@ class ReasonsTest {
     assertTrue(reasons.rules().isEmpty());
     assertTrue(Double.isNaN(reasons.breakEvenAge()));
     assertFalse(reasons.courses().isEmpty());
+  }
+
+  @Test
+  void weighingAndExplainingAtOnceGivesWhatEachGives() {
+    Job job = washer(7, 150);
+    Explained both = WEIGHER.weighAndExplain(job, LEAKS, SEED);
+    assertEquals(WEIGHER.weigh(job, LEAKS, SEED), both.weighing());
+    assertEquals(WEIGHER.explain(job, LEAKS, SEED), both.reasons());
   }
 }

@@ -34,6 +34,20 @@ public interface Weigher {
   }
 
   /**
+   * Weighs the options and tells why they come out as they do. It must give what {@link #weigh} and
+   * {@link #explain} give, but may work out once what both need.
+   *
+   * @param job the job, with its prices
+   * @param diagnosis what is wrong with the machine
+   * @param seed the seed of all draws: the same seed gives the same figures
+   * @return the options and the reasons
+   * @throws kelter.core.problem.InputException if the job lacks what the weighing needs
+   */
+  default Explained weighAndExplain(Job job, Diagnosis diagnosis, long seed) {
+    return new Explained(weigh(job, diagnosis, seed), explain(job, diagnosis, seed));
+  }
+
+  /**
    * Tells what keeping the machine and replacing it emit; only where somebody asks.
    *
    * @param job the job, with its prices and use
