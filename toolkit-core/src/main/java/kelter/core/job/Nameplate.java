@@ -8,15 +8,15 @@ import kelter.core.safety.ProtectionClass;
 /**
  * What stands on the nameplate of an appliance or a component. What is not there is empty.
  *
- * @param voltage the rated voltage, in V
- * @param frequency the rated frequency, in Hz
+ * @param voltage the rated voltage or range of voltages, in V
+ * @param frequency the rated frequency or frequencies, in Hz
  * @param power the rated power input, in W
  * @param current the rated current, in A
  * @param protectionClass how it protects against electric shock
  */
 public record Nameplate(
-    Optional<Quantity> voltage,
-    Optional<Quantity> frequency,
+    Optional<RatedRange> voltage,
+    Optional<RatedRange> frequency,
     Optional<Quantity> power,
     Optional<Quantity> current,
     Optional<ProtectionClass> protectionClass) {
@@ -32,8 +32,8 @@ public record Nameplate(
    * @throws IllegalArgumentException if a figure is not above zero
    */
   public Nameplate {
-    requirePositive("voltage", voltage);
-    requirePositive("frequency", frequency);
+    Objects.requireNonNull(voltage);
+    Objects.requireNonNull(frequency);
     requirePositive("power", power);
     requirePositive("current", current);
     Objects.requireNonNull(protectionClass);
