@@ -19,6 +19,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -382,7 +383,7 @@ class ChecksTest {
     Nameplate sixty =
         new Nameplate(
             Optional.empty(),
-            Optional.of(Quantity.of(60, "Hz", QuantityKind.FREQUENCY)),
+            Optional.of(RatedRange.parse("60 Hz", QuantityKind.FREQUENCY)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());

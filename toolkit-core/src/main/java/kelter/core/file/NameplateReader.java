@@ -31,7 +31,7 @@ final class NameplateReader {
     node.object(NAMEPLATE);
     Optional<RatedRange> voltage = range(node, "voltage", QuantityKind.VOLTAGE);
     Optional<RatedRange> frequency = range(node, "frequency", QuantityKind.FREQUENCY);
-    Optional<Quantity> power = node.quantity("power", QuantityKind.POWER);
+    Optional<RatedRange> power = range(node, "power", QuantityKind.POWER);
     Optional<Quantity> current = node.quantity("current", QuantityKind.CURRENT);
     Optional<ProtectionClass> protection = protection(node);
     try {

@@ -10,14 +10,14 @@ import kelter.core.safety.ProtectionClass;
  *
  * @param voltage the rated voltage or range of voltages, in V
  * @param frequency the rated frequency or frequencies, in Hz
- * @param power the rated power input, in W
+ * @param power the rated power input, in W; of a range of voltages it may have one for each limit
  * @param current the rated current, in A
  * @param protectionClass how it protects against electric shock
  */
 public record Nameplate(
     Optional<RatedRange> voltage,
     Optional<RatedRange> frequency,
-    Optional<Quantity> power,
+    Optional<RatedRange> power,
     Optional<Quantity> current,
     Optional<ProtectionClass> protectionClass) {
 
@@ -34,7 +34,7 @@ public record Nameplate(
   public Nameplate {
     Objects.requireNonNull(voltage);
     Objects.requireNonNull(frequency);
-    requirePositive("power", power);
+    Objects.requireNonNull(power);
     requirePositive("current", current);
     Objects.requireNonNull(protectionClass);
   }

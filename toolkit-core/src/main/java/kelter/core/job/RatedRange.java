@@ -6,8 +6,8 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 
 /**
- * The rated voltage or frequency of a nameplate: one figure, or the range within which the machine
- * works without being set to a figure.
+ * The rated voltage, frequency or power of a nameplate: one figure, or the range within which the
+ * machine works without being set to a figure.
  *
  * <p>A hyphen stands between the limits of a range, a solidus between figures of which the machine
  * is set to one (IEC 60335-1:2004, 7.3, second-hand). Only {@code 50/60 Hz} is told by either:
@@ -84,7 +84,7 @@ public record RatedRange(Quantity low, Quantity high) {
    * 240 V} or {@code 50/60 Hz}.
    *
    * @param text what stands there
-   * @param kind voltage or frequency
+   * @param kind voltage, frequency or power
    * @return the range
    * @throws IllegalArgumentException if it cannot be read, is no range that this record takes, has
    *     two limits that are the same, or names voltages between which the machine is set

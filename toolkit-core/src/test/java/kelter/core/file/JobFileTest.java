@@ -53,7 +53,7 @@ class JobFileTest {
 
     assertEquals("b-17", job.id());
     assertEquals(4.5, job.appliance().age().orElseThrow().value());
-    assertEquals(400, job.appliance().nameplate().power().orElseThrow().si());
+    assertEquals(400, job.appliance().nameplate().power().orElseThrow().meanSi());
     assertEquals(0.8, job.appliance().components().get(0).figure("lift").orElseThrow().si());
     assertEquals(2, job.appliance().components().get(0).curves().get("head").points().size());
     assertEquals(2, job.measurements().get(0).readings().size());
@@ -151,12 +151,14 @@ class JobFileTest {
     String text =
         Samples.FULL
             .replace("\"230 V\"", "\"220 \u2013 240V\"")
-            .replace("\"50 Hz\"", "\"50/60 Hz\"");
+            .replace("\"50 Hz\"", "\"50/60 Hz\"")
+            .replace("\"0.4 kW\"", "\"370-430 W\"");
     JobDocument document = JobFile.parse(text, Samples.VOCABULARY);
     Nameplate plate = document.job().appliance().nameplate();
 
     assertEquals("220 V to 240 V", plate.voltage().orElseThrow().display());
     assertEquals("50 Hz to 60 Hz", plate.frequency().orElseThrow().display());
+    assertEquals("370 W to 430 W", plate.power().orElseThrow().display());
     assertEquals(squeezed(text), squeezed(document.text()));
     assertEquals(document, JobFile.parse(document.text(), Samples.VOCABULARY));
   }
