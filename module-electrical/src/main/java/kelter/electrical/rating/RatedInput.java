@@ -36,7 +36,7 @@ public record RatedInput(Point low, Point high, Point assumed, Basis basis) {
   public static final Source RANGES =
       new Source(
           PowerInputBand.SOURCE.document()
-              + "; a range of voltages by clause 10.1 (second-hand) and 7.5 (from memory)",
+              + "; for a range of voltages clauses 10.1 (second-hand) and 7.5",
           Standing.FROM_MEMORY);
 
   /** At or below this rated power the table has no lower deviation, W. */
@@ -235,7 +235,10 @@ public record RatedInput(Point low, Point high, Point assumed, Basis basis) {
    * @return both, as far as there are any
    */
   public String remark(String remark) {
+    if (basis == Basis.ONE_VOLTAGE) {
+      return remark;
+    }
     String own = remark();
-    return own.isEmpty() || remark.isEmpty() ? own + remark : own + "; " + remark;
+    return remark.isEmpty() ? own : own + "; " + remark;
   }
 }

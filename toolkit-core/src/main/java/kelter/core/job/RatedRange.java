@@ -30,6 +30,9 @@ public record RatedRange(Quantity low, Quantity high) {
   /** More characters than a quantity may have; the parser of quantities refuses them. */
   private static final int LONGEST = 100;
 
+  /** The sign of alternating current, as it is typed. */
+  private static final String ALTERNATING = "~";
+
   /** Hyphen, hyphen that does not break, en dash, em dash and minus sign. */
   private static final String DASHES = "-\u2011\u2013\u2014\u2212";
 
@@ -81,7 +84,7 @@ public record RatedRange(Quantity low, Quantity high) {
 
   /**
    * Reads what stands on a nameplate, for instance {@code 230 V}, {@code 220-240 V}, {@code 220 V –
-   * 240 V} or {@code 50/60 Hz}.
+   * 240 V}, {@code 230 V~} or {@code 50/60 Hz}.
    *
    * @param text what stands there
    * @param kind voltage, frequency or power
@@ -90,6 +93,21 @@ public record RatedRange(Quantity low, Quantity high) {
    *     two limits that are the same, or names voltages between which the machine is set
    */
   public static RatedRange parse(String text, QuantityKind kind) {
+    return kind.name().equals(QuantityKind.VOLTAGE.name())
+        ? read(withoutNature(text), kind)
+        : read(text, kind);
+  }
+
+  /** A voltage without the sign of alternating current beside it (IEC 60417-5032). */
+  private static String withoutNature(String text) {
+    String rest = text.strip();
+    if (rest.endsWith(ALTERNATING)) {
+      return rest.substring(0, rest.length() - 1);
+    }
+    return rest.startsWith(ALTERNATING) ? rest.substring(1) : rest;
+  }
+
+  private static RatedRange read(String text, QuantityKind kind) {
     int at = text.length() > LONGEST ? -1 : separator(text);
     if (at < 0) {
       return of(QuantityParser.parse(text, kind));

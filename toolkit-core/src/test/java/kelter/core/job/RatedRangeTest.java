@@ -39,7 +39,9 @@ class RatedRangeTest {
         "220\u2212240V",
         "0.22-0.24 kV",
         "0,22 kV - 240 V",
-        "220-240 volts"
+        "220-240 volts",
+        "220-240 V~",
+        "~ 220-240 V"
       })
   void readsARangeHoweverItIsSpelt(String text) {
     RatedRange range = volts(text);
@@ -57,7 +59,17 @@ class RatedRangeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"230 V", "230V", "0.23 kV", "2.3e2 V", "23000e-2 V", "230 V ± 5 V"})
+  @ValueSource(
+      strings = {
+        "230 V",
+        "230V",
+        "0.23 kV",
+        "2.3e2 V",
+        "23000e-2 V",
+        "230 V ± 5 V",
+        "230 V~",
+        "230V ~"
+      })
   void readsOneFigure(String text) {
     RatedRange one = volts(text);
     assertEquals(230, one.low().si(), 1e-9);
