@@ -10,6 +10,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -28,7 +29,11 @@ public final class Jobs {
       String id, String kind, Optional<Quantity> power, Map<String, Quantity> figures) {
     Nameplate nameplate =
         new Nameplate(
-            Optional.empty(), Optional.empty(), power, Optional.empty(), Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            power.map(RatedRange::of),
+            Optional.empty(),
+            Optional.empty());
     return new Component(id, kind, nameplate, figures, Map.of(), SOURCE);
   }
 
@@ -81,7 +86,7 @@ public final class Jobs {
         "",
         Optional.empty(),
         new Nameplate(
-            Optional.of(Quantity.of(230, "V", QuantityKind.VOLTAGE)),
+            Optional.of(RatedRange.parse("230 V", QuantityKind.VOLTAGE)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -7,6 +7,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Curve;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
@@ -107,9 +108,9 @@ public final class SampleMachines {
 
   private static Nameplate rated(double watts, double amperes) {
     return new Nameplate(
-        Optional.of(Quantity.of(230, "V", QuantityKind.VOLTAGE)),
+        Optional.of(RatedRange.parse("230 V", QuantityKind.VOLTAGE)),
         Optional.empty(),
-        Optional.of(Quantity.of(watts, "W", QuantityKind.POWER)),
+        Optional.of(RatedRange.of(Quantity.of(watts, "W", QuantityKind.POWER))),
         Optional.of(Quantity.of(amperes, "A", QuantityKind.CURRENT)),
         Optional.empty());
   }

@@ -11,6 +11,7 @@ import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.heater.HeaterResistance;
+import kelter.electrical.rating.RatedInput;
 import kelter.electrical.rating.Stated;
 
 /**
@@ -41,18 +42,19 @@ final class HeaterRule {
   private HeaterRule() {}
 
   static Optional<LimitCheck.Allowed> of(Job job, Component heater, Measurement measurement) {
-    double power = Stated.si(heater.nameplate().power());
-    double voltage = Stated.voltage(job.appliance(), heater);
-    if (power > 25 && !Double.isNaN(voltage)) {
-      Limits hot = HeaterResistance.band(power, voltage);
+    Optional<RatedInput> input = RatedInput.of(job.appliance(), heater);
+    if (input.isPresent() && input.get().hasBand()) {
+      Limits hot = input.get().resistance();
       Limits limits = new Limits(hot.low() * (1 - COLD_ALLOWANCE), hot.high());
       return Optional.of(
           allowed(
               limits,
-              HeaterResistance.SOURCE,
+              input.get().source(HeaterResistance.SOURCE),
               "resistance against rated power and voltage",
               measurement,
-              "lower limit less 3 %, because heating wire measures less when cold"));
+              input
+                  .get()
+                  .remark("lower limit less 3 %, because heating wire measures less when cold")));
     }
     double figure = Stated.si(heater.figure(HeaterKinds.COLD_RESISTANCE.id()));
     if (Double.isNaN(figure)) {

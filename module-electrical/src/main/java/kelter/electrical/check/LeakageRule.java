@@ -6,6 +6,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
@@ -98,13 +99,13 @@ final class LeakageRule {
         Optional.of(DO_NOT_RETURN));
   }
 
-  /** All heaters that state their power, W; the limit does not rise without one. */
+  /** All heaters that state their power, W, at the lower limit of what they state. */
   private static double heating(Appliance appliance) {
     double heaters = 0;
     for (Component part : appliance.components()) {
-      Optional<Quantity> power = part.nameplate().power();
+      Optional<RatedRange> power = part.nameplate().power();
       if (HeaterKinds.isHeater(part.kind()) && power.isPresent()) {
-        heaters += power.get().si();
+        heaters += power.get().low().si();
       }
     }
     return Math.max(0, heaters);

@@ -11,12 +11,12 @@ import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.RatedRange;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.component.MotorKinds;
 import kelter.electrical.component.OutOfReach;
-import kelter.electrical.rating.Stated;
 
 /**
  * Says stop at every part that is out of reach: gas, refrigerant, fixed wiring, high-voltage
@@ -57,7 +57,8 @@ final class OutOfReachCheck implements Check {
     if (!part.kind().equals(MotorKinds.RUN_CAPACITOR.id())) {
       return OutOfReach.of(part.kind());
     }
-    return Stated.si(part.nameplate().voltage()) > HIGH_VOLTAGE
+    Optional<RatedRange> voltage = part.nameplate().voltage();
+    return voltage.isPresent() && voltage.get().high().si() > HIGH_VOLTAGE
         ? Optional.of(OutOfReach.HIGH_VOLTAGE)
         : Optional.empty();
   }

@@ -3,27 +3,44 @@ package kelter.electrical.rating;
 import java.util.Optional;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.RatedRange;
 import kelter.electrical.component.HeaterKinds;
-import kelter.electrical.heater.HeaterResistance;
 
 /**
  * What a heater in good order has.
  *
- * @param voltage its rated voltage, V: of its own nameplate, else of the appliance's
+ * @param voltage the voltage to which its power belongs, V: by its own nameplate, else by that of
+ *     the appliance
  * @param power its power at that voltage, W: of its own nameplate, else from its service figure of
  *     resistance
  * @param cold its resistance at 20 °C, Ohm
  * @param resistanceStated whether the cold resistance is a service figure
+ * @param openness how far the cold resistance may be off because it had to be taken to which of a
+ *     range of voltages the power belongs, a standard uncertainty as a ratio; 0 if nothing was
+ *     taken
+ * @param mains the usual voltage of the mains, V: the mean of the rated range
+ * @param mainsOpenness how far it may be off because the mains of a house may be any of the range,
+ *     a standard uncertainty as a ratio; 0 for one voltage
  * @param elements how many like elements lie in parallel, 1 or more
  */
 public record HeaterRating(
-    double voltage, double power, double cold, boolean resistanceStated, int elements) {
+    double voltage,
+    double power,
+    double cold,
+    boolean resistanceStated,
+    double openness,
+    double mains,
+    double mainsOpenness,
+    int elements) {
 
   /**
    * Resistance at working temperature over the one at 20 °C of ordinary heating wire: 1.02, within
    * 0.03. Maker's alloy table (Cr20Ni80 below 600 °C) and other handbooks, from memory.
    */
   public static final double HOT_OVER_COLD = 1.02;
+
+  /** Half-width over standard deviation of a rectangular distribution (JCGM 100:2008, 4.3.7). */
+  private static final double RECTANGULAR = Math.sqrt(3);
 
   /**
    * Reads the rating of a heater.
@@ -33,21 +50,48 @@ public record HeaterRating(
    * @return the rating, or empty if neither power nor resistance can be had together with a voltage
    */
   public static Optional<HeaterRating> of(Appliance appliance, Component heater) {
-    double voltage = Stated.voltage(appliance, heater);
-    double power = Stated.si(heater.nameplate().power());
+    Optional<RatedRange> voltage = Stated.voltage(appliance, heater);
+    Optional<RatedInput> input = RatedInput.of(appliance, heater);
     double cold = Stated.si(heater.figure(HeaterKinds.COLD_RESISTANCE.id()));
     boolean coldStated = !Double.isNaN(cold);
-    if (Double.isNaN(voltage) || !((coldStated ? cold : power) > 0)) {
+    if (voltage.isEmpty() || !(coldStated ? cold > 0 : input.isPresent())) {
       return Optional.empty();
     }
-    if (!coldStated) {
-      cold = HeaterResistance.resistance(power, voltage) / HOT_OVER_COLD;
-    }
-    if (Double.isNaN(power)) {
-      power = voltage * voltage / (cold * HOT_OVER_COLD);
-    }
+    return Optional.of(
+        coldStated
+            ? byFigure(voltage.get(), input, cold, elements(heater))
+            : byNameplate(voltage.get(), input.get(), elements(heater)));
+  }
+
+  private static int elements(Component heater) {
     double elements = Stated.si(heater.figure(HeaterKinds.ELEMENTS.id()));
-    int parallel = (int) Math.max(1, Math.round(elements)); // one if it is not stated
-    return Optional.of(new HeaterRating(voltage, power, cold, coldStated, parallel));
+    return (int) Math.max(1, Math.round(elements)); // one if it is not stated
+  }
+
+  private static HeaterRating byNameplate(RatedRange voltage, RatedInput input, int elements) {
+    double cold = input.assumed().resistance() / HOT_OVER_COLD;
+    return new HeaterRating(
+        input.assumed().voltage(),
+        input.assumed().power(),
+        cold,
+        false,
+        input.uncertainty(),
+        voltage.meanSi(),
+        openness(voltage),
+        elements);
+  }
+
+  /** The resistance tells to which voltage of the range a power belongs, or the power itself. */
+  private static HeaterRating byFigure(
+      RatedRange voltage, Optional<RatedInput> input, double cold, int elements) {
+    double hot = cold * HOT_OVER_COLD;
+    double mean = voltage.meanSi();
+    double power = input.isPresent() ? input.get().assumed().power() : mean * mean / hot;
+    double volts = input.isPresent() ? voltage.nearestSi(Math.sqrt(power * hot)) : mean;
+    return new HeaterRating(volts, power, cold, true, 0, mean, openness(voltage), elements);
+  }
+
+  private static double openness(RatedRange voltage) {
+    return (voltage.high().si() - voltage.low().si()) / 2 / voltage.meanSi() / RECTANGULAR;
   }
 }

@@ -3,6 +3,7 @@ package kelter.electrical.rating;
 import java.util.Optional;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 
 /**
@@ -50,9 +51,10 @@ public final class Stated {
    *
    * @param appliance the machine
    * @param part one of its parts
-   * @return the voltage, V, or NaN
+   * @return the voltage or range of voltages, or empty
    */
-  public static double voltage(Appliance appliance, Component part) {
-    return si(part.nameplate().voltage(), appliance.nameplate().voltage());
+  public static Optional<RatedRange> voltage(Appliance appliance, Component part) {
+    Optional<RatedRange> own = part.nameplate().voltage();
+    return own.isPresent() ? own : appliance.nameplate().voltage();
   }
 }

@@ -14,6 +14,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -287,8 +288,8 @@ class ElectricalChecksTest {
   private static Appliance american(Component... parts) {
     Nameplate nameplate =
         new Nameplate(
-            Optional.of(Quantity.of(120, "V", QuantityKind.VOLTAGE)),
-            Optional.of(Quantity.of(60, "Hz", QuantityKind.FREQUENCY)),
+            Optional.of(RatedRange.parse("120 V", QuantityKind.VOLTAGE)),
+            Optional.of(RatedRange.parse("60 Hz", QuantityKind.FREQUENCY)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
@@ -367,7 +368,7 @@ class ElectricalChecksTest {
   void gasRefrigerantWiringAndHighVoltageAreAStop() {
     Nameplate high =
         new Nameplate(
-            Optional.of(Quantity.of(2100, "V", QuantityKind.VOLTAGE)),
+            Optional.of(RatedRange.parse("2100 V", QuantityKind.VOLTAGE)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -8,6 +8,7 @@ import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Limits;
 import kelter.core.job.Component;
+import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.source.Source;
@@ -81,9 +82,11 @@ public final class DrainFlowCheck implements Check {
         path.hoseKnown()
             ? ""
             : "Lift, length or bore of the hose had to be assumed; give them for a narrower limit.";
+    Conditions conditions = measurement.conditions();
     try {
-      double expected = path.point(measurement.conditions()).flow();
-      return told.finding(job, measurement, Limits.atLeast(share * expected), rule, remark);
+      double expected = path.point(conditions).flow();
+      Limits limits = Limits.atLeast(share * expected);
+      return told.finding(job, measurement, limits, rule, path.rated().remark(remark, conditions));
     } catch (IllegalArgumentException impossible) {
       return told.without(job, measurement, impossible.getMessage());
     }

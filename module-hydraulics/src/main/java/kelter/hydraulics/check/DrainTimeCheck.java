@@ -10,6 +10,7 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
+import kelter.core.job.Measurement;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
@@ -66,23 +67,35 @@ public final class DrainTimeCheck implements Check {
   }
 
   private static List<Finding> apply(Job job, Component pump, double volume, DecisionRule rule) {
-    return TOLD.minding(weight(volume))
-        .each(
-            job,
-            pump,
-            rule,
-            "",
-            m -> {
-              DrainPath path =
-                  DrainPath.of(pump, job.appliance().nameplate())
-                      .orElseThrow(
-                          () ->
-                              new IllegalArgumentException(
-                                  "By its curve the pump does not lift water to the outlet."));
-              boolean known = path.curveKnown() && path.hoseKnown();
-              double share = known ? LEAST_SHARE : LEAST_SHARE_ASSUMED;
-              return Limits.atMost(volume / (share * flow(path, m.conditions())));
-            });
+    Told told = TOLD.minding(weight(volume));
+    List<Finding> findings = new ArrayList<>();
+    for (Measurement measurement : job.measurements(pump.id(), TOLD.observable().id())) {
+      try {
+        findings.add(apply(job, pump, measurement, volume, told, rule));
+      } catch (IllegalArgumentException impossible) {
+        findings.add(told.without(job, measurement, impossible.getMessage()));
+      }
+    }
+    return findings;
+  }
+
+  private static Finding apply(
+      Job job,
+      Component pump,
+      Measurement measurement,
+      double volume,
+      Told told,
+      DecisionRule rule) {
+    Optional<DrainPath> path = DrainPath.of(pump, job.appliance().nameplate());
+    if (path.isEmpty()) {
+      throw new IllegalArgumentException(
+          "By its curve the pump does not lift water to the outlet.");
+    }
+    boolean known = path.get().curveKnown() && path.get().hoseKnown();
+    double share = known ? LEAST_SHARE : LEAST_SHARE_ASSUMED;
+    Conditions conditions = measurement.conditions();
+    Limits limits = Limits.atMost(volume / (share * flow(path.get(), conditions)));
+    return told.finding(job, measurement, limits, rule, path.get().rated().remark("", conditions));
   }
 
   private static double flow(DrainPath path, Conditions conditions) {

@@ -91,18 +91,18 @@ public final class HeadCheck implements Check {
       Told told,
       DecisionRule rule) {
     double flow = measurement.conditions().si("flow", 0);
+    RatedSupply supply = RatedSupply.of(component, job.appliance().nameplate());
     double expected;
     try {
-      double speed =
-          RatedSupply.of(component, job.appliance().nameplate())
-              .supply(measurement.conditions())
-              .frequency();
+      double speed = supply.supply(measurement.conditions()).frequency();
       expected = PumpCurve.through(points.xSi(), points.ySi()).atSpeed(speed).head(flow);
     } catch (IllegalArgumentException noCurve) {
       return told.without(job, measurement, noCurve.getMessage());
     }
     Limits limits = GRADE.head(expected);
-    return told.finding(job, measurement, limits, rule, remark(job, measurement, limits, flow));
+    String remark = remark(job, measurement, limits, flow);
+    return told.finding(
+        job, measurement, limits, rule, supply.remark(remark, measurement.conditions()));
   }
 
   private static String remark(Job job, Measurement measurement, Limits limits, double flow) {

@@ -77,6 +77,7 @@ public final class JetPressureCheck implements Check {
       Job job, Measurement measurement, WashCircuit wash, Told told, DecisionRule rule) {
     double expected = wash.jetPressure(measurement.conditions());
     Limits limits = new Limits(expected * (1 - BAND), expected * (1 + BAND));
-    return told.finding(job, measurement, limits, rule, "");
+    String remark = wash.rated().remark("", measurement.conditions());
+    return told.finding(job, measurement, limits, rule, remark);
   }
 }

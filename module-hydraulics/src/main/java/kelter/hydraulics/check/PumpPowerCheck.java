@@ -10,7 +10,7 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.quantity.Quantity;
+import kelter.core.job.RatedRange;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.part.DrainPumpKind;
@@ -19,7 +19,8 @@ import kelter.hydraulics.part.WashPumpKind;
 /**
  * Does a pump take no more than its nameplate allows? IEC 60335-1 lets a motor-operated appliance
  * take 20 % more up to 300 W (of 25 W and less too), and 15 % or 60 W more, whichever is greater,
- * above; it sets no lower limit. Here the rule is applied to the pump by its own nameplate.
+ * above; it sets no lower limit. Here the rule is applied to the pump by its own nameplate, of a
+ * range of powers by the upper one.
  */
 public final class PumpPowerCheck implements Check {
 
@@ -50,12 +51,13 @@ public final class PumpPowerCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      Optional<Quantity> rated = component.nameplate().power();
+      Optional<RatedRange> rated = component.nameplate().power();
       Optional<Observable> power = power(component.kind());
       if (rated.isPresent() && power.isPresent()) {
         Told told = new Told(ID, TITLE, power.get(), SOURCE);
         for (Measurement m : job.measurements(component.id(), power.get().id())) {
-          findings.add(told.finding(job, m, Limits.atMost(most(rated.get().si())), rule, REMARK));
+          double most = most(rated.get().high().si());
+          findings.add(told.finding(job, m, Limits.atMost(most), rule, REMARK));
         }
       }
     }

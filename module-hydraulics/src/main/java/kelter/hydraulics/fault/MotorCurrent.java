@@ -33,7 +33,7 @@ public record MotorCurrent(double active, double reactive) {
    *     magnetising part if the nameplate leaves none
    */
   public static Optional<MotorCurrent> of(Component pump, RatedSupply supply) {
-    Optional<Double> power = Given.si(pump.nameplate().power());
+    Optional<Double> power = Given.mean(pump.nameplate().power());
     Optional<Double> current = Given.si(pump.nameplate().current());
     if (power.isEmpty() || current.isEmpty() || supply.voltage().isEmpty()) {
       return Optional.empty();

@@ -1,6 +1,7 @@
 package kelter.hydraulics.part;
 
 import java.util.Optional;
+import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 
 /** Figures that a job may give, in the coherent SI unit. */
@@ -30,13 +31,12 @@ public final class Given {
   }
 
   /**
-   * A figure that may stand in two places.
+   * What a nameplate says.
    *
-   * @param figure what the job gives in the place that counts first
-   * @param otherwise what it gives in the other
-   * @return the figure in the coherent SI unit, or empty
+   * @param rated the figure or range of figures
+   * @return the figure, or the mean of the range, in the coherent SI unit, or empty
    */
-  public static Optional<Double> si(Optional<Quantity> figure, Optional<Quantity> otherwise) {
-    return si(figure.isPresent() ? figure : otherwise);
+  public static Optional<Double> mean(Optional<RatedRange> rated) {
+    return rated.isPresent() ? Optional.of(rated.get().meanSi()) : Optional.empty();
   }
 }

@@ -4,6 +4,8 @@ import java.util.Optional;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
+import kelter.core.quantity.QuantityFormat;
 import kelter.hydraulics.circuit.Motor;
 import kelter.hydraulics.circuit.Supply;
 
@@ -15,16 +17,23 @@ import kelter.hydraulics.circuit.Supply;
  * part made for 60 Hz in a machine for 50 Hz is told as such. What neither says is taken as rated.
  * A motor behind an inverter does not notice.
  *
- * @param frequency the frequency for which the pump was made, in Hz
- * @param voltage the voltage for which it was made, in V
- * @param mains the frequency on which it runs, in Hz
+ * <p>A machine for 50 Hz and 60 Hz is taken to run on that of them which goes with its voltage: 60
+ * Hz from 100 V to 127 V and at 208 V, else 50 Hz; common practice, no source. Figures of a pump
+ * that is made for both are taken as those at the frequency on which it runs. Of a range of
+ * voltages its figures belong to the mean.
+ *
+ * @param frequency the frequencies for which the pump was made, in Hz
+ * @param voltage the voltage for which it was made, or the mean of its range, in V
+ * @param mains the frequency on which it runs where a reading does not say, in Hz
+ * @param mainsTaken whether that is taken, because the machine is made for more than one
  * @param torqueLimit the greatest torque of a motor behind an inverter as a ratio of its rated one;
  *     empty for a motor on the mains
  */
 public record RatedSupply(
-    Optional<Double> frequency,
+    Optional<RatedRange> frequency,
     Optional<Double> voltage,
     Optional<Double> mains,
+    boolean mainsTaken,
     Optional<Double> torqueLimit) {
 
   /** The word for the frequency of the supply. */
@@ -36,6 +45,12 @@ public record RatedSupply(
   /** The word for the torque at which an inverter gives way. */
   static final String TORQUE_LIMIT = "torque-limit";
 
+  /** Up to this voltage nets usually have 60 Hz, V. */
+  private static final double SIXTY_UP_TO = 127;
+
+  /** The voltage between the lines of a net of 60 Hz, V. */
+  private static final double SIXTY_BETWEEN_LINES = 208;
+
   /**
    * What is known of a pump.
    *
@@ -45,11 +60,35 @@ public record RatedSupply(
    */
   public static RatedSupply of(Component pump, Nameplate machine) {
     Nameplate own = pump.nameplate();
+    Optional<RatedRange> volts = first(machine.voltage(), own.voltage());
     return new RatedSupply(
-        Given.si(own.frequency(), machine.frequency()),
-        Given.si(own.voltage(), machine.voltage()),
-        Given.si(machine.frequency()),
+        first(own.frequency(), machine.frequency()),
+        Given.mean(first(own.voltage(), machine.voltage())),
+        mains(machine.frequency(), volts),
+        machine.frequency().isPresent() && machine.frequency().get().isRange(),
         Given.si(pump.figure(TORQUE_LIMIT)));
+  }
+
+  private static Optional<RatedRange> first(
+      Optional<RatedRange> counts, Optional<RatedRange> otherwise) {
+    return counts.isPresent() ? counts : otherwise;
+  }
+
+  private static Optional<Double> mains(
+      Optional<RatedRange> frequency, Optional<RatedRange> voltage) {
+    return frequency.isPresent()
+        ? Optional.of(frequency.get().nearestSi(isOnSixty(voltage) ? 60 : 50))
+        : Optional.empty();
+  }
+
+  /** Whether a net of this voltage usually has 60 Hz; common practice, no source. */
+  private static boolean isOnSixty(Optional<RatedRange> voltage) {
+    if (voltage.isEmpty()) {
+      return false;
+    }
+    double low = voltage.get().low().si();
+    double high = voltage.get().high().si();
+    return high <= SIXTY_UP_TO || (low == SIXTY_BETWEEN_LINES && low == high);
   }
 
   /**
@@ -65,13 +104,49 @@ public record RatedSupply(
       return Supply.RATED;
     }
     Optional<Double> stated = Given.si(conditions.figure(FREQUENCY));
-    double hertz = ratio(stated.isPresent() ? stated : mains, frequency);
-    double volts = ratio(Given.si(conditions.figure(VOLTAGE)), voltage);
+    double hertz = hertz(stated.isPresent() ? stated : mains);
+    Optional<Double> now = Given.si(conditions.figure(VOLTAGE));
+    double volts = now.isPresent() && voltage.isPresent() ? now.get() / voltage.get() : 1;
     return hertz == 1 && volts == 1 ? Supply.RATED : new Supply(hertz, volts);
   }
 
-  private static double ratio(Optional<Double> now, Optional<Double> rated) {
-    return now.isPresent() && rated.isPresent() ? now.get() / rated.get() : 1;
+  /** The frequency as a ratio of the nearest one for which the pump was made. */
+  private double hertz(Optional<Double> now) {
+    return now.isPresent() && frequency.isPresent()
+        ? now.get() / frequency.get().nearestSi(now.get())
+        : 1;
+  }
+
+  /** What had to be taken of the frequency; empty if nothing had to. */
+  private String taken(Conditions conditions) {
+    if (torqueLimit.isPresent() || frequency.isEmpty()) {
+      return "";
+    }
+    boolean stated = conditions.figure(FREQUENCY).isPresent();
+    String supply =
+        mainsTaken && !stated
+            ? QuantityFormat.plain(mains.orElseThrow())
+                + " Hz taken as the frequency of the supply, because no reading states it."
+            : "";
+    String figures =
+        frequency.get().isRange()
+            ? "The pump is made for "
+                + frequency.get().display()
+                + ": its figures are taken as those at the frequency on which it runs."
+            : "";
+    return supply.isEmpty() || figures.isEmpty() ? supply + figures : supply + " " + figures;
+  }
+
+  /**
+   * A remark with what had to be taken of the frequency behind it.
+   *
+   * @param remark a remark, may be empty
+   * @param conditions the conditions of a reading
+   * @return both, as far as there are any
+   */
+  public String remark(String remark, Conditions conditions) {
+    String taken = taken(conditions);
+    return remark.isEmpty() || taken.isEmpty() ? remark + taken : remark + " " + taken;
   }
 
   /**

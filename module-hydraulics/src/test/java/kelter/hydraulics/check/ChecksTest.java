@@ -19,6 +19,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -382,7 +383,7 @@ class ChecksTest {
     Nameplate sixty =
         new Nameplate(
             Optional.empty(),
-            Optional.of(Quantity.of(60, "Hz", QuantityKind.FREQUENCY)),
+            Optional.of(RatedRange.parse("60 Hz", QuantityKind.FREQUENCY)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
@@ -393,6 +394,29 @@ class ChecksTest {
     assertEquals(Verdict.CONFORMS, finding.verdict());
     assertEquals(1.292, finding.limits().low(), 0.0006);
     assertEquals(1.486, finding.limits().high(), 0.0006);
+  }
+
+  /** On the frequency it runs on its curve holds: 2.00 m give or take 7 %, 1.86 to 2.14 m. */
+  @Test
+  void aPumpForTwoFrequenciesIsToldAsSuch() {
+    Component pump = SampleMachines.drainPump();
+    Nameplate both =
+        new Nameplate(
+            Optional.of(RatedRange.parse("220-240 V", QuantityKind.VOLTAGE)),
+            Optional.of(RatedRange.parse("50/60 Hz", QuantityKind.FREQUENCY)),
+            Optional.of(RatedRange.parse("28-34 W", QuantityKind.POWER)),
+            Optional.empty(),
+            Optional.empty());
+    Component made =
+        new Component(pump.id(), pump.kind(), both, pump.figures(), pump.curves(), pump.source());
+    Conditions sixty = at("frequency", Quantity.of(60, "Hz", QuantityKind.FREQUENCY));
+    Finding finding = only(job(made, head(2.0, sixty)));
+    assertEquals(1.86, finding.limits().low(), 0.006);
+    assertEquals(2.14, finding.limits().high(), 0.006);
+    assertTrue(finding.remark().contains("made for 50 Hz to 60 Hz"), finding.remark());
+    Quantity watts = Quantity.of(36, "W", QuantityKind.POWER);
+    Measurement power = read("drain-pump", "power", watts, Conditions.NONE);
+    assertEquals(40.8, only(job(made, power)).limits().high(), 1e-9); // 34 W and 20 %
   }
 
   /** Common practice, no source: 100 mm give or take 8 % and 5 mm. */

@@ -19,6 +19,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -266,8 +267,8 @@ class FaultModelTest {
     Component pump = SampleMachines.drainPump();
     Nameplate plate =
         new Nameplate(
-            Optional.of(Quantity.of(230, "V", QuantityKind.VOLTAGE)),
-            Optional.of(Quantity.of(hertz, "Hz", QuantityKind.FREQUENCY)),
+            Optional.of(RatedRange.parse("230 V", QuantityKind.VOLTAGE)),
+            Optional.of(RatedRange.of(Quantity.of(hertz, "Hz", QuantityKind.FREQUENCY))),
             pump.nameplate().power(),
             Optional.empty(),
             Optional.empty());
@@ -279,7 +280,7 @@ class FaultModelTest {
     Nameplate plate =
         new Nameplate(
             Optional.empty(),
-            Optional.of(Quantity.of(50, "Hz", QuantityKind.FREQUENCY)),
+            Optional.of(RatedRange.parse("50 Hz", QuantityKind.FREQUENCY)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());

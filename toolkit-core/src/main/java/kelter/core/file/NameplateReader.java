@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.ProtectionClass;
@@ -28,15 +29,25 @@ final class NameplateReader {
 
   private static Optional<Nameplate> nameplate(JsonNode node) {
     node.object(NAMEPLATE);
-    Optional<Quantity> voltage = node.quantity("voltage", QuantityKind.VOLTAGE);
-    Optional<Quantity> frequency = node.quantity("frequency", QuantityKind.FREQUENCY);
-    Optional<Quantity> power = node.quantity("power", QuantityKind.POWER);
+    Optional<RatedRange> voltage = range(node, "voltage", QuantityKind.VOLTAGE);
+    Optional<RatedRange> frequency = range(node, "frequency", QuantityKind.FREQUENCY);
+    Optional<RatedRange> power = range(node, "power", QuantityKind.POWER);
     Optional<Quantity> current = node.quantity("current", QuantityKind.CURRENT);
     Optional<ProtectionClass> protection = protection(node);
     try {
       return Optional.of(new Nameplate(voltage, frequency, power, current, protection));
     } catch (IllegalArgumentException refused) {
       return node.refuse(refused);
+    }
+  }
+
+  private static Optional<RatedRange> range(JsonNode nameplate, String name, QuantityKind kind) {
+    Optional<JsonNode> node = nameplate.optional(name);
+    Optional<String> text = node.isPresent() ? node.get().text() : Optional.empty();
+    try {
+      return text.isPresent() ? Optional.of(RatedRange.parse(text.get(), kind)) : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return node.get().refuse(refused);
     }
   }
 

@@ -8,16 +8,16 @@ import kelter.core.safety.ProtectionClass;
 /**
  * What stands on the nameplate of an appliance or a component. What is not there is empty.
  *
- * @param voltage the rated voltage, in V
- * @param frequency the rated frequency, in Hz
- * @param power the rated power input, in W
+ * @param voltage the rated voltage or range of voltages, in V
+ * @param frequency the rated frequency or frequencies, in Hz
+ * @param power the rated power input, in W; of a range of voltages it may have one for each limit
  * @param current the rated current, in A
  * @param protectionClass how it protects against electric shock
  */
 public record Nameplate(
-    Optional<Quantity> voltage,
-    Optional<Quantity> frequency,
-    Optional<Quantity> power,
+    Optional<RatedRange> voltage,
+    Optional<RatedRange> frequency,
+    Optional<RatedRange> power,
     Optional<Quantity> current,
     Optional<ProtectionClass> protectionClass) {
 
@@ -32,9 +32,9 @@ public record Nameplate(
    * @throws IllegalArgumentException if a figure is not above zero
    */
   public Nameplate {
-    requirePositive("voltage", voltage);
-    requirePositive("frequency", frequency);
-    requirePositive("power", power);
+    Objects.requireNonNull(voltage);
+    Objects.requireNonNull(frequency);
+    Objects.requireNonNull(power);
     requirePositive("current", current);
     Objects.requireNonNull(protectionClass);
   }

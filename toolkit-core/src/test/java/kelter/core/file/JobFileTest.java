@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import kelter.core.job.Job;
+import kelter.core.job.Nameplate;
 import kelter.core.job.Reading;
 import kelter.core.owner.Terms;
 import kelter.core.problem.InputException;
@@ -52,7 +53,7 @@ class JobFileTest {
 
     assertEquals("b-17", job.id());
     assertEquals(4.5, job.appliance().age().orElseThrow().value());
-    assertEquals(400, job.appliance().nameplate().power().orElseThrow().si());
+    assertEquals(400, job.appliance().nameplate().power().orElseThrow().meanSi());
     assertEquals(0.8, job.appliance().components().get(0).figure("lift").orElseThrow().si());
     assertEquals(2, job.appliance().components().get(0).curves().get("head").points().size());
     assertEquals(2, job.measurements().get(0).readings().size());
@@ -142,6 +143,43 @@ class JobFileTest {
     try (var left = Files.list(folder)) {
       assertEquals(1, left.count(), "nothing is left beside the file");
     }
+  }
+
+  /** IEC 60335-1:2004, 7.3 (second-hand): a hyphen between the limits of a range. */
+  @Test
+  void aNameplateWithRangesArrivesAndIsWrittenBackAsItWas() {
+    String text =
+        Samples.FULL
+            .replace("\"230 V\"", "\"220 \u2013 240V\"")
+            .replace("\"50 Hz\"", "\"50/60 Hz\"")
+            .replace("\"0.4 kW\"", "\"370-430 W\"");
+    JobDocument document = JobFile.parse(text, Samples.VOCABULARY);
+    Nameplate plate = document.job().appliance().nameplate();
+
+    assertEquals("220 V to 240 V", plate.voltage().orElseThrow().display());
+    assertEquals("50 Hz to 60 Hz", plate.frequency().orElseThrow().display());
+    assertEquals("370 W to 430 W", plate.power().orElseThrow().display());
+    assertEquals(squeezed(text), squeezed(document.text()));
+    assertEquals(document, JobFile.parse(document.text(), Samples.VOCABULARY));
+  }
+
+  @Test
+  void aBadRangeIsToldWhereItStands() {
+    String wrong =
+        Samples.FULL
+            .replace("\"230 V\"", "\"208/240 V\"")
+            .replace("\"50 Hz\"", "\"60-50 Hz\"")
+            .replace("{ \"power\": \"60 W\" }", "{ \"power\": \"60 W\", \"voltage\": 230 }");
+    List<Problem> problems = problems(wrong);
+
+    assertEquals(
+        List.of(
+            "/appliance/nameplate/voltage",
+            "/appliance/nameplate/frequency",
+            "/appliance/components/0/nameplate/voltage"),
+        problems.stream().map(Problem::where).toList());
+    assertTrue(problems.get(0).what().contains("write the one that it is set to"));
+    assertTrue(problems.get(1).what().contains("the lower limit stands first"));
   }
 
   private static String squeezed(String json) {

@@ -42,12 +42,20 @@ class JobSchemaTest {
   }
 
   @Test
+  void acceptsANameplateWithRanges() {
+    String ranges =
+        Samples.FULL.replace("\"230 V\"", "\"220-240 V\"").replace("\"50 Hz\"", "\"50/60 Hz\"");
+    assertEquals(0, SCHEMA.validate(ranges, InputFormat.JSON).size());
+  }
+
+  @Test
   void refusesWhatTheReaderRefuses() {
     String unknown = Samples.FULL.replace("\"maker\"", "\"makr\"");
     String noFormat = Samples.FULL.replace("\"format\": \"kelter-job/1\",", "");
     String number = Samples.FULL.replace("\"900 NOK\"", "900");
+    String volts = Samples.FULL.replace("\"230 V\"", "230");
 
-    for (String text : new String[] {unknown, noFormat, number}) {
+    for (String text : new String[] {unknown, noFormat, number, volts}) {
       assertFalse(SCHEMA.validate(text, InputFormat.JSON).isEmpty());
     }
   }

@@ -51,10 +51,14 @@ record HeaterAnswer(String observable, double stated, double relative, double ca
   /** How much the mains change from one reading to the next, as a ratio; from memory. */
   static final double FROM_READING_TO_READING = 0.01;
 
-  /** How far heaters of one rating differ, as a ratio of their resistance. */
+  /**
+   * How far heaters of one rating differ, and how far the rating itself is open, as a ratio of
+   * their resistance.
+   */
   static double tolerance(HeaterRating rating) {
     double whole = rating.resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
-    return Math.sqrt(whole * whole - HOT_AGAINST_COLD * HOT_AGAINST_COLD);
+    double ofOneRating = Math.sqrt(whole * whole - HOT_AGAINST_COLD * HOT_AGAINST_COLD);
+    return rating.openness() > 0 ? Math.hypot(ofOneRating, rating.openness()) : ofOneRating;
   }
 
   /** Makes ready to answer under conditions. */

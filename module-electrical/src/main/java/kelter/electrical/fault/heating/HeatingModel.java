@@ -34,7 +34,30 @@ public final class HeatingModel {
       Source.commonPractice(
           "heaters of one rating differ by 5 % in resistance, by 3 % where a service figure is known");
 
+  private static final Source OPEN_TOLERANCE =
+      Source.commonPractice(
+          "heaters of one rating differ by 5 % in resistance; the nameplate has a range of voltages, and"
+              + " the one that its power belongs to was taken");
+
   private HeatingModel() {}
+
+  /** The mains of one house, which may lie anywhere in a rated range. */
+  private static Moving<HeatingState> mains(HeatingGroup group) {
+    double open = group.rating().mainsOpenness();
+    if (open == 0) {
+      return MAINS;
+    }
+    double deviation = Math.hypot(MAINS_DEVIATION, open);
+    String percent = QuantityFormat.plain(Math.round(1000 * deviation) / 10.0);
+    return new Moving<>(
+        new SharedQuantity(
+            MAINS.quantity().id(),
+            "voltage of the mains, " + percent + " % of the middle of the rated range",
+            Source.commonPractice(
+                "the mains of one house lie within 3 % of a voltage two times of three, and that may"
+                    + " be any of the rated range")),
+        (state, deviate) -> state.mains *= 1 + deviation * deviate);
+  }
 
   private static Moving<HeatingState> heater(HeatingGroup group) {
     double tolerance = HeaterAnswer.tolerance(group.rating());
@@ -43,7 +66,7 @@ public final class HeatingModel {
         new SharedQuantity(
             "heater-tolerance",
             "resistance of this heater within its tolerance, " + percent + " %",
-            TOLERANCE),
+            group.rating().openness() > 0 ? OPEN_TOLERANCE : TOLERANCE),
         (state, deviate) -> state.ofThisHeater = Math.pow(1 + tolerance, deviate));
   }
 
@@ -66,7 +89,7 @@ public final class HeatingModel {
     return new StateModel<>(
         group.heater().id(),
         answers,
-        List.of(MAINS, heater(group)),
+        List.of(mains(group), heater(group)),
         HeatingFaults.of(group),
         answers.questions());
   }

@@ -105,7 +105,7 @@ final class HeatingState {
     HeaterRating rating = group.rating();
     ratedPower = rating.power();
     ratedVoltage = rating.voltage();
-    mains = ratedVoltage;
+    mains = rating.mains();
     elements = rating.elements();
     heater = rating.cold();
     hotOverCold = ratedVoltage * ratedVoltage / (ratedPower * rating.cold());

@@ -120,7 +120,7 @@ public record DrainPath(
     Water water = Water.at(ROOM);
     OperatingPoint point =
         PumpAgainstCircuit.solve(curve, circuit(height, hose), water.kinematicViscosity());
-    Optional<Double> power = Given.si(component.nameplate().power());
+    Optional<Double> power = Given.mean(component.nameplate().power());
     double rated = point.flow() > 0 ? point.flow() : curve.runOut();
     PumpSet pump =
         new PumpSet(

@@ -131,7 +131,7 @@ public record WashCircuit(
     OperatingPoint point =
         PumpAgainstCircuit.solve(
             curve, new Circuit(lift, List.of(passage), jets), water.kinematicViscosity());
-    Optional<Double> power = Given.si(component.nameplate().power());
+    Optional<Double> power = Given.mean(component.nameplate().power());
     double rated = point.flow() > 0 ? point.flow() : curve.runOut();
     PumpSet pump =
         new PumpSet(
