@@ -137,7 +137,7 @@ public final class WhyText {
       double times = turning < 1 ? 1 / turning : turning;
       layout.hanging(
           "  ",
-          "Another state would lead if its odds beforehand were %s times %s."
+          "Another state would lead if the odds of this fault beforehand were %s times %s."
               .formatted(
                   times < 10 ? Figures.fixed(times, 1) : times < 1e6 ? rounded(times) : "> 10^6",
                   turning < 1 ? "smaller" : "greater"));

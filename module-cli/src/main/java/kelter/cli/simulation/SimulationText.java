@@ -210,11 +210,19 @@ public final class SimulationText {
             + " machines. Means over all of them, one that it was never sure of with all its"
             + " readings; * over the "
             + led.reachedByAll()
-            + " of which it became sure in every order. Led it takes "
-            + percent(1 - led.minutesIfReached() / fixed.minutesIfReached())
-            + " fewer minutes* than in the fixed order ("
-            + percent(1 - led.minutes() / fixed.minutes())
-            + " over all).");
+            + " of which it became sure in every order."
+            + saved(led, fixed));
+  }
+
+  private static String saved(SimulationReport.Walks led, SimulationReport.Walks fixed) {
+    if (led.reachedByAll() == 0) {
+      return " Of none, so no minutes are compared.";
+    }
+    return " Led it takes "
+        + percent(1 - led.minutesIfReached() / fixed.minutesIfReached())
+        + " fewer minutes* than in the fixed order ("
+        + percent(1 - led.minutes() / fixed.minutes())
+        + " over all).";
   }
 
   private static List<String> row(String words, double all, double single) {

@@ -2,6 +2,7 @@ package kelter.cli.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.check.Limits;
 import kelter.core.quantity.QuantityFormat;
@@ -77,11 +78,10 @@ public final class Figures {
   }
 
   static String measured(Finding finding) {
-    return finding
-        .judgement()
-        .measured()
-        .map(estimate -> estimate(estimate, finding.kind(), finding.unit()))
-        .orElse(finding.shown());
+    Optional<Estimate> measured = finding.judgement().measured();
+    return measured.isPresent()
+        ? estimate(measured.get(), finding.kind(), finding.unit())
+        : finding.shown();
   }
 
   private static String estimate(Estimate estimate, QuantityKind kind, Unit unit) {
@@ -92,7 +92,7 @@ public final class Figures {
   }
 
   static String limits(Finding finding) {
-    return limits(finding.limits(), finding.kind(), finding.unit());
+    return limits(finding.limits(), finding.kind(), TellingUnit.of(finding));
   }
 
   static String limits(Limits limits, QuantityKind kind, Unit unit) {

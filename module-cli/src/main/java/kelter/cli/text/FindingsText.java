@@ -64,6 +64,13 @@ public final class FindingsText {
     }
   }
 
+  /** What was measured and what is allowed; nothing of a part that nobody is to measure. */
+  private static String against(Finding finding) {
+    boolean limited =
+        Double.isFinite(finding.limits().low()) || Double.isFinite(finding.limits().high());
+    return limited ? Figures.measured(finding) + "; allowed " + Figures.limits(finding) + ": " : "";
+  }
+
   private static void write(
       Finding finding, Settling settling, Layout layout, Terminal terminal, boolean withSource) {
     layout.hanging("  ", finding.component() + ": " + finding.title());
@@ -75,12 +82,7 @@ public final class FindingsText {
         Double.isNaN(conformity) ? "" : " (conformity " + Figures.percent(conformity) + ")";
     layout.hanging(
         "      ",
-        Figures.measured(finding)
-            + "; allowed "
-            + Figures.limits(finding)
-            + ": "
-            + (needsAttention ? terminal.attention(verdict) : verdict)
-            + chance);
+        against(finding) + (needsAttention ? terminal.attention(verdict) : verdict) + chance);
     if (finding.judgement().assumed()) {
       layout.hanging("      ", "No instrument named: an ordinary one is assumed.");
     }

@@ -64,7 +64,7 @@ final class RiskText {
   private static String band(Finding finding, GuardBand band) {
     try {
       Limits accepted = band.acceptance(finding.limits());
-      return "pass " + Figures.limits(accepted, finding.kind(), finding.unit());
+      return "pass " + Figures.limits(accepted, finding.kind(), TellingUnit.of(finding));
     } catch (IllegalArgumentException nothingLeft) {
       return "nothing is left to pass";
     }
