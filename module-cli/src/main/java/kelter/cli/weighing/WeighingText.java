@@ -175,10 +175,12 @@ public final class WeighingText {
     layout.blank();
     layout.hanging(
         INDENT,
-        "Bill now: what is paid today, on average. A year: all that is paid from today on,"
-            + " later failures and new machines included, spread evenly over the years; it lies"
-            + " between the two figures in 9 of 10 cases. Cheapest: in how many of 100 cases the"
-            + " option turns out to cost least.");
+        "Bill now: what is paid today, on average. Works: the chance that the machine works after"
+            + " it, whatever else may be wrong with it. Lasts: how long it then goes on, on average."
+            + " A year: all that is paid from today on, later failures and new machines included,"
+            + " spread evenly over the years; it lies between the two figures in 9 of 10 cases, and"
+            + " can be below zero since years beyond the period are credited. Cheapest: in how many"
+            + " of 100 cases the option turns out to cost least.");
   }
 
   private static List<String> cells(Option option) {
