@@ -50,6 +50,7 @@ public final class SimulationJson {
     out.number("readings", report.readings());
     out.number("nothingWrong", world.nothingWrong());
     out.number("unexplained", world.unexplained());
+    out.number("coincidence", world.coincidence());
     out.number("blunder", world.blunder());
     out.number("mostTogether", world.mostTogether());
     out.number("curvesWrongBy", wrongBy);

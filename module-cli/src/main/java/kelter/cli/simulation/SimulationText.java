@@ -65,12 +65,14 @@ public final class SimulationText {
             + ", each with "
             + report.readings()
             + (report.readings() == 1 ? " reading" : " readings")
-            + " by ordinary instruments. Faults come by their priors, up to "
+            + " by ordinary instruments. Faults come by their priors, with odds of "
+            + percent(world.coincidence())
+            + " of them since mostly one cause is behind a complaint, up to "
             + world.mostTogether()
             + " in a group of parts, at any severity alike; "
             + percent(world.nothingWrong())
             + " have nothing wrong, "
-            + percent(world.unexplained())
+            + percent(world.beside(world.unexplained()))
             + " of the groups do what no known fault explains, "
             + percent(world.blunder())
             + " of the readings are wrong altogether ("

@@ -38,8 +38,13 @@ public record World(
     }
   }
 
-  /** A chance by itself turned into that in a machine that may have other faults as well. */
-  double beside(double chance) {
+  /**
+   * A chance by itself turned into that in a machine that may have other faults as well.
+   *
+   * @param chance a chance, 0 or more and below 1
+   * @return the chance with its odds times the coincidence
+   */
+  public double beside(double chance) {
     return EngineSettings.beside(chance, coincidence);
   }
 
