@@ -9,6 +9,7 @@ import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.quantity.QuantityKind;
@@ -20,13 +21,16 @@ import kelter.electrical.rating.Stated;
 
 /**
  * Says stop at every part that is out of reach: gas, refrigerant, fixed wiring, high-voltage
- * capacitors, and what a job calls a motor capacitor but states more than 1000 V for. Nothing is
- * measured there, so that there is never a verdict.
+ * capacitors, and what a job calls a motor capacitor but states more than 1000 V for or has in a
+ * microwave oven. Nothing is measured there, so that there is never a verdict.
  */
 final class OutOfReachCheck implements Check {
 
   /** Motor capacitors have less, V; common practice, no source. */
   private static final double HIGH_VOLTAGE = 1000;
+
+  /** What the kind of an appliance with a high-voltage capacitor is called. */
+  private static final String MICROWAVE = "microwave";
 
   private static final Source SOURCE =
       Source.commonPractice("what this toolkit leaves to licensed or specially trained people");
@@ -45,7 +49,7 @@ final class OutOfReachCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component part : job.appliance().components()) {
-      Optional<ComponentKind> kind = kind(part);
+      Optional<ComponentKind> kind = kind(job.appliance(), part);
       if (kind.isPresent()) {
         findings.add(stop(part, kind.get()));
       }
@@ -53,9 +57,12 @@ final class OutOfReachCheck implements Check {
     return findings;
   }
 
-  private static Optional<ComponentKind> kind(Component part) {
+  private static Optional<ComponentKind> kind(Appliance appliance, Component part) {
     if (!part.kind().equals(MotorKinds.RUN_CAPACITOR.id())) {
       return OutOfReach.of(part.kind());
+    }
+    if (appliance.kind().contains(MICROWAVE)) {
+      return Optional.of(OutOfReach.HIGH_VOLTAGE);
     }
     return Stated.si(part.nameplate().voltage()) > HIGH_VOLTAGE
         ? Optional.of(OutOfReach.HIGH_VOLTAGE)
