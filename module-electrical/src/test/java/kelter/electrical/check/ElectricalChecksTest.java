@@ -119,10 +119,7 @@ class ElectricalChecksTest {
     assertEquals(1e6, insulation(0.8, cord).limits().low(), 1e-6);
   }
 
-  /**
-   * UL 101, as cited by others: stationary grounded appliances 0.75 mA; two-wire ones 0.25 mA, from
-   * memory.
-   */
+  /** UL 101, as cited by others: stationary grounded appliances 0.75 mA; two-wire ones 0.5 mA. */
   @Test
   void norIsItInNorthAmerica() {
     Appliance machine = american(Jobs.component("cord", "supply-cord"));
