@@ -9,7 +9,6 @@ import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
-import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.quantity.QuantityKind;
@@ -29,9 +28,6 @@ final class OutOfReachCheck implements Check {
   /** Motor capacitors have less, V; common practice, no source. */
   private static final double HIGH_VOLTAGE = 1000;
 
-  /** What the kind of an appliance with a high-voltage capacitor is called. */
-  private static final String MICROWAVE = "microwave";
-
   private static final Source SOURCE =
       Source.commonPractice("what this toolkit leaves to licensed or specially trained people");
 
@@ -49,7 +45,8 @@ final class OutOfReachCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component part : job.appliance().components()) {
-      Optional<ComponentKind> kind = kind(job.appliance(), part);
+      Optional<ComponentKind> kind =
+          isOfMicrowaveOven(job, part) ? Optional.of(OutOfReach.HIGH_VOLTAGE) : kind(part);
       if (kind.isPresent()) {
         findings.add(stop(part, kind.get()));
       }
@@ -57,12 +54,9 @@ final class OutOfReachCheck implements Check {
     return findings;
   }
 
-  private static Optional<ComponentKind> kind(Appliance appliance, Component part) {
+  private static Optional<ComponentKind> kind(Component part) {
     if (!part.kind().equals(MotorKinds.RUN_CAPACITOR.id())) {
       return OutOfReach.of(part.kind());
-    }
-    if (appliance.kind().contains(MICROWAVE)) {
-      return Optional.of(OutOfReach.HIGH_VOLTAGE);
     }
     return Stated.si(part.nameplate().voltage()) > HIGH_VOLTAGE
         ? Optional.of(OutOfReach.HIGH_VOLTAGE)
@@ -83,5 +77,10 @@ final class OutOfReachCheck implements Check {
         SOURCE,
         List.of(OutOfReach.caution(kind)),
         "no procedure is given: it is for people licensed or trained for it");
+  }
+
+  private static boolean isOfMicrowaveOven(Job job, Component part) {
+    return part.kind().equals(MotorKinds.RUN_CAPACITOR.id())
+        && job.appliance().kind().contains("microwave");
   }
 }
