@@ -22,6 +22,7 @@ import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
 import kelter.electrical.fault.heating.HeatingModel;
+import kelter.electrical.fault.heating.InsulationModel;
 import kelter.electrical.fault.motor.MotorModel;
 import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
@@ -145,6 +146,7 @@ public final class ElectricalModule implements CalculationModule {
     List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
     models.addAll(MotorModel.of(appliance));
     models.addAll(SimpleParts.of(appliance));
+    models.addAll(InsulationModel.of(appliance, List.copyOf(models)));
     return models;
   }
 }

@@ -18,6 +18,13 @@ class ElectricalContractTest extends ModuleContract {
     List<Appliance> all = new ArrayList<>(SampleMachines.all());
     all.add(Jobs.appliance(Jobs.component("motor", "motor")));
     all.add(Jobs.appliance(Jobs.heater()));
+    all.add(Jobs.appliance(Jobs.component("cord", "supply-cord")));
+    all.add(
+        Jobs.appliance(
+            Jobs.component("heater", "heater"),
+            Jobs.component("air-heater", "air-heater"),
+            Jobs.component("cord", "supply-cord"),
+            Jobs.component("other-cord", "supply-cord")));
     return all;
   }
 }

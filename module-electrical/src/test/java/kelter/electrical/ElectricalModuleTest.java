@@ -14,13 +14,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import kelter.core.check.DecisionRule;
+import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Appliance;
+import kelter.core.job.Component;
 import kelter.core.job.Reading;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 
@@ -90,6 +95,47 @@ class ElectricalModuleTest {
         .flatMap(kind -> kind.observables().stream())
         .filter(o -> o.procedure().hazard() != kelter.core.safety.Hazard.NONE)
         .forEach(o -> assertFalse(o.procedure().cautions().isEmpty(), o.id()));
+  }
+
+  /** A dryer has no water about its heater, and no capacitor of a microwave oven. */
+  @Test
+  void noCautionOfOneMachineOnAnother() {
+    Appliance dryer =
+        Jobs.appliance(
+            Jobs.component(
+                "air-heater",
+                "air-heater",
+                Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+                Map.of()),
+            Jobs.component("link", "thermal-link"),
+            Jobs.sensor(),
+            Jobs.motor(),
+            Jobs.component("capacitor", "run-capacitor"),
+            Jobs.component("cord", "supply-cord"));
+    Vocabulary words = new Vocabulary(module.componentKinds());
+    List<Caution> all = new ArrayList<>();
+    for (Component part : dryer.components()) {
+      for (Observable observable : words.kind(part.kind()).orElseThrow().observables()) {
+        all.addAll(observable.procedure().cautions());
+      }
+    }
+    for (FaultModel model : module.faultModels(dryer)) {
+      for (Fault fault : model.faults()) {
+        for (Remedy remedy : fault.remedies()) {
+          all.addAll(remedy.cautions());
+          assertFalse(remedy.title().contains("seal"), remedy.title());
+        }
+      }
+    }
+    for (Calculation calculation : module.calculations()) {
+      if (calculation.id().equals("motor-slip")) {
+        all.addAll(calculation.cautions());
+      }
+    }
+    for (Caution caution : all) {
+      assertFalse(caution.text().contains("water"), caution.text());
+      assertFalse(caution.text().contains("microwave"), caution.text());
+    }
   }
 
   @Test

@@ -12,6 +12,7 @@ import kelter.core.job.ReadingParser;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
@@ -104,7 +105,11 @@ public final class WhatIf {
               .stream()
               .map(Observable::id)
               .toList();
-      unknown(text, "observable '" + id + "' of a " + component.kind(), id, known);
+      unknown(
+          text,
+          "observable '" + id + "' of " + QuantityFormat.withArticle(component.kind()),
+          id,
+          known);
     }
     return found;
   }

@@ -18,6 +18,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.quantity.Unit;
@@ -146,9 +147,9 @@ public final class LogReader {
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
-                        "a %s has no observable '%s'%s"
+                        "%s has no observable '%s'%s"
                             .formatted(
-                                known.kind(),
+                                QuantityFormat.withArticle(known.kind()),
                                 word,
                                 near(word, observables.stream().map(Observable::id).toList()))));
     if (observable.type() != Observable.Type.QUANTITY) {

@@ -49,11 +49,39 @@ public final class Template {
 
   private static Map<String, List<String>> components() {
     Map<String, List<String>> kinds = new LinkedHashMap<>();
-    kinds.put("washer-extractor", List.of("drain-pump", "heater", "motor", "supply-cord"));
-    kinds.put("washing-machine", List.of("drain-pump", "heater", "motor", "supply-cord"));
-    kinds.put("glasswasher", List.of("wash-pump", "drain-pump", "heater", "supply-cord"));
-    kinds.put("water-boiler", List.of("heater", "supply-cord"));
-    kinds.put("tumble-dryer", List.of("heater", "motor", "supply-cord"));
+    List<String> washer =
+        List.of(
+            "inlet-valve",
+            "drain-pump",
+            "heater",
+            "temperature-sensor",
+            "motor",
+            "door-switch",
+            "supply-cord");
+    kinds.put("washer-extractor", washer);
+    kinds.put("washing-machine", washer);
+    kinds.put(
+        "glasswasher",
+        List.of(
+            "inlet-valve",
+            "wash-pump",
+            "drain-pump",
+            "heater",
+            "temperature-sensor",
+            "door-switch",
+            "supply-cord"));
+    kinds.put(
+        "water-boiler", List.of("heater", "thermal-link", "temperature-sensor", "supply-cord"));
+    kinds.put(
+        "tumble-dryer",
+        List.of(
+            "air-heater",
+            "thermal-link",
+            "temperature-sensor",
+            "motor",
+            "run-capacitor",
+            "door-switch",
+            "supply-cord"));
     kinds.put("other", List.of());
     return kinds;
   }
@@ -65,6 +93,16 @@ public final class Template {
    */
   public static List<String> kinds() {
     return List.copyOf(COMPONENTS.keySet());
+  }
+
+  /**
+   * The parts of a kind of appliance.
+   *
+   * @param kind one of the kinds
+   * @return the words of its parts; none where the kind says nothing
+   */
+  public static List<String> components(String kind) {
+    return COMPONENTS.get(kind);
   }
 
   /**

@@ -102,6 +102,9 @@ public final class Figures {
     if (Double.isInfinite(limits.low()) && Double.isInfinite(limits.high())) {
       return "no reading";
     }
+    if (Double.isInfinite(limits.low()) && limits.high() == 0) {
+      return "none";
+    }
     if (Double.isInfinite(limits.high())) {
       return "at least " + low + symbol;
     }

@@ -66,6 +66,16 @@ class DemoJobsTest {
     return diagnosis.ranking().get(0).faults().stream().map(f -> f.fault().key()).sorted().toList();
   }
 
+  /** Complaint, reading and note of one machine tell the same: warm, but not enough. */
+  @Test
+  void theComplaintAgreesWithTheReading() throws IOException {
+    Job job = job(text("washer-extractor"));
+    Measurement cold = job.measurements("heater", "washes-cold").get(0);
+    assertEquals("no", cold.readings().get(0).display());
+    assertEquals("lukewarm after an hour", cold.note());
+    assertTrue(job.complaint().said().contains("barely warm"), job.complaint().said());
+  }
+
   private static Finding finding(String text, String component, String observable) {
     return MODULES.checker(DecisionRule.USUAL).findings(job(text)).stream()
         .filter(f -> f.component().equals(component) && f.observable().equals(observable))

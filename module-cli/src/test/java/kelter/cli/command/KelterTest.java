@@ -9,6 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import kelter.cli.template.Template;
+import kelter.cli.wiring.Modules;
+import kelter.core.file.JobFile;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -161,6 +168,25 @@ class KelterTest {
     assertEquals(1, Console.run("new", "glasswasher", "-o", file.toString()).code());
     assertEquals(first, Files.readString(file));
     assertTrue(Console.run("new", "glaswasher").err().contains("did you mean 'glasswasher'?"));
+  }
+
+  /** Which parts a kind of machine has is common practice, no source. */
+  @Test
+  void aTemplateHasThePartsOfItsMachine() {
+    Vocabulary words = Modules.find(Optional.empty()).vocabulary();
+    for (String kind : Template.kinds()) {
+      Job job = JobFile.parse(Template.of(kind, "2026-11-02", words), words).job();
+      List<String> parts =
+          job.appliance().components().stream().map(Component::kind).sorted().toList();
+      boolean dryer = kind.equals("tumble-dryer");
+      boolean washes = kind.startsWith("wash") || kind.equals("glasswasher");
+      assertEquals(dryer, parts.contains("air-heater"), kind);
+      assertEquals(washes || kind.equals("water-boiler"), parts.contains("heater"), kind);
+      assertEquals(washes, parts.contains("drain-pump"), kind);
+      assertEquals(dryer || kind.startsWith("wash"), parts.contains("motor"), kind);
+      assertEquals(!kind.equals("other"), parts.contains("supply-cord"), kind);
+      assertEquals(parts, Template.components(kind).stream().sorted().toList(), kind);
+    }
   }
 
   @Test

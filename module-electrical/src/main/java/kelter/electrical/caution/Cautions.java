@@ -18,6 +18,27 @@ public final class Cautions {
       new Caution(
           Signal.WARNING, "A heater stays hot for minutes after switching off. Let it cool first.");
 
+  /** A machine that runs, whatever it heats. */
+  public static final Caution RUNNING =
+      new Caution(
+          Signal.WARNING,
+          "Burns and moving parts. Keep the machine closed while it runs, and let what is hot cool"
+              + " below 40 °C before you touch it.");
+
+  /** A shaft that turns. */
+  public static final Caution TURNING =
+      new Caution(
+          Signal.WARNING,
+          "Moving parts. Keep hands, sleeves and hair away from shaft and belt while they turn.");
+
+  /** A plug or cord that was hot. */
+  public static final Caution HOT_PLUG =
+      new Caution(
+          Signal.DANGER,
+          "Fire and electric shock. Take the machine out of use with its plug out, and do not plug"
+              + " it in again before plug and cord are renewed and a licensed electrician has seen"
+              + " the outlet.");
+
   /** A capacitor may still be charged. */
   public static final Caution CHARGED_CAPACITOR =
       new Caution(

@@ -40,7 +40,7 @@ final class FigureRule {
 
   /** Resistance of copper against a figure at 20 °C. */
   static Optional<LimitCheck.Allowed> copper(
-      Component part, Measurement measurement, String figure) {
+      String winding, Component part, Measurement measurement, String figure) {
     double stated = Stated.si(measurement.conditions().figure(Electrical.TEMPERATURE.id()));
     double cold = Stated.si(part.figure(figure));
     if (!(cold > 0) || stated < 223.15 || stated > 473.15) {
@@ -54,7 +54,7 @@ final class FigureRule {
             new Limits(low * (1 - WITHIN), high * (1 + WITHIN)),
             Source.commonPractice(
                 "within 10 % of the service figure, copper brought to the temperature of the part"),
-            "resistance against service figure",
+            "resistance of the " + winding + " against service figure",
             isStated ? "" : "10 °C to 35 °C taken, because no temperature is stated",
             Optional.empty()));
   }

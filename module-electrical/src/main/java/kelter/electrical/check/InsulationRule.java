@@ -7,6 +7,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
@@ -16,9 +17,10 @@ import kelter.electrical.protection.InsulationLimit;
 import kelter.electrical.rating.Stated;
 
 /**
- * The insulation resistance that a part or the appliance must have at least, by protection class;
- * class I where the nameplate does not say. For the whole appliance the milder limit of appliances
- * with heaters holds if it has one, for a heater always, for other parts never.
+ * The insulation resistance that a part or the appliance must have at least, by protection class.
+ * Where the nameplate does not say it, the limit of class I and that of class II both count; class
+ * III, which no mains reach, has to be stated. For the whole appliance the milder limit of
+ * appliances with heaters holds if it has one, for a heater always, for other parts never.
  */
 final class InsulationRule {
 
@@ -31,6 +33,9 @@ final class InsulationRule {
 
   private static final String BEYOND =
       "; over range tells nothing without the end of the range: write for instance > 200 MOhm";
+
+  /** Ohm in a megohm. */
+  private static final double MEGOHM = 1e6;
 
   private InsulationRule() {}
 
@@ -77,19 +82,40 @@ final class InsulationRule {
   private static Optional<LimitCheck.Allowed> allowed(
       Appliance appliance, boolean heaters, Measurement measurement) {
     Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
-    ProtectionClass taken = stated.orElse(ProtectionClass.I);
-    String words =
+    ProtectionClass mildest = stated.orElse(ProtectionClass.I);
+    String beyond = isOverRange(measurement) ? BEYOND : "";
+    String ofMildest =
         "limit of class "
-            + taken
-            + (heaters && taken == ProtectionClass.I ? " with heaters" : "")
-            + (stated.isPresent() ? "" : ", taken because the nameplate states none")
-            + (isOverRange(measurement) ? BEYOND : "");
-    return Optional.of(
+            + mildest
+            + (heaters && mildest == ProtectionClass.I ? " with heaters" : "");
+    LimitCheck.Allowed allowed =
         new LimitCheck.Allowed(
-            Limits.atLeast(InsulationLimit.limit(taken, heaters)),
+            limits(mildest, heaters),
             InsulationLimit.SOURCE,
             "insulation resistance against protection class",
-            words,
-            Optional.of(DO_NOT_RETURN)));
+            (stated.isPresent() ? ofMildest : ofEither(heaters)) + beyond,
+            Optional.of(DO_NOT_RETURN));
+    return Optional.of(
+        stated.isPresent()
+            ? allowed
+            : allowed.orIfOfAnotherClass(limits(ProtectionClass.II, heaters)));
+  }
+
+  private static Limits limits(ProtectionClass protectionClass, boolean heaters) {
+    return Limits.atLeast(InsulationLimit.limit(protectionClass, heaters));
+  }
+
+  private static String ofEither(boolean heaters) {
+    return "limit "
+        + megohms(ProtectionClass.I, heaters)
+        + (heaters ? " (class I with heaters)" : " (class I)")
+        + " or "
+        + megohms(ProtectionClass.II, heaters)
+        + " (class II), because the job does not state the protection class; between both the class"
+        + " decides: look for the double square of class II on the nameplate";
+  }
+
+  private static String megohms(ProtectionClass protectionClass, boolean heaters) {
+    return QuantityFormat.plain(InsulationLimit.limit(protectionClass, heaters) / MEGOHM) + " Mohm";
   }
 }

@@ -30,6 +30,10 @@ final class LeakageRule {
               + " the current measured again.",
           true);
 
+  private static final String OR_TWO_WIRE =
+      ", and that of two-wire ones, because the job does not state the protection class: two prongs"
+          + " and a double square on the nameplate mean class II";
+
   private LeakageRule() {}
 
   static Optional<LimitCheck.Allowed> conductor(Job job, Component cord, Measurement measurement) {
@@ -86,17 +90,22 @@ final class LeakageRule {
 
   private static LimitCheck.Allowed northAmerica(Appliance appliance, String title) {
     Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
-    boolean twoWire = stated.isPresent() && stated.get() == ProtectionClass.II;
-    NorthAmericanLimit.Build build =
-        twoWire ? NorthAmericanLimit.Build.TWO_WIRE : NorthAmericanLimit.Build.GROUNDED_STATIONARY;
-    return new LimitCheck.Allowed(
-        Limits.atMost(NorthAmericanLimit.leakage(build)),
-        NorthAmericanLimit.LEAKAGE_SOURCE,
-        title + " against the North American type test",
-        twoWire
-            ? "limit of two-wire appliances"
-            : "limit of stationary grounded appliances; portable ones 0.5 mA",
-        Optional.of(DO_NOT_RETURN));
+    NorthAmericanLimit.Build grounded = NorthAmericanLimit.Build.GROUNDED_STATIONARY;
+    NorthAmericanLimit.Build twoWire = NorthAmericanLimit.Build.TWO_WIRE;
+    boolean isTwoWire = stated.isPresent() && stated.get() == ProtectionClass.II;
+    LimitCheck.Allowed allowed =
+        new LimitCheck.Allowed(
+            Limits.atMost(NorthAmericanLimit.leakage(isTwoWire ? twoWire : grounded)),
+            NorthAmericanLimit.LEAKAGE_SOURCE,
+            title + " against the North American type test",
+            isTwoWire
+                ? "limit of two-wire appliances"
+                : "limit of stationary grounded appliances; portable ones 0.5 mA"
+                    + (stated.isPresent() ? "" : OR_TWO_WIRE),
+            Optional.of(DO_NOT_RETURN));
+    return stated.isPresent()
+        ? allowed
+        : allowed.orIfOfAnotherClass(Limits.atMost(NorthAmericanLimit.leakage(twoWire)));
   }
 
   /** All heaters that state their power, W, at the lower limit of what they state. */

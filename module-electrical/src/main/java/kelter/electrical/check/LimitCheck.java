@@ -18,6 +18,7 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.component.ControlKinds;
+import kelter.electrical.component.HeaterKinds;
 import kelter.electrical.component.MotorKinds;
 
 /**
@@ -41,9 +42,27 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
    * @param title what is held against what
    * @param remark what the verdict rests on
    * @param ifNot what to mind where the reading does not conform
+   * @param otherwise stricter limits that hold instead if the machine is of a protection class that
+   *     its nameplate does not tell; what lies between both is undecided
    */
   record Allowed(
-      Limits limits, Source source, String title, String remark, Optional<Caution> ifNot) {}
+      Limits limits,
+      Source source,
+      String title,
+      String remark,
+      Optional<Caution> ifNot,
+      Optional<Limits> otherwise) {
+
+    /** Limits that depend on nothing untold. */
+    Allowed(Limits limits, Source source, String title, String remark, Optional<Caution> ifNot) {
+      this(limits, source, title, remark, ifNot, Optional.empty());
+    }
+
+    /** The same where the class is not told. */
+    Allowed orIfOfAnotherClass(Limits stricter) {
+      return new Allowed(limits, source, title, remark, ifNot, Optional.of(stricter));
+    }
+  }
 
   /**
    * What gives the limits of a reading. The classes that work them out are looked up when there is
@@ -101,10 +120,12 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
         case SHOWN_TEMPERATURE -> SensorRule.shown(job, part, measurement);
         case CONTACT_DROP -> ContinuityRule.contactDrop(job, part, measurement);
         case MOTOR_CURRENT -> InputRule.motor(job, part, measurement);
-        case MAIN_WINDING -> FigureRule.copper(part, measurement, MotorKinds.MAIN.id());
-        case AUXILIARY_WINDING -> FigureRule.copper(part, measurement, MotorKinds.AUXILIARY.id());
-        case SOLENOID_COIL -> FigureRule.copper(part, measurement, MotorKinds.COIL.id());
-        case RELAY_COIL -> FigureRule.copper(part, measurement, ControlKinds.COIL.id());
+        case MAIN_WINDING ->
+            FigureRule.copper("main winding", part, measurement, MotorKinds.MAIN.id());
+        case AUXILIARY_WINDING ->
+            FigureRule.copper("auxiliary winding", part, measurement, MotorKinds.AUXILIARY.id());
+        case SOLENOID_COIL -> FigureRule.copper("coil", part, measurement, MotorKinds.COIL.id());
+        case RELAY_COIL -> FigureRule.copper("coil", part, measurement, ControlKinds.COIL.id());
         case CAPACITANCE -> FigureRule.capacitance(job, part, measurement);
         case SUPPLY -> SupplyRule.of(job, part, measurement);
       };
@@ -123,21 +144,32 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
   }
 
   private void addTo(List<Finding> findings, Job job, Component component, DecisionRule decision) {
+    Observable own = HeaterKinds.as(component.kind(), observable);
     int place = 0;
     for (Measurement measurement : job.measurements(component.id(), observable.id())) {
       place++;
       String name = id + "." + component.id() + (place > 1 ? "-" + place : "");
       Optional<Allowed> allowed = rule.allowed(job, component, measurement);
       if (allowed.isPresent()) {
-        findings.add(finding(name, job, measurement, allowed.get(), decision));
+        findings.add(finding(name, job, measurement, own, allowed.get(), decision));
       }
     }
   }
 
   private Finding finding(
-      String name, Job job, Measurement measurement, Allowed allowed, DecisionRule decision) {
-    Judgement judgement = Judgement.of(job, measurement, observable, allowed.limits(), decision);
-    List<Caution> cautions = new ArrayList<>(observable.procedure().cautions());
+      String name,
+      Job job,
+      Measurement measurement,
+      Observable own,
+      Allowed allowed,
+      DecisionRule decision) {
+    Judgement judgement = Judgement.of(job, measurement, own, allowed.limits(), decision);
+    Limits limits = allowed.limits();
+    if (allowed.otherwise().isPresent() && judgement.verdict() != Verdict.DOES_NOT_CONFORM) {
+      limits = allowed.otherwise().get();
+      judgement = Judgement.of(job, measurement, own, limits, decision).onlyIfConforming();
+    }
+    List<Caution> cautions = new ArrayList<>(own.procedure().cautions());
     if (judgement.verdict() == Verdict.DOES_NOT_CONFORM) {
       if (allowed.ifNot().isPresent()) {
         cautions.add(0, allowed.ifNot().get());
@@ -152,7 +184,7 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
         observable.kind(),
         unit(measurement),
         judgement,
-        allowed.limits(),
+        limits,
         allowed.source(),
         cautions,
         allowed.remark());

@@ -20,8 +20,8 @@ import kelter.electrical.component.OutOfReach;
 
 /**
  * Says stop at every part that is out of reach: gas, refrigerant, fixed wiring, high-voltage
- * capacitors, and what a job calls a motor capacitor but states more than 1000 V for. Nothing is
- * measured there, so that there is never a verdict.
+ * capacitors, and what a job calls a motor capacitor but states more than 1000 V for or has in a
+ * microwave oven. Nothing is measured there, so that there is never a verdict.
  */
 final class OutOfReachCheck implements Check {
 
@@ -45,7 +45,8 @@ final class OutOfReachCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component part : job.appliance().components()) {
-      Optional<ComponentKind> kind = kind(part);
+      Optional<ComponentKind> kind =
+          isOfMicrowaveOven(job, part) ? Optional.of(OutOfReach.HIGH_VOLTAGE) : kind(part);
       if (kind.isPresent()) {
         findings.add(stop(part, kind.get()));
       }
@@ -77,5 +78,10 @@ final class OutOfReachCheck implements Check {
         SOURCE,
         List.of(OutOfReach.caution(kind)),
         "no procedure is given: it is for people licensed or trained for it");
+  }
+
+  private static boolean isOfMicrowaveOven(Job job, Component part) {
+    return part.kind().equals(MotorKinds.RUN_CAPACITOR.id())
+        && job.appliance().kind().contains("microwave");
   }
 }

@@ -102,7 +102,7 @@ public final class ControlKinds {
           "resistance at a known temperature",
           QuantityKind.RESISTANCE,
           Electrical.RESISTANCE,
-          List.of(Electrical.TEMPERATURE),
+          List.of(Electrical.SENSOR_TEMPERATURE),
           Electrical.dead(
               "Unplug the sensor from the control and measure; read a thermometer beside it.",
               5,
@@ -115,7 +115,7 @@ public final class ControlKinds {
           "temperature that the machine shows less that of a thermometer",
           QuantityKind.TEMPERATURE_DIFFERENCE,
           new Span(-100, 100),
-          List.of(Electrical.TEMPERATURE),
+          List.of(Electrical.SENSOR_TEMPERATURE),
           Electrical.running(
               "Let the machine show the temperature of its sensor, hold a thermometer as near to it"
                   + " as the closed machine allows, wait until both stand still.",

@@ -20,6 +20,9 @@ public final class Electrical {
   public static final Characteristic TEMPERATURE =
       new Characteristic("temperature", "temperature of the part", QuantityKind.TEMPERATURE);
 
+  /** The temperature of a sensor when it was read: those of ovens are warmer than other parts. */
+  static final Characteristic SENSOR_TEMPERATURE = TEMPERATURE.within(new Span(213.15, 673.15));
+
   /** The voltage that was there. */
   public static final Characteristic VOLTAGE =
       new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE);
@@ -154,14 +157,19 @@ public final class Electrical {
         LIVE + text, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
   }
 
-  /** Measured with the machine closed and running. */
+  /** Measured with the machine closed and running, whatever it heats. */
   static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
-    return new Procedure(
-        RUNNING + text,
-        minutes,
-        Hazard.RUNNING,
-        typical,
-        List.of(withFirst(Caution.HOT_WATER, more)));
+    return closed(text, minutes, typical, withFirst(Cautions.RUNNING, more));
+  }
+
+  /** Measured with the machine closed and running with water in it. */
+  static Procedure runningWithWater(String text, double minutes, Accuracy typical) {
+    return closed(text, minutes, typical, Caution.HOT_WATER);
+  }
+
+  private static Procedure closed(
+      String text, double minutes, Accuracy typical, Caution... cautions) {
+    return new Procedure(RUNNING + text, minutes, Hazard.RUNNING, typical, List.of(cautions));
   }
 
   /** Asked or looked at, nothing opened. */

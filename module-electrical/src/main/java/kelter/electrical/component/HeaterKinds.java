@@ -7,6 +7,7 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 
@@ -28,6 +29,10 @@ public final class HeaterKinds {
   /** How much air it heats. */
   public static final Characteristic AIRFLOW =
       new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW);
+
+  /** How the power of a heater is read on the closed machine. */
+  private static final String POWER_METER =
+      "Plug-in power meter, machine closed: the power while it heats less the power just before.";
 
   /** Its resistance. */
   public static final Observable RESISTANCE =
@@ -57,46 +62,14 @@ public final class HeaterKinds {
                   + " sheath, one minute."));
 
   /** Its current. */
-  public static final Observable CURRENT =
-      Observable.quantity(
-          "current",
-          "current",
-          QuantityKind.CURRENT,
-          new Span(0, 150),
-          List.of(Electrical.VOLTAGE),
-          Electrical.live(
-              "Clamp around one wire of the heater while the machine heats.",
-              8,
-              Electrical.CLAMP,
-              Caution.HOT_WATER));
+  public static final Observable CURRENT = current(Caution.HOT_WATER);
 
   /** Its power. */
   public static final Observable POWER =
-      Observable.quantity(
-          "power",
-          "power taken while it heats",
-          QuantityKind.POWER,
-          new Span(0, 30000),
-          List.of(Electrical.VOLTAGE),
-          Electrical.running(
-              "Plug-in power meter, machine closed: the power while it heats less the power just"
-                  + " before.",
-              10,
-              Electrical.POWER_METER));
+      power(Electrical.runningWithWater(POWER_METER, 10, Electrical.POWER_METER));
 
   /** The voltage at its terminals. */
-  public static final Observable TERMINAL_VOLTAGE =
-      Observable.quantity(
-          "voltage",
-          "voltage at its terminals while it should heat",
-          QuantityKind.VOLTAGE,
-          new Span(0, 500),
-          List.of(),
-          Electrical.live(
-              "Clip on to both terminals, then let the machine heat and read.",
-              10,
-              Electrical.VOLTMETER,
-              Caution.HOT_WATER));
+  public static final Observable TERMINAL_VOLTAGE = terminalVoltage(Caution.HOT_WATER);
 
   /** How fast the water warms. */
   public static final Observable HEATING_RATE =
@@ -106,7 +79,7 @@ public final class HeaterKinds {
           QuantityKind.HEATING_RATE,
           new Span(0, 0.5),
           List.of(VOLUME, Electrical.VOLTAGE),
-          Electrical.running(
+          Electrical.runningWithWater(
               "Read a thermometer in the water, or the machine's own, at the start and after 5 min"
                   + " of heating; divide.",
               8,
@@ -204,14 +177,20 @@ public final class HeaterKinds {
 
   /** How its sheath looks. */
   public static final Observable SHEATH_DAMAGED =
-      Observable.yesNo(
-          "sheath-damaged",
-          "its sheath is split, blistered or burnt through",
-          Electrical.inside(
-              "Take the heater out, or look at all of it with a lamp and a mirror.",
-              15,
-              Caution.HOT_WATER,
-              Cautions.HOT_PART));
+      sheathDamaged(Caution.HOT_WATER, Cautions.HOT_PART);
+
+  /** The current of a heater in air. */
+  public static final Observable AIR_CURRENT = current(Cautions.HOT_PART);
+
+  /** The power of a heater in air. */
+  public static final Observable AIR_POWER =
+      power(Electrical.running(POWER_METER, 10, Electrical.POWER_METER));
+
+  /** The voltage at the terminals of a heater in air. */
+  public static final Observable AIR_TERMINAL_VOLTAGE = terminalVoltage(Cautions.HOT_PART);
+
+  /** How the sheath of a heater in air looks. */
+  public static final Observable AIR_SHEATH_DAMAGED = sheathDamaged(Cautions.HOT_PART);
 
   /** A heater in water. */
   public static final ComponentKind HEATER =
@@ -244,9 +223,9 @@ public final class HeaterKinds {
           List.of(
               RESISTANCE,
               INSULATION,
-              CURRENT,
-              POWER,
-              TERMINAL_VOLTAGE,
+              AIR_CURRENT,
+              AIR_POWER,
+              AIR_TERMINAL_VOLTAGE,
               AIR_RISE,
               TRIPS,
               TRIPS_BREAKER,
@@ -255,13 +234,78 @@ public final class HeaterKinds {
               OVERHEATS,
               LINT,
               MARKING_DIFFERS,
-              SHEATH_DAMAGED),
+              AIR_SHEATH_DAMAGED),
           List.of(COLD_RESISTANCE, ELEMENTS, AIRFLOW),
           List.of());
 
   static final List<ComponentKind> ALL = List.of(HEATER, AIR_HEATER);
 
   private HeaterKinds() {}
+
+  private static Observable current(Caution hot) {
+    return Observable.quantity(
+        "current",
+        "current",
+        QuantityKind.CURRENT,
+        new Span(0, 150),
+        List.of(Electrical.VOLTAGE),
+        Electrical.live(
+            "Clamp around one wire of the heater while the machine heats.",
+            8,
+            Electrical.CLAMP,
+            hot));
+  }
+
+  private static Observable terminalVoltage(Caution hot) {
+    return Observable.quantity(
+        "voltage",
+        "voltage at its terminals while it should heat",
+        QuantityKind.VOLTAGE,
+        new Span(0, 500),
+        List.of(),
+        Electrical.live(
+            "Clip on to both terminals, then let the machine heat and read.",
+            10,
+            Electrical.VOLTMETER,
+            hot));
+  }
+
+  private static Observable power(Procedure procedure) {
+    return Observable.quantity(
+        "power",
+        "power taken while it heats",
+        QuantityKind.POWER,
+        new Span(0, 30000),
+        List.of(Electrical.VOLTAGE),
+        procedure);
+  }
+
+  private static Observable sheathDamaged(Caution... hot) {
+    return Observable.yesNo(
+        "sheath-damaged",
+        "its sheath is split, blistered or burnt through",
+        Electrical.inside(
+            "Take the heater out, or look at all of it with a lamp and a mirror.", 15, hot));
+  }
+
+  /**
+   * What may be observed on a kind of heater in the way that fits it.
+   *
+   * @param kind the word in a job file for a kind of part
+   * @param observable an observable of a heater in water, or of any other part
+   * @return the observable of the same id of a heater in air where the kind is that and has one,
+   *     else the one given
+   */
+  public static Observable as(String kind, Observable observable) {
+    if (kind.equals(AIR_HEATER.id())) {
+      for (Observable own : AIR_HEATER.observables()) {
+        if (own.id().equals(observable.id())) {
+          return own;
+        }
+      }
+    }
+    return observable;
+  }
 
   /**
    * Whether a kind of part is a heater, of water or of air.

@@ -85,7 +85,7 @@ public final class MotorKinds {
       Observable.graded(
           "turning-by-hand",
           "how it turns by hand",
-          List.of("free", "rough", "stiff", "stuck"),
+          List.of("freely", "roughly", "stiffly", "stuck"),
           Electrical.discharged(
               "Take the belt off and turn the shaft by hand.", 8, Electrical.BY_EYE));
 
@@ -117,11 +117,9 @@ public final class MotorKinds {
           new Span(0, 1e-3),
           List.of(),
           Electrical.discharged(
-              "Take the capacitor out of circuit and measure it. This is for motor capacitors, never"
-                  + " for the high-voltage one of a microwave oven.",
+              "Take the motor capacitor out of circuit and measure it; no other capacitor.",
               6,
-              new Accuracy(0.02, 1e-8),
-              Cautions.HIGH_VOLTAGE));
+              new Accuracy(0.02, 1e-8)));
 
   /** Whether a capacitor is swollen. */
   public static final Observable SWOLLEN =
@@ -131,8 +129,7 @@ public final class MotorKinds {
           Electrical.inside(
               "Look at its case, without touching it: nothing is discharged for that.",
               3,
-              Cautions.CHARGED_CAPACITOR,
-              Cautions.HIGH_VOLTAGE));
+              Cautions.CHARGED_CAPACITOR));
 
   /** Resistance of a coil. */
   public static final Observable COIL_RESISTANCE =

@@ -36,7 +36,14 @@ public final class InsulationLimit {
   /** Class III, Ohm. EN 50678, from memory. */
   private static final double CLASS_III = 0.25e6;
 
+  /** The classes as the standard writes them, and as some nameplates do. */
+  private static final List<String> CLASSES = List.of("I", "II", "III", "1", "2", "3");
+
   private InsulationLimit() {}
+
+  private static ProtectionClass protectionClass(int choice) {
+    return ProtectionClass.of(CLASSES.get(choice)).orElseThrow();
+  }
 
   /**
    * The limit by name.
@@ -51,15 +58,12 @@ public final class InsulationLimit {
         "measured with 500 V direct voltage; local code comes first",
         SOURCE,
         List.of(
-            Parameter.choice("class", "protection class", List.of("1", "2", "3"), "1"),
+            Parameter.choice("class", "protection class", CLASSES, "I"),
             Parameter.choice("heaters", "whether it has heaters", List.of("no", "yes"), "no")),
         List.of(
             new Output("limit", "least insulation resistance", QuantityKind.INSULATION_RESISTANCE)),
         List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
-        x ->
-            new double[] {
-              limit(ProtectionClass.values()[(int) Math.round(x[0])], Math.round(x[1]) == 1)
-            });
+        x -> new double[] {limit(protectionClass((int) Math.round(x[0])), Math.round(x[1]) == 1)});
   }
 
   /**

@@ -5,8 +5,8 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.electrical.caution.Cautions;
 import kelter.electrical.internal.Require;
 
 /**
@@ -44,7 +44,7 @@ public final class Slip {
         List.of(
             new Output("slip", "slip", QuantityKind.PERCENT),
             new Output("synchronous", "synchronous speed", QuantityKind.ROTATIONAL_SPEED)),
-        List.of(Caution.HOT_WATER),
+        List.of(Cautions.TURNING),
         x -> {
           double synchronous = synchronousSpeed(x[2], x[1]);
           return new double[] {slip(x[0], synchronous), synchronous};

@@ -1,8 +1,10 @@
 package kelter.electrical.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +20,7 @@ import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
 import kelter.electrical.Jobs;
 import org.junit.jupiter.api.Test;
 
@@ -85,6 +88,116 @@ class ElectricalChecksTest {
     assertEquals(0.3e6, finding.limits().low(), 1e-6);
     assertTrue(finding.source().display().contains("from memory"));
     assertTrue(finding.cautions().get(0).display().startsWith("DANGER"));
+  }
+
+  private static Finding insulation(double megohms, Component part, Component... others) {
+    List<Component> all = new ArrayList<>(List.of(part));
+    all.addAll(List.of(others));
+    Appliance unknown =
+        new Appliance("washing-machine", "", "", "", Optional.empty(), Nameplate.UNREADABLE, all);
+    Reading reading = Jobs.value(megohms, "MOhm", QuantityKind.INSULATION_RESISTANCE, 0.001);
+    return only(unknown, Jobs.measurement(part.id(), "insulation-resistance", reading));
+  }
+
+  /**
+   * EN 50678, from memory: class I with heaters 0.3 MOhm, class I 1 MOhm, class II 2 MOhm. Where
+   * nobody says which class it is, what lies between is undecided.
+   */
+  @Test
+  void theClassThatNobodyStatedIsNotAssumed() {
+    Component cord = Jobs.component("cord", "supply-cord");
+    assertEquals(Verdict.DOES_NOT_CONFORM, insulation(0.2, cord, Jobs.heater()).verdict());
+    assertEquals(Verdict.UNDECIDED, insulation(0.5, cord, Jobs.heater()).verdict());
+    assertEquals(Verdict.UNDECIDED, insulation(1.5, cord, Jobs.heater()).verdict());
+    assertEquals(Verdict.CONFORMS, insulation(3, cord, Jobs.heater()).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, insulation(0.8, cord).verdict());
+    assertEquals(Verdict.UNDECIDED, insulation(1.5, cord).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, insulation(0.8, Jobs.motor()).verdict());
+    Finding between = insulation(1.5, cord);
+    assertTrue(between.remark().contains("double square"), between.remark());
+    assertTrue(between.remark().contains("1 Mohm (class I) or 2 Mohm"), between.remark());
+    assertEquals(2e6, between.limits().low(), 1e-6);
+    assertEquals(1e6, insulation(0.8, cord).limits().low(), 1e-6);
+  }
+
+  /** UL 101, as cited by others: stationary grounded appliances 0.75 mA; two-wire ones 0.5 mA. */
+  @Test
+  void norIsItInNorthAmerica() {
+    Appliance machine = american(Jobs.component("cord", "supply-cord"));
+    String touch = "touch-current";
+    assertEquals(
+        Verdict.UNDECIDED,
+        only(findings(machine, Jobs.measurement("cord", touch, milliampere(0.6)))));
+    assertEquals(
+        Verdict.CONFORMS,
+        only(findings(machine, Jobs.measurement("cord", touch, milliampere(0.1)))));
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM,
+        only(findings(machine, Jobs.measurement("cord", touch, milliampere(1)))));
+  }
+
+  /** A hot or discoloured plug goes out of use: common practice, no source. */
+  @Test
+  void aHotOrBurntPlugTakesTheMachineOutOfUse() {
+    Appliance machine = Jobs.appliance(Jobs.component("cord", "supply-cord"));
+    for (Measurement bad :
+        List.of(
+            Jobs.measurement("cord", "plug-burns", new Reading.Grade("charred", 3)),
+            Jobs.measurement("cord", "plug-hot", new Reading.YesNo(true)))) {
+      Finding finding = only(machine, bad);
+      assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+      assertTrue(finding.cautions().get(0).text().contains("out of use"));
+      assertTrue(finding.source().display().contains("common practice, no source"));
+    }
+    Finding good =
+        only(machine, Jobs.measurement("cord", "plug-burns", new Reading.Grade("none", 0)));
+    assertEquals(Verdict.CONFORMS, good.verdict());
+    assertFalse(good.cautions().stream().anyMatch(c -> c.text().contains("out of use")));
+  }
+
+  @Test
+  void aCapacitorOfAMicrowaveOvenIsAStopWhateverItIsCalled() {
+    Appliance oven =
+        new Appliance(
+            "microwave-oven",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of(Jobs.component("capacitor", "run-capacitor")));
+    List<Finding> findings = findings(oven);
+    assertEquals(Verdict.NOT_MEASURED, only(findings));
+    assertTrue(findings.get(0).cautions().get(0).text().contains("microwave"));
+  }
+
+  @Test
+  void cautionsFitThePart() {
+    Component air =
+        Jobs.component(
+            "air-heater",
+            "air-heater",
+            Optional.of(Quantity.of(2, "kW", QuantityKind.POWER)),
+            Map.of());
+    Reading reading = Jobs.value(1900, "W", QuantityKind.POWER, 1);
+    assertFalse(
+        only(Jobs.appliance(air), Jobs.measurement("air-heater", "power", reading))
+            .cautions()
+            .contains(Caution.HOT_WATER));
+    assertTrue(
+        only(Jobs.appliance(Jobs.heater()), Jobs.measurement("heater", "power", reading))
+            .cautions()
+            .contains(Caution.HOT_WATER));
+  }
+
+  @Test
+  void eachWindingHasATitleOfItsOwn() {
+    Appliance machine = Jobs.appliance(Jobs.motor());
+    String main = only(machine, Jobs.measurement("motor", "winding-resistance", ohm(12))).title();
+    String auxiliary =
+        only(machine, Jobs.measurement("motor", "auxiliary-resistance", ohm(24))).title();
+    assertTrue(main.contains("main winding"), main);
+    assertTrue(auxiliary.contains("auxiliary winding"), auxiliary);
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
+import kelter.core.module.Computation;
 import kelter.core.safety.ProtectionClass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +33,15 @@ class ProtectionTest {
   @CsvSource({"I, false, 1e6", "I, true, 0.3e6", "II, false, 2e6", "III, false, 0.25e6"})
   void insulationByClass(ProtectionClass protectionClass, boolean heaters, double limit) {
     assertEquals(limit, InsulationLimit.limit(protectionClass, heaters), 1e-6);
+  }
+
+  /** By the numeral of IEC 61140 and by the figure that some nameplates have. */
+  @ParameterizedTest
+  @CsvSource({"I, 1", "II, 2", "III, 0.25", "1, 1", "2, 2", "3, 0.25"})
+  void insulationByName(String protectionClass, double megohms) {
+    Computation computed =
+        Computation.of(InsulationLimit.calculation(), Map.of("class", protectionClass));
+    assertEquals(megohms * 1e6, computed.results().get(0).quantity().si(), 1e-6);
   }
 
   @Test

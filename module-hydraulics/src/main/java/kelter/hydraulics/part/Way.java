@@ -8,6 +8,7 @@ import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 
 /**
  * What the ways of observing a pump have in common. Minutes and accuracies are those of a practised
@@ -21,7 +22,8 @@ final class Way {
 
   /** The temperature of the water. */
   static final Characteristic AT_TEMPERATURE =
-      new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE);
+      new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE)
+          .within(new Span(268.15, 393.15));
 
   /** The frequency of the supply. */
   static final Characteristic AT_FREQUENCY =

@@ -107,6 +107,9 @@ public record Finding(
       return "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
           .formatted(unit.code());
     }
+    if (Double.isNaN(judgement.probabilityOfConformity())) {
+      return "Not another instrument settles it, but what the limit depends on.";
+    }
     Estimate measured = judgement.measured().get();
     double enough = rule.settlingUncertainty(measured.value(), limits);
     if (enough == 0) {

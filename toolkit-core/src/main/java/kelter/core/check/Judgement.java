@@ -56,6 +56,19 @@ public record Judgement(
         Optional.of(estimate), probability, rule.verdict(estimate, limits), assumed);
   }
 
+  /**
+   * What is left of a judgement against limits of which nobody has said that they hold: that the
+   * reading conforms, since it then does so whatever holds, and otherwise nothing.
+   *
+   * @return this where the verdict is that it conforms; else undecided, with no probability, unless
+   *     nothing was measured
+   */
+  public Judgement onlyIfConforming() {
+    return verdict == Verdict.CONFORMS || verdict == Verdict.NOT_MEASURED
+        ? this
+        : new Judgement(measured, Double.NaN, Verdict.UNDECIDED, assumed);
+  }
+
   /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */
   private static double withoutValue(List<Reading> readings, Limits limits) {
     double settled = withoutValue(readings.get(0), limits);

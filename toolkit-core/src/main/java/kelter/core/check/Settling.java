@@ -43,7 +43,8 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
       return List.of();
     }
     List<String> sentences = new ArrayList<>(List.of(how));
-    if (finding.judgement().measured().isPresent()) {
+    if (finding.judgement().measured().isPresent()
+        && !Double.isNaN(finding.judgement().probabilityOfConformity())) {
       double enough =
           rule.settlingUncertainty(finding.judgement().measured().get().value(), finding.limits());
       if (enough > 0) {
@@ -101,7 +102,7 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
     }
     Optional<Instrument> coarsest = coarsestOfLibrary(observable, value, enough);
     if (coarsest.isPresent()) {
-      String words = "a " + coarsest.get().id() + " as in the library";
+      String words = QuantityFormat.withArticle(coarsest.get().id()) + " as in the library";
       add(ways, words, way(coarsest.get(), finding, observable, value, enough));
     }
     String none = "No instrument of this job or of the library is good enough for that.";

@@ -16,7 +16,6 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
 import kelter.core.vocabulary.Vocabulary;
@@ -110,11 +109,7 @@ final class ApplianceReader {
   }
 
   private static Map<String, Quantity> figures(JsonNode component, ComponentKind kind) {
-    Map<String, QuantityKind> known = new LinkedHashMap<>();
-    for (Characteristic figure : kind.figures()) {
-      known.put(figure.id(), figure.kind());
-    }
-    return QuantityFields.read(component.optional("figures"), known);
+    return QuantityFields.read(component.optional("figures"), kind.figures());
   }
 
   private static Map<String, Curve> curves(JsonNode component, ComponentKind kind) {

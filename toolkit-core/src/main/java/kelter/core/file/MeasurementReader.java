@@ -1,10 +1,8 @@
 package kelter.core.file;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.JsonNode;
@@ -15,8 +13,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
-import kelter.core.quantity.QuantityKind;
-import kelter.core.vocabulary.Characteristic;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -107,7 +104,8 @@ final class MeasurementReader {
     for (Observable observable : vocabulary.kind(component.kind()).orElseThrow().observables()) {
       known.add(observable.id());
     }
-    Optional<String> id = field.word(known, "observable of a " + component.kind());
+    Optional<String> id =
+        field.word(known, "observable of " + QuantityFormat.withArticle(component.kind()));
     return id.isPresent() ? vocabulary.observable(component.kind(), id.get()) : Optional.empty();
   }
 
@@ -142,10 +140,6 @@ final class MeasurementReader {
     if (at.isEmpty()) {
       return Conditions.NONE;
     }
-    Map<String, QuantityKind> known = new LinkedHashMap<>();
-    for (Characteristic condition : observable.conditions()) {
-      known.put(condition.id(), condition.kind());
-    }
-    return new Conditions(QuantityFields.read(at, known));
+    return new Conditions(QuantityFields.read(at, observable.conditions()));
   }
 }

@@ -15,7 +15,8 @@ final class NameplateReader {
   static final Set<String> NAMEPLATE =
       JsonNode.names("voltage", "frequency", "power", "current", "protection-class");
 
-  private static final Set<String> CLASSES = JsonNode.names("I", "II", "III");
+  private static final String CLASSES =
+      "write I (with a protective conductor), II (double square) or III (extra-low voltage)";
 
   private NameplateReader() {}
 
@@ -53,8 +54,12 @@ final class NameplateReader {
 
   private static Optional<ProtectionClass> protection(JsonNode nameplate) {
     Optional<JsonNode> node = nameplate.optional("protection-class");
-    Optional<String> word =
-        node.isPresent() ? node.get().word(CLASSES, "protection class") : Optional.empty();
-    return word.isPresent() ? Optional.of(ProtectionClass.valueOf(word.get())) : Optional.empty();
+    Optional<String> text = node.isPresent() ? node.get().text() : Optional.empty();
+    Optional<ProtectionClass> read =
+        text.isPresent() ? ProtectionClass.of(text.get()) : Optional.empty();
+    if (text.isPresent() && read.isEmpty()) {
+      node.get().problem("'" + text.get() + "' is not a protection class", CLASSES);
+    }
+    return read;
   }
 }

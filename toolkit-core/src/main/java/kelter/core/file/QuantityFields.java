@@ -1,29 +1,46 @@
 package kelter.core.file;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.json.JsonNode;
 import kelter.core.quantity.Quantity;
-import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.Possible;
 
 /** An object whose members are quantities with the names of a vocabulary. */
 final class QuantityFields {
 
   private QuantityFields() {}
 
-  /** The quantities by name, without those that cannot be read; mistakes are noted. */
-  static Map<String, Quantity> read(Optional<JsonNode> object, Map<String, QuantityKind> known) {
+  /** The quantities by name, without those that cannot be read or cannot be; mistakes are noted. */
+  static Map<String, Quantity> read(Optional<JsonNode> object, List<Characteristic> known) {
     Map<String, Quantity> quantities = new LinkedHashMap<>();
     if (object.isEmpty()) {
       return quantities;
     }
-    for (Map.Entry<String, JsonNode> member : object.get().members(known.keySet()).entrySet()) {
-      Optional<Quantity> quantity = member.getValue().quantity(known.get(member.getKey()));
+    Map<String, Characteristic> byName = new LinkedHashMap<>();
+    for (Characteristic one : known) {
+      byName.put(one.id(), one);
+    }
+    for (Map.Entry<String, JsonNode> member : object.get().members(byName.keySet()).entrySet()) {
+      Optional<Quantity> quantity = read(member.getValue(), byName.get(member.getKey()));
       if (quantity.isPresent()) {
         quantities.put(member.getKey(), quantity.get());
       }
     }
     return quantities;
+  }
+
+  private static Optional<Quantity> read(JsonNode node, Characteristic known) {
+    Optional<Quantity> quantity = node.quantity(known.kind());
+    try {
+      return quantity.isPresent()
+          ? Optional.of(Possible.require(quantity.get(), known.span()))
+          : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return node.refuse(refused);
+    }
   }
 }

@@ -2,12 +2,15 @@ package kelter.core.job;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Possible;
+import kelter.core.vocabulary.Span;
 
 /** Reads a reading as a person writes it. */
 public final class ReadingParser {
@@ -26,14 +29,26 @@ public final class ReadingParser {
    * @param observable what was read
    * @return the reading
    * @throws QuantityFormatException if the text is not a reading of that observable; the message
-   *     says what would be
+   *     says what would be; or if it is one that cannot be ({@link Possible})
    */
   public static Reading parse(String text, Observable observable) {
     return switch (observable.type()) {
-      case QUANTITY -> figure(text.strip(), observable.kind());
+      case QUANTITY -> possible(figure(text.strip(), observable.kind()), observable);
       case YES_NO -> yesNo(text.strip());
       case GRADE -> grade(text.strip(), observable.grades());
     };
+  }
+
+  private static Reading possible(Reading reading, Observable observable) {
+    Optional<Span> span = Optional.of(observable.span());
+    if (reading instanceof Reading.Value value) {
+      Possible.require(value.quantity(), span);
+    } else if (reading instanceof Reading.Below below) {
+      Possible.require(below.limit(), span);
+    } else if (reading instanceof Reading.Above above) {
+      Possible.require(above.limit(), span);
+    }
+    return reading;
   }
 
   private static Reading figure(String text, QuantityKind kind) {

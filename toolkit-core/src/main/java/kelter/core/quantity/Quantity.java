@@ -28,15 +28,16 @@ public record Quantity(double value, double standardUncertainty, Unit unit, Quan
     value += 0.0;
     standardUncertainty += 0.0;
     if (!Double.isFinite(value)) {
-      throw new QuantityFormatException("a " + kind.name() + " must be a finite number");
+      throw new QuantityFormatException(
+          QuantityFormat.withArticle(kind.name()) + " must be a finite number");
     }
     if (!(standardUncertainty >= 0) || Double.isInfinite(standardUncertainty)) {
       throw new QuantityFormatException("an uncertainty must be finite and not negative");
     }
     if (!kind.accepts(unit)) {
       throw new QuantityFormatException(
-          "a %s is expected, for instance in %s, not a value in %s"
-              .formatted(kind.name(), kind.unit().code(), unit.code()));
+          "%s is expected, for instance in %s, not a value in %s"
+              .formatted(QuantityFormat.withArticle(kind.name()), kind.unit().code(), unit.code()));
     }
     requireAboveAbsoluteZero(value, unit, kind);
   }
@@ -124,7 +125,9 @@ public record Quantity(double value, double standardUncertainty, Unit unit, Quan
   public Quantity plus(Quantity other) {
     if (!kind.accepts(other.unit) || isPoint(other.kind) || (isPoint(kind) && isRatioOf(other))) {
       throw new QuantityFormatException(
-          "a " + other.kind.name() + " cannot be added to a " + kind.name());
+          QuantityFormat.withArticle(other.kind.name())
+              + " cannot be added to "
+              + QuantityFormat.withArticle(kind.name()));
     }
     double u = Math.hypot(standardUncertainty, other.standardUncertaintySi() / unit.factor());
     return new Quantity(value + other.value * other.unit.factor() / unit.factor(), u, unit, kind);

@@ -16,6 +16,16 @@ public final class QuantityFormat {
   private QuantityFormat() {}
 
   /**
+   * A term with its article, for a person.
+   *
+   * @param noun for instance {@code insulation resistance}
+   * @return for instance {@code an insulation resistance}
+   */
+  public static String withArticle(String noun) {
+    return ("aeio".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
+  }
+
+  /**
    * A figure for a person, to four significant digits.
    *
    * @param value the figure

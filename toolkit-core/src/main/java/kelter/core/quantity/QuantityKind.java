@@ -135,6 +135,38 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
   }
 
   /**
+   * Whether what is measured can lie below zero at all. Magnitudes cannot, and neither can the
+   * effective values by which voltage and current are told.
+   *
+   * @return false for kinds that are known to be never negative
+   */
+  public boolean mayBeNegative() {
+    return switch (name) {
+      case "resistance",
+          "insulation resistance",
+          "voltage",
+          "current",
+          "power",
+          "energy",
+          "capacitance",
+          "frequency",
+          "rotational speed",
+          "flow rate",
+          "volume",
+          "mass",
+          "density",
+          "dynamic viscosity",
+          "length",
+          "area",
+          "time",
+          "age",
+          "absolute pressure" ->
+          false;
+      default -> true;
+    };
+  }
+
+  /**
    * Whether a value of this kind may be given in a unit.
    *
    * @param other the unit

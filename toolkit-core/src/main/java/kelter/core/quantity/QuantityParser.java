@@ -100,8 +100,8 @@ public final class QuantityParser {
     Matcher matcher = Patterns.QUANTITY.matcher(text.replaceFirst(Patterns.PLUS_MINUS, "±"));
     if (!matcher.matches()) {
       throw new QuantityFormatException(
-          "'%s' is not a number with a unit; a %s is expected, for instance '1.5%s'"
-              .formatted(text.strip(), kind.name(), example(kind)));
+          "'%s' is not a number with a unit; %s is expected, for instance '1.5%s'"
+              .formatted(text.strip(), withArticle(kind), example(kind)));
     }
     DecimalText number = DecimalText.of(matcher.group("value"));
     Unit unit = unit(unitText(matcher), kind, text.strip());
@@ -158,8 +158,8 @@ public final class QuantityParser {
         return Unit.ONE;
       }
       throw new QuantityFormatException(
-          "'%s' has no unit; a %s is expected, for instance in %s"
-              .formatted(whole, kind.name(), kind.unit().code()));
+          "'%s' has no unit; %s is expected, for instance in %s"
+              .formatted(whole, withArticle(kind), kind.unit().code()));
     }
     List<Unit> candidates = Spellings.candidates(text);
     for (Unit candidate : candidates) {
@@ -169,12 +169,12 @@ public final class QuantityParser {
     }
     if (candidates.isEmpty()) {
       throw new QuantityFormatException(
-          "unit '%s' is not known%s; a %s is expected, for instance in %s"
-              .formatted(text, Spellings.suggestion(text), kind.name(), kind.unit().code()));
+          "unit '%s' is not known%s; %s is expected, for instance in %s"
+              .formatted(text, Spellings.suggestion(text), withArticle(kind), kind.unit().code()));
     }
     throw new QuantityFormatException(
-        "a %s is expected, for instance in %s, not a value in %s%s"
-            .formatted(kind.name(), kind.unit().code(), text, Spellings.wireGauge(text)));
+        "%s is expected, for instance in %s, not a value in %s%s"
+            .formatted(withArticle(kind), kind.unit().code(), text, Spellings.wireGauge(text)));
   }
 
   /** Takes the mark of gauge or absolute pressure off a unit, after holding it against the kind. */
@@ -198,9 +198,13 @@ public final class QuantityParser {
         gauge ? kind.scale() != Scale.GAUGE_PRESSURE : kind.scale() != Scale.ABSOLUTE_PRESSURE;
     if (wrong) {
       throw new QuantityFormatException(
-          "a %s is expected, not %s pressure"
-              .formatted(kind.name(), gauge ? "a gauge" : "an absolute"));
+          "%s is expected, not %s pressure"
+              .formatted(withArticle(kind), gauge ? "a gauge" : "an absolute"));
     }
+  }
+
+  private static String withArticle(QuantityKind kind) {
+    return QuantityFormat.withArticle(kind.name());
   }
 
   private static String example(QuantityKind kind) {

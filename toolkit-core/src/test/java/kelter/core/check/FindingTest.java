@@ -71,6 +71,17 @@ class FindingTest {
   }
 
   @Test
+  void noInstrumentSettlesWhichLimitHolds() {
+    Limits stricter = Limits.atLeast(2e6);
+    Judgement between = judged(1.5e6, 1e4, stricter).onlyIfConforming();
+    assertEquals(Verdict.UNDECIDED, between.verdict());
+    assertEquals(
+        "Not another instrument settles it, but what the limit depends on.",
+        toSettle(between, stricter, QuantityKind.INSULATION_RESISTANCE, "MOhm"));
+    assertEquals(Verdict.CONFORMS, judged(3e6, 1e4, stricter).onlyIfConforming().verdict());
+  }
+
+  @Test
   void aVerdictNeedsNothing() {
     Limits limits = Limits.atMost(1000);
     assertEquals("", toSettle(judged(1, 1, limits), limits, QuantityKind.RESISTANCE, "Ohm"));

@@ -129,6 +129,21 @@ class JobFileTest {
   }
 
   @Test
+  void whatCannotBeIsToldWhereItStands() {
+    String wrong =
+        Samples.FULL
+            .replace("\"flow\": \"0 L/min\"", "\"flow\": \"-3 L/min\"")
+            .replace("\"24 °C\"", "\"240 °C\"");
+
+    List<Problem> problems = problems(wrong);
+    assertEquals(
+        List.of("/measurements/0/at/flow", "/measurements/0/at/temperature"),
+        problems.stream().map(Problem::where).toList());
+    assertTrue(problems.get(0).display().contains("never negative"), problems.get(0).display());
+    assertTrue(problems.get(1).display().contains("-40 to 200"), problems.get(1).display());
+  }
+
+  @Test
   void writingBackLosesNothing() throws IOException {
     JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
     Path file = folder.resolve("job.json");

@@ -83,9 +83,6 @@ class JobSchemaTest {
   void knowsTheSameWordsAsTheRecords() {
     assertEquals(Instrument.MEASURES.keySet(), words("function", "measures"));
     assertEquals(
-        names(Arrays.stream(ProtectionClass.values()).map(Enum::name).toArray(String[]::new)),
-        words("nameplate", "protection-class"));
-    assertEquals(
         names(Arrays.stream(Standing.values()).map(Standing::words).toArray(String[]::new)),
         words("source", "standing"));
     assertTrue(
@@ -93,6 +90,19 @@ class JobSchemaTest {
                 .validate(Samples.FULL.replace("\"invented\"", "\"a rumour\""), InputFormat.JSON)
                 .size()
             > 0);
+  }
+
+  @Test
+  void takesTheProtectionClassesThatTheReaderTakes() {
+    for (String text : new String[] {"I", "2", "class III", "Class 1", "ii", "IV", "0", "two"}) {
+      String job =
+          Samples.FULL.replace(
+              "\"protection-class\": \"I\"", "\"protection-class\": \"" + text + "\"");
+      assertEquals(
+          ProtectionClass.of(text).isPresent(),
+          SCHEMA.validate(job, InputFormat.JSON).isEmpty(),
+          text);
+    }
   }
 
   private static Set<String> names(String... words) {

@@ -84,6 +84,49 @@ class ReadingParserTest {
     assertTold("has no unit", "< 26", RESISTANCE);
   }
 
+  /** Resistance and effective voltage are magnitudes (IEC 60050-131 and -103). */
+  @Test
+  void whatCannotBeIsRefused() {
+    assertTold("a resistance is never negative", "-26 ohm", RESISTANCE);
+    assertTold("-0.5 MOhm cannot be", "> -0.5 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
+    assertTold("an insulation resistance", "<-1 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
+    assertTold("a voltage is never negative", "−230 V", figure(QuantityKind.VOLTAGE));
+    assertTold("a current is never negative", "-1 A", figure(QuantityKind.CURRENT));
+    assertTold("a power is never negative", "-2 kW", figure(QuantityKind.POWER));
+    ReadingParser.parse("0 ohm", RESISTANCE);
+  }
+
+  @Test
+  void differencesGaugePressuresAndHeadsMayBeNegative() {
+    for (QuantityKind kind :
+        List.of(
+            QuantityKind.TEMPERATURE_DIFFERENCE,
+            QuantityKind.GAUGE_PRESSURE,
+            QuantityKind.PRESSURE_DIFFERENCE,
+            QuantityKind.HEAD,
+            QuantityKind.HEATING_RATE)) {
+      String text = "-2 " + kind.unit().code();
+      Reading.Value value =
+          assertInstanceOf(Reading.Value.class, ReadingParser.parse(text, figure(kind)));
+      assertTrue(value.quantity().si() < 0, text);
+    }
+  }
+
+  @Test
+  void aTemperatureLiesInItsSpan() {
+    Observable water =
+        Observable.quantity(
+            "figure",
+            "figure",
+            QuantityKind.TEMPERATURE,
+            new Span(268.15, 393.15),
+            List.of(),
+            PROCEDURE);
+    ReadingParser.parse("60 Cel", water);
+    assertTold("-5 to 120 Cel is possible", "140 Cel", water);
+    assertTold("-5 to 120 Cel is possible", "-40 F", water);
+  }
+
   private static void assertTold(String part, String text, Observable observable) {
     var refused =
         assertThrows(QuantityFormatException.class, () -> ReadingParser.parse(text, observable));

@@ -16,6 +16,7 @@ class QuantityParserTest {
   private static final Map<String, QuantityKind> KINDS =
       Map.ofEntries(
           Map.entry("resistance", QuantityKind.RESISTANCE),
+          Map.entry("insulation", QuantityKind.INSULATION_RESISTANCE),
           Map.entry("flow", QuantityKind.FLOW),
           Map.entry("gauge", QuantityKind.GAUGE_PRESSURE),
           Map.entry("absolute", QuantityKind.ABSOLUTE_PRESSURE),
@@ -175,7 +176,10 @@ class QuantityParserTest {
         "voltage | '' | not a number with a unit",
         "voltage | five volts | not a number with a unit",
         "voltage | 5 | no unit",
-        "voltage | 5 A | voltage is expected",
+        "voltage | 5 A | a voltage is expected",
+        "insulation | 5 | an insulation resistance is expected",
+        "area | 5 V | an area is expected",
+        "age | five | an age is expected",
         "voltage | 5 foo | not known",
         "voltage | NaN V | not a number",
         "voltage | 1e999 V | too large",

@@ -23,6 +23,16 @@ final class HeatingFaults {
 
   private static final Source PRIOR = Source.fromMemory("estimate of how often it is found");
 
+  /** A heater that leaks, in words and by its chance; from memory. */
+  static final String LEAKING = "heater leaks to earth";
+
+  static final double LEAKING_PRIOR = 0.08;
+
+  /** A leak beside the heater, in words and by its chance; from memory. */
+  static final String OTHER_LEAK = "another part or the wiring leaks to earth";
+
+  static final double OTHER_LEAK_PRIOR = 0.04;
+
   private HeatingFaults() {}
 
   static List<Known<HeatingState>> of(HeatingGroup group) {
@@ -36,7 +46,7 @@ final class HeatingFaults {
       addRelay(known, group.relays().get(i), i);
     }
     for (int i = 0; i < group.sensors().size(); i++) {
-      addSensor(known, group.sensors().get(i), i);
+      addSensor(known, group.sensors().get(i), i, group.heatsAir());
     }
     addSupply(known, group);
     if (group.cord().isPresent()) {
@@ -57,7 +67,7 @@ final class HeatingFaults {
 
   private static void addHeater(List<Known<HeatingState>> known, HeatingGroup group) {
     String id = group.heater().id();
-    Remedy renew = HeatingRemedies.renewHeater(id);
+    Remedy renew = HeatingRemedies.renewHeater(id, group.heatsAir());
     known.add(
         known(
                 "shorted-turns",
@@ -92,13 +102,7 @@ final class HeatingFaults {
             .apartFrom("shorted-turns", "element-open")
             .wearing(Ageing.HEATER));
     known.add(
-        known(
-                "leaking",
-                id,
-                "heater leaks to earth",
-                0.08,
-                new HeatingChange(Effect.LEAKS, 0),
-                renew)
+        known("leaking", id, LEAKING, LEAKING_PRIOR, new HeatingChange(Effect.LEAKS, 0), renew)
             .wearing(Ageing.HEATER));
   }
 
@@ -123,7 +127,7 @@ final class HeatingFaults {
                   0.08,
                   new HeatingChange(Effect.SCALES, 0),
                   HeatingRemedies.descale(id),
-                  HeatingRemedies.renewHeater(id))
+                  HeatingRemedies.renewHeater(id, group.heatsAir()))
               .wearing(Ageing.DEPOSIT));
     }
   }
@@ -169,10 +173,11 @@ final class HeatingFaults {
             renew));
   }
 
-  private static void addSensor(List<Known<HeatingState>> known, Component sensor, int i) {
+  private static void addSensor(
+      List<Known<HeatingState>> known, Component sensor, int i, boolean inAir) {
     String id = sensor.id();
-    Remedy seat = HeatingRemedies.seatSensor(id);
-    Remedy renew = HeatingRemedies.renewSensor(id);
+    Remedy seat = HeatingRemedies.seatSensor(id, inAir);
+    Remedy renew = HeatingRemedies.renewSensor(id, inAir);
     known.add(
         known(
                 "reads-too-warm",
@@ -240,8 +245,8 @@ final class HeatingFaults {
         known(
                 "other-leak",
                 cord,
-                "another part or the wiring leaks to earth",
-                0.04,
+                OTHER_LEAK,
+                OTHER_LEAK_PRIOR,
                 new HeatingChange(Effect.LEAKS_ELSEWHERE, 0),
                 HeatingRemedies.findLeak(cord))
             .wearing(Ageing.WIRE));

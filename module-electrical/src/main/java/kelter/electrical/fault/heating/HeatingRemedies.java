@@ -30,16 +30,21 @@ final class HeatingRemedies {
 
   private HeatingRemedies() {}
 
-  static Remedy renewHeater(String component) {
+  private static Caution hot(boolean inAir) {
+    return inAir ? Cautions.HOT_PART : Caution.HOT_WATER;
+  }
+
+  /** A heater in air has neither a seal nor water about it. */
+  static Remedy renewHeater(String component, boolean inAir) {
     return new Remedy(
         "renew-heater",
         component,
-        "renew the heater with its seal",
+        inAir ? "renew the air heater" : "renew the heater with its seal",
         45,
         Restores.COMPONENT,
         true,
         0.97,
-        List.of(Caution.UNPLUG, Caution.HOT_WATER, EARTH_AGAIN));
+        List.of(Caution.UNPLUG, hot(inAir), EARTH_AGAIN));
   }
 
   static Remedy descale(String component) {
@@ -90,7 +95,7 @@ final class HeatingRemedies {
         List.of(Caution.UNPLUG, Cautions.CHARGED_CAPACITOR));
   }
 
-  static Remedy seatSensor(String component) {
+  static Remedy seatSensor(String component, boolean inAir) {
     return new Remedy(
         "seat-sensor",
         component,
@@ -99,10 +104,10 @@ final class HeatingRemedies {
         Restores.FUNCTION,
         false,
         0.9,
-        List.of(Caution.UNPLUG, Caution.HOT_WATER));
+        List.of(Caution.UNPLUG, hot(inAir)));
   }
 
-  static Remedy renewSensor(String component) {
+  static Remedy renewSensor(String component, boolean inAir) {
     return new Remedy(
         "renew-sensor",
         component,
@@ -111,7 +116,7 @@ final class HeatingRemedies {
         Restores.COMPONENT,
         true,
         0.95,
-        List.of(Caution.UNPLUG, Caution.HOT_WATER));
+        List.of(Caution.UNPLUG, hot(inAir)));
   }
 
   static Remedy mendSupply(String component) {
