@@ -68,7 +68,11 @@ public final class FindingsText {
   private static String against(Finding finding) {
     boolean limited =
         Double.isFinite(finding.limits().low()) || Double.isFinite(finding.limits().high());
-    return limited ? Figures.measured(finding) + "; allowed " + Figures.limits(finding) + ": " : "";
+    String measured = Figures.measured(finding);
+    if (!limited) {
+      return measured.isEmpty() ? "" : measured + ": ";
+    }
+    return measured + "; allowed " + Figures.limits(finding) + ": ";
   }
 
   private static void write(

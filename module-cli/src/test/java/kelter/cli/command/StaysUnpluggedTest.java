@@ -44,6 +44,27 @@ class StaysUnpluggedTest {
   }
 
   @Test
+  void aTingleIsEnough() throws IOException {
+    String text = Files.readString(WASHER);
+    Path job =
+        Files.writeString(
+            folder.resolve("tingle.json"),
+            text.replace(
+                "{ \"of\": \"heater\", \"observable\": \"washes-cold\"",
+                """
+                { "of": "supply-cord", "observable": "tingle", "reading": "yes" },
+                { "of": "heater", "observable": "washes-cold\""""));
+
+    String json = Console.run("diagnose", "--format", "json", job.toString()).out();
+    assertTrue(json.contains("\"staysUnplugged\" : true"), json);
+    assertFalse(json.contains("\"hazard\" : \"running\""), json);
+
+    String said = Console.run("check", job.toString()).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("tingle at touchable metal yes: does not conform"), said);
+    assertTrue(said.contains("Somebody felt current at touchable metal"), said);
+  }
+
+  @Test
   void aMachineThatMayRunIsMeasuredRunning() throws IOException {
     String dryer = WASHER.resolveSibling("tumble-dryer.json").toString();
 

@@ -37,7 +37,16 @@ public final class Cautions {
           Signal.DANGER,
           "Fire and electric shock. Take the machine out of use with its plug out, and do not plug"
               + " it in again before plug and cord are renewed and a licensed electrician has seen"
-              + " the outlet.");
+              + " the outlet.",
+          true);
+
+  /** Somebody felt current. */
+  public static final Caution TINGLE =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Somebody felt current at touchable metal: leave the machine unplugged until"
+              + " protective conductor and insulation were measured and are in order.",
+          true);
 
   /** A capacitor may still be charged. */
   public static final Caution CHARGED_CAPACITOR =

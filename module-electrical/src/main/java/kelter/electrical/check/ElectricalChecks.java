@@ -167,7 +167,7 @@ public final class ElectricalChecks {
               List.of(SupplyKinds.SUPPLY.id()),
               SupplyKinds.LOADED,
               Rule.SUPPLY),
-          new PlugCheck(),
+          new WarningSignCheck(),
           new OutOfReachCheck());
 
   private ElectricalChecks() {}

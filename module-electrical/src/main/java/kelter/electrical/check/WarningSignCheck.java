@@ -20,32 +20,37 @@ import kelter.electrical.caution.Cautions;
 import kelter.electrical.component.SupplyKinds;
 
 /**
- * Takes a machine out of use whose plug or cord was hot or looks burnt: neither can be told by a
- * figure, and both are there before anything is measured.
+ * Takes a machine out of use whose plug or cord was hot or looks burnt, or at which somebody felt a
+ * tingle: none of it can be told by a figure, and all is there before anything is measured.
  */
-final class PlugCheck implements Check {
+final class WarningSignCheck implements Check {
 
-  private static final List<Observable> SEEN =
-      List.of(SupplyKinds.PLUG_BURNS, SupplyKinds.PLUG_HOT);
+  private static final List<Observable> SIGNS =
+      List.of(SupplyKinds.TINGLE, SupplyKinds.PLUG_BURNS, SupplyKinds.PLUG_HOT);
+
+  /** Nothing that a figure could be held against. */
+  private static final Limits NONE = new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   private static final Source SOURCE =
-      Source.commonPractice("plug and cord in order do not get hot and look burnt nowhere");
+      Source.commonPractice(
+          "on a machine in order nobody feels current, and plug and cord do not get hot and look"
+              + " burnt nowhere");
 
   @Override
   public String id() {
-    return "plug-and-cord";
+    return "warning-sign";
   }
 
   @Override
   public String title() {
-    return "Were plug or cord too hot?";
+    return "Was there a sign of current or heat where none may be?";
   }
 
   @Override
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component cord : job.appliance().componentsOf(SupplyKinds.CORD.id())) {
-      for (Observable observable : SEEN) {
+      for (Observable observable : SIGNS) {
         for (Measurement measurement : job.measurements(cord.id(), observable.id())) {
           findings.add(finding(measurement, observable));
         }
@@ -55,10 +60,10 @@ final class PlugCheck implements Check {
   }
 
   private Finding finding(Measurement measurement, Observable observable) {
-    boolean hot = isHot(measurement);
+    boolean there = isThere(measurement);
     List<Caution> cautions = new ArrayList<>(observable.procedure().cautions());
-    if (hot) {
-      cautions.add(0, Cautions.HOT_PLUG);
+    if (there) {
+      cautions.add(0, observable == SupplyKinds.TINGLE ? Cautions.TINGLE : Cautions.HOT_PLUG);
     }
     return new Finding(
         id() + "." + measurement.component(),
@@ -70,16 +75,16 @@ final class PlugCheck implements Check {
         observable.kind().unit(),
         new Judgement(
             Optional.empty(),
-            hot ? 0 : 1,
-            hot ? Verdict.DOES_NOT_CONFORM : Verdict.CONFORMS,
+            there ? 0 : 1,
+            there ? Verdict.DOES_NOT_CONFORM : Verdict.CONFORMS,
             false),
-        Limits.atMost(0),
+        NONE,
         SOURCE,
         cautions,
-        hot ? "plug, cord and outlet stay out of use until they are mended" : "");
+        there ? "out of use until the cause is found and mended" : "");
   }
 
-  private static boolean isHot(Measurement measurement) {
+  private static boolean isThere(Measurement measurement) {
     for (Reading reading : measurement.readings()) {
       if (reading instanceof Reading.YesNo answer ? answer.yes() : isDark(reading)) {
         return true;
