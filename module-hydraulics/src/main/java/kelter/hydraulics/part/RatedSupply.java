@@ -34,7 +34,7 @@ public record RatedSupply(
   static final String VOLTAGE = "voltage";
 
   /** The word for the torque at which an inverter gives way. */
-  static final String TORQUE_LIMIT = "torque-limit";
+  public static final String TORQUE_LIMIT = "torque-limit";
 
   /**
    * What is known of a pump.
