@@ -28,7 +28,7 @@ final class DrainLook {
   }
 
   static double debris(double[] s) {
-    double jam = DrainFault.JAMMED.isThere(s) ? 0.45 : 0;
+    double jam = DrainFault.JAMMED.isThere(s) ? 0.5 : 0;
     return Symptom.grade(NOTHING + Math.max(jam, 0.85 * DrainFault.PASSAGES_BLOCKED.in(s)));
   }
 

@@ -38,7 +38,7 @@ final class WashLook {
   }
 
   static double debris(double[] s) {
-    double jam = WashFault.JAMMED.isThere(s) ? 0.45 : 0;
+    double jam = WashFault.JAMMED.isThere(s) ? 0.5 : 0;
     return Symptom.grade(NOTHING + Math.max(jam, 0.85 * WashFault.PASSAGES_BLOCKED.in(s)));
   }
 
