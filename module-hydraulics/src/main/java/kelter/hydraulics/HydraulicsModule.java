@@ -21,6 +21,7 @@ import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
 import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
+import kelter.hydraulics.check.PumpWindingCheck;
 import kelter.hydraulics.check.SprayArmCheck;
 import kelter.hydraulics.check.SuctionCheck;
 import kelter.hydraulics.check.SurgeCheck;
@@ -130,6 +131,7 @@ public final class HydraulicsModule implements CalculationModule {
         new SprayArmCheck(),
         new SuctionCheck(),
         new PumpPowerCheck(),
+        new PumpWindingCheck(),
         new FillCheck(),
         new SurgeCheck(),
         new LevelCheck());

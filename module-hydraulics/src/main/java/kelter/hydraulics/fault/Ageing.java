@@ -25,6 +25,8 @@ public enum Ageing {
   RUBBER(1.5, "diaphragms, hoses and tubes"),
   /** What settles year by year: scale, grease, grit. */
   DEPOSIT(2, "deposits, which grow with the years"),
+  /** Windings of small motors. */
+  WINDING(1.2, "windings of small motors"),
   /** Sensors that drift. */
   SENSOR(1.3, "sensors");
 

@@ -28,6 +28,12 @@ public final class ModelSpread {
   /** Current: 15 % either way, as a standard deviation, ratio; judgement. */
   public static final double CURRENT = 0.15 / Math.sqrt(3);
 
+  /**
+   * Power and current of a motor that has voltage and does not turn, as a standard deviation,
+   * ratio; judgement.
+   */
+  public static final double STALLED = 0.2;
+
   /** Speed of a motor: 2 % either way, as a standard deviation, ratio; judgement. */
   public static final double SPEED = 0.02 / Math.sqrt(3);
 
@@ -102,5 +108,16 @@ public final class ModelSpread {
     double own = share * Math.abs(value);
     double effect = OF_EFFECT * Math.abs(value - healthy);
     return Math.sqrt(own * own + effect * effect + floor * floor);
+  }
+
+  /**
+   * The spread of a figure of a pump that does not turn: what is nothing, is nothing for all.
+   *
+   * @param value the figure in this state, in any unit
+   * @param floor the least spread, same unit, above 0
+   * @return the standard deviation, same unit
+   */
+  public static double standing(double value, double floor) {
+    return Math.hypot(STALLED * value, floor);
   }
 }

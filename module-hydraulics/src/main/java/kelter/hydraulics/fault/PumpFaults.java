@@ -34,6 +34,12 @@ public final class PumpFaults {
   /** The electric power of a small stalled motor, as a ratio of the rated one; from memory. */
   private static final double STALLED_POWER = 1.2;
 
+  /**
+   * The drag on a rotor that is held fast, as a ratio of the rated torque: any number beyond what a
+   * motor pulls.
+   */
+  public static final double LOCKED = 100;
+
   private PumpFaults() {}
 
   /**

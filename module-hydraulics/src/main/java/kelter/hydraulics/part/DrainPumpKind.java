@@ -18,6 +18,9 @@ public final class DrainPumpKind {
   /** The word of the kind. */
   public static final String ID = "drain-pump";
 
+  /** What an ordinary meter tells of an open circuit at most, in ohm; judgement. */
+  public static final double OPEN_CIRCUIT = 1e8;
+
   /** The curve of head over flow rate. */
   public static final CurveKind HEAD_CURVE =
       new CurveKind("head", "head over flow rate", QuantityKind.FLOW, QuantityKind.HEAD);
@@ -50,6 +53,11 @@ public final class DrainPumpKind {
   /** The bore of the standpipe. */
   public static final Characteristic STANDPIPE_BORE =
       new Characteristic("standpipe-bore", "inner diameter of the standpipe", QuantityKind.LENGTH);
+
+  /** What the winding should have. */
+  public static final Characteristic WINDING =
+      new Characteristic(
+          "winding-resistance", "resistance of the winding at 20 °C", QuantityKind.RESISTANCE);
 
   /** The greatest torque of a motor behind an inverter; without it the motor runs off the mains. */
   public static final Characteristic TORQUE_LIMIT =
@@ -167,12 +175,19 @@ public final class DrainPumpKind {
               new Accuracy(0.015, 0.01),
               Way.WET_MAINS));
 
-  /** What it sounds like. */
+  /** Resistance of the winding. */
+  public static final Observable WINDING_RESISTANCE =
+      Way.winding(
+          "resistance of the winding of the drain pump",
+          "Wait until the control has discharged, take both wires off the pump, null the leads, and"
+              + " measure between its terminals; behind an inverter between each two of them.");
+
+  /** What it sounds like; it hums if it has voltage and does not turn. */
   public static final Observable NOISE =
       Observable.graded(
           "noise",
           "noise of the drain pump with water in it",
-          List.of("usual", "louder", "rattles"),
+          List.of("silent", "hums", "usual", "louder", "rattles"),
           Way.running(
               "Listen while it drains, with water in the sump.",
               1,
@@ -305,6 +320,7 @@ public final class DrainPumpKind {
               DRAIN_TIME,
               POWER,
               CURRENT,
+              WINDING_RESISTANCE,
               NOISE,
               DEBRIS,
               STRAINER,
@@ -324,6 +340,7 @@ public final class DrainPumpKind {
               DRAIN_VOLUME,
               STANDPIPE_HEIGHT,
               STANDPIPE_BORE,
+              WINDING,
               TORQUE_LIMIT),
           List.of(HEAD_CURVE));
 

@@ -43,7 +43,7 @@ public record RatedSupply(
   static final String VOLTAGE = "voltage";
 
   /** The word for the torque at which an inverter gives way. */
-  static final String TORQUE_LIMIT = "torque-limit";
+  public static final String TORQUE_LIMIT = "torque-limit";
 
   /** Up to this voltage nets usually have 60 Hz, V. */
   private static final double SIXTY_UP_TO = 127;

@@ -60,6 +60,9 @@ public final class WashPumpKind {
           "speed of the spray arm of a good machine",
           QuantityKind.ROTATIONAL_SPEED);
 
+  /** What the main winding should have. */
+  public static final Characteristic WINDING = DrainPumpKind.WINDING;
+
   /** The greatest torque of a motor behind an inverter; without it the motor runs off the mains. */
   public static final Characteristic TORQUE_LIMIT =
       new Characteristic(
@@ -173,12 +176,20 @@ public final class WashPumpKind {
               new Accuracy(0.015, 0.01),
               Way.WET_MAINS));
 
-  /** What it sounds like. */
+  /** Resistance of the main winding. */
+  public static final Observable WINDING_RESISTANCE =
+      Way.winding(
+          "resistance of the main winding of the wash pump",
+          "Discharge the run capacitor, take all wires off the pump, null the leads, and measure between"
+              + " the terminals of the main winding; behind an inverter between each two of them.",
+          Way.CHARGED);
+
+  /** What it sounds like; it hums if it has voltage and does not turn. */
   public static final Observable NOISE =
       Observable.graded(
           "noise",
           "noise of the wash pump with water in it",
-          List.of("usual", "louder", "rattles"),
+          List.of("silent", "hums", "usual", "louder", "rattles"),
           Way.running("Listen while it washes.", 1, new Accuracy(0, 0), Way.WET_MAINS));
 
   /** Whether the pressure swings. */
@@ -282,6 +293,7 @@ public final class WashPumpKind {
               INLET_PRESSURE,
               POWER,
               CURRENT,
+              WINDING_RESISTANCE,
               SPEED,
               ARM_SPEED,
               NOISE,
@@ -303,6 +315,7 @@ public final class WashPumpKind {
               NPSH_REQUIRED,
               RATED_SPEED,
               RATED_ARM_SPEED,
+              WINDING,
               TORQUE_LIMIT),
           List.of(HEAD_CURVE));
 

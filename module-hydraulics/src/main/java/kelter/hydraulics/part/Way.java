@@ -1,5 +1,6 @@
 package kelter.hydraulics.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
@@ -7,6 +8,7 @@ import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 
@@ -41,11 +43,28 @@ final class Way {
   static final List<Characteristic> RUNNING_AT_FLOW =
       List.of(AT_FLOW, AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
 
+  /** The temperature of the winding. */
+  static final Characteristic OF_WINDING =
+      new Characteristic("temperature", "temperature of the winding", QuantityKind.TEMPERATURE);
+
+  /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
+  static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
+
+  /** From the least that an ordinary meter tells to an open circuit, ohm. */
+  static final Span RESISTANCE = new Span(0.05, DrainPumpKind.OPEN_CIRCUIT);
+
   /** Parts that turn behind an opening. */
   static final Caution TURNING =
       new Caution(
           Signal.WARNING,
           "Moving parts. Keep fingers, hair and cloth away from the pump while it can start.");
+
+  /** A capacitor beside a motor. */
+  static final Caution CHARGED =
+      new Caution(
+          Signal.DANGER,
+          "Stored charge. A run capacitor can hold its charge after the plug is out: discharge it through"
+              + " a resistor and prove it dead before you touch.");
 
   /** A sump that is opened. */
   static final Caution SPILL =
@@ -81,6 +100,19 @@ final class Way {
 
   static Procedure dead(String text, double minutes, Accuracy accuracy) {
     return new Procedure(text, minutes, Hazard.DEAD, accuracy, List.of(Caution.UNPLUG));
+  }
+
+  static Observable winding(String title, String text, Caution... more) {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(Caution.UNPLUG);
+    cautions.addAll(List.of(more));
+    return Observable.logarithmic(
+        "winding-resistance",
+        title,
+        QuantityKind.RESISTANCE,
+        RESISTANCE,
+        List.of(OF_WINDING),
+        new Procedure(text, 4, Hazard.DEAD, OHMMETER, cautions));
   }
 
   static Procedure running(String text, double minutes, Accuracy accuracy, Caution... cautions) {

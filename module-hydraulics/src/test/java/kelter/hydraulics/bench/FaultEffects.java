@@ -112,10 +112,17 @@ public final class FaultEffects {
   }
 
   private static String told(Observable observable, double si) {
+    if (isOpen(observable, si)) {
+      return "open";
+    }
     double value = observable.kind().fromSi(si, observable.kind().unit());
     String number = String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.1f", value);
     String unit = observable.kind().unit().symbol();
     return unit.isEmpty() ? number : number + " " + unit;
+  }
+
+  private static boolean isOpen(Observable observable, double si) {
+    return observable.logarithmic() && si >= observable.span().high();
   }
 
   private static String moved(Observable observable, double healthy, double now) {
@@ -124,7 +131,7 @@ public final class FaultEffects {
     double healthyShown = observable.kind().fromSi(healthy, observable.kind().unit());
     double nowShown = observable.kind().fromSi(now, observable.kind().unit());
     boolean figure = observable.type() == Observable.Type.QUANTITY;
-    if (figure && Math.abs(healthyShown) > 0.3) {
+    if (figure && Math.abs(healthyShown) > 0.3 && !isOpen(observable, now)) {
       parts.add(
           String.format(Locale.ROOT, "(%+d %%)", Math.round(100 * (nowShown / healthyShown - 1))));
     }

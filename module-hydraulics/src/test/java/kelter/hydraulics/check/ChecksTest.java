@@ -143,6 +143,76 @@ class ChecksTest {
     assertEquals(Verdict.DOES_NOT_CONFORM, only(job).verdict());
   }
 
+  /** A pump that runs takes some power: common practice, no source. */
+  @Test
+  void noPowerDoesNotConform() {
+    for (Component pump : List.of(SampleMachines.drainPump(), SampleMachines.washPump())) {
+      assertEquals(Verdict.DOES_NOT_CONFORM, only(job(pump, power(pump, 0))).verdict());
+      assertEquals(Verdict.CONFORMS, only(job(pump, power(pump, 29))).verdict());
+    }
+  }
+
+  @Test
+  void noPowerIsToldWithoutANameplateToo() {
+    Component pump = SampleMachines.drainPump();
+    Component bare =
+        new Component(
+            pump.id(),
+            pump.kind(),
+            Nameplate.UNREADABLE,
+            pump.figures(),
+            pump.curves(),
+            pump.source());
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job(bare, power(bare, 0))).verdict());
+    Finding runs = only(job(bare, power(bare, 25)));
+    assertEquals(Verdict.CONFORMS, runs.verdict());
+    assertTrue(runs.remark().contains("No rated power"), runs.remark());
+  }
+
+  /** An inverter may turn its motor slowly, so that 20 % of the rated power are in order. */
+  @Test
+  void slowPumpBehindAnInverter() {
+    Component driven =
+        with(
+            SampleMachines.washPump(), "torque-limit", Quantity.of(150, "%", QuantityKind.PERCENT));
+    assertEquals(Verdict.CONFORMS, only(job(driven, power(driven, 15))).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job(driven, power(driven, 0))).verdict());
+  }
+
+  private static Measurement power(Component pump, double watts) {
+    return read(pump.id(), "power", Quantity.of(watts, "W", QuantityKind.POWER), Conditions.NONE);
+  }
+
+  /** Within 10 % of its figure (common practice, no source), or neither open nor short. */
+  @Test
+  void windingOfAPump() {
+    Component typical = SampleMachines.drainPump();
+    Component known =
+        with(typical, "winding-resistance", Quantity.of(150, "Ohm", QuantityKind.RESISTANCE));
+    assertEquals(Verdict.CONFORMS, only(job(known, winding(150))).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job(known, winding(120))).verdict());
+    assertEquals(Verdict.CONFORMS, only(job(typical, winding(120))).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job(typical, winding(5))).verdict());
+    Measurement open =
+        new Measurement(
+            "drain-pump",
+            "winding-resistance",
+            List.of(new Reading.OverRange()),
+            Conditions.NONE,
+            Optional.empty(),
+            "");
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job(typical, open)).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, only(job(known, open)).verdict());
+  }
+
+  private static Measurement winding(double ohm) {
+    return read(
+        "drain-pump",
+        "winding-resistance",
+        Quantity.of(ohm, "Ohm", QuantityKind.RESISTANCE),
+        Conditions.NONE);
+  }
+
   @Test
   void weakFlowDoesNotConform() {
     Quantity weak = Quantity.of(5, "L/min", QuantityKind.FLOW);

@@ -39,7 +39,15 @@ enum DrainFault {
   /** The check valve does not close. */
   VALVE_OPEN("valve-open", "check valve stuck open", 0.02, Ageing.NONE),
   /** The hose is off, split or leaks. */
-  HOSE_LEAKS("hose-leaks", "drain hose off its nozzle, split or leaking", 0.02, Ageing.RUBBER);
+  HOSE_LEAKS("hose-leaks", "drain hose off its nozzle, split or leaking", 0.02, Ageing.RUBBER),
+  /** Something holds the rotor or the impeller fast. It is there or not, whatever its severity. */
+  JAMMED("jammed", "drain pump jammed by something that holds its rotor fast", 0.03, Ageing.NONE),
+  /** The winding or its thermal protector is open. It is there or not, whatever its severity. */
+  WINDING_OPEN(
+      "winding-open", "winding of the drain pump open, or its protector", 0.02, Ageing.WINDING),
+  /** The pump gets no voltage. It is there or not, whatever its severity. */
+  NO_VOLTAGE(
+      "no-voltage", "no voltage at the drain pump (connector, wire, control)", 0.02, Ageing.NONE);
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -83,7 +91,9 @@ enum DrainFault {
   private List<Remedy> remedies(DrainRemedies remedies) {
     return switch (this) {
       case PASSAGES_BLOCKED -> List.of(remedies.cleanPump(), remedies.renewPump());
-      case IMPELLER_SLIPS, INTERNAL_LEAK, DRAG -> List.of(remedies.renewPump());
+      case JAMMED -> List.of(remedies.cleanPump(), remedies.renewPump());
+      case IMPELLER_SLIPS, INTERNAL_LEAK, DRAG, WINDING_OPEN -> List.of(remedies.renewPump());
+      case NO_VOLTAGE -> List.of(remedies.power().mendWire(), remedies.power().renewControl());
       case STRAINER_CLOGGED -> List.of(remedies.cleanStrainer());
       case HOSE_CLOGGED -> List.of(remedies.clearHose(), remedies.renewHose());
       case LIFT_TOO_HIGH -> List.of(remedies.lowerHose());
@@ -95,6 +105,16 @@ enum DrainFault {
   /** Whether the fault at a place is the way the check valve is stuck. */
   static boolean isOfValve(int place) {
     return place == VALVE_SHUT.ordinal() || place == VALVE_OPEN.ordinal();
+  }
+
+  /**
+   * Whether this fault is there, however bad.
+   *
+   * @param severities all severities, in the order of the faults
+   * @return whether its severity is above 0
+   */
+  boolean isThere(double[] severities) {
+    return in(severities) > 0;
   }
 
   /**

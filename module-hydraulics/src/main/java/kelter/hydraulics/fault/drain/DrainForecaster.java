@@ -11,6 +11,7 @@ import kelter.hydraulics.circuit.Supply;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.PumpFaults;
+import kelter.hydraulics.fault.PumpNoise;
 import kelter.hydraulics.part.DrainPumpKind;
 
 /** Answers questions about the way of the water out. */
@@ -33,7 +34,7 @@ final class DrainForecaster implements Forecaster {
           "head",
           "returned-volume",
           "lift",
-          "noise",
+          "winding-resistance",
           "debris",
           "strainer",
           "turns",
@@ -67,8 +68,9 @@ final class DrainForecaster implements Forecaster {
     this.atFlow = new double[count];
     for (int i = 0; i < count; i++) {
       Conditions conditions = questions.get(i).conditions();
-      viscosity[i] = DrainPath.water(conditions).kinematicViscosity();
-      supply[i] = path.rated().supply(conditions);
+      boolean dry = isOfWinding(questions.get(i));
+      viscosity[i] = DrainPath.water(dry ? Conditions.NONE : conditions).kinematicViscosity();
+      supply[i] = path.rated().supply(dry ? Conditions.NONE : conditions);
       atFlow[i] = conditions.si("flow", 0);
     }
     this.atPoint = new boolean[count];
@@ -80,10 +82,11 @@ final class DrainForecaster implements Forecaster {
     this.strength = strength(path);
     this.inOrder = new double[count];
     double[] state = new double[STRENGTH + 1];
-    values(state, inOrder);
+    boolean[] turns = new boolean[count];
+    values(state, inOrder, turns);
     state[STRENGTH] = 1;
     double[] stronger = new double[count];
-    values(state, stronger);
+    values(state, stronger, turns);
     double[] whole = new double[count];
     for (int i = 0; i < count; i++) {
       whole[i] = share(questions.get(i).observable().id());
@@ -98,13 +101,18 @@ final class DrainForecaster implements Forecaster {
 
   @Override
   public void forecast(double[] severity, double[] value, double[] spread) {
-    values(severity, value);
+    boolean[] turns = new boolean[value.length];
+    values(severity, value, turns);
     for (int i = 0; i < value.length; i++) {
-      spread[i] = spread(i, value[i]);
+      spread[i] = spread(i, value[i], turns[i]);
     }
   }
 
-  private void values(double[] severity, double[] value) {
+  private static boolean isOfWinding(Question question) {
+    return question.observable().id().equals("winding-resistance");
+  }
+
+  private void values(double[] severity, double[] value, boolean[] turns) {
     DrainState state = DrainState.of(path, severity);
     PumpSet pump = pump(severity[STRENGTH]).in(state.condition());
     OperatingPoint point = null;
@@ -117,6 +125,7 @@ final class DrainForecaster implements Forecaster {
         point = pump.against(state.circuit(), viscosity[i]);
       }
       value[i] = value(i, severity, state, pump, point);
+      turns[i] = atPoint[i] ? point.turns() : value[i] > 0 || pump.atFlow(atFlow[i]).turns();
     }
   }
 
@@ -139,9 +148,15 @@ final class DrainForecaster implements Forecaster {
       case "flow" -> point.flow() * DrainState.arriving(severity);
       case "drain-time" -> drainTime(point.flow());
       case "power" ->
-          path.ratedPower().orElseThrow()
-              * PumpFaults.electricPower(point.shaftPower(), point.turns());
-      case "current" -> path.current().orElseThrow().at(point, supply[i]);
+          state.dead()
+              ? 0
+              : path.ratedPower().orElseThrow()
+                  * PumpFaults.electricPower(point.shaftPower(), point.turns());
+      case "current" -> state.dead() ? 0 : path.current().orElseThrow().at(point, supply[i]);
+      case "winding-resistance" ->
+          path.winding()
+              .resistance(DrainFault.WINDING_OPEN.isThere(severity), questions.get(i).conditions());
+      case "noise" -> DrainLook.noise(severity, state.dead(), point.turns());
       case "returned-volume" -> content() * DrainLook.returnedShare(severity);
       case "lift" -> path.lift() + DrainState.extraLift(severity);
       default -> seen(observable, severity, point);
@@ -168,22 +183,26 @@ final class DrainForecaster implements Forecaster {
     };
   }
 
-  private double spread(int i, double value) {
+  private double spread(int i, double value, boolean turns) {
     return switch (questions.get(i).observable().id()) {
-      case "head" -> figure(i, value, headFloor);
-      case "outlet-head", "hose-head" -> figure(i, value, headFloorOnHose);
-      case "flow" -> figure(i, value, FLOW_FLOOR);
-      case "drain-time" -> figure(i, value, TIME_FLOOR);
-      case "power" -> figure(i, value, POWER_FLOOR);
-      case "current" -> figure(i, value, CURRENT_FLOOR);
+      case "head" -> figure(i, value, turns, headFloor);
+      case "outlet-head", "hose-head" -> figure(i, value, turns, headFloorOnHose);
+      case "flow" -> figure(i, value, turns, FLOW_FLOOR);
+      case "drain-time" -> figure(i, value, true, TIME_FLOOR);
+      case "power" -> figure(i, value, turns, POWER_FLOOR);
+      case "current" -> figure(i, value, turns, CURRENT_FLOOR);
+      case "winding-resistance" -> path.winding().spreadAt(value);
+      case "noise" -> PumpNoise.spread(value);
       case "returned-volume" -> RETURNED_SHARE * content();
       case "lift" -> LIFT_SPREAD;
       default -> ModelSpread.GRADE;
     };
   }
 
-  private double figure(int i, double value, double floor) {
-    return ModelSpread.of(value, inOrder[i], share[i], floor);
+  private double figure(int i, double value, boolean turns, double floor) {
+    return turns
+        ? ModelSpread.of(value, inOrder[i], share[i], floor)
+        : ModelSpread.standing(value, floor);
   }
 
   private double liftFloor() {
@@ -203,7 +222,6 @@ final class DrainForecaster implements Forecaster {
 
   private double seen(String observable, double[] severity, OperatingPoint point) {
     return switch (observable) {
-      case "noise" -> DrainLook.noise(severity);
       case "debris" -> DrainLook.debris(severity);
       case "strainer" -> DrainLook.strainer(severity);
       case "turns" -> DrainLook.turns(severity);

@@ -1,5 +1,6 @@
 package kelter.hydraulics.fault.drain;
 
+import kelter.hydraulics.fault.PumpNoise;
 import kelter.hydraulics.fault.Symptom;
 
 /**
@@ -10,19 +11,25 @@ final class DrainLook {
 
   private static final double NOTHING = 0.1; // place of a machine in order on a scale from 0 to 1
 
+  private static final double HELD = 0.95; // place of a rotor that is held fast, same scale
+
   private DrainLook() {}
 
-  static double noise(double[] s) {
-    return Symptom.grade(
-        NOTHING
-            + 0.55 * DrainFault.PASSAGES_BLOCKED.in(s)
+  /** A pump without power is silent; one that has it and does not turn hums. */
+  static double noise(double[] s, boolean dead, boolean turns) {
+    if (!turns) {
+      return dead ? PumpNoise.SILENT : PumpNoise.HUMS;
+    }
+    return PumpNoise.louder(
+        0.55 * DrainFault.PASSAGES_BLOCKED.in(s)
             + 0.45 * DrainFault.DRAG.in(s)
             + 0.25 * DrainFault.STRAINER_CLOGGED.in(s)
             + 0.25 * DrainFault.IMPELLER_SLIPS.in(s));
   }
 
   static double debris(double[] s) {
-    return Symptom.grade(NOTHING + 0.85 * DrainFault.PASSAGES_BLOCKED.in(s));
+    double jam = DrainFault.JAMMED.isThere(s) ? 0.5 : 0;
+    return Symptom.grade(NOTHING + Math.max(jam, 0.85 * DrainFault.PASSAGES_BLOCKED.in(s)));
   }
 
   static double strainer(double[] s) {
@@ -30,6 +37,9 @@ final class DrainLook {
   }
 
   static double turns(double[] s) {
+    if (DrainFault.JAMMED.isThere(s)) {
+      return HELD;
+    }
     return Symptom.grade(
         NOTHING + 0.85 * DrainFault.DRAG.in(s) + 0.25 * DrainFault.PASSAGES_BLOCKED.in(s));
   }

@@ -14,6 +14,7 @@ import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.fault.MotorCurrent;
+import kelter.hydraulics.fault.PumpWinding;
 import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.RatedSupply;
@@ -31,6 +32,7 @@ import kelter.hydraulics.water.Water;
  * @param point the operating point in order at 20 °C
  * @param ratedPower the rated electric power in W, or empty if it is not known
  * @param current its current by the nameplate, or empty if it is not known
+ * @param winding the winding of its motor, by its figure or a typical one
  * @param drainVolume the water that a full drain phase moves, in m3, or empty if it is not known
  * @param hoseKnown whether lift, length and bore are those of the job
  * @param curveKnown whether the curve is that of the job and not that of a typical pump
@@ -43,6 +45,7 @@ public record DrainPath(
     OperatingPoint point,
     Optional<Double> ratedPower,
     Optional<MotorCurrent> current,
+    PumpWinding winding,
     Optional<Double> drainVolume,
     boolean hoseKnown,
     boolean curveKnown,
@@ -138,6 +141,7 @@ public record DrainPath(
         point,
         power,
         MotorCurrent.of(component, supply),
+        PumpWinding.of(component, supply),
         volume,
         known,
         own.isPresent(),

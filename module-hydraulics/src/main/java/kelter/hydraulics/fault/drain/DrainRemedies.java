@@ -5,6 +5,7 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.Remedy.Restores;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.hydraulics.fault.PowerRemedies;
 
 /**
  * The work on a drain pump and its path. Minutes and chances of cure: common practice, no source.
@@ -25,6 +26,10 @@ record DrainRemedies(String component) {
       new Caution(
           Signal.WARNING,
           "Crushing. A machine with water in it is heavy: empty it before you tilt it, and prop it.");
+
+  PowerRemedies power() {
+    return new PowerRemedies(component);
+  }
 
   Remedy cleanStrainer() {
     return work("clean-strainer", "clean the strainer and the trap", 12, 0.95, SHARP);

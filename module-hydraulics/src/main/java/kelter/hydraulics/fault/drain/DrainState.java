@@ -13,14 +13,17 @@ import kelter.hydraulics.pump.PumpHead;
  * <p>At severity 1 the drag is twice the rated torque, so that the motor cannot turn; the hose, the
  * check valve and the strainer leave 3 % of the bore; the outlet is 1.2 m too high; nine tenths of
  * the flow escape near the end of a leaking hose, which the pump does not notice. All that is
- * judgement: common practice, no source.
+ * judgement: common practice, no source. A pump that is jammed or gets no power does not turn at
+ * any severity.
  *
  * @param condition the condition of the pump
  * @param circuit what it works against
  * @param strainerLoss the loss coefficient of what is in the way before the pump, dimensionless
  * @param valveLoss the loss coefficient that a valve stuck shut adds, dimensionless
+ * @param dead whether the pump takes no power
  */
-record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss, double valveLoss) {
+record DrainState(
+    PumpCondition condition, Circuit circuit, double strainerLoss, double valveLoss, boolean dead) {
 
   private static final double DRAG = 2; // ratio of the rated torque
   private static final double TOO_HIGH = 1.2; // m
@@ -33,15 +36,22 @@ record DrainState(PumpCondition condition, Circuit circuit, double strainerLoss,
     double before = PumpFaults.clogged(DrainFault.STRAINER_CLOGGED.in(severity));
     double valve = PumpFaults.clogged(DrainFault.VALVE_SHUT.in(severity));
     double hose = PumpFaults.clogged(DrainFault.HOSE_CLOGGED.in(severity));
+    boolean dead = dead(severity);
+    boolean held = dead || DrainFault.JAMMED.isThere(severity);
     return new DrainState(
         PumpFaults.condition(
             DrainFault.PASSAGES_BLOCKED.in(severity),
             DrainFault.IMPELLER_SLIPS.in(severity),
             leak,
-            DRAG * DrainFault.DRAG.in(severity)),
+            held ? PumpFaults.LOCKED : DRAG * DrainFault.DRAG.in(severity)),
         path.circuit(extraLift(severity), before + valve + hose),
         before,
-        valve);
+        valve,
+        dead);
+  }
+
+  private static boolean dead(double[] severity) {
+    return DrainFault.WINDING_OPEN.isThere(severity) || DrainFault.NO_VOLTAGE.isThere(severity);
   }
 
   /** The share of the flow rate of the pump that reaches the end of the hose. */

@@ -14,6 +14,7 @@ import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.fault.MotorCurrent;
+import kelter.hydraulics.fault.PumpWinding;
 import kelter.hydraulics.part.Given;
 import kelter.hydraulics.part.RatedSupply;
 import kelter.hydraulics.part.WashPumpKind;
@@ -34,6 +35,7 @@ import kelter.hydraulics.water.Water;
  * @param point the operating point in order at 20 °C
  * @param ratedPower the rated electric power in W, or empty if it is not known
  * @param current its current by the nameplate, or empty if it is not known
+ * @param winding the main winding of its motor, by its figure or a typical one
  * @param ratedSpeed the speed at that point in revolutions per second, or empty if it is not known
  * @param ratedArmSpeed the speed of the spray arm in revolutions per second, or empty
  * @param known whether curve and area of the jets are those of the job and not typical ones
@@ -48,6 +50,7 @@ public record WashCircuit(
     OperatingPoint point,
     Optional<Double> ratedPower,
     Optional<MotorCurrent> current,
+    PumpWinding winding,
     Optional<Double> ratedSpeed,
     Optional<Double> ratedArmSpeed,
     boolean known,
@@ -149,6 +152,7 @@ public record WashCircuit(
         point,
         power,
         MotorCurrent.of(component, supply),
+        PumpWinding.of(component, supply),
         Given.si(component.figure(WashPumpKind.RATED_SPEED.id())),
         Given.si(component.figure(WashPumpKind.RATED_ARM_SPEED.id())),
         own.isPresent() && area.isPresent(),

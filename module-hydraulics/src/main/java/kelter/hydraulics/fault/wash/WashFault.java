@@ -40,7 +40,18 @@ enum WashFault {
       0.03,
       Ageing.CAPACITOR),
   /** Water escapes before the jets. */
-  PASSAGE_LEAKS("passage-leaks", "water escapes between pump and jets", 0.02, Ageing.RUBBER);
+  PASSAGE_LEAKS("passage-leaks", "water escapes between pump and jets", 0.02, Ageing.RUBBER),
+  /** Something holds the rotor fast. It is there or not, whatever its severity. */
+  JAMMED("jammed", "wash pump jammed, its rotor held fast", 0.02, Ageing.NONE),
+  /** The winding or its thermal protector is open. It is there or not, whatever its severity. */
+  WINDING_OPEN(
+      "winding-open",
+      "main winding of the wash pump open, or its protector",
+      0.015,
+      Ageing.WINDING),
+  /** The pump gets no voltage. It is there or not, whatever its severity. */
+  NO_VOLTAGE(
+      "no-voltage", "no voltage at the wash pump (connector, wire, control)", 0.02, Ageing.NONE);
 
   private static final Source PRIOR =
       Source.fromMemory(
@@ -92,7 +103,20 @@ enum WashFault {
       case INLET_CLOGGED -> List.of(remedies.cleanFilter());
       case SLOW -> List.of(remedies.renewCapacitor(), remedies.renewPump());
       case PASSAGE_LEAKS -> List.of(remedies.renewPassage());
+      case JAMMED -> List.of(remedies.cleanPump(), remedies.renewPump());
+      case WINDING_OPEN -> List.of(remedies.renewPump());
+      case NO_VOLTAGE -> List.of(remedies.power().mendWire(), remedies.power().renewControl());
     };
+  }
+
+  /**
+   * Whether this fault is there, however bad.
+   *
+   * @param severities all severities, in the order of the faults
+   * @return whether its severity is above 0
+   */
+  boolean isThere(double[] severities) {
+    return in(severities) > 0;
   }
 
   /**

@@ -10,6 +10,7 @@ import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.circuit.Supply;
 import kelter.hydraulics.fault.ModelSpread;
 import kelter.hydraulics.fault.PumpFaults;
+import kelter.hydraulics.fault.PumpNoise;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.water.Water;
@@ -36,7 +37,7 @@ final class WashForecaster implements Forecaster {
           "head",
           "level",
           "jets-closed",
-          "noise",
+          "winding-resistance",
           "pressure-swings",
           "filter",
           "debris",
@@ -67,8 +68,9 @@ final class WashForecaster implements Forecaster {
     this.atFlow = new double[count];
     for (int i = 0; i < count; i++) {
       Conditions conditions = questions.get(i).conditions();
-      water[i] = WashCircuit.water(conditions);
-      supply[i] = wash.rated().supply(conditions);
+      boolean dry = isOfWinding(questions.get(i));
+      water[i] = WashCircuit.water(dry ? Conditions.NONE : conditions);
+      supply[i] = wash.rated().supply(dry ? Conditions.NONE : conditions);
       atFlow[i] = conditions.si("flow", 0);
     }
     this.atPoint = new boolean[count];
@@ -79,10 +81,11 @@ final class WashForecaster implements Forecaster {
     this.strength = strength(wash);
     this.inOrder = new double[count];
     double[] state = new double[STRENGTH + 1];
-    values(state, inOrder);
+    boolean[] turns = new boolean[count];
+    values(state, inOrder, turns);
     state[STRENGTH] = 1;
     double[] stronger = new double[count];
-    values(state, stronger);
+    values(state, stronger, turns);
     double[] whole = new double[count];
     for (int i = 0; i < count; i++) {
       whole[i] = share(questions.get(i).observable().id());
@@ -97,13 +100,18 @@ final class WashForecaster implements Forecaster {
 
   @Override
   public void forecast(double[] severity, double[] value, double[] spread) {
-    values(severity, value);
+    boolean[] turns = new boolean[value.length];
+    values(severity, value, turns);
     for (int i = 0; i < value.length; i++) {
-      spread[i] = spread(i, value[i]);
+      spread[i] = spread(i, value[i], turns[i]);
     }
   }
 
-  private void values(double[] severity, double[] value) {
+  private static boolean isOfWinding(Question question) {
+    return question.observable().id().equals("winding-resistance");
+  }
+
+  private void values(double[] severity, double[] value, boolean[] turns) {
     WashState state = WashState.of(wash, severity);
     PumpSet pump = pump(severity[STRENGTH]).in(state.condition());
     OperatingPoint point = null;
@@ -116,6 +124,7 @@ final class WashForecaster implements Forecaster {
         point = pump.against(state.circuit(), water[i].kinematicViscosity());
       }
       value[i] = value(i, severity, state, pump, point);
+      turns[i] = atPoint[i] ? point.turns() : value[i] > 0 || pump.atFlow(atFlow[i]).turns();
     }
   }
 
@@ -142,9 +151,15 @@ final class WashForecaster implements Forecaster {
                   -LEAST_PRESSURE_HEAD,
                   state.inletHead(point.flow(), water[i].kinematicViscosity())));
       case "power" ->
-          wash.ratedPower().orElseThrow()
-              * PumpFaults.electricPower(point.shaftPower(), point.turns());
-      case "current" -> wash.current().orElseThrow().at(point, supply[i]);
+          state.dead()
+              ? 0
+              : wash.ratedPower().orElseThrow()
+                  * PumpFaults.electricPower(point.shaftPower(), point.turns());
+      case "current" -> state.dead() ? 0 : wash.current().orElseThrow().at(point, supply[i]);
+      case "winding-resistance" ->
+          wash.winding()
+              .resistance(WashFault.WINDING_OPEN.isThere(severity), questions.get(i).conditions());
+      case "noise" -> WashLook.noise(severity, state.dead(), point.turns());
       case "speed" -> wash.ratedSpeed().orElseThrow() * point.speed();
       case "arm-speed" -> wash.ratedArmSpeed().orElseThrow() * armShare(severity, state, point);
       case "level" -> state.level();
@@ -175,23 +190,27 @@ final class WashForecaster implements Forecaster {
     };
   }
 
-  private double spread(int i, double value) {
+  private double spread(int i, double value, boolean turns) {
     return switch (questions.get(i).observable().id()) {
-      case "head" -> figure(i, value, headFloor);
-      case "jet-pressure" -> figure(i, value, PRESSURE_FLOOR);
-      case "inlet-pressure" -> figure(i, value, INLET_FLOOR);
-      case "power" -> figure(i, value, POWER_FLOOR);
-      case "current" -> figure(i, value, CURRENT_FLOOR);
-      case "speed" -> figure(i, value, SPEED_FLOOR);
-      case "arm-speed" -> figure(i, value, ARM_FLOOR);
+      case "head" -> figure(i, value, turns, headFloor);
+      case "jet-pressure" -> figure(i, value, turns, PRESSURE_FLOOR);
+      case "inlet-pressure" -> figure(i, value, true, INLET_FLOOR);
+      case "power" -> figure(i, value, turns, POWER_FLOOR);
+      case "current" -> figure(i, value, turns, CURRENT_FLOOR);
+      case "speed" -> figure(i, value, turns, SPEED_FLOOR);
+      case "arm-speed" -> figure(i, value, turns, ARM_FLOOR);
+      case "winding-resistance" -> wash.winding().spreadAt(value);
+      case "noise" -> PumpNoise.spread(value);
       case "level" -> LEVEL_SPREAD;
       case "jets-closed" -> COUNT_SPREAD;
       default -> ModelSpread.GRADE;
     };
   }
 
-  private double figure(int i, double value, double floor) {
-    return ModelSpread.of(value, inOrder[i], share[i], floor);
+  private double figure(int i, double value, boolean turns, double floor) {
+    return turns
+        ? ModelSpread.of(value, inOrder[i], share[i], floor)
+        : ModelSpread.standing(value, floor);
   }
 
   private static double headShare(WashCircuit wash) {
@@ -217,7 +236,6 @@ final class WashForecaster implements Forecaster {
 
   private double seen(String observable, double[] severity, WashState state, OperatingPoint point) {
     return switch (observable) {
-      case "noise" -> WashLook.noise(severity);
       case "pressure-swings" -> WashLook.swings(severity);
       case "filter" -> WashLook.filter(severity);
       case "debris" -> WashLook.debris(severity);

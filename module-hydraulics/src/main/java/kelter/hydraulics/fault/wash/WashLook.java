@@ -1,5 +1,6 @@
 package kelter.hydraulics.fault.wash;
 
+import kelter.hydraulics.fault.PumpNoise;
 import kelter.hydraulics.fault.Symptom;
 
 /**
@@ -9,12 +10,17 @@ final class WashLook {
 
   private static final double NOTHING = 0.1; // place of a machine in order on a scale from 0 to 1
 
+  private static final double HELD = 0.95; // place of a rotor that is held fast, same scale
+
   private WashLook() {}
 
-  static double noise(double[] s) {
-    return Symptom.grade(
-        NOTHING
-            + 0.45 * WashFault.PASSAGES_BLOCKED.in(s)
+  /** A pump without power is silent; one that has it and does not turn hums. */
+  static double noise(double[] s, boolean dead, boolean turns) {
+    if (!turns) {
+      return dead ? PumpNoise.SILENT : PumpNoise.HUMS;
+    }
+    return PumpNoise.louder(
+        0.45 * WashFault.PASSAGES_BLOCKED.in(s)
             + 0.5 * WashFault.DRAG.in(s)
             + 0.6 * WashFault.LOW_WATER.in(s)
             + 0.4 * WashFault.INLET_CLOGGED.in(s)
@@ -32,10 +38,14 @@ final class WashLook {
   }
 
   static double debris(double[] s) {
-    return Symptom.grade(NOTHING + 0.85 * WashFault.PASSAGES_BLOCKED.in(s));
+    double jam = WashFault.JAMMED.isThere(s) ? 0.5 : 0;
+    return Symptom.grade(NOTHING + Math.max(jam, 0.85 * WashFault.PASSAGES_BLOCKED.in(s)));
   }
 
   static double turns(double[] s) {
+    if (WashFault.JAMMED.isThere(s)) {
+      return HELD;
+    }
     return Symptom.grade(
         NOTHING + 0.8 * WashFault.DRAG.in(s) + 0.2 * WashFault.PASSAGES_BLOCKED.in(s));
   }

@@ -5,6 +5,7 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.Remedy.Restores;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.hydraulics.fault.PowerRemedies;
 
 /**
  * The work on a wash pump and its circuit. Minutes and chances of cure: common practice, no source.
@@ -30,6 +31,10 @@ record WashRemedies(String component) {
       new Caution(
           Signal.CAUTION,
           "Flood. Close the tap before you open the water side, and watch every joint during a test run.");
+
+  PowerRemedies power() {
+    return new PowerRemedies(component);
+  }
 
   Remedy cleanPump() {
     return work("clean-pump", "clear the pump chamber and the vanes", 35, 0.9, SHARP);

@@ -14,14 +14,16 @@ import kelter.hydraulics.pump.PumpHead;
  * height and the pump, drawing air, loses 55 % of its head and 35 % of the density; 90 % of the
  * jets are closed; the filter leaves 3 % of the bore; the motor turns at 40 % of its speed; as much
  * water escapes before the jets as one and a half times their area would let out. All that is
- * judgement: common practice, no source.
+ * judgement: common practice, no source. A pump that is jammed or gets no power does not turn at
+ * any severity.
  *
  * @param condition the condition of the pump
  * @param circuit what it works against
  * @param inlet the passage from the sump to the pump
  * @param level the height of the water above the inlet, in m
+ * @param dead whether the pump takes no power
  */
-record WashState(PumpCondition condition, Circuit circuit, Hose inlet, double level) {
+record WashState(PumpCondition condition, Circuit circuit, Hose inlet, double level, boolean dead) {
 
   private static final double DRAG = 1.4; // ratio of the rated torque
   private static final double LOST_LEVEL = 0.75; // ratio
@@ -44,12 +46,18 @@ record WashState(PumpCondition condition, Circuit circuit, Hose inlet, double le
         condition(wash, severity),
         new Circuit(lift, List.of(inlet, wash.passage()), area),
         inlet,
-        level);
+        level,
+        dead(severity));
+  }
+
+  private static boolean dead(double[] severity) {
+    return WashFault.WINDING_OPEN.isThere(severity) || WashFault.NO_VOLTAGE.isThere(severity);
   }
 
   private static PumpCondition condition(WashCircuit wash, double[] severity) {
     double low = WashFault.LOW_WATER.in(severity);
     double blocked = WashFault.PASSAGES_BLOCKED.in(severity);
+    boolean held = dead(severity) || WashFault.JAMMED.isThere(severity);
     return new PumpCondition(
         PumpFaults.openPassages(blocked),
         PumpFaults.grip(WashFault.IMPELLER_SLIPS.in(severity)),
@@ -57,7 +65,7 @@ record WashState(PumpCondition condition, Circuit circuit, Hose inlet, double le
         1 - LOST_DENSITY * low,
         PumpFaults.leakArea(
             WashFault.INTERNAL_LEAK.in(severity), wash.point().flow(), wash.point().head()),
-        DRAG * WashFault.DRAG.in(severity),
+        held ? PumpFaults.LOCKED : DRAG * WashFault.DRAG.in(severity),
         1 - SLOWER * WashFault.SLOW.in(severity));
   }
 
