@@ -2,6 +2,7 @@ package kelter.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.advice.PriceAdvice;
 import kelter.cli.diagnosis.DiagnosisText;
 import kelter.cli.diagnosis.WhatIf;
 import kelter.cli.diagnosis.WhatIfText;
@@ -95,6 +96,10 @@ final class DiagnoseCommand implements Command {
     }
   }
 
+  private static boolean hasPartPrices(Job job) {
+    return job.prices().isPresent() && !job.prices().get().parts().isEmpty();
+  }
+
   private static void diagnose(Invocation invocation, Job job) {
     List<Caution> cautions = invocation.shop().cautions(job);
     Checker checker = invocation.checker();
@@ -102,6 +107,9 @@ final class DiagnoseCommand implements Command {
     Workshop workshop = invocation.workshop();
     Diagnosis diagnosis = workshop.diagnose(job);
     List<String> notes = workshop.notes(job);
+    if (hasPartPrices(job)) {
+      invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
+    }
     if (invocation.isJson()) {
       invocation
           .terminal()

@@ -55,6 +55,16 @@ public final class Kelter {
    * @return the exit code
    */
   public int run(String... arguments) {
+    int code = answer(arguments);
+    String lost = terminal.lostOutput();
+    if (lost.isEmpty()) {
+      return code;
+    }
+    terminal.complain("kelter: the output could not be written: " + lost);
+    return code == DONE ? BAD_INPUT : code;
+  }
+
+  private int answer(String... arguments) {
     if (arguments.length == 0 || CommandUsage.HELP.isCalled(arguments[0])) {
       terminal.print(overview());
       return DONE;

@@ -15,6 +15,7 @@ import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
@@ -173,6 +174,22 @@ public final class Workshop {
             "Not assessed, for want of a fault model or of figures: "
                 + String.join(", ", uncovered)
                 + ".");
+  }
+
+  /**
+   * What can be done about the faults of a machine.
+   *
+   * @param job the job
+   * @return the remedies of all fault models, one once for each fault that it is meant for
+   */
+  public List<Remedy> remedies(Job job) {
+    List<Remedy> remedies = new ArrayList<>();
+    for (FaultModel model : models(job)) {
+      for (Fault fault : model.faults()) {
+        remedies.addAll(fault.remedies());
+      }
+    }
+    return remedies;
   }
 
   /**

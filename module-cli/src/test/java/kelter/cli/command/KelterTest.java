@@ -4,11 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import kelter.cli.terminal.Terminal;
+import kelter.cli.wiring.Opening;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,6 +76,135 @@ class KelterTest {
     String version = Kelter.class.getModule().getDescriptor().rawVersion().orElseThrow();
     assertTrue(console.out().startsWith("kelter " + version + ", Java "), console.out());
     assertTrue(version.matches("\\d+\\.\\d+.*"), version);
+  }
+
+  @Test
+  void outputThatCannotBeWrittenIsToldAndIsNoSuccess() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int value) throws IOException {
+            throw new IOException("No space left on device");
+          }
+        };
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new PrintStream(full, false, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            StandardCharsets.UTF_8,
+            false);
+
+    assertEquals(1, new Kelter(terminal, new Opening()).run("modules"));
+
+    String said = err.toString(StandardCharsets.UTF_8);
+    assertTrue(said.startsWith("kelter: the output could not be written"), said);
+    assertEquals(1, said.lines().count(), said);
+  }
+
+  @Test
+  void complaintsFitATerminalAndStayOneLineElsewhere() throws IOException {
+    Path job = folder.resolve("job.json");
+    Files.writeString(job, "{}");
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            StandardCharsets.UTF_8,
+            false,
+            true,
+            60);
+
+    assertEquals(1, new Kelter(terminal, new Opening()).run("diagnose", "--shop", "x", job + ""));
+    terminal.complain("kelter: " + "word ".repeat(30).strip());
+
+    String said = err.toString(StandardCharsets.UTF_8);
+    String wrapped = said.substring(said.indexOf("kelter: word"));
+    assertTrue(wrapped.lines().allMatch(line -> line.length() <= 60), said);
+    assertTrue(wrapped.lines().skip(1).allMatch(line -> line.startsWith("    word")), said);
+    assertEquals(
+        "kelter: " + "word ".repeat(30).strip(),
+        wrapped.strip().replaceAll("\\R +", " "),
+        "nothing is lost");
+    assertTrue(Console.run("check", job.toString()).err().lines().count() >= 3);
+  }
+
+  @Test
+  void mistakesOfAJobFileAreToldWithTheirLines() throws IOException {
+    Path job = folder.resolve("job.json");
+    Files.writeString(job, "{\n  \"format\": \"kelter-job/1\",\n  \"id\": \"A\"\n}\n");
+
+    Console console = Console.run("check", job.toString());
+
+    assertEquals(1, console.code());
+    assertTrue(console.err().contains(job + ", line 3, column 3 (/id): 'A'"), console.err());
+    assertTrue(console.err().contains(job + ", line 1, column 1: has no"), console.err());
+  }
+
+  @Test
+  void readingsLeftInTheTemplateAreToldOnce() throws IOException {
+    Path job = folder.resolve("job.json");
+    assertEquals(0, Console.run("new", "water-boiler", "-o", job.toString()).code());
+    assertEquals("", Console.run("check", job.toString()).err());
+    String text = Files.readString(job);
+    Files.writeString(
+        job,
+        text.replaceFirst("\"reading\": \"\\.\\.\\. Ohm\"", "\"reading\": \"26 Ohm\"")
+            .replaceFirst("\"yes or no\"", "\"yes\""));
+
+    for (String command : List.of("check", "diagnose")) {
+      Console console = Console.run(command, job.toString());
+
+      assertEquals(0, console.code(), console.err());
+      assertEquals(1, console.err().lines().count(), console.err());
+      assertTrue(console.err().contains("2 readings were not read"), console.err());
+      assertTrue(console.err().contains("belong into \"measurements\""), console.err());
+    }
+  }
+
+  @Test
+  void aDateToComeIsTold() throws IOException {
+    Path job = folder.resolve("job.json");
+    assertEquals(0, Console.run("new", "other", "-o", job.toString()).code());
+    Files.writeString(
+        job,
+        Files.readString(job).replaceFirst("\"date\": \"[^\"]*\"", "\"date\": \"9000-01-31\""));
+
+    Console console = Console.run("check", job.toString());
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(console.err().contains("line 4, column 3 (/date)"), console.err());
+    assertTrue(console.err().contains("9000-01-31 is to come"), console.err());
+  }
+
+  @Test
+  void aPriceForARemedyThatNoModelHasIsTold() throws IOException {
+    Path job = folder.resolve("job.json");
+    String demo = Files.readString(Path.of("..", "demo", "jobs", "washer-extractor.json"));
+    Files.writeString(job, demo.replaceFirst("\"heater\\.([a-z-]+)\": ", "\"heater.$1x\": "));
+
+    for (String command : List.of("diagnose", "weigh")) {
+      Console console = Console.run(command, job.toString());
+
+      assertEquals(0, console.code(), console.err());
+      assertTrue(console.err().contains("is not a remedy of this job"), console.err());
+      assertTrue(console.err().contains("did you mean 'heater."), console.err());
+    }
+  }
+
+  @Test
+  void whatACalculationTakesIsToldAsJsonToo() throws IOException {
+    Console console = Console.run("compute", "heater-resistance", "--format", "json");
+
+    assertEquals(0, console.code(), console.err());
+    try (JsonParser parser = new JsonFactory().createParser(console.out())) {
+      while (parser.nextToken() != null) {
+        continue;
+      }
+    }
+    assertTrue(console.out().contains("\"kelter-calculation/1\""), console.out());
+    assertTrue(console.out().contains("\"measures\" : \"power\""), console.out());
   }
 
   @Test
