@@ -39,6 +39,7 @@ final class Invocation {
   private final Given given;
   private final Opening opening;
   private final Terminal terminal;
+  private Optional<Path> job = Optional.empty();
   private Modules modules;
   private Shop shop;
 
@@ -121,8 +122,16 @@ final class Invocation {
   /** The job that the first argument names; what may not be meant in it is told. */
   Job job() {
     JobDocument document = job(file());
+    job = Optional.of(file());
     advise(JobAdvice.of(document, System.currentTimeMillis() / MILLISECONDS_PER_DAY));
     return document.job();
+  }
+
+  /**
+   * Mistakes that came up once the job was read, with their lines where they are mistakes of it.
+   */
+  InputException placed(InputException mistakes) {
+    return job.isPresent() ? JobFile.placed(job.get(), mistakes) : mistakes;
   }
 
   /** Tells what may not be meant in the job that the first argument names. */

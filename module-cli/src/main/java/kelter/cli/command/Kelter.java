@@ -15,6 +15,7 @@ import kelter.cli.usage.HelpText;
 import kelter.cli.usage.UsageException;
 import kelter.cli.wiring.Opening;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 
 /** The command line: reads the arguments, runs one command, and turns failures into exit codes. */
@@ -148,7 +149,9 @@ public final class Kelter {
       command.run(invocation);
       return DONE;
     } catch (InputException unusable) {
-      unusable.problems().forEach(problem -> terminal.complain("kelter: " + problem.display()));
+      for (Problem problem : invocation.placed(unusable).problems()) {
+        terminal.complain("kelter: " + problem.display());
+      }
       return BAD_INPUT;
     } catch (RuntimeException | LinkageError defect) {
       terminal.complain("kelter: a defect of the program: " + defect);

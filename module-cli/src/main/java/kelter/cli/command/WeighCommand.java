@@ -78,8 +78,8 @@ final class WeighCommand implements Command {
         workshop
             .weigher()
             .orElseThrow(() -> new InputException("weigh", "no module that weighs is loaded", ""));
-    invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
     long seed = invocation.given().whole(SEED, USUAL_SEED);
+    invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
     Diagnosis diagnosis = workshop.diagnose(job);
     Weighing weighing = weigher.weigh(job, diagnosis, seed);
     boolean asked = invocation.given().has(WHY);

@@ -30,8 +30,8 @@ public final class JsonPlaces {
    *
    * @param path the file that was read
    * @param mistakes mistakes whose places are JSON pointers into it
-   * @return the same mistakes, each with file, line and column; that of what holds it where it is
-   *     missing itself, and the file alone where that cannot be read any more
+   * @return the same mistakes, each with file, line and column, those of what holds it where it is
+   *     missing itself; as it was where not even its first member is in the file
    */
   public static InputException found(Path path, InputException mistakes) {
     JsonPlaces places = new JsonPlaces(path.toString());
@@ -49,10 +49,10 @@ public final class JsonPlaces {
 
   private String of(String pointer) {
     String at = pointer;
-    while (!places.containsKey(at) && !at.isEmpty()) {
-      at = at.substring(0, Math.max(0, at.lastIndexOf('/')));
+    while (!places.containsKey(at) && at.lastIndexOf('/') > 0) {
+      at = at.substring(0, at.lastIndexOf('/'));
     }
-    return places.getOrDefault(at, name);
+    return places.getOrDefault(at, "");
   }
 
   private void read(String text) throws IOException {
