@@ -100,12 +100,16 @@ public record Money(BigDecimal amount, Currency currency) {
   /**
    * The text of the amount, which {@link #parse} reads back.
    *
-   * @return for instance {@code 38.50 EUR}; three decimals are told with a fourth, since they might
-   *     be taken for thousands
+   * @return for instance {@code 38.50 EUR}; three decimals that might be taken for thousands are
+   *     told with a fourth
    */
   public String format() {
+    BigDecimal size = amount.abs();
     boolean doubtful =
-        amount.scale() == THOUSANDS && currency.getDefaultFractionDigits() != THOUSANDS;
+        amount.scale() == THOUSANDS
+            && currency.getDefaultFractionDigits() != THOUSANDS
+            && size.compareTo(BigDecimal.ONE) >= 0
+            && size.compareTo(BigDecimal.valueOf(1000)) < 0;
     BigDecimal told = doubtful ? amount.setScale(THOUSANDS + 1) : amount;
     return told.toPlainString() + " " + currency.getCurrencyCode();
   }
