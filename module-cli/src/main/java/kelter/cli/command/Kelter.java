@@ -24,7 +24,7 @@ public final class Kelter {
   /** Done. */
   public static final int DONE = 0;
 
-  /** The input cannot be used. */
+  /** The input cannot be used, or the result cannot be written. */
   public static final int BAD_INPUT = 1;
 
   /** The command line cannot be understood. */
