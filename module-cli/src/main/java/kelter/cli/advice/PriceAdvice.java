@@ -41,11 +41,19 @@ public final class PriceAdvice {
 
   private static boolean isKnown(String name, List<Remedy> remedies) {
     for (Remedy remedy : remedies) {
-      if (name.equals(remedy.id()) || name.equals(key(remedy))) {
+      if (name.equals(remedy.id()) || isKey(name, remedy)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean isKey(String name, Remedy remedy) {
+    int dot = remedy.component().length();
+    return name.length() == dot + 1 + remedy.id().length()
+        && name.charAt(dot) == '.'
+        && name.startsWith(remedy.component())
+        && name.endsWith(remedy.id());
   }
 
   /** Of a component that no model speaks of nobody can say which remedies it has. */

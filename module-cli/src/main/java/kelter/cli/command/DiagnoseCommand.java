@@ -96,20 +96,15 @@ final class DiagnoseCommand implements Command {
     }
   }
 
-  private static boolean hasPartPrices(Job job) {
-    return job.prices().isPresent() && !job.prices().get().parts().isEmpty();
-  }
-
   private static void diagnose(Invocation invocation, Job job) {
     List<Caution> cautions = invocation.shop().cautions(job);
     Checker checker = invocation.checker();
     List<Finding> findings = checker.findings(job);
     Workshop workshop = invocation.workshop();
     Diagnosis diagnosis = workshop.diagnose(job);
-    List<String> notes = workshop.notes(job);
-    if (hasPartPrices(job)) {
-      invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
-    }
+    Workshop.Knowledge known = workshop.knowledge(job);
+    List<String> notes = known.notes();
+    invocation.advise(PriceAdvice.of(job, known.remedies()));
     if (invocation.isJson()) {
       invocation
           .terminal()
