@@ -56,7 +56,8 @@ class BuiltToolIT {
     assertTrue(said.contains("vane passages of the drain pump blocked"), said);
     assertTrue(said.contains("one of 2 elements open"), said);
     assertEquals(image, jars);
-    assertEquals("", image.err());
+    // Where the clock is behind the day of the job, that is told.
+    assertTrue(image.err().lines().allMatch(line -> line.contains("(/date)")), image.err());
   }
 
   @Test

@@ -76,7 +76,11 @@ final class ComputeCommand implements Command {
     Calculation calculation = named(name, known);
     Terminal terminal = invocation.terminal();
     if (given.isEmpty() && calculation.parameters().stream().anyMatch(p -> p.usual().isEmpty())) {
-      terminal.print(ComputationText.describe(calculation, terminal));
+      if (invocation.isJson()) {
+        terminal.printUtf8(ComputationJson.describe(calculation));
+      } else {
+        terminal.print(ComputationText.describe(calculation, terminal));
+      }
       return;
     }
     Computation computation = Computation.of(calculation, values(given));

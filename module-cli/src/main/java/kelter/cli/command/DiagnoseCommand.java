@@ -2,6 +2,7 @@ package kelter.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.advice.PriceAdvice;
 import kelter.cli.diagnosis.DiagnosisText;
 import kelter.cli.diagnosis.WhatIf;
 import kelter.cli.diagnosis.WhatIfText;
@@ -103,7 +104,9 @@ final class DiagnoseCommand implements Command {
     List<Finding> findings = checker.findings(job);
     Workshop workshop = invocation.workshop();
     Diagnosis diagnosis = workshop.diagnose(job, findings);
-    List<String> notes = workshop.notes(job);
+    Workshop.Knowledge known = workshop.knowledge(job);
+    List<String> notes = known.notes();
+    invocation.advise(PriceAdvice.of(job, known.remedies()));
     if (invocation.isJson()) {
       invocation
           .terminal()

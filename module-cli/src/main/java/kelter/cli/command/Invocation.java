@@ -1,7 +1,9 @@
 package kelter.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import kelter.cli.advice.JobAdvice;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
@@ -15,7 +17,9 @@ import kelter.core.check.Checker;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopFile;
+import kelter.core.file.json.Json;
 import kelter.core.job.Job;
+import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.shop.Shop;
 
@@ -30,9 +34,12 @@ final class Invocation {
           "FILE",
           "the shop profile: instruments, decision level, live work");
 
+  private static final long MILLISECONDS_PER_DAY = 86_400_000;
+
   private final Given given;
   private final Opening opening;
   private final Terminal terminal;
+  private Optional<Path> job = Optional.empty();
   private Modules modules;
   private Shop shop;
 
@@ -102,12 +109,38 @@ final class Invocation {
 
   /** The job in a file, whose readings may be of instruments of the shop. */
   JobDocument job(Path file) {
-    return modules().job(JobFile.content(file), shop());
+    Json content = JobFile.content(file);
+    Modules words = modules();
+    Shop known = shop();
+    try {
+      return words.job(content, known);
+    } catch (InputException mistakes) {
+      throw JobFile.placed(file, mistakes);
+    }
   }
 
-  /** The job that the first argument names. */
+  /** The job that the first argument names; what may not be meant in it is told. */
   Job job() {
-    return job(file()).job();
+    JobDocument document = job(file());
+    job = Optional.of(file());
+    advise(JobAdvice.of(document, System.currentTimeMillis() / MILLISECONDS_PER_DAY));
+    return document.job();
+  }
+
+  /**
+   * Mistakes that came up once the job was read, with their lines where they are mistakes of it.
+   */
+  InputException placed(InputException mistakes) {
+    return job.isPresent() ? JobFile.placed(job.get(), mistakes) : mistakes;
+  }
+
+  /** Tells what may not be meant in the job that the first argument names. */
+  void advise(List<Problem> advice) {
+    if (!advice.isEmpty()) {
+      for (Problem each : JobFile.placed(file(), new InputException(advice)).problems()) {
+        terminal.complain("kelter: " + each.display());
+      }
+    }
   }
 
   /** What holds the readings of a job against their limits. */

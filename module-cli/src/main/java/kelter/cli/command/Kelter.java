@@ -15,6 +15,7 @@ import kelter.cli.usage.HelpText;
 import kelter.cli.usage.UsageException;
 import kelter.cli.wiring.Opening;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 
 /** The command line: reads the arguments, runs one command, and turns failures into exit codes. */
@@ -23,7 +24,7 @@ public final class Kelter {
   /** Done. */
   public static final int DONE = 0;
 
-  /** The input cannot be used. */
+  /** The input cannot be used, or the result cannot be written. */
   public static final int BAD_INPUT = 1;
 
   /** The command line cannot be understood. */
@@ -55,6 +56,16 @@ public final class Kelter {
    * @return the exit code
    */
   public int run(String... arguments) {
+    int code = answer(arguments);
+    String lost = terminal.lostOutput();
+    if (lost.isEmpty()) {
+      return code;
+    }
+    terminal.complain("kelter: the output could not be written: " + lost);
+    return code == DONE ? BAD_INPUT : code;
+  }
+
+  private int answer(String... arguments) {
     if (arguments.length == 0 || CommandUsage.HELP.isCalled(arguments[0])) {
       terminal.print(overview());
       return DONE;
@@ -138,7 +149,9 @@ public final class Kelter {
       command.run(invocation);
       return DONE;
     } catch (InputException unusable) {
-      unusable.problems().forEach(problem -> terminal.complain("kelter: " + problem.display()));
+      for (Problem problem : invocation.placed(unusable).problems()) {
+        terminal.complain("kelter: " + problem.display());
+      }
       return BAD_INPUT;
     } catch (RuntimeException | LinkageError defect) {
       terminal.complain("kelter: a defect of the program: " + defect);

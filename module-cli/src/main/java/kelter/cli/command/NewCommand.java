@@ -2,7 +2,9 @@ package kelter.cli.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import kelter.cli.template.Template;
 import kelter.cli.usage.CommandArgument;
@@ -53,10 +55,19 @@ final class NewCommand implements Command {
   }
 
   private static InputException unknown(String kind, List<String> kinds) {
+    List<String> meant = new ArrayList<>();
+    for (String known : kinds) {
+      if (kind.length() > 2 && known.contains(kind.toLowerCase(Locale.ROOT))) {
+        meant.add("'" + known + "'");
+      }
+    }
+    if (meant.isEmpty()) {
+      Nearest.of(kind, kinds).ifPresent(near -> meant.add("'" + near + "'"));
+    }
     String remedy =
-        Nearest.of(kind, kinds)
-            .map(near -> "did you mean '" + near + "'?")
-            .orElse("known: " + String.join(", ", kinds));
+        meant.isEmpty()
+            ? "known: " + String.join(", ", kinds)
+            : "did you mean " + String.join(" or ", meant) + "?";
     return new InputException(kind, "is not a known kind of appliance", remedy);
   }
 }

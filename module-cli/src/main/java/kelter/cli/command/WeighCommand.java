@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import kelter.cli.advice.PriceAdvice;
 import kelter.cli.json.WeighingJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.JobText;
@@ -77,6 +78,7 @@ final class WeighCommand implements Command {
     Workshop workshop = invocation.workshop();
     Weigher weigher = weigher(workshop);
     long seed = invocation.given().whole(SEED, USUAL_SEED);
+    invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
     Diagnosis diagnosis = workshop.diagnose(job);
     boolean asked = invocation.given().has(WHY);
     Explained explained =

@@ -3,8 +3,10 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.module.UncertaintyAnalysis;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.uncertainty.Budget;
@@ -53,6 +55,51 @@ public final class ComputationJson {
           out.source(computation.calculation().source());
           out.cautions(computation.calculation().cautions());
         });
+  }
+
+  /**
+   * What a calculation takes and gives, without running it.
+   *
+   * @param calculation the calculation
+   * @return the text
+   */
+  public static String describe(Calculation calculation) {
+    return JsonOutput.document(
+        out -> {
+          out.text("format", "kelter-calculation/1");
+          out.text("calculation", calculation.id());
+          out.text("title", calculation.title());
+          out.objects("parameters", calculation.parameters(), each -> writeParameter(out, each));
+          out.objects(
+              "outputs",
+              calculation.outputs(),
+              output -> {
+                out.text("id", output.id());
+                out.text("title", output.title());
+                out.text("measures", output.kind().name());
+                out.text("unit", output.kind().unit().code());
+              });
+          out.text("formula", calculation.formula());
+          out.text("range", calculation.range());
+          out.source(calculation.source());
+          out.cautions(calculation.cautions());
+        });
+  }
+
+  private static void writeParameter(JsonOutput out, Parameter parameter) throws IOException {
+    out.text("id", parameter.id());
+    out.text("title", parameter.title());
+    if (parameter.choices().isEmpty()) {
+      out.text("measures", parameter.kind().name());
+      out.text("unit", parameter.kind().unit().code());
+      out.value("low", parameter.low(), parameter.kind(), parameter.kind().unit());
+      out.value("high", parameter.high(), parameter.kind(), parameter.kind().unit());
+    } else {
+      out.texts("choices", parameter.choices());
+    }
+    if (parameter.usual().isPresent()) {
+      out.text("usual", parameter.usual().get());
+    }
   }
 
   private static void writeAnalysis(JsonOutput out, UncertaintyAnalysis analysis)

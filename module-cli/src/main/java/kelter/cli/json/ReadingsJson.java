@@ -39,7 +39,8 @@ public final class ReadingsJson {
           out.text("format", "kelter-readings/1");
           out.text("log", report.name());
           out.object("recognised", () -> recognised(out, report));
-          out.objects("columns", report.log().format().columns(), column -> column(out, column));
+          out.objects(
+              "columns", report.log().format().columns(), column -> column(out, report, column));
           out.objects(
               "gaps",
               report.gaps(),
@@ -84,7 +85,8 @@ public final class ReadingsJson {
     out.number("repeatedTimes", report.log().recording().spacing().repeated());
   }
 
-  private static void column(JsonOutput out, LogFormat.Column column) throws IOException {
+  private static void column(JsonOutput out, LogReport report, LogFormat.Column column)
+      throws IOException {
     out.number("place", column.place());
     out.text("name", column.name());
     out.text("heading", column.heading());
@@ -96,6 +98,11 @@ public final class ReadingsJson {
           case VALUE -> "figures";
           case OTHER -> "other";
         });
+    int value = report.log().format().values().indexOf(column);
+    if (value >= 0) {
+      out.number("missing", report.log().recording().missing(value));
+      out.number("overRange", report.log().recording().overRange(value).count());
+    }
   }
 
   private static void numbered(JsonOutput out, LogReport report, LogReport.Numbered numbered)
@@ -104,6 +111,7 @@ public final class ReadingsJson {
     out.text("column", report.column(numbered.column()).name());
     out.number("band", numbered.steady().band());
     window(out, numbered.steady().window());
+    overRange(out, report, numbered.steady().window(), numbered.column());
     out.objects(
         "outliers",
         numbered.steady().outliers(),
@@ -113,6 +121,11 @@ public final class ReadingsJson {
           out.number("value", outlier.value());
           out.number("score", outlier.score());
         });
+  }
+
+  private static void overRange(JsonOutput out, LogReport report, Window window, int column)
+      throws IOException {
+    out.number("overRange", report.overRange(window.from(), window.to(), column));
   }
 
   private static void window(JsonOutput out, Window window) throws IOException {
@@ -147,22 +160,29 @@ public final class ReadingsJson {
     out.text("words", stretch.words());
     out.number("from", stretch.from());
     out.number("to", stretch.to());
+    List<LogFormat.Column> values = report.log().format().values();
     List<LogFormat.Column> columns =
-        report.log().format().values().stream()
-            .filter(
-                column ->
-                    report
-                        .over(stretch, report.log().format().values().indexOf(column))
-                        .isPresent())
+        values.stream()
+            .filter(column -> report.over(stretch, values.indexOf(column)).isPresent())
             .toList();
     out.objects(
         "columns",
         columns,
         column -> {
+          int place = values.indexOf(column);
           out.text("column", column.name());
-          window(
-              out,
-              report.over(stretch, report.log().format().values().indexOf(column)).orElseThrow());
+          window(out, report.over(stretch, place).orElseThrow());
+          out.number("overRange", report.overRange(stretch.from(), stretch.to(), place));
+        });
+    out.objects(
+        "overRange",
+        values.stream()
+            .filter(
+                each -> report.overRange(stretch.from(), stretch.to(), values.indexOf(each)) > 0)
+            .toList(),
+        each -> {
+          out.text("column", each.name());
+          out.number("rows", report.overRange(stretch.from(), stretch.to(), values.indexOf(each)));
         });
   }
 

@@ -115,6 +115,7 @@ public final class LogReader {
       Observable observable = observable(mapped, component);
       Column column = column(mapped, observable);
       for (Stretch stretch : stretches(mapped, column, stretches)) {
+        refuseOverRange(stretch, mapped.column());
         Window window =
             report
                 .over(stretch, mapped.column())
@@ -126,6 +127,21 @@ public final class LogReader {
       }
     } catch (IllegalArgumentException unusable) {
       problems.add(new Problem(target, unusable.getMessage(), ""));
+    }
+  }
+
+  /**
+   * A break that comes and goes shows as rows over range, which a mean of the others would hide.
+   */
+  private void refuseOverRange(Stretch stretch, int column) {
+    long over = report.overRange(stretch.from(), stretch.to(), column);
+    if (over > 0) {
+      throw new IllegalArgumentException(
+          ("'%s' is over range in %d %s of %s, which the mean of the others would hide; name a"
+                  + " stretch without them, for instance --window 5min..10min, or write a reading"
+                  + " of OL into the job")
+              .formatted(
+                  report.column(column).name(), over, over == 1 ? "row" : "rows", stretch.words()));
     }
   }
 
@@ -316,6 +332,7 @@ public final class LogReader {
         String word = other.what().condition().get();
         QuantityKind kind = condition(observable, word).kind();
         Unit unit = unit(unitText(other), kind, other);
+        refuseOverRange(stretch, other.column());
         report
             .over(stretch, other.column())
             .ifPresent(

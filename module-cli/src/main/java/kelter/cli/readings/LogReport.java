@@ -100,6 +100,18 @@ public record LogReport(
   }
 
   /**
+   * In how many rows of a time the instrument was over its range.
+   *
+   * @param from the first time, in s after the start of the log
+   * @param to the last time, in s after the start of the log
+   * @param column the place of the column among those with figures, from 0
+   * @return the number of rows
+   */
+  public long overRange(double from, double to, int column) {
+    return log.recording().overRange(column).count(from, to);
+  }
+
+  /**
    * A column over the time of a stretch.
    *
    * @param stretch the stretch

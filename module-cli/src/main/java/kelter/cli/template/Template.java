@@ -130,6 +130,7 @@ public final class Template {
     text.append("\n    ]\n  },\n  \"complaint\": { \"said\": \"\", \"displayed\": \"\" },\n");
     text.append("  \"instruments\": [],\n  \"measurements\": [],\n");
     text.append(FOR_WEIGHING);
+    text.append(StatedWords.of(known));
     text.append("  \"x-what-can-be-measured\": [");
     separator = "\n";
     for (ComponentKind component : known) {

@@ -2,12 +2,18 @@ package kelter.cli.terminal;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where results and complaints go. Text is written in the character set of the terminal; signs that
@@ -21,6 +27,8 @@ public final class Terminal {
 
   /** A narrower terminal is treated like one of this width, in characters. */
   public static final int LEAST_WIDTH = 40;
+
+  private static final String INDENT = "    ";
 
   private static final Map<String, String> PLAIN =
       Map.of(
@@ -41,6 +49,9 @@ public final class Terminal {
   private final boolean colour;
   private final boolean live;
   private final int width;
+
+  /** The output of the process, which knows why it failed; empty of any other. */
+  private final Optional<WatchedOutput> watched;
 
   /**
    * A terminal that nobody looks at while a command runs.
@@ -79,6 +90,18 @@ public final class Terminal {
    */
   public Terminal(
       PrintStream out, PrintStream err, Charset charset, boolean colour, boolean live, int width) {
+    this(out, err, Optional.empty(), charset, colour, live, width);
+  }
+
+  private Terminal(
+      PrintStream out,
+      PrintStream err,
+      Optional<WatchedOutput> watched,
+      Charset charset,
+      boolean colour,
+      boolean live,
+      int width) {
+    this.watched = watched;
     this.width = Math.max(LEAST_WIDTH, Math.min(WIDTH, width));
     this.out = out;
     this.live = live;
@@ -96,9 +119,11 @@ public final class Terminal {
     Charset charset = charset();
     boolean live = System.console() != null;
     boolean colour = live && System.getenv("NO_COLOR") == null;
+    WatchedOutput watched = new WatchedOutput(new FileOutputStream(FileDescriptor.out));
     return new Terminal(
-        stream(FileDescriptor.out),
-        stream(FileDescriptor.err),
+        stream(watched),
+        stream(new FileOutputStream(FileDescriptor.err)),
+        Optional.of(watched),
         charset,
         colour,
         live,
@@ -122,8 +147,8 @@ public final class Terminal {
     return width;
   }
 
-  private static PrintStream stream(FileDescriptor descriptor) {
-    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  private static PrintStream stream(OutputStream to) {
+    return new PrintStream(to, false, StandardCharsets.UTF_8);
   }
 
   private static Charset charset() {
@@ -159,12 +184,14 @@ public final class Terminal {
   }
 
   /**
-   * Writes a complaint.
+   * Writes a complaint: on a terminal in lines that fit its width, those after the first set in;
+   * elsewhere in one line.
    *
    * @param line one line without its end
    */
   public void complain(String line) {
-    byte[] bytes = (spelt(line) + System.lineSeparator()).getBytes(charset);
+    String told = live && showsComplaints() ? wrapped(line) : line;
+    byte[] bytes = (spelt(told) + System.lineSeparator()).getBytes(charset);
     err.write(bytes, 0, bytes.length);
     err.flush();
   }
@@ -183,12 +210,51 @@ public final class Terminal {
   }
 
   /**
-   * Whether results could not be written, for instance because a pipe was closed.
-   *
-   * @return true if something was lost
+   * Whether complaints of the process go to a terminal, too, where the system tells: one may look
+   * at the results and keep the complaints in a file.
    */
-  public boolean lostOutput() {
-    return out.checkError();
+  private boolean showsComplaints() {
+    try {
+      return watched.isEmpty()
+          || Files.readSymbolicLink(Path.of("/proc/self/fd/2")).startsWith("/dev");
+    } catch (IOException | UnsupportedOperationException unknown) {
+      return true;
+    }
+  }
+
+  private String wrapped(String line) {
+    if (line.length() <= width || line.indexOf('\n') >= 0) {
+      return line;
+    }
+    StringBuilder text = new StringBuilder();
+    int used = 0;
+    for (String word : line.split(" ")) {
+      boolean fits = used == 0 || used + 1 + word.length() <= width;
+      if (!fits) {
+        text.append(System.lineSeparator()).append(INDENT);
+        used = INDENT.length();
+      } else if (used > 0) {
+        text.append(' ');
+        used++;
+      }
+      text.append(word);
+      used += word.length();
+    }
+    return text.toString();
+  }
+
+  /**
+   * Why results could not be written, for instance because the disk is full. That a reader stopped
+   * reading, as at the end of a pipe, counts as nothing lost.
+   *
+   * @return the reason; empty if nothing was lost
+   */
+  public String lostOutput() {
+    if (!out.checkError()) {
+      return "";
+    }
+    String reason = watched.isPresent() ? watched.get().reason() : "unknown";
+    return reason.toLowerCase(Locale.ROOT).contains("pipe") ? "" : reason;
   }
 
   private String spelt(String text) {

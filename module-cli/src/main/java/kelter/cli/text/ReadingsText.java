@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import kelter.cli.readings.Change;
 import kelter.cli.readings.LogReading;
@@ -206,11 +207,26 @@ public final class ReadingsText {
         layout.hanging(
             "  ", "No value in %d %s.".formatted(missing, missing == 1 ? "row" : "rows"));
       }
+      long over = report.log().recording().overRange(column).count();
+      overRange("  ", over, report.log().recording().rows(), "");
       if (column < PLOTS && report.log().recording().column(column).count() > 0) {
         Plot.lines(report.log().recording().column(column).outline(PLOT_WIDTH), rail(column))
             .forEach(layout::asIs);
       }
     }
+  }
+
+  private void overRange(String before, long over, long rows, String tail) {
+    if (over > 0) {
+      layout.hanging(
+          before, terminal.attention("Over range in %d of %d rows%s.".formatted(over, rows, tail)));
+    }
+  }
+
+  /** Rows over range beside a window, whose figures are those of the other rows. */
+  private void overRange(double from, double to, int column, long samples) {
+    long over = report.overRange(from, to, column);
+    overRange("     ", over, over + samples, ": the figures are those of the others");
   }
 
   /** Under each part of the time the last digit of the number of the window that it lies in. */
@@ -263,6 +279,7 @@ public final class ReadingsText {
                   value(window, unit)));
       layout.hanging("     ", figures(window, unit) + band(numbered.steady(), unit));
       outliers(numbered.steady(), unit);
+      overRange(window.from(), window.to(), numbered.column(), window.samples());
     }
     long perBlock = report.log().recording().column(0).perBlock();
     if (perBlock > 1) {
@@ -351,14 +368,15 @@ public final class ReadingsText {
       for (int column = 0; column < report.log().format().values().size(); column++) {
         String name = report.column(column).name() + ": ";
         String unit = unit(column);
-        report
-            .over(stretch, column)
-            .ifPresentOrElse(
-                window -> {
-                  layout.hanging("  ", name + value(window, unit));
-                  layout.hanging("     ", figures(window, unit));
-                },
-                () -> layout.hanging("  ", name + "fewer than two samples"));
+        Optional<Window> window = report.over(stretch, column);
+        if (window.isPresent()) {
+          layout.hanging("  ", name + value(window.get(), unit));
+          layout.hanging("     ", figures(window.get(), unit));
+        } else {
+          layout.hanging("  ", name + "fewer than two samples");
+        }
+        long samples = report.log().recording().column(column).count(stretch.from(), stretch.to());
+        overRange(stretch.from(), stretch.to(), column, samples);
       }
     }
   }
@@ -384,6 +402,12 @@ public final class ReadingsText {
                   nonBreaking(QuantityFormat.withUncertainty(d, u)),
                   unit(change.column()),
                   seen ? "more than the scatter explains" : "within the scatter"));
+      for (Stretch each : List.of(change.before(), change.after())) {
+        long over = report.overRange(each.from(), each.to(), change.column());
+        long samples =
+            report.log().recording().column(change.column()).count(each.from(), each.to());
+        overRange("     ", over, over + samples, " of " + each.words());
+      }
     }
     layout.hanging(
         "  ",

@@ -17,6 +17,7 @@ import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
@@ -171,8 +172,38 @@ public final class Workshop {
    * @return sentences; one for the components whose faults no module knows
    */
   public List<String> notes(Job job) {
+    return notes(job, models(job));
+  }
+
+  /**
+   * What is known of a machine beside the diagnosis.
+   *
+   * @param notes what a reader of the diagnosis should know beside it
+   * @param remedies the remedies of all fault models, one once for each fault that it is meant for
+   */
+  public record Knowledge(List<String> notes, List<Remedy> remedies) {
+
+    /** Copies the lists. */
+    public Knowledge {
+      notes = List.copyOf(notes);
+      remedies = List.copyOf(remedies);
+    }
+  }
+
+  /**
+   * Notes and remedies at once, for which the models are made only once.
+   *
+   * @param job the job
+   * @return what is known of its machine
+   */
+  public Knowledge knowledge(Job job) {
+    List<FaultModel> models = models(job);
+    return new Knowledge(notes(job, models), remedies(models));
+  }
+
+  private static List<String> notes(Job job, List<FaultModel> models) {
     Set<String> covered = new HashSet<>();
-    for (FaultModel model : models(job)) {
+    for (FaultModel model : models) {
       for (Fault fault : model.faults()) {
         covered.add(fault.component());
       }
@@ -189,6 +220,26 @@ public final class Workshop {
             "Not assessed, for want of a fault model or of figures: "
                 + String.join(", ", uncovered)
                 + ".");
+  }
+
+  /**
+   * What can be done about the faults of a machine.
+   *
+   * @param job the job
+   * @return the remedies of all fault models, one once for each fault that it is meant for
+   */
+  public List<Remedy> remedies(Job job) {
+    return remedies(models(job));
+  }
+
+  private static List<Remedy> remedies(List<FaultModel> models) {
+    List<Remedy> remedies = new ArrayList<>();
+    for (FaultModel model : models) {
+      for (Fault fault : model.faults()) {
+        remedies.addAll(fault.remedies());
+      }
+    }
+    return remedies;
   }
 
   /**

@@ -4,14 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.template.Template;
+import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Modules;
+import kelter.cli.wiring.Opening;
 import kelter.core.file.JobFile;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
@@ -76,6 +83,166 @@ class KelterTest {
     String version = Kelter.class.getModule().getDescriptor().rawVersion().orElseThrow();
     assertTrue(console.out().startsWith("kelter " + version + ", Java "), console.out());
     assertTrue(version.matches("\\d+\\.\\d+.*"), version);
+  }
+
+  @Test
+  void outputThatCannotBeWrittenIsToldAndIsNoSuccess() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int value) throws IOException {
+            throw new IOException("No space left on device");
+          }
+        };
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new PrintStream(full, false, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            StandardCharsets.UTF_8,
+            false);
+
+    assertEquals(1, new Kelter(terminal, new Opening()).run("modules"));
+
+    String said = err.toString(StandardCharsets.UTF_8);
+    assertTrue(said.startsWith("kelter: the output could not be written"), said);
+    assertEquals(1, said.lines().count(), said);
+  }
+
+  @Test
+  void complaintsFitATerminalAndStayOneLineElsewhere() throws IOException {
+    Path job = folder.resolve("job.json");
+    Files.writeString(job, "{}");
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            StandardCharsets.UTF_8,
+            false,
+            true,
+            60);
+
+    assertEquals(1, new Kelter(terminal, new Opening()).run("diagnose", "--shop", "x", job + ""));
+    terminal.complain("kelter: " + "word ".repeat(30).strip());
+
+    String said = err.toString(StandardCharsets.UTF_8);
+    String wrapped = said.substring(said.indexOf("kelter: word"));
+    assertTrue(wrapped.lines().allMatch(line -> line.length() <= 60), said);
+    assertTrue(wrapped.lines().skip(1).allMatch(line -> line.startsWith("    word")), said);
+    assertEquals(
+        "kelter: " + "word ".repeat(30).strip(),
+        wrapped.strip().replaceAll("\\R +", " "),
+        "nothing is lost");
+    assertTrue(Console.run("check", job.toString()).err().lines().count() >= 3);
+  }
+
+  @Test
+  void mistakesOfAJobFileAreToldWithTheirLines() throws IOException {
+    Path job = folder.resolve("job.json");
+    Files.writeString(job, "{\n  \"format\": \"kelter-job/1\",\n  \"id\": \"A\"\n}\n");
+
+    Console console = Console.run("check", job.toString());
+
+    assertEquals(1, console.code());
+    assertTrue(console.err().contains(job + ", line 3, column 3 (/id): 'A'"), console.err());
+    assertTrue(console.err().contains(job + ", line 1, column 1: has no"), console.err());
+  }
+
+  @Test
+  void readingsLeftInTheTemplateAreToldOnce() throws IOException {
+    Path job = folder.resolve("job.json");
+    assertEquals(0, Console.run("new", "water-boiler", "-o", job.toString()).code());
+    assertEquals("", Console.run("check", job.toString()).err());
+    String text = Files.readString(job);
+    Files.writeString(
+        job,
+        text.replaceFirst("\"reading\": \"\\.\\.\\. Ohm\"", "\"reading\": \"26 Ohm\"")
+            .replaceFirst("\"yes or no\"", "\"yes\""));
+
+    for (String command : List.of("check", "diagnose")) {
+      Console console = Console.run(command, job.toString());
+
+      assertEquals(0, console.code(), console.err());
+      assertEquals(1, console.err().lines().count(), console.err());
+      assertTrue(console.err().contains("2 readings were not read"), console.err());
+      assertTrue(console.err().contains("belong into \"measurements\""), console.err());
+    }
+  }
+
+  @Test
+  void aKindIsFoundByAPartOfItsName() {
+    assertTrue(Console.run("new", "dryer").err().contains("did you mean 'tumble-dryer'?"));
+    assertTrue(Console.run("new", "boiler").err().contains("did you mean 'water-boiler'?"));
+    assertTrue(Console.run("new", "washer").err().contains("'washer-extractor' or 'glasswasher'"));
+  }
+
+  /** What the template tells of words is what a job file may have: each is put where it belongs. */
+  @Test
+  void theWordsInATemplateAreThoseOfAJob() throws IOException {
+    String text = Console.run("new", "glasswasher").out();
+    assertTrue(text.contains("\"x-what-can-be-stated\""), text);
+    Path job = folder.resolve("job.json");
+    String nameplate =
+        text.substring(text.indexOf("{ \"voltage\""), text.indexOf("\"I or II or III\""));
+    String figures = text.substring(text.indexOf("\"figures\": { \"") + 11);
+    figures = figures.substring(0, figures.indexOf(" }") + 2);
+    Files.writeString(
+        job,
+        text.replaceFirst("\"nameplate\": \\{}", "\"nameplate\": " + nameplate + "\"I\" }")
+            .replaceFirst("\"figures\": \\{}", "\"figures\": " + figures));
+
+    Console console = Console.run("check", job.toString());
+
+    // Each word is known; what is left are the blanks, which are no figures.
+    assertEquals(1, console.code(), text);
+    assertFalse(console.err().contains("is not known"), console.err());
+    assertTrue(console.err().lines().allMatch(line -> line.contains("'...")), console.err());
+  }
+
+  @Test
+  void aDateToComeIsTold() throws IOException {
+    Path job = folder.resolve("job.json");
+    assertEquals(0, Console.run("new", "other", "-o", job.toString()).code());
+    Files.writeString(
+        job,
+        Files.readString(job).replaceFirst("\"date\": \"[^\"]*\"", "\"date\": \"9000-01-31\""));
+
+    Console console = Console.run("check", job.toString());
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(console.err().contains("line 4, column 3 (/date)"), console.err());
+    assertTrue(console.err().contains("9000-01-31 is to come"), console.err());
+  }
+
+  @Test
+  void aPriceForARemedyThatNoModelHasIsTold() throws IOException {
+    Path job = folder.resolve("job.json");
+    String demo = Files.readString(Path.of("..", "demo", "jobs", "washer-extractor.json"));
+    Files.writeString(job, demo.replaceFirst("\"heater\\.([a-z-]+)\": ", "\"heater.$1x\": "));
+
+    for (String command : List.of("diagnose", "weigh")) {
+      Console console = Console.run(command, job.toString());
+
+      // Weighing lacks the price that stands under the wrong name.
+      assertEquals(command.equals("weigh") ? 1 : 0, console.code(), console.err());
+      assertTrue(console.err().contains("is not a remedy of this job"), console.err());
+      assertTrue(console.err().contains("did you mean 'heater."), console.err());
+    }
+  }
+
+  @Test
+  void whatACalculationTakesIsToldAsJsonToo() throws IOException {
+    Console console = Console.run("compute", "heater-resistance", "--format", "json");
+
+    assertEquals(0, console.code(), console.err());
+    try (JsonParser parser = new JsonFactory().createParser(console.out())) {
+      while (parser.nextToken() != null) {
+        continue;
+      }
+    }
+    assertTrue(console.out().contains("\"kelter-calculation/1\""), console.out());
+    assertTrue(console.out().contains("\"measures\" : \"power\""), console.out());
   }
 
   @Test

@@ -57,6 +57,54 @@ class ReadingsCommandTest {
     assertEquals("", console.err());
   }
 
+  /** 100 rows, a row a second; every tenth is over range, as of a heater that breaks when warm. */
+  private String broken() throws IOException {
+    StringBuilder text = new StringBuilder("t [s];R [ohm]\n");
+    for (int i = 0; i < 100; i++) {
+      text.append(i).append(i % 10 == 5 ? ";OL\n" : i % 2 == 0 ? ";26.4\n" : ";26.5\n");
+    }
+    return Files.writeString(folder.resolve("ol.csv"), text).toString();
+  }
+
+  @Test
+  void rowsOverRangeAreCountedByThemselves() throws IOException {
+    Console console = Console.run("readings", broken(), "--window", "10s..29s");
+
+    assertEquals(0, console.code(), console.err());
+    String said = console.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("Over range in 10 of 100 rows. "), said);
+    assertTrue(said.contains("Over range in 10 of 100 rows: the figures"), said);
+    assertTrue(said.contains("Over range in 2 of 20 rows: the figures"), said);
+    assertFalse(said.contains("No value"), said);
+    String json = Console.run("readings", "--format", "json", broken()).out();
+    assertTrue(json.contains("\"overRange\" : 10"), json);
+  }
+
+  @Test
+  void aMeanThatHidesRowsOverRangeIsNotWrittenIntoAJob() throws IOException {
+    String job = copy("jobs/water-boiler.json");
+    String before = Files.readString(Path.of(job));
+
+    Console console =
+        Console.run("readings", broken(), "--map", "R=heater.resistance", "--into", job);
+
+    assertEquals(1, console.code());
+    assertTrue(console.err().contains("over range in 10 rows of window 1"), console.err());
+    assertTrue(console.err().contains("--window"), console.err());
+    assertEquals(before, Files.readString(Path.of(job)));
+    Console without =
+        Console.run(
+            "readings",
+            broken(),
+            "--map",
+            "R=heater.resistance",
+            "--window",
+            "6s..14s",
+            "--into",
+            job);
+    assertEquals(0, without.code(), without.err());
+  }
+
   @Test
   void theSameLogGivesTheSameBytes() {
     assertEquals(Console.run("readings", LOG), Console.run("readings", LOG));

@@ -188,7 +188,7 @@ class WeighCommandTest {
             "/prices/labour-per-hour",
             "/prices/replacement",
             "/prices/parts/heater.renew-heater")) {
-      assertTrue(console.err().contains(where + ": is missing"), where + ": " + console.err());
+      assertTrue(console.err().contains(where + "): is missing"), where + ": " + console.err());
     }
   }
 
@@ -206,8 +206,8 @@ class WeighCommandTest {
 
     assertEquals(1, console.code());
     assertEquals(6, console.err().lines().count(), console.err());
-    assertTrue(console.err().contains("/prices/installation: '60 USD' is in another currency"));
-    assertTrue(console.err().contains("/appliance/age: '-2 years' is negative"));
+    assertTrue(console.err().contains("(/prices/installation): '60 USD' is in another currency"));
+    assertTrue(console.err().contains("(/appliance/age): '-2 years' is negative"));
   }
 
   @Test
@@ -247,8 +247,8 @@ class WeighCommandTest {
                 .replace("\"carbon-per-kwh\": \"0.35 kg\"", "\"x-none\": 0"),
             "--carbon");
     assertEquals(1, console.code());
-    assertTrue(console.err().contains("/use/energy-per-cycle: is missing"), console.err());
-    assertTrue(console.err().contains("/use/carbon-per-kwh: is missing"), console.err());
+    assertTrue(console.err().contains("/use/energy-per-cycle): is missing"), console.err());
+    assertTrue(console.err().contains("/use/carbon-per-kwh): is missing"), console.err());
   }
 
   /** Everything that the job leaves open stands in the output. */

@@ -33,6 +33,9 @@ final class ApplianceReader {
   private static final Source UNNAMED =
       new Source("figures entered in the job without a source", Standing.FROM_MEMORY);
 
+  /** No machine is older, in years of 365.25 days; common practice, no source. */
+  private static final int OLDEST = 100;
+
   private final Vocabulary vocabulary;
 
   ApplianceReader(Vocabulary vocabulary) {
@@ -46,6 +49,13 @@ final class ApplianceReader {
     String model = node.text("model").orElse("");
     String serial = node.text("serial").orElse("");
     Optional<Quantity> age = node.notNegative("age", QuantityKind.AGE);
+    if (age.isPresent() && age.get().si() > OLDEST * QuantityKind.AGE.unit().factor()) {
+      node.optional("age")
+          .orElseThrow()
+          .problem(
+              "an age of " + age.get().display() + "; up to " + OLDEST + " years are taken",
+              "correct the age or its unit");
+    }
     Nameplate nameplate = NameplateReader.of(node);
     List<Component> components = components(node);
     try {
@@ -75,7 +85,7 @@ final class ApplianceReader {
   private Optional<Component> component(JsonNode node) {
     node.object(COMPONENT);
     Optional<String> id = IdField.required(node, "id");
-    Optional<ComponentKind> kind = kind(node);
+    Optional<ComponentKind> kind = kind(node, id);
     Nameplate nameplate = NameplateReader.of(node);
     Source source = source(node);
     if (id.isEmpty() || kind.isEmpty()) {
@@ -92,12 +102,35 @@ final class ApplianceReader {
   }
 
   /** The kind of a component, which is its id where no kind is told. */
-  private Optional<ComponentKind> kind(JsonNode node) {
+  private Optional<ComponentKind> kind(JsonNode node, Optional<String> id) {
     Optional<JsonNode> told = node.optional("kind");
     Optional<JsonNode> field = told.isPresent() ? told : node.optional("id");
+    String start = told.isEmpty() && id.isPresent() ? startOf(id.get()) : "";
+    if (!start.isEmpty()) {
+      field
+          .orElseThrow()
+          .problem(
+              "'" + id.get() + "' is not a known kind of component",
+              "keep the id and write \"kind\": \"" + start + "\" beside it");
+      return Optional.empty();
+    }
     Optional<String> word =
         field.isPresent() ? field.get().word(kindIds(), "kind of component") : Optional.empty();
     return word.isPresent() ? vocabulary.kind(word.get()) : Optional.empty();
+  }
+
+  /** The longest known kind with which an unknown one starts, as heater in heater-2. */
+  private String startOf(String id) {
+    String longest = "";
+    for (ComponentKind kind : vocabulary.kinds()) {
+      if (kind.id().equals(id)) {
+        return "";
+      }
+      if (id.startsWith(kind.id() + "-") && kind.id().length() > longest.length()) {
+        longest = kind.id();
+      }
+    }
+    return longest;
   }
 
   private Set<String> kindIds() {

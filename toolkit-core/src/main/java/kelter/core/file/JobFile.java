@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
+import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
@@ -44,7 +45,23 @@ public final class JobFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
-    return document(content(path), vocabulary, instruments);
+    Json content = content(path);
+    try {
+      return document(content, vocabulary, instruments);
+    } catch (InputException mistakes) {
+      throw placed(path, mistakes);
+    }
+  }
+
+  /**
+   * Mistakes in the content of a job file, with the lines that they stand in.
+   *
+   * @param path the file
+   * @param mistakes what {@link #document} found in its content
+   * @return the same mistakes with their lines
+   */
+  public static InputException placed(Path path, InputException mistakes) {
+    return JsonPlaces.found(path, mistakes);
   }
 
   /**

@@ -71,9 +71,11 @@ final class JobReader {
     String date = day.isPresent() ? day.get().toString() : "";
     Optional<Appliance> appliance = appliance(root);
     Complaint complaint = complaint(root);
+    int before = problems.size();
     List<Instrument> own = InstrumentReader.instruments(root);
+    boolean sound = problems.size() == before;
     List<Measurement> measurements =
-        appliance.isPresent() ? measurements(root, appliance.get(), own) : List.of();
+        appliance.isPresent() ? measurements(root, appliance.get(), own, sound) : List.of();
     List<Instrument> used = used(own, measurements);
     Optional<Prices> prices = prices(root);
     Optional<JsonNode> useNode = root.optional("use");
@@ -97,15 +99,11 @@ final class JobReader {
         : Optional.empty();
   }
 
-  private List<Measurement> measurements(JsonNode root, Appliance appliance, List<Instrument> own) {
-    Set<String> instruments = new LinkedHashSet<>();
-    for (Instrument instrument : own) {
-      instruments.add(instrument.id());
-    }
-    for (Instrument instrument : shop) {
-      instruments.add(instrument.id());
-    }
-    return new MeasurementReader(vocabulary, appliance, instruments).measurements(root);
+  private List<Measurement> measurements(
+      JsonNode root, Appliance appliance, List<Instrument> own, boolean sound) {
+    List<Instrument> instruments = new ArrayList<>(own);
+    instruments.addAll(shop);
+    return new MeasurementReader(vocabulary, appliance, instruments, sound).measurements(root);
   }
 
   private static Optional<Prices> prices(JsonNode root) {

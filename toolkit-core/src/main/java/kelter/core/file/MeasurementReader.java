@@ -10,9 +10,11 @@ import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
+import kelter.core.job.Instrument;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
+import kelter.core.quantity.Dimension;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
@@ -23,11 +25,22 @@ final class MeasurementReader {
   static final Set<String> MEASUREMENT =
       JsonNode.names("of", "observable", "reading", "at", "instrument", "note");
 
+  private static final Dimension SECOND = Dimension.of("s");
+
   private final Vocabulary vocabulary;
   private final Appliance appliance;
-  private final Set<String> instruments;
+  private final List<Instrument> instruments;
+  private final boolean sound;
 
-  MeasurementReader(Vocabulary vocabulary, Appliance appliance, Set<String> instruments) {
+  /**
+   * A reader.
+   *
+   * @param instruments those of the job, then those of the shop
+   * @param sound whether they were read without a mistake, so that all their functions are known
+   */
+  MeasurementReader(
+      Vocabulary vocabulary, Appliance appliance, List<Instrument> instruments, boolean sound) {
+    this.sound = sound;
     this.vocabulary = vocabulary;
     this.appliance = appliance;
     this.instruments = instruments;
@@ -62,6 +75,9 @@ final class MeasurementReader {
     if (observable.isEmpty()) {
       return Optional.empty();
     }
+    if (instrument.isPresent()) {
+      requireFunction(node, instrument.get(), observable.get());
+    }
     List<Reading> readings =
         readingField.isPresent() ? readings(readingField.get(), observable.get()) : List.of();
     Conditions conditions = conditions(node, observable.get());
@@ -89,14 +105,59 @@ final class MeasurementReader {
   /** An instrument of the job, or one of the library; those are told where neither is meant. */
   private Optional<String> instrument(JsonNode node) {
     Optional<String> word = node.text("instrument");
-    if (word.isEmpty() || instruments.contains(word.get())) {
+    if (word.isEmpty() || described(word.get()).isPresent()) {
       return word;
     }
-    Set<String> known = new LinkedHashSet<>(instruments);
+    Set<String> known = new LinkedHashSet<>();
+    for (Instrument instrument : instruments) {
+      known.add(instrument.id());
+    }
     known.addAll(InstrumentLibrary.ids());
     return node.optional("instrument")
         .orElseThrow()
         .word(known, "instrument of this job or of the library");
+  }
+
+  private Optional<Instrument> described(String id) {
+    for (Instrument instrument : instruments) {
+      if (instrument.id().equals(id)) {
+        return Optional.of(instrument);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Notes an instrument that cannot have shown such a reading. One of which no function is stated
+   * may have shown anything, and one that measures a quantity may have shown its change in time, as
+   * a thermometer does a rate of heating.
+   */
+  private void requireFunction(JsonNode node, String id, Observable observable) {
+    Optional<Instrument> own = described(id);
+    Optional<Instrument> instrument = own.isPresent() ? own : InstrumentLibrary.find(id);
+    if (observable.type() != Observable.Type.QUANTITY
+        || instrument.isEmpty()
+        || own.isPresent() && !sound
+        || instrument.get().functions().isEmpty()
+        || !instrument.get().functions(observable.kind()).isEmpty()) {
+      return;
+    }
+    Dimension sum = observable.kind().unit().dimension().times(SECOND);
+    Set<String> measured = new LinkedHashSet<>();
+    for (Instrument.Function function : instrument.get().functions()) {
+      if (function.kind().unit().dimension().equals(sum)) {
+        return;
+      }
+      measured.add(function.kind().name());
+    }
+    node.optional("instrument")
+        .orElseThrow()
+        .problem(
+            "'%s' measures %s, and the reading is a %s"
+                .formatted(id, String.join(", ", measured), observable.kind().name()),
+            own.isPresent()
+                ? "name what it was read with, or add the function to the instrument"
+                : "name what it was read with");
   }
 
   private Optional<Observable> observable(JsonNode field, Component component) {

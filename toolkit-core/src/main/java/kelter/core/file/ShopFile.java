@@ -2,7 +2,9 @@ package kelter.core.file;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
+import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
 import kelter.core.problem.InputException;
 
@@ -25,7 +27,12 @@ public final class ShopFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static ShopDocument read(Path path) {
-    return ShopReader.read(JsonFile.read(path, MAX_BYTES, "a shop profile", START));
+    Json content = JsonFile.read(path, MAX_BYTES, "a shop profile", START);
+    try {
+      return ShopReader.read(content);
+    } catch (InputException mistakes) {
+      throw JsonPlaces.found(path, mistakes);
+    }
   }
 
   /**

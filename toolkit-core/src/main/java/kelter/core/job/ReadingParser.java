@@ -16,7 +16,24 @@ import kelter.core.vocabulary.Span;
 public final class ReadingParser {
 
   private static final Set<String> OVER_RANGE =
-      Set.of("ol", "o.l", "o.l.", "0l", "open", "over range", "overrange", "over-range", "∞");
+      Set.of(
+          "ol",
+          "o.l",
+          "o.l.",
+          "0l",
+          "0.l",
+          "0.l.",
+          "ofl",
+          "open",
+          "overload",
+          "over load",
+          "over range",
+          "overrange",
+          "over-range",
+          "inf",
+          "infinite",
+          "infinity",
+          "∞");
 
   private ReadingParser() {}
 
@@ -24,8 +41,8 @@ public final class ReadingParser {
    * Reads a reading.
    *
    * @param text what a person wrote: a quantity; {@code < 0.1 ohm} or {@code > 200 MOhm} for a
-   *     value beyond what the instrument tells; {@code OL}, {@code open} or {@code over range};
-   *     {@code yes} or {@code no}; or a word on the scale of the observable
+   *     value beyond what the instrument tells; {@code OL}, {@code open}, {@code infinite} or
+   *     {@code over range}; {@code yes} or {@code no}; or a word on the scale of the observable
    * @param observable what was read
    * @return the reading
    * @throws QuantityFormatException if the text is not a reading of that observable; the message
@@ -68,7 +85,7 @@ public final class ReadingParser {
   /** A zero for an O is a slip of the finger, but of a volume it is nought litres. */
   private static boolean isOverRange(String text, QuantityKind kind) {
     boolean volume = kind.accepts(QuantityKind.VOLUME.unit());
-    return OVER_RANGE.contains(text) && !(volume && text.equals("0l"));
+    return OVER_RANGE.contains(text) && !(volume && text.startsWith("0"));
   }
 
   private static Reading yesNo(String text) {

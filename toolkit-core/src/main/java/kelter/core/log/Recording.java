@@ -7,6 +7,7 @@ import java.util.List;
 public final class Recording {
 
   private final List<Series> columns = new ArrayList<>();
+  private final List<Series> overRange = new ArrayList<>();
   private final long[] missing;
   private final Spacing spacing = new Spacing();
   private long rows;
@@ -21,6 +22,7 @@ public final class Recording {
   public Recording(int columns) {
     for (int i = 0; i < columns; i++) {
       this.columns.add(new Series());
+      overRange.add(new Series());
     }
     missing = new long[columns];
   }
@@ -30,7 +32,8 @@ public final class Recording {
    *
    * @param row where it stands in the log, from 1
    * @param time when, in s, not before the last one
-   * @param values a value for each column; NaN where there is none
+   * @param values a value for each column; NaN where there is none, infinite where the instrument
+   *     was over its range
    */
   public void add(long row, double time, double[] values) {
     rows++;
@@ -40,6 +43,8 @@ public final class Recording {
     for (int i = 0; i < values.length; i++) {
       if (Double.isNaN(values[i])) {
         missing[i]++;
+      } else if (Double.isInfinite(values[i])) {
+        overRange.get(i).add(row, time, Math.signum(values[i]));
       } else {
         columns.get(i).add(row, time, values[i]);
       }
@@ -91,6 +96,16 @@ public final class Recording {
    */
   public long missing(int column) {
     return missing[column];
+  }
+
+  /**
+   * The rows in which the instrument was over its range.
+   *
+   * @param column its place, from 0
+   * @return a sample for each such row: 1, or -1 where it was below its range
+   */
+  public Series overRange(int column) {
+    return overRange.get(column);
   }
 
   /**

@@ -77,6 +77,21 @@ public final class Series {
   }
 
   /**
+   * How many samples there are between two times.
+   *
+   * @param from the first time, in s
+   * @param to the last time, in s
+   * @return the number, of blocks those that reach into the time
+   */
+  public long count(double from, double to) {
+    long count = 0;
+    for (Block block : blocks) {
+      count += block.lastTime >= from && block.firstTime <= to ? block.count : 0;
+    }
+    return count;
+  }
+
+  /**
    * How many samples a block holds.
    *
    * @return 1 as long as every sample is held by itself

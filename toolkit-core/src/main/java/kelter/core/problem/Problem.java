@@ -8,8 +8,9 @@ import java.util.Objects;
  * @param where where it is: a JSON pointer, a parameter, a row and column
  * @param what what is wrong there, with what was found
  * @param remedy what would be right, may be empty
+ * @param place the file, line and column of that, in words; empty if it is not known
  */
-public record Problem(String where, String what, String remedy) {
+public record Problem(String where, String what, String remedy, String place) {
 
   private static final int LONGEST = 300;
 
@@ -18,6 +19,28 @@ public record Problem(String where, String what, String remedy) {
     where = shortened(where);
     what = shortened(what);
     Objects.requireNonNull(remedy);
+    place = shortened(place);
+  }
+
+  /**
+   * A mistake of which no line of a file is known.
+   *
+   * @param where where it is: a JSON pointer, a parameter, a row and column
+   * @param what what is wrong there, with what was found
+   * @param remedy what would be right, may be empty
+   */
+  public Problem(String where, String what, String remedy) {
+    this(where, what, remedy, "");
+  }
+
+  /**
+   * The same mistake with the line of the file that it stands in.
+   *
+   * @param found the file, line and column, in words
+   * @return the mistake
+   */
+  public Problem at(String found) {
+    return new Problem(where, what, remedy, found);
   }
 
   private static String shortened(String text) {
@@ -31,7 +54,8 @@ public record Problem(String where, String what, String remedy) {
    */
   public String display() {
     String tail = remedy.isEmpty() ? "" : "; " + remedy;
-    return printable(where.isEmpty() ? what + tail : where + ": " + what + tail);
+    String at = place.isEmpty() || where.isEmpty() ? place + where : place + " (" + where + ")";
+    return printable(at.isEmpty() ? what + tail : at + ": " + what + tail);
   }
 
   private static String printable(String text) {

@@ -68,6 +68,38 @@ record DecimalText(BigDecimal exact) {
     return finite(new BigDecimal(text), written);
   }
 
+  /**
+   * Refuses one group of three digits behind a point where it may stand for thousands: with one to
+   * three digits before it that do not start with 0.
+   */
+  static void refuseThousands(String written) {
+    String text = written.strip().replace('−', '-');
+    int start = text.startsWith("-") || text.startsWith("+") ? 1 : 0;
+    int point = text.indexOf('.');
+    int before = point - start;
+    if (before < 1 || before > 3 || text.length() != point + 4 || text.charAt(start) == '0') {
+      return;
+    }
+    for (int i = start; i < text.length(); i++) {
+      if (i != point && (text.charAt(i) < '0' || text.charAt(i) > '9')) {
+        return;
+      }
+    }
+    String digits = text.substring(0, point);
+    String behind = text.substring(point + 1);
+    String decimals = behind.endsWith("0") ? behind.substring(0, 2) : behind + "0";
+    throw new QuantityFormatException(
+        "'"
+            + text
+            + "' may mean thousands or decimals; write "
+            + digits
+            + behind
+            + " or "
+            + digits
+            + "."
+            + decimals);
+  }
+
   double value() {
     return exact.doubleValue();
   }

@@ -17,6 +17,8 @@ import java.util.TreeMap;
  */
 public record Dimension(SortedMap<String, Integer> exponents) {
 
+  private static final int CURRENCY_CODE = 3;
+
   /** The dimension of a plain number. */
   public static final Dimension ONE = new Dimension(new TreeMap<>());
 
@@ -39,6 +41,16 @@ public record Dimension(SortedMap<String, Integer> exponents) {
    */
   public static Dimension of(String base) {
     return new Dimension(new TreeMap<>(Map.of(base, 1)));
+  }
+
+  /** Whether it is an amount of money, or one for something else. */
+  boolean hasCurrency() {
+    for (String base : exponents.keySet()) {
+      if (base.length() == CURRENCY_CODE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   // By hand: what a record has of its own is linked anew at every start, which costs more than the

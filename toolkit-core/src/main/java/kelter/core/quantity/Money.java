@@ -19,6 +19,9 @@ public record Money(BigDecimal amount, Currency currency) {
   private static final int MAX_LENGTH = 40;
   private static final int CODE_LENGTH = 3;
 
+  /** So many digits behind a point may stand for thousands. */
+  private static final int THOUSANDS = 3;
+
   /** Checks that nothing is missing. */
   public Money {
     Objects.requireNonNull(amount);
@@ -28,7 +31,11 @@ public record Money(BigDecimal amount, Currency currency) {
   /**
    * Reads an amount.
    *
-   * @param text the amount with the ISO 4217 code of its currency, for instance {@code 38.50 EUR}
+   * <p>Three digits behind a single point, as in {@code 1.900 EUR}, are thousands to one writer and
+   * decimals to another, and are refused; not so in a currency whose minor unit has three digits.
+   *
+   * @param text the amount with the ISO 4217 code of its currency or €, for instance {@code 38.50
+   *     EUR}
    * @return the amount, exact
    * @throws QuantityFormatException if there is no amount, no currency, or one that is not known
    */
@@ -43,7 +50,7 @@ public record Money(BigDecimal amount, Currency currency) {
     if (end == 0 || text.length() != end + 1 + CODE_LENGTH || text.charAt(end) != ' ') {
       return Optional.empty();
     }
-    return Optional.of(of(DecimalText.plain(text.substring(0, end)), text.substring(end + 1)));
+    return Optional.of(of(text.substring(0, end), text.substring(end + 1)));
   }
 
   private static Money any(String text) {
@@ -55,15 +62,20 @@ public record Money(BigDecimal amount, Currency currency) {
     }
     String code =
         matcher.group("before") == null ? matcher.group("after") : matcher.group("before");
-    return of(DecimalText.of(matcher.group("amount")), code);
+    return of(matcher.group("amount"), code.equals("€") ? "EUR" : code);
   }
 
-  private static Money of(DecimalText amount, String code) {
+  private static Money of(String amount, String code) {
+    Currency currency;
     try {
-      return new Money(amount.exact(), Currency.getInstance(code));
+      currency = Currency.getInstance(code);
     } catch (IllegalArgumentException notACurrency) {
       throw new QuantityFormatException("'" + code + "' is not a currency of ISO 4217");
     }
+    if (currency.getDefaultFractionDigits() != THOUSANDS) {
+      DecimalText.refuseThousands(amount);
+    }
+    return new Money(DecimalText.of(amount).exact(), currency);
   }
 
   /**
@@ -88,17 +100,25 @@ public record Money(BigDecimal amount, Currency currency) {
   /**
    * The text of the amount, which {@link #parse} reads back.
    *
-   * @return for instance {@code 38.50 EUR}
+   * @return for instance {@code 38.50 EUR}; three decimals that might be taken for thousands are
+   *     told with a fourth
    */
   public String format() {
-    return amount.toPlainString() + " " + currency.getCurrencyCode();
+    BigDecimal size = amount.abs();
+    boolean doubtful =
+        amount.scale() == THOUSANDS
+            && currency.getDefaultFractionDigits() != THOUSANDS
+            && size.compareTo(BigDecimal.ONE) >= 0
+            && size.compareTo(BigDecimal.valueOf(1000)) < 0;
+    BigDecimal told = doubtful ? amount.setScale(THOUSANDS + 1) : amount;
+    return told.toPlainString() + " " + currency.getCurrencyCode();
   }
 
   /** Made ready when the first text needs it. */
   private static final class Patterns {
     static final Pattern MONEY =
         Pattern.compile(
-            "\\s*(?:(?<before>[A-Z]{3})\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3})?\\s*");
+            "\\s*(?:(?<before>[A-Z]{3}|€)\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3}|€)?\\s*");
 
     private Patterns() {}
   }

@@ -13,6 +13,15 @@ import java.util.regex.Pattern;
  * <p>Limits of error without a stated distribution are taken as rectangular (JCGM 100:2008, 4.3.7):
  * the standard uncertainty is the half-width divided by the square root of 3. A coverage factor may
  * be stated behind it: {@code 26.4 ohm ± 0.3 (k=2)}.
+ *
+ * <p>A single comma with three digits behind it may stand for thousands or decimals and is refused.
+ * A single point is the decimal point, also with three digits behind it, as meters show them
+ * ({@code 0.800}, {@code 26.400 ohm}); only of money, where nobody writes three decimals, it is
+ * refused like the comma.
+ *
+ * <p>Where a resistance is expected, the letter code printed on parts is read too, {@code 2k2},
+ * {@code 26R4} (IEC 60062, letter and digit code; from memory), and R, k and M behind a number mean
+ * ohm, kOhm and MOhm.
  */
 public final class QuantityParser {
 
@@ -56,7 +65,7 @@ public final class QuantityParser {
   private static Optional<Parsed> plain(String written, QuantityKind kind) {
     String text = written.strip();
     int end = DecimalText.plainEnd(text);
-    if (end == 0) {
+    if (end == 0 || kind.unit().dimension().hasCurrency()) {
       return Optional.empty();
     }
     int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
@@ -97,15 +106,37 @@ public final class QuantityParser {
   }
 
   private static Parsed any(String text, QuantityKind kind) {
-    Matcher matcher = Patterns.QUANTITY.matcher(text.replaceFirst(Patterns.PLUS_MINUS, "±"));
+    String told = reordered(text, kind).replaceFirst(Patterns.PLUS_MINUS, "±");
+    Matcher matcher = Patterns.QUANTITY.matcher(told);
     if (!matcher.matches()) {
       throw new QuantityFormatException(
           "'%s' is not a number with a unit; %s is expected, for instance '1.5%s'"
               .formatted(text.strip(), withArticle(kind), example(kind)));
     }
+    if (kind.unit().dimension().hasCurrency()) {
+      DecimalText.refuseThousands(matcher.group("value"));
+    }
     DecimalText number = DecimalText.of(matcher.group("value"));
     Unit unit = unit(unitText(matcher), kind, text.strip());
     return parsed(number, uncertainty(matcher, unit, kind), unit, kind);
+  }
+
+  /** A number with its unit within or before it, written with the unit behind: 2k2, EUR 38. */
+  private static String reordered(String text, QuantityKind kind) {
+    if (kind.accepts(QuantityKind.RESISTANCE.unit())) {
+      Matcher code = Patterns.LETTER_CODE.matcher(text);
+      if (code.matches()) {
+        String whole = code.group("whole").isEmpty() ? "0" : code.group("whole");
+        return whole + "." + code.group("part") + " " + code.group("letter") + code.group("rest");
+      }
+    }
+    if (kind.unit().dimension().hasCurrency()) {
+      Matcher money = Patterns.CURRENCY_FIRST.matcher(text);
+      if (money.matches()) {
+        return money.group("amount") + " " + money.group("code");
+      }
+    }
+    return text;
   }
 
   /** The unit behind the value, or, as in {@code 26.4 ± 0.3 ohm}, the one that serves for both. */
@@ -170,7 +201,8 @@ public final class QuantityParser {
     if (candidates.isEmpty()) {
       throw new QuantityFormatException(
           "unit '%s' is not known%s; %s is expected, for instance in %s"
-              .formatted(text, Spellings.suggestion(text), withArticle(kind), kind.unit().code()));
+              .formatted(
+                  text, Spellings.suggestion(text, kind), withArticle(kind), kind.unit().code()));
     }
     throw new QuantityFormatException(
         "%s is expected, for instance in %s, not a value in %s%s"
@@ -226,6 +258,11 @@ public final class QuantityParser {
                 + PLUS_MINUS
                 + "\\s*(?<error>[0-9.,]+(?:[eE][-+]?\\d{1,3})?)\\s*(?<errorunit>[^±]*?)\\s*"
                 + "(?:\\(\\s*k\\s*=\\s*(?<k>[0-9.,]+)\\s*\\))?\\s*)?");
+    static final Pattern LETTER_CODE =
+        Pattern.compile(
+            "\\s*(?<whole>\\d{0,4})(?<letter>[RrKkM])(?<part>\\d{1,3})(?:\\s*(?i:ohms?|Ω|\u2126))?(?<rest>\\s*(?:[±+].*)?)");
+    static final Pattern CURRENCY_FIRST =
+        Pattern.compile("\\s*(?<code>[A-Z]{3}|€)\\s*(?<amount>[-+−]?[0-9].*)");
     static final Pattern GAUGE =
         Pattern.compile(
             "(?i)^(?<unit>.*?)\\s*(?<scale>\\(?\\b(?:gauge|abs|absolute)\\)?|\\((?:g|a)\\))$");

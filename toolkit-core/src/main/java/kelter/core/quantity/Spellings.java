@@ -67,6 +67,26 @@ final class Spellings {
           entry("mfd", List.of("uF")),
           entry("uf", List.of("uF")),
           entry("k", List.of("kOhm")),
+          entry("r", List.of("Ohm")),
+          entry("kilohm", List.of("kOhm")),
+          entry("kilohms", List.of("kOhm")),
+          entry("meg", List.of("MOhm")),
+          entry("megohm", List.of("MOhm")),
+          entry("megohms", List.of("MOhm")),
+          entry("€", List.of("EUR")),
+          entry("€/a", List.of("EUR/a")),
+          entry("\"", List.of("[in_i]")),
+          entry("″", List.of("[in_i]")),
+          entry("in2", List.of("[sin_i]")),
+          entry("in²", List.of("[sin_i]")),
+          entry("sqin", List.of("[sin_i]")),
+          entry("ft2", List.of("[sft_i]")),
+          entry("vac", List.of("V")),
+          entry("v~", List.of("V")),
+          entry("vdc", List.of("V")),
+          entry("c/min", List.of("K/min")),
+          entry("f/min", List.of("[degR]/min")),
+          entry("yrs", List.of("a")),
           entry("a", List.of("A")),
           entry("v", List.of("V")),
           entry("w", List.of("W")),
@@ -108,6 +128,16 @@ final class Spellings {
           entry("liter", List.of("L")),
           entry("liters", List.of("L")));
 
+  /** A capital M alone; a small one is the metre. */
+  private static final List<String> MEGOHM = List.of("MOhm");
+
+  /** What is suggested for a unit that is not known, where it fits. */
+  private static final List<String> SUGGESTED =
+      List.of(
+          "Ohm", "kOhm", "MOhm", "L/min", "L/h", "kPa", "mbar", "bar", "Cel", "K", "uF", "mA", "A",
+          "V", "W", "kW", "mm", "m", "min", "s", "h", "a", "mm2", "mm[H2O]", "[psi]", "psi",
+          "K/min", "kW.h", "%", "Hz", "kg", "L", "rpm", "N.m");
+
   private Spellings() {}
 
   /** The units that a text may stand for, the UCUM reading first. */
@@ -128,7 +158,7 @@ final class Spellings {
 
   /** The codes that a whole spelling stands for. */
   static List<String> whole(String text) {
-    return WHOLE.getOrDefault(fold(text), List.of());
+    return text.equals("M") ? MEGOHM : WHOLE.getOrDefault(fold(text), List.of());
   }
 
   private static String fold(String text) {
@@ -211,11 +241,32 @@ final class Spellings {
 
   /** What might have been meant, as the end of a sentence. */
   static String suggestion(String text) {
+    return suggestion(text, SUGGESTED);
+  }
+
+  /** What might have been meant among the units of a kind, as the end of a sentence. */
+  static String suggestion(String text, QuantityKind kind) {
+    List<String> fitting = new ArrayList<>();
+    for (String code : SUGGESTED) {
+      for (Unit unit : candidates(code)) {
+        if (kind.accepts(unit) && !fitting.contains(code)) {
+          fitting.add(code);
+        }
+      }
+    }
+    return suggestion(text, fitting);
+  }
+
+  private static String suggestion(String text, List<String> known) {
     String gauge = wireGauge(text);
     if (!gauge.isEmpty()) {
       return gauge;
     }
-    return nearest(text).map(code -> "; did you mean " + code + "?").orElse("");
+    Optional<String> near = Nearest.of(text, known);
+    // Of a single letter every other one is a single change away.
+    boolean told =
+        near.isPresent() && (text.length() > 1 || near.get().equalsIgnoreCase(text.strip()));
+    return told ? "; did you mean " + near.get() + "?" : "";
   }
 
   /** What to write instead of a gauge number of wire, as the end of a sentence; else empty. */
@@ -223,14 +274,5 @@ final class Spellings {
     return fold(text).matches("\\d*awg\\d*")
         ? "; AWG is a gauge number of wire, not a unit: give the section in mm2"
         : "";
-  }
-
-  private static Optional<String> nearest(String text) {
-    return Nearest.of(
-        text,
-        List.of(
-            "Ohm", "kOhm", "MOhm", "L/min", "L/h", "kPa", "mbar", "bar", "Cel", "K", "uF", "mA",
-            "A", "V", "W", "kW", "mm", "m", "min", "mm[H2O]", "[psi]", "K/min", "kW.h", "%", "Hz",
-            "kg", "L", "rpm", "psi"));
   }
 }

@@ -263,6 +263,100 @@ class JobFileTest {
   }
 
   @Test
+  void everyMistakeOfAFileIsToldWithItsLine() throws IOException {
+    Path file = folder.resolve("job.json");
+    Files.writeString(
+        file,
+        Samples.FULL
+            .replace("\"1.60 m\"", "\"1.60 V\"")
+            .replace("\"of\": \"pump\", \"observable\": \"hums\", ", "\"of\": \"pump\", "));
+
+    List<Problem> problems =
+        assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY)).problems();
+
+    // Lines and columns counted in the text of the sample.
+    assertEquals("/measurements/0/reading/1", problems.get(0).where());
+    assertTrue(
+        problems.get(0).display().startsWith(file + ", line 45, column 29 (/measurements/0/"),
+        problems.get(0).display());
+    assertEquals("/measurements/1", problems.get(1).where());
+    assertTrue(
+        problems.get(1).display().startsWith(file + ", line 50, column 5 (/measurements/1)"),
+        problems.get(1).display());
+  }
+
+  @Test
+  void anObjectWithoutAnythingIsToldWithTheFile() throws IOException {
+    Path file = folder.resolve("job.json");
+    Files.writeString(file, "{}");
+
+    for (Problem problem :
+        assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY))
+            .problems()) {
+      assertTrue(problem.display().startsWith(file + ", line 1, column 1: "), problem.display());
+    }
+  }
+
+  @Test
+  void aCommaTooManyOrTooFewIsToldInPlainWords() throws IOException {
+    for (String bracket : new String[] {"]", "}"}) {
+      String text = bracket.equals("]") ? "{\"x-a\": [1,\n ]}" : "{\"x-a\": 1,\n }";
+      Problem problem = problemOf(text.getBytes(StandardCharsets.UTF_8));
+      assertTrue(problem.what().contains("a comma stands before " + bracket), problem.what());
+      assertTrue(problem.where().contains("line 2"), problem.where());
+    }
+    Problem few = problemOf("{\"x-a\": 1\n \"x-b\": 2}".getBytes(StandardCharsets.UTF_8));
+    assertTrue(few.what().contains("a comma is missing"), few.what());
+    Problem end = problemOf("{\"x-a\": [1".getBytes(StandardCharsets.UTF_8));
+    assertTrue(end.what().contains("ends too early"), end.what());
+  }
+
+  @Test
+  void anInstrumentThatMeasuresSomethingElseIsAMistake() {
+    String wrong = Samples.FULL.replace("\"measures\": \"head\"", "\"measures\": \"frequency\"");
+
+    List<Problem> problems =
+        problems(wrong.replace("\"accuracy\": \"5 mm\"", "\"accuracy\": \"1 %\""));
+
+    assertEquals("/measurements/0/instrument", problems.get(0).where());
+    assertTrue(
+        problems.get(0).what().contains("measures frequency, temperature"), problems.get(0).what());
+    assertTrue(problems.get(0).what().contains("head"), problems.get(0).what());
+    List<Problem> library =
+        problems(
+            Samples.FULL.replace("\"instrument\": \"standpipe\"", "\"instrument\": \"scales\""));
+    assertTrue(library.get(0).what().contains("'scales' measures mass"), library.get(0).what());
+  }
+
+  @Test
+  void anInstrumentOfWhichNothingIsStatedMayMeasureAnything() {
+    String without = Samples.FULL.replaceAll("(?s)\"functions\": \\[.*?\\]", "\"functions\": []");
+
+    assertEquals(1, parse(without).instruments().size());
+  }
+
+  @Test
+  void anAgeBeyondAllMachinesIsAMistake() {
+    Problem problem = problems(Samples.FULL.replace("4,5 years", "300 years")).get(0);
+
+    assertEquals("/appliance/age", problem.where());
+    assertTrue(problem.what().contains("300 years"), problem.what());
+  }
+
+  @Test
+  void anIdThatStartsWithAKindHasTheKindWrittenBesideIt() {
+    String wrong =
+        Samples.FULL
+            .replace("\"id\": \"pump\",", "\"id\": \"bilge-pump-2\",")
+            .replace("\"kind\": \"bilge-pump\",", "");
+
+    Problem problem = problems(wrong).get(0);
+
+    assertEquals("/appliance/components/0/id", problem.where());
+    assertTrue(problem.remedy().contains("\"kind\": \"bilge-pump\""), problem.remedy());
+  }
+
+  @Test
   void duplicateKeysAreToldWithTheirPlace() {
     List<Problem> problems = problems("{\"format\": \"kelter-job/1\", \"x-a\": 1, \"x-a\": 2}");
 

@@ -52,7 +52,22 @@ class ReadingParserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"OL", "ol", "O.L", "0L", "open", "over range", "∞"})
+  @ValueSource(
+      strings = {
+        "OL",
+        "ol",
+        "O.L",
+        "0L",
+        "0.L",
+        "OFL",
+        "open",
+        "overload",
+        "over range",
+        "inf",
+        "infinite",
+        "Infinity",
+        "∞"
+      })
   void overRange(String text) {
     assertInstanceOf(Reading.OverRange.class, ReadingParser.parse(text, RESISTANCE));
   }
@@ -62,6 +77,15 @@ class ReadingParserTest {
     Reading.Value value = assertInstanceOf(Reading.Value.class, ReadingParser.parse("0L", VOLUME));
     assertEquals(0, value.quantity().si(), 0);
     assertInstanceOf(Reading.OverRange.class, ReadingParser.parse("OL", VOLUME));
+    value = assertInstanceOf(Reading.Value.class, ReadingParser.parse("0.L", VOLUME));
+    assertEquals(0, value.quantity().si(), 0);
+  }
+
+  @Test
+  void megohmsBeyondTheScale() {
+    Reading.Above above =
+        assertInstanceOf(Reading.Above.class, ReadingParser.parse(">200 M", RESISTANCE));
+    assertEquals(2e8, above.limit().si(), 0);
   }
 
   @ParameterizedTest

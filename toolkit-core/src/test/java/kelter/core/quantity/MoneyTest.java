@@ -2,6 +2,7 @@ package kelter.core.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.Random;
@@ -28,7 +29,14 @@ class MoneyTest {
         "1’234.50 CHF | 1234.50 | CHF",
         "-5 GBP | -5 | GBP",
         "−5 GBP | -5 | GBP",
-        "0.1 EUR | 0.1 | EUR"
+        "0.1 EUR | 0.1 | EUR",
+        "0.900 EUR | 0.900 | EUR",
+        "1900 EUR | 1900 | EUR",
+        "1900.000 EUR | 1900.000 | EUR",
+        "1.9000 EUR | 1.9000 | EUR",
+        "1.900 KWD | 1.900 | KWD",
+        "€ 38.50 | 38.50 | EUR",
+        "38,50 € | 38.50 | EUR"
       })
   void amountsAsPeopleWriteThem(String text, BigDecimal amount, String currency) {
     Money money = Money.parse(text);
@@ -45,6 +53,11 @@ class MoneyTest {
         "38.50 XQX",
         "EUR 38.50 EUR",
         "1,500 EUR",
+        "1.900 EUR",
+        "EUR 1.900",
+        "-1.900 EUR",
+        "190.050 EUR",
+        "1.900 €",
         "38.50 eur",
         "3 8 EUR",
         "38.50 € EUR",
@@ -53,6 +66,19 @@ class MoneyTest {
       })
   void whatIsNoAmountIsRefused(String text) {
     assertThrows(QuantityFormatException.class, () -> Money.parse(text));
+  }
+
+  @Test
+  void thousandsOrDecimalsAreToldBothWays() {
+    String message =
+        assertThrows(QuantityFormatException.class, () -> Money.parse("1.900 EUR")).getMessage();
+    assertTrue(message.contains("write 1900 or 1.90"), message);
+    message =
+        assertThrows(QuantityFormatException.class, () -> Money.parse("190.055 EUR")).getMessage();
+    assertTrue(message.contains("write 190055 or 190.0550"), message);
+    assertEquals(
+        "1.9000 EUR",
+        new Money(new BigDecimal("1.900"), java.util.Currency.getInstance("EUR")).format());
   }
 
   @Test

@@ -59,6 +59,22 @@ class QuantityParserTest {
         "resistance | 2 mΩ | 2e-3",
         "resistance | 2 mohm | 2e-3",
         "resistance | 1.5e3 Ohm | 1500",
+        "resistance | 26.400 ohm | 26.4",
+        "resistance | 26.4 R | 26.4",
+        "resistance | 200 M | 2e8",
+        "resistance | 2 megohms | 2e6",
+        "resistance | 2k2 | 2200",
+        "resistance | 2K2 | 2200",
+        "resistance | 2k2 ohm | 2200",
+        "resistance | 26R4 | 26.4",
+        "resistance | R47 | 0.47",
+        "resistance | 1M0 ± 5 % | 1e6",
+        "voltage | 230 VAC | 230",
+        "voltage | 230 V~ | 230",
+        "rate | 3 C/min | 0.05",
+        "length | 6\" | 0.1524",
+        "area | 1 in2 | 6.4516e-4",
+        "age | 2 yrs | 63115200",
         "flow | 6 l/min | 1e-4",
         "flow | 6 litres/min | 1e-4",
         "flow | 6 lpm | 1e-4",
@@ -185,6 +201,8 @@ class QuantityParserTest {
         "voltage | 1e999 V | too large",
         "voltage | 1 5 V | not known",
         "resistance | 5 kOmh | did you mean kOhm",
+        "length | 5 M | not a value in M",
+        "flow | 5 L/mon | did you mean L/min",
         "area | 14 AWG | gauge number",
         "temperature | -300 °C | below absolute zero",
         "temperature | -460 °F | below absolute zero",
@@ -201,6 +219,29 @@ class QuantityParserTest {
   void refusedWithWhatWouldBeRight(String kind, String text, String part) {
     var refused = assertThrows(QuantityFormatException.class, () -> read(kind, text));
     assertTrue(refused.getMessage().contains(part), refused.getMessage());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"resistance | 5 P", "resistance | 5 kPb", "temperature | 5 X", "length | 5 Q"})
+  void nothingIsSuggestedThatDoesNotFit(String kind, String text) {
+    var refused = assertThrows(QuantityFormatException.class, () -> read(kind, text));
+    assertTrue(!refused.getMessage().contains("did you mean"), refused.getMessage());
+  }
+
+  @Test
+  void ofMoneyThousandsAndDecimalsAreNotGuessed() {
+    QuantityKind euro = QuantityKind.money("EUR");
+    for (String text : new String[] {"1.900 EUR", "EUR 1.900", "1.900 €"}) {
+      var refused =
+          assertThrows(QuantityFormatException.class, () -> QuantityParser.parse(text, euro));
+      assertTrue(refused.getMessage().contains("write 1900 or 1.90"), refused.getMessage());
+    }
+    assertEquals(38.5, QuantityParser.parse("EUR 38,50", euro).value(), 0);
+    assertEquals(38.5, QuantityParser.parse("38.50 €", euro).value(), 0);
+    assertEquals(2200, read("power", "2200.000 W").si(), 0);
+    assertEquals(2.2, read("power", "2.200 W").si(), 0);
   }
 
   @Test

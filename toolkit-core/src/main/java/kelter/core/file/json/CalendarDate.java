@@ -8,13 +8,19 @@ import java.util.Optional;
  * Reads a calendar date as ISO 8601 writes it, yyyy-mm-dd. The formats of the platform do so too,
  * but to make them ready takes as long as the rest of a job file.
  */
-final class CalendarDate {
+public final class CalendarDate {
 
   private static final String FORM = "dddd-dd-dd";
 
   private CalendarDate() {}
 
-  static Optional<LocalDate> of(String text) {
+  /**
+   * Reads a date.
+   *
+   * @param text a text
+   * @return the date; empty if it is none
+   */
+  public static Optional<LocalDate> of(String text) {
     if (!hasForm(text)) {
       return Optional.empty();
     }

@@ -45,8 +45,16 @@ public final class JsonText {
           .build();
 
   private final List<Problem> problems = new ArrayList<>();
+  private final String name;
 
-  private JsonText() {}
+  private JsonText(String name) {
+    this.name = name;
+  }
+
+  /** Reads a text within the limits. */
+  static JsonParser parser(String text) throws IOException {
+    return FACTORY.createParser(text);
+  }
 
   /**
    * Reads a JSON text.
@@ -59,8 +67,8 @@ public final class JsonText {
    */
   public static Json read(byte[] bytes, String name, String start) {
     String text = decode(bytes, name, start);
-    JsonText reader = new JsonText();
-    Json value = reader.parse(text, name, start);
+    JsonText reader = new JsonText(name);
+    Json value = reader.parse(text, start);
     if (!reader.problems.isEmpty()) {
       throw new InputException(reader.problems);
     }
@@ -112,8 +120,8 @@ public final class JsonText {
     return false;
   }
 
-  private Json parse(String text, String name, String start) {
-    try (JsonParser parser = FACTORY.createParser(text)) {
+  private Json parse(String text, String start) {
+    try (JsonParser parser = parser(text)) {
       if (parser.nextToken() == null) {
         throw new InputException(name, "holds nothing but blanks", start);
       }
@@ -127,7 +135,7 @@ public final class JsonText {
       throw new InputException(at(name, tooMuch.getLocation()), limit(tooMuch), "");
     } catch (JsonProcessingException notJson) {
       throw new InputException(
-          at(name, notJson.getLocation()), "is not JSON: " + reason(notJson), "");
+          at(name, notJson.getLocation()), "is not JSON: " + reason(notJson, text), "");
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
@@ -143,16 +151,40 @@ public final class JsonText {
         : "a text has more than " + MAX_STRING + " characters";
   }
 
-  private static String reason(JsonProcessingException notJson) {
+  private static String reason(JsonProcessingException notJson, String text) {
     String message = notJson.getOriginalMessage();
     if (message.startsWith("Non-standard token")) {
       return "NaN and Infinity are not numbers";
+    }
+    String bracket = bracketBehindComma(notJson.getLocation(), text);
+    if (!bracket.isEmpty()) {
+      return "a comma stands before " + bracket + "; take it out";
+    }
+    if (message.contains("was expecting comma to separate")) {
+      return "a comma is missing before this";
+    }
+    if (message.startsWith("Unexpected end-of-input")) {
+      return "the text ends too early; a bracket or a quotation mark is missing";
     }
     int advice = message.indexOf(": enable `");
     return (advice < 0 ? message : message.substring(0, advice)).replaceAll("\\s*\\R\\s*", " ");
   }
 
-  private static String at(String name, JsonLocation location) {
+  /** The closing bracket at a place if a comma stands before it, else nothing. */
+  private static String bracketBehindComma(JsonLocation location, String text) {
+    int at = location == null ? -1 : (int) Math.min(location.getCharOffset(), text.length() - 1);
+    while (at > 0 && at >= location.getCharOffset() - 1 && "]}".indexOf(text.charAt(at)) < 0) {
+      at--;
+    }
+    int before = at - 1;
+    while (before > 0 && Character.isWhitespace(text.charAt(before))) {
+      before--;
+    }
+    boolean comma = before > 0 && text.charAt(before) == ',' && "]}".indexOf(text.charAt(at)) >= 0;
+    return comma ? text.substring(at, at + 1) : "";
+  }
+
+  static String at(String name, JsonLocation location) {
     return location == null
         ? name
         : "%s, line %d, column %d".formatted(name, location.getLineNr(), location.getColumnNr());
@@ -174,11 +206,13 @@ public final class JsonText {
     Map<String, Json> members = new LinkedHashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String member = parser.currentName();
-      parser.nextToken();
       String place = pointer + "/" + escape(member);
-      if (members.put(member, value(parser, place)) != null) {
-        problems.add(new Problem(place, "occurs twice", "keep one of them"));
+      if (members.containsKey(member)) {
+        String line = at(name, parser.currentTokenLocation());
+        problems.add(new Problem(place, "occurs twice", "keep one of them", line));
       }
+      parser.nextToken();
+      members.put(member, value(parser, place));
     }
     return new Json.Obj(members);
   }

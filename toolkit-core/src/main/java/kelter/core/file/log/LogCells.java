@@ -9,8 +9,29 @@ final class LogCells {
   /** What instruments write where they have no value. */
   private static final Set<String> NO_VALUE =
       Set.of(
-          "", "-", "--", "---", "----", "-----", "ol", "o.l", "o.l.", "-ol", "nan", "n/a", "na",
-          "null", "none", "inf", "-inf", "open", "err", "error", "*", "?");
+          "", "-", "--", "---", "----", "-----", "nan", "n/a", "na", "null", "none", "err", "error",
+          "*", "?");
+
+  /** What they write where a value lies beyond their range. */
+  private static final Set<String> OVER_RANGE =
+      Set.of(
+          "ol",
+          "o.l",
+          "o.l.",
+          "+ol",
+          "-ol",
+          "ofl",
+          "+ofl",
+          "-ofl",
+          "over",
+          "overload",
+          "inf",
+          "+inf",
+          "-inf",
+          "infinity",
+          "open");
+
+  private static final int LONGEST_WORD = 8;
 
   /** The powers of ten that a double holds exactly. */
   private static final double[] TENS = new double[23];
@@ -28,8 +49,17 @@ final class LogCells {
 
   private LogCells() {}
 
+  /** Whether an instrument may write this in place of a figure. */
+  static boolean isNoFigure(String cell) {
+    return isNoValue(cell) || isOverRange(cell);
+  }
+
   static boolean isNoValue(String cell) {
-    return cell.length() < 6 && NO_VALUE.contains(cell.toLowerCase(Locale.ROOT));
+    return cell.length() <= LONGEST_WORD && NO_VALUE.contains(cell.toLowerCase(Locale.ROOT));
+  }
+
+  static boolean isOverRange(String cell) {
+    return cell.length() <= LONGEST_WORD && OVER_RANGE.contains(cell.toLowerCase(Locale.ROOT));
   }
 
   /** How many characters of a cell are a figure; 0 if it does not start with one. */

@@ -148,7 +148,7 @@ final class LogHead {
 
   /** A figure, perhaps with its unit behind it, a time, or the mark of no value. */
   private boolean isReading(String cell) {
-    return isFigure(cell) || LogCells.isNoValue(cell) || LogTime.shape(cell).isTime();
+    return isFigure(cell) || LogCells.isNoFigure(cell) || LogTime.shape(cell).isTime();
   }
 
   private boolean isFigure(String cell) {
@@ -189,7 +189,7 @@ final class LogHead {
     if (isFigure(cell)) {
       return Look.FIGURE;
     }
-    return LogCells.isNoValue(cell) ? Look.NONE : Look.WORDS;
+    return LogCells.isNoFigure(cell) ? Look.NONE : Look.WORDS;
   }
 
   /** What most cells of each column look like in the later half of the rows. */
@@ -328,7 +328,7 @@ final class LogHead {
     String behind = "";
     for (List<String> row : rows) {
       String cell = row.get(place);
-      if (LogCells.isNoValue(cell)) {
+      if (LogCells.isNoFigure(cell)) {
         none++;
       } else if (isFigure(cell)) {
         figures++;

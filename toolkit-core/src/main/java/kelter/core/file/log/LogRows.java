@@ -178,6 +178,9 @@ final class LogRows {
     if (LogCells.isNoValue(cell)) {
       return Double.NaN;
     }
+    if (LogCells.isOverRange(cell)) {
+      return cell.charAt(0) == '-' ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    }
     try {
       double value = figure(cell, column.unit());
       if (!Double.isFinite(value)) {
@@ -217,7 +220,7 @@ final class LogRows {
     for (Log.Stretch stretch : stretches) {
       if (after >= stretch.from() && after <= stretch.to()) {
         for (int i = 0; i < values.length; i++) {
-          if (!Double.isNaN(values[i])) {
+          if (Double.isFinite(values[i])) {
             stretch.columns().get(i).add(row, after, values[i]);
           }
         }

@@ -101,12 +101,17 @@ class LogFileTest {
             1,2026-10-23T14:03:05.250+02:00,26.4,cold
             2,2026-10-23T14:03:05.500+02:00,OL,probe off
             3,2026-10-23T14:03:05.750+02:00,26.6,
+            4,2026-10-23T14:03:06.000+02:00,---,
             """);
 
     assertEquals(',', log.format().delimiter());
     assertEquals(1, log.format().values().size());
     assertEquals(1, log.recording().missing(0));
-    assertEquals(0.5, log.recording().lastTime(), 1e-6);
+    assertEquals(1, log.recording().overRange(0).count());
+    assertEquals(1, log.recording().overRange(0).count(0.2, 0.3));
+    assertEquals(0, log.recording().overRange(0).count(0.3, 0.75));
+    assertEquals(2, log.recording().column(0).count());
+    assertEquals(0.75, log.recording().lastTime(), 1e-6);
     assertEquals(
         LocalDateTime.of(2026, 10, 23, 14, 3, 5).toEpochSecond(ZoneOffset.UTC) + 0.25,
         log.start(),

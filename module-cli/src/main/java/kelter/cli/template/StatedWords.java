@@ -1,0 +1,75 @@
+package kelter.cli.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.CurveKind;
+import kelter.core.vocabulary.Observable;
+
+/**
+ * The member of a template that tells which words nameplates, figures, curves and circumstances of
+ * readings have.
+ */
+final class StatedWords {
+
+  /** What the nameplate of a machine or of a component may tell. */
+  private static final String NAMEPLATE =
+      "    \"nameplate\": { \"voltage\": \"... V\", \"frequency\": \"... Hz\", \"power\": \"... W\","
+          + " \"current\": \"... A\", \"protection-class\": \"I or II or III\" }";
+
+  private StatedWords() {}
+
+  /** The member with its name, for some kinds of components. */
+  static String of(List<ComponentKind> kinds) {
+    StringBuilder text = new StringBuilder("  \"x-what-can-be-stated\": {\n");
+    text.append(NAMEPLATE);
+    for (ComponentKind kind : kinds) {
+      List<String> parts = parts(kind);
+      if (!parts.isEmpty()) {
+        text.append(",\n    \"").append(kind.id()).append("\": {\n");
+        text.append(String.join(",\n", parts)).append("\n    }");
+      }
+    }
+    return text.append("\n  },\n").toString();
+  }
+
+  private static List<String> parts(ComponentKind kind) {
+    List<String> parts = new ArrayList<>();
+    if (!kind.figures().isEmpty()) {
+      parts.add("      \"figures\": " + object(kind.figures()));
+    }
+    List<String> curves = new ArrayList<>();
+    for (CurveKind curve : kind.curves()) {
+      String point = "[\"" + blank(curve.x()) + "\", \"" + blank(curve.y()) + "\"]";
+      curves.add("\"" + curve.id() + "\": [" + point + ", " + point + "]");
+    }
+    if (!curves.isEmpty()) {
+      parts.add("      \"curves\": { " + String.join(", ", curves) + " }");
+    }
+    List<String> at = new ArrayList<>();
+    for (Observable observable : kind.observables()) {
+      if (!observable.conditions().isEmpty()) {
+        at.add("        \"" + observable.id() + "\": " + object(observable.conditions()));
+      }
+    }
+    if (!at.isEmpty()) {
+      parts.add("      \"at\": {\n" + String.join(",\n", at) + "\n      }");
+    }
+    return parts;
+  }
+
+  private static String object(List<Characteristic> words) {
+    List<String> members = new ArrayList<>();
+    for (Characteristic word : words) {
+      members.add("\"" + word.id() + "\": \"" + blank(word.kind()) + "\"");
+    }
+    return "{ " + String.join(", ", members) + " }";
+  }
+
+  private static String blank(QuantityKind kind) {
+    String code = kind.unit().code();
+    return code.equals("1") ? "..." : "... " + code;
+  }
+}
