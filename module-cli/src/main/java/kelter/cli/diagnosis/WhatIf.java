@@ -54,7 +54,8 @@ public final class WhatIf {
         job.complaint(),
         job.instruments(),
         measurements,
-        job.prices());
+        job.prices(),
+        job.use());
   }
 
   private static void replace(List<Measurement> measurements, Measurement other) {

@@ -88,7 +88,8 @@ public final class FindingsText {
         "      ",
         against(finding) + (needsAttention ? terminal.attention(verdict) : verdict) + chance);
     if (finding.judgement().assumed()) {
-      layout.hanging("      ", "No instrument named: an ordinary one is assumed.");
+      layout.hanging(
+          "      ", "No instrument of known accuracy named: an ordinary one is assumed.");
     }
     for (String sentence : settling.of(finding)) {
       layout.hanging("      ", sentence);
