@@ -25,6 +25,9 @@ public final class ModelSpread {
   /** Power: 10 % either way, as a standard deviation, ratio; judgement. */
   public static final double POWER = 0.10 / Math.sqrt(3);
 
+  /** Power of a drain pump whose nameplate is not known, ratio of a usual one; judgement. */
+  public static final double POWER_OF_A_TYPICAL_PUMP = 0.5;
+
   /** Current: 15 % either way, as a standard deviation, ratio; judgement. */
   public static final double CURRENT = 0.15 / Math.sqrt(3);
 

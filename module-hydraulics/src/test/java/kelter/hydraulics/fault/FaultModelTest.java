@@ -243,7 +243,7 @@ class FaultModelTest {
     double[][] wide = forecast(typical, typical.questions(), none(typical));
     assertTrue(wide[1][0] > 4 * known[1][0]);
     assertTrue(typical.faults().get(0).source().document().contains("typical pump"));
-    assertEquals(drain().questions().size() - 3, typical.questions().size());
+    assertEquals(drain().questions().size() - 2, typical.questions().size());
   }
 
   @Test

@@ -23,6 +23,7 @@ final class DrainForecaster implements Forecaster {
   private static final double GIVEN_UP = 600; // s, when nobody waits any longer
   private static final double RETURNED_SHARE = 0.12; // ratio of the content of the hose; judgement
   private static final double CURRENT_FLOOR = 0.01; // A
+  private static final double USUAL_POWER = 30; // W, of drain pumps; common practice, no source
   private static final double POWER_FLOOR = 0.7; // W
   private static final double LIFT_SPREAD = 0.04; // m
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
@@ -150,8 +151,7 @@ final class DrainForecaster implements Forecaster {
       case "power" ->
           state.dead()
               ? 0
-              : path.ratedPower().orElseThrow()
-                  * PumpFaults.electricPower(point.shaftPower(), point.turns());
+              : ratedPower() * PumpFaults.electricPower(point.shaftPower(), point.turns());
       case "current" -> state.dead() ? 0 : path.current().orElseThrow().at(point, supply[i]);
       case "winding-resistance" ->
           path.winding()
@@ -161,6 +161,10 @@ final class DrainForecaster implements Forecaster {
       case "lift" -> path.lift() + DrainState.extraLift(severity);
       default -> seen(observable, severity, point);
     };
+  }
+
+  private double ratedPower() {
+    return path.ratedPower().isPresent() ? path.ratedPower().get() : USUAL_POWER;
   }
 
   private double drainTime(double flow) {
@@ -177,7 +181,8 @@ final class DrainForecaster implements Forecaster {
     return switch (observable) {
       case "head", "outlet-head", "hose-head" -> headShare(path);
       case "flow", "drain-time" -> flowShare();
-      case "power" -> ModelSpread.POWER;
+      case "power" ->
+          path.ratedPower().isPresent() ? ModelSpread.POWER : ModelSpread.POWER_OF_A_TYPICAL_PUMP;
       case "current" -> ModelSpread.CURRENT;
       default -> 0;
     };

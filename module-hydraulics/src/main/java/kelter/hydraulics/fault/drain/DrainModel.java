@@ -76,9 +76,6 @@ public record DrainModel(String component, DrainPath path) implements FaultModel
   }
 
   private boolean canTell(Observable observable) {
-    if (observable.id().equals(DrainPumpKind.POWER.id())) {
-      return path.ratedPower().isPresent();
-    }
     if (observable.id().equals(DrainPumpKind.CURRENT.id())) {
       return path.current().isPresent();
     }
