@@ -36,8 +36,12 @@ class StandingPumpTest {
   }
 
   private String run(String command, String measurements) throws IOException {
+    return run(command, JOB, measurements);
+  }
+
+  private String run(String command, String job, String measurements) throws IOException {
     Path file = folder.resolve("job.json");
-    Files.writeString(file, JOB.formatted(measurements));
+    Files.writeString(file, job.formatted(measurements));
     Console console = Console.run(command, file.toString());
     assertEquals(0, console.code(), console.err());
     return console.out();
@@ -69,6 +73,18 @@ class StandingPumpTest {
       assertTrue(next.contains("1. drain-pump: resistance of the winding"), next);
       assertTrue(next.contains("dead"), next);
     }
+  }
+
+  /** A pump whose nameplate nobody can read takes power too where it runs. */
+  @Test
+  void noPowerIsFoundWithoutANameplate() throws IOException {
+    String bare = JOB.replace("\"power\": \"30 W\", \"voltage\": \"230 V\"", "");
+    String out = run("diagnose", bare, NO_POWER);
+    String wrong = after(out, "What is wrong", "Measure next");
+    assertTrue(after(wrong, "1. ", " 2. ").contains("no voltage at the drain pump"), wrong);
+    assertTrue(wrong.contains("winding of the drain pump open"), wrong);
+    String usual = run("diagnose", bare, read("power", "31 W"));
+    assertTrue(!after(usual, "What is wrong", "Measure next").contains("winding"), usual);
   }
 
   @Test
