@@ -66,7 +66,9 @@ public final class Kelter {
   }
 
   private int answer(String... arguments) {
-    if (arguments.length == 0 || CommandUsage.HELP.isCalled(arguments[0])) {
+    if (arguments.length == 0
+        || CommandUsage.HELP.isCalled(arguments[0])
+        || arguments[0].equals("help")) {
       terminal.print(overview());
       return DONE;
     }

@@ -1,9 +1,12 @@
 package kelter.cli.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import kelter.cli.advice.PriceAdvice;
 import kelter.cli.json.WeighingJson;
 import kelter.cli.terminal.Terminal;
@@ -15,6 +18,7 @@ import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
 import kelter.cli.weighing.WeighingText;
 import kelter.cli.wiring.Workshop;
+import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.JsonFile;
 import kelter.core.job.Job;
@@ -79,7 +83,8 @@ final class WeighCommand implements Command {
     Weigher weigher = weigher(workshop);
     long seed = invocation.given().whole(SEED, USUAL_SEED);
     invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
-    Diagnosis diagnosis = workshop.diagnose(job);
+    List<Finding> findings = invocation.checker().findings(job);
+    Diagnosis diagnosis = workshop.diagnose(job, findings);
     boolean asked = invocation.given().has(WHY);
     Explained explained =
         asked || plot.isPresent()
@@ -92,7 +97,21 @@ final class WeighCommand implements Command {
         invocation.given().has(CARBON) ? weigher.carbon(job, diagnosis) : Optional.empty();
     Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, explained.weighing(), reasons, carbon);
-    show(invocation, weighed, invocation.shop().cautions(job));
+    show(invocation, weighed, cautions(invocation.shop().cautions(job), findings));
+  }
+
+  /** Those of the shop, and those that say to leave the machine unplugged, each once. */
+  private static List<Caution> cautions(List<Caution> ofTheShop, List<Finding> findings) {
+    List<Caution> cautions = new ArrayList<>(ofTheShop);
+    Set<String> told = new HashSet<>();
+    for (Finding finding : findings) {
+      for (Caution caution : finding.cautions()) {
+        if (caution.keepsUnplugged() && told.add(caution.text())) {
+          cautions.add(caution);
+        }
+      }
+    }
+    return cautions;
   }
 
   private static Weigher weigher(Workshop workshop) {

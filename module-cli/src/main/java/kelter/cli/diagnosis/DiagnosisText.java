@@ -12,7 +12,6 @@ import kelter.cli.text.Figures;
 import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
-import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.diagnosis.Conclusion;
@@ -35,6 +34,13 @@ public final class DiagnosisText {
   /** Above this spread the readings tell nothing of a severity; the prior's is 0.29. */
   private static final double SEVERITY_TOLD = 0.25;
 
+  private static final String ENOUGH =
+      "You know enough: another reading would not change what you do by what it costs.";
+  private static final String NOT_WORTH_IT =
+      "Another reading would tell more of the cause, but hardly change what you do first.";
+  private static final String FIRST =
+      "Before anything else, mend what keeps the machine unplugged: the findings above that do not"
+          + " conform. What follows is for the rest.";
   private static final String STAYS_UNPLUGGED =
       "The machine stays unplugged after these findings, so nothing is proposed that needs it to"
           + " run. Where a step says to watch, to listen or to start it: only ask.";
@@ -71,7 +77,7 @@ public final class DiagnosisText {
     JobText.write(job, text.layout);
     FindingsText.write(findings, settling, text.layout, text.cautions, terminal, false);
     text.ranking(diagnosis);
-    text.next(diagnosis, Checker.keepUnplugged(findings));
+    text.next(diagnosis);
     text.plan(job, diagnosis);
     text.notes(diagnosis, notes);
     return text.layout.toString();
@@ -204,9 +210,9 @@ public final class DiagnosisText {
     }
   }
 
-  private void next(Diagnosis diagnosis, boolean unplugged) {
+  private void next(Diagnosis diagnosis) {
     layout.heading("Measure next");
-    if (unplugged) {
+    if (diagnosis.basis().staysUnplugged()) {
       layout.hanging("  ! ", terminal.attention(STAYS_UNPLUGGED));
     }
     if (diagnosis.next().isEmpty()) {
@@ -214,8 +220,7 @@ public final class DiagnosisText {
       return;
     }
     if (diagnosis.basis().enough()) {
-      layout.hanging(
-          "  ", "You know enough: another reading would not change what you do by what it costs.");
+      layout.hanging("  ", diagnosis.basis().conclusion().isDecided() ? ENOUGH : NOT_WORTH_IT);
     }
     int place = 0;
     for (Diagnosis.NextMeasurement next : diagnosis.next()) {
@@ -256,6 +261,9 @@ public final class DiagnosisText {
 
   private void plan(Job job, Diagnosis diagnosis) {
     layout.heading("What to do, in this order");
+    if (diagnosis.basis().staysUnplugged()) {
+      layout.hanging("  ! ", terminal.attention(FIRST));
+    }
     if (diagnosis.plan().isEmpty()) {
       layout.line("  Nothing that is likely enough to be worth the work.");
       return;

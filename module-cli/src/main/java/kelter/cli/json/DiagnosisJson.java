@@ -3,7 +3,6 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.diagnosis.Conclusion;
@@ -52,7 +51,7 @@ public final class DiagnosisJson {
                 out.number("probability", diagnosis.unexplained().probability());
                 out.number("misfit", diagnosis.unexplained().misfit());
               });
-          out.bool("staysUnplugged", Checker.keepUnplugged(findings));
+          out.bool("staysUnplugged", diagnosis.basis().staysUnplugged());
           out.objects("next", diagnosis.next(), next -> writeNext(out, next));
           out.bool("enoughMeasured", diagnosis.basis().enough());
           out.objects("suspects", diagnosis.basis().suspects(), each -> writeSuspect(out, each));

@@ -64,6 +64,45 @@ class StaysUnpluggedTest {
     assertTrue(said.contains("Somebody felt current at touchable metal"), said);
   }
 
+  /**
+   * A machine in order but for its insulation: to leave it as it is is offered before, not after.
+   */
+  @Test
+  void toLeaveItAsItIsIsNoChoice() throws IOException {
+    String healthy = Files.readString(WASHER.resolveSibling("healthy-washer.json"));
+    Path sound = Files.writeString(folder.resolve("sound.json"), healthy);
+    Path leaks = Files.writeString(folder.resolve("leaks.json"), healthy.replace(GOOD, "0.1 MOhm"));
+
+    String before = Console.run("weigh", "--format", "json", sound.toString()).out();
+    String after = Console.run("weigh", "--format", "json", leaks.toString()).out();
+
+    assertTrue(before.contains("\"do-nothing\""), before);
+    assertFalse(after.contains("\"do-nothing\""), after);
+    assertTrue(after.contains("Leave the machine unplugged"), after);
+    String said = Console.run("weigh", leaks.toString()).out();
+    assertTrue(said.startsWith("! DANGER: Electric shock. Leave the machine unplugged"), said);
+  }
+
+  @Test
+  void insulationIsNotReadWithAMultimeterNorOhmsWithAnInsulationTester() throws IOException {
+    String text = Files.readString(WASHER);
+    for (String[] wrong :
+        new String[][] {
+          {"insulation-resistance", "true-rms-meter"}, {"resistance", "insulation-tester"}
+        }) {
+      Path job =
+          Files.writeString(
+              folder.resolve("meter.json"),
+              text.replace(
+                  "{ \"of\": \"heater\", \"observable\": \"washes-cold\"",
+                  "{ \"of\": \"heater\", \"observable\": \"%s\", \"reading\": \"26 Ohm\", \"instrument\": \"%s\" }, { \"of\": \"heater\", \"observable\": \"washes-cold\""
+                      .formatted(wrong[0], wrong[1])));
+      Console console = Console.run("check", job.toString());
+      assertEquals(1, console.code(), console.out());
+      assertTrue(console.err().contains("'" + wrong[1] + "' measures"), console.err());
+    }
+  }
+
   @Test
   void aMachineThatMayRunIsMeasuredRunning() throws IOException {
     String dryer = WASHER.resolveSibling("tumble-dryer.json").toString();

@@ -52,7 +52,8 @@ public final class Candidates {
       candidates.add(
           mend(Candidate.RENEW, "Renew rather than mend: " + titles(thorough), thorough));
     }
-    if (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER) {
+    boolean mayStay = !diagnosis.basis().staysUnplugged();
+    if (mayStay && (!job.complaint().isMade() || states.healthy() >= LIKELY_IN_ORDER)) {
       candidates.addAll(waits(candidates));
     }
     if (isReplaceable(job)) {

@@ -68,13 +68,16 @@ public record Diagnosis(
    * @param leftOut a bound of the probability of the pairs of faults that were left out, from 0 to
    *     1
    * @param enough whether no further reading is worth its time: it would not change what is done
+   * @param staysUnplugged whether the machine must not be powered before something is mended, so
+   *     that to leave it as it is is no choice
    */
   public record Basis(
       Conclusion conclusion,
       List<Suspect> suspects,
       List<Prior> priors,
       double leftOut,
-      boolean enough) {
+      boolean enough,
+      boolean staysUnplugged) {
 
     /** Nothing is told. */
     public static final Basis UNTOLD =
@@ -83,6 +86,7 @@ public record Diagnosis(
             List.of(),
             List.of(),
             0,
+            false,
             false);
 
     /** Copies the lists. */

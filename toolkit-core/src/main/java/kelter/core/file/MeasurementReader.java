@@ -153,8 +153,11 @@ final class MeasurementReader {
     node.optional("instrument")
         .orElseThrow()
         .problem(
-            "'%s' measures %s, and the reading is a %s"
-                .formatted(id, String.join(", ", measured), observable.kind().name()),
+            "'%s' measures %s, and the reading is %s"
+                .formatted(
+                    id,
+                    String.join(", ", measured),
+                    QuantityFormat.withArticle(observable.kind().name())),
             own.isPresent()
                 ? "name what it was read with, or add the function to the instrument"
                 : "name what it was read with");

@@ -140,11 +140,17 @@ public record Instrument(
       if (function.kind().name().equals(kind.name())) {
         exact.add(function);
       }
-      if (function.kind().accepts(kind.unit())) {
+      if (function.kind().accepts(kind.unit())
+          && isInsulation(function.kind()) == isInsulation(kind)) {
         fitting.add(function);
       }
     }
     return List.copyOf(exact.isEmpty() ? fitting : exact);
+  }
+
+  /** Insulation is tested at 500 V or so, which no ohmmeter has, and no tester of it reads ohms. */
+  private static boolean isInsulation(QuantityKind kind) {
+    return kind.name().equals(QuantityKind.INSULATION_RESISTANCE.name());
   }
 
   /**

@@ -40,8 +40,17 @@ class InstrumentTest {
 
   @Test
   void aKindOfTheSameDimensionWillDo() {
-    assertEquals(200, end(QuantityKind.INSULATION_RESISTANCE, 26.4), 0);
+    Instrument rule = new Instrument("rule", "", List.of(range(QuantityKind.LENGTH, 2)));
+    assertEquals(2, rule.range(QuantityKind.HEAD, 0.6).orElseThrow().end(), 0);
     assertTrue(METER.range(QuantityKind.MASS, 1).isEmpty());
+  }
+
+  @Test
+  void anOhmmeterIsNoInsulationTesterAndTheOtherWayRound() {
+    Instrument tester =
+        new Instrument("tester", "", List.of(range(QuantityKind.INSULATION_RESISTANCE, 2e8)));
+    assertTrue(METER.range(QuantityKind.INSULATION_RESISTANCE, 26.4).isEmpty());
+    assertTrue(tester.range(QuantityKind.RESISTANCE, 26.4).isEmpty());
   }
 
   /** JCGM 100:2008, F.2.2.1: a resolution counts as 0.29 of itself: 1 V of 230 V ± 1 %. */

@@ -26,6 +26,7 @@ import kelter.core.diagnosis.weighing.Priors;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
+import kelter.core.safety.Hazard;
 
 /**
  * Weighs the states of a machine by all readings of a job (Bayes' theorem) and says what to measure
@@ -179,7 +180,12 @@ public final class DiagnosisEngine {
             suspects,
             ranking.priors(weighed.priors),
             posterior.leftOut(),
-            next.enough() && isAssessed(conclusion)));
+            next.enough() && isAssessed(conclusion),
+            staysUnplugged()));
+  }
+
+  private boolean staysUnplugged() {
+    return !settings.allows(Hazard.RUNNING);
   }
 
   /** Whether enough fits, and enough was read, to say that no more needs to be. */
@@ -204,7 +210,7 @@ public final class DiagnosisEngine {
         List.of(),
         List.of(),
         notUsed,
-        new Diagnosis.Basis(conclusion, List.of(), List.of(), 0, false));
+        new Diagnosis.Basis(conclusion, List.of(), List.of(), 0, false, staysUnplugged()));
   }
 
   /** What some measurements are of, each once. */
