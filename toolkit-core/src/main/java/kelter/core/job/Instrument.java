@@ -131,7 +131,8 @@ public record Instrument(
    * The functions that measure a kind of quantity.
    *
    * @param kind what is measured
-   * @return those for that very kind, else those for its dimension; may be empty
+   * @return those for that very kind, else those for its dimension, but never resistance for
+   *     insulation resistance or the other way round; may be empty
    */
   public List<Function> functions(QuantityKind kind) {
     List<Function> exact = new ArrayList<>();
