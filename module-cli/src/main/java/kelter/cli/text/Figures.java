@@ -13,6 +13,9 @@ import kelter.core.uncertainty.Estimate;
 /** Figures as a person reads them. */
 public final class Figures {
 
+  /** Keeps a figure and its unit on one line. */
+  private static final String NEXT_TO = "\u00a0";
+
   private Figures() {}
 
   /**
@@ -88,7 +91,7 @@ public final class Figures {
     String figure =
         QuantityFormat.withUncertainty(
             kind.fromSi(estimate.value(), unit), estimate.standardUncertainty() / unit.factor());
-    return (figure + " " + unit.symbol()).strip();
+    return unit.symbol().isEmpty() ? figure : figure + NEXT_TO + unit.symbol();
   }
 
   static String limits(Finding finding) {
@@ -96,7 +99,7 @@ public final class Figures {
   }
 
   static String limits(Limits limits, QuantityKind kind, Unit unit) {
-    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+    String symbol = unit.symbol().isEmpty() ? "" : NEXT_TO + unit.symbol();
     String low = QuantityFormat.plain(kind.fromSi(limits.low(), unit));
     String high = QuantityFormat.plain(kind.fromSi(limits.high(), unit));
     if (Double.isInfinite(limits.low()) && Double.isInfinite(limits.high())) {

@@ -10,6 +10,9 @@ import kelter.cli.terminal.Terminal;
  */
 public final class Layout {
 
+  /** A column narrower than this is not worth wrapping into. */
+  private static final int LEAST_ROOM = 20;
+
   private final StringBuilder text = new StringBuilder();
   private final Terminal terminal;
 
@@ -86,7 +89,8 @@ public final class Layout {
   }
 
   /**
-   * Rows in columns; the last column is wrapped.
+   * Rows in columns; the last column is wrapped, or stands below the others where the terminal has
+   * no room for it beside them.
    *
    * @param indent what stands in front of each line
    * @param rows the rows
@@ -105,7 +109,13 @@ public final class Layout {
       for (int c = 0; c < row.size() - 1; c++) {
         label.append(row.get(c)).append(" ".repeat(width[c] - row.get(c).length() + 2));
       }
-      hanging(label.toString(), row.get(row.size() - 1));
+      String last = row.get(row.size() - 1);
+      if (label.length() + LEAST_ROOM > terminal.width() && label.length() > indent.length()) {
+        hanging(indent, label.substring(indent.length()).strip());
+        hanging(indent + "    ", last);
+      } else {
+        hanging(label.toString(), last);
+      }
     }
     return this;
   }
@@ -144,7 +154,7 @@ public final class Layout {
   }
 
   private static List<String> wrap(String words, int width) {
-    int room = Math.max(20, width);
+    int room = Math.max(LEAST_ROOM, width);
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : words.split(" ", -1)) {

@@ -28,6 +28,7 @@ import kelter.hydraulics.pump.PumpCurve;
 public final class HeadCheck implements Check {
 
   private static final String ID = "pump-head-on-curve";
+  private static final OnPump OBSERVED = new OnPump(DrainPumpKind.HEAD, WashPumpKind.HEAD);
   private static final String TITLE = "Head of the pump against its curve";
   private static final Iso9906Grade GRADE = Iso9906Grade.GRADE_3B;
   private static final Source SOURCE =
@@ -52,20 +53,12 @@ public final class HeadCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      Optional<Observable> head = head(component.kind());
+      Optional<Observable> head = OBSERVED.of(component);
       if (head.isPresent()) {
         findings.addAll(apply(job, component, head.get(), rule));
       }
     }
     return List.copyOf(findings);
-  }
-
-  private static Optional<Observable> head(String kind) {
-    return switch (kind) {
-      case DrainPumpKind.ID -> Optional.of(DrainPumpKind.HEAD);
-      case WashPumpKind.ID -> Optional.of(WashPumpKind.HEAD);
-      default -> Optional.empty();
-    };
   }
 
   private static List<Finding> apply(

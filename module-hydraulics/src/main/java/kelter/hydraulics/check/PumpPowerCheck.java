@@ -30,6 +30,7 @@ import kelter.hydraulics.part.WashPumpKind;
 public final class PumpPowerCheck implements Check {
 
   private static final String ID = "pump-power";
+  private static final OnPump OBSERVED = new OnPump(DrainPumpKind.POWER, WashPumpKind.POWER);
   private static final String TITLE = "Electric power of the pump against its nameplate";
   private static final String TITLE_WITHOUT = "Electric power of the pump: does it take any";
   private static final double SMALL = 300; // W, IEC 60335-1, 10.1, Table 1
@@ -68,7 +69,7 @@ public final class PumpPowerCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      Optional<Observable> power = power(component.kind());
+      Optional<Observable> power = OBSERVED.of(component);
       if (power.isPresent()) {
         findings.addAll(findings(job, component, power.get(), rule));
       }
@@ -86,14 +87,6 @@ public final class PumpPowerCheck implements Check {
     boolean onInverter = component.figure(RatedSupply.TORQUE_LIMIT).isPresent();
     return new Told(ID, TITLE, power, SOURCE)
         .each(job, component, rule, REMARK, limits(rated.get(), onInverter));
-  }
-
-  private static Optional<Observable> power(String kind) {
-    return switch (kind) {
-      case DrainPumpKind.ID -> Optional.of(DrainPumpKind.POWER);
-      case WashPumpKind.ID -> Optional.of(WashPumpKind.POWER);
-      default -> Optional.empty();
-    };
   }
 
   /**

@@ -30,6 +30,8 @@ import kelter.hydraulics.part.WashPumpKind;
 public final class PumpWindingCheck implements Check {
 
   private static final String ID = "pump-winding";
+  private static final OnPump OBSERVED =
+      new OnPump(DrainPumpKind.WINDING_RESISTANCE, WashPumpKind.WINDING_RESISTANCE);
   private static final String TITLE = "Resistance of the pump's winding";
   private static final double WITHIN = 0.1; // ratio; common practice, no source
   private static final double FACTOR = 6; // ratio; common practice, no source
@@ -65,7 +67,7 @@ public final class PumpWindingCheck implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      Optional<Observable> winding = winding(component.kind());
+      Optional<Observable> winding = OBSERVED.of(component);
       if (winding.isPresent()) {
         findings.addAll(findings(job, component, winding.get(), rule));
       }
@@ -99,13 +101,5 @@ public final class PumpWindingCheck implements Check {
     return known
         ? new Limits(low * (1 - WITHIN), high * (1 + WITHIN))
         : new Limits(low / FACTOR, high * FACTOR);
-  }
-
-  private static Optional<Observable> winding(String kind) {
-    return switch (kind) {
-      case DrainPumpKind.ID -> Optional.of(DrainPumpKind.WINDING_RESISTANCE);
-      case WashPumpKind.ID -> Optional.of(WashPumpKind.WINDING_RESISTANCE);
-      default -> Optional.empty();
-    };
   }
 }
