@@ -41,19 +41,11 @@ public final class PriceAdvice {
 
   private static boolean isKnown(String name, List<Remedy> remedies) {
     for (Remedy remedy : remedies) {
-      if (name.equals(remedy.id()) || isKey(name, remedy)) {
+      if (name.equals(remedy.id()) || name.equals(remedy.key())) {
         return true;
       }
     }
     return false;
-  }
-
-  private static boolean isKey(String name, Remedy remedy) {
-    int dot = remedy.component().length();
-    return name.length() == dot + 1 + remedy.id().length()
-        && name.charAt(dot) == '.'
-        && name.startsWith(remedy.component())
-        && name.endsWith(remedy.id());
   }
 
   /** Of a component that no model speaks of nobody can say which remedies it has. */
@@ -74,17 +66,13 @@ public final class PriceAdvice {
   private static String remedy(String name, List<Remedy> remedies) {
     List<String> known = new ArrayList<>();
     for (Remedy remedy : remedies) {
-      if (remedy.needsPart() && !known.contains(key(remedy))) {
-        known.add(key(remedy));
+      if (remedy.needsPart() && !known.contains(remedy.key())) {
+        known.add(remedy.key());
       }
     }
     Optional<String> near = Nearest.of(name, known);
     return near.isPresent()
         ? "did you mean '" + near.get() + "'?"
         : "known: " + String.join(", ", known);
-  }
-
-  private static String key(Remedy remedy) {
-    return remedy.component() + "." + remedy.id();
   }
 }

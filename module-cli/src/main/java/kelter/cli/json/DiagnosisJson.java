@@ -200,7 +200,7 @@ public final class DiagnosisJson {
 
   private static void writeStep(JsonOutput out, Job job, Diagnosis.PlanStep step)
       throws IOException {
-    out.text("remedy", step.remedy().component() + "." + step.remedy().id());
+    out.text("remedy", step.remedy().key());
     out.text("title", step.remedy().title());
     out.texts("cures", step.cures());
     out.number("probabilityOfCure", step.probabilityOfCure());

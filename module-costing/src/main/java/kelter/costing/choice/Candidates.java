@@ -153,7 +153,7 @@ public final class Candidates {
         for (Remedy remedy : likely.fault().remedies()) {
           Work.Step known = deepest.get(component);
           if (known == null || isDeeper(remedy, known.remedy())) {
-            deepest.put(component, work.step(Work.key(remedy)));
+            deepest.put(component, work.step(remedy.key()));
           }
         }
       }
@@ -196,7 +196,7 @@ public final class Candidates {
     Map<String, Work.Step> planned = new LinkedHashMap<>();
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
       if (step.probabilityOfCure() >= LEAST_CHANCE_IN_PLAN && planned.size() < MOST_STEPS) {
-        String key = Work.key(step.remedy());
+        String key = step.remedy().key();
         planned.put(key, work.step(key));
       }
     }

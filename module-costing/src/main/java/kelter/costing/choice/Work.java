@@ -38,7 +38,7 @@ public record Work(Map<String, Step> steps) {
      * @return component and id, joined by a full stop
      */
     public String key() {
-      return Work.key(remedy);
+      return remedy.key();
     }
   }
 
@@ -63,17 +63,13 @@ public record Work(Map<String, Step> steps) {
   }
 
   private static void add(Map<String, Step> steps, Remedy remedy, Collection<String> cures) {
-    String key = key(remedy);
+    String key = remedy.key();
     Step step = steps.get(key);
     if (step == null) {
       step = new Step(remedy, new LinkedHashSet<>());
       steps.put(key, step);
     }
     step.cures().addAll(cures);
-  }
-
-  static String key(Remedy remedy) {
-    return remedy.component() + "." + remedy.id();
   }
 
   Step step(String key) {
@@ -96,7 +92,8 @@ public record Work(Map<String, Step> steps) {
   List<Problem> missing(Prices prices) {
     List<Problem> problems = new ArrayList<>();
     for (Step step : steps.values()) {
-      if (step.remedy().needsPart() && part(prices, step.remedy()).isEmpty()) {
+      if (step.remedy().needsPart()
+          && prices.part(step.remedy().component(), step.remedy().id()).isEmpty()) {
         problems.add(
             new Problem(
                 "/prices/parts/" + step.key(),
@@ -110,14 +107,8 @@ public record Work(Map<String, Step> steps) {
 
   /** The price of a remedy without the call-out: work and part. */
   static double price(Remedy remedy, Prices prices, double labourPerHour) {
-    Optional<Money> stated = part(prices, remedy);
+    Optional<Money> stated = prices.part(remedy.component(), remedy.id());
     double part = stated.isPresent() ? stated.get().toDouble() : 0;
     return labourPerHour * remedy.minutes() / MINUTES_PER_HOUR + part;
-  }
-
-  /** A price stands under the id of the remedy, or under component and id where that is needed. */
-  private static Optional<Money> part(Prices prices, Remedy remedy) {
-    Money own = prices.parts().get(key(remedy));
-    return Optional.ofNullable(own != null ? own : prices.parts().get(remedy.id()));
   }
 }

@@ -55,4 +55,13 @@ public record Remedy(
       throw new IllegalArgumentException(id + ": minutes above 0 and a chance of cure up to 1");
     }
   }
+
+  /**
+   * Its name within an appliance.
+   *
+   * @return component and id, joined by a full stop
+   */
+  public String key() {
+    return component + "." + id;
+  }
 }

@@ -68,10 +68,6 @@ final class RepairPlan {
     return new RepairPlan(groups, posterior, prices);
   }
 
-  private static String key(Remedy remedy) {
-    return remedy.component() + "." + remedy.id();
-  }
-
   /** The remedies that cure most for their cost. */
   private List<Remedy> worthTrying() {
     Map<String, Remedy> known = new LinkedHashMap<>();
@@ -81,21 +77,21 @@ final class RepairPlan {
         Fault fault = groups.get(g).faults().get(place);
         double probability = posterior.fault(g, place);
         for (Remedy remedy : fault.remedies()) {
-          known.putIfAbsent(key(remedy), remedy);
-          cures.putIfAbsent(key(remedy), new ArrayList<>());
-          cures.get(key(remedy)).add(fault.key());
-          double before = chance.getOrDefault(key(remedy), 0.0);
-          chance.put(key(remedy), before + probability * remedy.probabilityOfCure());
+          known.putIfAbsent(remedy.key(), remedy);
+          cures.putIfAbsent(remedy.key(), new ArrayList<>());
+          cures.get(remedy.key()).add(fault.key());
+          double before = chance.getOrDefault(remedy.key(), 0.0);
+          chance.put(remedy.key(), before + probability * remedy.probabilityOfCure());
         }
       }
     }
     List<Remedy> worth = new ArrayList<>();
     for (Remedy remedy : known.values()) {
-      if (chance.get(key(remedy)) >= NOT_WORTH) {
+      if (chance.get(remedy.key()) >= NOT_WORTH) {
         worth.add(remedy);
       }
     }
-    worth.sort(GreatestFirst.by(r -> chance.get(key(r)) / minutes(r), RepairPlan::key));
+    worth.sort(GreatestFirst.by(r -> chance.get(r.key()) / minutes(r), Remedy::key));
     return List.copyOf(worth.subList(0, Math.min(MOST_REMEDIES, worth.size())));
   }
 
@@ -124,7 +120,7 @@ final class RepairPlan {
       steps.add(
           new Diagnosis.PlanStep(
               remedy,
-              cures.get(key(remedy)),
+              cures.get(remedy.key()),
               sets.chance(number, done & ~(1 << number)),
               price(remedy)));
     }
@@ -213,7 +209,7 @@ final class RepairPlan {
   private int helping(Fault fault) {
     int helping = 0;
     for (int number = 0; number < remedies.size(); number++) {
-      helping |= cures.get(key(remedies.get(number))).contains(fault.key()) ? 1 << number : 0;
+      helping |= cures.get(remedies.get(number).key()).contains(fault.key()) ? 1 << number : 0;
     }
     return helping;
   }
