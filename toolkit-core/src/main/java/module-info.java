@@ -20,6 +20,7 @@ module kelter.core {
   exports kelter.core.diagnosis.decision;
   exports kelter.core.diagnosis.discrete;
   exports kelter.core.diagnosis.engine;
+  exports kelter.core.diagnosis.model;
   exports kelter.core.diagnosis.simulation;
   exports kelter.core.diagnosis.simulation.wrong;
   exports kelter.core.file;

@@ -8,6 +8,8 @@ import kelter.core.job.Appliance;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
+import kelter.core.module.Part;
+import kelter.core.module.Parts;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
@@ -132,21 +134,30 @@ public final class ElectricalModule implements CalculationModule {
   }
 
   @Override
-  public List<ComponentKind> componentKinds() {
-    return Electrical.kinds();
+  public Parts parts() {
+    return Parts.of(new Everything());
   }
 
-  @Override
-  public List<Check> checks() {
-    return ElectricalChecks.ALL;
-  }
+  /** All parts. */
+  private static final class Everything implements Part {
 
-  @Override
-  public List<FaultModel> faultModels(Appliance appliance) {
-    List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
-    models.addAll(MotorModel.of(appliance));
-    models.addAll(SimpleParts.of(appliance));
-    models.addAll(InsulationModel.of(appliance, List.copyOf(models)));
-    return models;
+    @Override
+    public List<ComponentKind> kinds() {
+      return Electrical.kinds();
+    }
+
+    @Override
+    public List<Check> checks() {
+      return ElectricalChecks.ALL;
+    }
+
+    @Override
+    public List<FaultModel> faultModels(Appliance appliance) {
+      List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
+      models.addAll(MotorModel.of(appliance));
+      models.addAll(SimpleParts.of(appliance));
+      models.addAll(InsulationModel.of(appliance, List.copyOf(models)));
+      return models;
+    }
   }
 }

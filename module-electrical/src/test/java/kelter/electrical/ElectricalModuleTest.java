@@ -53,7 +53,7 @@ class ElectricalModuleTest {
     for (Calculation calculation : module.calculations()) {
       assertTrue(ids.add(calculation.id()), calculation.id());
     }
-    new Vocabulary(module.componentKinds());
+    new Vocabulary(module.parts().kinds());
   }
 
   @Test
@@ -61,18 +61,19 @@ class ElectricalModuleTest {
     List<String> texts = new ArrayList<>();
     collect(module.about(), texts, 0);
     collect(module.calculations(), texts, 0);
-    collect(module.componentKinds(), texts, 0);
-    for (FaultModel model : module.faultModels(machine())) {
+    collect(module.parts().kinds(), texts, 0);
+    for (FaultModel model : module.parts().faultModels(machine())) {
       collect(model.faults(), texts, 0);
     }
     module
+        .parts()
         .checks()
         .forEach(
             check -> {
               texts.add(check.title());
               collect(check.apply(readings(), DecisionRule.USUAL), texts, 0);
             });
-    for (FaultModel model : module.faultModels(machine())) {
+    for (FaultModel model : module.parts().faultModels(machine())) {
       collect(model.questions(), texts, 0);
     }
     assertTrue(texts.size() > 1500, "only " + texts.size() + " texts were read");
@@ -91,7 +92,7 @@ class ElectricalModuleTest {
 
   @Test
   void everyLiveOrDeadProcedureHasACaution() {
-    module.componentKinds().stream()
+    module.parts().kinds().stream()
         .flatMap(kind -> kind.observables().stream())
         .filter(o -> o.procedure().hazard() != kelter.core.safety.Hazard.NONE)
         .forEach(o -> assertFalse(o.procedure().cautions().isEmpty(), o.id()));
@@ -112,14 +113,14 @@ class ElectricalModuleTest {
             Jobs.motor(),
             Jobs.component("capacitor", "run-capacitor"),
             Jobs.component("cord", "supply-cord"));
-    Vocabulary words = new Vocabulary(module.componentKinds());
+    Vocabulary words = new Vocabulary(module.parts().kinds());
     List<Caution> all = new ArrayList<>();
     for (Component part : dryer.components()) {
       for (Observable observable : words.kind(part.kind()).orElseThrow().observables()) {
         all.addAll(observable.procedure().cautions());
       }
     }
-    for (FaultModel model : module.faultModels(dryer)) {
+    for (FaultModel model : module.parts().faultModels(dryer)) {
       for (Fault fault : model.faults()) {
         for (Remedy remedy : fault.remedies()) {
           all.addAll(remedy.cautions());
@@ -140,7 +141,7 @@ class ElectricalModuleTest {
 
   @Test
   void everyPartHasARemedyWithACaution() {
-    module.faultModels(machine()).stream()
+    module.parts().faultModels(machine()).stream()
         .flatMap(model -> model.faults().stream())
         .flatMap(fault -> fault.remedies().stream())
         .forEach(remedy -> assertFalse(remedy.cautions().isEmpty(), remedy.id()));

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class HeatingDiagnosisTest {
 
   private static final ElectricalModule MODULE = new ElectricalModule();
-  private static final Vocabulary WORDS = new Vocabulary(MODULE.componentKinds());
+  private static final Vocabulary WORDS = new Vocabulary(MODULE.parts().kinds());
   private static final DiagnosisEngine ENGINE = new DiagnosisEngine(EngineSettings.USUAL);
 
   private static final Appliance WASHER =
@@ -52,7 +52,7 @@ class HeatingDiagnosisTest {
             List.of(),
             List.of(measurements),
             Optional.empty());
-    return ENGINE.diagnose(job, MODULE.faultModels(WASHER));
+    return ENGINE.diagnose(job, MODULE.parts().faultModels(WASHER));
   }
 
   private static String first(Diagnosis diagnosis) {
@@ -146,7 +146,7 @@ class HeatingDiagnosisTest {
             read("heater", "power", "1990 W"),
             read("heater", "heating-rate", "2.1 K/min"),
             read("heater", "washes-cold", "no"));
-    Diagnosis diagnosis = ENGINE.diagnose(job, MODULE.faultModels(WASHER));
+    Diagnosis diagnosis = ENGINE.diagnose(job, MODULE.parts().faultModels(WASHER));
     assertTrue(diagnosis.healthy() > 0.9, "healthy " + diagnosis.healthy());
   }
 

@@ -30,7 +30,7 @@ class ProcedureTest {
   private static final ElectricalModule MODULE = new ElectricalModule();
 
   private static List<Observable> observables() {
-    return MODULE.componentKinds().stream().flatMap(kind -> kind.observables().stream()).toList();
+    return MODULE.parts().kinds().stream().flatMap(kind -> kind.observables().stream()).toList();
   }
 
   /** Applies to each procedure of a hazard, of which there must be some. */
@@ -152,7 +152,7 @@ class ProcedureTest {
             List.of(),
             job.prices());
     Diagnosis diagnosis =
-        new DiagnosisEngine(settings).diagnose(complained, MODULE.faultModels(machine));
+        new DiagnosisEngine(settings).diagnose(complained, MODULE.parts().faultModels(machine));
     return diagnosis.next().stream()
         .map(next -> next.question().observable().procedure().hazard())
         .toList();
@@ -168,7 +168,7 @@ class ProcedureTest {
             OutOfReach.FIXED_WIRING)) {
       assertTrue(kind.observables().isEmpty(), kind.id());
       assertEquals(Caution.Signal.DANGER, OutOfReach.caution(kind).signal());
-      assertTrue(MODULE.componentKinds().contains(kind), kind.id());
+      assertTrue(MODULE.parts().kinds().contains(kind), kind.id());
     }
   }
 }

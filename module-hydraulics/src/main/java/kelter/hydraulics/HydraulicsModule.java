@@ -11,6 +11,8 @@ import kelter.core.job.Nameplate;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
+import kelter.core.module.Part;
+import kelter.core.module.Parts;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.hydraulics.check.DrainFlowCheck;
@@ -115,61 +117,70 @@ public final class HydraulicsModule implements CalculationModule {
   }
 
   @Override
-  public List<ComponentKind> componentKinds() {
-    return List.of(
-        DrainPumpKind.KIND, WashPumpKind.KIND, InletValveKind.KIND, LevelSensorKind.KIND);
+  public Parts parts() {
+    return Parts.of(new Everything());
   }
 
-  @Override
-  public List<Check> checks() {
-    return List.of(
-        new HeadCheck(),
-        new DrainFlowCheck(),
-        new DrainTimeCheck(),
-        new DrainHoseCheck(),
-        new JetPressureCheck(),
-        new SprayArmCheck(),
-        new SuctionCheck(),
-        new PumpPowerCheck(),
-        new PumpWindingCheck(),
-        new FillCheck(),
-        new SurgeCheck(),
-        new LevelCheck());
-  }
+  /** All parts. */
+  private static final class Everything implements Part {
 
-  /**
-   * Which faults it knows on an appliance.
-   *
-   * @param appliance the machine
-   * @return a model for each level sensor, each inlet valve with a rated flow or a flow
-   *     coefficient, each drain pump and each wash pump; typical figures, with wide spreads, where
-   *     the machine has none of its own
-   * @throws InputException if a curve rises or a figure is impossible
-   */
-  @Override
-  public List<FaultModel> faultModels(Appliance appliance) {
-    List<FaultModel> models = new ArrayList<>();
-    for (Component component : appliance.components()) {
-      Optional<FaultModel> model = faultModel(component, appliance.nameplate());
-      if (model.isPresent()) {
-        models.add(model.get());
-      }
+    @Override
+    public List<ComponentKind> kinds() {
+      return List.of(
+          DrainPumpKind.KIND, WashPumpKind.KIND, InletValveKind.KIND, LevelSensorKind.KIND);
     }
-    return List.copyOf(models);
-  }
 
-  private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {
-    try {
-      return switch (component.kind()) {
-        case DrainPumpKind.ID -> DrainModel.of(component, machine);
-        case WashPumpKind.ID -> WashModel.of(component, machine);
-        case InletValveKind.ID -> FillModel.of(component);
-        case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
-        default -> Optional.empty();
-      };
-    } catch (IllegalArgumentException impossible) {
-      throw new InputException(
-          component.id(), impossible.getMessage(), "correct the component's curve or figures");
+    @Override
+    public List<Check> checks() {
+      return List.of(
+          new HeadCheck(),
+          new DrainFlowCheck(),
+          new DrainTimeCheck(),
+          new DrainHoseCheck(),
+          new JetPressureCheck(),
+          new SprayArmCheck(),
+          new SuctionCheck(),
+          new PumpPowerCheck(),
+          new PumpWindingCheck(),
+          new FillCheck(),
+          new SurgeCheck(),
+          new LevelCheck());
+    }
+
+    /**
+     * Which faults it knows on an appliance.
+     *
+     * @param appliance the machine
+     * @return a model for each level sensor, each inlet valve with a rated flow or a flow
+     *     coefficient, each drain pump and each wash pump; typical figures, with wide spreads,
+     *     where the machine has none of its own
+     * @throws InputException if a curve rises or a figure is impossible
+     */
+    @Override
+    public List<FaultModel> faultModels(Appliance appliance) {
+      List<FaultModel> models = new ArrayList<>();
+      for (Component component : appliance.components()) {
+        Optional<FaultModel> model = faultModel(component, appliance.nameplate());
+        if (model.isPresent()) {
+          models.add(model.get());
+        }
+      }
+      return List.copyOf(models);
+    }
+
+    private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {
+      try {
+        return switch (component.kind()) {
+          case DrainPumpKind.ID -> DrainModel.of(component, machine);
+          case WashPumpKind.ID -> WashModel.of(component, machine);
+          case InletValveKind.ID -> FillModel.of(component);
+          case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
+          default -> Optional.empty();
+        };
+      } catch (IllegalArgumentException impossible) {
+        throw new InputException(
+            component.id(), impossible.getMessage(), "correct the component's curve or figures");
+      }
     }
   }
 }

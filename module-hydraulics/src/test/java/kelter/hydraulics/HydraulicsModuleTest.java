@@ -52,7 +52,7 @@ class HydraulicsModuleTest {
   @Test
   void wordsHaveOneMeaning() {
     assertEquals(
-        MODULE.componentKinds().size(), new Vocabulary(MODULE.componentKinds()).kinds().size());
+        MODULE.parts().kinds().size(), new Vocabulary(MODULE.parts().kinds()).kinds().size());
   }
 
   @Test

@@ -205,13 +205,13 @@ class ImpossibleInputTest {
               .count();
       assertTrue(told >= 2, pump.id() + ": " + told);
       List<Question> asked =
-          MODULE.faultModels(SampleMachines.with(pump)).get(0).questions().stream()
+          MODULE.parts().faultModels(SampleMachines.with(pump)).get(0).questions().stream()
               .map(q -> new Question(q.component(), q.observable(), hot))
               .toList();
       InputException refused =
           assertThrows(
               InputException.class,
-              () -> MODULE.faultModels(SampleMachines.with(pump)).get(0).forecaster(asked));
+              () -> MODULE.parts().faultModels(SampleMachines.with(pump)).get(0).forecaster(asked));
       assertTrue(refused.getMessage().contains("140"), refused.getMessage());
     }
   }
@@ -220,10 +220,7 @@ class ImpossibleInputTest {
   private static List<Finding> findings(Component component, Conditions conditions) {
     List<Measurement> read = new ArrayList<>();
     for (Observable observable :
-        new Vocabulary(MODULE.componentKinds())
-            .kind(component.kind())
-            .orElseThrow()
-            .observables()) {
+        new Vocabulary(MODULE.parts().kinds()).kind(component.kind()).orElseThrow().observables()) {
       if (observable.type() == Observable.Type.QUANTITY) {
         double middle = (observable.span().low() + observable.span().high()) / 2;
         Quantity figure = Quantity.ofSi(middle, 0, observable.kind());
@@ -246,7 +243,7 @@ class ImpossibleInputTest {
             List.of(),
             read,
             Optional.empty());
-    return MODULE.checks().stream()
+    return MODULE.parts().checks().stream()
         .flatMap(check -> check.apply(job, DecisionRule.USUAL).stream())
         .toList();
   }

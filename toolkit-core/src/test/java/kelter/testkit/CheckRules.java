@@ -37,7 +37,7 @@ public final class CheckRules {
               List.of(),
               List.of(),
               Optional.empty());
-      module.checks().forEach(check -> judge(check, job, breaches));
+      module.parts().checks().forEach(check -> judge(check, job, breaches));
     }
     return breaches;
   }

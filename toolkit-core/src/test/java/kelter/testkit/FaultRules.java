@@ -31,7 +31,7 @@ public final class FaultRules {
   public static List<String> faults(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     for (Appliance appliance : appliances) {
-      for (FaultModel model : module.faultModels(appliance)) {
+      for (FaultModel model : module.parts().faultModels(appliance)) {
         if (model.faults().isEmpty()) {
           breaches.add("model " + model.id() + " knows no fault");
         }
@@ -68,10 +68,10 @@ public final class FaultRules {
    */
   public static List<String> questions(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
-    Vocabulary vocabulary = new Vocabulary(module.componentKinds());
+    Vocabulary vocabulary = new Vocabulary(module.parts().kinds());
     for (Appliance appliance : appliances) {
       Map<String, String> askedBy = new HashMap<>();
-      for (FaultModel model : module.faultModels(appliance)) {
+      for (FaultModel model : module.parts().faultModels(appliance)) {
         if (model.questions().isEmpty()) {
           breaches.add("model " + model.id() + " asks nothing");
         }

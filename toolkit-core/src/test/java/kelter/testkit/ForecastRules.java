@@ -232,7 +232,7 @@ public final class ForecastRules {
   }
 
   private static List<FaultModel> models(CalculationModule module, List<Appliance> appliances) {
-    return appliances.stream().flatMap(a -> module.faultModels(a).stream()).toList();
+    return appliances.stream().flatMap(a -> module.parts().faultModels(a).stream()).toList();
   }
 
   private static double[] none(FaultModel model) {

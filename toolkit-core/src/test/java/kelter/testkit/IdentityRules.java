@@ -57,9 +57,9 @@ public final class IdentityRules {
   public static List<String> ids(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     unique("calculation", module.calculations().stream().map(Calculation::id), breaches);
-    unique("check", module.checks().stream().map(Check::id), breaches);
-    unique("component kind", module.componentKinds().stream().map(ComponentKind::id), breaches);
-    for (ComponentKind kind : module.componentKinds()) {
+    unique("check", module.parts().checks().stream().map(Check::id), breaches);
+    unique("component kind", module.parts().kinds().stream().map(ComponentKind::id), breaches);
+    for (ComponentKind kind : module.parts().kinds()) {
       unique("observable of " + kind.id(), kind.observables().stream().map(o -> o.id()), breaches);
       unique("figure of " + kind.id(), kind.figures().stream().map(f -> f.id()), breaches);
       unique("curve of " + kind.id(), kind.curves().stream().map(c -> c.id()), breaches);
@@ -71,7 +71,7 @@ public final class IdentityRules {
           breaches);
     }
     for (Appliance appliance : appliances) {
-      List<FaultModel> models = module.faultModels(appliance);
+      List<FaultModel> models = module.parts().faultModels(appliance);
       unique("fault model", models.stream().map(FaultModel::id), breaches);
       unique(
           "fault",
@@ -120,14 +120,14 @@ public final class IdentityRules {
   private static List<String> names(CalculationModule module) {
     return Stream.of(
             module.calculations().stream().map(Calculation::id),
-            module.checks().stream().map(Check::id),
-            module.componentKinds().stream().map(ComponentKind::id))
+            module.parts().checks().stream().map(Check::id),
+            module.parts().kinds().stream().map(ComponentKind::id))
         .flatMap(ids -> ids)
         .toList();
   }
 
   private static List<String> names(CalculationModule module, Appliance appliance) {
-    return module.faultModels(appliance).stream()
+    return module.parts().faultModels(appliance).stream()
         .flatMap(
             model ->
                 Stream.concat(

@@ -100,8 +100,8 @@ public abstract class ModuleContract {
   protected final void thereAreModelsToTry() {
     assertFalse(
         !appliances().isEmpty()
-            && appliances().stream().allMatch(a -> module().faultModels(a).isEmpty())
-            && module().checks().isEmpty(),
+            && appliances().stream().allMatch(a -> module().parts().faultModels(a).isEmpty())
+            && module().parts().checks().isEmpty(),
         "none of the appliances of this test makes the module say anything");
   }
 

@@ -44,12 +44,12 @@ public final class TextRules {
     texts.put("title of the module", module.about().title());
     texts.put("version of the module", module.about().version());
     module.calculations().forEach(calculation -> collect(calculation, texts));
-    module.componentKinds().forEach(kind -> collect(kind, texts));
-    for (Check check : module.checks()) {
+    module.parts().kinds().forEach(kind -> collect(kind, texts));
+    for (Check check : module.parts().checks()) {
       texts.put("title of check " + check.id(), check.title());
     }
     for (Appliance appliance : appliances) {
-      for (FaultModel model : module.faultModels(appliance)) {
+      for (FaultModel model : module.parts().faultModels(appliance)) {
         model.faults().forEach(fault -> collect(fault, texts));
         model.questions().forEach(q -> collect(q.component(), q.observable(), texts));
       }
@@ -127,7 +127,7 @@ public final class TextRules {
     Map<String, Source> sources = new LinkedHashMap<>();
     module.calculations().forEach(c -> sources.put("calculation " + c.id(), c.source()));
     for (Appliance appliance : appliances) {
-      for (FaultModel model : module.faultModels(appliance)) {
+      for (FaultModel model : module.parts().faultModels(appliance)) {
         model.faults().forEach(f -> sources.put("prior of fault " + f.key(), f.source()));
       }
     }

@@ -57,7 +57,7 @@ public final class VocabularyRules {
   public static List<String> words(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     try {
-      new Vocabulary(module.componentKinds());
+      new Vocabulary(module.parts().kinds());
     } catch (IllegalArgumentException twoMeanings) {
       breaches.add(twoMeanings.getMessage());
     }
@@ -76,11 +76,11 @@ public final class VocabularyRules {
   private static Map<String, Observable> observables(
       CalculationModule module, List<Appliance> appliances) {
     Map<String, Observable> all = new LinkedHashMap<>();
-    for (ComponentKind kind : module.componentKinds()) {
+    for (ComponentKind kind : module.parts().kinds()) {
       kind.observables().forEach(o -> all.put("observable " + kind.id() + "." + o.id(), o));
     }
     for (Appliance appliance : appliances) {
-      for (FaultModel model : module.faultModels(appliance)) {
+      for (FaultModel model : module.parts().faultModels(appliance)) {
         model
             .questions()
             .forEach(

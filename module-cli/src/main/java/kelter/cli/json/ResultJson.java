@@ -111,9 +111,10 @@ public final class ResultJson {
                       out.text("title", calculation.title());
                       out.source(calculation.source());
                     });
-                out.texts("checks", module.checks().stream().map(check -> check.id()).toList());
                 out.texts(
-                    "components", module.componentKinds().stream().map(kind -> kind.id()).toList());
+                    "checks", module.parts().checks().stream().map(check -> check.id()).toList());
+                out.texts(
+                    "components", module.parts().kinds().stream().map(kind -> kind.id()).toList());
               });
         });
   }

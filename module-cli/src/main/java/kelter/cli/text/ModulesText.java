@@ -30,10 +30,10 @@ public final class ModulesText {
         layout.hanging("  ", calculation.id() + ": " + calculation.title());
         layout.hanging("      ", calculation.source().display());
       }
-      for (Check check : module.checks()) {
+      for (Check check : module.parts().checks()) {
         layout.hanging("  check ", check.id() + ": " + check.title());
       }
-      for (ComponentKind kind : module.componentKinds()) {
+      for (ComponentKind kind : module.parts().kinds()) {
         List<String> observables = kind.observables().stream().map(Observable::id).toList();
         layout.hanging("  part ", kind.id() + ": " + String.join(", ", observables));
       }

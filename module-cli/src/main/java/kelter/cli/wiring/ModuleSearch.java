@@ -72,13 +72,13 @@ final class ModuleSearch {
   private static Optional<String> conflict(
       CalculationModule module, List<CalculationModule> accepted) {
     Set<String> calculations = new HashSet<>();
-    List<ComponentKind> kinds = new ArrayList<>(module.componentKinds());
+    List<ComponentKind> kinds = new ArrayList<>(module.parts().kinds());
     for (CalculationModule other : accepted) {
       if (other.about().id().equals(module.about().id())) {
         return Optional.of("a module '" + other.about().id() + "' is loaded already");
       }
       other.calculations().stream().map(Calculation::id).forEach(calculations::add);
-      kinds.addAll(other.componentKinds());
+      kinds.addAll(other.parts().kinds());
     }
     for (Calculation calculation : module.calculations()) {
       if (!calculations.add(calculation.id())) {

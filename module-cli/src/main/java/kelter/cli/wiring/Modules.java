@@ -68,7 +68,7 @@ public final class Modules {
     if (vocabulary == null) {
       List<ComponentKind> kinds = new ArrayList<>();
       for (CalculationModule module : all) {
-        kinds.addAll(module.componentKinds());
+        kinds.addAll(module.parts().kinds());
       }
       vocabulary = new Vocabulary(kinds);
     }
@@ -84,7 +84,7 @@ public final class Modules {
   public Checker checker(DecisionRule rule) {
     List<Check> checks = new ArrayList<>();
     for (CalculationModule module : all) {
-      checks.addAll(module.checks());
+      checks.addAll(module.parts().checks());
     }
     return new Checker(checks, vocabulary(), rule);
   }

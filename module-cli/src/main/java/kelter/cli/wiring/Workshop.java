@@ -160,7 +160,7 @@ public final class Workshop {
   private List<FaultModel> models(Appliance appliance) {
     List<FaultModel> models = new ArrayList<>();
     for (CalculationModule module : modules.all()) {
-      models.addAll(module.faultModels(appliance));
+      models.addAll(module.parts().faultModels(appliance));
     }
     return models;
   }

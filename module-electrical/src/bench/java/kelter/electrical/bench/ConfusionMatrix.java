@@ -19,7 +19,7 @@ public final class ConfusionMatrix {
   public static void main(String[] arguments) {
     int trials = arguments.length == 0 ? 50 : Integer.parseInt(arguments[0]);
     for (Appliance appliance : SampleMachines.all()) {
-      for (FaultModel model : new ElectricalModule().faultModels(appliance)) {
+      for (FaultModel model : new ElectricalModule().parts().faultModels(appliance)) {
         new ConfusionTrial(appliance, model).print(trials, System.out);
       }
     }

@@ -8,6 +8,7 @@ import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
+import kelter.core.check.Measured;
 import kelter.core.check.Verdict;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
@@ -163,11 +164,17 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
       Observable own,
       Allowed allowed,
       DecisionRule decision) {
-    Judgement judgement = Judgement.of(job, measurement, own, allowed.limits(), decision);
+    Measured measured =
+        new Measured(
+            job,
+            job.appliance().component(measurement.component()).orElseThrow(),
+            own,
+            measurement);
+    Judgement judgement = Judgement.of(measured, allowed.limits(), decision);
     Limits limits = allowed.limits();
     if (allowed.otherwise().isPresent() && judgement.verdict() != Verdict.DOES_NOT_CONFORM) {
       limits = allowed.otherwise().get();
-      judgement = Judgement.of(job, measurement, own, limits, decision).onlyIfConforming();
+      judgement = Judgement.of(measured, limits, decision).onlyIfConforming();
     }
     List<Caution> cautions = new ArrayList<>(own.procedure().cautions());
     if (judgement.verdict() == Verdict.DOES_NOT_CONFORM) {

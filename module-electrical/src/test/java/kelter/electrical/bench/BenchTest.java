@@ -42,7 +42,7 @@ class BenchTest {
     double first = 0;
     double amongThree = 0;
     for (Appliance appliance : SampleMachines.all()) {
-      List<FaultModel> models = new ElectricalModule().faultModels(appliance);
+      List<FaultModel> models = new ElectricalModule().parts().faultModels(appliance);
       SimulationReport.Scores scores =
           Simulation.run(appliance, models, models, EngineSettings.USUAL, PLAN, done -> {})
               .clearSingles();

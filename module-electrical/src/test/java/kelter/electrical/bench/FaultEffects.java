@@ -49,7 +49,7 @@ public final class FaultEffects {
             spread between machines, or the chance of a yes by less than 0.1, is left out.
             """);
     for (Appliance appliance : SampleMachines.all()) {
-      for (FaultModel model : new ElectricalModule().faultModels(appliance)) {
+      for (FaultModel model : new ElectricalModule().parts().faultModels(appliance)) {
         append(text, model);
       }
     }

@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FaultPairsTest {
 
   private static List<FaultModel> models(Appliance appliance) {
-    return new ElectricalModule().faultModels(appliance);
+    return new ElectricalModule().parts().faultModels(appliance);
   }
 
   private static Set<String> apart(Appliance appliance) {

@@ -8,6 +8,7 @@ import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
+import kelter.core.check.Measured;
 import kelter.core.check.Verdict;
 import kelter.core.job.Component;
 import kelter.core.job.Evaluation;
@@ -87,7 +88,15 @@ record Told(String check, String title, Observable observable, Source source, Li
 
   Finding finding(
       Job job, Measurement measurement, Limits limits, DecisionRule rule, String remark) {
-    Judgement judgement = Judgement.of(job, measurement, observable, limits, rule);
+    Judgement judgement =
+        Judgement.of(
+            new Measured(
+                job,
+                job.appliance().component(measurement.component()).orElseThrow(),
+                observable,
+                measurement),
+            limits,
+            rule);
     return finding(job, measurement, limits, judgement, remark);
   }
 

@@ -58,7 +58,7 @@ public final class FaultEffects {
         spread between machines at both severities is left out.
         """);
     for (Appliance appliance : SampleMachines.all()) {
-      for (FaultModel model : new HydraulicsModule().faultModels(appliance)) {
+      for (FaultModel model : new HydraulicsModule().parts().faultModels(appliance)) {
         append(text, model);
       }
     }

@@ -27,7 +27,7 @@ class SimulationTest {
   }
 
   private static List<FaultModel> models(Appliance appliance) {
-    return new HydraulicsModule().faultModels(appliance);
+    return new HydraulicsModule().parts().faultModels(appliance);
   }
 
   /**

@@ -53,7 +53,7 @@ class ChecksTest {
 
   private static List<Finding> findings(Job job) {
     List<Finding> findings = new ArrayList<>();
-    for (Check check : new HydraulicsModule().checks()) {
+    for (Check check : new HydraulicsModule().parts().checks()) {
       findings.addAll(check.apply(job, DecisionRule.USUAL));
     }
     return findings;

@@ -37,7 +37,7 @@ class FaultModelTest {
 
   static Stream<FaultModel> models() {
     return SampleMachines.all().stream()
-        .flatMap(appliance -> new HydraulicsModule().faultModels(appliance).stream());
+        .flatMap(appliance -> new HydraulicsModule().parts().faultModels(appliance).stream());
   }
 
   private static FaultModel drain() {
@@ -259,7 +259,7 @@ class FaultModelTest {
     InputException refused =
         assertThrows(
             InputException.class,
-            () -> new HydraulicsModule().faultModels(SampleMachines.with(odd)));
+            () -> new HydraulicsModule().parts().faultModels(SampleMachines.with(odd)));
     assertTrue(refused.getMessage().contains("point 2"), refused.getMessage());
   }
 
@@ -293,18 +293,21 @@ class FaultModelTest {
    */
   @Test
   void sixtyHertzPumpInAFiftyHertzMachine() {
-    FaultModel model = new HydraulicsModule().faultModels(fiftyHertzMachine(madeFor(60))).get(0);
+    FaultModel model =
+        new HydraulicsModule().parts().faultModels(fiftyHertzMachine(madeFor(60))).get(0);
     assertEquals(1.389, usual(model, "head"), 0.0006);
     assertTrue(usual(model, "flow") < 5 / 6.0 * usual(drain(), "flow"));
     assertTrue(usual(model, "power") < 0.8 * usual(drain(), "power"));
-    FaultModel right = new HydraulicsModule().faultModels(fiftyHertzMachine(madeFor(50))).get(0);
+    FaultModel right =
+        new HydraulicsModule().parts().faultModels(fiftyHertzMachine(madeFor(50))).get(0);
     assertEquals(2.0, usual(right, "head"), 1e-6);
   }
 
   /** The frequency that is stated with a reading counts before that of the nameplate. */
   @Test
   void statedFrequencyAndVoltage() {
-    FaultModel model = new HydraulicsModule().faultModels(fiftyHertzMachine(madeFor(50))).get(0);
+    FaultModel model =
+        new HydraulicsModule().parts().faultModels(fiftyHertzMachine(madeFor(50))).get(0);
     Question at60 = headAt(Quantity.of(60, "Hz", QuantityKind.FREQUENCY), "frequency");
     double[] healthy = none(model);
     assertEquals(1.44 * 2.0, forecast(model, List.of(at60), healthy)[0][0], 1e-6); // (60/50)²
@@ -331,7 +334,7 @@ class FaultModelTest {
     Component driven =
         new Component(
             pump.id(), pump.kind(), pump.nameplate(), figures, pump.curves(), pump.source());
-    FaultModel model = new HydraulicsModule().faultModels(fiftyHertzMachine(driven)).get(0);
+    FaultModel model = new HydraulicsModule().parts().faultModels(fiftyHertzMachine(driven)).get(0);
     assertEquals(2.0, usual(model, "head"), 1e-6);
     double slowed = value(model, "flow", with(model, "drag", 0.5));
     assertTrue(slowed > 0 && slowed < usual(model, "flow"), "gives way, does not stall");
@@ -368,7 +371,7 @@ class FaultModelTest {
   }
 
   private static FaultModel model(Component component) {
-    return new HydraulicsModule().faultModels(SampleMachines.with(component)).get(0);
+    return new HydraulicsModule().parts().faultModels(SampleMachines.with(component)).get(0);
   }
 
   /** A washer of 8 L/min fills with 8 L/min at any ordinary pressure: that is what it is for. */

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FaultPairsTest {
 
   private static Stream<FaultModel> models(Appliance appliance) {
-    return new HydraulicsModule().faultModels(appliance).stream();
+    return new HydraulicsModule().parts().faultModels(appliance).stream();
   }
 
   /** What is stuck open is not stuck shut; one pressure or reading is not too high and too low. */

@@ -51,7 +51,7 @@ class SeparationTest {
 
   private SeparationTest grade(Component of, String observable, String word) {
     Observable known =
-        new Vocabulary(MODULE.componentKinds()).observable(of.kind(), observable).orElseThrow();
+        new Vocabulary(MODULE.parts().kinds()).observable(of.kind(), observable).orElseThrow();
     return reading(of, observable, new Reading.Grade(word, known.grades().indexOf(word)));
   }
 
@@ -77,7 +77,8 @@ class SeparationTest {
             List.of(),
             read,
             Optional.empty());
-    return new DiagnosisEngine(EngineSettings.USUAL).diagnose(job, MODULE.faultModels(appliance));
+    return new DiagnosisEngine(EngineSettings.USUAL)
+        .diagnose(job, MODULE.parts().faultModels(appliance));
   }
 
   private static Set<String> best(Diagnosis diagnosis) {
@@ -196,7 +197,8 @@ class SeparationTest {
    */
   @Test
   void noSingleFaultLooksLikeDragWithBlockedVanes() {
-    FaultModel model = MODULE.faultModels(SampleMachines.with(SampleMachines.washPump())).get(0);
+    FaultModel model =
+        MODULE.parts().faultModels(SampleMachines.with(SampleMachines.washPump())).get(0);
     List<Question> questions =
         model.questions().stream()
             .filter(q -> q.observable().type() == Observable.Type.QUANTITY)

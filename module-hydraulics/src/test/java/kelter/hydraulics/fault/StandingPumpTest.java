@@ -39,7 +39,7 @@ class StandingPumpTest {
   private final List<Measurement> read = new ArrayList<>();
 
   private static FaultModel model(Component pump) {
-    return new HydraulicsModule().faultModels(SampleMachines.with(pump)).get(0);
+    return new HydraulicsModule().parts().faultModels(SampleMachines.with(pump)).get(0);
   }
 
   private static Component pump(String id) {

@@ -3,8 +3,7 @@ package kelter.core.check;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Evaluation;
-import kelter.core.job.Job;
-import kelter.core.job.Measurement;
+import kelter.core.job.Instrument;
 import kelter.core.job.Reading;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.vocabulary.Observable;
@@ -20,25 +19,43 @@ import kelter.core.vocabulary.Observable;
 public record Judgement(
     Optional<Estimate> measured, double probabilityOfConformity, Verdict verdict, boolean assumed) {
 
+  /** No verdict, since there is nothing to hold against anything. */
+  static final Judgement NOT_MEASURED =
+      new Judgement(Optional.empty(), Double.NaN, Verdict.NOT_MEASURED, false);
+
   /**
-   * Holds a measurement against limits.
+   * Holds a measurement against limits. A reading over range is beyond the greatest value that its
+   * instrument can show, or that the observable can be where the range is not stated.
    *
-   * @param job the job, for its instruments
-   * @param measurement a measurement of the job
-   * @param observable what was measured
+   * @param measured a measurement of a job
    * @param limits what it may be
    * @param rule when a verdict may be given
    * @return the judgement
    */
-  public static Judgement of(
-      Job job, Measurement measurement, Observable observable, Limits limits, DecisionRule rule) {
-    Optional<Evaluation> evaluation = Evaluation.of(job, measurement, observable);
+  public static Judgement of(Measured measured, Limits limits, DecisionRule rule) {
+    Optional<Evaluation> evaluation =
+        Evaluation.of(measured.job(), measured.measurement(), measured.observable());
     if (evaluation.isPresent()) {
       return of(evaluation.get().estimate(), limits, rule, evaluation.get().assumed());
     }
-    double probability = withoutValue(measurement.readings(), limits);
+    double probability =
+        withoutValue(measured.measurement().readings(), limits, endOfRange(measured));
     Verdict verdict = Double.isNaN(probability) ? Verdict.UNDECIDED : rule.verdict(probability);
     return new Judgement(Optional.empty(), probability, verdict, false);
+  }
+
+  private static double endOfRange(Measured measured) {
+    Observable observable = measured.observable();
+    Optional<String> named = measured.measurement().instrument();
+    Optional<Instrument> meter =
+        named.isPresent() ? measured.job().instrument(named.get()) : Optional.empty();
+    Optional<Instrument.Function> greatest =
+        meter.isPresent()
+            ? meter.get().range(observable.kind(), Double.POSITIVE_INFINITY)
+            : Optional.empty();
+    return greatest.isPresent() && Double.isFinite(greatest.get().end())
+        ? greatest.get().end()
+        : observable.span().high();
   }
 
   /**
@@ -70,10 +87,10 @@ public record Judgement(
   }
 
   /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */
-  private static double withoutValue(List<Reading> readings, Limits limits) {
-    double settled = withoutValue(readings.get(0), limits);
+  private static double withoutValue(List<Reading> readings, Limits limits, double endOfRange) {
+    double settled = withoutValue(readings.get(0), limits, endOfRange);
     for (Reading reading : readings) {
-      if (withoutValue(reading, limits) != settled) {
+      if (withoutValue(reading, limits, endOfRange) != settled) {
         return Double.NaN;
       }
     }
@@ -81,9 +98,9 @@ public record Judgement(
   }
 
   /** 0 or 1 where a reading without a value settles the matter, otherwise NaN. */
-  private static double withoutValue(Reading reading, Limits limits) {
+  private static double withoutValue(Reading reading, Limits limits, double endOfRange) {
     if (reading instanceof Reading.OverRange) {
-      return isUnbounded(limits.high()) ? Double.NaN : 0;
+      return limits.high() < endOfRange ? 0 : Double.NaN;
     }
     if (reading instanceof Reading.Above above) {
       double least = above.limit().si();

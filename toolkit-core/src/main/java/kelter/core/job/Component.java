@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.Optional;
 import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.CurveKind;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -45,6 +47,49 @@ public record Component(
    */
   public Optional<Quantity> figure(String name) {
     return Optional.ofNullable(figures.get(name));
+  }
+
+  /**
+   * A service figure.
+   *
+   * @param figure which
+   * @return the figure, or empty if the job has none
+   */
+  public Optional<Quantity> figure(Characteristic figure) {
+    return figure(figure.id());
+  }
+
+  /**
+   * A service figure as a number.
+   *
+   * @param figure which
+   * @return its value in the coherent SI unit; NaN, which is neither above nor below any limit, if
+   *     the job has none
+   */
+  public double si(Characteristic figure) {
+    return si(figure, Double.NaN);
+  }
+
+  /**
+   * A service figure as a number, or what is taken where the job has none.
+   *
+   * @param figure which
+   * @param usual what is taken, in the coherent SI unit
+   * @return its value in the coherent SI unit
+   */
+  public double si(Characteristic figure, double usual) {
+    Quantity stated = figures.get(figure.id());
+    return stated == null ? usual : stated.si();
+  }
+
+  /**
+   * A curve.
+   *
+   * @param curve which
+   * @return the curve, or empty if the job has none
+   */
+  public Optional<Curve> curve(CurveKind curve) {
+    return curve(curve.id());
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.quantity.Quantity;
+import kelter.core.vocabulary.Characteristic;
 
 /**
  * The circumstances of a reading.
@@ -41,5 +42,26 @@ public record Conditions(Map<String, Quantity> figures) {
   public double si(String name, double otherwise) {
     Quantity stated = figures.get(name);
     return stated == null ? otherwise : stated.si();
+  }
+
+  /**
+   * A figure that was stated.
+   *
+   * @param figure which
+   * @return the figure, or empty if it was not stated
+   */
+  public Optional<Quantity> figure(Characteristic figure) {
+    return figure(figure.id());
+  }
+
+  /**
+   * The value of a figure, or what to take where none was stated.
+   *
+   * @param figure which
+   * @param otherwise the value to take, in the coherent SI unit
+   * @return the value in the coherent SI unit
+   */
+  public double si(Characteristic figure, double otherwise) {
+    return si(figure.id(), otherwise);
   }
 }

@@ -2,11 +2,7 @@ package kelter.core.module;
 
 import java.util.List;
 import java.util.Optional;
-import kelter.core.check.Check;
-import kelter.core.diagnosis.FaultModel;
-import kelter.core.job.Appliance;
 import kelter.core.option.Weigher;
-import kelter.core.vocabulary.ComponentKind;
 
 /**
  * What a module adds. Found by {@link java.util.ServiceLoader}.
@@ -35,31 +31,12 @@ public interface CalculationModule {
   }
 
   /**
-   * The kinds of components of which it speaks, with what can be observed on them.
+   * The parts and circuits that it knows.
    *
-   * @return kinds of components; another module may speak of the same kind
+   * @return the parts; another module may speak of the same kinds of components
    */
-  default List<ComponentKind> componentKinds() {
-    return List.of();
-  }
-
-  /**
-   * What it can hold against limits.
-   *
-   * @return checks, each id once among all modules
-   */
-  default List<Check> checks() {
-    return List.of();
-  }
-
-  /**
-   * Which faults it knows on an appliance, and how they would show.
-   *
-   * @param appliance the machine
-   * @return the models that apply; empty where the machine lacks the parts or the figures
-   */
-  default List<FaultModel> faultModels(Appliance appliance) {
-    return List.of();
+  default Parts parts() {
+    return Parts.NONE;
   }
 
   /**

@@ -65,7 +65,9 @@ class JudgementTest {
             List.of(),
             List.of(measurement),
             Optional.empty());
-    return Judgement.of(job, measurement, RESISTANCE, limits, DecisionRule.USUAL).verdict();
+    return Judgement.of(
+            new Measured(job, heater, RESISTANCE, measurement), limits, DecisionRule.USUAL)
+        .verdict();
   }
 
   private static Quantity ohm(double value) {

@@ -130,7 +130,11 @@ class RepeatedTest {
   private static List<String> ways(Limits limits, List<Instrument> instruments, double... ohms) {
     Job job = job(instruments, ohms);
     Judgement judgement =
-        Judgement.of(job, job.measurements().get(0), RESISTANCE, limits, DecisionRule.USUAL);
+        Judgement.of(
+            new Measured(
+                job, job.appliance().components().get(0), RESISTANCE, job.measurements().get(0)),
+            limits,
+            DecisionRule.USUAL);
     assertEquals(Verdict.UNDECIDED, judgement.verdict());
     Finding finding =
         new Finding(

@@ -21,6 +21,8 @@ import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
+import kelter.core.module.Part;
+import kelter.core.module.Parts;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Hazard;
@@ -117,18 +119,16 @@ public final class SampleModule implements CalculationModule {
   }
 
   @Override
-  public List<ComponentKind> componentKinds() {
-    return kinds;
+  public Parts parts() {
+    return Parts.of(new Buzzer(kinds, checks, models));
   }
 
-  @Override
-  public List<Check> checks() {
-    return checks;
-  }
-
-  @Override
-  public List<FaultModel> faultModels(Appliance appliance) {
-    return models;
+  private record Buzzer(List<ComponentKind> kinds, List<Check> checks, List<FaultModel> models)
+      implements Part {
+    @Override
+    public List<FaultModel> faultModels(Appliance appliance) {
+      return models;
+    }
   }
 
   static Appliance appliance() {

@@ -47,7 +47,8 @@ class InsulationModelTest {
             List.of(),
             List.of(measurements),
             Optional.empty());
-    return new DiagnosisEngine(EngineSettings.USUAL).diagnose(job, MODULE.faultModels(machine));
+    return new DiagnosisEngine(EngineSettings.USUAL)
+        .diagnose(job, MODULE.parts().faultModels(machine));
   }
 
   private static String first(Diagnosis diagnosis) {
@@ -72,7 +73,7 @@ class InsulationModelTest {
 
   @Test
   void everyKindWhoseInsulationCanBeReadHasAFaultForIt() {
-    for (ComponentKind kind : MODULE.componentKinds()) {
+    for (ComponentKind kind : MODULE.parts().kinds()) {
       for (Observable observable : kind.observables()) {
         if (observable.kind().equals(QuantityKind.INSULATION_RESISTANCE)) {
           Component part = Jobs.component("part", kind.id());
@@ -93,12 +94,12 @@ class InsulationModelTest {
         Jobs.appliance(
             Jobs.heater(), Jobs.component("cord", "supply-cord"), Jobs.component("link", "relay"));
     long asked =
-        MODULE.faultModels(machine).stream()
+        MODULE.parts().faultModels(machine).stream()
             .map(FaultModel::questions)
             .flatMap(List::stream)
             .filter(question -> question.key().equals("cord." + INSULATION))
             .count();
     assertEquals(1, asked);
-    assertEquals("heater", MODULE.faultModels(machine).get(0).id());
+    assertEquals("heater", MODULE.parts().faultModels(machine).get(0).id());
   }
 }

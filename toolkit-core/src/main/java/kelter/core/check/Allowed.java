@@ -1,0 +1,128 @@
+package kelter.core.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+
+/**
+ * What a reading may be.
+ *
+ * @param title what is held against what, for a person
+ * @param source where the limits come from
+ * @param limits the limits in the coherent SI unit; empty if none can be told, of which the remark
+ *     then says why
+ * @param remark what the verdict rests on, may be empty
+ * @param cautions what to mind beyond the cautions of the procedure
+ * @param ifNot what to mind first where the reading does not conform
+ * @param otherwise stricter limits that hold instead if the machine is of a protection class that
+ *     its nameplate does not tell; what lies between both is undecided
+ */
+public record Allowed(
+    String title,
+    Source source,
+    Optional<Limits> limits,
+    String remark,
+    List<Caution> cautions,
+    Optional<Caution> ifNot,
+    Optional<Limits> otherwise) {
+
+  /** Checks that nothing is missing. */
+  public Allowed {
+    Objects.requireNonNull(title);
+    Objects.requireNonNull(source);
+    Objects.requireNonNull(limits);
+    Objects.requireNonNull(remark);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * Limits.
+   *
+   * @param title what is held against what, for a person
+   * @param source where the limits come from
+   * @param limits the limits in the coherent SI unit
+   * @return the limits, without a remark
+   */
+  public static Allowed of(String title, Source source, Limits limits) {
+    return new Allowed(
+        title, source, Optional.of(limits), "", List.of(), Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * Limits that may turn out impossible by the figures of the job.
+   *
+   * @param title what is held against what, for a person
+   * @param source where the limits come from
+   * @param limits works them out, in the coherent SI unit; if it throws an {@link
+   *     IllegalArgumentException}, its message says why there are none
+   * @return the limits, or why there are none
+   */
+  public static Allowed of(String title, Source source, Supplier<Limits> limits) {
+    try {
+      return of(title, source, limits.get());
+    } catch (IllegalArgumentException impossible) {
+      return without(title, source, impossible.getMessage());
+    }
+  }
+
+  /**
+   * No limits, so that there is no verdict.
+   *
+   * @param title what should be held against what, for a person
+   * @param source where the limits would come from
+   * @param why why there are none, and what would give some
+   * @return no limits
+   */
+  public static Allowed without(String title, Source source, String why) {
+    return new Allowed(
+        title, source, Optional.empty(), why, List.of(), Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * The same with what the verdict rests on.
+   *
+   * @param basis a sentence, may be empty; not told where there are no limits
+   * @return the limits
+   */
+  public Allowed resting(String basis) {
+    return limits.isEmpty()
+        ? this
+        : new Allowed(title, source, limits, basis, cautions, ifNot, otherwise);
+  }
+
+  /**
+   * The same with something to mind.
+   *
+   * @param caution what, whatever the verdict
+   * @return the limits
+   */
+  public Allowed minding(Caution caution) {
+    List<Caution> all = new ArrayList<>(cautions);
+    all.add(caution);
+    return new Allowed(title, source, limits, remark, all, ifNot, otherwise);
+  }
+
+  /**
+   * The same with something to mind first where the reading does not conform.
+   *
+   * @param caution what
+   * @return the limits
+   */
+  public Allowed butIfNot(Caution caution) {
+    return new Allowed(title, source, limits, remark, cautions, Optional.of(caution), otherwise);
+  }
+
+  /**
+   * The same where the protection class is not told.
+   *
+   * @param stricter the limits of the class that asks for more
+   * @return the limits
+   */
+  public Allowed orIfOfAnotherClass(Limits stricter) {
+    return new Allowed(title, source, limits, remark, cautions, ifNot, Optional.of(stricter));
+  }
+}

@@ -1,0 +1,205 @@
+package kelter.core.diagnosis.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.ToDoubleFunction;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.SharedQuantity;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+
+/**
+ * Puts the fault model of a part, or of a circuit of parts, together: its figures, then for each
+ * component its faults and what is observed on it.
+ *
+ * <p>A forecast takes the figures of parts in order, lets what is shared and then the faults that
+ * are there change them, in the order of their rows, solves each section once and reads the
+ * observables from it. A forecast beyond the span of its observable, such as the resistance of an
+ * open circuit, is told as the end of the span. What is not finite, a spread that is not above zero
+ * and a chance outside 0 to 1 are refused ({@link ModelDefect}).
+ *
+ * <p>It is filled by one thread; the model that it makes does not change.
+ */
+public final class PartModel {
+
+  /** The figures of a state as they are, for what is seen without any physics. */
+  private enum AsTheyAre implements Circumstances<State>, Circumstances.Solver<State> {
+    STATE;
+
+    @Override
+    public Circumstances.Solver<State> under(Conditions conditions) {
+      return this;
+    }
+
+    @Override
+    public State in(State state) {
+      return state;
+    }
+  }
+
+  private final String id;
+  private final Source priors;
+  private final Layout layout = new Layout();
+  private final List<Model.Cause> causes = new ArrayList<>();
+  private final List<Model.Shared> shared = new ArrayList<>();
+  private final List<Row<?>> rows = new ArrayList<>();
+  private final List<Row<?>> ofComponent = new ArrayList<>();
+  private Component component;
+  private ComponentKind kind;
+  private int number;
+
+  private PartModel(String id, Source priors, Figure[] figures) {
+    this.id = id;
+    this.priors = Objects.requireNonNull(priors);
+    layout.add(figures);
+  }
+
+  /**
+   * Begins a model.
+   *
+   * @param id its id within the appliance: lower-case letters, digits and hyphens
+   * @param priors where the priors of its faults come from
+   * @param figures what faults can change of the whole, all constants of one enum
+   * @return a model to be filled
+   */
+  public static PartModel of(String id, Source priors, Figure... figures) {
+    return new PartModel(id, priors, figures);
+  }
+
+  /**
+   * Goes on with a component, whose faults and observables follow.
+   *
+   * @param next the component
+   * @param words its kind, in the order of whose observables questions are asked
+   * @param figures what faults can change of this component by itself, all constants of one enum;
+   *     none if all that they change is the whole's
+   * @return this
+   */
+  public PartModel on(Component next, ComponentKind words, Figure... figures) {
+    endComponent();
+    component = next;
+    kind = words;
+    number = figures.length == 0 ? Layout.WHOLE : layout.add(figures);
+    return this;
+  }
+
+  /**
+   * Faults of the component.
+   *
+   * @param all in the order in which they change the figures
+   * @return this
+   */
+  public PartModel faults(List<FaultRow> all) {
+    for (FaultRow row : all) {
+      causes.add(
+          new Model.Cause(
+              row.on(component.id(), priors),
+              row.apart(),
+              Change.of(row.effects(), layout, number)));
+    }
+    return this;
+  }
+
+  /**
+   * Faults of the component.
+   *
+   * @param all in the order in which they change the figures
+   * @return this
+   */
+  public PartModel faults(FaultRow... all) {
+    return faults(List.of(all));
+  }
+
+  /**
+   * What nobody has measured and moves several forecasts together.
+   *
+   * @param quantity what
+   * @param effects what it changes of the whole, by its deviate in place of a severity; nothing at
+   *     a deviate of 0
+   * @return this
+   */
+  public PartModel moves(SharedQuantity quantity, Effect... effects) {
+    shared.add(new Model.Shared(quantity, Change.of(List.of(effects), layout, Layout.WHOLE)));
+    return this;
+  }
+
+  /**
+   * Something that is seen, heard or smelt of the component.
+   *
+   * @param observable a grade, or a yes or no
+   * @param look its place on the scale of the grade, or the probability of a yes
+   * @return this
+   */
+  public PartModel looks(Observable observable, ToDoubleFunction<? super State> look) {
+    under(AsTheyAre.STATE).observe(observable, look);
+    return this;
+  }
+
+  /**
+   * Something that is seen, heard or smelt of the component and follows one figure as it is.
+   *
+   * @param observable a grade, or a yes or no
+   * @param figure the place on the scale of the grade, or the probability of a yes
+   * @return this
+   */
+  public PartModel looks(Observable observable, Figure figure) {
+    return looks(observable, new Look.Shown(figure));
+  }
+
+  /**
+   * Begins a section: observables of the component that are read from one solution.
+   *
+   * @param circumstances the physics
+   * @param <S> what is solved
+   * @return the section, without observables
+   */
+  public <S> Section<S> under(Circumstances<S> circumstances) {
+    return new Section<>(this, circumstances, component.id(), number);
+  }
+
+  /**
+   * Makes the model.
+   *
+   * @return the model
+   * @throws IllegalArgumentException if it knows no fault or observes nothing
+   */
+  public FaultModel build() {
+    endComponent();
+    if (causes.isEmpty() || rows.isEmpty()) {
+      throw new IllegalArgumentException(id + ": a model knows a fault and observes something");
+    }
+    return new Model(id, layout, List.copyOf(causes), List.copyOf(shared), List.copyOf(rows));
+  }
+
+  void add(Row<?> row) {
+    ofComponent.add(row);
+  }
+
+  /** Brings the rows of a component into the order of its kind. */
+  private void endComponent() {
+    for (int i = 0; kind != null && i < kind.observables().size(); i++) {
+      Row<?> row = take(kind.observables().get(i));
+      if (row != null) {
+        rows.add(row);
+      }
+    }
+    if (!ofComponent.isEmpty()) {
+      throw new IllegalArgumentException(
+          "%s: %s is no observable of a %s, or stands in two rows"
+              .formatted(id, ofComponent.get(0).observable().id(), kind.id()));
+    }
+  }
+
+  private Row<?> take(Observable observable) {
+    for (int i = 0; i < ofComponent.size(); i++) {
+      if (ofComponent.get(i).observable() == observable) {
+        return ofComponent.remove(i);
+      }
+    }
+    return null;
+  }
+}
