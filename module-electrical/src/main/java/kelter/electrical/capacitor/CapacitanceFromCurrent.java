@@ -1,13 +1,13 @@
 package kelter.electrical.capacitor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * The capacitance of a motor capacitor by voltage and current while it works: C = I / (2π f U).

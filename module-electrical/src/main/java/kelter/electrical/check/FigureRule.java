@@ -5,12 +5,12 @@ import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.law.CopperResistance;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.MotorKinds;
-import kelter.electrical.conductor.CopperResistance;
 import kelter.electrical.rating.Stated;
 
 /**

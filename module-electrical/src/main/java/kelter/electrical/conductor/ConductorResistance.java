@@ -3,6 +3,8 @@ package kelter.electrical.conductor;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kelter.core.law.CopperResistance;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -11,7 +13,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.internal.Require;
 
 /**
  * The greatest resistance that a copper conductor of a nominal section may have, by its length (IEC

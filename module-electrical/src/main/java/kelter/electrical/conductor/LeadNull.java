@@ -1,13 +1,13 @@
 package kelter.electrical.conductor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * The resistance between two points when the test leads are taken off a reading: R = R_read −

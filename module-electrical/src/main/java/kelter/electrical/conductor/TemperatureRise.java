@@ -1,6 +1,7 @@
 package kelter.electrical.conductor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -8,7 +9,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.internal.Require;
 
 /**
  * How much warmer than the surrounding air a winding became, by its resistance before and after

@@ -1,13 +1,13 @@
 package kelter.electrical.conductor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.internal.Require;
 
 /**
  * Diameter, section and resistance of solid copper wire by American wire gauge n: d = 0.127 mm ·

@@ -1,13 +1,13 @@
 package kelter.electrical.heater;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * How the resistance of a heating wire changes from 20 °C to working temperature: R_hot = C_t ·

@@ -2,13 +2,13 @@ package kelter.electrical.heater;
 
 import java.util.List;
 import kelter.core.check.Limits;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * By how much the current of an appliance may deviate from its rated current, at rated voltage and

@@ -2,13 +2,14 @@ package kelter.electrical.heater;
 
 import java.util.List;
 import kelter.core.check.Limits;
+import kelter.core.law.PowerInputBand;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * What resistance a heater has by its rated power and voltage: R = U² / P (Ohm's and Joule's laws),

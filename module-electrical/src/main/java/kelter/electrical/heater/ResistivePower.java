@@ -1,12 +1,12 @@
 package kelter.electrical.heater;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * What a heater takes at the voltage that is really there: P = P_rated (U / U_rated)², I = P / U,

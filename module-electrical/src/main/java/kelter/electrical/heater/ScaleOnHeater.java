@@ -1,6 +1,7 @@
 package kelter.electrical.heater;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -8,7 +9,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * How much hotter scale makes the sheath of a heater: ΔT = P d / (λ A) (Fourier's law of heat

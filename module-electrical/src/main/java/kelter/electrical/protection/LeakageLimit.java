@@ -1,6 +1,7 @@
 package kelter.electrical.protection;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -8,7 +9,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * The greatest leakage current of an appliance in the type test at operating temperature (IEC

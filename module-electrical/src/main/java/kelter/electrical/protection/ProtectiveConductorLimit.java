@@ -1,13 +1,13 @@
 package kelter.electrical.protection;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * The greatest resistance of the protective conductor after repair, from the plug's earth contact

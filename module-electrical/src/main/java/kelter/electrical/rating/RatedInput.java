@@ -5,11 +5,11 @@ import kelter.core.check.Limits;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
+import kelter.core.law.PowerInputBand;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.electrical.heater.HeaterResistance;
-import kelter.electrical.heater.PowerInputBand;
 
 /**
  * To which voltage the rated power of a heater belongs where its nameplate has a range of voltages

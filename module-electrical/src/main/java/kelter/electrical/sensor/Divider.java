@@ -1,13 +1,13 @@
 package kelter.electrical.sensor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * What a sensor has by the voltage that the control reads at it: R = R_s U / (U_s − U), the sensor

@@ -1,13 +1,13 @@
 package kelter.electrical.sensor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.internal.Require;
 
 /**
  * Resistance of an industrial platinum thermometer by temperature and back (IEC 60751:2008): R = R₀

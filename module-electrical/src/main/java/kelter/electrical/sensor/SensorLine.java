@@ -1,12 +1,12 @@
 package kelter.electrical.sensor;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * What a sensor that gives a voltage in proportion tells, by two points of its line: y = y₁ + (u −

@@ -1,13 +1,13 @@
 package kelter.electrical.supply;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * How much of its circuit's protective device an appliance takes: I = P / (U λ), share = I / I_n.

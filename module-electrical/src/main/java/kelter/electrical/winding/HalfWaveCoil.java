@@ -1,13 +1,13 @@
 package kelter.electrical.winding;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * What a coil draws behind a single diode: vibrating pumps (no free-wheeling diode) and valves with

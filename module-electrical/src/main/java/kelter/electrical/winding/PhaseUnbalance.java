@@ -1,6 +1,7 @@
 package kelter.electrical.winding;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -9,7 +10,6 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.internal.Require;
 
 /**
  * How unequal three phases are, and how much load a motor then bears: 100 % · greatest deviation

@@ -1,6 +1,8 @@
 package kelter.electrical.winding;
 
 import java.util.List;
+import kelter.core.law.CopperResistance;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -8,8 +10,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.conductor.CopperResistance;
-import kelter.electrical.internal.Require;
 
 /**
  * Which share of a winding is missing from its resistance: 1 − R / R₀, both at 20 °C. Turns that

@@ -1,13 +1,13 @@
 package kelter.electrical.winding;
 
 import java.util.List;
+import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * The star that measures the same between its terminals as a delta (Kennelly): R_a = R_ab R_ca /

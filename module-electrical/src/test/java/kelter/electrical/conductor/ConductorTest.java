@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import kelter.core.law.CopperResistance;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.electrical.conductor.ConductorResistance.Build;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import kelter.core.check.Limits;
+import kelter.core.law.PowerInputBand;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.electrical.heater.AlloyResistance.Alloy;

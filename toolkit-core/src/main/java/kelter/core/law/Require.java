@@ -1,4 +1,4 @@
-package kelter.electrical.internal;
+package kelter.core.law;
 
 import kelter.core.quantity.QuantityFormat;
 

@@ -1,4 +1,4 @@
-package kelter.electrical.heater;
+package kelter.core.law;
 
 import java.util.List;
 import kelter.core.check.Limits;
@@ -7,7 +7,6 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * By how much the power input of an appliance may deviate from its rated power input, at rated

@@ -1,4 +1,4 @@
-package kelter.electrical.conductor;
+package kelter.core.law;
 
 import java.util.List;
 import kelter.core.module.Calculation;
@@ -7,7 +7,6 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.internal.Require;
 
 /**
  * How the resistance of copper changes with its temperature: R₂ = R₁ (k + t₂) / (k + t₁), t in °C,

@@ -1,2 +1,0 @@
-/** How the laws of this module refuse a figure. Not exported. */
-package kelter.electrical.internal;

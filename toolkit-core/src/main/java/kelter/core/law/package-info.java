@@ -1,0 +1,5 @@
+/**
+ * Laws, limits and constants that more than one room needs, each with its source. They know no part
+ * and no job.
+ */
+package kelter.core.law;
