@@ -41,4 +41,5 @@ module kelter.core {
   exports kelter.core.uncertainty;
   exports kelter.core.uncertainty.montecarlo;
   exports kelter.core.vocabulary;
+  exports kelter.core.workshop;
 }

@@ -136,7 +136,7 @@ final class ReadingsCommand implements Command {
                 document ->
                     LogReader.readings(
                         document.job(),
-                        invocation.modules().vocabulary(),
+                        invocation.workshop().vocabulary(),
                         invocation.shop().jobInstruments(),
                         report,
                         maps,
@@ -258,10 +258,8 @@ final class ReadingsCommand implements Command {
     }
     JobDocument written =
         invocation
-            .modules()
-            .job(
-                JobEntries.with(job.content(), shop.map(ShopDocument::content), readings, log),
-                invocation.shop());
+            .workshop()
+            .read(JobEntries.with(job.content(), shop.map(ShopDocument::content), readings, log));
     int more = written.job().measurements().size() - job.job().measurements().size();
     if (more == 0) {
       return "Nothing was written: the job %s has these readings already.".formatted(into);

@@ -32,7 +32,7 @@ final class ModuleSearch {
    * @param plugins the plugin folder, if the user named one
    * @return the modules on the module path and those plugins that go with them
    */
-  static Modules find(Optional<Path> plugins) {
+  static Found find(Optional<Path> plugins) {
     List<CalculationModule> accepted = new ArrayList<>();
     // The layer is named, since otherwise the class path, which is empty, is searched as well.
     for (CalculationModule module :
@@ -48,7 +48,7 @@ final class ModuleSearch {
       }
     }
     accepted.sort(new ById());
-    return new Modules(List.copyOf(accepted), List.copyOf(refused));
+    return new Found(accepted, refused);
   }
 
   private static void accept(
