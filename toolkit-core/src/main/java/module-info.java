@@ -28,6 +28,7 @@ module kelter.core {
   exports kelter.core.instrument;
   exports kelter.core.job;
   exports kelter.core.log;
+  exports kelter.core.log.measurement;
   exports kelter.core.module;
   exports kelter.core.option;
   exports kelter.core.owner;

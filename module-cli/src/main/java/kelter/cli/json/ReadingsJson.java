@@ -2,15 +2,15 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import java.util.List;
-import kelter.cli.readings.Change;
-import kelter.cli.readings.LogReading;
-import kelter.cli.readings.LogReport;
-import kelter.cli.readings.Stretch;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
 import kelter.core.log.ModifiedZScore;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
+import kelter.core.log.measurement.Change;
+import kelter.core.log.measurement.LogReading;
+import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.Stretch;
 import kelter.core.source.Source;
 
 /** What an instrument log shows, as JSON. The names of the fields are a contract. */
@@ -197,7 +197,7 @@ public final class ReadingsJson {
 
   private static void reading(JsonOutput out, LogReading reading) throws IOException {
     out.text("component", reading.component());
-    out.text("observable", reading.observable().id());
+    out.text("observable", reading.observable());
     out.number("value", reading.quantity().value());
     out.text("unit", reading.quantity().unit().code());
     out.number("u", reading.quantity().standardUncertainty());

@@ -5,15 +5,10 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import kelter.cli.readings.Change;
-import kelter.cli.readings.LogReading;
-import kelter.cli.readings.LogReport;
-import kelter.cli.readings.Stretch;
 import kelter.cli.terminal.Plot;
 import kelter.cli.terminal.Terminal;
 import kelter.core.file.log.LogFormat;
@@ -22,6 +17,10 @@ import kelter.core.log.ModifiedZScore;
 import kelter.core.log.Spacing;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
+import kelter.core.log.measurement.Change;
+import kelter.core.log.measurement.LogReading;
+import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.Stretch;
 import kelter.core.quantity.QuantityFormat;
 
 /** What an instrument log shows, for a person. */
@@ -424,12 +423,15 @@ public final class ReadingsText {
           "%s %s: %s%s, %s of %s"
               .formatted(
                   reading.component(),
-                  reading.observable().id(),
+                  reading.observable(),
                   nonBreaking(reading.quantity().display()),
                   conditions(reading),
                   reading.trend() ? "trend" : "mean",
                   reading.stretch().words()));
-      layout.hanging("     ", parts(reading));
+      layout.hanging(
+          "     ",
+          "standard uncertainties: "
+              + reading.parts().words("an ordinary instrument, since none is named,"));
     }
     outcome.forEach(sentence -> layout.hanging("  ", sentence));
   }
@@ -440,20 +442,6 @@ public final class ReadingsText {
             .map(each -> each.getKey() + " " + nonBreaking(each.getValue().display()))
             .collect(Collectors.joining(", "));
     return stated.isEmpty() ? "" : " (at " + stated + ")";
-  }
-
-  private static String parts(LogReading reading) {
-    List<String> parts = new ArrayList<>();
-    parts.add("scatter " + QuantityFormat.plain(reading.parts().scatter()));
-    parts.add(
-        (reading.parts().assumed()
-                ? "an ordinary instrument, since none is named, "
-                : "instrument ")
-            + QuantityFormat.plain(reading.parts().instrument()));
-    if (reading.parts().rounding() > 0) {
-      parts.add("last digit " + QuantityFormat.plain(reading.parts().rounding()));
-    }
-    return "standard uncertainties: " + String.join(", ", parts);
   }
 
   private void notes() {

@@ -1,4 +1,4 @@
-package kelter.cli.readings;
+package kelter.core.log.measurement;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -40,22 +40,11 @@ public record Change(
               .formatted(report.column(first.get()).name(), report.column(second.get()).name()),
           "name two windows of the same column, or two stretches of time");
     }
+    Optional<Integer> only = first.or(() -> second);
     List<Change> changes = new ArrayList<>();
     for (int column = 0; column < report.log().format().values().size(); column++) {
-      if (first.or(() -> second).orElse(column) != column) {
-        continue;
-      }
-      Optional<Window> earlier = report.over(before, column);
-      Optional<Window> later = report.over(after, column);
-      if (earlier.isPresent() && later.isPresent()) {
-        changes.add(
-            new Change(
-                column,
-                before,
-                after,
-                earlier.get(),
-                later.get(),
-                Comparison.of(earlier.get(), later.get())));
+      if (only.isEmpty() || only.get() == column) {
+        of(column, before, after, report).ifPresent(changes::add);
       }
     }
     if (changes.isEmpty()) {
@@ -63,5 +52,23 @@ public record Change(
           before.words() + " and " + after.words(), "hold fewer than two samples", "");
     }
     return changes;
+  }
+
+  private static Optional<Change> of(int column, Stretch before, Stretch after, LogReport report) {
+    return report
+        .over(before, column)
+        .flatMap(
+            first ->
+                report
+                    .over(after, column)
+                    .map(
+                        second ->
+                            new Change(
+                                column,
+                                before,
+                                after,
+                                first,
+                                second,
+                                Comparison.of(first, second))));
   }
 }
