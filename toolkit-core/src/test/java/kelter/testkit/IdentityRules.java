@@ -12,6 +12,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
@@ -57,6 +58,7 @@ public final class IdentityRules {
   public static List<String> ids(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     unique("calculation", module.calculations().stream().map(Calculation::id), breaches);
+    unique("instrument", module.instruments().stream().map(Instrument::id), breaches);
     unique("check", module.checks().stream().map(Check::id), breaches);
     unique("component kind", module.componentKinds().stream().map(ComponentKind::id), breaches);
     for (ComponentKind kind : module.componentKinds()) {

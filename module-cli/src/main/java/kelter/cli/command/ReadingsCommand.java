@@ -136,7 +136,7 @@ final class ReadingsCommand implements Command {
                     new LogReader(
                             document.job(),
                             invocation.modules().vocabulary(),
-                            invocation.shop().jobInstruments())
+                            invocation.modules().instruments(invocation.shop()))
                         .readings(report, maps, stretches, invocation.given().list(AT)))
             .orElse(List.of());
     List<String> outcome = new ArrayList<>();

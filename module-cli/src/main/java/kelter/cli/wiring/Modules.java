@@ -10,6 +10,7 @@ import kelter.core.check.DecisionRule;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.json.Json;
+import kelter.core.job.Instrument;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
@@ -24,6 +25,7 @@ public final class Modules {
   private final List<CalculationModule> all;
   private final List<Problem> refused;
   private Vocabulary vocabulary;
+  private List<Instrument> instruments;
 
   Modules(List<CalculationModule> all, List<Problem> refused) {
     this.all = List.copyOf(all);
@@ -76,6 +78,33 @@ public final class Modules {
   }
 
   /**
+   * The instruments that a job may name without describing them, beside those of any trade.
+   *
+   * @return the instruments of all modules
+   */
+  public synchronized List<Instrument> instruments() {
+    if (instruments == null) {
+      instruments = new ArrayList<>();
+      for (CalculationModule module : all) {
+        instruments.addAll(module.instruments());
+      }
+    }
+    return instruments;
+  }
+
+  /**
+   * The instruments that a job may name without describing them in a shop.
+   *
+   * @param shop the shop
+   * @return its instruments, then those of all modules
+   */
+  public List<Instrument> instruments(Shop shop) {
+    List<Instrument> known = new ArrayList<>(shop.jobInstruments());
+    known.addAll(instruments());
+    return known;
+  }
+
+  /**
    * All checks.
    *
    * @param rule the rule by which verdicts are given
@@ -86,7 +115,7 @@ public final class Modules {
     for (CalculationModule module : all) {
       checks.addAll(module.checks());
     }
-    return new Checker(checks, vocabulary(), rule);
+    return new Checker(checks, vocabulary(), instruments(), rule);
   }
 
   /**
@@ -112,7 +141,7 @@ public final class Modules {
    * @throws InputException with every mistake of it
    */
   public JobDocument job(Json content, Shop shop) {
-    return JobFile.document(content, vocabulary(), shop.jobInstruments());
+    return JobFile.document(content, vocabulary(), instruments(shop));
   }
 
   /**
@@ -124,6 +153,6 @@ public final class Modules {
    * @throws InputException with every mistake of the text
    */
   public JobDocument job(String text, Shop shop) {
-    return JobFile.parse(text, vocabulary(), shop.jobInstruments());
+    return JobFile.parse(text, vocabulary(), instruments(shop));
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
 import kelter.core.option.Weigher;
 import kelter.core.vocabulary.ComponentKind;
 
@@ -40,6 +41,16 @@ public interface CalculationModule {
    * @return kinds of components; another module may speak of the same kind
    */
   default List<ComponentKind> componentKinds() {
+    return List.of();
+  }
+
+  /**
+   * The instruments and ways of measuring of its trade that a job may name without describing them.
+   *
+   * @return instruments typical of their class, each with its source, each id once among all
+   *     modules
+   */
+  default List<Instrument> instruments() {
     return List.of();
   }
 
