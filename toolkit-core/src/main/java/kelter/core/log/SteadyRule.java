@@ -70,7 +70,6 @@ public record SteadyRule(double tolerance, int leastSamples) {
    */
   public record Steady(Window window, double band, List<Outlier> outliers) {
 
-    /** Copies the list. */
     public Steady {
       outliers = List.copyOf(outliers);
     }
@@ -101,11 +100,11 @@ public record SteadyRule(double tolerance, int leastSamples) {
     int start = 0;
     for (Spacing.Gap gap : gaps) {
       int end = start;
-      while (end < blocks.size() && blocks.get(end).lastRow <= gap.row()) {
+      while (end < blocks.size() && blocks.get(end).lastRow() <= gap.row()) {
         end++;
       }
       stretch(blocks.subList(start, end), resolution, found);
-      boolean spans = end < blocks.size() && blocks.get(end).firstRow <= gap.row();
+      boolean spans = end < blocks.size() && blocks.get(end).firstRow() <= gap.row();
       start = spans ? end + 1 : end;
     }
     stretch(blocks.subList(start, blocks.size()), resolution, found);
@@ -323,21 +322,22 @@ public record SteadyRule(double tolerance, int leastSamples) {
           scale * ModifiedZScore.limit(inside.stream().mapToLong(block -> block.count).sum());
       List<Outlier> outliers = new ArrayList<>();
       for (Block block : inside) {
-        if (block.most - middle > limit) {
-          outliers.add(
-              new Outlier(
-                  block.mostRow, block.mostTime, block.most, (block.most - middle) / scale));
+        if (block.most.value() - middle > limit) {
+          outliers.add(outlier(block.most, middle, scale));
         }
-        if (middle - block.least > limit) {
-          outliers.add(
-              new Outlier(
-                  block.leastRow, block.leastTime, block.least, (block.least - middle) / scale));
+        if (middle - block.least.value() > limit) {
+          outliers.add(outlier(block.least, middle, scale));
         }
       }
       outliers.sort(
           Comparator.<Outlier>comparingDouble(outlier -> -Math.abs(outlier.score()))
               .thenComparingLong(Outlier::row));
       return outliers;
+    }
+
+    private static Outlier outlier(Block.Sample sample, double middle, double scale) {
+      double score = (sample.value() - middle) / scale;
+      return new Outlier(sample.row(), sample.time(), sample.value(), score);
     }
   }
 }

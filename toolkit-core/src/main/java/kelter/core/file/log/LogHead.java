@@ -19,7 +19,7 @@ final class LogHead {
   /** How many rows are looked at. */
   private static final int ROWS = 300;
 
-  private static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
+  static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
   private static final double MOST = 0.5;
   private static final int LONGEST_UNIT = 8;
 

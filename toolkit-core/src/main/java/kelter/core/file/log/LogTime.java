@@ -10,7 +10,7 @@ import java.util.Locale;
  */
 final class LogTime {
 
-  private static final double DAY = 86_400;
+  static final double DAY = 86_400;
   private static final int THIS_CENTURY = 2000;
 
   /** In which order a date is written. */
@@ -22,6 +22,8 @@ final class LogTime {
 
   private final String text;
   private int at;
+  private char separator = ' ';
+  private double offset;
 
   private LogTime(String text) {
     this.text = text;
@@ -57,9 +59,6 @@ final class LogTime {
         isDate ? time.separator : ' ',
         half);
   }
-
-  private char separator = ' ';
-  private double offset;
 
   /**
    * The time of a cell in s: from 1970-01-01 if it has a date, else from midnight; an offset from
