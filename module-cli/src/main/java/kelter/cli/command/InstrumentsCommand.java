@@ -8,6 +8,7 @@ import kelter.cli.text.InstrumentsText;
 import kelter.cli.usage.CommandUsage;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Instrument;
+import kelter.core.shop.Shop;
 
 /** {@code kelter instruments}: the instruments that a job may name without describing them. */
 final class InstrumentsCommand implements Command {
@@ -27,7 +28,7 @@ final class InstrumentsCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     List<Instrument> instruments = new ArrayList<>(InstrumentLibrary.instruments());
-    instruments.addAll(invocation.modules().instruments());
+    instruments.addAll(invocation.modules().instruments(Shop.UNKNOWN));
     Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
       terminal.printUtf8(InstrumentsJson.of(instruments));

@@ -25,7 +25,6 @@ public final class Modules {
   private final List<CalculationModule> all;
   private final List<Problem> refused;
   private Vocabulary vocabulary;
-  private List<Instrument> instruments;
 
   Modules(List<CalculationModule> all, List<Problem> refused) {
     this.all = List.copyOf(all);
@@ -80,27 +79,14 @@ public final class Modules {
   /**
    * The instruments that a job may name without describing them, beside those of any trade.
    *
-   * @return the instruments of all modules
-   */
-  public synchronized List<Instrument> instruments() {
-    if (instruments == null) {
-      instruments = new ArrayList<>();
-      for (CalculationModule module : all) {
-        instruments.addAll(module.instruments());
-      }
-    }
-    return instruments;
-  }
-
-  /**
-   * The instruments that a job may name without describing them in a shop.
-   *
    * @param shop the shop
    * @return its instruments, then those of all modules
    */
   public List<Instrument> instruments(Shop shop) {
     List<Instrument> known = new ArrayList<>(shop.jobInstruments());
-    known.addAll(instruments());
+    for (CalculationModule module : all) {
+      known.addAll(module.instruments());
+    }
     return known;
   }
 
@@ -115,7 +101,7 @@ public final class Modules {
     for (CalculationModule module : all) {
       checks.addAll(module.checks());
     }
-    return new Checker(checks, vocabulary(), instruments(), rule);
+    return new Checker(checks, vocabulary(), instruments(Shop.UNKNOWN), rule);
   }
 
   /**

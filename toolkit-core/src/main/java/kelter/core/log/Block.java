@@ -18,8 +18,8 @@ final class Block {
    */
   record Sample(long row, double time, double value) {}
 
-  private Sample first;
-  private Sample last;
+  final Sample first;
+  Sample last;
   Sample least;
   Sample most;
   long count = 1;
@@ -43,38 +43,13 @@ final class Block {
 
   /** Blocks in order, one or more, put together. */
   static Block of(List<Block> blocks) {
-    Block all = new Block(blocks.get(0));
-    blocks.subList(1, blocks.size()).forEach(all::append);
+    Block start = blocks.get(0);
+    Block all = new Block(start.first.row(), start.first.time(), start.first.value());
+    all.count = 0;
+    all.meanTime = start.meanTime;
+    all.mean = start.mean;
+    blocks.forEach(all::append);
     return all;
-  }
-
-  private Block(Block other) {
-    first = other.first;
-    last = other.last;
-    least = other.least;
-    most = other.most;
-    count = other.count;
-    meanTime = other.meanTime;
-    mean = other.mean;
-    timeSquares = other.timeSquares;
-    products = other.products;
-    squares = other.squares;
-  }
-
-  long firstRow() {
-    return first.row();
-  }
-
-  long lastRow() {
-    return last.row();
-  }
-
-  double firstTime() {
-    return first.time();
-  }
-
-  double lastTime() {
-    return last.time();
   }
 
   void add(long row, double time, double value) {

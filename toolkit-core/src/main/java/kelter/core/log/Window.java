@@ -57,10 +57,10 @@ public record Window(
     double u = worth.uncertaintyOfMean(squares);
     double slope = all.timeSquares > 0 ? all.products / all.timeSquares : 0;
     return new Window(
-        all.firstRow(),
-        all.lastRow(),
-        all.firstTime(),
-        all.lastTime(),
+        all.first.row(),
+        all.last.row(),
+        all.first.time(),
+        all.last.time(),
         all.count,
         all.mean,
         all.standardDeviation(),

@@ -161,16 +161,7 @@ final class LogHead {
     String rest = cell.substring(end).strip();
     boolean unit =
         rest.length() <= LONGEST_UNIT
-            && rest.chars()
-                .noneMatch(
-                    c ->
-                        Character.isDigit(c)
-                            || c == ','
-                            || c == '.'
-                            || c == ':'
-                            || c == ';'
-                            || c == '|'
-                            || c == '-');
+            && rest.chars().noneMatch(c -> Character.isDigit(c) || ",.:;|-".indexOf(c) >= 0);
     return unit ? rest : null;
   }
 

@@ -40,24 +40,14 @@ final class LogTime {
   static Shape shape(String cell) {
     LogTime time = new LogTime(cell);
     int[] date = time.dateParts();
-    boolean isDate = date.length == 3;
     time.skipBetween();
     boolean half = cell.toLowerCase(Locale.ROOT).endsWith("m");
+    int behindDate = time.at;
     boolean clock = !Double.isNaN(time.clock()) && time.atEnd();
-    if (isDate && !clock) {
-      LogTime again = new LogTime(cell);
-      again.dateParts();
-      again.skipBetween();
-      isDate = again.atEnd();
+    if (date.length == 0 || (!clock && behindDate < cell.length())) {
+      return new Shape(false, clock, 0, 0, ' ', half);
     }
-    boolean any = clock || isDate;
-    return new Shape(
-        any && isDate,
-        clock,
-        isDate ? date[0] : 0,
-        isDate ? date[1] : 0,
-        isDate ? time.separator : ' ',
-        half);
+    return new Shape(true, clock, date[0], date[1], time.separator, half);
   }
 
   /**

@@ -43,8 +43,12 @@ public record Change(
     Optional<Integer> only = first.or(() -> second);
     List<Change> changes = new ArrayList<>();
     for (int column = 0; column < report.log().format().values().size(); column++) {
-      if (only.isEmpty() || only.get() == column) {
-        of(column, before, after, report).ifPresent(changes::add);
+      Optional<Window> earlier = report.over(before, column);
+      Optional<Window> later = report.over(after, column);
+      if (only.orElse(column) == column && earlier.isPresent() && later.isPresent()) {
+        Window one = earlier.get();
+        Window other = later.get();
+        changes.add(new Change(column, before, after, one, other, Comparison.of(one, other)));
       }
     }
     if (changes.isEmpty()) {
@@ -52,23 +56,5 @@ public record Change(
           before.words() + " and " + after.words(), "hold fewer than two samples", "");
     }
     return changes;
-  }
-
-  private static Optional<Change> of(int column, Stretch before, Stretch after, LogReport report) {
-    return report
-        .over(before, column)
-        .flatMap(
-            first ->
-                report
-                    .over(after, column)
-                    .map(
-                        second ->
-                            new Change(
-                                column,
-                                before,
-                                after,
-                                first,
-                                second,
-                                Comparison.of(first, second))));
   }
 }
