@@ -30,6 +30,7 @@ module kelter.core {
   exports kelter.core.job;
   exports kelter.core.law;
   exports kelter.core.log;
+  exports kelter.core.log.measurement;
   exports kelter.core.module;
   exports kelter.core.option;
   exports kelter.core.owner;

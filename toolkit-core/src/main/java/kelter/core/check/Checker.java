@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.vocabulary.Vocabulary;
@@ -13,13 +14,15 @@ import kelter.core.vocabulary.Vocabulary;
  *
  * @param checks the checks, in the order in which their findings are told
  * @param vocabulary the words of those modules
+ * @param instruments the instruments of those modules, typical of their class
  * @param rule the rule by which verdicts are given
  */
-public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule rule) {
+public record Checker(
+    List<Check> checks, Vocabulary vocabulary, List<Instrument> instruments, DecisionRule rule) {
 
-  /** Copies the checks. */
   public Checker {
     checks = List.copyOf(checks);
+    instruments = List.copyOf(instruments);
   }
 
   /**
@@ -83,6 +86,6 @@ public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule ru
    * @return what tells it
    */
   public Settling settling(Job job) {
-    return new Settling(job, vocabulary, rule);
+    return new Settling(job, vocabulary, instruments, rule);
   }
 }

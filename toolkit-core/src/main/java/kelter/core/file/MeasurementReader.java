@@ -35,7 +35,7 @@ final class MeasurementReader {
   /**
    * A reader.
    *
-   * @param instruments those of the job, then those of the shop
+   * @param instruments those of the job, then those of the shop and of the modules
    * @param sound whether they were read without a mistake, so that all their functions are known
    */
   MeasurementReader(
@@ -137,7 +137,7 @@ final class MeasurementReader {
     Optional<Instrument> instrument = own.isPresent() ? own : InstrumentLibrary.find(id);
     if (observable.type() != Observable.Type.QUANTITY
         || instrument.isEmpty()
-        || own.isPresent() && !sound
+        || instrument.get().typical().isEmpty() && !sound
         || instrument.get().functions().isEmpty()
         || !instrument.get().functions(observable.kind()).isEmpty()) {
       return;
@@ -158,7 +158,7 @@ final class MeasurementReader {
                     id,
                     String.join(", ", measured),
                     QuantityFormat.withArticle(observable.kind().name())),
-            own.isPresent()
+            instrument.get().typical().isEmpty()
                 ? "name what it was read with, or add the function to the instrument"
                 : "name what it was read with");
   }

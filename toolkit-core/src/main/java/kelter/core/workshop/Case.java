@@ -48,6 +48,7 @@ public final class Case {
         new Checker(
             workshop.parts().on(job.appliance()).checks(),
             workshop.vocabulary(),
+            workshop.typicalInstruments(),
             workshop.shop().rule());
   }
 

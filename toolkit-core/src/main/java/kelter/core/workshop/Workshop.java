@@ -17,6 +17,7 @@ import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.json.Json;
 import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
@@ -107,6 +108,26 @@ public final class Workshop {
   }
 
   /**
+   * The instruments that a job may name without describing them, beside those of any trade.
+   *
+   * @return those of the shop, then those of all modules
+   */
+  public List<Instrument> instruments() {
+    List<Instrument> known = new ArrayList<>(shop.jobInstruments());
+    known.addAll(typicalInstruments());
+    return known;
+  }
+
+  /** The instruments of the modules, typical of their class. */
+  List<Instrument> typicalInstruments() {
+    List<Instrument> typical = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      typical.addAll(module.instruments());
+    }
+    return typical;
+  }
+
+  /**
    * All calculations.
    *
    * @return calculations, by id
@@ -143,7 +164,7 @@ public final class Workshop {
    * @throws InputException with every mistake of the file and the line in which it stands
    */
   public Job read(Path path) {
-    return JobFile.read(path, vocabulary, shop.jobInstruments()).job();
+    return JobFile.read(path, vocabulary, instruments()).job();
   }
 
   /**
@@ -154,7 +175,7 @@ public final class Workshop {
    * @throws InputException with every mistake of it
    */
   public JobDocument read(Json content) {
-    return JobFile.document(content, vocabulary, shop.jobInstruments());
+    return JobFile.document(content, vocabulary, instruments());
   }
 
   /**

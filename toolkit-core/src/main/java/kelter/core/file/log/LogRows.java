@@ -15,10 +15,9 @@ final class LogRows {
   private static final int MOST_PROBLEMS = 20;
   private static final int MOST_VALUES = 50;
   private static final int MOST_DECIMALS = 12;
-  private static final double DAY = 86_400;
 
   /** A time of day that falls by more than this has passed midnight. */
-  private static final double HALF_DAY = DAY / 2;
+  private static final double HALF_DAY = LogTime.DAY / 2;
 
   private final String file;
   private final LogFormat format;
@@ -110,7 +109,7 @@ final class LogRows {
 
   private String otherDelimiter(CSVRecord cells) {
     String line = String.join(String.valueOf(format.delimiter()), cells);
-    for (char c : new char[] {';', '\t', '|', ','}) {
+    for (char c : LogHead.DELIMITERS) {
       if (c != format.delimiter() && LogHead.cells(line, c).size() == width) {
         return shown(c);
       }
@@ -151,7 +150,7 @@ final class LogRows {
 
   private double acrossMidnight(double time) {
     if (time + days < last - HALF_DAY) {
-      days += DAY;
+      days += LogTime.DAY;
     }
     return time + days;
   }

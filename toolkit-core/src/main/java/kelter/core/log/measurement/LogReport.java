@@ -1,11 +1,10 @@
-package kelter.cli.readings;
+package kelter.core.log.measurement;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFormat;
-import kelter.core.log.Series;
 import kelter.core.log.Spacing;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
@@ -15,20 +14,13 @@ import kelter.core.log.Window;
  *
  * @param name the name of the file
  * @param log the log
- * @param rule when a column counts as standing still
  * @param gaps the gaps, in the order of time
  * @param windows the steady windows, numbered from 1, column by column
  * @param steps the changes from one steady window to the next
  */
 public record LogReport(
-    String name,
-    Log log,
-    SteadyRule rule,
-    List<Spacing.Gap> gaps,
-    List<Numbered> windows,
-    List<ColumnStep> steps) {
+    String name, Log log, List<Spacing.Gap> gaps, List<Numbered> windows, List<ColumnStep> steps) {
 
-  /** Copies the lists. */
   public LogReport {
     gaps = List.copyOf(gaps);
     windows = List.copyOf(windows);
@@ -74,7 +66,7 @@ public record LogReport(
         steps.add(new ColumnStep(column, step));
       }
     }
-    return new LogReport(name, log, rule, gaps, windows, steps);
+    return new LogReport(name, log, gaps, windows, steps);
   }
 
   /**
@@ -125,7 +117,6 @@ public record LogReport(
     if (stretch.asked().isPresent()) {
       return stretch.asked().get().columns().get(column).whole();
     }
-    Series series = log.recording().column(column);
-    return series.between(stretch.from(), stretch.to());
+    return log.recording().column(column).between(stretch.from(), stretch.to());
   }
 }

@@ -1,4 +1,4 @@
-package kelter.core.instrument;
+package kelter.hydraulics.measuring;
 
 import kelter.core.uncertainty.ErrorModel;
 

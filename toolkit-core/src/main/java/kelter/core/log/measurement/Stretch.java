@@ -1,4 +1,4 @@
-package kelter.cli.readings;
+package kelter.core.log.measurement;
 
 import java.util.ArrayList;
 import java.util.List;

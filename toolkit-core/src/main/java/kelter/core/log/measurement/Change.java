@@ -1,4 +1,4 @@
-package kelter.cli.readings;
+package kelter.core.log.measurement;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -40,22 +40,15 @@ public record Change(
               .formatted(report.column(first.get()).name(), report.column(second.get()).name()),
           "name two windows of the same column, or two stretches of time");
     }
+    Optional<Integer> only = first.or(() -> second);
     List<Change> changes = new ArrayList<>();
     for (int column = 0; column < report.log().format().values().size(); column++) {
-      if (first.or(() -> second).orElse(column) != column) {
-        continue;
-      }
       Optional<Window> earlier = report.over(before, column);
       Optional<Window> later = report.over(after, column);
-      if (earlier.isPresent() && later.isPresent()) {
-        changes.add(
-            new Change(
-                column,
-                before,
-                after,
-                earlier.get(),
-                later.get(),
-                Comparison.of(earlier.get(), later.get())));
+      if (only.orElse(column) == column && earlier.isPresent() && later.isPresent()) {
+        Window one = earlier.get();
+        Window other = later.get();
+        changes.add(new Change(column, before, after, one, other, Comparison.of(one, other)));
       }
     }
     if (changes.isEmpty()) {

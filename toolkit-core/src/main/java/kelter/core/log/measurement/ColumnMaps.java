@@ -1,10 +1,13 @@
-package kelter.cli.readings;
+package kelter.core.log.measurement;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.file.log.LogFormat;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -19,7 +22,6 @@ import kelter.core.shop.LogColumn;
  */
 public record ColumnMaps(List<Mapped> given, List<Mapped> remembered) {
 
-  /** Copies the lists. */
   public ColumnMaps {
     given = List.copyOf(given);
     remembered = List.copyOf(remembered);
@@ -63,18 +65,18 @@ public record ColumnMaps(List<Mapped> given, List<Mapped> remembered) {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    List<Mapped> remembered = new ArrayList<>();
-    for (LogColumn column : known) {
-      boolean said =
-          given.values().stream().anyMatch(m -> m.what().column().equals(column.column()));
-      if (!said) {
-        format.values().stream()
-            .filter(each -> each.heading().equals(column.column()))
-            .findFirst()
-            .ifPresent(each -> remembered.add(new Mapped(format.values().indexOf(each), column)));
-      }
-    }
-    return new ColumnMaps(List.copyOf(given.values()), remembered);
+    return new ColumnMaps(List.copyOf(given.values()), remembered(given.values(), known, format));
+  }
+
+  private static List<Mapped> remembered(
+      Collection<Mapped> given, List<LogColumn> known, LogFormat format) {
+    Set<String> said = new HashSet<>();
+    given.forEach(each -> said.add(each.what().column()));
+    List<String> headings = format.values().stream().map(LogFormat.Column::heading).toList();
+    return known.stream()
+        .filter(each -> !said.contains(each.column()) && headings.contains(each.column()))
+        .map(each -> new Mapped(headings.indexOf(each.column()), each))
+        .toList();
   }
 
   private static Mapped parse(String map, Optional<String> instrument, LogFormat format) {
