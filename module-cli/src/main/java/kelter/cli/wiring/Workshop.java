@@ -27,6 +27,7 @@ import kelter.core.diagnosis.simulation.wrong.WrongCurves;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.rule.JobRules;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
@@ -62,6 +63,7 @@ public final class Workshop {
    *
    * @param job the job
    * @return the diagnosis
+   * @throws InputException with all that is wrong with the job if it does not keep its rules
    */
   public Diagnosis diagnose(Job job) {
     return diagnose(job, List.of());
@@ -74,8 +76,10 @@ public final class Workshop {
    * @param findings what was found on it; where one says that the machine must stay unplugged, no
    *     measurement on a running machine is proposed
    * @return the diagnosis
+   * @throws InputException with all that is wrong with the job if it does not keep its rules
    */
   public Diagnosis diagnose(Job job, List<Finding> findings) {
+    JobRules.require(job, modules.vocabulary());
     return engine(findings).diagnose(job, models(job));
   }
 
@@ -115,8 +119,10 @@ public final class Workshop {
    * @param findings what was found on it
    * @param fault {@code component.fault}, of a model
    * @return the reasons
+   * @throws InputException with all that is wrong with the job if it does not keep its rules
    */
   public Explanation explain(Job job, List<Finding> findings, String fault) {
+    JobRules.require(job, modules.vocabulary());
     return engine(findings).explain(job, models(job), fault).orElseThrow();
   }
 
