@@ -60,6 +60,9 @@ public final class Possible {
    */
   public static Quantity requireKind(Quantity figure, QuantityKind expected) {
     QuantityKind kind = figure.kind();
+    if (kind == expected) {
+      return figure;
+    }
     boolean same = kind.name().equals(expected.name()) && kind.scale() == expected.scale();
     if (!same || !expected.accepts(figure.unit())) {
       Quantity told = new Quantity(figure.value(), 0, figure.unit(), expected);
