@@ -28,6 +28,7 @@ module kelter.core {
   exports kelter.core.file.log;
   exports kelter.core.instrument;
   exports kelter.core.job;
+  exports kelter.core.job.rule;
   exports kelter.core.law;
   exports kelter.core.log;
   exports kelter.core.log.measurement;

@@ -1,6 +1,7 @@
 package kelter.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -16,6 +17,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weighing;
+import kelter.core.problem.InputException;
 import kelter.core.safety.Hazard;
 import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
@@ -90,6 +92,35 @@ class DemoJobsTest {
     assertTrue(probability(diagnosis, "heater.element-open") > 0.98);
     assertTrue(diagnosis.basis().conclusion().isDecided());
     assertTrue(diagnosis.basis().suspects().isEmpty());
+  }
+
+  @Test
+  void nothingIsDiagnosedOnAJobThatBreaksTheRules() throws IOException {
+    Job sound = job(text("washer-extractor"));
+    Measurement first = sound.measurements().get(0);
+    Measurement renamed =
+        new Measurement(
+            first.component(),
+            "hed",
+            first.readings(),
+            first.conditions(),
+            first.instrument(),
+            first.note());
+    Job wrong =
+        new Job(
+            sound.id(),
+            sound.date(),
+            sound.appliance(),
+            sound.complaint(),
+            sound.instruments(),
+            List.of(renamed),
+            sound.prices(),
+            sound.use());
+
+    String told = assertThrows(InputException.class, () -> WORKSHOP.open(wrong)).getMessage();
+
+    assertTrue(told.contains("measurement 1 'drain-pump.hed', observable"), told);
+    assertTrue(told.contains("did you mean 'head'?"), told);
   }
 
   @Test

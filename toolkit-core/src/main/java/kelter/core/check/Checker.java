@@ -7,6 +7,8 @@ import java.util.Map;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.rule.JobRules;
+import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
 
 /**
@@ -31,8 +33,10 @@ public record Checker(
    * @param job the job
    * @return the findings, in the order of the checks, each with an id of its own; those about
    *     repeated readings last
+   * @throws InputException with all that is wrong with the job if it does not keep {@link JobRules}
    */
   public List<Finding> findings(Job job) {
+    JobRules.require(job, vocabulary);
     List<Finding> findings = new ArrayList<>();
     for (Check check : checks) {
       findings.addAll(check.apply(job, rule));

@@ -1,6 +1,8 @@
 package kelter.core.job;
 
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 
 /** One reading of an observable. */
 public sealed interface Reading {
@@ -16,9 +18,26 @@ public sealed interface Reading {
    * A value.
    *
    * @param quantity the value; its uncertainty is zero unless somebody stated one with the reading
-   * @param resolution the size of the last digit that was written down, in the unit of the value
+   * @param resolution the size of the last digit that was written down, in the unit of the value,
+   *     finite and not negative
    */
   record Value(Quantity quantity, double resolution) implements Reading {
+
+    /**
+     * Checks the resolution.
+     *
+     * @throws IllegalArgumentException if it is negative or not finite
+     */
+    public Value {
+      Required.value(quantity, "value of a reading");
+      if (!(resolution >= 0) || Double.isInfinite(resolution)) {
+        throw new IllegalArgumentException(
+            "a resolution of "
+                + QuantityFormat.plain(resolution)
+                + "; it must be finite and not negative");
+      }
+    }
+
     @Override
     public String display() {
       return quantity.display();
@@ -31,6 +50,12 @@ public sealed interface Reading {
    * @param limit the value is at most this
    */
   record Below(Quantity limit) implements Reading {
+
+    /** Checks that nothing is null. */
+    public Below {
+      Required.value(limit, "limit of a reading");
+    }
+
     @Override
     public String display() {
       return "< " + limit.display();
@@ -43,6 +68,12 @@ public sealed interface Reading {
    * @param limit the value is at least this
    */
   record Above(Quantity limit) implements Reading {
+
+    /** Checks that nothing is null. */
+    public Above {
+      Required.value(limit, "limit of a reading");
+    }
+
     @Override
     public String display() {
       return "> " + limit.display();
@@ -76,6 +107,12 @@ public sealed interface Reading {
    * @param rank its place on the scale, from 0
    */
   record Grade(String word, int rank) implements Reading {
+
+    /** Checks that nothing is null. */
+    public Grade {
+      Required.value(word, "word of a grade");
+    }
+
     @Override
     public String display() {
       return word;

@@ -3,7 +3,6 @@ package kelter.core.workshop;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.check.Checker;
@@ -19,6 +18,7 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.rule.JobRules;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Explained;
 import kelter.core.option.Weigher;
@@ -43,7 +43,8 @@ public final class Case {
 
   Case(Workshop workshop, Job job) {
     this.workshop = workshop;
-    this.job = Objects.requireNonNull(job);
+    JobRules.require(job, workshop.vocabulary());
+    this.job = job;
     this.checker =
         new Checker(
             workshop.parts().on(job.appliance()).checks(),

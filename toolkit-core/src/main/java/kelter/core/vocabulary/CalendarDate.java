@@ -1,4 +1,4 @@
-package kelter.core.file.json;
+package kelter.core.vocabulary;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -29,6 +29,21 @@ public final class CalendarDate {
     } catch (DateTimeException notInTheCalendar) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * Reads a date that must be one.
+   *
+   * @param text a text
+   * @return the date
+   * @throws IllegalArgumentException if it is none
+   */
+  public static LocalDate require(String text) {
+    Optional<LocalDate> date = of(text);
+    if (date.isEmpty()) {
+      throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd");
+    }
+    return date.get();
   }
 
   private static boolean hasForm(String text) {

@@ -1,4 +1,4 @@
-package kelter.core.file.json;
+package kelter.core.vocabulary;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
