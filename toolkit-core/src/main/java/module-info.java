@@ -9,6 +9,7 @@ module kelter.core {
   requires com.fasterxml.jackson.core;
   requires org.apache.commons.csv;
   requires org.apache.commons.numbers.gamma;
+  requires org.apache.commons.numbers.rootfinder;
   requires org.apache.commons.rng.api;
   requires org.apache.commons.rng.core;
   requires org.apache.commons.rng.sampling;
@@ -28,6 +29,7 @@ module kelter.core {
   exports kelter.core.job;
   exports kelter.core.log;
   exports kelter.core.module;
+  exports kelter.core.numeric;
   exports kelter.core.option;
   exports kelter.core.owner;
   exports kelter.core.problem;

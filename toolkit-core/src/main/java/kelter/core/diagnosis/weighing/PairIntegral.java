@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.numeric.Simpson;
 
 /**
  * The integral of a likelihood over the severities of two faults, each equally likely from 0 to 1
@@ -28,9 +29,6 @@ final class PairIntegral {
 
   private static final int MOST_CELLS = 1500;
   private static final int ALONE_STEPS = 6;
-
-  /** Simpson's rule. */
-  private static final double[] SIMPSON = {1.0 / 6, 4.0 / 6, 1.0 / 6};
 
   private final Readings readings;
   private final PairForecast forecast;
@@ -249,7 +247,7 @@ final class PairIntegral {
         points.add(point);
         reference = Math.max(reference, point.log);
       }
-      point.area += area * SIMPSON[i / 3] * SIMPSON[i % 3];
+      point.area += area * Simpson.weight(i / 3) * Simpson.weight(i % 3);
     }
   }
 
