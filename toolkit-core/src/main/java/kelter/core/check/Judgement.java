@@ -82,28 +82,15 @@ public record Judgement(
 
   /** 0 or 1 where a reading without a value settles the matter, otherwise NaN. */
   private static double withoutValue(Reading reading, Limits limits) {
-    if (reading instanceof Reading.OverRange) {
-      return isUnbounded(limits.high()) ? Double.NaN : 0;
+    double least = reading.least();
+    double most = reading.most();
+    if (reading instanceof Reading.Value) {
+      return Double.NaN;
     }
-    if (reading instanceof Reading.Above above) {
-      double least = above.limit().si();
-      return settled(least > limits.high(), least >= limits.low() && isUnbounded(limits.high()));
-    }
-    if (reading instanceof Reading.Below below) {
-      double most = below.limit().si();
-      return settled(most < limits.low(), most <= limits.high() && limits.low() <= 0);
-    }
-    return Double.NaN;
-  }
-
-  private static boolean isUnbounded(double high) {
-    return high == Double.POSITIVE_INFINITY;
-  }
-
-  private static double settled(boolean outside, boolean inside) {
-    if (outside) {
+    if (least > limits.high() || most < limits.low()) {
       return 0;
     }
-    return inside ? 1 : Double.NaN;
+    // Over range does not tell how far: whether it is enough stays open.
+    return least < most && least >= limits.low() && most <= limits.high() ? 1 : Double.NaN;
   }
 }

@@ -58,7 +58,7 @@ public final class Readings {
     boolean[] isAlone = new boolean[items.size()];
     Arrays.fill(isAlone, true);
     for (int k = 0; k < likelihood.length; k++) {
-      isChance[k] = likelihood[k].isChance();
+      isChance[k] = likelihood[k] instanceof ChanceLikelihood;
     }
     for (Linked link : linked) {
       for (int member : link.members()) {
