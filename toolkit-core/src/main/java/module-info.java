@@ -19,7 +19,6 @@ module kelter.core {
   exports kelter.core.diagnosis;
   exports kelter.core.diagnosis.calibration;
   exports kelter.core.diagnosis.engine;
-  exports kelter.core.diagnosis.learning;
   exports kelter.core.diagnosis.simulation;
   exports kelter.core.diagnosis.simulation.wrong;
   exports kelter.core.file;

@@ -9,7 +9,7 @@ import kelter.core.source.Source;
  * m the mean of all samples, the upper sum over the pairs k apart and the lower over all samples.
  * It holds for samples at equal intervals. It lies from -1 to 1.
  */
-public final class Autocorrelation {
+final class Autocorrelation {
 
   /** Where the formula comes from. */
   public static final Source SOURCE =
