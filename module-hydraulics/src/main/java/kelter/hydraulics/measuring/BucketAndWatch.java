@@ -14,7 +14,7 @@ import kelter.core.uncertainty.ErrorModel;
  * @param mark how far the level may be from the mark, as a volume, m3
  * @param press how early or late the watch may be started, and again stopped, s
  */
-public record BucketAndWatch(double volume, double mark, double press) implements ErrorModel {
+record BucketAndWatch(double volume, double mark, double press) implements ErrorModel {
 
   /**
    * Checks the figures.

@@ -17,7 +17,7 @@ import kelter.core.uncertainty.ErrorModel;
  * @param origin how far the point from which the height is counted may be off, m
  * @param swing how far the level swings to either side, m
  */
-public record Standpipe(double division, double depth, double slope, double origin, double swing)
+record Standpipe(double division, double depth, double slope, double origin, double swing)
     implements ErrorModel {
 
   /**

@@ -23,6 +23,15 @@ public final class JobFile {
   private JobFile() {}
 
   /**
+   * The JSON Schema (2020-12) of job files, for editors and other programs.
+   *
+   * @return JSON
+   */
+  public static String schema() {
+    return SchemaText.of("kelter-job-1.schema.json");
+  }
+
+  /**
    * Reads a job file.
    *
    * @param path the file

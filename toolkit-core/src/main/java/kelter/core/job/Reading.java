@@ -15,6 +15,26 @@ public sealed interface Reading {
   String display();
 
   /**
+   * The least that the quantity can be by what was read, the error of the instrument left out.
+   *
+   * @return in the coherent SI unit: the value, the limit of {@link Above}, 0 for {@link Below},
+   *     infinite for {@link OverRange}; NaN where no quantity was read
+   */
+  default double least() {
+    return Double.NaN;
+  }
+
+  /**
+   * The most that the quantity can be by what was read, the error of the instrument left out.
+   *
+   * @return in the coherent SI unit: the value, the limit of {@link Below}, infinite for {@link
+   *     Above} and {@link OverRange}; NaN where no quantity was read
+   */
+  default double most() {
+    return Double.NaN;
+  }
+
+  /**
    * A value.
    *
    * @param quantity the value; its uncertainty is zero unless somebody stated one with the reading
@@ -42,6 +62,16 @@ public sealed interface Reading {
     public String display() {
       return quantity.display();
     }
+
+    @Override
+    public double least() {
+      return quantity.si();
+    }
+
+    @Override
+    public double most() {
+      return quantity.si();
+    }
   }
 
   /**
@@ -59,6 +89,16 @@ public sealed interface Reading {
     @Override
     public String display() {
       return "< " + limit.display();
+    }
+
+    @Override
+    public double least() {
+      return 0;
+    }
+
+    @Override
+    public double most() {
+      return limit.si();
     }
   }
 
@@ -78,6 +118,16 @@ public sealed interface Reading {
     public String display() {
       return "> " + limit.display();
     }
+
+    @Override
+    public double least() {
+      return limit.si();
+    }
+
+    @Override
+    public double most() {
+      return Double.POSITIVE_INFINITY;
+    }
   }
 
   /** Over range with no limit stated: {@code OL}, {@code open}. */
@@ -85,6 +135,16 @@ public sealed interface Reading {
     @Override
     public String display() {
       return "over range";
+    }
+
+    @Override
+    public double least() {
+      return Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public double most() {
+      return Double.POSITIVE_INFINITY;
     }
   }
 

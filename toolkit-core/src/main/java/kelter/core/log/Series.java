@@ -84,11 +84,10 @@ public final class Series {
    * @return the number, of blocks those that reach into the time
    */
   public long count(double from, double to) {
-    long count = 0;
-    for (Block block : blocks) {
-      count += block.last.time() >= from && block.first.time() <= to ? block.count : 0;
-    }
-    return count;
+    return blocks.stream()
+        .filter(block -> block.last.time() >= from && block.first.time() <= to)
+        .mapToLong(block -> block.count)
+        .sum();
   }
 
   /**

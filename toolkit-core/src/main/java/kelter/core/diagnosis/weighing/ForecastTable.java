@@ -20,7 +20,7 @@ final class ForecastTable {
   private static final double CLOSE = 0.25;
   private static final double NOTHING = 1e-3;
 
-  /** Halving a side as often as is done in {@link PairIntegral} meets these parts of it. */
+  /** Halving a side as often as is done in {@link PairSubdivision} meets these parts of it. */
   private static final int STEPS = 1024;
 
   private final Readings readings;

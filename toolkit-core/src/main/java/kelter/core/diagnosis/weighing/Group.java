@@ -1,7 +1,6 @@
 package kelter.core.diagnosis.weighing;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -35,18 +34,21 @@ public final class Group {
   private final List<Fault> faults;
   private final Readings readings;
   private final double[] prior;
-  private final SeverityIntegral[] singles;
-  private final ForecastTable[] tables;
-  private final List<Pair> pairs = new ArrayList<>();
-  private double[] logPrior;
-  private double[] logWeight;
-  private double[][] alone;
-  private double logLeftOut = Double.NEGATIVE_INFINITY;
+  private final List<State> states;
+  private final double logLeftOut;
 
-  private record Pair(int one, int other, double logPrior, PairIntegral integral) {
+  private record State(int[] faults, double logPrior, StateIntegral integral) {
 
-    public double logBound() {
-      return logPrior + integral.logBound();
+    double logWeight() {
+      return logPrior + integral.logIntegral();
+    }
+  }
+
+  /** A pair of faults that may matter. */
+  private record Pair(int one, int other, double logPrior, PairLook look) {
+
+    double logBound() {
+      return logPrior + look.logBound();
     }
   }
 
@@ -58,10 +60,23 @@ public final class Group {
     for (int i = 0; i < prior.length; i++) {
       prior[i] = settings.beside(priors.of(faults.get(i)));
     }
-    this.singles = new SeverityIntegral[faults.size()];
-    this.tables = new ForecastTable[faults.size()];
     // Where nothing was read, nothing can be unexplained.
-    weigh(items.isEmpty() ? 0 : settings.beside(settings.unexplained()), settings.mostFaults() > 1);
+    double unexplained = items.isEmpty() ? 0 : settings.beside(settings.unexplained());
+    boolean withPairs = settings.mostFaults() > 1;
+    double logExplained = Math.log1p(-unexplained) - Math.log(sumOfOdds(withPairs));
+    List<State> weighed = new ArrayList<>();
+    weighed.add(new State(NONE, logExplained, healthy()));
+    ForecastTable[] tables = new ForecastTable[prior.length];
+    for (int i = 0; i < prior.length; i++) {
+      tables[i] = new ForecastTable(readings, i);
+      double log = logExplained + Math.log(odds(i));
+      weighed.add(new State(new int[] {i}, log, new StateIntegral.OneFault(tables[i])));
+    }
+    State last = new State(NONE, Math.log(unexplained), unexplained());
+    this.logLeftOut =
+        withPairs ? addPairs(weighed, last, pairs(logExplained, tables)) : Double.NEGATIVE_INFINITY;
+    weighed.add(last);
+    this.states = List.copyOf(weighed);
   }
 
   /** The prior odds of a fault against its absence. */
@@ -69,90 +84,81 @@ public final class Group {
     return prior[fault] / (1 - prior[fault]);
   }
 
-  private void weigh(double unexplained, boolean withPairs) {
-    int n = faults.size();
+  /** The odds of all states that are explained, against nothing wrong. */
+  private double sumOfOdds(boolean withPairs) {
     double sum = 1;
-    for (int i = 0; i < n; i++) {
+    for (int i = 0; i < prior.length; i++) {
       sum += odds(i);
       for (int j = 0; withPairs && j < i; j++) {
         sum += model.mayMeet(i, j) ? odds(i) * odds(j) : 0;
       }
     }
-    double logExplained = Math.log1p(-unexplained) - Math.log(sum);
-    logPrior = new double[n + 2];
-    logPrior[HEALTHY] = logExplained;
-    for (int i = 0; i < n; i++) {
-      logPrior[i + 1] = logExplained + Math.log(odds(i));
-    }
-    logPrior[n + 1] = Math.log(unexplained);
-    logWeight = logPrior.clone();
-    logWeight[HEALTHY] += readings.log(readings.healthy());
-    for (int i = 0; i < n; i++) {
-      tables[i] = new ForecastTable(readings, i);
-      singles[i] = SeverityIntegral.of(tables[i]::logLikelihood, tables[i].edges());
-      logWeight[i + 1] += singles[i].logIntegral();
-    }
-    for (Item item : readings.items()) {
-      logWeight[n + 1] += item.likelihood().logUnexplained();
-    }
-    if (withPairs) {
-      weighPairs(logExplained);
-    }
-    alone = new double[logWeight.length][];
+    return sum;
   }
 
-  private void weighPairs(double logExplained) {
-    int n = faults.size();
-    List<Pair> open = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n; j++) {
+  private StateIntegral healthy() {
+    double[] ofEach = new double[readings.count()];
+    for (int k = 0; k < ofEach.length; k++) {
+      ofEach[k] = readings.log(readings.healthy(), k);
+    }
+    return new StateIntegral.NoFault(readings.log(readings.healthy()), ofEach);
+  }
+
+  private StateIntegral unexplained() {
+    double[] ofEach = new double[readings.count()];
+    double sum = 0;
+    for (int k = 0; k < ofEach.length; k++) {
+      ofEach[k] = Math.log(readings.items().get(k).likelihood().unexplained());
+      sum += ofEach[k];
+    }
+    return new StateIntegral.NoFault(sum, ofEach);
+  }
+
+  /** The pairs of faults that can meet, those that may matter most first. */
+  private List<Pair> pairs(double logExplained, ForecastTable[] tables) {
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < prior.length; i++) {
+      for (int j = i + 1; j < prior.length; j++) {
         if (model.mayMeet(i, j)) {
+          PairForecast forecast = new PairForecast(readings, i, tables[i], j, tables[j]);
           double log = logExplained + Math.log(odds(i) * odds(j));
-          open.add(
-              new Pair(
-                  i,
-                  j,
-                  log,
-                  new PairIntegral(
-                      readings, new PairForecast(readings, i, tables[i], j, tables[j]))));
+          pairs.add(new Pair(i, j, log, new PairLook(readings, forecast)));
         }
       }
     }
-    open.sort((a, b) -> Double.compare(b.logBound(), a.logBound()));
+    pairs.sort((a, b) -> Double.compare(b.logBound(), a.logBound()));
+    return pairs;
+  }
+
+  /**
+   * Adds the pairs that matter beside the states weighed before.
+   *
+   * @return a bound of what was left out, as a natural logarithm
+   */
+  private static double addPairs(List<State> weighed, State unexplained, List<Pair> pairs) {
     double logTotal = Double.NEGATIVE_INFINITY;
-    for (double weight : logWeight) {
-      logTotal = logSum(logTotal, weight);
+    for (State state : weighed) {
+      logTotal = logSum(logTotal, state.logWeight());
     }
-    double[] priors = new double[open.size()];
-    double[] weights = new double[open.size()];
-    for (Pair pair : open) {
-      double negligible = logTotal + LOG_NEGLIGIBLE_PART;
+    logTotal = logSum(logTotal, unexplained.logWeight());
+    double logLeftOut = Double.NEGATIVE_INFINITY;
+    for (Pair pair : pairs) {
       if (pair.logBound() < logTotal + LOG_NEGLIGIBLE) {
         logLeftOut = logSum(logLeftOut, pair.logBound());
         continue;
       }
-      PairIntegral integral = pair.integral.rough(negligible - pair.logPrior);
+      double negligible = logTotal + LOG_NEGLIGIBLE_PART - pair.logPrior;
+      PairIntegral integral = pair.look.rough(negligible);
       if (pair.logPrior + integral.logIntegral() > logTotal + LOG_MATTERS) {
-        integral = pair.integral.fine(negligible - pair.logPrior);
+        integral = pair.look.fine(negligible);
       }
       logLeftOut = logSum(logLeftOut, pair.logPrior + integral.logDropped());
       if (!integral.isLeftOut()) {
-        priors[pairs.size()] = pair.logPrior;
-        weights[pairs.size()] = pair.logPrior + integral.logIntegral();
-        logTotal = logSum(logTotal, weights[pairs.size()]);
-        pairs.add(new Pair(pair.one, pair.other, pair.logPrior, integral));
+        weighed.add(new State(new int[] {pair.one, pair.other}, pair.logPrior, integral));
+        logTotal = logSum(logTotal, pair.logPrior + integral.logIntegral());
       }
     }
-    logPrior = insert(logPrior, priors);
-    logWeight = insert(logWeight, weights);
-  }
-
-  /** Puts the pairs in front of the last state. */
-  private double[] insert(double[] states, double[] ofPairs) {
-    double[] all = Arrays.copyOf(states, states.length + pairs.size());
-    all[all.length - 1] = states[states.length - 1];
-    System.arraycopy(ofPairs, 0, all, states.length - 1, pairs.size());
-    return all;
+    return logLeftOut;
   }
 
   private static double logSum(double a, double b) {
@@ -178,27 +184,16 @@ public final class Group {
   }
 
   public int states() {
-    return logWeight.length;
+    return states.size();
   }
 
   public int unexplainedState() {
-    return logWeight.length - 1;
+    return states.size() - 1;
   }
 
   /** The places of the faults that are there in a state. */
   public int[] faultsOf(int state) {
-    if (state == HEALTHY || state == unexplainedState()) {
-      return NONE;
-    }
-    if (state <= faults.size()) {
-      return new int[] {state - 1};
-    }
-    Pair pair = pair(state);
-    return new int[] {pair.one, pair.other};
-  }
-
-  private Pair pair(int state) {
-    return pairs.get(state - faults.size() - 1);
+    return states.get(state).faults;
   }
 
   public boolean hasFault(int state, int fault) {
@@ -212,18 +207,16 @@ public final class Group {
 
   /** How bad one of the faults of a state is. */
   public Diagnosis.Severity severity(int state, int fault) {
-    return state <= faults.size()
-        ? singles[state - 1].distribution()
-        : pair(state).integral.distribution(pair(state).one == fault);
+    return states.get(state).integral.distribution(faultsOf(state)[0] == fault ? 0 : 1);
   }
 
   public double logPrior(int state) {
-    return logPrior[state];
+    return states.get(state).logPrior;
   }
 
   /** Prior times likelihood of a state, as a natural logarithm. */
   public double logWeight(int state) {
-    return logWeight[state];
+    return states.get(state).logWeight();
   }
 
   /** A bound of the weight of the pairs that were left out, as a natural logarithm. */
@@ -237,64 +230,31 @@ public final class Group {
    */
   public List<double[]> nodes(int state, int count) {
     List<double[]> nodes = new ArrayList<>();
-    int[] present = faultsOf(state);
-    if (present.length == 0) {
-      nodes.add(readings.none());
-    } else if (present.length == 1) {
-      for (double s : singles[state - 1].quantiles(count)) {
-        nodes.add(severities(present, s));
-      }
-    } else {
-      for (double[] s : pair(state).integral.nodes(count)) {
-        nodes.add(severities(present, s));
-      }
+    for (double[] severity : states.get(state).integral.nodes(count)) {
+      nodes.add(severities(state, severity));
     }
     return nodes;
   }
 
-  private double[] severities(int[] present, double... severity) {
+  private double[] severities(int state, double[] ofPresent) {
     double[] all = readings.none();
-    for (int i = 0; i < present.length; i++) {
-      all[present[i]] = severity[i];
+    for (int i = 0; i < ofPresent.length; i++) {
+      all[faultsOf(state)[i]] = ofPresent[i];
     }
     return all;
   }
 
   /** The forecast of the readings in a state at its likeliest severity. */
   public double[] likeliestForecast(int state) {
-    int[] present = faultsOf(state);
-    double[] severity =
-        switch (present.length) {
-          case 0 -> readings.none();
-          case 1 -> severities(present, singles[state - 1].mode());
-          default -> severities(present, pair(state).integral.mode());
-        };
-    return readings.forecast(severity);
+    return readings.forecast(severities(state, states.get(state).integral.mode()));
   }
 
-  /** The natural logarithm of the likelihood of one reading, whatever the others say. */
-  public double logAlone(int state, int item) {
-    if (alone[state] == null) {
-      alone[state] = new double[readings.count()];
-      Arrays.fill(alone[state], Double.NaN);
+  /** The natural logarithm of the likelihood of each reading, whatever the others say. */
+  public double[] logAlone(int state) {
+    double[] ofEach = new double[readings.count()];
+    for (int k = 0; k < ofEach.length; k++) {
+      ofEach[k] = states.get(state).integral.logAlone(k);
     }
-    if (Double.isNaN(alone[state][item])) {
-      alone[state][item] = weighAlone(state, item);
-    }
-    return alone[state][item];
-  }
-
-  private double weighAlone(int state, int item) {
-    if (state == unexplainedState()) {
-      return readings.items().get(item).likelihood().logUnexplained();
-    }
-    if (state == HEALTHY) {
-      return readings.log(readings.healthy(), item);
-    }
-    if (state > faults.size()) {
-      return pair(state).integral.logAlone(item);
-    }
-    ForecastTable table = tables[state - 1];
-    return SeverityIntegral.of(s -> table.logLikelihood(s, item), table.edges(item)).logIntegral();
+    return ofEach;
   }
 }

@@ -31,7 +31,7 @@ final class Linked {
   private static final double NEGLIGIBLE = 16;
 
   private final int[] members;
-  private final Likelihood[] likelihood;
+  private final ValueLikelihood[] likelihood;
   private final int items;
   private final int latents;
   private final int[] modelQuantity;
@@ -51,9 +51,9 @@ final class Linked {
   private Linked(int[] members, List<Item> all, List<Latent> shared) {
     int n = members.length;
     this.members = members;
-    this.likelihood = new Likelihood[n];
+    this.likelihood = new ValueLikelihood[n];
     for (int m = 0; m < n; m++) {
-      likelihood[m] = all.get(members[m]).likelihood();
+      likelihood[m] = (ValueLikelihood) all.get(members[m]).likelihood();
     }
     this.items = all.size();
     this.latents = shared.size();

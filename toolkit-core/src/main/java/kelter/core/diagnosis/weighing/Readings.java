@@ -58,7 +58,7 @@ public final class Readings {
     boolean[] isAlone = new boolean[items.size()];
     Arrays.fill(isAlone, true);
     for (int k = 0; k < likelihood.length; k++) {
-      isChance[k] = likelihood[k].isChance();
+      isChance[k] = likelihood[k] instanceof ChanceLikelihood;
     }
     for (Linked link : linked) {
       for (int member : link.members()) {
@@ -267,7 +267,7 @@ public final class Readings {
   }
 
   /** Where the likelihood has sharp edges: pairs of a reading and what was read. */
-  public List<Edge> edges(int from, int to) {
+  List<Edge> edges(int from, int to) {
     List<Edge> edges = new ArrayList<>();
     for (int k = from; k < to; k++) {
       for (double each : likelihood[k].edges()) {
@@ -283,7 +283,7 @@ public final class Readings {
    * @param item the reading
    * @param at what was read, on the scale of the observable
    */
-  public record Edge(int item, double at) {}
+  record Edge(int item, double at) {}
 
   private static double square(double x) {
     return x * x;

@@ -5,6 +5,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.numeric.GaussLegendre;
+import kelter.core.numeric.Root;
 
 /**
  * The integral of a likelihood over the severity of one fault, which is taken as equally likely
@@ -34,15 +36,6 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
 
   /** The shorter part of a line in the golden section. */
   private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
-
-  /** Gauss-Legendre, 8 nodes (Abramowitz and Stegun, table 25.4), on the interval from -1 to 1. */
-  private static final double[] ABSCISSA = {
-    0.183434642495649805, 0.525532409916328986, 0.796666477413626740, 0.960289856497536232
-  };
-
-  private static final double[] GAUSS_WEIGHT = {
-    0.362683783378361983, 0.313706645877887287, 0.222381034453374471, 0.101228536290376259
-  };
 
   /** Where a likelihood has sharp edges: the values and limits that were read. */
   interface Edges {
@@ -129,7 +122,10 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
       for (int i = 1; i <= GRID; i++) {
         double after = edges.distance(k, (double) i / GRID);
         if (before > 0 != after > 0) {
-          double meeting = meeting(edges, k, (i - 1.0) / GRID, (double) i / GRID, before);
+          int edge = k;
+          double meeting =
+              Root.between(
+                  s -> edges.distance(edge, s), (i - 1.0) / GRID, (double) i / GRID, NARROWEST);
           double scale = scale(edges, k, meeting);
           meetings.put(meeting, Math.min(scale, meetings.getOrDefault(meeting, scale)));
         }
@@ -137,20 +133,6 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
       }
     }
     return meetings;
-  }
-
-  private static double meeting(Edges edges, int k, double from, double to, double atFrom) {
-    double a = from;
-    double b = to;
-    for (int n = 0; n < REFINEMENTS && b - a > NARROWEST; n++) {
-      double middle = (a + b) / 2;
-      if (edges.distance(k, middle) > 0 == atFrom > 0) {
-        a = middle;
-      } else {
-        b = middle;
-      }
-    }
-    return (a + b) / 2;
   }
 
   private static double scale(Edges edges, int k, double meeting) {
@@ -254,7 +236,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   private static SeverityIntegral integrate(
       DoubleUnaryOperator f, TreeSet<Double> cuts, double top, double mode) {
     int pieces = cuts.size() - 1;
-    double[] severity = new double[pieces * 2 * ABSCISSA.length];
+    double[] severity = new double[pieces * GaussLegendre.POINTS];
     double[] weight = new double[severity.length];
     double sum = 0;
     int n = 0;
@@ -262,12 +244,11 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     for (double to : cuts.tailSet(from, false)) {
       double half = (to - from) / 2;
       double middle = (to + from) / 2;
-      for (int k = 0; k < ABSCISSA.length; k++) {
-        for (int side = -1; side <= 1; side += 2) {
-          severity[n] = middle + side * half * ABSCISSA[k];
-          weight[n] = half * GAUSS_WEIGHT[k] * Math.exp(f.applyAsDouble(severity[n]) - top);
-          sum += weight[n++];
-        }
+      for (int point = 0; point < GaussLegendre.POINTS; point++) {
+        severity[n] = middle + half * GaussLegendre.abscissa(point);
+        double height = Math.exp(f.applyAsDouble(severity[n]) - top);
+        weight[n] = half * GaussLegendre.weight(point) * height;
+        sum += weight[n++];
       }
       from = to;
     }

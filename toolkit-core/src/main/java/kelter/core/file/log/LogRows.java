@@ -2,6 +2,7 @@ package kelter.core.file.log;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import kelter.core.log.Recording;
 import kelter.core.log.Series;
@@ -274,10 +275,8 @@ final class LogRows {
     if (count == 0) {
       throw new InputException(file, "has no row of readings", "");
     }
-    List<Double> resolutions = new ArrayList<>();
-    for (int places : decimals) {
-      resolutions.add(Math.pow(10, -places));
-    }
+    List<Double> resolutions =
+        Arrays.stream(decimals).mapToObj(places -> Math.pow(10, -places)).toList();
     return new Log(format, start, recording, resolutions, stretches);
   }
 }

@@ -63,8 +63,8 @@ class PairIntegralTest {
     return new Readings(model, items);
   }
 
-  private static PairIntegral look(Readings readings) {
-    return new PairIntegral(
+  private static PairLook look(Readings readings) {
+    return new PairLook(
         readings,
         new PairForecast(
             readings, 0, new ForecastTable(readings, 0), 1, new ForecastTable(readings, 1)));
@@ -130,7 +130,7 @@ class PairIntegralTest {
     double[] y = {first, second};
     double[] u = {0.2, 0.2};
 
-    PairIntegral looked = look(readings(slope, y, u));
+    PairLook looked = look(readings(slope, y, u));
 
     double integral = looked.fine(Double.NEGATIVE_INFINITY).logIntegral();
     assertTrue(looked.logBound() >= integral, looked.logBound() + " < " + integral);
@@ -141,7 +141,7 @@ class PairIntegralTest {
     double[][] slope = {{8, -2.4, -0.8}, {1, -1.9, 3}};
     double[] y = {4.1, -2.0, 0.9};
     double[] u = {0.1, 0.1, 0.1};
-    PairIntegral looked = look(readings(slope, y, u));
+    PairLook looked = look(readings(slope, y, u));
     double all = Math.exp(looked.fine(Double.NEGATIVE_INFINITY).logIntegral());
 
     PairIntegral rough = looked.fine(Math.log(all * 0.01));
@@ -160,10 +160,10 @@ class PairIntegralTest {
             .fine(Double.NEGATIVE_INFINITY);
 
     // Well inside the square the severity is normal about the reading over the slope.
-    assertEquals(0.4, integral.distribution(true).mean(), 2e-3);
-    assertEquals(0.03, integral.distribution(true).sd(), 2e-3);
-    assertEquals(0.7, integral.distribution(false).mean(), 2e-3);
-    assertEquals(0.05, integral.distribution(false).sd(), 3e-3);
+    assertEquals(0.4, integral.distribution(0).mean(), 2e-3);
+    assertEquals(0.03, integral.distribution(0).sd(), 2e-3);
+    assertEquals(0.7, integral.distribution(1).mean(), 2e-3);
+    assertEquals(0.05, integral.distribution(1).sd(), 3e-3);
     assertEquals(0.4, integral.mode()[0], 0.02);
     assertEquals(0.7, integral.mode()[1], 0.03);
   }
