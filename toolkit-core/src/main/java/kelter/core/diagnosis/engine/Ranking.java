@@ -9,10 +9,10 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
-import kelter.core.diagnosis.weighing.Priors;
-import kelter.core.diagnosis.weighing.Readings;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
+import kelter.core.diagnosis.likelihood.Priors;
+import kelter.core.diagnosis.likelihood.Readings;
 import org.apache.commons.numbers.gamma.RegularizedGamma;
 
 /** States and faults in the order of their probability, with what speaks for and against them. */

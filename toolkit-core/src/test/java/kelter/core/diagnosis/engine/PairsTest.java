@@ -14,7 +14,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Wear;
-import kelter.core.diagnosis.weighing.LinearModel;
+import kelter.core.diagnosis.likelihood.LinearModel;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;

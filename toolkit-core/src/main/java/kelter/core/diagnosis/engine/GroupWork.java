@@ -7,15 +7,15 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
-import kelter.core.diagnosis.weighing.Priors;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
+import kelter.core.diagnosis.likelihood.Priors;
 
 /**
- * Weighs the models of one machine, in one thread or several. Models share nothing, and each group
- * has its place, so the result does not tell in how many.
+ * Works out what the readings say for each model of one machine, in one thread or several. Models
+ * share nothing, and each group has its place, so the result does not tell in how many.
  */
-final class Weighers implements Runnable {
+final class GroupWork implements Runnable {
 
   private final List<FaultModel> models;
   private final List<List<Item>> items;
@@ -33,7 +33,7 @@ final class Weighers implements Runnable {
    * @param priors the priors of all faults
    * @param settings what is taken for granted
    */
-  Weighers(
+  GroupWork(
       List<FaultModel> models, List<List<Item>> items, Priors priors, EngineSettings settings) {
     this.models = models;
     this.items = items;
@@ -57,7 +57,7 @@ final class Weighers implements Runnable {
     return order;
   }
 
-  /** Weighs, one after the other, the models that no other thread has begun. */
+  /** Works on the models, one after the other, that no other thread has begun. */
   @Override
   public void run() {
     for (int place = next.getAndIncrement();
@@ -68,13 +68,13 @@ final class Weighers implements Runnable {
     }
   }
 
-  /** All groups, weighed in this thread. */
+  /** All groups, worked out in this thread. */
   List<Group> alone() {
     run();
     return List.of(groups);
   }
 
-  /** All groups, weighed in this thread and as many others as have something to do. */
+  /** All groups, worked out in this thread and as many others as have something to do. */
   List<Group> sideBySide() {
     List<ForkJoinTask<?>> others = new ArrayList<>();
     int helping = Math.min(ForkJoinPool.getCommonPoolParallelism(), models.size() - 1);

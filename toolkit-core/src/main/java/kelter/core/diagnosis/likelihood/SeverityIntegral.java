@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.weighing;
+package kelter.core.diagnosis.likelihood;
 
 import java.util.Map;
 import java.util.TreeMap;

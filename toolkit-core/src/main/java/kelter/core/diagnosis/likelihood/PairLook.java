@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.weighing;
+package kelter.core.diagnosis.likelihood;
 
 /**
  * Two faults together, looked at where each is absent, half there and full: enough to bound the
@@ -67,7 +67,7 @@ final class PairLook {
   /**
    * The natural logarithm of the likelihood of one reading by itself, over the whole square: by the
    * middles of small cells, each widened by how much the forecast changes in it. For telling
-   * evidence, not for weighing.
+   * evidence only.
    */
   double logAlone(int item) {
     Likelihood likelihood = readings.items().get(item).likelihood();

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.weighing;
+package kelter.core.diagnosis.likelihood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

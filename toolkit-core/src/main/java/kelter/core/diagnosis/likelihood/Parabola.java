@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.weighing;
+package kelter.core.diagnosis.likelihood;
 
 /** Interpolation through three points at equal steps. */
 final class Parabola {
