@@ -72,9 +72,9 @@ final class LevelChecks {
       DoubleFunction<Limits> limits) {
     Source source = Source.commonPractice(practice);
     return Optional.of(
-        Double.isNaN(height)
-            ? Allowed.without(title, source, otherwise)
-            : Allowed.of(title, source, () -> limits.apply(height)));
+        height >= 0
+            ? Allowed.of(title, source, limits.apply(height))
+            : Allowed.without(title, source, otherwise));
   }
 
   /** The height of the water that was dipped, or the usual one, m; NaN if neither is known. */
