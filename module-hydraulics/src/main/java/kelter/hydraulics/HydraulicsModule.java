@@ -19,15 +19,12 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.hydraulics.check.DrainFlowCheck;
 import kelter.hydraulics.check.DrainHoseCheck;
 import kelter.hydraulics.check.DrainTimeCheck;
-import kelter.hydraulics.check.FillCheck;
 import kelter.hydraulics.check.HeadCheck;
 import kelter.hydraulics.check.JetPressureCheck;
-import kelter.hydraulics.check.LevelCheck;
 import kelter.hydraulics.check.PumpPowerCheck;
 import kelter.hydraulics.check.PumpWindingCheck;
 import kelter.hydraulics.check.SprayArmCheck;
 import kelter.hydraulics.check.SuctionCheck;
-import kelter.hydraulics.check.SurgeCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
@@ -35,18 +32,16 @@ import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.drain.StandpipeOverflow;
 import kelter.hydraulics.fault.drain.DrainModel;
-import kelter.hydraulics.fault.fill.FillModel;
-import kelter.hydraulics.fault.level.LevelModel;
 import kelter.hydraulics.fault.wash.WashModel;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.inletvalve.InletValve;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
+import kelter.hydraulics.levelsensor.LevelSensor;
 import kelter.hydraulics.measuring.WaterInstruments;
 import kelter.hydraulics.part.DrainPumpKind;
-import kelter.hydraulics.part.InletValveKind;
-import kelter.hydraulics.part.LevelSensorKind;
 import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.FrictionFactor;
@@ -120,7 +115,7 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new Everything());
+    return Parts.of(new Everything(), new InletValve(), new LevelSensor());
   }
 
   @Override
@@ -128,13 +123,12 @@ public final class HydraulicsModule implements CalculationModule {
     return WaterInstruments.all();
   }
 
-  /** All parts. */
+  /** The pumps. */
   private static final class Everything implements Part {
 
     @Override
     public List<ComponentKind> kinds() {
-      return List.of(
-          DrainPumpKind.KIND, WashPumpKind.KIND, InletValveKind.KIND, LevelSensorKind.KIND);
+      return List.of(DrainPumpKind.KIND, WashPumpKind.KIND);
     }
 
     @Override
@@ -148,18 +142,14 @@ public final class HydraulicsModule implements CalculationModule {
           new SprayArmCheck(),
           new SuctionCheck(),
           new PumpPowerCheck(),
-          new PumpWindingCheck(),
-          new FillCheck(),
-          new SurgeCheck(),
-          new LevelCheck());
+          new PumpWindingCheck());
     }
 
     /**
      * Which faults it knows on an appliance.
      *
      * @param appliance the machine
-     * @return a model for each level sensor, each inlet valve with a rated flow or a flow
-     *     coefficient, each drain pump and each wash pump; typical figures, with wide spreads,
+     * @return a model for each drain pump and each wash pump; typical figures, with wide spreads,
      *     where the machine has none of its own
      * @throws InputException if a curve rises or a figure is impossible
      */
@@ -180,8 +170,6 @@ public final class HydraulicsModule implements CalculationModule {
         return switch (component.kind()) {
           case DrainPumpKind.ID -> DrainModel.of(component, machine);
           case WashPumpKind.ID -> WashModel.of(component, machine);
-          case InletValveKind.ID -> FillModel.of(component);
-          case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
           default -> Optional.empty();
         };
       } catch (IllegalArgumentException impossible) {
