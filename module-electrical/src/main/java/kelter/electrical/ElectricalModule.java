@@ -24,8 +24,6 @@ import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
-import kelter.electrical.fault.heating.HeatingModel;
-import kelter.electrical.fault.heating.InsulationModel;
 import kelter.electrical.fault.motor.MotorModel;
 import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
@@ -35,6 +33,9 @@ import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.heater.ScaleOnHeater;
+import kelter.electrical.heating.Heater;
+import kelter.electrical.heating.Heating;
+import kelter.electrical.heating.Leaking;
 import kelter.electrical.protection.GroundFaultInterrupter;
 import kelter.electrical.protection.InsulationLimit;
 import kelter.electrical.protection.LeakageCurrent;
@@ -135,10 +136,11 @@ public final class ElectricalModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new Everything());
+    return Parts.of(
+        Heater.ofWater(), Heater.ofAir(), new Heating(), new Everything(), new Leaking());
   }
 
-  /** All parts. */
+  /** All other parts. */
   private static final class Everything implements Part {
 
     @Override
@@ -153,10 +155,8 @@ public final class ElectricalModule implements CalculationModule {
 
     @Override
     public List<FaultModel> faultModels(Appliance appliance) {
-      List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
-      models.addAll(MotorModel.of(appliance));
+      List<FaultModel> models = new ArrayList<>(MotorModel.of(appliance));
       models.addAll(SimpleParts.of(appliance));
-      models.addAll(InsulationModel.of(appliance, List.copyOf(models)));
       return models;
     }
   }

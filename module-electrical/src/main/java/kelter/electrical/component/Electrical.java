@@ -21,17 +21,12 @@ public final class Electrical {
       new Characteristic("temperature", "temperature of the part", QuantityKind.TEMPERATURE);
 
   /** The temperature of a sensor when it was read: those of ovens are warmer than other parts. */
-  static final Characteristic SENSOR_TEMPERATURE = TEMPERATURE.within(new Span(213.15, 673.15));
+  public static final Characteristic SENSOR_TEMPERATURE =
+      TEMPERATURE.within(new Span(213.15, 673.15));
 
   /** The voltage that was there. */
   public static final Characteristic VOLTAGE =
       new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE);
-
-  /** Peak of 230 V, V. */
-  private static final double MAINS_PEAK = 230 * Math.sqrt(2);
-
-  /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
-  private static final double EXTRA_LOW = 34;
 
   /** More than the filter of an ordinary appliance has, F; common practice, no source. */
   private static final double FILTER = 2.2e-6;
@@ -42,14 +37,11 @@ public final class Electrical {
   /** A large motor capacitor, F; common practice, no source. */
   private static final double LARGE = 100e-6;
 
-  /** An ordinary discharge tool, Ohm; common practice, no source. */
-  private static final double TOOL = 20e3;
-
   /** How long the filter takes through its bleed, s: 5. */
   private static final long FILTER_WAIT = seconds(FILTER, BLEED);
 
   /** How long a large motor capacitor takes through the tool, s: 5. */
-  private static final long TOOL_TIME = seconds(LARGE, TOOL);
+  private static final long TOOL_TIME = seconds(LARGE, CapacitorDischarge.TOOL);
 
   private static final String WAIT =
       "Plug out, wait " + FILTER_WAIT + " s for the filter (2.2 uF bled by 1 MOhm), ";
@@ -85,44 +77,43 @@ public final class Electrical {
           + " gone. ";
 
   /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
-  static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
+  public static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
 
   /** A low-resistance tester with nulled leads. */
-  static final Accuracy LOW_OHMMETER = new Accuracy(0.02, 0.02);
+  public static final Accuracy LOW_OHMMETER = new Accuracy(0.02, 0.02);
 
   /** An ordinary insulation tester. */
-  static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 5e3);
+  public static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 5e3);
 
   /** An ordinary clamp meter. */
-  static final Accuracy CLAMP = new Accuracy(0.02, 0.05);
+  public static final Accuracy CLAMP = new Accuracy(0.02, 0.05);
 
   /** An ordinary plug-in power meter. */
-  static final Accuracy POWER_METER = new Accuracy(0.02, 2);
+  public static final Accuracy POWER_METER = new Accuracy(0.02, 2);
 
   /** An ordinary meter on its alternating voltage range. */
-  static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
+  public static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
 
   /** An ordinary tester of leakage currents. */
   static final Accuracy LEAKAGE_TESTER = new Accuracy(0.05, 2e-5);
 
   /** Nothing is read from an instrument. */
-  static final Accuracy BY_EYE = new Accuracy(0, 0);
+  public static final Accuracy BY_EYE = new Accuracy(0, 0);
 
   /** From the least that an ordinary meter tells to an open circuit, Ohm. */
   public static final Span RESISTANCE = new Span(0.05, 1e8);
 
   /** From the least that a low-resistance tester tells to an open circuit, Ohm. */
-  static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
+  public static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
 
   /** From the least to the most that an ordinary insulation tester tells, Ohm. */
-  static final Span INSULATION = new Span(5e3, 1e9);
+  public static final Span INSULATION = new Span(5e3, 1e9);
 
   private Electrical() {}
 
   /** From the peak of 230 V to 34 V, rounded up. */
   private static long seconds(double capacitance, double resistance) {
-    return (long)
-        Math.ceil(CapacitorDischarge.time(capacitance, resistance, MAINS_PEAK, EXTRA_LOW));
+    return (long) Math.ceil(CapacitorDischarge.ofMains(capacitance, resistance));
   }
 
   /**
@@ -132,7 +123,6 @@ public final class Electrical {
    */
   public static List<ComponentKind> kinds() {
     List<ComponentKind> kinds = new ArrayList<>();
-    kinds.addAll(HeaterKinds.ALL);
     kinds.addAll(ControlKinds.ALL);
     kinds.addAll(SupplyKinds.ALL);
     kinds.addAll(MotorKinds.ALL);
@@ -140,30 +130,70 @@ public final class Electrical {
     return List.copyOf(kinds);
   }
 
-  /** Measured with the plug out. */
-  static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
+  /**
+   * Measured with the plug out.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what holds for all such readings
+   * @return the procedure
+   */
+  public static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
         DEAD + text, minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
   }
 
-  /** Measured with the plug out, at or beside a motor capacitor. */
-  static Procedure discharged(String text, double minutes, Accuracy typical, Caution... more) {
+  /**
+   * Measured with the plug out, at or beside a motor capacitor.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what holds for all such readings
+   * @return the procedure
+   */
+  public static Procedure discharged(
+      String text, double minutes, Accuracy typical, Caution... more) {
     return dead(DISCHARGE + text, minutes, typical, withFirst(Cautions.CHARGED_CAPACITOR, more));
   }
 
-  /** Measured on live parts. */
-  static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
+  /**
+   * Measured on live parts.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what holds for all such readings
+   * @return the procedure
+   */
+  public static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
         LIVE + text, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
   }
 
-  /** Measured with the machine closed and running, whatever it heats. */
-  static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
+  /**
+   * Measured with the machine closed and running, whatever it heats.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what holds for all such readings
+   * @return the procedure
+   */
+  public static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
     return closed(text, minutes, typical, withFirst(Cautions.RUNNING, more));
   }
 
-  /** Measured with the machine closed and running with water in it. */
-  static Procedure runningWithWater(String text, double minutes, Accuracy typical) {
+  /**
+   * Measured with the machine closed and running with water in it.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @param typical the accuracy of an ordinary instrument for it
+   * @return the procedure
+   */
+  public static Procedure runningWithWater(String text, double minutes, Accuracy typical) {
     return closed(text, minutes, typical, Caution.HOT_WATER);
   }
 
@@ -172,18 +202,36 @@ public final class Electrical {
     return new Procedure(RUNNING + text, minutes, Hazard.RUNNING, typical, List.of(cautions));
   }
 
-  /** Asked or looked at, nothing opened. */
-  static Procedure look(String text, double minutes) {
+  /**
+   * Asked or looked at, nothing opened.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @return the procedure
+   */
+  public static Procedure look(String text, double minutes) {
     return new Procedure(text, minutes, Hazard.NONE, BY_EYE, List.of());
   }
 
-  /** Looked at with the machine opened. */
-  static Procedure inside(String text, double minutes, Caution... more) {
+  /**
+   * Looked at with the machine opened.
+   *
+   * @param text what is done
+   * @param minutes how long it takes a practised person
+   * @param more what to mind beside what holds for all such readings
+   * @return the procedure
+   */
+  public static Procedure inside(String text, double minutes, Caution... more) {
     return dead(text, minutes, BY_EYE, more);
   }
 
-  /** The insulation of a part against earth. */
-  static Procedure insulation(String text) {
+  /**
+   * The insulation of a part against earth.
+   *
+   * @param text what is done
+   * @return the procedure
+   */
+  public static Procedure insulation(String text) {
     return dead(TESTER + text, 5, INSULATION_TESTER, Cautions.TEST_VOLTAGE);
   }
 

@@ -1,9 +1,6 @@
 package kelter.electrical.rating;
 
 import java.util.Optional;
-import kelter.core.job.Appliance;
-import kelter.core.job.Component;
-import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 
 /**
@@ -44,17 +41,5 @@ public final class Stated {
    */
   public static double si(Optional<Quantity> figure, Optional<Quantity> otherwise) {
     return si(figure.isPresent() ? figure : otherwise);
-  }
-
-  /**
-   * The rated voltage of a part: that of its own nameplate, else of the appliance's.
-   *
-   * @param appliance the machine
-   * @param part one of its parts
-   * @return the voltage or range of voltages, or empty
-   */
-  public static Optional<RatedRange> voltage(Appliance appliance, Component part) {
-    Optional<RatedRange> own = part.nameplate().voltage();
-    return own.isPresent() ? own : appliance.nameplate().voltage();
   }
 }

@@ -1,4 +1,4 @@
-package kelter.electrical.fault.heating;
+package kelter.electrical.heating;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  * Whatever insulation can be read has a fault that explains a low one, and a remedy. 0.1 MOhm is
  * below every limit of EN 50678 (0.25 MOhm of class III is the least, from memory).
  */
-class InsulationModelTest {
+class LeakingTest {
 
   private static final ElectricalModule MODULE = new ElectricalModule();
   private static final String INSULATION = "insulation-resistance";

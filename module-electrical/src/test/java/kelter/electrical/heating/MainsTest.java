@@ -1,4 +1,4 @@
-package kelter.electrical.fault.heating;
+package kelter.electrical.heating;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -36,7 +36,7 @@ class MainsTest {
 
   private static final Appliance MACHINE =
       Jobs.appliance(Jobs.heater(), Jobs.component("supply", "supply"));
-  private static final FaultModel MODEL = HeatingModel.of(MACHINE).get(0);
+  private static final FaultModel MODEL = new Heating().faultModels(MACHINE).get(0);
   private static final EngineSettings SINGLE_FAULTS =
       new EngineSettings(0.01, 0.03, 0.1, 0.9, 1, Hazard.RUNNING, 1);
 

@@ -1,4 +1,4 @@
-package kelter.electrical.fault.heating;
+package kelter.electrical.heating;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -19,7 +19,7 @@ import kelter.core.vocabulary.Observable.Type;
 import kelter.electrical.Jobs;
 import org.junit.jupiter.api.Test;
 
-class HeatingModelTest {
+class HeatingTest {
 
   private static final Appliance WASHER =
       Jobs.appliance(
@@ -43,7 +43,7 @@ class HeatingModelTest {
           Jobs.component("link", "thermal-link"));
 
   private static FaultModel model(Appliance appliance) {
-    List<FaultModel> models = HeatingModel.of(appliance);
+    List<FaultModel> models = new Heating().faultModels(appliance);
     assertEquals(1, models.size());
     return models.get(0);
   }
@@ -188,7 +188,8 @@ class HeatingModelTest {
 
   @Test
   void aHeaterWithoutARatingHasNoModel() {
-    assertTrue(HeatingModel.of(Jobs.appliance(Jobs.component("heater", "heater"))).isEmpty());
+    assertTrue(
+        new Heating().faultModels(Jobs.appliance(Jobs.component("heater", "heater"))).isEmpty());
   }
 
   @Test

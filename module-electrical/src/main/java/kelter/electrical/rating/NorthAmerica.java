@@ -1,4 +1,4 @@
-package kelter.electrical.check;
+package kelter.electrical.rating;
 
 import java.util.Optional;
 import kelter.core.job.Nameplate;
@@ -10,13 +10,19 @@ import kelter.core.quantity.Quantity;
  * stated, and 208 V or 240 V with 60 Hz stated (ANSI C84.1, from memory). Of a range both limits
  * count; 50/60 Hz tells nothing at 208 V and 240 V and is no reason against 110 V to 127 V.
  */
-final class NorthAmerica {
+public final class NorthAmerica {
 
   private static final double ROUNDING = 1;
 
   private NorthAmerica() {}
 
-  static boolean supplies(Nameplate nameplate) {
+  /**
+   * Whether it is.
+   *
+   * @param nameplate the nameplate of the appliance
+   * @return true if it is; false if the nameplate states no voltage
+   */
+  public static boolean supplies(Nameplate nameplate) {
     Optional<RatedRange> volts = nameplate.voltage();
     if (volts.isEmpty()) {
       return false;
