@@ -1,6 +1,5 @@
 package kelter.electrical;
 
-import java.util.ArrayList;
 import java.util.List;
 import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
@@ -20,14 +19,15 @@ import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
 import kelter.electrical.check.ElectricalChecks;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.component.HeaterKinds;
+import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
+import kelter.electrical.doorswitch.DoorSwitch;
 import kelter.electrical.fault.heating.HeatingModel;
 import kelter.electrical.fault.heating.InsulationModel;
-import kelter.electrical.fault.motor.MotorModel;
-import kelter.electrical.fault.simple.SimpleParts;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -35,6 +35,8 @@ import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.heater.ScaleOnHeater;
+import kelter.electrical.motor.Motor;
+import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
 import kelter.electrical.protection.InsulationLimit;
 import kelter.electrical.protection.LeakageCurrent;
@@ -47,9 +49,11 @@ import kelter.electrical.sensor.PlatinumThermometer;
 import kelter.electrical.sensor.PulseSensor;
 import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
+import kelter.electrical.solenoid.Solenoid;
 import kelter.electrical.supply.CircuitLoad;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
+import kelter.electrical.supplycord.SupplyCord;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.HalfWaveCoil;
@@ -135,10 +139,31 @@ public final class ElectricalModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new Everything());
+    return Parts.of(
+        new Everything(),
+        new Motor(),
+        new SupplyCord(),
+        new DoorSwitch(),
+        new Solenoid(),
+        new Insulation(),
+        new OutOfReach());
   }
 
-  /** All parts. */
+  /** Insulation that no circuit forecasts. */
+  private static final class Insulation implements Part {
+
+    @Override
+    public List<ComponentKind> kinds() {
+      return List.of(HeaterKinds.HEATER, HeaterKinds.AIR_HEATER, SupplyKinds.CORD);
+    }
+
+    @Override
+    public List<FaultModel> faultModels(Appliance appliance) {
+      return InsulationModel.of(appliance, HeatingModel.of(appliance));
+    }
+  }
+
+  /** The heating circuit. */
   private static final class Everything implements Part {
 
     @Override
@@ -153,11 +178,7 @@ public final class ElectricalModule implements CalculationModule {
 
     @Override
     public List<FaultModel> faultModels(Appliance appliance) {
-      List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
-      models.addAll(MotorModel.of(appliance));
-      models.addAll(SimpleParts.of(appliance));
-      models.addAll(InsulationModel.of(appliance, List.copyOf(models)));
-      return models;
+      return HeatingModel.of(appliance);
     }
   }
 }

@@ -17,12 +17,6 @@ import kelter.electrical.rating.Stated;
 /** What closed contacts, thermal links and the protective conductor may have at most. */
 final class ContinuityRule {
 
-  /** A closed contact on an ordinary meter, Ohm; common practice, no source. */
-  private static final double CLOSED = 1;
-
-  private static final Source CLOSED_SOURCE =
-      Source.commonPractice("a closed contact or whole thermal link has less than 1 ohm");
-
   /** A closed contact under load, V; common practice, no source. */
   private static final double DROP = 0.5;
 
@@ -41,12 +35,6 @@ final class ContinuityRule {
 
   private static final double USUAL_SECTION = 1.5e-6;
 
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Never bridge a thermal link, thermostat or door switch, not even to try: find out why it"
-              + " opened.");
-
   private static final Caution NO_EARTH =
       new Caution(
           Signal.DANGER,
@@ -55,16 +43,6 @@ final class ContinuityRule {
           true);
 
   private ContinuityRule() {}
-
-  static Optional<LimitCheck.Allowed> closed(Job job, Component part, Measurement measurement) {
-    return Optional.of(
-        new LimitCheck.Allowed(
-            Limits.atMost(CLOSED),
-            CLOSED_SOURCE,
-            "continuity of a closed contact",
-            "test leads taken off",
-            Optional.of(NEVER_BRIDGE)));
-  }
 
   static Optional<LimitCheck.Allowed> contactDrop(
       Job job, Component part, Measurement measurement) {

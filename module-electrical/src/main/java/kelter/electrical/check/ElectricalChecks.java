@@ -5,8 +5,9 @@ import kelter.core.check.Check;
 import kelter.electrical.check.LimitCheck.Rule;
 import kelter.electrical.component.ControlKinds;
 import kelter.electrical.component.HeaterKinds;
-import kelter.electrical.component.MotorKinds;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.copper.CopperRule;
 
 /** All checks of electrical parts. */
 public final class ElectricalChecks {
@@ -29,12 +30,6 @@ public final class ElectricalChecks {
               HEATERS,
               HeaterKinds.INSULATION,
               Rule.HEATER_INSULATION),
-          new LimitCheck(
-              "motor-insulation",
-              "Does the motor leak to earth?",
-              List.of(MotorKinds.MOTOR.id()),
-              MotorKinds.INSULATION,
-              Rule.PART_INSULATION),
           new LimitCheck(
               "appliance-insulation",
               "Is the appliance insulated as its protection class asks?",
@@ -59,18 +54,12 @@ public final class ElectricalChecks {
               List.of(SupplyKinds.CORD.id()),
               SupplyKinds.TOUCH_CURRENT,
               Rule.TOUCH_CURRENT),
-          new LimitCheck(
+          new kelter.core.check.LimitCheck(
               "thermal-link-continuity",
               "Is the thermal link whole?",
-              List.of(ControlKinds.THERMAL_LINK.id()),
+              ControlKinds.THERMAL_LINK,
               ControlKinds.LINK_RESISTANCE,
-              Rule.CLOSED_CONTACT),
-          new LimitCheck(
-              "door-switch-continuity",
-              "Does the door switch close?",
-              List.of(ControlKinds.DOOR_SWITCH.id()),
-              ControlKinds.CLOSED_RESISTANCE,
-              Rule.CLOSED_CONTACT),
+              ClosedContact.RULE),
           new LimitCheck(
               "sensor-resistance",
               "Does the temperature sensor read right?",
@@ -119,42 +108,12 @@ public final class ElectricalChecks {
               List.of(ControlKinds.RELAY.id()),
               ControlKinds.VOLTAGE_DROP,
               Rule.CONTACT_DROP),
-          new LimitCheck(
-              "motor-current",
-              "Does the motor draw more than it is rated for?",
-              List.of(MotorKinds.MOTOR.id()),
-              MotorKinds.CURRENT,
-              Rule.MOTOR_CURRENT),
-          new LimitCheck(
-              "winding-resistance",
-              "Does the main winding measure what it should?",
-              List.of(MotorKinds.MOTOR.id()),
-              MotorKinds.WINDING_RESISTANCE,
-              Rule.MAIN_WINDING),
-          new LimitCheck(
-              "auxiliary-resistance",
-              "Does the auxiliary winding measure what it should?",
-              List.of(MotorKinds.MOTOR.id()),
-              MotorKinds.AUXILIARY_RESISTANCE,
-              Rule.AUXILIARY_WINDING),
-          new LimitCheck(
-              "coil-resistance",
-              "Does the coil measure what it should?",
-              List.of(MotorKinds.SOLENOID.id()),
-              MotorKinds.COIL_RESISTANCE,
-              Rule.SOLENOID_COIL),
-          new LimitCheck(
+          new kelter.core.check.LimitCheck(
               "relay-coil-resistance",
               "Does the coil of the relay measure what it should?",
-              List.of(ControlKinds.RELAY.id()),
+              ControlKinds.RELAY,
               ControlKinds.COIL_RESISTANCE,
-              Rule.RELAY_COIL),
-          new LimitCheck(
-              "capacitance",
-              "Does the capacitor have what is marked on it?",
-              List.of(MotorKinds.RUN_CAPACITOR.id()),
-              MotorKinds.MEASURED_CAPACITANCE,
-              Rule.CAPACITANCE),
+              new CopperRule("coil", ControlKinds.COIL)),
           new LimitCheck(
               "supply-idle",
               "Is the supply within its range?",
@@ -166,9 +125,7 @@ public final class ElectricalChecks {
               "Is the supply within its range under load?",
               List.of(SupplyKinds.SUPPLY.id()),
               SupplyKinds.LOADED,
-              Rule.SUPPLY),
-          new WarningSignCheck(),
-          new OutOfReachCheck());
+              Rule.SUPPLY));
 
   private ElectricalChecks() {}
 }

@@ -7,7 +7,6 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.law.PowerInputBand;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.rating.MainsRange;
 import kelter.electrical.rating.RatedInput;
 import kelter.electrical.rating.Stated;
@@ -28,20 +27,6 @@ final class InputRule {
 
   static Optional<LimitCheck.Allowed> current(Job job, Component heater, Measurement measurement) {
     return allowed(job, heater, measurement, 1);
-  }
-
-  static Optional<LimitCheck.Allowed> motor(Job job, Component motor, Measurement measurement) {
-    double rated = Stated.si(motor.nameplate().current());
-    if (!(rated > 0)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new LimitCheck.Allowed(
-            CurrentInputBand.motor(rated),
-            CurrentInputBand.SOURCE,
-            "motor current against rated current",
-            "no lower limit: a motor without load takes less",
-            Optional.empty()));
   }
 
   /** Power goes with the square of the voltage, current with the voltage itself. */

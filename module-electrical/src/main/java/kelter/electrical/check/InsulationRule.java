@@ -43,10 +43,6 @@ final class InsulationRule {
     return allowed(job.appliance(), true, measurement);
   }
 
-  static Optional<LimitCheck.Allowed> otherPart(Job job, Component part, Measurement measurement) {
-    return allowed(job.appliance(), false, measurement);
-  }
-
   static Optional<LimitCheck.Allowed> appliance(Job job, Component part, Measurement measurement) {
     double local = Stated.si(part.figure(SupplyKinds.INSULATION_LIMIT.id()));
     if (Double.isNaN(local)) {

@@ -18,9 +18,7 @@ import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
-import kelter.electrical.component.ControlKinds;
 import kelter.electrical.component.HeaterKinds;
-import kelter.electrical.component.MotorKinds;
 
 /**
  * Holds every reading of one observable on components of some kinds against the limits that a rule
@@ -72,12 +70,10 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
   enum Rule {
     HEATER_RESISTANCE,
     HEATER_INSULATION,
-    PART_INSULATION,
     APPLIANCE_INSULATION,
     PROTECTIVE_CONDUCTOR,
     CONDUCTOR_CURRENT,
     TOUCH_CURRENT,
-    CLOSED_CONTACT,
     SENSOR_RESISTANCE,
     HEATER_POWER,
     HEATER_CURRENT,
@@ -86,12 +82,6 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
     AIR_RISE,
     SHOWN_TEMPERATURE,
     CONTACT_DROP,
-    MOTOR_CURRENT,
-    MAIN_WINDING,
-    AUXILIARY_WINDING,
-    SOLENOID_COIL,
-    RELAY_COIL,
-    CAPACITANCE,
     SUPPLY;
 
     /**
@@ -106,12 +96,10 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
       return switch (this) {
         case HEATER_RESISTANCE -> HeaterRule.of(job, part, measurement);
         case HEATER_INSULATION -> InsulationRule.heater(job, part, measurement);
-        case PART_INSULATION -> InsulationRule.otherPart(job, part, measurement);
         case APPLIANCE_INSULATION -> InsulationRule.appliance(job, part, measurement);
         case PROTECTIVE_CONDUCTOR -> ContinuityRule.protectiveConductor(job, part, measurement);
         case CONDUCTOR_CURRENT -> LeakageRule.conductor(job, part, measurement);
         case TOUCH_CURRENT -> LeakageRule.touch(job, part, measurement);
-        case CLOSED_CONTACT -> ContinuityRule.closed(job, part, measurement);
         case SENSOR_RESISTANCE -> SensorRule.of(job, part, measurement);
         case HEATER_POWER -> InputRule.power(job, part, measurement);
         case HEATER_CURRENT -> InputRule.current(job, part, measurement);
@@ -120,14 +108,6 @@ record LimitCheck(String id, String title, List<String> kinds, Observable observ
         case AIR_RISE -> HeatingRule.airRise(job, part, measurement);
         case SHOWN_TEMPERATURE -> SensorRule.shown(job, part, measurement);
         case CONTACT_DROP -> ContinuityRule.contactDrop(job, part, measurement);
-        case MOTOR_CURRENT -> InputRule.motor(job, part, measurement);
-        case MAIN_WINDING ->
-            FigureRule.copper("main winding", part, measurement, MotorKinds.MAIN.id());
-        case AUXILIARY_WINDING ->
-            FigureRule.copper("auxiliary winding", part, measurement, MotorKinds.AUXILIARY.id());
-        case SOLENOID_COIL -> FigureRule.copper("coil", part, measurement, MotorKinds.COIL.id());
-        case RELAY_COIL -> FigureRule.copper("coil", part, measurement, ControlKinds.COIL.id());
-        case CAPACITANCE -> FigureRule.capacitance(job, part, measurement);
         case SUPPLY -> SupplyRule.of(job, part, measurement);
       };
     }

@@ -129,26 +129,6 @@ public final class ControlKinds {
           "the sensor does not touch what it should sense",
           Electrical.inside("Look whether the sensor sits tight in its clip or pocket.", 3));
 
-  /** Resistance of a closed switch. */
-  public static final Observable CLOSED_RESISTANCE =
-      Observable.logarithmic(
-          "closed-resistance",
-          "resistance across it with the door closed",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(),
-          Electrical.dead(
-              "Take one wire off, close the door and measure across the switch, leads nulled.",
-              4,
-              Electrical.OHMMETER));
-
-  /** Whether the machine starts. */
-  public static final Observable DOES_NOT_START =
-      Observable.yesNo(
-          "does-not-start",
-          "it does not start although the door is closed",
-          Electrical.look("Ask, or close the door and start a programme.", 2));
-
   /** A thermal link, a thermal cut-out or a limiting thermostat. */
   public static final ComponentKind THERMAL_LINK =
       new ComponentKind(
@@ -172,17 +152,7 @@ public final class ControlKinds {
           List.of(R25, BETA, R0),
           List.of(TABLE));
 
-  /** A door switch. */
-  public static final ComponentKind DOOR_SWITCH =
-      new ComponentKind(
-          "door-switch",
-          "door switch",
-          List.of(CLOSED_RESISTANCE, DOES_NOT_START),
-          List.of(),
-          List.of());
-
-  static final List<ComponentKind> ALL =
-      List.of(THERMAL_LINK, RELAY, TEMPERATURE_SENSOR, DOOR_SWITCH);
+  static final List<ComponentKind> ALL = List.of(THERMAL_LINK, RELAY, TEMPERATURE_SENSOR);
 
   private ControlKinds() {}
 }

@@ -21,16 +21,19 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.electrical.ElectricalModule;
 import kelter.electrical.Jobs;
 import org.junit.jupiter.api.Test;
 
 class ElectricalChecksTest {
 
   private static List<Finding> findings(Appliance appliance, Measurement... measurements) {
-    return ElectricalChecks.ALL.stream()
-        .flatMap(
-            check -> check.apply(Jobs.job(appliance, measurements), DecisionRule.USUAL).stream())
-        .toList();
+    return new ElectricalModule()
+        .parts().checks().stream()
+            .flatMap(
+                check ->
+                    check.apply(Jobs.job(appliance, measurements), DecisionRule.USUAL).stream())
+            .toList();
   }
 
   private static Finding heater(Reading reading) {

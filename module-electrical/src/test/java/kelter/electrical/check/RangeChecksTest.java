@@ -20,6 +20,7 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Standing;
+import kelter.electrical.ElectricalModule;
 import kelter.electrical.Jobs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,9 +45,10 @@ class RangeChecksTest {
   }
 
   private static List<Finding> findings(Appliance appliance, Measurement measurement) {
-    return ElectricalChecks.ALL.stream()
-        .flatMap(c -> c.apply(Jobs.job(appliance, measurement), DecisionRule.USUAL).stream())
-        .toList();
+    return new ElectricalModule()
+        .parts().checks().stream()
+            .flatMap(c -> c.apply(Jobs.job(appliance, measurement), DecisionRule.USUAL).stream())
+            .toList();
   }
 
   private static Finding only(Appliance appliance, Measurement measurement) {

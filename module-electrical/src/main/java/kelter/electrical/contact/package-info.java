@@ -1,0 +1,2 @@
+/** What all contacts share that should be closed. It knows no part. */
+package kelter.electrical.contact;
