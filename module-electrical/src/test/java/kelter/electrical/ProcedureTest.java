@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kelter.core.check.DecisionRule;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
@@ -20,8 +21,9 @@ import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Observable.Type;
 import kelter.core.vocabulary.Procedure;
-import kelter.electrical.component.MotorKinds;
-import kelter.electrical.component.OutOfReach;
+import kelter.electrical.motor.Motor;
+import kelter.electrical.outofreach.OutOfReach;
+import kelter.electrical.solenoid.Solenoid;
 import org.junit.jupiter.api.Test;
 
 /** What each procedure says before anybody measures. */
@@ -98,11 +100,11 @@ class ProcedureTest {
   void partsBesideAMotorCapacitorSayHowToDischargeIt() {
     for (Observable observable :
         List.of(
-            MotorKinds.MEASURED_CAPACITANCE,
-            MotorKinds.WINDING_RESISTANCE,
-            MotorKinds.AUXILIARY_RESISTANCE,
-            MotorKinds.INSULATION,
-            MotorKinds.TURNING)) {
+            Motor.MEASURED_CAPACITANCE,
+            Motor.WINDING_RESISTANCE,
+            Motor.AUXILIARY_RESISTANCE,
+            Motor.INSULATION,
+            Motor.TURNING)) {
       says(observable, "discharge tool of 20 kOhm", "34 V");
     }
   }
@@ -115,10 +117,10 @@ class ProcedureTest {
   @Test
   void theTimesToWaitAreThoseOfTheLaw() {
     assertEquals(
-        Math.ceil(22 * 0.2258), seconds(MotorKinds.COIL_RESISTANCE.procedure(), "wait (\\d+) s"));
+        Math.ceil(22 * 0.2258), seconds(Solenoid.COIL_RESISTANCE.procedure(), "wait (\\d+) s"));
     assertEquals(
         Math.ceil(20 * 0.2258),
-        seconds(MotorKinds.MEASURED_CAPACITANCE.procedure(), "capacitor for (\\d+) s"));
+        seconds(Motor.MEASURED_CAPACITANCE.procedure(), "capacitor for (\\d+) s"));
   }
 
   private static double seconds(Procedure procedure, String pattern) {
@@ -160,15 +162,15 @@ class ProcedureTest {
 
   @Test
   void whatIsOutOfReachHasACautionAndNoProcedure() {
-    for (var kind :
-        List.of(
-            OutOfReach.HIGH_VOLTAGE,
-            OutOfReach.GAS,
-            OutOfReach.REFRIGERANT,
-            OutOfReach.FIXED_WIRING)) {
-      assertTrue(kind.observables().isEmpty(), kind.id());
-      assertEquals(Caution.Signal.DANGER, OutOfReach.caution(kind).signal());
-      assertTrue(MODULE.parts().kinds().contains(kind), kind.id());
+    OutOfReach outOfReach = new OutOfReach();
+    for (String id :
+        List.of("high-voltage-capacitor", "gas-part", "refrigerant-circuit", "fixed-wiring")) {
+      var kind =
+          MODULE.parts().kinds().stream().filter(one -> one.id().equals(id)).findFirst().get();
+      assertTrue(kind.observables().isEmpty(), id);
+      Job job = Jobs.job(Jobs.appliance(Jobs.component("part", id)));
+      Caution caution = outOfReach.apply(job, DecisionRule.USUAL).get(0).cautions().get(0);
+      assertEquals(Caution.Signal.DANGER, caution.signal());
     }
   }
 }

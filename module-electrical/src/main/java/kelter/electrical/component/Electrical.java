@@ -1,19 +1,17 @@
 package kelter.electrical.component;
 
-import java.util.ArrayList;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
-import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.Cautions;
 
-/** What the procedures of all electrical parts share, and all kinds of parts together. */
+/** What the procedures of all electrical parts share, */
 public final class Electrical {
 
   /** The temperature of the part when it was read. */
@@ -34,14 +32,9 @@ public final class Electrical {
   /** What an ordinary filter is bled through, Ohm; common practice, no source. */
   private static final double BLEED = 1e6;
 
-  /** A large motor capacitor, F; common practice, no source. */
-  private static final double LARGE = 100e-6;
-
-  /** How long the filter takes through its bleed, s: 5. */
-  private static final long FILTER_WAIT = seconds(FILTER, BLEED);
-
-  /** How long a large motor capacitor takes through the tool, s: 5. */
-  private static final long TOOL_TIME = seconds(LARGE, CapacitorDischarge.TOOL);
+  /** How long the filter takes through its bleed to 34 V, s, rounded up: 5. */
+  private static final long FILTER_WAIT =
+      (long) Math.ceil(CapacitorDischarge.fromMains(FILTER, BLEED));
 
   private static final String WAIT =
       "Plug out, wait " + FILTER_WAIT + " s for the filter (2.2 uF bled by 1 MOhm), ";
@@ -52,12 +45,6 @@ public final class Electrical {
           + WAIT
           + "prove dead with a two-pole tester that you have tried on a live point before and after;"
           + " instruments CAT II or higher (IEC 61010-2-030). ";
-
-  /** Where a motor capacitor may hold a charge, after {@link #DEAD}. */
-  static final String DISCHARGE =
-      "Hold a discharge tool of 20 kOhm across the motor capacitor for "
-          + TOOL_TIME
-          + " s (up to 100 uF), then read that less than 34 V are left. ";
 
   /** Before a live measurement. */
   static final String LIVE =
@@ -111,32 +98,13 @@ public final class Electrical {
 
   private Electrical() {}
 
-  /** From the peak of 230 V to 34 V, rounded up. */
-  private static long seconds(double capacitance, double resistance) {
-    return (long) Math.ceil(CapacitorDischarge.ofMains(capacitance, resistance));
-  }
-
-  /**
-   * All kinds of electrical parts.
-   *
-   * @return the kinds
-   */
-  public static List<ComponentKind> kinds() {
-    List<ComponentKind> kinds = new ArrayList<>();
-    kinds.addAll(ControlKinds.ALL);
-    kinds.addAll(SupplyKinds.ALL);
-    kinds.addAll(MotorKinds.ALL);
-    kinds.addAll(OutOfReach.ALL);
-    return List.copyOf(kinds);
-  }
-
   /**
    * Measured with the plug out.
    *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
+   * @param text how, for a person
+   * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
-   * @param more what to mind beside what holds for all such readings
+   * @param more what to mind beside what all such work asks
    * @return the procedure
    */
   public static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
@@ -145,26 +113,12 @@ public final class Electrical {
   }
 
   /**
-   * Measured with the plug out, at or beside a motor capacitor.
-   *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
-   * @param typical the accuracy of an ordinary instrument for it
-   * @param more what to mind beside what holds for all such readings
-   * @return the procedure
-   */
-  public static Procedure discharged(
-      String text, double minutes, Accuracy typical, Caution... more) {
-    return dead(DISCHARGE + text, minutes, typical, withFirst(Cautions.CHARGED_CAPACITOR, more));
-  }
-
-  /**
    * Measured on live parts.
    *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
+   * @param text how, for a person
+   * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
-   * @param more what to mind beside what holds for all such readings
+   * @param more what to mind beside what all such work asks
    * @return the procedure
    */
   public static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
@@ -175,10 +129,10 @@ public final class Electrical {
   /**
    * Measured with the machine closed and running, whatever it heats.
    *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
+   * @param text how, for a person
+   * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
-   * @param more what to mind beside what holds for all such readings
+   * @param more what to mind beside what all such work asks
    * @return the procedure
    */
   public static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
@@ -188,8 +142,8 @@ public final class Electrical {
   /**
    * Measured with the machine closed and running with water in it.
    *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
+   * @param text how, for a person
+   * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
    * @return the procedure
    */
@@ -205,8 +159,8 @@ public final class Electrical {
   /**
    * Asked or looked at, nothing opened.
    *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
+   * @param text how, for a person
+   * @param minutes how long it takes
    * @return the procedure
    */
   public static Procedure look(String text, double minutes) {
@@ -216,9 +170,9 @@ public final class Electrical {
   /**
    * Looked at with the machine opened.
    *
-   * @param text what is done
-   * @param minutes how long it takes a practised person
-   * @param more what to mind beside what holds for all such readings
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @param more what to mind beside what all such work asks
    * @return the procedure
    */
   public static Procedure inside(String text, double minutes, Caution... more) {
@@ -228,7 +182,7 @@ public final class Electrical {
   /**
    * The insulation of a part against earth.
    *
-   * @param text what is done
+   * @param text how, for a person
    * @return the procedure
    */
   public static Procedure insulation(String text) {

@@ -179,8 +179,6 @@ public final class SupplyKinds {
       new ComponentKind(
           "supply", "supply at the outlet", List.of(IDLE, LOADED), List.of(), List.of());
 
-  static final List<ComponentKind> ALL = List.of(CORD, SUPPLY);
-
   private SupplyKinds() {}
 
   private static Procedure leakage(String text) {

@@ -1,4 +1,4 @@
-package kelter.electrical.check;
+package kelter.electrical.supplycord;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +23,7 @@ import kelter.electrical.component.SupplyKinds;
  * Takes a machine out of use whose plug or cord was hot or looks burnt, or at which somebody felt a
  * tingle: none of it can be told by a figure, and all is there before anything is measured.
  */
-final class WarningSignCheck implements Check {
+final class WarningSign implements Check {
 
   private static final List<Observable> SIGNS =
       List.of(SupplyKinds.TINGLE, SupplyKinds.PLUG_BURNS, SupplyKinds.PLUG_HOT);
