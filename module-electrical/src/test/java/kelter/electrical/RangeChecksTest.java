@@ -1,4 +1,4 @@
-package kelter.electrical.check;
+package kelter.electrical;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -20,8 +20,6 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Standing;
-import kelter.electrical.ElectricalModule;
-import kelter.electrical.Jobs;
 import kelter.electrical.rating.NorthAmerica;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package kelter.electrical.fault;
+package kelter.electrical;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,8 +16,6 @@ import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.electrical.ElectricalModule;
-import kelter.electrical.SampleMachines;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

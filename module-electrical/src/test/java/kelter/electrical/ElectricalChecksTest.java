@@ -1,4 +1,4 @@
-package kelter.electrical.check;
+package kelter.electrical;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.check.Checker;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
@@ -18,22 +19,19 @@ import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
+import kelter.core.module.Parts;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.electrical.ElectricalModule;
-import kelter.electrical.Jobs;
+import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 
 class ElectricalChecksTest {
 
   private static List<Finding> findings(Appliance appliance, Measurement... measurements) {
-    return new ElectricalModule()
-        .parts().checks().stream()
-            .flatMap(
-                check ->
-                    check.apply(Jobs.job(appliance, measurements), DecisionRule.USUAL).stream())
-            .toList();
+    Parts parts = new ElectricalModule().parts();
+    return new Checker(parts.checks(), new Vocabulary(parts.kinds()), DecisionRule.USUAL)
+        .findings(Jobs.job(appliance, measurements));
   }
 
   private static Finding heater(Reading reading) {
