@@ -124,6 +124,18 @@ class FaultPairsTest {
     }
   }
 
+  /** A rotor that stands draws the current of a blocked one, whatever else holds it. */
+  @Test
+  void aMotorThatDoesNotStartDrawsNoMoreWithAStiffBearing() {
+    Appliance machine = SampleMachines.MOTOR;
+    for (String open : List.of("motor.auxiliary-open", "capacitor.open")) {
+      double blocked = forecast(machine, "motor.current", "motor.seized");
+      assertEquals(blocked, forecast(machine, "motor.current", open), 1e-9);
+      assertEquals(blocked, forecast(machine, "motor.current", open, "motor.seized"), 1e-9);
+      assertTrue(forecast(machine, "motor.hums", open, "motor.seized") > 0.9);
+    }
+  }
+
   /** What wears is likelier on an old machine beside what happens to machines of any age. */
   @ParameterizedTest
   @CsvSource({

@@ -21,9 +21,8 @@ import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Observable.Type;
 import kelter.core.vocabulary.Procedure;
-import kelter.electrical.motor.Motor;
+import kelter.core.vocabulary.Vocabulary;
 import kelter.electrical.outofreach.OutOfReach;
-import kelter.electrical.solenoid.Solenoid;
 import org.junit.jupiter.api.Test;
 
 /** What each procedure says before anybody measures. */
@@ -33,6 +32,10 @@ class ProcedureTest {
 
   private static List<Observable> observables() {
     return MODULE.parts().kinds().stream().flatMap(kind -> kind.observables().stream()).toList();
+  }
+
+  private static Observable observable(String kind, String id) {
+    return new Vocabulary(MODULE.parts().kinds()).observable(kind, id).orElseThrow();
   }
 
   /** Applies to each procedure of a hazard, of which there must be some. */
@@ -98,14 +101,14 @@ class ProcedureTest {
 
   @Test
   void partsBesideAMotorCapacitorSayHowToDischargeIt() {
-    for (Observable observable :
+    says(observable("run-capacitor", "capacitance"), "discharge tool of 20 kOhm", "34 V");
+    for (String id :
         List.of(
-            Motor.MEASURED_CAPACITANCE,
-            Motor.WINDING_RESISTANCE,
-            Motor.AUXILIARY_RESISTANCE,
-            Motor.INSULATION,
-            Motor.TURNING)) {
-      says(observable, "discharge tool of 20 kOhm", "34 V");
+            "winding-resistance",
+            "auxiliary-resistance",
+            "insulation-resistance",
+            "turning-by-hand")) {
+      says(observable("motor", id), "discharge tool of 20 kOhm", "34 V");
     }
   }
 
@@ -117,10 +120,11 @@ class ProcedureTest {
   @Test
   void theTimesToWaitAreThoseOfTheLaw() {
     assertEquals(
-        Math.ceil(22 * 0.2258), seconds(Solenoid.COIL_RESISTANCE.procedure(), "wait (\\d+) s"));
+        Math.ceil(22 * 0.2258),
+        seconds(observable("solenoid", "coil-resistance").procedure(), "wait (\\d+) s"));
     assertEquals(
         Math.ceil(20 * 0.2258),
-        seconds(Motor.MEASURED_CAPACITANCE.procedure(), "capacitor for (\\d+) s"));
+        seconds(observable("run-capacitor", "capacitance").procedure(), "capacitor for (\\d+) s"));
   }
 
   private static double seconds(Procedure procedure, String pattern) {

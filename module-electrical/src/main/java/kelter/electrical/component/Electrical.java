@@ -4,6 +4,7 @@ import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Hazard;
+import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Procedure;
@@ -13,6 +14,9 @@ import kelter.electrical.caution.Cautions;
 
 /** What the procedures of all electrical parts share, */
 public final class Electrical {
+
+  /** Where the priors of electrical faults come from. */
+  public static final Source PRIORS = Source.fromMemory("estimate of how often it is found");
 
   /** The temperature of the part when it was read. */
   public static final Characteristic TEMPERATURE =

@@ -1,2 +1,5 @@
-/** What all contacts share that should be closed. It knows no part. */
+/**
+ * What all paths share that should conduct: contacts, thermal links, protective conductors. It
+ * knows no part.
+ */
 package kelter.electrical.contact;

@@ -11,7 +11,6 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
@@ -39,32 +38,26 @@ public final class Motor implements Part {
           + (long) Math.ceil(CapacitorDischarge.throughTool(100e-6))
           + " s (up to 100 uF), then read that less than 34 V are left. ";
 
-  /** What the main winding should have. */
-  public static final Characteristic MAIN =
+  static final Characteristic MAIN =
       new Characteristic(
           "winding-resistance", "resistance of the main winding at 20 °C", QuantityKind.RESISTANCE);
 
-  /** What the auxiliary winding should have. */
-  public static final Characteristic AUXILIARY =
+  static final Characteristic AUXILIARY =
       new Characteristic(
           "auxiliary-resistance",
           "resistance of the auxiliary winding at 20 °C",
           QuantityKind.RESISTANCE);
 
-  /** What is marked on a capacitor. */
-  public static final Characteristic CAPACITANCE =
+  static final Characteristic CAPACITANCE =
       new Characteristic("capacitance", "capacitance marked on it", QuantityKind.CAPACITANCE);
 
-  /** Resistance of the main winding. */
-  public static final Observable WINDING_RESISTANCE =
+  static final Observable WINDING_RESISTANCE =
       winding("winding-resistance", "resistance of the main winding");
 
-  /** Resistance of the auxiliary winding. */
-  public static final Observable AUXILIARY_RESISTANCE =
+  static final Observable AUXILIARY_RESISTANCE =
       winding("auxiliary-resistance", "resistance of the auxiliary winding");
 
-  /** Insulation of the motor. */
-  public static final Observable INSULATION =
+  static final Observable INSULATION =
       Observable.logarithmic(
           "insulation-resistance",
           "insulation resistance to earth",
@@ -76,8 +69,7 @@ public final class Motor implements Part {
                   + "Unplug the motor from its control and measure with 500 V from a winding to the"
                   + " frame, one minute."));
 
-  /** Current of the running motor. */
-  public static final Observable CURRENT =
+  static final Observable CURRENT =
       Observable.quantity(
           "current",
           "current of the running motor",
@@ -87,49 +79,42 @@ public final class Motor implements Part {
           Electrical.live(
               "Clamp around one wire of the motor while it runs.", 8, Electrical.CLAMP));
 
-  /** Whether it hums without turning. */
-  public static final Observable HUMS =
+  static final Observable HUMS =
       Observable.yesNo(
           "hums",
           "it hums and does not turn",
           Electrical.look("Listen at the start of the programme.", 2));
 
-  /** Whether it stands still without a sound. */
-  public static final Observable SILENT =
+  static final Observable SILENT =
       Observable.yesNo(
           "silent",
           "it makes no sound and does not turn",
           Electrical.look("Listen at the start of the programme.", 2));
 
-  /** How hard it turns. */
-  public static final Observable TURNING =
+  static final Observable TURNING =
       Observable.graded(
           "turning-by-hand",
           "how it turns by hand",
           List.of("freely", "roughly", "stiffly", "stuck"),
           discharged("Take the belt off and turn the shaft by hand.", 8, Electrical.BY_EYE));
 
-  /** Whether it smells burnt. */
-  public static final Observable BURNT_SMELL =
+  static final Observable BURNT_SMELL =
       Observable.yesNo(
           "burnt-smell", "it smells of burnt lacquer", Electrical.look("Smell at the motor.", 1));
 
-  /** Whether water got at it. */
-  public static final Observable WET =
+  static final Observable WET =
       Observable.yesNo(
           "wet",
           "water marks, drops or fresh rust on it",
           Electrical.inside("Look at the motor and above it with a lamp.", 5));
 
-  /** Whether the residual-current device trips. */
-  public static final Observable TRIPS =
+  static final Observable TRIPS =
       Observable.yesNo(
           "trips-rcd",
           "the residual-current device trips when it starts",
           Electrical.look("Ask whether it trips, and when.", 1));
 
-  /** Capacitance. */
-  public static final Observable MEASURED_CAPACITANCE =
+  static final Observable MEASURED_CAPACITANCE =
       Observable.quantity(
           "capacitance",
           "capacitance",
@@ -141,8 +126,7 @@ public final class Motor implements Part {
               6,
               new Accuracy(0.02, 1e-8)));
 
-  /** Whether a capacitor is swollen. */
-  public static final Observable SWOLLEN =
+  static final Observable SWOLLEN =
       Observable.yesNo(
           "swollen",
           "it is swollen, cracked or leaks",
@@ -184,12 +168,6 @@ public final class Motor implements Part {
 
   /** Motors at work, 15 %, and 0.05 A; from memory. */
   private static final Spread<Object> OF_LOAD = Spread.relative(0.15).atLeast(0.05);
-
-  /** The tolerance of capacitors in order, as a ratio of what is marked: 5 %. */
-  private static final double OF_CAPACITORS = 0.05;
-
-  /** Made once by the module. */
-  public Motor() {}
 
   @Override
   public List<ComponentKind> kinds() {
@@ -236,11 +214,7 @@ public final class Motor implements Part {
     if (!component.kind().equals(MOTOR.id())) {
       return Optional.empty();
     }
-    PartModel model =
-        PartModel.of(
-            component.id(),
-            Source.fromMemory("estimate of how often it is found"),
-            MotorFigure.values());
+    PartModel model = PartModel.of(component.id(), Electrical.PRIORS, MotorFigure.values());
     addMotor(model, component);
     List<Component> capacitors = appliance.componentsOf(RUN_CAPACITOR.id());
     if (!capacitors.isEmpty() && component == appliance.componentsOf(MOTOR.id()).get(0)) {
@@ -289,7 +263,7 @@ public final class Motor implements Part {
       model.looks(
           MEASURED_CAPACITANCE,
           state -> marked * state.of(MotorFigure.CAPACITANCE),
-          Spread.constant(OF_CAPACITORS * marked));
+          Spread.constant(0.05 * marked)); // the tolerance of capacitors in order
     }
   }
 

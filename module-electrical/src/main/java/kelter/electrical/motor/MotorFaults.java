@@ -3,6 +3,16 @@ package kelter.electrical.motor;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.square;
 import static kelter.core.diagnosis.model.FaultRow.fault;
+import static kelter.electrical.motor.MotorFigure.AUXILIARY;
+import static kelter.electrical.motor.MotorFigure.CAPACITANCE;
+import static kelter.electrical.motor.MotorFigure.CURRENT;
+import static kelter.electrical.motor.MotorFigure.HUMS;
+import static kelter.electrical.motor.MotorFigure.LEAK;
+import static kelter.electrical.motor.MotorFigure.MAIN;
+import static kelter.electrical.motor.MotorFigure.SMELLS;
+import static kelter.electrical.motor.MotorFigure.STIFFNESS;
+import static kelter.electrical.motor.MotorFigure.SWOLLEN;
+import static kelter.electrical.motor.MotorFigure.WET;
 
 import java.util.List;
 import kelter.core.diagnosis.Wear;
@@ -50,61 +60,47 @@ final class MotorFaults {
   private static final FaultRow SHORTED_TURNS =
       fault("shorted-turns", "turns shorted in the winding", 0.04)
           .wears(Wear.WINDING)
-          .changes(
-              MotorFigure.MAIN.times(0.4),
-              MotorFigure.CURRENT.times(4),
-              MotorFigure.SMELLS.becomes(line(0.1, 0.9)))
+          .changes(MAIN.times(0.4), CURRENT.times(4), SMELLS.becomes(line(0.1, 0.9)))
           .curedBy(RENEW_MOTOR);
 
   private static final FaultRow WINDING_OPEN =
       fault("winding-open", "main winding open", 0.03)
           .wears(Wear.WINDING)
           .apartFrom("shorted-turns")
-          .changes(
-              MotorFigure.MAIN.becomes(CopperCoil.OPEN),
-              MotorFigure.SMELLS.atLeast(0.25),
-              MotorFigure.HUMS.atLeast(0.25))
+          .changes(MAIN.becomes(CopperCoil.OPEN), SMELLS.atLeast(0.25), HUMS.atLeast(0.25))
           .curedBy(RENEW_MOTOR);
 
   private static final FaultRow AUXILIARY_OPEN =
       fault("auxiliary-open", "auxiliary winding open", 0.02)
           .wears(Wear.WINDING)
-          .changes(MotorFigure.AUXILIARY.becomes(CopperCoil.OPEN), MotorFigure.HUMS.atLeast(0.9))
+          .changes(AUXILIARY.becomes(CopperCoil.OPEN), HUMS.atLeast(0.9))
           .curedBy(RENEW_MOTOR);
 
   private static final FaultRow DAMP =
       fault("damp", "winding damp, leaks to earth", 0.03)
-          .changes(
-              MotorFigure.LEAK.plus(EarthLeak.CONDUCTANCE),
-              MotorFigure.WET.becomes(line(0.35, 0.8)))
+          .changes(LEAK.plus(EarthLeak.CONDUCTANCE), WET.becomes(line(0.35, 0.8)))
           .curedBy(DRY_MOTOR, RENEW_MOTOR);
 
   private static final FaultRow SEIZED =
       fault("seized", "bearing stiff or seized", 0.05)
           .wears(Wear.BEARING)
           .changes(
-              MotorFigure.STIFFNESS.becomes(line(0.3, 0.95)),
-              MotorFigure.CURRENT.times(square(1, 4)), // a blocked rotor at last
-              MotorFigure.HUMS.atLeast(square(0.05, 0.93)))
+              STIFFNESS.becomes(line(0.3, 0.95)),
+              CURRENT.times(square(1, 4)), // a blocked rotor at last
+              HUMS.atLeast(square(0.05, 0.93)))
           .curedBy(FREE_BEARING, RENEW_MOTOR);
 
   static final FaultRow WEAK =
       fault("weak", "capacitor weak", 0.08)
           .wears(Wear.CAPACITOR)
-          .changes(
-              MotorFigure.CAPACITANCE.times(0.2),
-              MotorFigure.HUMS.atLeast(line(0.05, 0.9)),
-              MotorFigure.SWOLLEN.becomes(0.2))
+          .changes(CAPACITANCE.times(0.2), HUMS.atLeast(line(0.05, 0.9)), SWOLLEN.becomes(0.2))
           .curedBy(RENEW_CAPACITOR);
 
   static final FaultRow OPEN =
       fault("open", "capacitor open", 0.03)
           .wears(Wear.CAPACITOR)
           .apartFrom("weak")
-          .changes(
-              MotorFigure.CAPACITANCE.becomes(1e-3),
-              MotorFigure.HUMS.atLeast(0.92),
-              MotorFigure.SWOLLEN.becomes(0.35))
+          .changes(CAPACITANCE.becomes(1e-3), HUMS.atLeast(0.92), SWOLLEN.becomes(0.35))
           .curedBy(RENEW_CAPACITOR);
 
   private MotorFaults() {}

@@ -61,9 +61,6 @@ public final class OutOfReach implements Part, Check {
           new Stop("refrigerant-circuit", "refrigerant circuit", Cautions.REFRIGERANT),
           new Stop("fixed-wiring", "outlet and fixed wiring", Cautions.FIXED_WIRING));
 
-  /** Made once by the module. */
-  public OutOfReach() {}
-
   @Override
   public List<ComponentKind> kinds() {
     List<ComponentKind> kinds = new ArrayList<>();

@@ -8,7 +8,6 @@ import java.util.Optional;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -18,7 +17,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
@@ -26,16 +24,16 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
 
-/** The coil of a valve, lock or pump that works by attraction. Chances are from memory. */
+/**
+ * The coil of a valve, lock or pump that works by attraction. Chances and spreads are from memory.
+ */
 public final class Solenoid implements Part {
 
-  /** What a coil should have. */
-  public static final Characteristic COIL =
+  static final Characteristic COIL =
       new Characteristic(
           "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE);
 
-  /** Resistance of a coil. */
-  public static final Observable COIL_RESISTANCE =
+  static final Observable COIL_RESISTANCE =
       Observable.logarithmic(
           "coil-resistance",
           "resistance of the coil",
@@ -47,15 +45,13 @@ public final class Solenoid implements Part {
               5,
               Electrical.OHMMETER));
 
-  /** Whether it acts. */
-  public static final Observable DOES_NOT_ACT =
+  static final Observable DOES_NOT_ACT =
       Observable.yesNo(
           "does-not-act",
           "it does not click, open or pull when it should",
           Electrical.look("Listen and look when the programme should make it act.", 4));
 
-  /** Whether a coil smells. */
-  public static final Observable COIL_SMELL =
+  static final Observable COIL_SMELL =
       Observable.yesNo(
           "burnt-smell",
           "it smells burnt, or its case is melted or dark",
@@ -69,12 +65,6 @@ public final class Solenoid implements Part {
           List.of(COIL_RESISTANCE, DOES_NOT_ACT, COIL_SMELL),
           List.of(COIL),
           List.of());
-
-  /** Coils of one kind, as a natural logarithm. */
-  private static final Spread<Object> OF_COILS = Spread.constant(0.06);
-
-  /** Made once by the module. */
-  public Solenoid() {}
 
   /** What faults change. */
   private enum Coil implements Figure {
@@ -95,31 +85,6 @@ public final class Solenoid implements Part {
     public double inOrder() {
       return inOrder;
     }
-  }
-
-  /** Made when a machine has one. */
-  private static final class Faults {
-
-    private static final Work RENEW =
-        Work.renewing(
-            "renew-solenoid", "renew the coil or the whole part", 30, 0.95, Caution.UNPLUG);
-
-    static final FaultRow SHORTED =
-        fault("coil-shorted", "turns shorted in the coil", 0.02)
-            .changes(
-                Coil.RESISTANCE.times(0.1),
-                Coil.NOTICED.becomes(line(0.1, 0.8)),
-                Coil.SMELLS.becomes(line(0.15, 0.8)))
-            .curedBy(RENEW);
-
-    static final FaultRow OPEN =
-        fault("coil-open", "coil open", 0.04)
-            .apartFrom("coil-shorted")
-            .changes(
-                Coil.RESISTANCE.becomes(CopperCoil.OPEN),
-                Coil.NOTICED.becomes(0.95),
-                Coil.SMELLS.becomes(0.15))
-            .curedBy(RENEW);
   }
 
   @Override
@@ -144,15 +109,30 @@ public final class Solenoid implements Part {
     if (!(cold > 0)) {
       return Optional.empty();
     }
+    Work renew =
+        Work.renewing(
+            "renew-solenoid", "renew the coil or the whole part", 30, 0.95, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(
-                coil.id(), Source.fromMemory("estimate of how often it is found"), Coil.values())
+        PartModel.of(coil.id(), Electrical.PRIORS, Coil.values())
             .on(coil, SOLENOID)
-            .faults(Faults.SHORTED, Faults.OPEN)
+            .faults(
+                fault("coil-shorted", "turns shorted in the coil", 0.02)
+                    .changes(
+                        Coil.RESISTANCE.times(0.1),
+                        Coil.NOTICED.becomes(line(0.1, 0.8)),
+                        Coil.SMELLS.becomes(line(0.15, 0.8)))
+                    .curedBy(renew),
+                fault("coil-open", "coil open", 0.04)
+                    .apartFrom("coil-shorted")
+                    .changes(
+                        Coil.RESISTANCE.becomes(CopperCoil.OPEN),
+                        Coil.NOTICED.becomes(0.95),
+                        Coil.SMELLS.becomes(0.15))
+                    .curedBy(renew))
             .looks(DOES_NOT_ACT, Coil.NOTICED)
             .looks(COIL_SMELL, Coil.SMELLS)
             .under(new CopperCoil(cold, Coil.RESISTANCE))
-            .observe(COIL_RESISTANCE, Double::doubleValue, OF_COILS)
+            .observe(COIL_RESISTANCE, Double::doubleValue, Spread.constant(0.06))
             .build());
   }
 }

@@ -28,9 +28,6 @@ final class WarningSign implements Check {
   private static final List<Observable> SIGNS =
       List.of(SupplyKinds.TINGLE, SupplyKinds.PLUG_BURNS, SupplyKinds.PLUG_HOT);
 
-  /** Nothing that a figure could be held against. */
-  private static final Limits NONE = new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-
   private static final Source SOURCE =
       Source.commonPractice(
           "on a machine in order nobody feels current, and plug and cord do not get hot and look"
@@ -50,35 +47,31 @@ final class WarningSign implements Check {
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
     for (Component cord : job.appliance().componentsOf(SupplyKinds.CORD.id())) {
-      for (Observable observable : SIGNS) {
-        for (Measurement measurement : job.measurements(cord.id(), observable.id())) {
-          findings.add(finding(measurement, observable));
+      for (Observable sign : SIGNS) {
+        for (Measurement measurement : job.measurements(cord.id(), sign.id())) {
+          findings.add(finding(measurement, sign, isThere(measurement)));
         }
       }
     }
     return findings;
   }
 
-  private Finding finding(Measurement measurement, Observable observable) {
-    boolean there = isThere(measurement);
-    List<Caution> cautions = new ArrayList<>(observable.procedure().cautions());
+  private Finding finding(Measurement measurement, Observable sign, boolean there) {
+    List<Caution> cautions = new ArrayList<>(sign.procedure().cautions());
     if (there) {
-      cautions.add(0, observable == SupplyKinds.TINGLE ? Cautions.TINGLE : Cautions.HOT_PLUG);
+      cautions.add(0, sign == SupplyKinds.TINGLE ? Cautions.TINGLE : Cautions.HOT_PLUG);
     }
+    Verdict verdict = there ? Verdict.DOES_NOT_CONFORM : Verdict.CONFORMS;
     return new Finding(
         id() + "." + measurement.component(),
         measurement.component(),
-        observable.id(),
-        observable.title(),
+        sign.id(),
+        sign.title(),
         measurement.readings().get(0).display(),
-        observable.kind(),
-        observable.kind().unit(),
-        new Judgement(
-            Optional.empty(),
-            there ? 0 : 1,
-            there ? Verdict.DOES_NOT_CONFORM : Verdict.CONFORMS,
-            false),
-        NONE,
+        sign.kind(),
+        sign.kind().unit(),
+        new Judgement(Optional.empty(), there ? 0 : 1, verdict, false),
+        new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY),
         SOURCE,
         cautions,
         there ? "out of use until the cause is found and mended" : "");
@@ -86,14 +79,11 @@ final class WarningSign implements Check {
 
   private static boolean isThere(Measurement measurement) {
     for (Reading reading : measurement.readings()) {
-      if (reading instanceof Reading.YesNo answer ? answer.yes() : isDark(reading)) {
+      if (reading instanceof Reading.YesNo answer && answer.yes()
+          || reading instanceof Reading.Grade grade && grade.rank() > 0) {
         return true;
       }
     }
     return false;
-  }
-
-  private static boolean isDark(Reading reading) {
-    return reading instanceof Reading.Grade grade && grade.rank() > 0;
   }
 }
