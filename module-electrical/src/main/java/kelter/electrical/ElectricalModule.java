@@ -27,6 +27,10 @@ import kelter.electrical.heater.ScaleOnHeater;
 import kelter.electrical.heating.Heater;
 import kelter.electrical.heating.Heating;
 import kelter.electrical.heating.Leaking;
+import kelter.electrical.heating.Relay;
+import kelter.electrical.heating.Supply;
+import kelter.electrical.heating.TemperatureSensor;
+import kelter.electrical.heating.ThermalLink;
 import kelter.electrical.motor.Motor;
 import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
@@ -134,6 +138,10 @@ public final class ElectricalModule implements CalculationModule {
     return Parts.of(
         Heater.ofWater(),
         Heater.ofAir(),
+        new ThermalLink(),
+        new Relay(),
+        new TemperatureSensor(),
+        new Supply(),
         new Heating(),
         new Motor(),
         new SupplyCord(),

@@ -3,6 +3,8 @@ package kelter.electrical.heating;
 import java.util.List;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.insulation.InsulationRule;
@@ -32,6 +34,31 @@ public final class Heater implements Part {
    */
   public static Heater ofAir() {
     return new Heater(Medium.AIR);
+  }
+
+  /**
+   * Whether a part is a heater.
+   *
+   * @param part a part of an appliance
+   * @return true if it is one, of water or of air
+   */
+  public static boolean isOne(Component part) {
+    return Medium.of(part.kind()).isPresent();
+  }
+
+  /**
+   * Whether an appliance has a heater.
+   *
+   * @param appliance the machine
+   * @return true if one of its parts is one
+   */
+  public static boolean isIn(Appliance appliance) {
+    for (Component part : appliance.components()) {
+      if (isOne(part)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override

@@ -3,8 +3,6 @@ package kelter.electrical.heating;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kelter.core.check.Check;
-import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.diagnosis.model.Course;
@@ -14,26 +12,17 @@ import kelter.core.diagnosis.model.Spread;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
-import kelter.core.law.Celsius;
 import kelter.core.module.Part;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
-import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.component.SupplyKinds;
-import kelter.electrical.contact.ClosedContact;
-import kelter.electrical.copper.CopperRule;
-import kelter.electrical.heating.HeatingFigures.Circuit;
-import kelter.electrical.heating.HeatingFigures.Link;
-import kelter.electrical.heating.HeatingFigures.Relay;
-import kelter.electrical.heating.HeatingFigures.Sensor;
 import kelter.electrical.heating.Operation.OfReading;
 import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.rating.HeaterRating;
-import kelter.electrical.rating.SensorCurve;
 
 /**
  * The heating of an appliance: heater, thermal links, relays, temperature sensors, supply and cord.
@@ -52,96 +41,9 @@ public final class Heating implements Part {
 
   private static final double BY_FIGURE = 0.03;
 
-  private static final Conditions AT_ROOM_TEMPERATURE =
-      new Conditions(
-          Map.of(
-              Electrical.TEMPERATURE.id(),
-              Quantity.ofSi(Celsius.TWENTY, 0, QuantityKind.TEMPERATURE)));
-
-  /** Made by the module. */
-  public Heating() {}
-
   @Override
   public List<ComponentKind> kinds() {
-    return List.of(
-        HeaterWords.WATER.kind(),
-        HeaterWords.AIR.kind(),
-        ControlWords.THERMAL_LINK,
-        ControlWords.RELAY,
-        ControlWords.TEMPERATURE_SENSOR,
-        SupplyKinds.CORD,
-        SupplyKinds.SUPPLY);
-  }
-
-  @Override
-  public List<Check> checks() {
-    return List.of(
-        new LimitCheck(
-            "appliance-insulation",
-            "Is the appliance insulated as its protection class asks?",
-            SupplyKinds.CORD,
-            SupplyKinds.APPLIANCE_INSULATION,
-            CordChecks::insulation),
-        new LimitCheck(
-            "protective-conductor",
-            "Is touchable metal connected to earth well enough?",
-            SupplyKinds.CORD,
-            SupplyKinds.PROTECTIVE_CONDUCTOR,
-            CordChecks::protectiveConductor),
-        new LimitCheck(
-            "protective-conductor-current",
-            "Does too much flow in the protective conductor?",
-            SupplyKinds.CORD,
-            SupplyKinds.CONDUCTOR_CURRENT,
-            CordChecks::conductorCurrent),
-        new LimitCheck(
-            "touch-current",
-            "Can too much flow through a person who touches it?",
-            SupplyKinds.CORD,
-            SupplyKinds.TOUCH_CURRENT,
-            CordChecks::touchCurrent),
-        new LimitCheck(
-            "thermal-link-continuity",
-            "Is the thermal link whole?",
-            ControlWords.THERMAL_LINK,
-            ControlWords.LINK_RESISTANCE,
-            ClosedContact.RULE),
-        new LimitCheck(
-            "sensor-resistance",
-            "Does the temperature sensor read right?",
-            ControlWords.TEMPERATURE_SENSOR,
-            ControlWords.SENSOR_RESISTANCE,
-            ControlChecks::sensor),
-        new LimitCheck(
-            "shown-temperature",
-            "Does the machine show the right temperature?",
-            ControlWords.TEMPERATURE_SENSOR,
-            ControlWords.SHOWN_ERROR,
-            ControlChecks::shown),
-        new LimitCheck(
-            "relay-voltage-drop",
-            "Does the contact of the relay lose voltage?",
-            ControlWords.RELAY,
-            ControlWords.VOLTAGE_DROP,
-            ControlChecks::contactDrop),
-        new LimitCheck(
-            "relay-coil-resistance",
-            "Does the coil of the relay measure what it should?",
-            ControlWords.RELAY,
-            ControlWords.COIL_RESISTANCE,
-            new CopperRule("coil", ControlWords.COIL)),
-        new LimitCheck(
-            "supply-idle",
-            "Is the supply within its range?",
-            SupplyKinds.SUPPLY,
-            SupplyKinds.IDLE,
-            ControlChecks::supply),
-        new LimitCheck(
-            "supply-loaded",
-            "Is the supply within its range under load?",
-            SupplyKinds.SUPPLY,
-            SupplyKinds.LOADED,
-            ControlChecks::supply));
+    return List.of(HeaterWords.WATER.kind(), HeaterWords.AIR.kind());
   }
 
   @Override
@@ -154,32 +56,30 @@ public final class Heating implements Part {
   private static FaultModel model(HeatingGroup group) {
     HeaterRating rating = group.rating();
     PartModel model =
-        PartModel.of(group.heater().id(), HeatingFaults.PRIOR, Circuit.values())
+        PartModel.of(group.heater().id(), Electrical.PRIORS, Circuit.values())
             .moves(mains(rating), Circuit.MAINS.times(1 + mainsDeviation(rating)))
             .moves(
                 tolerance(rating), Circuit.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
     HeatingCircuit circuit = new HeatingCircuit(rating, group.medium());
     heater(model, group, circuit);
     for (Component link : group.links()) {
-      model
-          .on(link, ControlWords.THERMAL_LINK, Link.values())
-          .faults(HeatingFaults.linkOpen())
-          .looks(
-              ControlWords.LINK_RESISTANCE,
-              state -> state.of(Link.RESISTANCE),
-              Spread.constant(0.7));
+      ThermalLink.addTo(model, link);
     }
     for (Component relay : group.relays()) {
-      relay(model, relay, circuit);
+      Relay.addTo(model, relay, circuit);
     }
     for (Component sensor : group.sensors()) {
-      sensor(model, sensor, group.medium());
+      TemperatureSensor.addTo(model, sensor, group.medium());
     }
-    supply(model, group, circuit);
+    if (group.supply().isPresent()) {
+      Supply.addTo(model, group.supply().get(), circuit);
+    } else {
+      model.on(group.heater(), group.medium().words().kind()).faults(Supply.lowVoltage());
+    }
     if (group.cord().isPresent()) {
       model
           .on(group.cord().get(), SupplyKinds.CORD)
-          .faults(HeatingFaults.otherLeak())
+          .faults(HeaterFaults.otherLeak())
           .looks(SupplyKinds.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
           .looks(SupplyKinds.PLUG_BURNS, new Look.Shown(Circuit.PLUG_BURNS), Spread.constant(0.15))
           .looks(SupplyKinds.PLUG_HOT, Circuit.PLUG_HOT);
@@ -192,7 +92,7 @@ public final class Heating implements Part {
     boolean air = group.medium() == Medium.AIR;
     model
         .on(group.heater(), words.kind())
-        .faults(HeatingFaults.ofHeater(group.medium(), group.rating().elements()))
+        .faults(HeaterFaults.ofHeater(group.medium(), group.rating().elements()))
         .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
         .looks(HeaterWords.TRIPS, Leaking::trips)
         .looks(HeaterWords.OVERHEATS, Circuit.OVERHEATS)
@@ -204,7 +104,7 @@ public final class Heating implements Part {
             HeaterWords.RESISTANCE, Operation::cold, Spread.constant(Operation.HOT_AGAINST_COLD))
         .observe(words.current(), Operation::current, new OfReading(1, 0.05))
         .observe(words.power(), Operation::power, new OfReading(2, 10))
-        .observe(words.voltage(), Operation::terminalVoltage, fromReadingToReading(group.rating()))
+        .observe(words.voltage(), Operation::terminalVoltage, circuit.fromReadingToReading())
         .observe(HeaterWords.TRIPS_BREAKER, Operation::tripsBreaker)
         .observe(words.cold(), Operation::staysCold)
         .observe(words.slow(), Operation::isSlow)
@@ -213,67 +113,6 @@ public final class Heating implements Part {
             words.warming(),
             Operation::warming,
             air ? new OfReading(2, 2, 0.12, 0.4) : new OfReading(2, 5e-4, 0.1, 0.4));
-  }
-
-  private static void relay(PartModel model, Component relay, HeatingCircuit circuit) {
-    model
-        .on(relay, ControlWords.RELAY, Relay.values())
-        .faults(HeatingFaults.ofRelay())
-        .looks(ControlWords.CONTACT_BURNS, Relay.BURNS)
-        .looks(ControlWords.BURNT_SMELL, Relay.BURNT_SMELL)
-        .looks(ControlWords.CLOSED_WHEN_OFF, Relay.CLOSED_WHEN_OFF)
-        .under(circuit)
-        .observe(
-            ControlWords.VOLTAGE_DROP, Operation::contactDrop, Spread.relative(0.3).atLeast(0.1));
-    double coil = relay.si(ControlWords.COIL);
-    if (coil > 0) {
-      model.looks(
-          ControlWords.COIL_RESISTANCE,
-          state -> state.has(Relay.COIL_OPEN) ? HeatingFigures.OPEN : coil,
-          Spread.constant(0.1));
-    }
-  }
-
-  private static void sensor(PartModel model, Component sensor, Medium medium) {
-    model
-        .on(sensor, ControlWords.TEMPERATURE_SENSOR, Sensor.values())
-        .faults(HeatingFaults.ofSensor(medium))
-        .looks(ControlWords.OFF_ITS_SEAT, Sensor.OFF_SEAT);
-    Optional<SensorCurve> curve = SensorCurve.of(sensor);
-    if (curve.isPresent()) {
-      model
-          .under(new Thermometer(curve.get(), Celsius.TWENTY))
-          .usually(AT_ROOM_TEMPERATURE)
-          .observe(
-              ControlWords.SENSOR_RESISTANCE,
-              Thermometer.Reading::resistance,
-              (value, order, reading) -> reading.spread())
-          .under(new Thermometer(curve.get(), Thermometer.WASH))
-          .observe(
-              ControlWords.SHOWN_ERROR,
-              Thermometer.Reading::shownError,
-              Spread.relative(0.3).atLeast(2));
-    }
-  }
-
-  /** Where the job lists no supply, too little voltage is told of the heater. */
-  private static void supply(PartModel model, HeatingGroup group, HeatingCircuit circuit) {
-    Optional<Component> supply = group.supply();
-    model
-        .on(
-            supply.orElse(group.heater()),
-            supply.isPresent() ? SupplyKinds.SUPPLY : group.medium().words().kind())
-        .faults(HeatingFaults.lowVoltage());
-    if (supply.isPresent()) {
-      model
-          .under(circuit)
-          .observe(SupplyKinds.IDLE, Operation::outletIdle, fromReadingToReading(group.rating()))
-          .observe(SupplyKinds.LOADED, Operation::supply, fromReadingToReading(group.rating()));
-    }
-  }
-
-  private static Spread<Object> fromReadingToReading(HeaterRating rating) {
-    return Spread.constant(Operation.FROM_READING_TO_READING * rating.voltage());
   }
 
   /** The conditions that a service figure of the heater tells. */

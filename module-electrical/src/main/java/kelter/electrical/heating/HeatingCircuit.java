@@ -1,12 +1,12 @@
 package kelter.electrical.heating;
 
 import kelter.core.diagnosis.model.Circumstances;
+import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
 import kelter.core.job.Conditions;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.heating.HeatingFigures.Circuit;
-import kelter.electrical.heating.HeatingFigures.Relay;
-import kelter.electrical.heating.HeatingFigures.Sensor;
+import kelter.electrical.heating.Relay.Contact;
+import kelter.electrical.heating.TemperatureSensor.Sensor;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -20,6 +20,9 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
 
   /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
   private static final double OVERLOAD = 4;
+
+  /** The part of the loss under load that is there with nothing switched on; from memory. */
+  private static final double LOST_IDLE = 0.2;
 
   @Override
   public Solver<Operation> under(Conditions conditions) {
@@ -39,21 +42,27 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
     }
   }
 
+  /** How far voltages of machines with the same supply differ, V. */
+  Spread<Object> fromReadingToReading() {
+    return Spread.constant(Operation.FROM_READING_TO_READING * rating.voltage());
+  }
+
   private Operation solve(State state, Operation.Stated stated) {
     double ofItsKind =
         state.has(Circuit.HEATER_OPEN)
-            ? HeatingFigures.OPEN
+            ? Electrical.RESISTANCE.high()
             : rating.cold() * state.of(Circuit.RESISTANCE);
     double cold = ofItsKind * state.of(Circuit.TOLERANCE);
-    double idle = rating.mains() * state.of(Circuit.MAINS);
-    boolean overloaded = isOverload(ofItsKind, state.of(Circuit.REACHING));
-    State[] relays = state.each(Relay.class);
+    double mains = rating.mains() * state.of(Circuit.MAINS);
+    double reaching = state.of(Circuit.REACHING);
+    boolean overloaded = isOverload(ofItsKind, reaching);
+    State[] relays = state.each(Contact.class);
     return new Operation(
         state,
         stated,
         rating.power(),
-        idle,
-        idle * state.of(Circuit.REACHING),
+        mains * (1 - LOST_IDLE * (1 - reaching)),
+        mains * reaching,
         cold,
         cold * hotOverCold(),
         overloaded || isInterrupted(state, relays) ? Double.POSITIVE_INFINITY : contacts(relays),
@@ -77,7 +86,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
   private static double contacts(State[] relays) {
     double series = 0;
     for (State relay : relays) {
-      series += relay.of(Relay.CONTACT);
+      series += relay.of(Contact.RESISTANCE);
     }
     return series;
   }
@@ -85,23 +94,17 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
   private static boolean isInterrupted(State state, State[] relays) {
     boolean allWelded = relays.length > 0;
     for (State relay : relays) {
-      if (isHeldOpen(relay)) {
+      if (Relay.isHeldOpen(relay)) {
         return true;
       }
-      allWelded &= relay.has(Relay.WELDED);
+      allWelded &= relay.has(Contact.WELDED);
     }
     return state.has(Circuit.INTERRUPTED) || !allWelded && isUnreadable(state);
   }
 
-  /** Whether the contact of a relay stays open because its coil is. */
-  static boolean isHeldOpen(State relay) {
-    return relay.has(Relay.COIL_OPEN) && !relay.has(Relay.WELDED);
-  }
-
-  /** Whether a sensor is open or shorted, so that the control does not let it heat. */
   private static boolean isUnreadable(State state) {
     for (State sensor : state.each(Sensor.class)) {
-      if (sensor.of(Sensor.RESISTANCE) != Sensor.RESISTANCE.inOrder()) {
+      if (TemperatureSensor.isUnreadable(sensor)) {
         return true;
       }
     }

@@ -74,9 +74,9 @@ record HeatingGroup(
         heater,
         medium,
         rating,
-        appliance.componentsOf(ControlWords.THERMAL_LINK.id()),
-        appliance.componentsOf(ControlWords.RELAY.id()),
-        appliance.componentsOf(ControlWords.TEMPERATURE_SENSOR.id()),
+        appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
+        appliance.componentsOf(Relay.RELAY.id()),
+        appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),
         first(appliance, SupplyKinds.SUPPLY.id()),
         first(appliance, SupplyKinds.CORD.id()));
   }

@@ -9,8 +9,8 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.Electrical;
 import kelter.electrical.component.SupplyKinds;
-import kelter.electrical.heating.HeatingFigures.Circuit;
 import kelter.electrical.insulation.EarthLeak;
 
 /**
@@ -19,9 +19,6 @@ import kelter.electrical.insulation.EarthLeak;
  * insulation that can be read has a fault that explains a low one.
  */
 public final class Leaking implements Part {
-
-  /** Made by the module. */
-  public Leaking() {}
 
   @Override
   public List<ComponentKind> kinds() {
@@ -40,18 +37,17 @@ public final class Leaking implements Part {
   }
 
   private static FaultModel model(Component part, Optional<Medium> heated) {
-    PartModel model =
-        PartModel.of(part.id() + "-insulation", HeatingFaults.PRIOR, Circuit.values());
+    PartModel model = PartModel.of(part.id() + "-insulation", Electrical.PRIORS, Circuit.values());
     if (heated.isEmpty()) {
       return model
           .on(part, SupplyKinds.CORD)
-          .faults(HeatingFaults.otherLeak())
+          .faults(HeaterFaults.otherLeak())
           .looks(SupplyKinds.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
           .build();
     }
     return model
         .on(part, heated.get().words().kind())
-        .faults(HeatingFaults.leaking(heated.get()))
+        .faults(HeaterFaults.leaking(heated.get()))
         .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
         .looks(HeaterWords.TRIPS, Leaking::trips)
         .build();

@@ -2,6 +2,8 @@ package kelter.electrical.heating;
 
 import java.util.Optional;
 import kelter.core.job.Conditions;
+import kelter.core.safety.Caution;
+import kelter.electrical.caution.Cautions;
 import kelter.electrical.heater.HeatUp;
 
 /** What a heater heats, and what that does with the heat. Usual amounts are from memory. */
@@ -38,6 +40,11 @@ enum Medium {
       return Optional.of(WATER);
     }
     return kind.equals(HeaterWords.AIR.kind().id()) ? Optional.of(AIR) : Optional.empty();
+  }
+
+  /** What to mind near its heater. */
+  Caution hot() {
+    return this == AIR ? Cautions.HOT_PART : Caution.HOT_WATER;
   }
 
   HeaterWords words() {

@@ -2,8 +2,7 @@ package kelter.electrical.heating;
 
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
-import kelter.electrical.heating.HeatingFigures.Circuit;
-import kelter.electrical.heating.HeatingFigures.Relay;
+import kelter.electrical.heating.Relay.Contact;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -12,7 +11,7 @@ import kelter.electrical.rating.HeaterRating;
  * @param state what faults have left
  * @param stated what is stated with the reading
  * @param ratedPower the power of the heater in order, W
- * @param idle the voltage at the outlet without load, V
+ * @param idle the voltage at the outlet with nothing switched on, V
  * @param supply the voltage at the outlet, V
  * @param cold the resistance of the heater at 20 °C, Ohm
  * @param hot its resistance at work, Ohm
@@ -30,9 +29,6 @@ record Operation(
     double hot,
     double contacts,
     boolean overloaded) {
-
-  /** The part of the loss under load that is there already where nothing is switched on; memory. */
-  private static final double LOST_IDLE = 0.2;
 
   /** How much the mains change from one reading to the next, as a ratio; from memory. */
   static final double FROM_READING_TO_READING = 0.01;
@@ -129,11 +125,6 @@ record Operation(
 
   /** Voltage across the contact of a relay, V: that of the mains where it stays open. */
   double contactDrop() {
-    return HeatingCircuit.isHeldOpen(state) ? supply : current(supply) * state.of(Relay.CONTACT);
-  }
-
-  /** Voltage at the outlet with nothing switched on, V. */
-  double outletIdle() {
-    return idle * (1 - LOST_IDLE * (1 - state.of(Circuit.REACHING)));
+    return Relay.isHeldOpen(state) ? supply : current(supply) * state.of(Contact.RESISTANCE);
   }
 }

@@ -3,9 +3,8 @@ package kelter.electrical.heating;
 import kelter.core.diagnosis.model.Circumstances;
 import kelter.core.diagnosis.model.State;
 import kelter.core.job.Conditions;
-import kelter.core.law.Celsius;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.heating.HeatingFigures.Sensor;
+import kelter.electrical.heating.TemperatureSensor.Sensor;
 import kelter.electrical.rating.SensorCurve;
 
 /**
@@ -15,9 +14,6 @@ import kelter.electrical.rating.SensorCurve;
  * @param usual the temperature where none is stated, K
  */
 record Thermometer(SensorCurve curve, double usual) implements Circumstances<Thermometer.Reading> {
-
-  /** Water for washing, K. */
-  static final double WASH = Celsius.ZERO + 40;
 
   /** Tolerance of sensors, as a natural logarithm; common practice, no source. */
   private static final double TOLERANCE = 0.03;

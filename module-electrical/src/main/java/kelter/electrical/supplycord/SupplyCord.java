@@ -7,6 +7,7 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.PartModel;
@@ -36,7 +37,32 @@ public final class SupplyCord implements Part {
 
   @Override
   public List<Check> checks() {
-    return List.of(new WarningSign());
+    return List.of(
+        new LimitCheck(
+            "appliance-insulation",
+            "Is the appliance insulated as its protection class asks?",
+            SupplyKinds.CORD,
+            SupplyKinds.APPLIANCE_INSULATION,
+            CordChecks::insulation),
+        new LimitCheck(
+            "protective-conductor",
+            "Is touchable metal connected to earth well enough?",
+            SupplyKinds.CORD,
+            SupplyKinds.PROTECTIVE_CONDUCTOR,
+            CordChecks::protectiveConductor),
+        new LimitCheck(
+            "protective-conductor-current",
+            "Does too much flow in the protective conductor?",
+            SupplyKinds.CORD,
+            SupplyKinds.CONDUCTOR_CURRENT,
+            CordChecks::conductorCurrent),
+        new LimitCheck(
+            "touch-current",
+            "Can too much flow through a person who touches it?",
+            SupplyKinds.CORD,
+            SupplyKinds.TOUCH_CURRENT,
+            CordChecks::touchCurrent),
+        new WarningSign());
   }
 
   @Override

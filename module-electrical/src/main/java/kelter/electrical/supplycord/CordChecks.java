@@ -1,4 +1,4 @@
-package kelter.electrical.heating;
+package kelter.electrical.supplycord;
 
 import java.util.Optional;
 import kelter.core.check.Allowed;
@@ -13,6 +13,7 @@ import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.vocabulary.Characteristic;
 import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.heating.Heater;
 import kelter.electrical.insulation.InsulationRule;
 import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.NorthAmericanLimit;
@@ -58,7 +59,7 @@ final class CordChecks {
         ? Optional.of(
             byLocalCode(measured, "insulation resistance", Limits.atLeast(local.get().si()))
                 .butIfNot(InsulationRule.DO_NOT_RETURN))
-        : new InsulationRule(hasHeater(measured.appliance())).allowed(measured);
+        : new InsulationRule(Heater.isIn(measured.appliance())).allowed(measured);
   }
 
   static Optional<Allowed> protectiveConductor(Measured measured) {
@@ -161,21 +162,12 @@ final class CordChecks {
     return stated.isPresent() ? allowed : allowed.orIfOfAnotherClass(twoWire);
   }
 
-  private static boolean hasHeater(Appliance appliance) {
-    for (Component part : appliance.components()) {
-      if (Medium.of(part.kind()).isPresent()) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   /** All heaters that state their power, W, at the lower limit of what they state. */
   private static double heating(Appliance appliance) {
     double heaters = 0;
     for (Component part : appliance.components()) {
       Optional<RatedRange> power = part.nameplate().power();
-      if (Medium.of(part.kind()).isPresent() && power.isPresent()) {
+      if (Heater.isOne(part) && power.isPresent()) {
         heaters += power.get().low().si();
       }
     }
