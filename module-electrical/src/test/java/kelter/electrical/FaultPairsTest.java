@@ -113,6 +113,17 @@ class FaultPairsTest {
     assertEquals(0, forecast(washer, "heater.current", "link.open", "relay.contact-welded"), 1e-9);
   }
 
+  /** By Ohm's law: 8.7 A through 0.02 Ohm; an open contact has the mains across it. */
+  @Test
+  void aWeldedContactDropsWhatItsResistanceTellsWhateverTheCoilDoes() {
+    Appliance washer = SampleMachines.WASHER;
+    assertEquals(230, forecast(washer, "relay.voltage-drop", "relay.coil-open"), 1e-9);
+    assertEquals(
+        0.174,
+        forecast(washer, "relay.voltage-drop", "relay.coil-open", "relay.contact-welded"),
+        0.001);
+  }
+
   /** Kirchhoff's law: with both ways open no current flows, and nothing hums. */
   @Test
   void withBothWindingsOpenNothingHums() {
