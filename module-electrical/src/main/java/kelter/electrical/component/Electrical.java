@@ -12,7 +12,7 @@ import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.Cautions;
 
-/** What the procedures of all electrical parts share, */
+/** What the words and procedures of all electrical parts share. */
 public final class Electrical {
 
   /** Where the priors of electrical faults come from. */

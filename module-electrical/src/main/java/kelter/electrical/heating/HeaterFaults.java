@@ -117,8 +117,8 @@ final class HeaterFaults {
                 Caution.HOT_WATER,
                 new Caution(
                     Signal.CAUTION,
-                    "Descaling acid burns skin and eyes and gives off gas: gloves, goggles, open window, never"
-                        + " together with bleach.")),
+                    "Descaling acid burns skin and eyes and gives off gas: gloves, goggles, open"
+                        + " window, never together with bleach.")),
             renew(Medium.WATER))
         .wears(Wear.DEPOSIT);
   }

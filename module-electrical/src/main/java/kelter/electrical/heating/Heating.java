@@ -18,8 +18,8 @@ import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.heating.Operation.OfReading;
 import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.rating.HeaterRating;
@@ -78,11 +78,11 @@ public final class Heating implements Part {
     }
     if (group.cord().isPresent()) {
       model
-          .on(group.cord().get(), SupplyKinds.CORD)
+          .on(group.cord().get(), CordWords.CORD)
           .faults(HeaterFaults.otherLeak())
-          .looks(SupplyKinds.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
-          .looks(SupplyKinds.PLUG_BURNS, new Look.Shown(Circuit.PLUG_BURNS), Spread.constant(0.15))
-          .looks(SupplyKinds.PLUG_HOT, Circuit.PLUG_HOT);
+          .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
+          .looks(CordWords.PLUG_BURNS, new Look.Shown(Circuit.PLUG_BURNS), Spread.constant(0.15))
+          .looks(CordWords.PLUG_HOT, Circuit.PLUG_HOT);
     }
     return model.build();
   }

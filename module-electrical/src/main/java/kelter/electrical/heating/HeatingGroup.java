@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
-import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.component.CordWords;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -77,8 +77,8 @@ record HeatingGroup(
         appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
         appliance.componentsOf(Relay.RELAY.id()),
         appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),
-        first(appliance, SupplyKinds.SUPPLY.id()),
-        first(appliance, SupplyKinds.CORD.id()));
+        first(appliance, Supply.SUPPLY.id()),
+        first(appliance, CordWords.CORD.id()));
   }
 
   private static Optional<Component> first(Appliance appliance, String kind) {

@@ -9,8 +9,8 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.insulation.EarthLeak;
 
 /**
@@ -22,7 +22,7 @@ public final class Leaking implements Part {
 
   @Override
   public List<ComponentKind> kinds() {
-    return List.of(HeaterWords.WATER.kind(), HeaterWords.AIR.kind(), SupplyKinds.CORD);
+    return List.of(HeaterWords.WATER.kind(), HeaterWords.AIR.kind(), CordWords.CORD);
   }
 
   @Override
@@ -40,9 +40,9 @@ public final class Leaking implements Part {
     PartModel model = PartModel.of(part.id() + "-insulation", Electrical.PRIORS, Circuit.values());
     if (heated.isEmpty()) {
       return model
-          .on(part, SupplyKinds.CORD)
+          .on(part, CordWords.CORD)
           .faults(HeaterFaults.otherLeak())
-          .looks(SupplyKinds.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
+          .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
           .build();
     }
     return model

@@ -16,36 +16,70 @@ import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
 import kelter.electrical.supply.SupplyRange.Range;
 
 /** The outlet and what is behind it; mended by a licensed electrician only. */
 public final class Supply implements Part {
 
+  static final Characteristic CURRENT =
+      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
+
+  static final Observable IDLE =
+      Observable.quantity(
+          "voltage-idle",
+          "voltage with nothing switched on",
+          QuantityKind.VOLTAGE,
+          new Span(0, 500),
+          List.of(),
+          Electrical.live(
+              "Read at the outlet through a measuring adapter; the outlet stays closed.",
+              4,
+              Electrical.VOLTMETER,
+              Cautions.FIXED_WIRING));
+
+  static final Observable LOADED =
+      Observable.quantity(
+          "voltage-loaded",
+          "voltage while the machine heats",
+          QuantityKind.VOLTAGE,
+          new Span(0, 500),
+          List.of(CURRENT),
+          Electrical.live(
+              "Read at the outlet through a measuring adapter while the machine heats; the outlet"
+                  + " stays closed.",
+              6,
+              Electrical.VOLTMETER,
+              Cautions.FIXED_WIRING));
+
+  static final ComponentKind SUPPLY =
+      new ComponentKind(
+          "supply", "supply at the outlet", List.of(IDLE, LOADED), List.of(), List.of());
+
   @Override
   public List<ComponentKind> kinds() {
-    return List.of(SupplyKinds.SUPPLY);
+    return List.of(SUPPLY);
   }
 
   @Override
   public List<Check> checks() {
     return List.of(
         new LimitCheck(
-            "supply-idle",
-            "Is the supply within its range?",
-            SupplyKinds.SUPPLY,
-            SupplyKinds.IDLE,
-            Supply::voltage),
+            "supply-idle", "Is the supply within its range?", SUPPLY, IDLE, Supply::voltage),
         new LimitCheck(
             "supply-loaded",
             "Is the supply within its range under load?",
-            SupplyKinds.SUPPLY,
-            SupplyKinds.LOADED,
+            SUPPLY,
+            LOADED,
             Supply::voltage));
   }
 
@@ -89,11 +123,11 @@ public final class Supply implements Part {
   /** Puts it into the model of a circuit. */
   static void addTo(PartModel model, Component supply, HeatingCircuit circuit) {
     model
-        .on(supply, SupplyKinds.SUPPLY)
+        .on(supply, SUPPLY)
         .faults(lowVoltage())
         .under(circuit)
-        .observe(SupplyKinds.IDLE, Operation::idle, circuit.fromReadingToReading())
-        .observe(SupplyKinds.LOADED, Operation::supply, circuit.fromReadingToReading());
+        .observe(IDLE, Operation::idle, circuit.fromReadingToReading())
+        .observe(LOADED, Operation::supply, circuit.fromReadingToReading());
   }
 
   /** It is told of the heater where the job lists no supply; from memory. */

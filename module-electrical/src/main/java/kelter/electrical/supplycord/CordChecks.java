@@ -12,7 +12,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.vocabulary.Characteristic;
-import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.component.CordWords;
 import kelter.electrical.heating.Heater;
 import kelter.electrical.insulation.InsulationRule;
 import kelter.electrical.protection.LeakageLimit;
@@ -54,7 +54,7 @@ final class CordChecks {
   private CordChecks() {}
 
   static Optional<Allowed> insulation(Measured measured) {
-    Optional<Quantity> local = measured.component().figure(SupplyKinds.INSULATION_LIMIT);
+    Optional<Quantity> local = measured.component().figure(CordWords.INSULATION_LIMIT);
     return local.isPresent()
         ? Optional.of(
             byLocalCode(measured, "insulation resistance", Limits.atLeast(local.get().si()))
@@ -63,7 +63,7 @@ final class CordChecks {
   }
 
   static Optional<Allowed> protectiveConductor(Measured measured) {
-    Optional<Quantity> local = measured.component().figure(SupplyKinds.EARTH_LIMIT);
+    Optional<Quantity> local = measured.component().figure(CordWords.EARTH_LIMIT);
     Optional<Allowed> allowed =
         local.isPresent()
             ? Optional.of(
@@ -82,8 +82,8 @@ final class CordChecks {
               .resting("the cord counts in, which is the stricter reading"));
     }
     Component cord = measured.component();
-    double length = cord.si(SupplyKinds.LENGTH, SHORT_CORD);
-    double section = cord.si(SupplyKinds.SECTION, USUAL_SECTION);
+    double length = cord.si(CordWords.LENGTH, SHORT_CORD);
+    double section = cord.si(CordWords.SECTION, USUAL_SECTION);
     if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
       return Optional.empty();
     }
@@ -93,7 +93,7 @@ final class CordChecks {
                 ProtectiveConductorLimit.SOURCE,
                 Limits.atMost(ProtectiveConductorLimit.limit(length, section)))
             .resting(
-                cord.figure(SupplyKinds.LENGTH).isPresent()
+                cord.figure(CordWords.LENGTH).isPresent()
                     ? ""
                     : "a cord of at most 5 m taken, because its length is not stated"));
   }
@@ -101,7 +101,7 @@ final class CordChecks {
   static Optional<Allowed> conductorCurrent(Measured measured) {
     return leakage(
         measured,
-        SupplyKinds.CONDUCTOR_CURRENT_LIMIT,
+        CordWords.CONDUCTOR_CURRENT_LIMIT,
         "protective conductor current",
         "heating power",
         LeakageLimit.afterRepair(heating(measured.appliance())));
@@ -110,7 +110,7 @@ final class CordChecks {
   static Optional<Allowed> touchCurrent(Measured measured) {
     return leakage(
         measured,
-        SupplyKinds.TOUCH_CURRENT_LIMIT,
+        CordWords.TOUCH_CURRENT_LIMIT,
         "touch current",
         "the limit after repair",
         LeakageLimit.touch());

@@ -19,8 +19,8 @@ import kelter.core.module.Part;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.component.SupplyKinds;
 import kelter.electrical.contact.Path;
 
 /**
@@ -32,7 +32,7 @@ public final class SupplyCord implements Part {
 
   @Override
   public List<ComponentKind> kinds() {
-    return List.of(SupplyKinds.CORD);
+    return List.of(CordWords.CORD);
   }
 
   @Override
@@ -41,26 +41,26 @@ public final class SupplyCord implements Part {
         new LimitCheck(
             "appliance-insulation",
             "Is the appliance insulated as its protection class asks?",
-            SupplyKinds.CORD,
-            SupplyKinds.APPLIANCE_INSULATION,
+            CordWords.CORD,
+            CordWords.APPLIANCE_INSULATION,
             CordChecks::insulation),
         new LimitCheck(
             "protective-conductor",
             "Is touchable metal connected to earth well enough?",
-            SupplyKinds.CORD,
-            SupplyKinds.PROTECTIVE_CONDUCTOR,
+            CordWords.CORD,
+            CordWords.PROTECTIVE_CONDUCTOR,
             CordChecks::protectiveConductor),
         new LimitCheck(
             "protective-conductor-current",
             "Does too much flow in the protective conductor?",
-            SupplyKinds.CORD,
-            SupplyKinds.CONDUCTOR_CURRENT,
+            CordWords.CORD,
+            CordWords.CONDUCTOR_CURRENT,
             CordChecks::conductorCurrent),
         new LimitCheck(
             "touch-current",
             "Can too much flow through a person who touches it?",
-            SupplyKinds.CORD,
-            SupplyKinds.TOUCH_CURRENT,
+            CordWords.CORD,
+            CordWords.TOUCH_CURRENT,
             CordChecks::touchCurrent),
         new WarningSign());
   }
@@ -80,7 +80,7 @@ public final class SupplyCord implements Part {
                     + " the machine is plugged in."));
     return Optional.of(
         PartModel.of(cord.id(), Electrical.PRIORS, Path.values())
-            .on(cord, SupplyKinds.CORD)
+            .on(cord, CordWords.CORD)
             .faults(
                 fault("earth-poor", "protective conductor poor", 0.01)
                     .wears(Wear.WIRE)
@@ -96,10 +96,10 @@ public final class SupplyCord implements Part {
                         Path.NOTICED.becomes(0.5))
                     .curedBy(renew))
             .looks(
-                SupplyKinds.PROTECTIVE_CONDUCTOR,
+                CordWords.PROTECTIVE_CONDUCTOR,
                 state -> state.of(Path.RESISTANCE),
                 Spread.constant(0.6))
-            .looks(SupplyKinds.TINGLE, Path.NOTICED)
+            .looks(CordWords.TINGLE, Path.NOTICED)
             .build());
   }
 }

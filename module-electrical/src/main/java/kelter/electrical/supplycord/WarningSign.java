@@ -17,7 +17,7 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.caution.Cautions;
-import kelter.electrical.component.SupplyKinds;
+import kelter.electrical.component.CordWords;
 
 /**
  * Takes a machine out of use whose plug or cord was hot or looks burnt, or at which somebody felt a
@@ -26,7 +26,7 @@ import kelter.electrical.component.SupplyKinds;
 final class WarningSign implements Check {
 
   private static final List<Observable> SIGNS =
-      List.of(SupplyKinds.TINGLE, SupplyKinds.PLUG_BURNS, SupplyKinds.PLUG_HOT);
+      List.of(CordWords.TINGLE, CordWords.PLUG_BURNS, CordWords.PLUG_HOT);
 
   private static final Source SOURCE =
       Source.commonPractice(
@@ -46,7 +46,7 @@ final class WarningSign implements Check {
   @Override
   public List<Finding> apply(Job job, DecisionRule rule) {
     List<Finding> findings = new ArrayList<>();
-    for (Component cord : job.appliance().componentsOf(SupplyKinds.CORD.id())) {
+    for (Component cord : job.appliance().componentsOf(CordWords.CORD.id())) {
       for (Observable sign : SIGNS) {
         for (Measurement measurement : job.measurements(cord.id(), sign.id())) {
           findings.add(finding(measurement, sign, isThere(measurement)));
@@ -59,7 +59,7 @@ final class WarningSign implements Check {
   private Finding finding(Measurement measurement, Observable sign, boolean there) {
     List<Caution> cautions = new ArrayList<>(sign.procedure().cautions());
     if (there) {
-      cautions.add(0, sign == SupplyKinds.TINGLE ? Cautions.TINGLE : Cautions.HOT_PLUG);
+      cautions.add(0, sign == CordWords.TINGLE ? Cautions.TINGLE : Cautions.HOT_PLUG);
     }
     Verdict verdict = there ? Verdict.DOES_NOT_CONFORM : Verdict.CONFORMS;
     return new Finding(

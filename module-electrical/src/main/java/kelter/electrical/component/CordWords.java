@@ -9,8 +9,8 @@ import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 
-/** The supply and the cord. */
-public final class SupplyKinds {
+/** The supply cord, of which several parts speak. */
+public final class CordWords {
 
   /** The length of the cord. */
   public static final Characteristic LENGTH =
@@ -33,10 +33,6 @@ public final class SupplyKinds {
           "insulation-limit",
           "least insulation resistance by local code",
           QuantityKind.INSULATION_RESISTANCE);
-
-  /** The current that is drawn meanwhile. */
-  public static final Characteristic CURRENT =
-      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
 
   /** Resistance of the earth path. */
   public static final Observable PROTECTIVE_CONDUCTOR =
@@ -123,35 +119,6 @@ public final class SupplyKinds {
           List.of("none", "dark", "brown", "charred"),
           Electrical.inside("Pull the plug and look at its pins, then at the cord terminals.", 3));
 
-  /** Voltage with nothing switched on. */
-  public static final Observable IDLE =
-      Observable.quantity(
-          "voltage-idle",
-          "voltage with nothing switched on",
-          QuantityKind.VOLTAGE,
-          new Span(0, 500),
-          List.of(),
-          Electrical.live(
-              "Read at the outlet through a measuring adapter; the outlet stays closed.",
-              4,
-              Electrical.VOLTMETER,
-              Cautions.FIXED_WIRING));
-
-  /** Voltage while the machine heats. */
-  public static final Observable LOADED =
-      Observable.quantity(
-          "voltage-loaded",
-          "voltage while the machine heats",
-          QuantityKind.VOLTAGE,
-          new Span(0, 500),
-          List.of(CURRENT),
-          Electrical.live(
-              "Read at the outlet through a measuring adapter while the machine heats; the outlet"
-                  + " stays closed.",
-              6,
-              Electrical.VOLTMETER,
-              Cautions.FIXED_WIRING));
-
   /** The cord with its plug. */
   public static final ComponentKind CORD =
       new ComponentKind(
@@ -174,12 +141,7 @@ public final class SupplyKinds {
               TOUCH_CURRENT_LIMIT),
           List.of());
 
-  /** The outlet and what is behind it; mended by a licensed electrician only. */
-  public static final ComponentKind SUPPLY =
-      new ComponentKind(
-          "supply", "supply at the outlet", List.of(IDLE, LOADED), List.of(), List.of());
-
-  private SupplyKinds() {}
+  private CordWords() {}
 
   private static Procedure leakage(String text) {
     return Electrical.running(text, 6, Electrical.LEAKAGE_TESTER, Cautions.LEAKING_MACHINE);
