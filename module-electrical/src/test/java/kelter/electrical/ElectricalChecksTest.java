@@ -30,7 +30,7 @@ class ElectricalChecksTest {
 
   private static List<Finding> findings(Appliance appliance, Measurement... measurements) {
     Parts parts = new ElectricalModule().parts();
-    return new Checker(parts.checks(), new Vocabulary(parts.kinds()), DecisionRule.USUAL)
+    return new Checker(parts.checks(), new Vocabulary(parts.kinds()), List.of(), DecisionRule.USUAL)
         .findings(Jobs.job(appliance, measurements));
   }
 

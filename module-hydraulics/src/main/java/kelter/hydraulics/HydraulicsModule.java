@@ -7,6 +7,7 @@ import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.Instrument;
 import kelter.core.job.Nameplate;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
@@ -42,6 +43,7 @@ import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
+import kelter.hydraulics.measuring.WaterInstruments;
 import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.part.InletValveKind;
 import kelter.hydraulics.part.LevelSensorKind;
@@ -119,6 +121,11 @@ public final class HydraulicsModule implements CalculationModule {
   @Override
   public Parts parts() {
     return Parts.of(new Everything());
+  }
+
+  @Override
+  public List<Instrument> instruments() {
+    return WaterInstruments.all();
   }
 
   /** All parts. */

@@ -95,35 +95,18 @@ final class HeaterChecks {
     String words = words(reading, limits);
     Allowed resting =
         allowed.resting(words.isEmpty() || basis.isEmpty() ? words + basis : words + "; " + basis);
-    return atMost(reading) < limits.low() ? resting.butIfNot(DO_NOT_CONNECT) : resting;
+    return reading.most() < limits.low() ? resting.butIfNot(DO_NOT_CONNECT) : resting;
   }
 
   /** What an extreme reading means. */
   private static String words(Reading reading, Limits limits) {
-    if (atMost(reading) < SHORT * limits.low()) {
+    if (reading.most() < SHORT * limits.low()) {
       return "a short: the current would be many times the rated one, or the leads touch each"
           + " other";
     }
-    return atLeast(reading) > OPEN * limits.high()
+    return reading.least() > OPEN * limits.high()
         ? "an open element: no current can flow through it, so it cannot heat"
         : "";
-  }
-
-  private static double atMost(Reading reading) {
-    if (reading instanceof Reading.Value value) {
-      return value.quantity().si();
-    }
-    return reading instanceof Reading.Below below ? below.limit().si() : Double.POSITIVE_INFINITY;
-  }
-
-  private static double atLeast(Reading reading) {
-    if (reading instanceof Reading.Value value) {
-      return value.quantity().si();
-    }
-    if (reading instanceof Reading.OverRange) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return reading instanceof Reading.Above above ? above.limit().si() : 0;
   }
 
   static Optional<Allowed> power(Measured measured) {
