@@ -203,7 +203,7 @@ class ElectricalChecksTest {
 
   @Test
   void anInsulationBeyondTheTesterConforms() {
-    Reading high = new Reading.Above(Quantity.of(200, "MOhm", QuantityKind.RESISTANCE));
+    Reading high = new Reading.Above(Quantity.of(200, "MOhm", QuantityKind.INSULATION_RESISTANCE));
     Finding finding =
         findings(
                 Jobs.appliance(Jobs.heater()),
