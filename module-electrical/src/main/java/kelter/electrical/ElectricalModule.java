@@ -1,33 +1,22 @@
 package kelter.electrical;
 
-import java.util.ArrayList;
 import java.util.List;
-import kelter.core.check.Check;
-import kelter.core.diagnosis.FaultModel;
-import kelter.core.job.Appliance;
 import kelter.core.law.CopperResistance;
 import kelter.core.law.PowerInputBand;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
-import kelter.core.module.Part;
 import kelter.core.module.Parts;
-import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
 import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
-import kelter.electrical.check.ElectricalChecks;
-import kelter.electrical.component.Electrical;
 import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
-import kelter.electrical.fault.heating.HeatingModel;
-import kelter.electrical.fault.heating.InsulationModel;
-import kelter.electrical.fault.motor.MotorModel;
-import kelter.electrical.fault.simple.SimpleParts;
+import kelter.electrical.doorswitch.DoorSwitch;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -35,6 +24,15 @@ import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.heater.ScaleOnHeater;
+import kelter.electrical.heating.Heater;
+import kelter.electrical.heating.Heating;
+import kelter.electrical.heating.Leaking;
+import kelter.electrical.heating.Relay;
+import kelter.electrical.heating.Supply;
+import kelter.electrical.heating.TemperatureSensor;
+import kelter.electrical.heating.ThermalLink;
+import kelter.electrical.motor.Motor;
+import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
 import kelter.electrical.protection.InsulationLimit;
 import kelter.electrical.protection.LeakageCurrent;
@@ -47,9 +45,11 @@ import kelter.electrical.sensor.PlatinumThermometer;
 import kelter.electrical.sensor.PulseSensor;
 import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
+import kelter.electrical.solenoid.Solenoid;
 import kelter.electrical.supply.CircuitLoad;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
+import kelter.electrical.supplycord.SupplyCord;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.HalfWaveCoil;
@@ -135,29 +135,19 @@ public final class ElectricalModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new Everything());
-  }
-
-  /** All parts. */
-  private static final class Everything implements Part {
-
-    @Override
-    public List<ComponentKind> kinds() {
-      return Electrical.kinds();
-    }
-
-    @Override
-    public List<Check> checks() {
-      return ElectricalChecks.ALL;
-    }
-
-    @Override
-    public List<FaultModel> faultModels(Appliance appliance) {
-      List<FaultModel> models = new ArrayList<>(HeatingModel.of(appliance));
-      models.addAll(MotorModel.of(appliance));
-      models.addAll(SimpleParts.of(appliance));
-      models.addAll(InsulationModel.of(appliance, List.copyOf(models)));
-      return models;
-    }
+    return Parts.of(
+        Heater.ofWater(),
+        Heater.ofAir(),
+        new ThermalLink(),
+        new Relay(),
+        new TemperatureSensor(),
+        new Supply(),
+        new Heating(),
+        new Motor(),
+        new SupplyCord(),
+        new DoorSwitch(),
+        new Solenoid(),
+        new Leaking(),
+        new OutOfReach());
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kelter.core.check.DecisionRule;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
@@ -20,8 +21,8 @@ import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Observable.Type;
 import kelter.core.vocabulary.Procedure;
-import kelter.electrical.component.MotorKinds;
-import kelter.electrical.component.OutOfReach;
+import kelter.core.vocabulary.Vocabulary;
+import kelter.electrical.outofreach.OutOfReach;
 import org.junit.jupiter.api.Test;
 
 /** What each procedure says before anybody measures. */
@@ -31,6 +32,10 @@ class ProcedureTest {
 
   private static List<Observable> observables() {
     return MODULE.parts().kinds().stream().flatMap(kind -> kind.observables().stream()).toList();
+  }
+
+  private static Observable observable(String kind, String id) {
+    return new Vocabulary(MODULE.parts().kinds()).observable(kind, id).orElseThrow();
   }
 
   /** Applies to each procedure of a hazard, of which there must be some. */
@@ -96,14 +101,14 @@ class ProcedureTest {
 
   @Test
   void partsBesideAMotorCapacitorSayHowToDischargeIt() {
-    for (Observable observable :
+    says(observable("run-capacitor", "capacitance"), "discharge tool of 20 kOhm", "34 V");
+    for (String id :
         List.of(
-            MotorKinds.MEASURED_CAPACITANCE,
-            MotorKinds.WINDING_RESISTANCE,
-            MotorKinds.AUXILIARY_RESISTANCE,
-            MotorKinds.INSULATION,
-            MotorKinds.TURNING)) {
-      says(observable, "discharge tool of 20 kOhm", "34 V");
+            "winding-resistance",
+            "auxiliary-resistance",
+            "insulation-resistance",
+            "turning-by-hand")) {
+      says(observable("motor", id), "discharge tool of 20 kOhm", "34 V");
     }
   }
 
@@ -115,10 +120,11 @@ class ProcedureTest {
   @Test
   void theTimesToWaitAreThoseOfTheLaw() {
     assertEquals(
-        Math.ceil(22 * 0.2258), seconds(MotorKinds.COIL_RESISTANCE.procedure(), "wait (\\d+) s"));
+        Math.ceil(22 * 0.2258),
+        seconds(observable("solenoid", "coil-resistance").procedure(), "wait (\\d+) s"));
     assertEquals(
         Math.ceil(20 * 0.2258),
-        seconds(MotorKinds.MEASURED_CAPACITANCE.procedure(), "capacitor for (\\d+) s"));
+        seconds(observable("run-capacitor", "capacitance").procedure(), "capacitor for (\\d+) s"));
   }
 
   private static double seconds(Procedure procedure, String pattern) {
@@ -160,15 +166,15 @@ class ProcedureTest {
 
   @Test
   void whatIsOutOfReachHasACautionAndNoProcedure() {
-    for (var kind :
-        List.of(
-            OutOfReach.HIGH_VOLTAGE,
-            OutOfReach.GAS,
-            OutOfReach.REFRIGERANT,
-            OutOfReach.FIXED_WIRING)) {
-      assertTrue(kind.observables().isEmpty(), kind.id());
-      assertEquals(Caution.Signal.DANGER, OutOfReach.caution(kind).signal());
-      assertTrue(MODULE.parts().kinds().contains(kind), kind.id());
+    OutOfReach outOfReach = new OutOfReach();
+    for (String id :
+        List.of("high-voltage-capacitor", "gas-part", "refrigerant-circuit", "fixed-wiring")) {
+      var kind =
+          MODULE.parts().kinds().stream().filter(one -> one.id().equals(id)).findFirst().get();
+      assertTrue(kind.observables().isEmpty(), id);
+      Job job = Jobs.job(Jobs.appliance(Jobs.component("part", id)));
+      Caution caution = outOfReach.apply(job, DecisionRule.USUAL).get(0).cautions().get(0);
+      assertEquals(Caution.Signal.DANGER, caution.signal());
     }
   }
 }

@@ -112,7 +112,8 @@ public final class ResultJson {
                       out.source(calculation.source());
                     });
                 out.texts(
-                    "checks", module.parts().checks().stream().map(check -> check.id()).toList());
+                    "checks",
+                    module.parts().checks().stream().map(check -> check.id()).distinct().toList());
                 out.texts(
                     "components", module.parts().kinds().stream().map(kind -> kind.id()).toList());
               });

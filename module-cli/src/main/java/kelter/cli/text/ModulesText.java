@@ -2,7 +2,6 @@ package kelter.cli.text;
 
 import java.util.List;
 import kelter.cli.terminal.Terminal;
-import kelter.core.check.Check;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
@@ -30,9 +29,10 @@ public final class ModulesText {
         layout.hanging("  ", calculation.id() + ": " + calculation.title());
         layout.hanging("      ", calculation.source().display());
       }
-      for (Check check : module.parts().checks()) {
-        layout.hanging("  check ", check.id() + ": " + check.title());
-      }
+      module.parts().checks().stream()
+          .map(check -> check.id() + ": " + check.title())
+          .distinct()
+          .forEach(check -> layout.hanging("  check ", check));
       for (ComponentKind kind : module.parts().kinds()) {
         List<String> observables = kind.observables().stream().map(Observable::id).toList();
         layout.hanging("  part ", kind.id() + ": " + String.join(", ", observables));

@@ -24,6 +24,15 @@ public final class CapacitorDischarge {
           "discharge of a capacitor through a resistor (Kirchhoff's laws); 34 V is the limit between"
               + " the pins of a plug in IEC 60335-1, 22.5");
 
+  /** Peak of 230 V, V. */
+  private static final double MAINS_PEAK = 230 * Math.sqrt(2);
+
+  /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
+  public static final double EXTRA_LOW = 34;
+
+  /** An ordinary discharge tool, Ohm; common practice, no source. */
+  private static final double TOOL = 20e3;
+
   private CapacitorDischarge() {}
 
   /**
@@ -67,6 +76,29 @@ public final class CapacitorDischarge {
     Require.positive("voltage at the start", from, "V");
     Require.positive("voltage at the end", to, "V");
     return from <= to ? 0 : resistance * capacitance * Math.log(from / to);
+  }
+
+  /**
+   * The time from the peak of 230 V to 34 V.
+   *
+   * @param capacitance the capacitance, F, above 0
+   * @param resistance the resistance, Ohm, above 0
+   * @return the time, s
+   * @throws IllegalArgumentException if a figure is not finite and above zero
+   */
+  public static double fromMains(double capacitance, double resistance) {
+    return time(capacitance, resistance, MAINS_PEAK, EXTRA_LOW);
+  }
+
+  /**
+   * The time from the peak of 230 V to 34 V through an ordinary discharge tool of 20 kOhm.
+   *
+   * @param capacitance the capacitance, F, above 0
+   * @return the time, s
+   * @throws IllegalArgumentException if the capacitance is not finite and above zero
+   */
+  public static double throughTool(double capacitance) {
+    return fromMains(capacitance, TOOL);
   }
 
   /**

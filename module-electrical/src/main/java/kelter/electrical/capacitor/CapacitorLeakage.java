@@ -25,9 +25,6 @@ public final class CapacitorLeakage {
 
   private static final QuantityKind MICROAMPERE = QuantityKind.of("current", "uA");
 
-  /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
-  private static final double EXTRA_LOW = 34;
-
   private CapacitorLeakage() {}
 
   /**
@@ -61,7 +58,9 @@ public final class CapacitorLeakage {
         List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
         x ->
             new double[] {
-              current(x[2], x[1]), x[1] * x[0], CapacitorDischarge.time(x[0], x[1], x[2], EXTRA_LOW)
+              current(x[2], x[1]),
+              x[1] * x[0],
+              CapacitorDischarge.time(x[0], x[1], x[2], CapacitorDischarge.EXTRA_LOW)
             });
   }
 

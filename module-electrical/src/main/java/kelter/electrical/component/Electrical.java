@@ -1,37 +1,34 @@
 package kelter.electrical.component;
 
-import java.util.ArrayList;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Hazard;
+import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
-import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.Cautions;
 
-/** What the procedures of all electrical parts share, and all kinds of parts together. */
+/** What the words and procedures of all electrical parts share. */
 public final class Electrical {
+
+  /** Where the priors of electrical faults come from. */
+  public static final Source PRIORS = Source.fromMemory("estimate of how often it is found");
 
   /** The temperature of the part when it was read. */
   public static final Characteristic TEMPERATURE =
       new Characteristic("temperature", "temperature of the part", QuantityKind.TEMPERATURE);
 
   /** The temperature of a sensor when it was read: those of ovens are warmer than other parts. */
-  static final Characteristic SENSOR_TEMPERATURE = TEMPERATURE.within(new Span(213.15, 673.15));
+  public static final Characteristic SENSOR_TEMPERATURE =
+      TEMPERATURE.within(new Span(213.15, 673.15));
 
   /** The voltage that was there. */
   public static final Characteristic VOLTAGE =
       new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE);
-
-  /** Peak of 230 V, V. */
-  private static final double MAINS_PEAK = 230 * Math.sqrt(2);
-
-  /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
-  private static final double EXTRA_LOW = 34;
 
   /** More than the filter of an ordinary appliance has, F; common practice, no source. */
   private static final double FILTER = 2.2e-6;
@@ -39,17 +36,9 @@ public final class Electrical {
   /** What an ordinary filter is bled through, Ohm; common practice, no source. */
   private static final double BLEED = 1e6;
 
-  /** A large motor capacitor, F; common practice, no source. */
-  private static final double LARGE = 100e-6;
-
-  /** An ordinary discharge tool, Ohm; common practice, no source. */
-  private static final double TOOL = 20e3;
-
-  /** How long the filter takes through its bleed, s: 5. */
-  private static final long FILTER_WAIT = seconds(FILTER, BLEED);
-
-  /** How long a large motor capacitor takes through the tool, s: 5. */
-  private static final long TOOL_TIME = seconds(LARGE, TOOL);
+  /** How long the filter takes through its bleed to 34 V, s, rounded up: 5. */
+  private static final long FILTER_WAIT =
+      (long) Math.ceil(CapacitorDischarge.fromMains(FILTER, BLEED));
 
   private static final String WAIT =
       "Plug out, wait " + FILTER_WAIT + " s for the filter (2.2 uF bled by 1 MOhm), ";
@@ -60,12 +49,6 @@ public final class Electrical {
           + WAIT
           + "prove dead with a two-pole tester that you have tried on a live point before and after;"
           + " instruments CAT II or higher (IEC 61010-2-030). ";
-
-  /** Where a motor capacitor may hold a charge, after {@link #DEAD}. */
-  static final String DISCHARGE =
-      "Hold a discharge tool of 20 kOhm across the motor capacitor for "
-          + TOOL_TIME
-          + " s (up to 100 uF), then read that less than 34 V are left. ";
 
   /** Before a live measurement. */
   static final String LIVE =
@@ -85,85 +68,90 @@ public final class Electrical {
           + " gone. ";
 
   /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
-  static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
+  public static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
 
   /** A low-resistance tester with nulled leads. */
-  static final Accuracy LOW_OHMMETER = new Accuracy(0.02, 0.02);
+  public static final Accuracy LOW_OHMMETER = new Accuracy(0.02, 0.02);
 
   /** An ordinary insulation tester. */
-  static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 5e3);
+  public static final Accuracy INSULATION_TESTER = new Accuracy(0.05, 5e3);
 
   /** An ordinary clamp meter. */
-  static final Accuracy CLAMP = new Accuracy(0.02, 0.05);
+  public static final Accuracy CLAMP = new Accuracy(0.02, 0.05);
 
   /** An ordinary plug-in power meter. */
-  static final Accuracy POWER_METER = new Accuracy(0.02, 2);
+  public static final Accuracy POWER_METER = new Accuracy(0.02, 2);
 
   /** An ordinary meter on its alternating voltage range. */
-  static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
+  public static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
 
   /** An ordinary tester of leakage currents. */
   static final Accuracy LEAKAGE_TESTER = new Accuracy(0.05, 2e-5);
 
   /** Nothing is read from an instrument. */
-  static final Accuracy BY_EYE = new Accuracy(0, 0);
+  public static final Accuracy BY_EYE = new Accuracy(0, 0);
 
   /** From the least that an ordinary meter tells to an open circuit, Ohm. */
   public static final Span RESISTANCE = new Span(0.05, 1e8);
 
   /** From the least that a low-resistance tester tells to an open circuit, Ohm. */
-  static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
+  public static final Span LOW_RESISTANCE = new Span(0.02, 1e8);
 
   /** From the least to the most that an ordinary insulation tester tells, Ohm. */
-  static final Span INSULATION = new Span(5e3, 1e9);
+  public static final Span INSULATION = new Span(5e3, 1e9);
 
   private Electrical() {}
 
-  /** From the peak of 230 V to 34 V, rounded up. */
-  private static long seconds(double capacitance, double resistance) {
-    return (long)
-        Math.ceil(CapacitorDischarge.time(capacitance, resistance, MAINS_PEAK, EXTRA_LOW));
-  }
-
   /**
-   * All kinds of electrical parts.
+   * Measured with the plug out.
    *
-   * @return the kinds
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what all such work asks
+   * @return the procedure
    */
-  public static List<ComponentKind> kinds() {
-    List<ComponentKind> kinds = new ArrayList<>();
-    kinds.addAll(HeaterKinds.ALL);
-    kinds.addAll(ControlKinds.ALL);
-    kinds.addAll(SupplyKinds.ALL);
-    kinds.addAll(MotorKinds.ALL);
-    kinds.addAll(OutOfReach.ALL);
-    return List.copyOf(kinds);
-  }
-
-  /** Measured with the plug out. */
-  static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
+  public static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
         DEAD + text, minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
   }
 
-  /** Measured with the plug out, at or beside a motor capacitor. */
-  static Procedure discharged(String text, double minutes, Accuracy typical, Caution... more) {
-    return dead(DISCHARGE + text, minutes, typical, withFirst(Cautions.CHARGED_CAPACITOR, more));
-  }
-
-  /** Measured on live parts. */
-  static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
+  /**
+   * Measured on live parts.
+   *
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what all such work asks
+   * @return the procedure
+   */
+  public static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
         LIVE + text, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
   }
 
-  /** Measured with the machine closed and running, whatever it heats. */
-  static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
+  /**
+   * Measured with the machine closed and running, whatever it heats.
+   *
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @param typical the accuracy of an ordinary instrument for it
+   * @param more what to mind beside what all such work asks
+   * @return the procedure
+   */
+  public static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
     return closed(text, minutes, typical, withFirst(Cautions.RUNNING, more));
   }
 
-  /** Measured with the machine closed and running with water in it. */
-  static Procedure runningWithWater(String text, double minutes, Accuracy typical) {
+  /**
+   * Measured with the machine closed and running with water in it.
+   *
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @param typical the accuracy of an ordinary instrument for it
+   * @return the procedure
+   */
+  public static Procedure runningWithWater(String text, double minutes, Accuracy typical) {
     return closed(text, minutes, typical, Caution.HOT_WATER);
   }
 
@@ -172,18 +160,36 @@ public final class Electrical {
     return new Procedure(RUNNING + text, minutes, Hazard.RUNNING, typical, List.of(cautions));
   }
 
-  /** Asked or looked at, nothing opened. */
-  static Procedure look(String text, double minutes) {
+  /**
+   * Asked or looked at, nothing opened.
+   *
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @return the procedure
+   */
+  public static Procedure look(String text, double minutes) {
     return new Procedure(text, minutes, Hazard.NONE, BY_EYE, List.of());
   }
 
-  /** Looked at with the machine opened. */
-  static Procedure inside(String text, double minutes, Caution... more) {
+  /**
+   * Looked at with the machine opened.
+   *
+   * @param text how, for a person
+   * @param minutes how long it takes
+   * @param more what to mind beside what all such work asks
+   * @return the procedure
+   */
+  public static Procedure inside(String text, double minutes, Caution... more) {
     return dead(text, minutes, BY_EYE, more);
   }
 
-  /** The insulation of a part against earth. */
-  static Procedure insulation(String text) {
+  /**
+   * The insulation of a part against earth.
+   *
+   * @param text how, for a person
+   * @return the procedure
+   */
+  public static Procedure insulation(String text) {
     return dead(TESTER + text, 5, INSULATION_TESTER, Cautions.TEST_VOLTAGE);
   }
 

@@ -1,5 +1,5 @@
 /**
- * The electrical parts of an appliance: what can be measured or seen on them, how, and what can
- * hurt. Words only; no limits and no faults.
+ * Words that several electrical parts share: how things are measured, with which instruments, and
+ * what can hurt; and the supply cord, of which several parts speak. No limits and no faults.
  */
 package kelter.electrical.component;

@@ -1,6 +1,7 @@
 package kelter.electrical.heater;
 
 import java.util.List;
+import kelter.core.law.Celsius;
 import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
@@ -70,7 +71,7 @@ public final class AlloyResistance {
                 "temperature",
                 "temperature of the wire",
                 QuantityKind.TEMPERATURE,
-                293.15,
+                Celsius.TWENTY,
                 1273.15,
                 "300 Cel"),
             Parameter.choice(

@@ -28,6 +28,9 @@ public final class HeatUp {
    */
   public static final double WATER_HEAT_CAPACITY = 4184;
 
+  /** Heat capacity of air, J/(m³ K): 1.2 kg/m³ at 20 °C and 1005 J/(kg K), from memory. */
+  public static final double AIR_HEAT_CAPACITY = 1206;
+
   private static final QuantityKind HEAT_CAPACITY = QuantityKind.of("heat capacity", "kJ/K");
 
   private HeatUp() {}

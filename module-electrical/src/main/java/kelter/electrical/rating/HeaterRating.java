@@ -4,7 +4,8 @@ import java.util.Optional;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
-import kelter.electrical.component.HeaterKinds;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Characteristic;
 
 /**
  * What a heater in good order has.
@@ -33,6 +34,14 @@ public record HeaterRating(
     double mainsOpenness,
     int elements) {
 
+  /** Its resistance as the maker states it, when cold. */
+  public static final Characteristic COLD_RESISTANCE =
+      new Characteristic("resistance", "resistance at 20 °C", QuantityKind.RESISTANCE);
+
+  /** How many like elements lie in parallel. */
+  public static final Characteristic ELEMENTS =
+      new Characteristic("elements", "number of like elements in parallel", QuantityKind.RATIO);
+
   /**
    * Resistance at working temperature over the one at 20 °C of ordinary heating wire: 1.02, within
    * 0.03. Maker's alloy table (Cr20Ni80 below 600 °C) and other handbooks, from memory.
@@ -50,9 +59,9 @@ public record HeaterRating(
    * @return the rating, or empty if neither power nor resistance can be had together with a voltage
    */
   public static Optional<HeaterRating> of(Appliance appliance, Component heater) {
-    Optional<RatedRange> voltage = Stated.voltage(appliance, heater);
+    Optional<RatedRange> voltage = RatedInput.voltage(appliance, heater);
     Optional<RatedInput> input = RatedInput.of(appliance, heater);
-    double cold = Stated.si(heater.figure(HeaterKinds.COLD_RESISTANCE.id()));
+    double cold = heater.si(COLD_RESISTANCE);
     boolean coldStated = !Double.isNaN(cold);
     if (voltage.isEmpty() || !(coldStated ? cold > 0 : input.isPresent())) {
       return Optional.empty();
@@ -64,8 +73,7 @@ public record HeaterRating(
   }
 
   private static int elements(Component heater) {
-    double elements = Stated.si(heater.figure(HeaterKinds.ELEMENTS.id()));
-    return (int) Math.max(1, Math.round(elements)); // one if it is not stated
+    return (int) Math.max(1, Math.round(heater.si(ELEMENTS, 1)));
   }
 
   private static HeaterRating byNameplate(RatedRange voltage, RatedInput input, int elements) {

@@ -72,6 +72,18 @@ public record RatedInput(Point low, Point high, Point assumed, Basis basis) {
   }
 
   /**
+   * The rated voltage of a heater: that of its own nameplate, else of the appliance's.
+   *
+   * @param appliance the machine
+   * @param heater one of its heaters
+   * @return the voltage or range of voltages, or empty
+   */
+  public static Optional<RatedRange> voltage(Appliance appliance, Component heater) {
+    Optional<RatedRange> own = heater.nameplate().voltage();
+    return own.isPresent() ? own : appliance.nameplate().voltage();
+  }
+
+  /**
    * Reads voltage and power of a heater.
    *
    * @param appliance the machine
@@ -80,7 +92,7 @@ public record RatedInput(Point low, Point high, Point assumed, Basis basis) {
    *     a voltage
    */
   public static Optional<RatedInput> of(Appliance appliance, Component heater) {
-    Optional<RatedRange> voltage = Stated.voltage(appliance, heater);
+    Optional<RatedRange> voltage = voltage(appliance, heater);
     Optional<RatedRange> power = heater.nameplate().power();
     return voltage.isPresent() && power.isPresent()
         ? Optional.of(of(voltage.get(), power.get()))

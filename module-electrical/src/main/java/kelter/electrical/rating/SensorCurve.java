@@ -4,8 +4,10 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import kelter.core.job.Component;
 import kelter.core.job.Curve;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.component.ControlKinds;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.CurveKind;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.PlatinumThermometer;
 
@@ -17,6 +19,28 @@ import kelter.electrical.sensor.PlatinumThermometer;
  */
 public record SensorCurve(DoubleUnaryOperator resistance, Source source) {
 
+  /** The resistance of a thermistor at 25 °C. */
+  public static final Characteristic R25 =
+      new Characteristic("r25", "resistance at 25 °C", QuantityKind.RESISTANCE);
+
+  /** The constant of a thermistor. */
+  public static final Characteristic BETA =
+      new Characteristic(
+          "beta", "thermistor constant beta", QuantityKind.of("thermistor constant", "K"));
+
+  /** The resistance of a platinum thermometer at 0 °C. */
+  public static final Characteristic R0 =
+      new Characteristic(
+          "r0", "resistance of a platinum thermometer at 0 °C", QuantityKind.RESISTANCE);
+
+  /** The table of a sensor. */
+  public static final CurveKind TABLE =
+      new CurveKind(
+          "resistance",
+          "resistance over temperature",
+          QuantityKind.TEMPERATURE,
+          QuantityKind.RESISTANCE);
+
   /**
    * Reads the curve of a sensor: its own table, else R25 and beta, else the platinum curve.
    *
@@ -24,24 +48,38 @@ public record SensorCurve(DoubleUnaryOperator resistance, Source source) {
    * @return the curve, or empty if the job states none
    */
   public static Optional<SensorCurve> of(Component sensor) {
-    Optional<Curve> table = sensor.curve(ControlKinds.TABLE.id());
+    Optional<Curve> table = sensor.curve(TABLE);
     if (table.isPresent()) {
       double[] kelvin = table.get().xSi();
       double[] ohm = table.get().ySi();
       return Optional.of(new SensorCurve(t -> interpolate(kelvin, ohm, t), sensor.source()));
     }
-    double r25 = Stated.si(sensor.figure(ControlKinds.R25.id()));
-    double beta = Stated.si(sensor.figure(ControlKinds.BETA.id()));
+    double r25 = sensor.si(R25);
+    double beta = sensor.si(BETA);
     if (r25 > 0 && beta > 0) {
       BetaThermistor thermistor = new BetaThermistor(r25, beta);
       return Optional.of(new SensorCurve(thermistor::resistance, sensor.source()));
     }
-    double r0 = Stated.si(sensor.figure(ControlKinds.R0.id()));
+    double r0 = sensor.si(R0);
     if (r0 > 0) {
       return Optional.of(
           new SensorCurve(t -> PlatinumThermometer.resistance(r0, t), PlatinumThermometer.SOURCE));
     }
     return Optional.empty();
+  }
+
+  /**
+   * Its resistance.
+   *
+   * @param kelvin the temperature, K
+   * @return the resistance, Ohm; NaN where the curve does not hold
+   */
+  public double ohm(double kelvin) {
+    try {
+      return resistance.applyAsDouble(kelvin);
+    } catch (IllegalArgumentException outside) {
+      return Double.NaN;
+    }
   }
 
   /** Linear in 1/T and ln R between points, which a thermistor nearly is; NaN outside. */

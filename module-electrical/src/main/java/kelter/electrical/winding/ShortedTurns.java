@@ -1,6 +1,7 @@
 package kelter.electrical.winding;
 
 import java.util.List;
+import kelter.core.law.Celsius;
 import kelter.core.law.CopperResistance;
 import kelter.core.law.Require;
 import kelter.core.module.Calculation;
@@ -24,9 +25,6 @@ public final class ShortedTurns {
   /** Where the formula comes from. */
   public static final Source SOURCE =
       Source.commonPractice("resistance of a winding against its service figure, both at 20 °C");
-
-  /** 20 °C in K. */
-  private static final double ROOM = 293.15;
 
   /** Where the comparison of impedances comes from. */
   public static final Source IMPEDANCE_SOURCE =
@@ -64,7 +62,7 @@ public final class ShortedTurns {
             new Output("at-20", "resistance at 20 °C", QuantityKind.RESISTANCE)),
         List.of(Caution.UNPLUG),
         x -> {
-          double cold = CopperResistance.at(x[0], x[2], ROOM);
+          double cold = CopperResistance.at(x[0], x[2], Celsius.TWENTY);
           return new double[] {missing(cold, x[1]), cold};
         });
   }

@@ -1,7 +1,9 @@
 package kelter.core.module;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Appliance;
@@ -37,15 +39,20 @@ public record Parts(List<Part> all) {
   /**
    * Their words.
    *
-   * @return the kinds of components, in the order of the parts; a kind more than once where several
-   *     parts speak of it
+   * @return the kinds of components, in the order of the parts, each once; a word more than once
+   *     where parts mean different things by it
    */
   public List<ComponentKind> kinds() {
-    List<ComponentKind> kinds = new ArrayList<>();
+    Map<ComponentKind, Boolean> kinds = new IdentityHashMap<>();
+    List<ComponentKind> each = new ArrayList<>();
     for (Part part : all) {
-      kinds.addAll(part.kinds());
+      for (ComponentKind kind : part.kinds()) {
+        if (kinds.put(kind, true) == null) {
+          each.add(kind);
+        }
+      }
     }
-    return kinds;
+    return each;
   }
 
   /**

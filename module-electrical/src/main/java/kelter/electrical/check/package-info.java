@@ -1,2 +1,0 @@
-/** Readings of electrical parts held against nameplate, tables and limits. */
-package kelter.electrical.check;

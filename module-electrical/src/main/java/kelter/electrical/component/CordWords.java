@@ -1,0 +1,149 @@
+package kelter.electrical.component;
+
+import java.util.List;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
+
+/** The supply cord, of which several parts speak. */
+public final class CordWords {
+
+  /** The length of the cord. */
+  public static final Characteristic LENGTH =
+      new Characteristic("length", "length of the cord", QuantityKind.HEAD);
+
+  /** The section of its conductors. */
+  public static final Characteristic SECTION =
+      new Characteristic("section", "section of its conductors", QuantityKind.AREA);
+
+  /** What local code allows the protective conductor, in place of the limit built in. */
+  public static final Characteristic EARTH_LIMIT =
+      new Characteristic(
+          "protective-conductor-limit",
+          "greatest resistance of the protective conductor by local code",
+          QuantityKind.RESISTANCE);
+
+  /** What local code asks of the insulation, in place of the limit built in. */
+  public static final Characteristic INSULATION_LIMIT =
+      new Characteristic(
+          "insulation-limit",
+          "least insulation resistance by local code",
+          QuantityKind.INSULATION_RESISTANCE);
+
+  /** Resistance of the earth path. */
+  public static final Observable PROTECTIVE_CONDUCTOR =
+      Observable.logarithmic(
+          "protective-conductor-resistance",
+          "resistance from the earth contact of the plug to touchable metal",
+          QuantityKind.RESISTANCE,
+          Electrical.LOW_RESISTANCE,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.dead(
+              "Low-resistance tester (IEC 61557-4). Null the leads, measure from the earth contact of the plug to bare touchable metal,"
+                  + " and bend the cord along its length meanwhile.",
+              4,
+              Electrical.LOW_OHMMETER));
+
+  /** Insulation of the whole appliance. */
+  public static final Observable APPLIANCE_INSULATION =
+      Observable.logarithmic(
+          "insulation-resistance",
+          "insulation resistance of the whole appliance at its plug",
+          QuantityKind.INSULATION_RESISTANCE,
+          Electrical.INSULATION,
+          List.of(),
+          Electrical.insulation(
+              "Switch the appliance on, plug out, and measure with 500 V from both live pins together"
+                  + " to the earth contact. Parts behind a relay are not reached: measure them by"
+                  + " themselves."));
+
+  /** What local code allows the protective conductor to carry. */
+  public static final Characteristic CONDUCTOR_CURRENT_LIMIT =
+      new Characteristic(
+          "protective-conductor-current-limit",
+          "greatest current in the protective conductor by local code",
+          QuantityKind.CURRENT);
+
+  /** What local code allows a person to carry who touches metal. */
+  public static final Characteristic TOUCH_CURRENT_LIMIT =
+      new Characteristic(
+          "touch-current-limit", "greatest touch current by local code", QuantityKind.CURRENT);
+
+  /** Current in the protective conductor. */
+  public static final Observable CONDUCTOR_CURRENT =
+      Observable.quantity(
+          "protective-conductor-current",
+          "current in the protective conductor while it works",
+          QuantityKind.CURRENT,
+          new Span(0, 1),
+          List.of(),
+          leakage(
+              "Appliance tester or leakage clamp (IEC 61557-13) at a measuring adapter, while it"
+                  + " heats; with the plug both ways round where it can be."));
+
+  /** Current through a person who touches metal. */
+  public static final Observable TOUCH_CURRENT =
+      Observable.quantity(
+          "touch-current",
+          "touch current at metal that is not earthed",
+          QuantityKind.CURRENT,
+          new Span(0, 1),
+          List.of(),
+          leakage(
+              "Appliance tester with its probe on touchable metal, while it works; with the plug"
+                  + " both ways round where it can be."));
+
+  /** Whether a tingle was felt. */
+  public static final Observable TINGLE =
+      Observable.yesNo(
+          "tingle",
+          "somebody felt a tingle at touchable metal",
+          Electrical.look("Ask. Never try it.", 1));
+
+  /** Whether plug or cord get hot. */
+  public static final Observable PLUG_HOT =
+      Observable.yesNo(
+          "plug-hot",
+          "plug or cord get hot, or smell of hot plastic",
+          Electrical.look("Ask whether the plug was ever hot or smelt.", 1));
+
+  /** How burnt the plug looks. */
+  public static final Observable PLUG_BURNS =
+      Observable.graded(
+          "plug-burns",
+          "burnt look of plug, cord entry and terminals",
+          List.of("none", "dark", "brown", "charred"),
+          Electrical.inside("Pull the plug and look at its pins, then at the cord terminals.", 3));
+
+  /** The cord with its plug. */
+  public static final ComponentKind CORD =
+      new ComponentKind(
+          "supply-cord",
+          "supply cord",
+          List.of(
+              PROTECTIVE_CONDUCTOR,
+              APPLIANCE_INSULATION,
+              CONDUCTOR_CURRENT,
+              TOUCH_CURRENT,
+              PLUG_BURNS,
+              PLUG_HOT,
+              TINGLE),
+          List.of(
+              LENGTH,
+              SECTION,
+              EARTH_LIMIT,
+              INSULATION_LIMIT,
+              CONDUCTOR_CURRENT_LIMIT,
+              TOUCH_CURRENT_LIMIT),
+          List.of());
+
+  private CordWords() {}
+
+  private static Procedure leakage(String text) {
+    return Electrical.running(text, 6, Electrical.LEAKAGE_TESTER, Cautions.LEAKING_MACHINE);
+  }
+}

@@ -1,0 +1,99 @@
+package kelter.electrical.doorswitch;
+
+import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.Course.power;
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.Path;
+
+/** A door switch. Chances, resistances and spreads are from memory. */
+public final class DoorSwitch implements Part {
+
+  static final Observable CLOSED_RESISTANCE =
+      Observable.logarithmic(
+          "closed-resistance",
+          "resistance across it with the door closed",
+          QuantityKind.RESISTANCE,
+          Electrical.RESISTANCE,
+          List.of(),
+          Electrical.dead(
+              "Take one wire off, close the door and measure across the switch, leads nulled.",
+              4,
+              Electrical.OHMMETER));
+
+  static final Observable DOES_NOT_START =
+      Observable.yesNo(
+          "does-not-start",
+          "it does not start although the door is closed",
+          Electrical.look("Ask, or close the door and start a programme.", 2));
+
+  /** A door switch. */
+  public static final ComponentKind DOOR_SWITCH =
+      new ComponentKind(
+          "door-switch",
+          "door switch",
+          List.of(CLOSED_RESISTANCE, DOES_NOT_START),
+          List.of(),
+          List.of());
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(DOOR_SWITCH);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "door-switch-continuity",
+            "Does the door switch close?",
+            DOOR_SWITCH,
+            CLOSED_RESISTANCE,
+            ClosedContact.RULE));
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component door) {
+    Work renew =
+        Work.renewing(
+            "renew-door-switch", "adjust the door or renew its switch", 30, 0.95, Caution.UNPLUG);
+    return Optional.of(
+        PartModel.of(door.id(), Electrical.PRIORS, Path.values())
+            .on(door, DOOR_SWITCH)
+            .faults(
+                fault("contact-burnt", "contact of the door switch burnt", 0.03)
+                    .wears(Wear.CONTACT)
+                    .changes(
+                        Path.RESISTANCE.becomes(power(0.5, 60)),
+                        Path.NOTICED.becomes(line(0.1, 0.7)))
+                    .curedBy(renew),
+                fault("contact-open", "door switch does not close", 0.05)
+                    .wears(Wear.CONTACT)
+                    .apartFrom("contact-burnt")
+                    .changes(
+                        Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
+                        Path.NOTICED.becomes(0.95))
+                    .curedBy(renew))
+            .looks(CLOSED_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7))
+            .looks(DOES_NOT_START, Path.NOTICED)
+            .build());
+  }
+}

@@ -1,0 +1,2 @@
+/** A door switch. */
+package kelter.electrical.doorswitch;

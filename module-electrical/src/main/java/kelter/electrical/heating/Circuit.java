@@ -1,0 +1,52 @@
+package kelter.electrical.heating;
+
+import kelter.core.diagnosis.model.Figure;
+
+/** What faults change of a heating circuit as a whole. */
+enum Circuit implements Figure {
+  /** Voltage at the outlet without load over the usual one, as a ratio. */
+  MAINS(1),
+  /** Share of it that is left under load. */
+  REACHING(1),
+  /** Cold resistance of the heater over that of its kind in order, as a ratio. */
+  RESISTANCE(1),
+  /** Resistance of this very heater over that of its kind, within its tolerance, as a ratio. */
+  TOLERANCE(1),
+  /** Above 0 where the heater itself is open. */
+  HEATER_OPEN(0),
+  /** Above 0 where no current can flow for another reason. */
+  INTERRUPTED(0),
+  /** What the heater conducts to earth beside its own insulation, S. */
+  LEAK(0),
+  /** What leaks elsewhere in the appliance, S. */
+  OTHER_LEAK(0),
+  /** Share of the time in which it heats while it should. */
+  DUTY(1),
+  /** Share of the wanted rise of temperature that is reached. */
+  REACHED(1),
+  /** Flow of air over the one in order, as a ratio. */
+  AIRFLOW(1),
+  /** Scale or lint, from 0 to 1. */
+  DEPOSIT(0.15),
+  /** Burnt look of the plug, from 0 to 1. */
+  PLUG_BURNS(0.1),
+  /** Probability that plug or cord get hot. */
+  PLUG_HOT(0.03),
+  /** Probability that the sheath of the heater is damaged. */
+  SHEATH_DAMAGED(0.02),
+  /** Probability that the marking of the heater differs. */
+  MARKING_DIFFERS(0.02),
+  /** Probability that it gets too hot. */
+  OVERHEATS(0.02);
+
+  private final double inOrder;
+
+  Circuit(double inOrder) {
+    this.inOrder = inOrder;
+  }
+
+  @Override
+  public double inOrder() {
+    return inOrder;
+  }
+}

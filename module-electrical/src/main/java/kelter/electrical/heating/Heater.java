@@ -1,0 +1,118 @@
+package kelter.electrical.heating;
+
+import java.util.List;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.insulation.InsulationRule;
+
+/** What may be read on a heater of one kind; what can be wrong with it is told by its circuit. */
+public final class Heater implements Part {
+
+  private final Medium medium;
+
+  private Heater(Medium medium) {
+    this.medium = medium;
+  }
+
+  /**
+   * A heater in water.
+   *
+   * @return the part
+   */
+  public static Heater ofWater() {
+    return new Heater(Medium.WATER);
+  }
+
+  /**
+   * A heater in air.
+   *
+   * @return the part
+   */
+  public static Heater ofAir() {
+    return new Heater(Medium.AIR);
+  }
+
+  /**
+   * Whether a part is a heater.
+   *
+   * @param part a part of an appliance
+   * @return true if it is one, of water or of air
+   */
+  public static boolean isOne(Component part) {
+    return Medium.of(part.kind()).isPresent();
+  }
+
+  /**
+   * Whether an appliance has a heater.
+   *
+   * @param appliance the machine
+   * @return true if one of its parts is one
+   */
+  public static boolean isIn(Appliance appliance) {
+    for (Component part : appliance.components()) {
+      if (isOne(part)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(medium.words().kind());
+  }
+
+  @Override
+  public List<Check> checks() {
+    HeaterWords words = medium.words();
+    ComponentKind kind = words.kind();
+    return List.of(
+        new LimitCheck(
+            "heater-resistance",
+            "Does the heater measure what its nameplate says?",
+            kind,
+            HeaterWords.RESISTANCE,
+            HeaterChecks::resistance),
+        new LimitCheck(
+            "heater-insulation",
+            "Does the heater leak to earth?",
+            kind,
+            HeaterWords.INSULATION,
+            new InsulationRule(true)),
+        new LimitCheck(
+            "heater-power",
+            "Does the heater take what its nameplate says?",
+            kind,
+            words.power(),
+            HeaterChecks::power),
+        new LimitCheck(
+            "heater-current",
+            "Does the heater draw what its nameplate says?",
+            kind,
+            words.current(),
+            HeaterChecks::current),
+        new LimitCheck(
+            "heater-voltage",
+            "Does the voltage reach the heater?",
+            kind,
+            words.voltage(),
+            HeaterChecks::voltage),
+        medium == Medium.WATER
+            ? new LimitCheck(
+                "heating-rate",
+                "Does the water warm as fast as the power should make it?",
+                kind,
+                words.warming(),
+                HeaterChecks::heatingRate)
+            : new LimitCheck(
+                "air-temperature-rise",
+                "Is the air as warm as power and airflow should make it?",
+                kind,
+                words.warming(),
+                HeaterChecks::airRise));
+  }
+}

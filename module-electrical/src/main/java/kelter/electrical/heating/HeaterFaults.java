@@ -1,0 +1,140 @@
+package kelter.electrical.heating;
+
+import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.Course.power;
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.diagnosis.Remedy.Restores;
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.FaultRow;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.electrical.caution.Cautions;
+import kelter.electrical.insulation.EarthLeak;
+
+/**
+ * What can be wrong with a heater and with what else leaks, what it changes, and what cures it;
+ * chances and effects are from memory.
+ *
+ * <p>Faults that are one resistance between the same two terminals are never there together: a
+ * heater that is open is not shorted, nor is only one of its elements open. A wrong heater may well
+ * be open.
+ */
+final class HeaterFaults {
+
+  private static final Caution EARTH_AGAIN =
+      new Caution(
+          Signal.DANGER,
+          "Put the protective conductor back before anything else, and measure it and the insulation"
+              + " before the machine is plugged in.");
+
+  private HeaterFaults() {}
+
+  static List<FaultRow> ofHeater(Medium medium, int elements) {
+    Work renew = renew(medium);
+    List<FaultRow> rows = new ArrayList<>();
+    rows.add(
+        fault("shorted-turns", "heater shorted, in part or wholly", 0.01)
+            .changes(
+                Circuit.RESISTANCE.times(power(1, 0.01)),
+                Circuit.SHEATH_DAMAGED.becomes(line(0.3, 0.7)))
+            .curedBy(renew)
+            .wears(Wear.HEATER));
+    rows.add(
+        fault("wrong-part", "a heater of too little power fitted", 0.005)
+            .changes(Circuit.RESISTANCE.times(2), Circuit.MARKING_DIFFERS.becomes(0.9))
+            .curedBy(renew));
+    if (elements > 1) {
+      double left = elements / (elements - 1.0);
+      rows.add(
+          fault("element-open", "one of " + elements + " elements open", 0.06)
+              .changes(Circuit.RESISTANCE.times(line(left, left)))
+              .curedBy(renew)
+              .wears(Wear.HEATER));
+    }
+    rows.add(
+        fault("open", "heater open", 0.12)
+            .changes(Circuit.HEATER_OPEN.becomes(1), Circuit.SHEATH_DAMAGED.atLeast(0.3))
+            .apartFrom("shorted-turns", "element-open")
+            .curedBy(renew)
+            .wears(Wear.HEATER));
+    rows.add(leaking(medium));
+    rows.add(medium == Medium.AIR ? lint() : scaled());
+    return rows;
+  }
+
+  /** A heater in air has neither a seal nor water about it. */
+  private static Work renew(Medium medium) {
+    return Work.renewing(
+        "renew-heater",
+        medium == Medium.AIR ? "renew the air heater" : "renew the heater with its seal",
+        45,
+        0.97,
+        Caution.UNPLUG,
+        medium.hot(),
+        EARTH_AGAIN);
+  }
+
+  static FaultRow leaking(Medium medium) {
+    return fault("leaking", "heater leaks to earth", 0.08)
+        .changes(
+            Circuit.LEAK.plus(EarthLeak.CONDUCTANCE),
+            Circuit.SHEATH_DAMAGED.atLeast(line(0.15, 0.6)))
+        .curedBy(renew(medium))
+        .wears(Wear.HEATER);
+  }
+
+  private static FaultRow lint() {
+    return fault("lint", "lint in the way of the air", 0.12)
+        .changes(
+            Circuit.DEPOSIT.becomes(line(0.35, 0.95)),
+            Circuit.AIRFLOW.times(0.3),
+            Circuit.DUTY.times(0.5))
+        .curedBy(
+            Work.byHand(
+                "clear-air-path",
+                "take the lint off the heater, the filter and the duct",
+                25,
+                0.9,
+                Caution.UNPLUG,
+                Cautions.HOT_PART))
+        .wears(Wear.DEPOSIT);
+  }
+
+  private static FaultRow scaled() {
+    return fault("scaled", "heater scaled", 0.08)
+        .changes(Circuit.DEPOSIT.becomes(line(0.35, 0.95)), Circuit.DUTY.times(0.85))
+        .curedBy(
+            Work.byHand(
+                "descale",
+                "descale the heater and rinse",
+                40,
+                0.8,
+                Caution.UNPLUG,
+                Caution.HOT_WATER,
+                new Caution(
+                    Signal.CAUTION,
+                    "Descaling acid burns skin and eyes and gives off gas: gloves, goggles, open"
+                        + " window, never together with bleach.")),
+            renew(Medium.WATER))
+        .wears(Wear.DEPOSIT);
+  }
+
+  static FaultRow otherLeak() {
+    return fault("other-leak", "another part or the wiring leaks to earth", 0.04)
+        .changes(Circuit.OTHER_LEAK.plus(EarthLeak.CONDUCTANCE))
+        .curedBy(
+            new Work(
+                "find-leak",
+                "part the circuits, find what leaks by its insulation, and mend it",
+                60,
+                Restores.FUNCTION,
+                true,
+                0.8,
+                List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE, EARTH_AGAIN)))
+        .wears(Wear.WIRE);
+  }
+}

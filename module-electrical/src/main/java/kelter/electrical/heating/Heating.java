@@ -1,0 +1,170 @@
+package kelter.electrical.heating;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.SharedQuantity;
+import kelter.core.diagnosis.model.Course;
+import kelter.core.diagnosis.model.Look;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.module.Part;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.CordWords;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.heating.Operation.OfReading;
+import kelter.electrical.insulation.EarthLeak;
+import kelter.electrical.rating.HeaterRating;
+
+/**
+ * The heating of an appliance: heater, thermal links, relays, temperature sensors, supply and cord.
+ * Every forecast comes from one operating point of the circuit; the voltage of the mains, where no
+ * reading states it, moves power, current and warming together. The spreads say how far machines in
+ * the same state differ; those of figures follow from the tolerance of the power input, all others
+ * are from memory.
+ */
+public final class Heating implements Part {
+
+  /** How much the mains of one house differ from their rated voltage, as a ratio. */
+  private static final double MAINS_DEVIATION = 0.03;
+
+  /** Spread of the resistance of heaters by their nameplate, and by a service figure, ratio. */
+  private static final double BY_NAMEPLATE = 0.05;
+
+  private static final double BY_FIGURE = 0.03;
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(HeaterWords.WATER.kind(), HeaterWords.AIR.kind());
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component heater) {
+    return Medium.of(heater.kind()).isEmpty()
+        ? Optional.empty()
+        : HeatingGroup.of(appliance, heater).map(Heating::model);
+  }
+
+  private static FaultModel model(HeatingGroup group) {
+    HeaterRating rating = group.rating();
+    PartModel model =
+        PartModel.of(group.heater().id(), Electrical.PRIORS, Circuit.values())
+            .moves(mains(rating), Circuit.MAINS.times(1 + mainsDeviation(rating)))
+            .moves(
+                tolerance(rating), Circuit.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
+    HeatingCircuit circuit = new HeatingCircuit(rating, group.medium());
+    heater(model, group, circuit);
+    for (Component link : group.links()) {
+      ThermalLink.addTo(model, link);
+    }
+    for (Component relay : group.relays()) {
+      Relay.addTo(model, relay, circuit);
+    }
+    for (Component sensor : group.sensors()) {
+      TemperatureSensor.addTo(model, sensor, group.medium());
+    }
+    if (group.supply().isPresent()) {
+      Supply.addTo(model, group.supply().get(), circuit);
+    } else {
+      model.on(group.heater(), group.medium().words().kind()).faults(Supply.lowVoltage());
+    }
+    if (group.cord().isPresent()) {
+      model
+          .on(group.cord().get(), CordWords.CORD)
+          .faults(HeaterFaults.otherLeak())
+          .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
+          .looks(CordWords.PLUG_BURNS, new Look.Shown(Circuit.PLUG_BURNS), Spread.constant(0.15))
+          .looks(CordWords.PLUG_HOT, Circuit.PLUG_HOT);
+    }
+    return model.build();
+  }
+
+  private static void heater(PartModel model, HeatingGroup group, HeatingCircuit circuit) {
+    HeaterWords words = group.medium().words();
+    boolean air = group.medium() == Medium.AIR;
+    model
+        .on(group.heater(), words.kind())
+        .faults(HeaterFaults.ofHeater(group.medium(), group.rating().elements()))
+        .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
+        .looks(HeaterWords.TRIPS, Leaking::trips)
+        .looks(HeaterWords.OVERHEATS, Circuit.OVERHEATS)
+        .looks(words.deposit(), Circuit.DEPOSIT)
+        .looks(HeaterWords.MARKING_DIFFERS, Circuit.MARKING_DIFFERS)
+        .looks(words.sheath(), Circuit.SHEATH_DAMAGED)
+        .under(circuit)
+        .observe(
+            HeaterWords.RESISTANCE, Operation::cold, Spread.constant(Operation.HOT_AGAINST_COLD))
+        .observe(words.current(), Operation::current, new OfReading(1, 0.05))
+        .observe(words.power(), Operation::power, new OfReading(2, 10))
+        .observe(words.voltage(), Operation::terminalVoltage, circuit.fromReadingToReading())
+        .observe(HeaterWords.TRIPS_BREAKER, Operation::tripsBreaker)
+        .observe(words.cold(), Operation::staysCold)
+        .observe(words.slow(), Operation::isSlow)
+        .usually(ofHeater(group.heater(), words.amount()))
+        .observe(
+            words.warming(),
+            Operation::warming,
+            air ? new OfReading(2, 2, 0.12, 0.4) : new OfReading(2, 5e-4, 0.1, 0.4));
+  }
+
+  /** The conditions that a service figure of the heater tells. */
+  private static Conditions ofHeater(Component heater, Characteristic figure) {
+    Optional<Quantity> stated = heater.figure(figure);
+    return stated.isPresent() ? new Conditions(Map.of(figure.id(), stated.get())) : Conditions.NONE;
+  }
+
+  /** The mains of one house, which may lie anywhere in a rated range. */
+  private static double mainsDeviation(HeaterRating rating) {
+    double open = rating.mainsOpenness();
+    return open == 0 ? MAINS_DEVIATION : Math.hypot(MAINS_DEVIATION, open);
+  }
+
+  private static SharedQuantity mains(HeaterRating rating) {
+    boolean open = rating.mainsOpenness() != 0;
+    return new SharedQuantity(
+        "mains-voltage",
+        "voltage of the mains, "
+            + percent(mainsDeviation(rating))
+            + (open ? " of the middle of the rated range" : " of the rated one"),
+        Source.commonPractice(
+            open
+                ? "the mains of one house lie within 3 % of a voltage two times of three, and that may"
+                    + " be any of the rated range"
+                : "the mains of one house lie within 3 % of the rated voltage two times of three;"
+                    + " EN 50160 allows 10 % for 95 % of a week"));
+  }
+
+  /**
+   * How far heaters of one rating differ, and how far the rating itself is open, as a ratio of
+   * their resistance.
+   */
+  private static double ofRating(HeaterRating rating) {
+    double whole = rating.resistanceStated() ? BY_FIGURE : BY_NAMEPLATE;
+    double part = Operation.HOT_AGAINST_COLD;
+    return Math.hypot(Math.sqrt(whole * whole - part * part), rating.openness());
+  }
+
+  private static SharedQuantity tolerance(HeaterRating rating) {
+    return new SharedQuantity(
+        "heater-tolerance",
+        "resistance of this heater within its tolerance, " + percent(ofRating(rating)),
+        Source.commonPractice(
+            rating.openness() > 0
+                ? "heaters of one rating differ by 5 % in resistance; the nameplate has a range of"
+                    + " voltages, and the one that its power belongs to was taken"
+                : "heaters of one rating differ by 5 % in resistance, by 3 % where a service figure is"
+                    + " known"));
+  }
+
+  private static String percent(double ratio) {
+    return QuantityFormat.plain(Math.round(1000 * ratio) / 10.0) + " %";
+  }
+}

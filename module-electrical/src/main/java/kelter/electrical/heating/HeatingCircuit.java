@@ -1,0 +1,113 @@
+package kelter.electrical.heating;
+
+import kelter.core.diagnosis.model.Circumstances;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.State;
+import kelter.core.job.Conditions;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.heating.Relay.Contact;
+import kelter.electrical.heating.TemperatureSensor.Sensor;
+import kelter.electrical.rating.HeaterRating;
+
+/**
+ * A heater in series with the contacts of its relays on a supply that sags under load. A contact
+ * closes as its coil and the temperature sensors let it; a welded one is closed whatever they do.
+ *
+ * @param rating what the heater has when it is in order
+ * @param medium what it heats
+ */
+record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstances<Operation> {
+
+  /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
+  private static final double OVERLOAD = 4;
+
+  /** The part of the loss under load that is there with nothing switched on; from memory. */
+  private static final double LOST_IDLE = 0.2;
+
+  @Override
+  public Solver<Operation> under(Conditions conditions) {
+    return new Under(
+        this,
+        new Operation.Stated(
+            conditions.si(Electrical.VOLTAGE, Double.NaN),
+            medium.isStated(conditions),
+            medium.warming(conditions)));
+  }
+
+  private record Under(HeatingCircuit circuit, Operation.Stated stated)
+      implements Solver<Operation> {
+    @Override
+    public Operation in(State state) {
+      return circuit.solve(state, stated);
+    }
+  }
+
+  /** How far voltages of machines with the same supply differ, V. */
+  Spread<Object> fromReadingToReading() {
+    return Spread.constant(Operation.FROM_READING_TO_READING * rating.voltage());
+  }
+
+  private Operation solve(State state, Operation.Stated stated) {
+    double ofItsKind =
+        state.has(Circuit.HEATER_OPEN)
+            ? Electrical.RESISTANCE.high()
+            : rating.cold() * state.of(Circuit.RESISTANCE);
+    double cold = ofItsKind * state.of(Circuit.TOLERANCE);
+    double mains = rating.mains() * state.of(Circuit.MAINS);
+    double reaching = state.of(Circuit.REACHING);
+    boolean overloaded = isOverload(ofItsKind, reaching);
+    State[] relays = state.each(Contact.class);
+    return new Operation(
+        state,
+        stated,
+        rating.power(),
+        mains * (1 - LOST_IDLE * (1 - reaching)),
+        mains * reaching,
+        cold,
+        cold * hotOverCold(),
+        overloaded || isInterrupted(state, relays) ? Double.POSITIVE_INFINITY : contacts(relays),
+        overloaded);
+  }
+
+  /** Resistance at work over the one at 20 °C, as the rating has it. */
+  private double hotOverCold() {
+    return rating.voltage() * rating.voltage() / (rating.power() * rating.cold());
+  }
+
+  /**
+   * Whether so much current would flow that the fuse or circuit-breaker acts at once. What mains
+   * and heaters differ from their ratings is nothing beside that.
+   */
+  private boolean isOverload(double cold, double reaching) {
+    double usual = reaching * rating.voltage() / (cold * hotOverCold());
+    return usual > OVERLOAD * rating.power() / rating.voltage();
+  }
+
+  private static double contacts(State[] relays) {
+    double series = 0;
+    for (State relay : relays) {
+      series += relay.of(Contact.RESISTANCE);
+    }
+    return series;
+  }
+
+  private static boolean isInterrupted(State state, State[] relays) {
+    boolean allWelded = relays.length > 0;
+    for (State relay : relays) {
+      if (Relay.isHeldOpen(relay)) {
+        return true;
+      }
+      allWelded &= relay.has(Contact.WELDED);
+    }
+    return state.has(Circuit.INTERRUPTED) || !allWelded && isUnreadable(state);
+  }
+
+  private static boolean isUnreadable(State state) {
+    for (State sensor : state.each(Sensor.class)) {
+      if (TemperatureSensor.isUnreadable(sensor)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

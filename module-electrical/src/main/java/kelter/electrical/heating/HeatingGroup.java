@@ -1,0 +1,93 @@
+package kelter.electrical.heating;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.electrical.component.CordWords;
+import kelter.electrical.rating.HeaterRating;
+
+/**
+ * A heater whose rating is known, with what lies in its circuit. Where an appliance has several,
+ * the links, relays, sensors and the supply are taken to belong to the first.
+ *
+ * @param heater the heater
+ * @param medium what it heats
+ * @param rating what it has when it is in order
+ * @param links its thermal links
+ * @param relays its relays
+ * @param sensors the temperature sensors that govern it
+ * @param supply the supply, if the job lists it
+ * @param cord the supply cord, at whose plug the whole appliance is measured, if the job lists it
+ */
+record HeatingGroup(
+    Component heater,
+    Medium medium,
+    HeaterRating rating,
+    List<Component> links,
+    List<Component> relays,
+    List<Component> sensors,
+    Optional<Component> supply,
+    Optional<Component> cord) {
+
+  /** The group of a component; empty if it is no heater, or its rating is not known. */
+  static Optional<HeatingGroup> of(Appliance appliance, Component heater) {
+    Optional<HeatingGroup> first = first(appliance);
+    if (first.isEmpty() || first.get().heater == heater) {
+      return first;
+    }
+    return alone(appliance, heater);
+  }
+
+  /** The first group of an appliance; empty if it has no heater whose rating is known. */
+  static Optional<HeatingGroup> first(Appliance appliance) {
+    for (Component part : appliance.components()) {
+      Optional<HeatingGroup> alone = alone(appliance, part);
+      if (alone.isPresent()) {
+        return Optional.of(alone.get().withAllOf(appliance));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<HeatingGroup> alone(Appliance appliance, Component part) {
+    Optional<Medium> medium = Medium.of(part.kind());
+    Optional<HeaterRating> rating =
+        medium.isPresent() ? HeaterRating.of(appliance, part) : Optional.empty();
+    if (rating.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new HeatingGroup(
+            part,
+            medium.get(),
+            rating.get(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
+  }
+
+  private HeatingGroup withAllOf(Appliance appliance) {
+    return new HeatingGroup(
+        heater,
+        medium,
+        rating,
+        appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
+        appliance.componentsOf(Relay.RELAY.id()),
+        appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),
+        first(appliance, Supply.SUPPLY.id()),
+        first(appliance, CordWords.CORD.id()));
+  }
+
+  private static Optional<Component> first(Appliance appliance, String kind) {
+    List<Component> parts = appliance.componentsOf(kind);
+    return parts.isEmpty() ? Optional.empty() : Optional.of(parts.get(0));
+  }
+
+  /** Whether the whole appliance is measured at a cord. */
+  boolean isMeasuredAt(Component part) {
+    return cord.isPresent() && cord.get() == part;
+  }
+}

@@ -1,0 +1,70 @@
+package kelter.electrical.heating;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.State;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.CordWords;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.insulation.EarthLeak;
+
+/**
+ * The insulation by itself of what belongs to no heating circuit: of the whole appliance at its
+ * plug where it has no heater whose rating is known, and of a heater without a rating. So every
+ * insulation that can be read has a fault that explains a low one.
+ */
+public final class Leaking implements Part {
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(HeaterWords.WATER.kind(), HeaterWords.AIR.kind(), CordWords.CORD);
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
+    Optional<HeatingGroup> first = HeatingGroup.first(appliance);
+    Optional<Medium> medium = Medium.of(part.kind());
+    boolean inCircuit =
+        medium.isPresent()
+            ? HeatingGroup.of(appliance, part).isPresent()
+            : first.isPresent() && first.get().isMeasuredAt(part);
+    return inCircuit ? Optional.empty() : Optional.of(model(part, medium));
+  }
+
+  private static FaultModel model(Component part, Optional<Medium> heated) {
+    PartModel model = PartModel.of(part.id() + "-insulation", Electrical.PRIORS, Circuit.values());
+    if (heated.isEmpty()) {
+      return model
+          .on(part, CordWords.CORD)
+          .faults(HeaterFaults.otherLeak())
+          .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
+          .build();
+    }
+    return model
+        .on(part, heated.get().words().kind())
+        .faults(HeaterFaults.leaking(heated.get()))
+        .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
+        .looks(HeaterWords.TRIPS, Leaking::trips)
+        .build();
+  }
+
+  /** Insulation resistance of the heater, Ohm. */
+  static double ofHeater(State state) {
+    return EarthLeak.insulation(state.of(Circuit.LEAK));
+  }
+
+  /** Insulation resistance of the whole appliance, Ohm. */
+  static double ofAppliance(State state) {
+    return EarthLeak.insulation(state.of(Circuit.LEAK) + state.of(Circuit.OTHER_LEAK));
+  }
+
+  /** Probability that the residual-current device trips. */
+  static double trips(State state) {
+    return EarthLeak.trips(state.of(Circuit.LEAK) + state.of(Circuit.OTHER_LEAK));
+  }
+}

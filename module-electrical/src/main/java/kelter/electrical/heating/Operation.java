@@ -1,0 +1,130 @@
+package kelter.electrical.heating;
+
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.State;
+import kelter.electrical.heating.Relay.Contact;
+import kelter.electrical.rating.HeaterRating;
+
+/**
+ * A heating circuit while it should heat.
+ *
+ * @param state what faults have left
+ * @param stated what is stated with the reading
+ * @param ratedPower the power of the heater in order, W
+ * @param idle the voltage at the outlet with nothing switched on, V
+ * @param supply the voltage at the outlet, V
+ * @param cold the resistance of the heater at 20 °C, Ohm
+ * @param hot its resistance at work, Ohm
+ * @param contacts the resistance of the contacts in series with it, Ohm; infinite if no current can
+ *     flow
+ * @param overloaded whether the fuse or circuit-breaker acts
+ */
+record Operation(
+    State state,
+    Stated stated,
+    double ratedPower,
+    double idle,
+    double supply,
+    double cold,
+    double hot,
+    double contacts,
+    boolean overloaded) {
+
+  /** How much the mains change from one reading to the next, as a ratio; from memory. */
+  static final double FROM_READING_TO_READING = 0.01;
+
+  /**
+   * The part of the tolerance by which cold and hot resistance of one heater do not agree, ratio:
+   * 0.03 either way, as {@link HeaterRating#HOT_OVER_COLD} has it.
+   */
+  static final double HOT_AGAINST_COLD = 0.03 / Math.sqrt(3);
+
+  /**
+   * What is stated with a reading.
+   *
+   * @param voltage the voltage, which takes the place of the one in the state, V; NaN if none is
+   * @param amount whether it is stated how much is heated
+   * @param warming by how much that is warmed for each watt, K/(W s), or K/W of air
+   */
+  record Stated(double voltage, boolean amount, double warming) {}
+
+  /**
+   * How far readings of heaters with the same power and supply differ.
+   *
+   * @param power with what power of the voltage the figure goes
+   * @param floor what there is at least, in the unit of the figure
+   * @param known how uncertain the amount heated is where it is stated, as a ratio
+   * @param guessed the same where it is not stated
+   */
+  record OfReading(double power, double floor, double known, double guessed)
+      implements Spread<Operation> {
+
+    OfReading(double power, double floor) {
+      this(power, floor, 0, 0);
+    }
+
+    @Override
+    public double of(double value, InOrder order, Operation at) {
+      double drift = Double.isNaN(at.stated.voltage) ? power * FROM_READING_TO_READING : 0;
+      double amount = at.stated.amount ? known : guessed;
+      return Math.hypot(floor, value * Math.hypot(Math.hypot(HOT_AGAINST_COLD, drift), amount));
+    }
+  }
+
+  private double current(double voltage) {
+    return voltage / (hot + contacts);
+  }
+
+  private double power(double voltage) {
+    double current = current(voltage);
+    return current * current * hot;
+  }
+
+  private double voltage() {
+    return stated.voltage > 0 ? stated.voltage : supply;
+  }
+
+  /** Current while it heats, A. */
+  double current() {
+    return current(voltage());
+  }
+
+  /** Power while it heats, W. */
+  double power() {
+    return power(voltage());
+  }
+
+  /** Voltage at the terminals of the heater, V. */
+  double terminalVoltage() {
+    return current(supply) * hot;
+  }
+
+  /** How fast water warms, K/s, or how much warmer air gets, K, by the mean power. */
+  double warming() {
+    return power() * state.of(Circuit.DUTY) * stated.warming / state.of(Circuit.AIRFLOW);
+  }
+
+  /** Heat over the heat in order, all causes together. */
+  private double share() {
+    return power(supply) / ratedPower * state.of(Circuit.DUTY) * state.of(Circuit.REACHED);
+  }
+
+  double tripsBreaker() {
+    return overloaded ? 0.95 : 0.02;
+  }
+
+  double staysCold() {
+    double byShare = 0.03 + 0.93 / (1 + Math.exp((share() - 0.45) / 0.1));
+    return Math.max(byShare, 0.6 * Leaking.trips(state));
+  }
+
+  double isSlow() {
+    double off = (share() - 0.6) / 0.2;
+    return 0.04 + 0.85 * Math.exp(-off * off);
+  }
+
+  /** Voltage across the contact of a relay, V: that of the mains where it stays open. */
+  double contactDrop() {
+    return Relay.isHeldOpen(state) ? supply : current(supply) * state.of(Contact.RESISTANCE);
+  }
+}

@@ -1,0 +1,212 @@
+package kelter.electrical.heating;
+
+import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.Course.power;
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Allowed;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.check.Limits;
+import kelter.core.check.Measured;
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.State;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.source.Source;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.Cautions;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.copper.CopperRule;
+
+/**
+ * The relay of a heater. Contacts burn before they weld; a welded one stays closed whatever the
+ * coil does. Chances, effects and spreads are from memory.
+ */
+public final class Relay implements Part {
+
+  static final Characteristic COIL =
+      new Characteristic("coil-resistance", "resistance of the coil", QuantityKind.RESISTANCE);
+
+  static final Observable COIL_RESISTANCE =
+      Observable.logarithmic(
+          "coil-resistance",
+          "resistance of the coil",
+          QuantityKind.RESISTANCE,
+          Electrical.RESISTANCE,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.dead(
+              "Measure across the coil, unplugged from the control.", 5, Electrical.OHMMETER));
+
+  static final Observable VOLTAGE_DROP =
+      Observable.quantity(
+          "voltage-drop",
+          "voltage across the closed contact under load",
+          QuantityKind.VOLTAGE,
+          new Span(0, 500),
+          List.of(),
+          Electrical.live(
+              "Clip on to both sides of the contact, then let the machine heat and read.",
+              10,
+              new Accuracy(0.01, 0.05)));
+
+  static final Observable CONTACT_BURNS =
+      Observable.graded(
+          "contact-burns",
+          "burnt look of contact, terminals and board",
+          List.of("none", "dark", "brown", "charred"),
+          Electrical.inside("Look at contact, terminals and solder joints of the relay.", 5));
+
+  static final Observable BURNT_SMELL =
+      Observable.yesNo(
+          "burnt-smell",
+          "it smells of burnt board or lacquer",
+          Electrical.look("Smell at the opening of the control, or ask.", 2));
+
+  static final Observable CLOSED_WHEN_OFF =
+      Observable.yesNo(
+          "closed-when-off",
+          "the contact is closed although the coil is off",
+          Electrical.inside("Measure continuity across the contact with the coil off.", 4));
+
+  static final ComponentKind RELAY =
+      new ComponentKind(
+          "relay",
+          "relay",
+          List.of(COIL_RESISTANCE, VOLTAGE_DROP, CONTACT_BURNS, BURNT_SMELL, CLOSED_WHEN_OFF),
+          List.of(COIL),
+          List.of());
+
+  /** A closed contact under load, V; common practice, no source. */
+  private static final double DROP = 0.5;
+
+  private static final Caution HOT_CONTACT =
+      new Caution(
+          Signal.WARNING,
+          "Fire. A contact that drops voltage heats itself and its terminals: do not let the machine"
+              + " heat again before it is renewed.",
+          true);
+
+  /** What faults change. */
+  enum Contact implements Figure {
+    /** Resistance when closed, Ohm. */
+    RESISTANCE(0.02),
+    /** Above 0 where it is welded. */
+    WELDED(0),
+    /** Above 0 where the coil is open. */
+    COIL_OPEN(0),
+    /** Burnt look of contact and board, from 0 to 1. */
+    BURNS(0.1),
+    /** Chance of a burnt smell. */
+    SMELLS(0.02),
+    /** Chance that it is found closed though it should be open. */
+    CLOSED_WHEN_OFF(0.01);
+
+    private final double inOrder;
+
+    Contact(double inOrder) {
+      this.inOrder = inOrder;
+    }
+
+    @Override
+    public double inOrder() {
+      return inOrder;
+    }
+  }
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(RELAY);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "relay-voltage-drop",
+            "Does the contact of the relay lose voltage?",
+            RELAY,
+            VOLTAGE_DROP,
+            Relay::drop),
+        new LimitCheck(
+            "relay-coil-resistance",
+            "Does the coil of the relay measure what it should?",
+            RELAY,
+            COIL_RESISTANCE,
+            new CopperRule("coil", COIL)));
+  }
+
+  private static Optional<Allowed> drop(Measured measured) {
+    return Optional.of(
+        Allowed.of(
+                "voltage drop of a closed contact",
+                Source.commonPractice("a contact in order drops less than 0.5 V under its load"),
+                Limits.atMost(DROP))
+            .resting("times the current it is the heat: 1 V at 10 A are 10 W")
+            .butIfNot(HOT_CONTACT));
+  }
+
+  /** Puts it into the model of its circuit. */
+  static void addTo(PartModel model, Component relay, HeatingCircuit circuit) {
+    Work renew =
+        Work.renewing(
+            "renew-relay",
+            "renew the relay and its burnt terminals",
+            40,
+            0.93,
+            Caution.UNPLUG,
+            Cautions.CHARGED_CAPACITOR);
+    model
+        .on(relay, RELAY, Contact.values())
+        .faults(
+            fault("contact-burnt", "relay contact burnt", 0.04)
+                .changes(
+                    Contact.RESISTANCE.times(power(1, 150)),
+                    Contact.BURNS.becomes(line(0.35, 0.95)),
+                    Contact.SMELLS.becomes(line(0.1, 0.7)),
+                    Circuit.DUTY.times(0.2))
+                .curedBy(renew)
+                .wears(Wear.CONTACT),
+            fault("contact-welded", "relay contact welded", 0.01)
+                .changes(
+                    Contact.WELDED.becomes(1),
+                    Contact.CLOSED_WHEN_OFF.becomes(0.99),
+                    Contact.SMELLS.atLeast(0.2),
+                    Circuit.OVERHEATS.atLeast(0.8))
+                .curedBy(renew)
+                .wears(Wear.CONTACT),
+            fault("coil-open", "relay coil open", 0.015)
+                .changes(Contact.COIL_OPEN.becomes(1))
+                .curedBy(renew))
+        .looks(CONTACT_BURNS, Contact.BURNS)
+        .looks(BURNT_SMELL, Contact.SMELLS)
+        .looks(CLOSED_WHEN_OFF, Contact.CLOSED_WHEN_OFF)
+        .under(circuit)
+        .observe(VOLTAGE_DROP, Operation::contactDrop, Spread.relative(0.3).atLeast(0.1));
+    double coil = relay.si(COIL);
+    if (coil > 0) {
+      model.looks(
+          COIL_RESISTANCE,
+          state -> state.has(Contact.COIL_OPEN) ? Electrical.RESISTANCE.high() : coil,
+          Spread.constant(0.1));
+    }
+  }
+
+  /** Whether the contact stays open because the coil is. */
+  static boolean isHeldOpen(State relay) {
+    return relay.has(Contact.COIL_OPEN) && !relay.has(Contact.WELDED);
+  }
+}

@@ -1,0 +1,247 @@
+package kelter.electrical.heating;
+
+import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.check.Allowed;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.check.Limits;
+import kelter.core.check.Measured;
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.State;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.law.Celsius;
+import kelter.core.module.Part;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.rating.SensorCurve;
+
+/**
+ * A thermistor or platinum thermometer that governs a heater. One that is open or shorted reads
+ * nothing that could drift, and the control then does not let it heat. Chances, effects and spreads
+ * are from memory.
+ */
+public final class TemperatureSensor implements Part {
+
+  static final Observable SENSOR_RESISTANCE =
+      Observable.logarithmic(
+          "resistance",
+          "resistance at a known temperature",
+          QuantityKind.RESISTANCE,
+          Electrical.RESISTANCE,
+          List.of(Electrical.SENSOR_TEMPERATURE),
+          Electrical.dead(
+              "Unplug the sensor from the control and measure; read a thermometer beside it.",
+              5,
+              new Accuracy(0.01, 1)));
+
+  static final Observable SHOWN_ERROR =
+      Observable.quantity(
+          "shown-error",
+          "temperature that the machine shows less that of a thermometer",
+          QuantityKind.TEMPERATURE_DIFFERENCE,
+          new Span(-100, 100),
+          List.of(Electrical.SENSOR_TEMPERATURE),
+          Electrical.running(
+              "Let the machine show the temperature of its sensor, hold a thermometer as near to it"
+                  + " as the closed machine allows, wait until both stand still.",
+              10,
+              new Accuracy(0.01, 1)));
+
+  static final Observable OFF_ITS_SEAT =
+      Observable.yesNo(
+          "off-its-seat",
+          "the sensor does not touch what it should sense",
+          Electrical.inside("Look whether the sensor sits tight in its clip or pocket.", 3));
+
+  static final ComponentKind TEMPERATURE_SENSOR =
+      new ComponentKind(
+          "temperature-sensor",
+          "temperature sensor",
+          List.of(SENSOR_RESISTANCE, SHOWN_ERROR, OFF_ITS_SEAT),
+          List.of(SensorCurve.R25, SensorCurve.BETA, SensorCurve.R0),
+          List.of(SensorCurve.TABLE));
+
+  /** How far it may lie from its table, as a ratio; common practice, no source. */
+  private static final double FROM_TABLE = 0.05;
+
+  /** The room where no temperature is stated, K. */
+  private static final double COOL_ROOM = Celsius.ZERO + 15;
+
+  private static final double WARM_ROOM = Celsius.ZERO + 25;
+
+  /** Water for washing, K. */
+  private static final double WASH = Celsius.ZERO + 40;
+
+  /** How far the machine's own temperature may be off, K; common practice, no source. */
+  private static final double SHOWN = 5;
+
+  /** By how much the worst drifted or loose sensor errs, K. */
+  private static final double DRIFT = 12.5;
+
+  private static final Conditions AT_ROOM_TEMPERATURE =
+      new Conditions(
+          Map.of(
+              Electrical.TEMPERATURE.id(),
+              Quantity.ofSi(Celsius.TWENTY, 0, QuantityKind.TEMPERATURE)));
+
+  /** What faults change. */
+  enum Sensor implements Figure {
+    /** Resistance over the one at its temperature in order, as a ratio. */
+    RESISTANCE(1),
+    /** By how much it reads too warm, K. */
+    TOO_WARM(0),
+    /** By how much it is warmer than what it should sense, K. */
+    OFF_BY(0),
+    /** Chance that it is found off its seat. */
+    OFF_SEAT(0.01);
+
+    private final double inOrder;
+
+    Sensor(double inOrder) {
+      this.inOrder = inOrder;
+    }
+
+    @Override
+    public double inOrder() {
+      return inOrder;
+    }
+  }
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(TEMPERATURE_SENSOR);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "sensor-resistance",
+            "Does the temperature sensor read right?",
+            TEMPERATURE_SENSOR,
+            SENSOR_RESISTANCE,
+            TemperatureSensor::resistance),
+        new LimitCheck(
+            "shown-temperature",
+            "Does the machine show the right temperature?",
+            TEMPERATURE_SENSOR,
+            SHOWN_ERROR,
+            TemperatureSensor::shownError));
+  }
+
+  /**
+   * What a sensor's table or curve says at the temperature stated, within 5 %. Where no temperature
+   * is stated, the limits span what it may have from 15 °C to 25 °C.
+   */
+  private static Optional<Allowed> resistance(Measured measured) {
+    Optional<SensorCurve> curve = SensorCurve.of(measured.component());
+    if (curve.isEmpty()) {
+      return Optional.empty();
+    }
+    double cool = ohm(curve.get(), measured, COOL_ROOM);
+    double warm = ohm(curve.get(), measured, WARM_ROOM);
+    if (!Double.isFinite(cool + warm)) {
+      return Optional.empty();
+    }
+    boolean stated = measured.conditions().figure(Electrical.TEMPERATURE).isPresent();
+    return Optional.of(
+        Allowed.of(
+                "sensor resistance against its curve",
+                Source.commonPractice(
+                    "within 5 % of the sensor's curve; curve: " + curve.get().source().display()),
+                new Limits(
+                    Math.min(cool, warm) * (1 - FROM_TABLE),
+                    Math.max(cool, warm) * (1 + FROM_TABLE)))
+            .resting(stated ? "" : "15 °C to 25 °C taken, because no temperature is stated"));
+  }
+
+  /** Resistance at the temperature stated, else at the usual one, Ohm; NaN outside the curve. */
+  private static double ohm(SensorCurve curve, Measured measured, double usual) {
+    return curve.ohm(measured.conditions().si(Electrical.TEMPERATURE, usual));
+  }
+
+  private static Optional<Allowed> shownError(Measured measured) {
+    return Optional.of(
+        Allowed.of(
+            "temperature shown against a thermometer",
+            Source.commonPractice("the machine shows the temperature within 5 K"),
+            new Limits(-SHOWN, SHOWN)));
+  }
+
+  /** Puts it into the model of its circuit; what its curve would tell is asked where it has one. */
+  static void addTo(PartModel model, Component sensor, Medium medium) {
+    Work seat =
+        Work.byHand(
+            "seat-sensor",
+            "seat the sensor and clean its contacts",
+            15,
+            0.9,
+            Caution.UNPLUG,
+            medium.hot());
+    Work renew =
+        Work.renewing(
+            "renew-sensor", "renew the temperature sensor", 25, 0.95, Caution.UNPLUG, medium.hot());
+    model
+        .on(sensor, TEMPERATURE_SENSOR, Sensor.values())
+        .faults(
+            fault("reads-too-warm", "sensor drifted, reads too warm", 0.03)
+                .changes(Sensor.TOO_WARM.plus(DRIFT), Circuit.REACHED.times(0.5))
+                .curedBy(renew)
+                .wears(Wear.SENSOR),
+            fault("reads-too-cold", "sensor drifted, reads too cold", 0.015)
+                .changes(Sensor.TOO_WARM.plus(-DRIFT), Circuit.OVERHEATS.atLeast(line(0.1, 0.8)))
+                .apartFrom("reads-too-warm")
+                .curedBy(renew)
+                .wears(Wear.SENSOR),
+            fault("off-seat", "sensor off its seat", 0.015)
+                .changes(
+                    Sensor.OFF_SEAT.becomes(0.98),
+                    Sensor.OFF_BY.plus(-DRIFT),
+                    Circuit.OVERHEATS.atLeast(line(0.1, 0.8)))
+                .curedBy(seat),
+            fault("sensor-shorted", "sensor shorted", 0.01)
+                .changes(Sensor.RESISTANCE.becomes(1e-3))
+                .apartFrom("reads-too-warm", "reads-too-cold")
+                .curedBy(renew),
+            fault("sensor-open", "sensor or its wire open", 0.03)
+                .changes(Sensor.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
+                .apartFrom("reads-too-warm", "reads-too-cold", "sensor-shorted")
+                .curedBy(seat, renew)
+                .wears(Wear.WIRE))
+        .looks(OFF_ITS_SEAT, Sensor.OFF_SEAT);
+    Optional<SensorCurve> curve = SensorCurve.of(sensor);
+    if (curve.isPresent()) {
+      model
+          .under(new Thermometer(curve.get(), Celsius.TWENTY))
+          .usually(AT_ROOM_TEMPERATURE)
+          .observe(
+              SENSOR_RESISTANCE,
+              Thermometer.Reading::resistance,
+              (value, order, reading) -> reading.spread())
+          .under(new Thermometer(curve.get(), WASH))
+          .observe(SHOWN_ERROR, Thermometer.Reading::shownError, Spread.relative(0.3).atLeast(2));
+    }
+  }
+
+  /** Whether it is open or shorted, so that the control does not let it heat. */
+  static boolean isUnreadable(State sensor) {
+    return sensor.of(Sensor.RESISTANCE) != Sensor.RESISTANCE.inOrder();
+  }
+}

@@ -1,0 +1,81 @@
+package kelter.electrical.heating;
+
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.Path;
+
+/**
+ * A thermal link, a thermal cut-out or a limiting thermostat of a heating circuit. Chances and
+ * spreads are from memory.
+ */
+public final class ThermalLink implements Part {
+
+  static final Observable LINK_RESISTANCE =
+      Observable.logarithmic(
+          "resistance",
+          "resistance across it when cold",
+          QuantityKind.RESISTANCE,
+          Electrical.RESISTANCE,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.dead(
+              "Take one wire off and measure across it, leads nulled.", 3, Electrical.OHMMETER));
+
+  static final ComponentKind THERMAL_LINK =
+      new ComponentKind(
+          "thermal-link", "thermal link", List.of(LINK_RESISTANCE), List.of(), List.of());
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(THERMAL_LINK);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "thermal-link-continuity",
+            "Is the thermal link whole?",
+            THERMAL_LINK,
+            LINK_RESISTANCE,
+            ClosedContact.RULE));
+  }
+
+  /** Puts it into the model of its circuit. */
+  static void addTo(PartModel model, Component link) {
+    model
+        .on(link, THERMAL_LINK, Path.values())
+        .faults(
+            fault("open", "thermal link open", 0.05)
+                .changes(
+                    Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
+                    Circuit.INTERRUPTED.becomes(1))
+                .curedBy(
+                    Work.renewing(
+                        "renew-thermal-link",
+                        "find why the thermal link opened, and renew it",
+                        30,
+                        0.9,
+                        Caution.UNPLUG,
+                        new Caution(
+                            Signal.WARNING,
+                            "A thermal link opens because something got too hot. Find out what"
+                                + " before a new one goes in, fit the same temperature and current,"
+                                + " and never bridge it."))))
+        .looks(LINK_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7));
+  }
+}

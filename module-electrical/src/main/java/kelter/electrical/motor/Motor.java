@@ -1,0 +1,286 @@
+package kelter.electrical.motor;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import kelter.electrical.capacitor.CapacitorDischarge;
+import kelter.electrical.caution.Cautions;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.copper.CopperCoil;
+import kelter.electrical.copper.CopperRule;
+import kelter.electrical.insulation.EarthLeak;
+import kelter.electrical.insulation.InsulationRule;
+
+/**
+ * A motor with its windings, its insulation and its capacitor. What it cannot forecast for want of
+ * a service figure it does not ask. The first motor of an appliance is taken to have the first
+ * capacitor.
+ */
+public final class Motor implements Part {
+
+  /** Where a motor capacitor may hold a charge, after what is said before a dead measurement. */
+  private static final String DISCHARGE =
+      "Hold a discharge tool of 20 kOhm across the motor capacitor for "
+          + (long) Math.ceil(CapacitorDischarge.throughTool(100e-6))
+          + " s (up to 100 uF), then read that less than 34 V are left. ";
+
+  static final Characteristic MAIN =
+      new Characteristic(
+          "winding-resistance", "resistance of the main winding at 20 °C", QuantityKind.RESISTANCE);
+
+  static final Characteristic AUXILIARY =
+      new Characteristic(
+          "auxiliary-resistance",
+          "resistance of the auxiliary winding at 20 °C",
+          QuantityKind.RESISTANCE);
+
+  static final Characteristic CAPACITANCE =
+      new Characteristic("capacitance", "capacitance marked on it", QuantityKind.CAPACITANCE);
+
+  static final Observable WINDING_RESISTANCE =
+      winding("winding-resistance", "resistance of the main winding");
+
+  static final Observable AUXILIARY_RESISTANCE =
+      winding("auxiliary-resistance", "resistance of the auxiliary winding");
+
+  static final Observable INSULATION =
+      Observable.logarithmic(
+          "insulation-resistance",
+          "insulation resistance to earth",
+          QuantityKind.INSULATION_RESISTANCE,
+          Electrical.INSULATION,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.insulation(
+              DISCHARGE
+                  + "Unplug the motor from its control and measure with 500 V from a winding to the"
+                  + " frame, one minute."));
+
+  static final Observable CURRENT =
+      Observable.quantity(
+          "current",
+          "current of the running motor",
+          QuantityKind.CURRENT,
+          new Span(0, 100),
+          List.of(Electrical.VOLTAGE),
+          Electrical.live(
+              "Clamp around one wire of the motor while it runs.", 8, Electrical.CLAMP));
+
+  static final Observable HUMS =
+      Observable.yesNo(
+          "hums",
+          "it hums and does not turn",
+          Electrical.look("Listen at the start of the programme.", 2));
+
+  static final Observable SILENT =
+      Observable.yesNo(
+          "silent",
+          "it makes no sound and does not turn",
+          Electrical.look("Listen at the start of the programme.", 2));
+
+  static final Observable TURNING =
+      Observable.graded(
+          "turning-by-hand",
+          "how it turns by hand",
+          List.of("freely", "roughly", "stiffly", "stuck"),
+          discharged("Take the belt off and turn the shaft by hand.", 8, Electrical.BY_EYE));
+
+  static final Observable BURNT_SMELL =
+      Observable.yesNo(
+          "burnt-smell", "it smells of burnt lacquer", Electrical.look("Smell at the motor.", 1));
+
+  static final Observable WET =
+      Observable.yesNo(
+          "wet",
+          "water marks, drops or fresh rust on it",
+          Electrical.inside("Look at the motor and above it with a lamp.", 5));
+
+  static final Observable TRIPS =
+      Observable.yesNo(
+          "trips-rcd",
+          "the residual-current device trips when it starts",
+          Electrical.look("Ask whether it trips, and when.", 1));
+
+  static final Observable MEASURED_CAPACITANCE =
+      Observable.quantity(
+          "capacitance",
+          "capacitance",
+          QuantityKind.CAPACITANCE,
+          new Span(0, 1e-3),
+          List.of(),
+          discharged(
+              "Take the motor capacitor out of circuit and measure it; no other capacitor.",
+              6,
+              new Accuracy(0.02, 1e-8)));
+
+  static final Observable SWOLLEN =
+      Observable.yesNo(
+          "swollen",
+          "it is swollen, cracked or leaks",
+          Electrical.inside(
+              "Look at its case, without touching it: nothing is discharged for that.",
+              3,
+              Cautions.CHARGED_CAPACITOR));
+
+  /** A motor with a main and perhaps an auxiliary winding. */
+  public static final ComponentKind MOTOR =
+      new ComponentKind(
+          "motor",
+          "motor",
+          List.of(
+              WINDING_RESISTANCE,
+              AUXILIARY_RESISTANCE,
+              INSULATION,
+              CURRENT,
+              HUMS,
+              SILENT,
+              TURNING,
+              BURNT_SMELL,
+              WET,
+              TRIPS),
+          List.of(MAIN, AUXILIARY),
+          List.of());
+
+  /** The capacitor of a motor. */
+  public static final ComponentKind RUN_CAPACITOR =
+      new ComponentKind(
+          "run-capacitor",
+          "motor capacitor",
+          List.of(MEASURED_CAPACITANCE, SWOLLEN),
+          List.of(CAPACITANCE),
+          List.of());
+
+  /** Windings of one kind: 5 %, as a natural logarithm; from memory. */
+  private static final Spread<Object> OF_WINDINGS = Spread.constant(0.05);
+
+  /** Motors at work, 15 %, and 0.05 A; from memory. */
+  private static final Spread<Object> OF_LOAD = Spread.relative(0.15).atLeast(0.05);
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(MOTOR, RUN_CAPACITOR);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "motor-insulation",
+            "Does the motor leak to earth?",
+            MOTOR,
+            INSULATION,
+            new InsulationRule(false)),
+        new LimitCheck(
+            "motor-current",
+            "Does the motor draw more than it is rated for?",
+            MOTOR,
+            CURRENT,
+            MotorChecks::current),
+        new LimitCheck(
+            "winding-resistance",
+            "Does the main winding measure what it should?",
+            MOTOR,
+            WINDING_RESISTANCE,
+            new CopperRule("main winding", MAIN)),
+        new LimitCheck(
+            "auxiliary-resistance",
+            "Does the auxiliary winding measure what it should?",
+            MOTOR,
+            AUXILIARY_RESISTANCE,
+            new CopperRule("auxiliary winding", AUXILIARY)),
+        new LimitCheck(
+            "capacitance",
+            "Does the capacitor have what is marked on it?",
+            RUN_CAPACITOR,
+            MEASURED_CAPACITANCE,
+            MotorChecks::capacitance));
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component component) {
+    if (!component.kind().equals(MOTOR.id())) {
+      return Optional.empty();
+    }
+    PartModel model = PartModel.of(component.id(), Electrical.PRIORS, MotorFigure.values());
+    addMotor(model, component);
+    List<Component> capacitors = appliance.componentsOf(RUN_CAPACITOR.id());
+    if (!capacitors.isEmpty() && component == appliance.componentsOf(MOTOR.id()).get(0)) {
+      addCapacitor(model, capacitors.get(0));
+    }
+    return Optional.of(model.build());
+  }
+
+  private static void addMotor(PartModel model, Component motor) {
+    double main = motor.si(MAIN);
+    double auxiliary = motor.si(AUXILIARY);
+    model
+        .on(motor, MOTOR)
+        .faults(MotorFaults.ofMotor(auxiliary > 0))
+        .looks(INSULATION, s -> EarthLeak.insulation(s.of(MotorFigure.LEAK)), EarthLeak.SPREAD)
+        .looks(TRIPS, s -> EarthLeak.trips(s.of(MotorFigure.LEAK)))
+        .looks(TURNING, MotorFigure.STIFFNESS)
+        .looks(BURNT_SMELL, MotorFigure.SMELLS)
+        .looks(WET, MotorFigure.WET)
+        .under(Running.AT_WORK)
+        .observe(HUMS, Running::hums)
+        .observe(SILENT, Running::silent);
+    if (main > 0) {
+      model
+          .under(new CopperCoil(main, MotorFigure.MAIN))
+          .observe(WINDING_RESISTANCE, Double::doubleValue, OF_WINDINGS);
+    }
+    if (auxiliary > 0) {
+      model
+          .under(new CopperCoil(auxiliary, MotorFigure.AUXILIARY))
+          .observe(AUXILIARY_RESISTANCE, Double::doubleValue, OF_WINDINGS);
+    }
+    if (motor.nameplate().current().isPresent()) {
+      double rated = motor.nameplate().current().get().si();
+      model.under(Running.AT_WORK).observe(CURRENT, running -> rated * running.current(), OF_LOAD);
+    }
+  }
+
+  private static void addCapacitor(PartModel model, Component capacitor) {
+    model
+        .on(capacitor, RUN_CAPACITOR)
+        .faults(MotorFaults.WEAK, MotorFaults.OPEN)
+        .looks(SWOLLEN, MotorFigure.SWOLLEN);
+    double marked = capacitor.si(CAPACITANCE);
+    if (marked > 0) {
+      model.looks(
+          MEASURED_CAPACITANCE,
+          state -> marked * state.of(MotorFigure.CAPACITANCE),
+          Spread.constant(0.05 * marked)); // the tolerance of capacitors in order
+    }
+  }
+
+  private static Procedure discharged(String text, double minutes, Accuracy typical) {
+    return Electrical.dead(DISCHARGE + text, minutes, typical, Cautions.CHARGED_CAPACITOR);
+  }
+
+  private static Observable winding(String id, String title) {
+    return Observable.logarithmic(
+        id,
+        title,
+        QuantityKind.RESISTANCE,
+        Electrical.RESISTANCE,
+        List.of(Electrical.TEMPERATURE),
+        discharged(
+            "Unplug the motor from its control and measure between its terminals, leads nulled.",
+            5,
+            Electrical.OHMMETER));
+  }
+}

@@ -1,0 +1,2 @@
+/** Parts at which this toolkit stops. */
+package kelter.electrical.outofreach;

@@ -1,0 +1,138 @@
+package kelter.electrical.solenoid;
+
+import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.copper.CopperCoil;
+import kelter.electrical.copper.CopperRule;
+
+/**
+ * The coil of a valve, lock or pump that works by attraction. Chances and spreads are from memory.
+ */
+public final class Solenoid implements Part {
+
+  static final Characteristic COIL =
+      new Characteristic(
+          "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE);
+
+  static final Observable COIL_RESISTANCE =
+      Observable.logarithmic(
+          "coil-resistance",
+          "resistance of the coil",
+          QuantityKind.RESISTANCE,
+          Electrical.RESISTANCE,
+          List.of(Electrical.TEMPERATURE),
+          Electrical.dead(
+              "Unplug it from its control and measure between its terminals, leads nulled.",
+              5,
+              Electrical.OHMMETER));
+
+  static final Observable DOES_NOT_ACT =
+      Observable.yesNo(
+          "does-not-act",
+          "it does not click, open or pull when it should",
+          Electrical.look("Listen and look when the programme should make it act.", 4));
+
+  static final Observable COIL_SMELL =
+      Observable.yesNo(
+          "burnt-smell",
+          "it smells burnt, or its case is melted or dark",
+          Electrical.inside("Smell at the coil and look at its case.", 3));
+
+  /** The coil of a valve, lock or pump that works by attraction. */
+  public static final ComponentKind SOLENOID =
+      new ComponentKind(
+          "solenoid",
+          "solenoid",
+          List.of(COIL_RESISTANCE, DOES_NOT_ACT, COIL_SMELL),
+          List.of(COIL),
+          List.of());
+
+  /** What faults change. */
+  private enum Coil implements Figure {
+    /** Resistance, ratio to the one in order. */
+    RESISTANCE(1),
+    /** Chance that somebody notices that it does not act. */
+    NOTICED(0.03),
+    /** Chance of a burnt smell. */
+    SMELLS(0.02);
+
+    private final double inOrder;
+
+    Coil(double inOrder) {
+      this.inOrder = inOrder;
+    }
+
+    @Override
+    public double inOrder() {
+      return inOrder;
+    }
+  }
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(SOLENOID);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "coil-resistance",
+            "Does the coil measure what it should?",
+            SOLENOID,
+            COIL_RESISTANCE,
+            new CopperRule("coil", COIL)));
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component coil) {
+    double cold = coil.si(COIL);
+    if (!(cold > 0)) {
+      return Optional.empty();
+    }
+    Work renew =
+        Work.renewing(
+            "renew-solenoid", "renew the coil or the whole part", 30, 0.95, Caution.UNPLUG);
+    return Optional.of(
+        PartModel.of(coil.id(), Electrical.PRIORS, Coil.values())
+            .on(coil, SOLENOID)
+            .faults(
+                fault("coil-shorted", "turns shorted in the coil", 0.02)
+                    .changes(
+                        Coil.RESISTANCE.times(0.1),
+                        Coil.NOTICED.becomes(line(0.1, 0.8)),
+                        Coil.SMELLS.becomes(line(0.15, 0.8)))
+                    .curedBy(renew),
+                fault("coil-open", "coil open", 0.04)
+                    .apartFrom("coil-shorted")
+                    .changes(
+                        Coil.RESISTANCE.becomes(CopperCoil.OPEN),
+                        Coil.NOTICED.becomes(0.95),
+                        Coil.SMELLS.becomes(0.15))
+                    .curedBy(renew))
+            .looks(DOES_NOT_ACT, Coil.NOTICED)
+            .looks(COIL_SMELL, Coil.SMELLS)
+            .under(new CopperCoil(cold, Coil.RESISTANCE))
+            .observe(COIL_RESISTANCE, Double::doubleValue, Spread.constant(0.06))
+            .build());
+  }
+}

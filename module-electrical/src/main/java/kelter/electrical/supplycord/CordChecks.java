@@ -1,0 +1,176 @@
+package kelter.electrical.supplycord;
+
+import java.util.Optional;
+import kelter.core.check.Allowed;
+import kelter.core.check.Limits;
+import kelter.core.check.Measured;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.job.RatedRange;
+import kelter.core.quantity.Quantity;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.safety.ProtectionClass;
+import kelter.core.vocabulary.Characteristic;
+import kelter.electrical.component.CordWords;
+import kelter.electrical.heating.Heater;
+import kelter.electrical.insulation.InsulationRule;
+import kelter.electrical.protection.LeakageLimit;
+import kelter.electrical.protection.NorthAmericanLimit;
+import kelter.electrical.protection.NorthAmericanLimit.Build;
+import kelter.electrical.protection.ProtectiveConductorLimit;
+import kelter.electrical.rating.NorthAmerica;
+
+/**
+ * What the whole appliance may have at its plug: insulation, protective conductor, what flows in it
+ * and through a person who touches metal. Local code stated with the cord comes first, then on
+ * North American supplies the type test, then the limits after repair; heaters widen some of them.
+ */
+final class CordChecks {
+
+  /** Length and section where the job states none: the shortest row of the limit. */
+  private static final double SHORT_CORD = 5;
+
+  private static final double USUAL_SECTION = 1.5e-6;
+
+  private static final Caution NO_EARTH =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Without its protective conductor a fault puts voltage on touchable metal:"
+              + " leave the machine unplugged until the path is mended.",
+          true);
+
+  private static final Caution LEAKS =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Unplug the machine and do not hand it back before the leak is found and"
+              + " the current measured again.",
+          true);
+
+  private static final String OR_TWO_WIRE =
+      ", and that of two-wire ones, because the job does not state the protection class: two prongs"
+          + " and a double square on the nameplate mean class II";
+
+  private CordChecks() {}
+
+  static Optional<Allowed> insulation(Measured measured) {
+    Optional<Quantity> local = measured.component().figure(CordWords.INSULATION_LIMIT);
+    return local.isPresent()
+        ? Optional.of(
+            byLocalCode(measured, "insulation resistance", Limits.atLeast(local.get().si()))
+                .butIfNot(InsulationRule.DO_NOT_RETURN))
+        : new InsulationRule(Heater.isIn(measured.appliance())).allowed(measured);
+  }
+
+  static Optional<Allowed> protectiveConductor(Measured measured) {
+    Optional<Quantity> local = measured.component().figure(CordWords.EARTH_LIMIT);
+    Optional<Allowed> allowed =
+        local.isPresent()
+            ? Optional.of(
+                byLocalCode(measured, "protective conductor", Limits.atMost(local.get().si())))
+            : ofConductor(measured);
+    return allowed.isPresent() ? Optional.of(allowed.get().butIfNot(NO_EARTH)) : allowed;
+  }
+
+  private static Optional<Allowed> ofConductor(Measured measured) {
+    if (NorthAmerica.supplies(measured.appliance().nameplate())) {
+      return Optional.of(
+          Allowed.of(
+                  "grounding path against the North American type test",
+                  NorthAmericanLimit.BONDING_SOURCE,
+                  Limits.atMost(NorthAmericanLimit.bonding()))
+              .resting("the cord counts in, which is the stricter reading"));
+    }
+    Component cord = measured.component();
+    double length = cord.si(CordWords.LENGTH, SHORT_CORD);
+    double section = cord.si(CordWords.SECTION, USUAL_SECTION);
+    if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Allowed.of(
+                "protective conductor against length of cord",
+                ProtectiveConductorLimit.SOURCE,
+                Limits.atMost(ProtectiveConductorLimit.limit(length, section)))
+            .resting(
+                cord.figure(CordWords.LENGTH).isPresent()
+                    ? ""
+                    : "a cord of at most 5 m taken, because its length is not stated"));
+  }
+
+  static Optional<Allowed> conductorCurrent(Measured measured) {
+    return leakage(
+        measured,
+        CordWords.CONDUCTOR_CURRENT_LIMIT,
+        "protective conductor current",
+        "heating power",
+        LeakageLimit.afterRepair(heating(measured.appliance())));
+  }
+
+  static Optional<Allowed> touchCurrent(Measured measured) {
+    return leakage(
+        measured,
+        CordWords.TOUCH_CURRENT_LIMIT,
+        "touch current",
+        "the limit after repair",
+        LeakageLimit.touch());
+  }
+
+  private static Optional<Allowed> leakage(
+      Measured measured,
+      Characteristic ofLocalCode,
+      String current,
+      String against,
+      double afterRepair) {
+    Optional<Quantity> local = measured.component().figure(ofLocalCode);
+    Allowed allowed;
+    if (local.isPresent()) {
+      allowed = byLocalCode(measured, current, Limits.atMost(local.get().si()));
+    } else if (NorthAmerica.supplies(measured.appliance().nameplate())) {
+      allowed = ofTypeTest(measured.appliance(), current);
+    } else {
+      allowed =
+          Allowed.of(
+              current + " against " + against,
+              LeakageLimit.AFTER_REPAIR,
+              Limits.atMost(afterRepair));
+    }
+    return Optional.of(allowed.butIfNot(LEAKS));
+  }
+
+  private static Allowed byLocalCode(Measured measured, String what, Limits limits) {
+    return Allowed.of(what + " against local code", measured.component().source(), limits)
+        .resting("limit of the job in place of the one built in");
+  }
+
+  private static Allowed ofTypeTest(Appliance appliance, String current) {
+    Optional<ProtectionClass> stated = appliance.nameplate().protectionClass();
+    boolean isTwoWire = stated.isPresent() && stated.get() == ProtectionClass.II;
+    Limits twoWire = Limits.atMost(NorthAmericanLimit.leakage(Build.TWO_WIRE));
+    Allowed allowed =
+        Allowed.of(
+                current + " against the North American type test",
+                NorthAmericanLimit.LEAKAGE_SOURCE,
+                isTwoWire
+                    ? twoWire
+                    : Limits.atMost(NorthAmericanLimit.leakage(Build.GROUNDED_STATIONARY)))
+            .resting(
+                isTwoWire
+                    ? "limit of two-wire appliances"
+                    : "limit of stationary grounded appliances; portable ones 0.5 mA"
+                        + (stated.isPresent() ? "" : OR_TWO_WIRE));
+    return stated.isPresent() ? allowed : allowed.orIfOfAnotherClass(twoWire);
+  }
+
+  /** All heaters that state their power, W, at the lower limit of what they state. */
+  private static double heating(Appliance appliance) {
+    double heaters = 0;
+    for (Component part : appliance.components()) {
+      Optional<RatedRange> power = part.nameplate().power();
+      if (Heater.isOne(part) && power.isPresent()) {
+        heaters += power.get().low().si();
+      }
+    }
+    return Math.max(0, heaters);
+  }
+}

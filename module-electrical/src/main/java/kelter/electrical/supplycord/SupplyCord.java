@@ -1,0 +1,105 @@
+package kelter.electrical.supplycord;
+
+import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.Course.power;
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.electrical.component.CordWords;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.Path;
+
+/**
+ * The protective conductor of a supply cord, from the plug to touchable metal. That it conducts
+ * badly is noticed by a tingle, for which a small leak is enough: filters have one. Chances,
+ * resistances and spreads are from memory.
+ */
+public final class SupplyCord implements Part {
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(CordWords.CORD);
+  }
+
+  @Override
+  public List<Check> checks() {
+    return List.of(
+        new LimitCheck(
+            "appliance-insulation",
+            "Is the appliance insulated as its protection class asks?",
+            CordWords.CORD,
+            CordWords.APPLIANCE_INSULATION,
+            CordChecks::insulation),
+        new LimitCheck(
+            "protective-conductor",
+            "Is touchable metal connected to earth well enough?",
+            CordWords.CORD,
+            CordWords.PROTECTIVE_CONDUCTOR,
+            CordChecks::protectiveConductor),
+        new LimitCheck(
+            "protective-conductor-current",
+            "Does too much flow in the protective conductor?",
+            CordWords.CORD,
+            CordWords.CONDUCTOR_CURRENT,
+            CordChecks::conductorCurrent),
+        new LimitCheck(
+            "touch-current",
+            "Can too much flow through a person who touches it?",
+            CordWords.CORD,
+            CordWords.TOUCH_CURRENT,
+            CordChecks::touchCurrent),
+        new WarningSign());
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component cord) {
+    Work renew =
+        Work.renewing(
+            "renew-cord",
+            "renew the supply cord, or make the earth connection good",
+            35,
+            0.95,
+            Caution.UNPLUG,
+            new Caution(
+                Signal.DANGER,
+                "Electric shock. Measure the protective conductor again, bending the cord, before"
+                    + " the machine is plugged in."));
+    return Optional.of(
+        PartModel.of(cord.id(), Electrical.PRIORS, Path.values())
+            .on(cord, CordWords.CORD)
+            .faults(
+                fault("earth-poor", "protective conductor poor", 0.01)
+                    .wears(Wear.WIRE)
+                    .changes(
+                        Path.RESISTANCE.becomes(power(0.3, 70)),
+                        Path.NOTICED.becomes(line(0.03, 0.18)))
+                    .curedBy(renew),
+                fault("earth-open", "protective conductor open", 0.02)
+                    .wears(Wear.WIRE)
+                    .apartFrom("earth-poor")
+                    .changes(
+                        Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
+                        Path.NOTICED.becomes(0.5))
+                    .curedBy(renew))
+            .looks(
+                CordWords.PROTECTIVE_CONDUCTOR,
+                state -> state.of(Path.RESISTANCE),
+                Spread.constant(0.6))
+            .looks(CordWords.TINGLE, Path.NOTICED)
+            .build());
+  }
+}

@@ -1,0 +1,196 @@
+package kelter.electrical;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.job.Appliance;
+import kelter.core.job.Complaint;
+import kelter.core.job.Job;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which faults exclude each other, and what pairs of others do to the forecasts. */
+class FaultPairsTest {
+
+  private static List<FaultModel> models(Appliance appliance) {
+    return new ElectricalModule().parts().faultModels(appliance);
+  }
+
+  private static Set<String> apart(Appliance appliance) {
+    Set<String> apart = new TreeSet<>();
+    for (FaultModel model : models(appliance)) {
+      List<Fault> faults = model.faults();
+      for (int i = 0; i < faults.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          assertEquals(model.mayMeet(i, j), model.mayMeet(j, i));
+          if (!model.mayMeet(i, j)) {
+            apart.add(faults.get(j).key() + " " + faults.get(i).key());
+          }
+        }
+      }
+    }
+    return apart;
+  }
+
+  /** One resistance between two terminals is not open and shorted, nor does it drift when open. */
+  @Test
+  void aHeatingCircuitHoldsNoOpenAndShortedPartAtOnce() {
+    assertEquals(
+        Set.of(
+            "heater.shorted-turns heater.open",
+            "sensor.reads-too-warm sensor.reads-too-cold",
+            "sensor.reads-too-warm sensor.sensor-shorted",
+            "sensor.reads-too-cold sensor.sensor-shorted",
+            "sensor.reads-too-warm sensor.sensor-open",
+            "sensor.reads-too-cold sensor.sensor-open",
+            "sensor.sensor-shorted sensor.sensor-open",
+            "cord.earth-poor cord.earth-open"),
+        apart(SampleMachines.WASHER));
+  }
+
+  /** Where all elements are open, not just one is; the links are two parts. */
+  @Test
+  void anOpenHeaterHasNoElementLeft() {
+    assertEquals(
+        Set.of(
+            "air-heater.shorted-turns air-heater.open", "air-heater.element-open air-heater.open"),
+        apart(SampleMachines.DRYER));
+  }
+
+  @Test
+  void aPartOfAMotorIsOpenOrWeak() {
+    assertEquals(
+        Set.of(
+            "motor.shorted-turns motor.winding-open",
+            "capacitor.weak capacitor.open",
+            "cord.earth-poor cord.earth-open",
+            "door.contact-burnt door.contact-open",
+            "valve.coil-shorted valve.coil-open"),
+        apart(SampleMachines.MOTOR));
+  }
+
+  private static double forecast(Appliance appliance, String question, String... faults) {
+    for (FaultModel model : models(appliance)) {
+      List<String> keys = model.faults().stream().map(Fault::key).toList();
+      if (!keys.containsAll(List.of(faults))) {
+        continue;
+      }
+      double[] state = new double[keys.size() + model.shared().size()];
+      for (String fault : faults) {
+        state[keys.indexOf(fault)] = 1;
+      }
+      double[] value = new double[model.questions().size()];
+      model.forecaster(model.questions()).forecast(state, value, new double[value.length]);
+      for (int i = 0; i < value.length; i++) {
+        var asked = model.questions().get(i);
+        if ((asked.component() + "." + asked.observable().id()).equals(question)) {
+          return value[i];
+        }
+      }
+    }
+    throw new AssertionError("no forecast of " + question);
+  }
+
+  /** By Ohm's law: a welded contact feeds 2000 W at 230 V, 8.7 A, whatever coil and sensor do. */
+  @Test
+  void aWeldedContactHeatsThoughTheCoilOrTheSensorIsOpen() {
+    Appliance washer = SampleMachines.WASHER;
+    for (String fault : List.of("relay.coil-open", "sensor.sensor-open")) {
+      assertEquals(0, forecast(washer, "heater.current", fault), 1e-9);
+      assertEquals(8.7, forecast(washer, "heater.current", fault, "relay.contact-welded"), 0.05);
+    }
+    assertEquals(0, forecast(washer, "heater.current", "link.open", "relay.contact-welded"), 1e-9);
+  }
+
+  /** By Ohm's law: 8.7 A through 0.02 Ohm; an open contact has the mains across it. */
+  @Test
+  void aWeldedContactDropsWhatItsResistanceTellsWhateverTheCoilDoes() {
+    Appliance washer = SampleMachines.WASHER;
+    assertEquals(230, forecast(washer, "relay.voltage-drop", "relay.coil-open"), 1e-9);
+    assertEquals(
+        0.174,
+        forecast(washer, "relay.voltage-drop", "relay.coil-open", "relay.contact-welded"),
+        0.001);
+  }
+
+  /** Kirchhoff's law: with both ways open no current flows, and nothing hums. */
+  @Test
+  void withBothWindingsOpenNothingHums() {
+    for (String other : List.of("motor.auxiliary-open", "capacitor.open")) {
+      Appliance machine = SampleMachines.MOTOR;
+      assertEquals(0, forecast(machine, "motor.current", "motor.winding-open", other), 1e-9);
+      assertTrue(forecast(machine, "motor.hums", "motor.winding-open", other) < 0.1);
+      assertTrue(forecast(machine, "motor.hums", other) > 0.8);
+    }
+  }
+
+  /** A rotor that stands draws the current of a blocked one, whatever else holds it. */
+  @Test
+  void aMotorThatDoesNotStartDrawsNoMoreWithAStiffBearing() {
+    Appliance machine = SampleMachines.MOTOR;
+    for (String open : List.of("motor.auxiliary-open", "capacitor.open")) {
+      double blocked = forecast(machine, "motor.current", "motor.seized");
+      assertEquals(blocked, forecast(machine, "motor.current", open), 1e-9);
+      assertEquals(blocked, forecast(machine, "motor.current", open, "motor.seized"), 1e-9);
+      assertTrue(forecast(machine, "motor.hums", open, "motor.seized") > 0.9);
+    }
+  }
+
+  /** What wears is likelier on an old machine beside what happens to machines of any age. */
+  @ParameterizedTest
+  @CsvSource({
+    "heater.scaled, heater.wrong-part",
+    "relay.contact-burnt, link.open",
+    "sensor.reads-too-warm, sensor.off-seat",
+    "motor.seized, motor.damp",
+    "capacitor.weak, motor.damp"
+  })
+  void wearComesWithAgeAndMishapsDoNot(String wears, String ageless) {
+    double usual = chance(wears, 7) / chance(ageless, 7);
+    assertTrue(chance(wears, 14) / chance(ageless, 14) > 1.15 * usual);
+    assertTrue(chance(wears, 2) / chance(ageless, 2) < 0.85 * usual);
+  }
+
+  /** The chance of a fault on a machine of which nothing is known but its age. */
+  private static double chance(String fault, double years) {
+    double sum = 0;
+    for (Appliance machine : SampleMachines.all()) {
+      Appliance aged =
+          new Appliance(
+              machine.kind(),
+              machine.maker(),
+              machine.model(),
+              machine.serial(),
+              Optional.of(Quantity.of(years, "a", QuantityKind.AGE)),
+              machine.nameplate(),
+              machine.components());
+      Job job =
+          new Job(
+              "job-1",
+              "",
+              aged,
+              new Complaint("something is wrong", ""),
+              List.of(),
+              List.of(),
+              Optional.empty());
+      sum +=
+          new DiagnosisEngine(EngineSettings.USUAL)
+              .diagnose(job, models(aged)).faults().stream()
+                  .filter(suspect -> suspect.fault().key().equals(fault))
+                  .mapToDouble(suspect -> suspect.probability())
+                  .sum();
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,316 @@
+package kelter.electrical.heating;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.job.Nameplate;
+import kelter.core.job.RatedRange;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.Observable.Type;
+import kelter.electrical.Jobs;
+import org.junit.jupiter.api.Test;
+
+class HeatingTest {
+
+  private static final Appliance WASHER =
+      Jobs.appliance(
+          Jobs.heater(),
+          Jobs.component("link", "thermal-link"),
+          Jobs.component(
+              "relay",
+              "relay",
+              Optional.empty(),
+              Map.of("coil-resistance", Quantity.of(200, "Ohm", QuantityKind.RESISTANCE))),
+          Jobs.sensor(),
+          Jobs.component("supply", "supply"));
+
+  private static final Appliance DRYER =
+      Jobs.appliance(
+          Jobs.component(
+              "heater",
+              "air-heater",
+              Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+              Map.of("elements", Quantity.of(2, "1", QuantityKind.RATIO))),
+          Jobs.component("link", "thermal-link"));
+
+  private static FaultModel model(Appliance appliance) {
+    List<FaultModel> models = new Heating().faultModels(appliance);
+    assertEquals(1, models.size());
+    return models.get(0);
+  }
+
+  private static double[] none(FaultModel model) {
+    return new double[model.faults().size() + model.shared().size()];
+  }
+
+  private static double[][] forecast(FaultModel model, String fault, double severity) {
+    double[] severities = none(model);
+    for (int i = 0; i < model.faults().size(); i++) {
+      severities[i] = model.faults().get(i).key().equals(fault) ? severity : 0;
+    }
+    int n = model.questions().size();
+    double[][] answer = new double[2][n];
+    model.forecaster(model.questions()).forecast(severities, answer[0], answer[1]);
+    return answer;
+  }
+
+  private static double of(FaultModel model, String fault, double severity, String question) {
+    double[] values = forecast(model, fault, severity)[0];
+    for (int i = 0; i < values.length; i++) {
+      Question asked = model.questions().get(i);
+      if ((asked.component() + "." + asked.observable().id()).equals(question)) {
+        return values[i];
+      }
+    }
+    throw new AssertionError("no question " + question);
+  }
+
+  /** How far two forecasts of a question lie apart, in spreads or in probability. */
+  private static double moved(Question question, double[][] a, double[][] b, int i) {
+    if (question.observable().type() == Type.YES_NO) {
+      return 10 * Math.abs(a[0][i] - b[0][i]);
+    }
+    double difference =
+        question.observable().logarithmic() ? Math.log(b[0][i] / a[0][i]) : b[0][i] - a[0][i];
+    return Math.abs(difference) / Math.hypot(a[1][i], b[1][i]);
+  }
+
+  @Test
+  void everyForecastIsFiniteAndHasASpread() {
+    for (Appliance appliance : List.of(WASHER, DRYER)) {
+      FaultModel model = model(appliance);
+      for (Fault fault : model.faults()) {
+        for (double severity : new double[] {0, 1e-6, 0.5, 1}) {
+          double[][] answer = forecast(model, fault.key(), severity);
+          for (int i = 0; i < answer[0].length; i++) {
+            Question question = model.questions().get(i);
+            String where = fault.key() + " " + question.observable().id();
+            assertTrue(Double.isFinite(answer[0][i]), where);
+            assertTrue(answer[1][i] > 0, where);
+            if (question.observable().type() == Type.YES_NO) {
+              assertTrue(answer[0][i] > 0 && answer[0][i] < 1, where);
+            }
+            if (question.observable().logarithmic()) {
+              assertTrue(answer[0][i] > 0, where);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void everyFaultMovesSomethingClearly() {
+    for (Appliance appliance : List.of(WASHER, DRYER)) {
+      FaultModel model = model(appliance);
+      double[][] healthy = forecast(model, "", 0);
+      for (Fault fault : model.faults()) {
+        double[][] answer = forecast(model, fault.key(), 1);
+        double most = 0;
+        for (int i = 0; i < answer[0].length; i++) {
+          most = Math.max(most, moved(model.questions().get(i), healthy, answer, i));
+        }
+        assertTrue(most > 2, fault.key() + " moves nothing by more than " + most);
+      }
+    }
+  }
+
+  /** Arithmetic on Ohm's law: 2000 W at 230 V are 8.696 A, 26.45 Ohm hot, 2 % less when cold. */
+  @Test
+  void aHealthyHeaterIsAsOnItsNameplate() {
+    FaultModel model = model(WASHER);
+    assertEquals(8.696, of(model, "", 0, "heater.current"), 0.02);
+    assertEquals(2000, of(model, "", 0, "heater.power"), 10);
+    assertEquals(26.45 / 1.02, of(model, "", 0, "heater.resistance"), 0.01);
+    assertEquals(230, of(model, "", 0, "heater.voltage"), 1);
+  }
+
+  @Test
+  void anOpenHeaterHasVoltageButNoCurrent() {
+    FaultModel model = model(WASHER);
+    assertEquals(0, of(model, "heater.open", 1, "heater.current"), 1e-3);
+    assertEquals(230, of(model, "heater.open", 1, "heater.voltage"), 1);
+    assertTrue(of(model, "heater.open", 1, "heater.washes-cold") > 0.9);
+    assertTrue(of(model, "heater.open", 1, "heater.resistance") > 1e7);
+  }
+
+  @Test
+  void anOpenThermalLinkTakesVoltageAndCurrentButNotTheHeater() {
+    FaultModel model = model(WASHER);
+    assertEquals(0, of(model, "link.open", 1, "heater.voltage"), 1e-9);
+    assertEquals(0, of(model, "link.open", 1, "heater.current"), 1e-9);
+    assertEquals(26.45 / 1.02, of(model, "link.open", 1, "heater.resistance"), 0.01);
+    assertTrue(of(model, "link.open", 1, "link.resistance") > 1e7);
+  }
+
+  @Test
+  void aLeakTripsAndLeavesTheResistance() {
+    FaultModel model = model(WASHER);
+    assertTrue(of(model, "heater.leaking", 1, "heater.trips-rcd") > 0.9);
+    assertTrue(of(model, "heater.leaking", 0.1, "heater.trips-rcd") < 0.1);
+    assertTrue(of(model, "heater.leaking", 0.1, "heater.insulation-resistance") < 2e6);
+    assertEquals(26.45 / 1.02, of(model, "heater.leaking", 1, "heater.resistance"), 0.01);
+  }
+
+  /** Joule's law: 30 % less voltage leaves 49 % of the power. */
+  @Test
+  void aWeakSupplyTakesPowerWithTheSquare() {
+    FaultModel model = model(WASHER);
+    double healthy = of(model, "", 0, "heater.power");
+    assertEquals(0.49, of(model, "supply.low-voltage", 1, "heater.power") / healthy, 0.001);
+    assertTrue(of(model, "supply.low-voltage", 1, "supply.voltage-loaded") < 170);
+  }
+
+  /** Two like elements in parallel, one open: twice the resistance, half the power. */
+  @Test
+  void oneOfTwoElementsOpenHalvesThePower() {
+    FaultModel model = model(DRYER);
+    double healthy = of(model, "", 0, "heater.power");
+    assertEquals(0.5, of(model, "heater.element-open", 1, "heater.power") / healthy, 1e-6);
+    assertTrue(of(model, "heater.element-open", 1, "heater.dries-slowly") > 0.5);
+  }
+
+  @Test
+  void lintHeatsTheAirMore() {
+    FaultModel model = model(DRYER);
+    double healthy = of(model, "", 0, "heater.air-temperature-rise");
+    assertTrue(of(model, "heater.lint", 1, "heater.air-temperature-rise") > 1.3 * healthy);
+  }
+
+  @Test
+  void aHeaterWithoutARatingHasNoModel() {
+    assertTrue(
+        new Heating().faultModels(Jobs.appliance(Jobs.component("heater", "heater"))).isEmpty());
+  }
+
+  @Test
+  void aStatedVoltageTakesThePlaceOfTheSupply() {
+    FaultModel model = model(WASHER);
+    Question power =
+        model.questions().stream()
+            .filter(q -> q.observable().id().equals("power"))
+            .findFirst()
+            .orElseThrow();
+    Question at207 =
+        new Question(
+            power.component(),
+            power.observable(),
+            new kelter.core.job.Conditions(
+                Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE))));
+    double[] value = new double[1];
+    model.forecaster(List.of(at207)).forecast(none(model), value, new double[1]);
+    assertEquals(0.81 * 2000, value[0], 10);
+  }
+
+  /**
+   * IEC 60751:2008, class table: 1155.41 ohm at 40 °C and 1077.94 ohm at 20 °C for a Pt1000, so
+   * that one that reads too warm has more resistance; a thermistor has less.
+   */
+  @Test
+  void aPlatinumSensorDriftsTheOtherWay() {
+    FaultModel platinum =
+        model(
+            Jobs.appliance(
+                Jobs.heater(),
+                Jobs.component(
+                    "sensor",
+                    "temperature-sensor",
+                    Optional.empty(),
+                    Map.of("r0", Quantity.of(1000, "Ohm", QuantityKind.RESISTANCE)))));
+    double healthy = of(platinum, "", 0, "sensor.resistance");
+    assertEquals(1077.9, healthy, 0.1);
+    double warm = of(platinum, "sensor.reads-too-warm", 1, "sensor.resistance");
+    assertTrue(warm > healthy && warm < 1155.4, "" + warm);
+    assertTrue(of(platinum, "sensor.reads-too-warm", 1, "sensor.shown-error") > 10);
+    assertTrue(of(platinum, "sensor.sensor-open", 1, "sensor.shown-error") > 90);
+
+    FaultModel thermistor = model(WASHER);
+    assertTrue(
+        of(thermistor, "sensor.reads-too-warm", 1, "sensor.resistance")
+            < of(thermistor, "", 0, "sensor.resistance"));
+    assertTrue(of(thermistor, "sensor.off-seat", 1, "sensor.shown-error") < -10);
+    assertTrue(of(thermistor, "sensor.sensor-open", 1, "sensor.shown-error") < -90);
+  }
+
+  @Test
+  void whatBurnsIsSmeltAndSeen() {
+    FaultModel model = model(WASHER);
+    assertTrue(of(model, "relay.contact-burnt", 1, "relay.burnt-smell") > 0.6);
+    assertTrue(of(model, "heater.leaking", 1, "heater.sheath-damaged") > 0.5);
+    assertTrue(of(model, "heater.scaled", 1, "heater.sheath-damaged") < 0.05);
+  }
+
+  private static FaultModel ofRange(String voltage, Component heater) {
+    Nameplate plate =
+        new Nameplate(
+            Optional.of(RatedRange.parse(voltage, QuantityKind.VOLTAGE)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    return model(new Appliance("washer", "", "", "", Optional.empty(), plate, List.of(heater)));
+  }
+
+  private static double healthy(FaultModel model, String observable) {
+    double[][] answer = forecast(model, "", 0);
+    for (int i = 0; i < model.questions().size(); i++) {
+      if (model.questions().get(i).observable().id().equals(observable)) {
+        return answer[0][i];
+      }
+    }
+    throw new AssertionError(observable);
+  }
+
+  private static String shared(FaultModel model, int i) {
+    return model.shared().get(i).title();
+  }
+
+  /**
+   * Arithmetic on IEC 60335-1, 10.1: 230²/2000 = 26.45 Ohm hot, 25.93 Ohm cold (less 2 %). The 4.7
+   * % by which heaters differ and the 3.6 % for the voltage taken are 5.9 % (JCGM 100:2008, 5.1.2);
+   * mains 3 % and (10/230)/√3 = 2.5 % are 3.9 %.
+   */
+  @Test
+  void aCloseRangeOfVoltagesWidensALittle() {
+    FaultModel model = ofRange("220-240 V", Jobs.heater());
+    assertEquals(25.93, healthy(model, "resistance"), 0.006);
+    assertTrue(shared(model, 0).contains("3.9 %"), shared(model, 0));
+    assertTrue(shared(model, 1).contains("5.9 %"), shared(model, 1));
+  }
+
+  /**
+   * Arithmetic on the same: 240²/2000 = 28.8 Ohm hot, 28.24 Ohm cold; 4.7 % and 12.5 % are 13.3 %;
+   * mains in the middle, 220 V, at which 2 kW of 240 V are 2000 (220/240)² = 1681 W.
+   */
+  @Test
+  void aWideRangeOfVoltagesLeavesMuchOpen() {
+    FaultModel model = ofRange("200-240 V", Jobs.heater());
+    assertEquals(28.24, healthy(model, "resistance"), 0.006);
+    assertEquals(1681, healthy(model, "power"), 3); // 0.02 Ohm of contacts and rounding
+    assertTrue(shared(model, 1).contains("13.3 %"), shared(model, 1));
+  }
+
+  /** Arithmetic: 23.53 Ohm cold are 24.0 Ohm hot, and 2 kW in 24.0 Ohm belong to 219.1 V. */
+  @Test
+  void aServiceFigureTellsToWhichVoltageThePowerBelongs() {
+    Component heater =
+        Jobs.component(
+            "heater",
+            "heater",
+            Optional.of(Quantity.of(2, "kW", QuantityKind.POWER)),
+            Map.of("resistance", Quantity.of(23.53, "Ohm", QuantityKind.RESISTANCE)));
+    FaultModel model = ofRange("200-240 V", heater);
+    assertEquals(23.53, healthy(model, "resistance"), 0.006);
+    assertEquals(220 * 220 / 24.0, healthy(model, "power"), 3);
+    assertTrue(shared(model, 1).contains("2.4 %"), shared(model, 1));
+  }
+}
