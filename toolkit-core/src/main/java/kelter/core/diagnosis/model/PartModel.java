@@ -151,6 +151,20 @@ public final class PartModel {
   }
 
   /**
+   * A figure of the component that needs no physics.
+   *
+   * @param observable what is observed
+   * @param look its value in the coherent SI unit, or its place on the scale of a grade
+   * @param spread how far machines in the same state differ
+   * @return this
+   */
+  public PartModel looks(
+      Observable observable, ToDoubleFunction<? super State> look, Spread<? super State> spread) {
+    under(AsTheyAre.STATE).observe(observable, look, spread);
+    return this;
+  }
+
+  /**
    * Begins a section: observables of the component that are read from one solution.
    *
    * @param circumstances the physics
