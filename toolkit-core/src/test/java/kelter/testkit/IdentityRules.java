@@ -14,6 +14,7 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
+import kelter.core.module.Part;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Ids;
 
@@ -57,7 +58,9 @@ public final class IdentityRules {
   public static List<String> ids(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     unique("calculation", module.calculations().stream().map(Calculation::id), breaches);
-    unique("check", module.parts().checks().stream().map(Check::id), breaches);
+    for (Part part : module.parts().all()) {
+      unique("check", part.checks().stream().map(Check::id), breaches);
+    }
     unique("component kind", module.parts().kinds().stream().map(ComponentKind::id), breaches);
     for (ComponentKind kind : module.parts().kinds()) {
       unique("observable of " + kind.id(), kind.observables().stream().map(o -> o.id()), breaches);
