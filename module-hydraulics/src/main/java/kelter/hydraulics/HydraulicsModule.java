@@ -7,7 +7,6 @@ import kelter.core.check.Check;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
-import kelter.core.job.Nameplate;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
@@ -15,17 +14,8 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.ComponentKind;
-import kelter.hydraulics.check.DrainFlowCheck;
-import kelter.hydraulics.check.DrainHoseCheck;
-import kelter.hydraulics.check.DrainTimeCheck;
 import kelter.hydraulics.check.FillCheck;
-import kelter.hydraulics.check.HeadCheck;
-import kelter.hydraulics.check.JetPressureCheck;
 import kelter.hydraulics.check.LevelCheck;
-import kelter.hydraulics.check.PumpPowerCheck;
-import kelter.hydraulics.check.PumpWindingCheck;
-import kelter.hydraulics.check.SprayArmCheck;
-import kelter.hydraulics.check.SuctionCheck;
 import kelter.hydraulics.check.SurgeCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
@@ -33,19 +23,16 @@ import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.drain.StandpipeOverflow;
-import kelter.hydraulics.fault.drain.DrainModel;
+import kelter.hydraulics.drainpump.DrainPump;
 import kelter.hydraulics.fault.fill.FillModel;
 import kelter.hydraulics.fault.level.LevelModel;
-import kelter.hydraulics.fault.wash.WashModel;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
-import kelter.hydraulics.part.DrainPumpKind;
 import kelter.hydraulics.part.InletValveKind;
 import kelter.hydraulics.part.LevelSensorKind;
-import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.FrictionFactor;
 import kelter.hydraulics.pipe.Hose;
@@ -59,6 +46,7 @@ import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
+import kelter.hydraulics.washpump.WashPump;
 import kelter.hydraulics.water.Water;
 
 /** What the module of hydraulics adds. It keeps nothing between calls. */
@@ -118,49 +106,35 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new Everything());
+    return Parts.of(new DrainPump(), new WashPump(), new Everything());
   }
 
-  /** All parts. */
+  /** Inlet valve and level sensor. */
   private static final class Everything implements Part {
 
     @Override
     public List<ComponentKind> kinds() {
-      return List.of(
-          DrainPumpKind.KIND, WashPumpKind.KIND, InletValveKind.KIND, LevelSensorKind.KIND);
+      return List.of(InletValveKind.KIND, LevelSensorKind.KIND);
     }
 
     @Override
     public List<Check> checks() {
-      return List.of(
-          new HeadCheck(),
-          new DrainFlowCheck(),
-          new DrainTimeCheck(),
-          new DrainHoseCheck(),
-          new JetPressureCheck(),
-          new SprayArmCheck(),
-          new SuctionCheck(),
-          new PumpPowerCheck(),
-          new PumpWindingCheck(),
-          new FillCheck(),
-          new SurgeCheck(),
-          new LevelCheck());
+      return List.of(new FillCheck(), new SurgeCheck(), new LevelCheck());
     }
 
     /**
      * Which faults it knows on an appliance.
      *
      * @param appliance the machine
-     * @return a model for each level sensor, each inlet valve with a rated flow or a flow
-     *     coefficient, each drain pump and each wash pump; typical figures, with wide spreads,
-     *     where the machine has none of its own
+     * @return a model for each level sensor and each inlet valve with a rated flow or a flow
+     *     coefficient; typical figures, with wide spreads, where the machine has none of its own
      * @throws InputException if a curve rises or a figure is impossible
      */
     @Override
     public List<FaultModel> faultModels(Appliance appliance) {
       List<FaultModel> models = new ArrayList<>();
       for (Component component : appliance.components()) {
-        Optional<FaultModel> model = faultModel(component, appliance.nameplate());
+        Optional<FaultModel> model = faultModel(component);
         if (model.isPresent()) {
           models.add(model.get());
         }
@@ -168,11 +142,9 @@ public final class HydraulicsModule implements CalculationModule {
       return List.copyOf(models);
     }
 
-    private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {
+    private static Optional<FaultModel> faultModel(Component component) {
       try {
         return switch (component.kind()) {
-          case DrainPumpKind.ID -> DrainModel.of(component, machine);
-          case WashPumpKind.ID -> WashModel.of(component, machine);
           case InletValveKind.ID -> FillModel.of(component);
           case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
           default -> Optional.empty();
