@@ -1,5 +1,6 @@
 package kelter.core.vocabulary;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import kelter.core.safety.Caution;
@@ -18,6 +19,9 @@ import kelter.core.uncertainty.Accuracy;
 public record Procedure(
     String text, double minutes, Hazard hazard, Accuracy typical, List<Caution> cautions) {
 
+  /** No instrument: what is seen, heard, smelt or asked. */
+  public static final Accuracy BY_EYE = new Accuracy(0, 0);
+
   /**
    * Checks the time.
    *
@@ -31,5 +35,58 @@ public record Procedure(
     if (!(minutes > 0)) {
       throw new IllegalArgumentException("a procedure takes more than 0 minutes");
     }
+  }
+
+  /**
+   * Asked, or looked at with nothing opened.
+   *
+   * @param text what to do
+   * @param minutes how long it takes, greater than zero
+   * @return the procedure, without a hazard
+   */
+  public static Procedure look(String text, double minutes) {
+    return new Procedure(text, minutes, Hazard.NONE, BY_EYE, List.of());
+  }
+
+  /**
+   * Looked at with the plug out.
+   *
+   * @param text what to do
+   * @param minutes how long it takes, greater than zero
+   * @param more what to mind beyond the plug
+   * @return the procedure
+   */
+  public static Procedure inside(String text, double minutes, Caution... more) {
+    return dead(text, minutes, BY_EYE, more);
+  }
+
+  /**
+   * Measured with the plug out.
+   *
+   * @param text what to do
+   * @param minutes how long it takes, greater than zero
+   * @param typical the accuracy of an ordinary instrument
+   * @param more what to mind beyond the plug
+   * @return the procedure
+   */
+  public static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(Caution.UNPLUG);
+    cautions.addAll(List.of(more));
+    return new Procedure(text, minutes, Hazard.DEAD, typical, cautions);
+  }
+
+  /**
+   * Measured on the closed machine while it runs.
+   *
+   * @param text what to do
+   * @param minutes how long it takes, greater than zero
+   * @param typical the accuracy of an ordinary instrument
+   * @param cautions what to mind
+   * @return the procedure
+   */
+  public static Procedure running(
+      String text, double minutes, Accuracy typical, Caution... cautions) {
+    return new Procedure(text, minutes, Hazard.RUNNING, typical, List.of(cautions));
   }
 }
