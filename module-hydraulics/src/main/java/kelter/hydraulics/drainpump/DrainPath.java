@@ -119,7 +119,7 @@ record DrainPath(RatedPump pump, double lift, Hose hose, double drainVolume, boo
   }
 
   private static double loss(State state, DrainFigure closed) {
-    return BlockedBore.lossCoefficient(1 - state.of(closed));
+    return state.has(closed) ? BlockedBore.lossCoefficient(1 - state.of(closed)) : 0;
   }
 
   /** The height of the outlet above the water, m. */

@@ -22,7 +22,6 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
-import kelter.hydraulics.part.Way;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
 import kelter.hydraulics.pumppart.PumpSpread;
@@ -78,7 +77,7 @@ public final class DrainPump implements Part {
           QuantityKind.HEAD,
           new Span(0, 6),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Set a tee with an upright clear hose between pump and check valve, let it drain, and read"
                   + " the height of the water in the clear hose above that in the sump.",
               12,
@@ -94,7 +93,7 @@ public final class DrainPump implements Part {
           QuantityKind.HEAD,
           new Span(0, 6),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Set a tee with an upright clear hose between check valve and drain hose, let it drain, and"
                   + " read the height of the water in the clear hose above that in the sump.",
               12,
@@ -110,7 +109,7 @@ public final class DrainPump implements Part {
           QuantityKind.FLOW,
           new Span(0, 60.0 / 60_000),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Let it drain into a bucket with the hose end at its usual height, and take the time for a"
                   + " known volume once the hose runs full.",
               5,
@@ -126,7 +125,7 @@ public final class DrainPump implements Part {
           QuantityKind.TIME,
           new Span(0, 900),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Fill it as for a cycle, start draining, and take the time until the pump draws air; give up"
                   + " after ten minutes.",
               4,
@@ -167,7 +166,10 @@ public final class DrainPump implements Part {
           "strainer",
           "strainer or debris trap before the pump",
           List.of("clean", "partly", "clogged"),
-          Way.opened("Open the debris trap with a tray under it and look at the strainer.", 4));
+          Procedure.inside(
+              "Open the debris trap with a tray under it and look at the strainer.",
+              4,
+              PumpWords.SPILL));
 
   static final Observable TURNS =
       PumpWords.turns(
@@ -186,18 +188,18 @@ public final class DrainPump implements Part {
       Observable.yesNo(
           "hose-narrowed",
           "the drain hose is kinked, squeezed or clogged",
-          Way.dead(
+          Procedure.dead(
               "Follow the hose from end to end, squeeze it for deposits, and look into its ends and the"
                   + " trap.",
               8,
-              PumpWords.BY_EYE));
+              Procedure.BY_EYE));
 
   /** Whether the check valve hangs. */
   static final Observable VALVE_HANGS =
       Observable.yesNo(
           "valve-hangs",
           "the flap of the check valve hangs, open or shut",
-          Way.opened("Take the check valve out and move its flap.", 8));
+          Procedure.inside("Take the check valve out and move its flap.", 8, PumpWords.SPILL));
 
   /** How high the hose goes. */
   static final Observable LIFT =
@@ -219,10 +221,10 @@ public final class DrainPump implements Part {
       Observable.yesNo(
           "water-returns",
           "water runs back into the machine after the pump stops",
-          Way.running(
+          Procedure.running(
               "Let it drain to the end, stop it, and look whether the level rises again within a minute.",
               4,
-              PumpWords.BY_EYE,
+              Procedure.BY_EYE,
               Caution.HOT_WATER));
 
   /** How much water comes back. */
@@ -233,7 +235,7 @@ public final class DrainPump implements Part {
           QuantityKind.VOLUME,
           new Span(0, 0.005),
           List.of(),
-          Way.running(
+          Procedure.running(
               "Drain to the end, stop for a minute, hang the hose end over a measuring jug at its usual"
                   + " height, and drain again.",
               6,
@@ -246,14 +248,14 @@ public final class DrainPump implements Part {
       Observable.yesNo(
           "water-outside",
           "water under or behind the machine after it drains",
-          Way.look("Ask the owner, or put paper under the hose for one drain phase.", 2));
+          Procedure.look("Ask the owner, or put paper under the hose for one drain phase.", 2));
 
   /** What the owner sees. */
   static final Observable DRAINS_SLOWLY =
       Observable.yesNo(
           "drains-slowly",
           "the machine drains slowly or not at all",
-          Way.look("Ask the owner, or watch one drain phase.", 1));
+          Procedure.look("Ask the owner, or watch one drain phase.", 1));
 
   /** The kind. */
   static final ComponentKind KIND =

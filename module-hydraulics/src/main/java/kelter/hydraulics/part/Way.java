@@ -14,10 +14,10 @@ import kelter.core.vocabulary.Span;
  * What the ways of observing the water side have in common. Minutes and accuracies are those of a
  * practised person with ordinary instruments: common practice, no source.
  */
-public final class Way {
+final class Way {
 
   /** The temperature of the water. */
-  public static final Characteristic AT_TEMPERATURE =
+  static final Characteristic AT_TEMPERATURE =
       new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE)
           .within(new Span(268.15, 393.15));
 
@@ -32,51 +32,19 @@ public final class Way {
 
   private Way() {}
 
-  /**
-   * What is asked or seen.
-   *
-   * @param text what to do
-   * @param minutes how long that takes
-   * @return the way, without a hazard
-   */
-  public static Procedure look(String text, double minutes) {
+  static Procedure look(String text, double minutes) {
     return new Procedure(text, minutes, Hazard.NONE, NONE, List.of());
   }
 
-  /**
-   * What is seen once the water side is open.
-   *
-   * @param text what to do
-   * @param minutes how long that takes
-   * @return the way, with the plug out
-   */
-  public static Procedure opened(String text, double minutes) {
+  static Procedure opened(String text, double minutes) {
     return new Procedure(text, minutes, Hazard.DEAD, NONE, List.of(Caution.UNPLUG, SPILL));
   }
 
-  /**
-   * What is measured with the plug out.
-   *
-   * @param text what to do
-   * @param minutes how long that takes
-   * @param accuracy how accurate that is
-   * @return the way
-   */
-  public static Procedure dead(String text, double minutes, Accuracy accuracy) {
+  static Procedure dead(String text, double minutes, Accuracy accuracy) {
     return new Procedure(text, minutes, Hazard.DEAD, accuracy, List.of(Caution.UNPLUG));
   }
 
-  /**
-   * What is measured while it runs.
-   *
-   * @param text what to do
-   * @param minutes how long that takes
-   * @param accuracy how accurate that is
-   * @param cautions what to mind
-   * @return the way
-   */
-  public static Procedure running(
-      String text, double minutes, Accuracy accuracy, Caution... cautions) {
+  static Procedure running(String text, double minutes, Accuracy accuracy, Caution... cautions) {
     return new Procedure(text, minutes, Hazard.RUNNING, accuracy, List.of(cautions));
   }
 }

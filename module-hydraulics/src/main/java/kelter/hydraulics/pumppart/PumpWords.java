@@ -1,18 +1,15 @@
 package kelter.hydraulics.pumppart;
 
-import java.util.ArrayList;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
-import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.CurveKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
-import kelter.hydraulics.part.Way;
 
 /**
  * What is observed alike on every pump, and the words for it. Minutes and accuracies are those of a
@@ -56,6 +53,11 @@ public record PumpWords(
           "greatest torque of a motor behind an inverter, by its rated torque",
           QuantityKind.PERCENT);
 
+  /** The temperature of the water. */
+  public static final Characteristic AT_TEMPERATURE =
+      new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE)
+          .within(new Span(268.15, 393.15));
+
   /** The flow rate at which a head is read. */
   static final Characteristic AT_FLOW =
       new Characteristic("flow", "flow rate while it is read", QuantityKind.FLOW);
@@ -74,10 +76,17 @@ public record PumpWords(
 
   /** What may be stated about a pump that runs. */
   public static final List<Characteristic> RUNNING =
-      List.of(Way.AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
+      List.of(AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
 
   private static final List<Characteristic> RUNNING_AT_FLOW =
-      List.of(AT_FLOW, Way.AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
+      List.of(AT_FLOW, AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
+
+  /** A sump that is opened. */
+  public static final Caution SPILL =
+      new Caution(
+          Signal.CAUTION,
+          "Water runs out of the sump, perhaps hot and with lye or broken glass in it. Let it cool, wear"
+              + " gloves and eye protection, put a tray under it.");
 
   /** An outlet that is held by hand. */
   public static final Caution HOSE_END =
@@ -91,9 +100,6 @@ public record PumpWords(
           Signal.DANGER,
           "Electric shock. Keep the meter, the plug and your hands dry, and use a socket with a residual"
               + " current device.");
-
-  /** No instrument. */
-  public static final Accuracy BY_EYE = new Accuracy(0, 0);
 
   /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
   private static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
@@ -119,7 +125,7 @@ public record PumpWords(
         QuantityKind.HEAD,
         new Span(0, most),
         RUNNING_AT_FLOW,
-        Way.running(how, minutes, accuracy, Caution.HOT_WATER, HOSE_END));
+        Procedure.running(how, minutes, accuracy, Caution.HOT_WATER, HOSE_END));
   }
 
   /**
@@ -138,7 +144,7 @@ public record PumpWords(
         QuantityKind.POWER,
         new Span(0, most),
         RUNNING,
-        Way.running(how, 4, new Accuracy(0.015, floor), WET_MAINS));
+        Procedure.running(how, 4, new Accuracy(0.015, floor), WET_MAINS));
   }
 
   /**
@@ -156,7 +162,7 @@ public record PumpWords(
         QuantityKind.CURRENT,
         new Span(0, most),
         RUNNING,
-        Way.running(how, 4, new Accuracy(0.015, 0.01), WET_MAINS));
+        Procedure.running(how, 4, new Accuracy(0.015, 0.01), WET_MAINS));
   }
 
   /**
@@ -168,16 +174,13 @@ public record PumpWords(
    * @return the word
    */
   public static Observable winding(String winding, String how, Caution... more) {
-    List<Caution> cautions = new ArrayList<>();
-    cautions.add(Caution.UNPLUG);
-    cautions.addAll(List.of(more));
     return Observable.logarithmic(
         "winding-resistance",
         "resistance of the " + winding,
         QuantityKind.RESISTANCE,
         RESISTANCE,
         List.of(OF_WINDING),
-        new Procedure(how, 4, Hazard.DEAD, OHMMETER, cautions));
+        Procedure.dead(how, 4, OHMMETER, more));
   }
 
   /**
@@ -192,7 +195,7 @@ public record PumpWords(
         "noise",
         "noise of the " + pump + " with water in it",
         List.of("silent", "hums", "usual", "louder", "rattles"),
-        Way.running(how, 1, BY_EYE, WET_MAINS));
+        Procedure.running(how, 1, Procedure.BY_EYE, WET_MAINS));
   }
 
   /**
@@ -207,7 +210,7 @@ public record PumpWords(
         "debris",
         "debris in the pump chamber and between the vanes",
         List.of("none", "some", "full"),
-        Way.opened(how, minutes));
+        Procedure.inside(how, minutes, SPILL));
   }
 
   /**
@@ -222,7 +225,7 @@ public record PumpWords(
         "turns",
         "how the impeller turns by hand",
         List.of("freely", "stiffly", "stuck"),
-        Way.opened(how, minutes));
+        Procedure.inside(how, minutes, SPILL));
   }
 
   /**
@@ -236,6 +239,6 @@ public record PumpWords(
     return Observable.yesNo(
         "impeller-loose",
         "the impeller slips on its shaft or its vanes are worn away",
-        Way.opened(how, minutes));
+        Procedure.inside(how, minutes, SPILL));
   }
 }

@@ -139,12 +139,13 @@ record WashCircuit(
   /** What the pump works against: the lower the water, the higher the jets above it. */
   Circuit against(State state) {
     double higher = level - level(state);
-    return new Circuit(lift + higher, List.of(inlet(state), passage), area(state));
+    return new Circuit(lift + higher, List.of(passage.plus(filterLoss(state))), area(state));
   }
 
-  private Hose inlet(State state) {
-    double open = 1 - state.of(WashFigure.FILTER_CLOSED);
-    return new Hose(0, passage.bore(), 0, BlockedBore.lossCoefficient(open));
+  /** The loss coefficient of the filter by the velocity in the bore of the passage. */
+  private static double filterLoss(State state) {
+    double closed = state.of(WashFigure.FILTER_CLOSED);
+    return closed > 0 ? BlockedBore.lossCoefficient(1 - closed) : 0;
   }
 
   private double area(State state) {
@@ -172,11 +173,8 @@ record WashCircuit(
 
   /** The gauge pressure at the pump inlet, Pa: water above it, less loss and velocity. */
   double inletPressure(Running run) {
-    double flow = run.point().flow();
-    double head =
-        level(run.state())
-            - inlet(run.state()).headLoss(flow, run.water().kinematicViscosity())
-            - PumpHead.velocityHead(flow, passage.bore());
+    double velocityHead = PumpHead.velocityHead(run.point().flow(), passage.bore());
+    double head = level(run.state()) - (1 + filterLoss(run.state())) * velocityHead;
     return run.water().pressure(Math.max(-MOST_SUCTION, head));
   }
 

@@ -20,8 +20,8 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
-import kelter.hydraulics.part.Way;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
 import kelter.hydraulics.pumppart.PumpSpread;
@@ -99,7 +99,7 @@ public final class WashPump implements Part {
           QuantityKind.GAUGE_PRESSURE,
           new Span(0, 120_000),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Fit a gauge in place of one jet or at the arm's bearing, lead its hose out through the door"
                   + " seal, hold the gauge at the height of the jets and read it while it washes.",
               15,
@@ -114,7 +114,7 @@ public final class WashPump implements Part {
           QuantityKind.GAUGE_PRESSURE,
           new Span(-90_000, 5_000),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Fit a gauge between filter and pump and read it while it washes; a suction shows below"
                   + " zero.",
               20,
@@ -151,7 +151,7 @@ public final class WashPump implements Part {
           QuantityKind.ROTATIONAL_SPEED,
           new Span(0, 100),
           PumpWords.RUNNING,
-          Way.running(
+          Procedure.running(
               "Read the speed at the motor's far shaft end with an optical tachometer, or from the tone of"
                   + " its hum with a frequency meter.",
               10,
@@ -167,7 +167,7 @@ public final class WashPump implements Part {
           QuantityKind.ROTATIONAL_SPEED,
           new Span(0, 3),
           List.of(),
-          Way.running(
+          Procedure.running(
               "Count the strokes of the arm's jets against the door over a minute.",
               3,
               new Accuracy(0.03, 0.02),
@@ -180,10 +180,10 @@ public final class WashPump implements Part {
       Observable.yesNo(
           "pressure-swings",
           "the spray or the hum comes and goes, as with air in the water",
-          Way.running(
+          Procedure.running(
               "Listen for a minute, and watch the jets or the power meter's needle.",
               2,
-              PumpWords.BY_EYE,
+              Procedure.BY_EYE,
               PumpWords.WET_MAINS));
 
   /** Height of the water. */
@@ -194,7 +194,7 @@ public final class WashPump implements Part {
           QuantityKind.LENGTH,
           new Span(0, 0.3),
           List.of(),
-          Way.running(
+          Procedure.running(
               "Stop it in the wash phase, open the door when the jets are still, and dip the water with a"
                   + " rule.",
               4,
@@ -207,7 +207,8 @@ public final class WashPump implements Part {
           "filter",
           "filter before the pump",
           List.of("clean", "partly", "clogged"),
-          Way.opened("Take the filter out and hold it against the light.", 3));
+          Procedure.inside(
+              "Take the filter out and hold it against the light.", 3, PumpWords.SPILL));
 
   /** How many jets are closed. */
   static final Observable JETS_CLOSED =
@@ -217,7 +218,7 @@ public final class WashPump implements Part {
           QuantityKind.PERCENT,
           new Span(0, 1),
           List.of(),
-          Way.dead(
+          Procedure.dead(
               "Take the spray arms out, count the jets, and those that are closed or lined with scale.",
               5,
               new Accuracy(0, 0.05)));
@@ -237,11 +238,11 @@ public final class WashPump implements Part {
       Observable.yesNo(
           "passage-leaks",
           "water escapes between pump and jets",
-          Way.running(
+          Procedure.running(
               "Look at the feed pipe, the arm's bearing and the joints for a jet of water, through the"
                   + " door's glass or for wet marks right after a stop.",
               6,
-              PumpWords.BY_EYE,
+              Procedure.BY_EYE,
               Caution.HOT_WATER));
 
   /** What the owner sees. */
@@ -249,7 +250,7 @@ public final class WashPump implements Part {
       Observable.yesNo(
           "weak-jets",
           "the spray is weak, or dishes or linen stay dirty",
-          Way.look("Ask the owner, or listen to the spray against the door.", 1));
+          Procedure.look("Ask the owner, or listen to the spray against the door.", 1));
 
   /** The kind. */
   static final ComponentKind KIND =
