@@ -23,6 +23,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.hydraulics.pumppart.PumpChecks;
+import kelter.hydraulics.pumppart.PumpFaults;
 import kelter.hydraulics.pumppart.PumpFigure;
 import kelter.hydraulics.pumppart.PumpSpread;
 import kelter.hydraulics.pumppart.PumpWords;
@@ -297,13 +298,10 @@ public final class DrainPump implements Part {
   private static final PumpWords PUMP =
       new PumpWords(HEAD, POWER, CURRENT, WINDING_RESISTANCE, NOISE, DEBRIS, TURNS, LOOSE);
 
-  private static final Source PRIOR =
-      Source.fromMemory(
-          "how often each cause is met on machines with a complaint; an order of magnitude, to be"
-              + " replaced by the job book");
   private static final Source PRIOR_OF_A_TYPICAL_PUMP =
       Source.fromMemory(
-          PRIOR.document() + "; the pump's curve is not known, that of a typical pump is taken");
+          PumpFaults.PRIOR.document()
+              + "; the pump's curve is not known, that of a typical pump is taken");
 
   private static final double FLOW_FLOOR = 0.3 / 60_000; // m3/s
   private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
@@ -365,7 +363,7 @@ public final class DrainPump implements Part {
     PartModel model =
         PartModel.of(
                 component.id() + "-water-out",
-                path.pump().known() ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+                path.pump().known() ? PumpFaults.PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
                 PumpFigure.values())
             .on(component, KIND, DrainFigure.values())
             .faults(DrainFaults.ALL)

@@ -23,6 +23,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.hydraulics.pumppart.PumpChecks;
+import kelter.hydraulics.pumppart.PumpFaults;
 import kelter.hydraulics.pumppart.PumpFigure;
 import kelter.hydraulics.pumppart.PumpSpread;
 import kelter.hydraulics.pumppart.PumpWords;
@@ -292,13 +293,10 @@ public final class WashPump implements Part {
   private static final PumpWords PUMP =
       new PumpWords(HEAD, POWER, CURRENT, WINDING_RESISTANCE, NOISE, DEBRIS, TURNS, LOOSE);
 
-  private static final Source PRIOR =
-      Source.fromMemory(
-          "how often each cause is met on machines with a complaint; an order of magnitude, to be"
-              + " replaced by the job book");
   private static final Source PRIOR_OF_A_TYPICAL_PUMP =
       Source.fromMemory(
-          PRIOR.document() + "; curve or jets are not known, those of a typical machine are taken");
+          PumpFaults.PRIOR.document()
+              + "; curve or jets are not known, those of a typical machine are taken");
 
   private static final double PRESSURE_FLOOR = 300; // Pa
   private static final double INLET_FLOOR = 250; // Pa
@@ -361,7 +359,7 @@ public final class WashPump implements Part {
     PartModel model =
         PartModel.of(
                 component.id() + "-wash-water",
-                known ? PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+                known ? PumpFaults.PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
                 PumpFigure.values())
             .on(component, KIND, WashFigure.values())
             .faults(WashFaults.ALL)
