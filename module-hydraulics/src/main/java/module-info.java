@@ -16,7 +16,7 @@ module kelter.hydraulics {
   exports kelter.hydraulics.spray;
   exports kelter.hydraulics.fill;
   exports kelter.hydraulics.level;
-  exports kelter.hydraulics.limit;
+  exports kelter.hydraulics.measuring;
   exports kelter.hydraulics.pipe;
   exports kelter.hydraulics.pump;
   exports kelter.hydraulics.water;

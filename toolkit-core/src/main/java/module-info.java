@@ -9,6 +9,7 @@ module kelter.core {
   requires com.fasterxml.jackson.core;
   requires org.apache.commons.csv;
   requires org.apache.commons.numbers.gamma;
+  requires org.apache.commons.numbers.rootfinder;
   requires org.apache.commons.rng.api;
   requires org.apache.commons.rng.core;
   requires org.apache.commons.rng.sampling;
@@ -17,8 +18,6 @@ module kelter.core {
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.diagnosis.calibration;
-  exports kelter.core.diagnosis.decision;
-  exports kelter.core.diagnosis.discrete;
   exports kelter.core.diagnosis.engine;
   exports kelter.core.diagnosis.model;
   exports kelter.core.diagnosis.simulation;
@@ -28,9 +27,12 @@ module kelter.core {
   exports kelter.core.file.log;
   exports kelter.core.instrument;
   exports kelter.core.job;
+  exports kelter.core.job.rule;
   exports kelter.core.law;
   exports kelter.core.log;
+  exports kelter.core.log.measurement;
   exports kelter.core.module;
+  exports kelter.core.numeric;
   exports kelter.core.option;
   exports kelter.core.owner;
   exports kelter.core.problem;
@@ -41,4 +43,5 @@ module kelter.core {
   exports kelter.core.uncertainty;
   exports kelter.core.uncertainty.montecarlo;
   exports kelter.core.vocabulary;
+  exports kelter.core.workshop;
 }

@@ -1,5 +1,6 @@
 package kelter.cli;
 
+import java.time.Clock;
 import kelter.cli.command.Kelter;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Opening;
@@ -15,6 +16,8 @@ public final class Main {
    * @param arguments the words of the command line
    */
   public static void main(String[] arguments) {
-    System.exit(new Kelter(Terminal.ofProcess(), new Opening()).run(arguments));
+    Terminal terminal = Terminal.ofProcess();
+    Opening opening = new Opening(terminal, Clock.systemDefaultZone());
+    System.exit(new Kelter(terminal, opening).run(arguments));
   }
 }

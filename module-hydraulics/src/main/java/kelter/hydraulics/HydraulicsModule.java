@@ -1,22 +1,11 @@
 package kelter.hydraulics;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import kelter.core.check.Check;
-import kelter.core.diagnosis.FaultModel;
-import kelter.core.job.Appliance;
-import kelter.core.job.Component;
+import kelter.core.job.Instrument;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
-import kelter.core.module.Part;
 import kelter.core.module.Parts;
-import kelter.core.problem.InputException;
-import kelter.core.vocabulary.ComponentKind;
-import kelter.hydraulics.check.FillCheck;
-import kelter.hydraulics.check.LevelCheck;
-import kelter.hydraulics.check.SurgeCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
@@ -24,15 +13,14 @@ import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.drain.StandpipeOverflow;
 import kelter.hydraulics.drainpump.DrainPump;
-import kelter.hydraulics.fault.fill.FillModel;
-import kelter.hydraulics.fault.level.LevelModel;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.inletvalve.InletValve;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
-import kelter.hydraulics.part.InletValveKind;
-import kelter.hydraulics.part.LevelSensorKind;
+import kelter.hydraulics.levelsensor.LevelSensor;
+import kelter.hydraulics.measuring.WaterInstruments;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.FrictionFactor;
 import kelter.hydraulics.pipe.Hose;
@@ -106,53 +94,11 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new DrainPump(), new WashPump(), new Everything());
+    return Parts.of(new DrainPump(), new WashPump(), new InletValve(), new LevelSensor());
   }
 
-  /** Inlet valve and level sensor. */
-  private static final class Everything implements Part {
-
-    @Override
-    public List<ComponentKind> kinds() {
-      return List.of(InletValveKind.KIND, LevelSensorKind.KIND);
-    }
-
-    @Override
-    public List<Check> checks() {
-      return List.of(new FillCheck(), new SurgeCheck(), new LevelCheck());
-    }
-
-    /**
-     * Which faults it knows on an appliance.
-     *
-     * @param appliance the machine
-     * @return a model for each level sensor and each inlet valve with a rated flow or a flow
-     *     coefficient; typical figures, with wide spreads, where the machine has none of its own
-     * @throws InputException if a curve rises or a figure is impossible
-     */
-    @Override
-    public List<FaultModel> faultModels(Appliance appliance) {
-      List<FaultModel> models = new ArrayList<>();
-      for (Component component : appliance.components()) {
-        Optional<FaultModel> model = faultModel(component);
-        if (model.isPresent()) {
-          models.add(model.get());
-        }
-      }
-      return List.copyOf(models);
-    }
-
-    private static Optional<FaultModel> faultModel(Component component) {
-      try {
-        return switch (component.kind()) {
-          case InletValveKind.ID -> FillModel.of(component);
-          case LevelSensorKind.ID -> Optional.of(LevelModel.of(component));
-          default -> Optional.empty();
-        };
-      } catch (IllegalArgumentException impossible) {
-        throw new InputException(
-            component.id(), impossible.getMessage(), "correct the component's curve or figures");
-      }
-    }
+  @Override
+  public List<Instrument> instruments() {
+    return WaterInstruments.all();
   }
 }

@@ -14,8 +14,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.core.vocabulary.Observable;
-import kelter.hydraulics.part.InletValveKind;
-import kelter.hydraulics.part.LevelSensorKind;
 
 /** Machines that were made up for the tests. */
 public final class SampleMachines {
@@ -61,7 +59,7 @@ public final class SampleMachines {
   public static Component inletValve() {
     return new Component(
         "inlet-valve",
-        InletValveKind.ID,
+        "inlet-valve",
         Nameplate.UNREADABLE,
         Map.of(
             "rated-flow", Quantity.of(8, "L/min", QuantityKind.FLOW),
@@ -74,7 +72,7 @@ public final class SampleMachines {
   public static Component levelSensor() {
     return new Component(
         "level-sensor",
-        LevelSensorKind.ID,
+        "level-sensor",
         Nameplate.UNREADABLE,
         Map.of(
             "usual-height", Quantity.of(120, "mm", QuantityKind.LENGTH),

@@ -12,6 +12,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
@@ -58,10 +59,10 @@ public final class IdentityRules {
   public static List<String> ids(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     unique("calculation", module.calculations().stream().map(Calculation::id), breaches);
+    unique("instrument", module.instruments().stream().map(Instrument::id), breaches);
     for (Part part : module.parts().all()) {
       unique("check", part.checks().stream().map(Check::id), breaches);
     }
-    unique("component kind", module.parts().kinds().stream().map(ComponentKind::id), breaches);
     for (ComponentKind kind : module.parts().kinds()) {
       unique("observable of " + kind.id(), kind.observables().stream().map(o -> o.id()), breaches);
       unique("figure of " + kind.id(), kind.figures().stream().map(f -> f.id()), breaches);

@@ -11,6 +11,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.safety.Caution;
@@ -132,6 +133,13 @@ public final class TextRules {
       }
     }
     List<String> breaches = new ArrayList<>();
+    for (Instrument instrument : module.instruments()) {
+      String where = "instrument " + instrument.id();
+      instrument
+          .typical()
+          .ifPresentOrElse(
+              source -> sources.put(where, source), () -> breaches.add(where + " has no source"));
+    }
     sources.forEach((where, source) -> judge(where, source, demonstration, breaches));
     return breaches;
   }

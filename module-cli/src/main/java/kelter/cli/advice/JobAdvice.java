@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.JobDocument;
-import kelter.core.file.json.CalendarDate;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.problem.Problem;
+import kelter.core.vocabulary.CalendarDate;
 
 /** What may not be meant in a job file: readings where none are read, and a date to come. */
 public final class JobAdvice {

@@ -7,10 +7,10 @@ import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
-import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
+import kelter.core.workshop.Case;
 
 /** {@code kelter check JOB}: the findings. */
 final class CheckCommand implements Command {
@@ -33,20 +33,20 @@ final class CheckCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
-    Job job = invocation.job();
-    Checker checker = invocation.checker();
-    List<Caution> cautions = invocation.shop().cautions(job);
-    List<Finding> findings = checker.findings(job);
+    Case machine = invocation.open();
+    Job job = machine.job();
+    List<Caution> cautions = machine.cautions();
+    List<Finding> findings = machine.findings();
     boolean risk = invocation.given().has(RISK);
     if (invocation.isJson()) {
       invocation
           .terminal()
-          .printUtf8(ResultJson.findings(job, cautions, findings, checker.settling(job), risk));
+          .printUtf8(ResultJson.findings(job, cautions, findings, machine.settling(), risk));
     } else {
       Terminal terminal = invocation.terminal();
       terminal.print(
           JobText.cautions(cautions, terminal)
-              + FindingsText.of(job, findings, checker.settling(job), risk, terminal));
+              + FindingsText.of(job, findings, machine.settling(), risk, terminal));
     }
   }
 }

@@ -16,11 +16,11 @@ interface Command {
   CommandUsage usage();
 
   /**
-   * Whether it needs the workshop, so that this is worth wiring ahead.
+   * Whether it diagnoses, so that the workshop is worth wiring ahead.
    *
    * @return true if it does
    */
-  default boolean needsWorkshop() {
+  default boolean diagnoses() {
     return false;
   }
 

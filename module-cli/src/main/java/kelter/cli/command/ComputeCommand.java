@@ -72,7 +72,7 @@ final class ComputeCommand implements Command {
     String name = invocation.argument();
     List<String> arguments = invocation.given().arguments();
     List<String> given = arguments.subList(1, arguments.size());
-    List<Calculation> known = invocation.modules().calculations();
+    List<Calculation> known = invocation.workshop().calculations();
     Calculation calculation = named(name, known);
     Terminal terminal = invocation.terminal();
     if (given.isEmpty() && calculation.parameters().stream().anyMatch(p -> p.usual().isEmpty())) {

@@ -13,13 +13,13 @@ import kelter.cli.text.JobText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
-import kelter.cli.wiring.Workshop;
-import kelter.core.check.Checker;
 import kelter.core.check.Finding;
+import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.job.Job;
-import kelter.core.safety.Caution;
+import kelter.core.workshop.Case;
+import kelter.core.workshop.Workshop;
 
 /** {@code kelter diagnose JOB}: findings, ranked faults, next measurements, order of remedies. */
 final class DiagnoseCommand implements Command {
@@ -53,71 +53,72 @@ final class DiagnoseCommand implements Command {
   }
 
   @Override
-  public boolean needsWorkshop() {
+  public boolean diagnoses() {
     return true;
   }
 
   @Override
   public void run(Invocation invocation) {
-    Job job = invocation.job();
+    Case machine = invocation.open();
     Optional<String> why = invocation.given().text(WHY);
     List<String> whatIf = invocation.given().list(WHAT_IF);
     if (why.isPresent()) {
-      why(invocation, job, why.get());
+      why(invocation, machine, why.get());
     } else if (!whatIf.isEmpty()) {
-      whatIf(invocation, job, whatIf);
+      whatIf(invocation, machine, whatIf);
     } else {
-      diagnose(invocation, job);
+      diagnose(invocation, machine);
     }
   }
 
-  private static void why(Invocation invocation, Job job, String fault) {
-    Workshop workshop = invocation.workshop();
-    String key = workshop.faultKey(job, fault);
-    List<Finding> findings = invocation.checker().findings(job);
-    Explanation explanation = workshop.explain(job, findings, key);
+  private static void why(Invocation invocation, Case machine, String fault) {
+    Explanation explanation = machine.explain(fault);
     Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
-      terminal.printUtf8(DiagnosisJson.explanation(job, explanation));
+      terminal.printUtf8(DiagnosisJson.explanation(machine.job(), explanation));
     } else {
       terminal.print(WhyText.of(explanation, terminal));
     }
   }
 
-  private static void whatIf(Invocation invocation, Job job, List<String> readings) {
+  private static void whatIf(Invocation invocation, Case machine, List<String> readings) {
     Workshop workshop = invocation.workshop();
-    Job other = WhatIf.in(job, invocation.modules().vocabulary(), readings);
-    Checker checker = invocation.checker();
-    Diagnosis now = workshop.diagnose(job, checker.findings(job));
-    Diagnosis then = workshop.diagnose(other, checker.findings(other));
+    Job other = WhatIf.in(machine.job(), workshop.vocabulary(), readings);
+    Diagnosis now = machine.diagnosis();
+    Diagnosis then = workshop.open(other).diagnosis();
     Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
-      terminal.printUtf8(DiagnosisJson.whatIf(job, readings, now, then));
+      terminal.printUtf8(DiagnosisJson.whatIf(machine.job(), readings, now, then));
     } else {
       terminal.print(WhatIfText.of(readings, now, then, terminal));
     }
   }
 
-  private static void diagnose(Invocation invocation, Job job) {
-    List<Caution> cautions = invocation.shop().cautions(job);
-    Checker checker = invocation.checker();
-    List<Finding> findings = checker.findings(job);
-    Workshop workshop = invocation.workshop();
-    Diagnosis diagnosis = workshop.diagnose(job, findings);
-    Workshop.Knowledge known = workshop.knowledge(job);
-    List<String> notes = known.notes();
-    invocation.advise(PriceAdvice.of(job, known.remedies()));
+  private static void diagnose(Invocation invocation, Case machine) {
+    Terminal terminal = invocation.terminal();
+    Job job = machine.job();
+    List<Finding> findings = machine.findings();
+    Settling settling = machine.settling();
+    Diagnosis diagnosis = machine.diagnosis();
+    List<String> notes = notes(machine);
+    invocation.advise(PriceAdvice.of(job, machine.remedies()));
     if (invocation.isJson()) {
-      invocation
-          .terminal()
-          .printUtf8(
-              DiagnosisJson.diagnosis(
-                  job, cautions, findings, checker.settling(job), diagnosis, notes));
+      terminal.printUtf8(
+          DiagnosisJson.diagnosis(job, machine.cautions(), findings, settling, diagnosis, notes));
     } else {
-      Terminal terminal = invocation.terminal();
       terminal.print(
-          JobText.cautions(cautions, terminal)
-              + DiagnosisText.of(job, findings, checker.settling(job), diagnosis, notes, terminal));
+          JobText.cautions(machine.cautions(), terminal)
+              + DiagnosisText.of(job, findings, settling, diagnosis, notes, terminal));
     }
+  }
+
+  private static List<String> notes(Case machine) {
+    List<String> rest = machine.notAssessed();
+    return rest.isEmpty()
+        ? List.of()
+        : List.of(
+            "Not assessed, for want of a fault model or of figures: "
+                + String.join(", ", rest)
+                + ".");
   }
 }

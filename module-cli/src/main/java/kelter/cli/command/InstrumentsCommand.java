@@ -1,10 +1,13 @@
 package kelter.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.json.InstrumentsJson;
+import kelter.cli.terminal.Terminal;
 import kelter.cli.text.InstrumentsText;
 import kelter.cli.usage.CommandUsage;
 import kelter.core.instrument.InstrumentLibrary;
+import kelter.core.job.Instrument;
 
 /** {@code kelter instruments}: the instruments that a job may name without describing them. */
 final class InstrumentsCommand implements Command {
@@ -23,12 +26,13 @@ final class InstrumentsCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
+    List<Instrument> instruments = new ArrayList<>(InstrumentLibrary.instruments());
+    instruments.addAll(invocation.workshop().instruments());
+    Terminal terminal = invocation.terminal();
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(InstrumentsJson.of(InstrumentLibrary.instruments()));
+      terminal.printUtf8(InstrumentsJson.of(instruments));
     } else {
-      invocation
-          .terminal()
-          .print(InstrumentsText.of(InstrumentLibrary.instruments(), invocation.terminal()));
+      terminal.print(InstrumentsText.of(instruments, terminal));
     }
   }
 }

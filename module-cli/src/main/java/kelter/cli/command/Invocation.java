@@ -1,6 +1,7 @@
 package kelter.cli.command;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.advice.JobAdvice;
@@ -10,10 +11,8 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
-import kelter.cli.wiring.Modules;
+import kelter.cli.wiring.Found;
 import kelter.cli.wiring.Opening;
-import kelter.cli.wiring.Workshop;
-import kelter.core.check.Checker;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopFile;
@@ -22,6 +21,8 @@ import kelter.core.job.Job;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.shop.Shop;
+import kelter.core.workshop.Case;
+import kelter.core.workshop.Workshop;
 
 /** One call of a command: what was given on the command line, and where the result goes. */
 final class Invocation {
@@ -40,8 +41,10 @@ final class Invocation {
   private final Opening opening;
   private final Terminal terminal;
   private Optional<Path> job = Optional.empty();
-  private Modules modules;
+  private final boolean diagnoses;
+  private Found found;
   private Shop shop;
+  private Workshop workshop;
 
   /**
    * A call.
@@ -49,9 +52,11 @@ final class Invocation {
    * @param given the options and arguments of the command
    * @param opening finds the modules and wires the workshop
    * @param terminal where results and complaints go
+   * @param diagnoses whether the command diagnoses, so that the wiring was begun ahead
    */
-  Invocation(Given given, Opening opening, Terminal terminal) {
+  Invocation(Given given, Opening opening, Terminal terminal, boolean diagnoses) {
     this.given = given;
+    this.diagnoses = diagnoses;
     this.opening = opening;
     this.terminal = terminal;
   }
@@ -87,15 +92,20 @@ final class Invocation {
     return Path.of(argument());
   }
 
+  /** What tells the day. */
+  Clock clock() {
+    return opening.clock();
+  }
+
   /** The modules at work; plugins that were left out are complained of once. */
-  Modules modules() {
-    if (modules == null) {
-      modules = opening.modules(given.path(CommandUsage.PLUGINS));
-      for (Problem refused : modules.refused()) {
+  private Found modules() {
+    if (found == null) {
+      found = opening.modules(given.path(CommandUsage.PLUGINS));
+      for (Problem refused : found.refused()) {
         terminal.complain("kelter: " + refused.display());
       }
     }
-    return modules;
+    return found;
   }
 
   /** The shop whose rules hold, an unknown one if none was named. */
@@ -110,10 +120,9 @@ final class Invocation {
   /** The job in a file, whose readings may be of instruments of the shop. */
   JobDocument job(Path file) {
     Json content = JobFile.content(file);
-    Modules words = modules();
-    Shop known = shop();
+    Workshop reader = workshop();
     try {
-      return words.job(content, known);
+      return reader.read(content);
     } catch (InputException mistakes) {
       throw JobFile.placed(file, mistakes);
     }
@@ -123,7 +132,7 @@ final class Invocation {
   Job job() {
     JobDocument document = job(file());
     job = Optional.of(file());
-    advise(JobAdvice.of(document, System.currentTimeMillis() / MILLISECONDS_PER_DAY));
+    advise(JobAdvice.of(document, clock().millis() / MILLISECONDS_PER_DAY));
     return document.job();
   }
 
@@ -143,13 +152,21 @@ final class Invocation {
     }
   }
 
-  /** What holds the readings of a job against their limits. */
-  Checker checker() {
-    return modules().checker(shop().rule());
+  /** The case that the first argument names. */
+  Case open() {
+    return workshop().open(job());
   }
 
-  /** The workshop, in which machines are diagnosed. */
+  /**
+   * The workshop. What only reads, checks or computes does not wait for an injector, which is worth
+   * a good part of a bare start of Java.
+   */
   Workshop workshop() {
-    return opening.workshop(modules(), shop());
+    if (workshop == null) {
+      Found modules = modules();
+      workshop =
+          diagnoses ? opening.workshop(modules, shop()) : Workshop.of(modules.modules(), shop());
+    }
+    return workshop;
   }
 }

@@ -81,7 +81,7 @@ public final class Kelter {
       return refuse("", List.of(noCommand(name)));
     }
     Command command = Commands.named(name);
-    if (command.needsWorkshop()) {
+    if (command.diagnoses()) {
       opening.beginAhead();
     }
     CommandUsage usage = command.usage();
@@ -95,7 +95,7 @@ public final class Kelter {
       terminal.print(HelpText.of(usage, terminal));
       return DONE;
     }
-    return run(command, new Invocation(given, opening, terminal));
+    return run(command, new Invocation(given, opening, terminal, command.diagnoses()));
   }
 
   /** The version that was built; from classes without a descriptor it is not known. */

@@ -22,7 +22,7 @@ final class ModulesCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
-    List<CalculationModule> modules = invocation.modules().all();
+    List<CalculationModule> modules = invocation.workshop().modules();
     if (invocation.isJson()) {
       invocation.terminal().printUtf8(ResultJson.modules(modules));
     } else {

@@ -41,11 +41,11 @@ final class NewCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     String kind = invocation.argument();
-    Vocabulary vocabulary = invocation.modules().vocabulary();
+    Vocabulary vocabulary = invocation.workshop().vocabulary();
     if (!Template.kinds().contains(kind)) {
       throw unknown(kind, Template.kinds());
     }
-    String text = Template.of(kind, LocalDate.now().toString(), vocabulary);
+    String text = Template.of(kind, LocalDate.now(invocation.clock()).toString(), vocabulary);
     Optional<Path> file = invocation.given().path(OUTPUT);
     if (file.isPresent()) {
       JobFile.writeNew(JobFile.parse(text, vocabulary), file.get());

@@ -8,13 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.json.ReadingsJson;
-import kelter.cli.readings.Change;
-import kelter.cli.readings.ColumnMaps;
-import kelter.cli.readings.JobEntries;
-import kelter.cli.readings.LogReader;
-import kelter.cli.readings.LogReading;
-import kelter.cli.readings.LogReport;
-import kelter.cli.readings.Stretch;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.ReadingsText;
 import kelter.cli.usage.CommandArgument;
@@ -29,6 +22,12 @@ import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFile;
 import kelter.core.file.log.LogOptions;
 import kelter.core.log.SteadyRule;
+import kelter.core.log.measurement.Change;
+import kelter.core.log.measurement.ColumnMaps;
+import kelter.core.log.measurement.LogReader;
+import kelter.core.log.measurement.LogReading;
+import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.Stretch;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
@@ -134,14 +133,11 @@ final class ReadingsCommand implements Command {
     List<LogReading> readings =
         job.map(
                 document ->
-                    LogReader.readings(
-                        document.job(),
-                        invocation.modules().vocabulary(),
-                        invocation.shop().jobInstruments(),
-                        report,
-                        maps,
-                        stretches,
-                        invocation.given().list(AT)))
+                    new LogReader(
+                            document.job(),
+                            invocation.workshop().vocabulary(),
+                            invocation.workshop().instruments())
+                        .readings(report, maps, stretches, invocation.given().list(AT)))
             .orElse(List.of());
     List<String> outcome = new ArrayList<>();
     if (job.isPresent()) {
@@ -256,12 +252,7 @@ final class ReadingsCommand implements Command {
           "no column of the log is mapped to a component of the job",
           "write for instance --map 'Power=heater.power'");
     }
-    JobDocument written =
-        invocation
-            .modules()
-            .job(
-                JobEntries.with(job.content(), shop.map(ShopDocument::content), readings, log),
-                invocation.shop());
+    JobDocument written = invocation.workshop().read(job.with(readings, log, shop));
     int more = written.job().measurements().size() - job.job().measurements().size();
     if (more == 0) {
       return "Nothing was written: the job %s has these readings already.".formatted(into);

@@ -16,13 +16,13 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
-import kelter.cli.wiring.Modules;
-import kelter.cli.wiring.Workshop;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
+import kelter.core.file.JobFile;
 import kelter.core.job.Appliance;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
+import kelter.core.workshop.Workshop;
 
 /** {@code kelter simulate JOB-or-KIND}: how good the diagnosis is, on machines that are drawn. */
 final class SimulateCommand implements Command {
@@ -77,7 +77,7 @@ final class SimulateCommand implements Command {
   }
 
   @Override
-  public boolean needsWorkshop() {
+  public boolean diagnoses() {
     return true;
   }
 
@@ -129,9 +129,9 @@ final class SimulateCommand implements Command {
 
   private static Appliance appliance(String what, Invocation invocation) {
     if (Template.kinds().contains(what)) {
-      Modules modules = invocation.modules();
-      String text = Template.of(what, LocalDate.EPOCH.toString(), modules.vocabulary());
-      return modules.job(text, invocation.shop()).job().appliance();
+      Workshop workshop = invocation.workshop();
+      String text = Template.of(what, LocalDate.EPOCH.toString(), workshop.vocabulary());
+      return JobFile.parse(text, workshop.vocabulary()).job().appliance();
     }
     if (isFile(what)) {
       return invocation.job().appliance();

@@ -17,17 +17,15 @@ import kelter.cli.usage.ValueKind;
 import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
 import kelter.cli.weighing.WeighingText;
-import kelter.cli.wiring.Workshop;
 import kelter.core.check.Finding;
-import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.JsonFile;
 import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Explained;
 import kelter.core.option.Reasons;
-import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
+import kelter.core.workshop.Case;
 
 /** {@code kelter weigh JOB}: repair or replace. */
 final class WeighCommand implements Command {
@@ -68,7 +66,7 @@ final class WeighCommand implements Command {
   }
 
   @Override
-  public boolean needsWorkshop() {
+  public boolean diagnoses() {
     return true;
   }
 
@@ -78,26 +76,23 @@ final class WeighCommand implements Command {
     if (plot.isPresent()) {
       requireDrawing(plot.get());
     }
-    Job job = invocation.job();
-    Workshop workshop = invocation.workshop();
-    Weigher weigher = weigher(workshop);
+    Case machine = invocation.open();
+    Job job = machine.job();
     long seed = invocation.given().whole(SEED, USUAL_SEED);
-    invocation.advise(PriceAdvice.of(job, workshop.remedies(job)));
-    List<Finding> findings = invocation.checker().findings(job);
-    Diagnosis diagnosis = workshop.diagnose(job, findings);
+    invocation.advise(PriceAdvice.of(job, machine.remedies()));
     boolean asked = invocation.given().has(WHY);
     Explained explained =
         asked || plot.isPresent()
-            ? weigher.weighAndExplain(job, diagnosis, seed)
-            : new Explained(weigher.weigh(job, diagnosis, seed), Optional.empty());
+            ? machine.explainedOptions(seed)
+            : new Explained(machine.options(seed), Optional.empty());
     if (plot.isPresent()) {
       draw(job, explained, plot.get());
     }
     Optional<CarbonBalance> carbon =
-        invocation.given().has(CARBON) ? weigher.carbon(job, diagnosis) : Optional.empty();
+        invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, explained.weighing(), reasons, carbon);
-    show(invocation, weighed, cautions(invocation.shop().cautions(job), findings));
+    show(invocation, weighed, cautions(machine.cautions(), machine.findings()));
   }
 
   /** Those of the shop, and those that say to leave the machine unplugged, each once. */
@@ -112,14 +107,6 @@ final class WeighCommand implements Command {
       }
     }
     return cautions;
-  }
-
-  private static Weigher weigher(Workshop workshop) {
-    Optional<Weigher> weigher = workshop.weigher();
-    if (weigher.isEmpty()) {
-      throw new InputException("weigh", "no module that weighs is loaded", "");
-    }
-    return weigher.get();
   }
 
   private static void draw(Job job, Explained explained, Path file) {

@@ -2,15 +2,19 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import java.util.List;
-import kelter.cli.readings.Change;
-import kelter.cli.readings.LogReading;
-import kelter.cli.readings.LogReport;
-import kelter.cli.readings.Stretch;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToLongFunction;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
 import kelter.core.log.ModifiedZScore;
+import kelter.core.log.Recording;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
+import kelter.core.log.measurement.Change;
+import kelter.core.log.measurement.LogReading;
+import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.Stretch;
 import kelter.core.source.Source;
 
 /** What an instrument log shows, as JSON. The names of the fields are a contract. */
@@ -69,6 +73,7 @@ public final class ReadingsJson {
 
   private static void recognised(JsonOutput out, LogReport report) throws IOException {
     LogFormat format = report.log().format();
+    Recording recording = report.log().recording();
     out.text("encoding", format.encoding());
     out.bool("encodingAssumed", format.encodingAssumed());
     out.text("delimiter", String.valueOf(format.delimiter()));
@@ -79,10 +84,10 @@ public final class ReadingsJson {
     out.bool("dayAssumedFirst", format.timing().assumed());
     out.bool("counted", format.timing().counted());
     out.number("start", report.log().start());
-    out.number("seconds", report.log().recording().lastTime());
-    out.number("usualStep", report.log().recording().spacing().usual());
-    out.number("rows", report.log().recording().rows());
-    out.number("repeatedTimes", report.log().recording().spacing().repeated());
+    out.number("seconds", recording.lastTime());
+    out.number("usualStep", recording.spacing().usual());
+    out.number("rows", recording.rows());
+    out.number("repeatedTimes", recording.spacing().repeated());
   }
 
   private static void column(JsonOutput out, LogReport report, LogFormat.Column column)
@@ -161,28 +166,24 @@ public final class ReadingsJson {
     out.number("from", stretch.from());
     out.number("to", stretch.to());
     List<LogFormat.Column> values = report.log().format().values();
-    List<LogFormat.Column> columns =
-        values.stream()
-            .filter(column -> report.over(stretch, values.indexOf(column)).isPresent())
-            .toList();
+    ToLongFunction<LogFormat.Column> over =
+        column -> report.overRange(stretch.from(), stretch.to(), values.indexOf(column));
+    Function<LogFormat.Column, Optional<Window>> window =
+        column -> report.over(stretch, values.indexOf(column));
     out.objects(
         "columns",
-        columns,
+        values.stream().filter(column -> window.apply(column).isPresent()).toList(),
         column -> {
-          int place = values.indexOf(column);
           out.text("column", column.name());
-          window(out, report.over(stretch, place).orElseThrow());
-          out.number("overRange", report.overRange(stretch.from(), stretch.to(), place));
+          window(out, window.apply(column).orElseThrow());
+          out.number("overRange", over.applyAsLong(column));
         });
     out.objects(
         "overRange",
-        values.stream()
-            .filter(
-                each -> report.overRange(stretch.from(), stretch.to(), values.indexOf(each)) > 0)
-            .toList(),
-        each -> {
-          out.text("column", each.name());
-          out.number("rows", report.overRange(stretch.from(), stretch.to(), values.indexOf(each)));
+        values.stream().filter(column -> over.applyAsLong(column) > 0).toList(),
+        column -> {
+          out.text("column", column.name());
+          out.number("rows", over.applyAsLong(column));
         });
   }
 
@@ -197,7 +198,7 @@ public final class ReadingsJson {
 
   private static void reading(JsonOutput out, LogReading reading) throws IOException {
     out.text("component", reading.component());
-    out.text("observable", reading.observable().id());
+    out.text("observable", reading.observable());
     out.number("value", reading.quantity().value());
     out.text("unit", reading.quantity().unit().code());
     out.number("u", reading.quantity().standardUncertainty());

@@ -5,23 +5,23 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import kelter.cli.readings.Change;
-import kelter.cli.readings.LogReading;
-import kelter.cli.readings.LogReport;
-import kelter.cli.readings.Stretch;
 import kelter.cli.terminal.Plot;
 import kelter.cli.terminal.Terminal;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
 import kelter.core.log.ModifiedZScore;
+import kelter.core.log.Recording;
 import kelter.core.log.Spacing;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
+import kelter.core.log.measurement.Change;
+import kelter.core.log.measurement.LogReading;
+import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.Stretch;
 import kelter.core.quantity.QuantityFormat;
 
 /** What an instrument log shows, for a person. */
@@ -35,11 +35,15 @@ public final class ReadingsText {
   private static final int SECONDS_PER_DAY = 86_400;
 
   private final LogReport report;
+  private final LogFormat format;
+  private final Recording recording;
   private final Terminal terminal;
   private final Layout layout;
 
   private ReadingsText(LogReport report, Terminal terminal) {
     this.report = report;
+    this.format = report.log().format();
+    this.recording = report.log().recording();
     this.terminal = terminal;
     this.layout = new Layout(terminal);
   }
@@ -75,7 +79,6 @@ public final class ReadingsText {
   }
 
   private void recognised() {
-    LogFormat format = report.log().format();
     layout.heading("Log " + report.name());
     layout.hanging(
         "  Read as:  ",
@@ -86,22 +89,22 @@ public final class ReadingsText {
                 delimiter(format.delimiter()),
                 format.decimalComma() ? "comma" : "point",
                 format.headerRow() == 0 ? "no headings" : "headings in row " + format.headerRow()));
-    double usual = report.log().recording().spacing().usual();
+    double usual = recording.spacing().usual();
     layout.hanging(
         "  Times:    ",
         format.timing().description()
             + (format.timing().assumed() ? " (a guess: the day may also come second)" : "")
             + "; "
             + start()
-            + length(report.log().recording().lastTime())
+            + length(recording.lastTime())
             + ", a row every "
             + duration(usual));
-    long repeated = report.log().recording().spacing().repeated();
+    long repeated = recording.spacing().repeated();
     layout.hanging(
         "  Rows:     ",
         "%d from row %d%s"
             .formatted(
-                report.log().recording().rows(),
+                recording.rows(),
                 format.firstRow(),
                 repeated > 0 ? "; %d have the time of the row above".formatted(repeated) : ""));
     gaps();
@@ -113,12 +116,11 @@ public final class ReadingsText {
   }
 
   private String start() {
-    LogFormat.Timing timing = report.log().format().timing();
     double start = report.log().start();
-    if (timing.calendar()) {
+    if (format.timing().calendar()) {
       return "from " + LocalDateTime.ofInstant(instant(start), ZoneOffset.UTC) + ", ";
     }
-    return timing.clock() ? "from " + clock(start) + ", " : "";
+    return format.timing().clock() ? "from " + clock(start) + ", " : "";
   }
 
   private static Instant instant(double seconds) {
@@ -135,12 +137,12 @@ public final class ReadingsText {
   }
 
   private String length(double seconds) {
-    return (report.log().format().timing().counted() ? "" : "for ") + duration(seconds);
+    return (format.timing().counted() ? "" : "for ") + duration(seconds);
   }
 
   /** A length of time; of a log without times a number of rows. */
   private String duration(double seconds) {
-    if (report.log().format().timing().counted()) {
+    if (format.timing().counted()) {
       return QuantityFormat.plain(seconds) + "\u00a0rows";
     }
     if (seconds < 120) {
@@ -153,14 +155,13 @@ public final class ReadingsText {
 
   /** A time after the start of the log. */
   private String after(double seconds) {
-    LogFormat.Timing timing = report.log().format().timing();
-    if (timing.counted()) {
+    if (format.timing().counted()) {
       return QuantityFormat.plain(seconds);
     }
-    if (timing.clock() && report.log().recording().lastTime() < SECONDS_PER_DAY) {
+    if (format.timing().clock() && recording.lastTime() < SECONDS_PER_DAY) {
       return clock(report.log().start() + seconds);
     }
-    if (timing.calendar()) {
+    if (format.timing().calendar()) {
       return DateTimeFormatter.ISO_LOCAL_DATE_TIME.format(
           LocalDateTime.ofInstant(instant(report.log().start() + seconds), ZoneOffset.UTC));
     }
@@ -189,7 +190,7 @@ public final class ReadingsText {
 
   private void others() {
     String others =
-        report.log().format().columns().stream()
+        format.columns().stream()
             .filter(column -> column.role() == LogFormat.Role.OTHER)
             .map(LogFormat.Column::name)
             .collect(Collectors.joining(", "));
@@ -199,18 +200,18 @@ public final class ReadingsText {
   }
 
   private void columns() {
-    int places = report.log().format().values().size();
+    int places = format.values().size();
     for (int column = 0; column < places; column++) {
       layout.heading(title(column));
-      long missing = report.log().recording().missing(column);
+      long missing = recording.missing(column);
       if (missing > 0) {
         layout.hanging(
             "  ", "No value in %d %s.".formatted(missing, missing == 1 ? "row" : "rows"));
       }
-      long over = report.log().recording().overRange(column).count();
-      overRange("  ", over, report.log().recording().rows(), "");
-      if (column < PLOTS && report.log().recording().column(column).count() > 0) {
-        Plot.lines(report.log().recording().column(column).outline(PLOT_WIDTH), rail(column))
+      long over = recording.overRange(column).count();
+      overRange("  ", over, recording.rows(), "");
+      if (column < PLOTS && recording.column(column).count() > 0) {
+        Plot.lines(recording.column(column).outline(PLOT_WIDTH), rail(column))
             .forEach(layout::asIs);
       }
     }
@@ -233,7 +234,7 @@ public final class ReadingsText {
   private String rail(int column) {
     char[] rail = new char[PLOT_WIDTH];
     Arrays.fill(rail, '.');
-    double length = report.log().recording().lastTime();
+    double length = recording.lastTime();
     for (LogReport.Numbered numbered : report.windows()) {
       if (numbered.column() == column) {
         int from = part(numbered.steady().window().from(), length);
@@ -281,7 +282,7 @@ public final class ReadingsText {
       outliers(numbered.steady(), unit);
       overRange(window.from(), window.to(), numbered.column(), window.samples());
     }
-    long perBlock = report.log().recording().column(0).perBlock();
+    long perBlock = recording.column(0).perBlock();
     if (perBlock > 1) {
       layout.hanging(
           "  ",
@@ -299,8 +300,8 @@ public final class ReadingsText {
   }
 
   private String figures(Window window, String unit) {
-    String per = report.log().format().timing().counted() ? "" : "/min";
-    double factor = report.log().format().timing().counted() ? 1 : 60;
+    String per = format.timing().counted() ? "" : "/min";
+    double factor = format.timing().counted() ? 1 : 60;
     return "sd %s%s, %d samples worth %d (r1 %s), trend %s%s%s"
         .formatted(
             QuantityFormat.plain(window.standardDeviation()),
@@ -365,7 +366,7 @@ public final class ReadingsText {
     for (Stretch stretch : stretches) {
       layout.heading(
           "Over " + stretch.words() + ", " + after(stretch.from()) + " to " + after(stretch.to()));
-      for (int column = 0; column < report.log().format().values().size(); column++) {
+      for (int column = 0; column < format.values().size(); column++) {
         String name = report.column(column).name() + ": ";
         String unit = unit(column);
         Optional<Window> window = report.over(stretch, column);
@@ -375,7 +376,7 @@ public final class ReadingsText {
         } else {
           layout.hanging("  ", name + "fewer than two samples");
         }
-        long samples = report.log().recording().column(column).count(stretch.from(), stretch.to());
+        long samples = recording.column(column).count(stretch.from(), stretch.to());
         overRange(stretch.from(), stretch.to(), column, samples);
       }
     }
@@ -404,8 +405,7 @@ public final class ReadingsText {
                   seen ? "more than the scatter explains" : "within the scatter"));
       for (Stretch each : List.of(change.before(), change.after())) {
         long over = report.overRange(each.from(), each.to(), change.column());
-        long samples =
-            report.log().recording().column(change.column()).count(each.from(), each.to());
+        long samples = recording.column(change.column()).count(each.from(), each.to());
         overRange("     ", over, over + samples, " of " + each.words());
       }
     }
@@ -424,12 +424,15 @@ public final class ReadingsText {
           "%s %s: %s%s, %s of %s"
               .formatted(
                   reading.component(),
-                  reading.observable().id(),
+                  reading.observable(),
                   nonBreaking(reading.quantity().display()),
                   conditions(reading),
                   reading.trend() ? "trend" : "mean",
                   reading.stretch().words()));
-      layout.hanging("     ", parts(reading));
+      layout.hanging(
+          "     ",
+          "standard uncertainties: "
+              + reading.parts().words("an ordinary instrument, since none is named,"));
     }
     outcome.forEach(sentence -> layout.hanging("  ", sentence));
   }
@@ -440,20 +443,6 @@ public final class ReadingsText {
             .map(each -> each.getKey() + " " + nonBreaking(each.getValue().display()))
             .collect(Collectors.joining(", "));
     return stated.isEmpty() ? "" : " (at " + stated + ")";
-  }
-
-  private static String parts(LogReading reading) {
-    List<String> parts = new ArrayList<>();
-    parts.add("scatter " + QuantityFormat.plain(reading.parts().scatter()));
-    parts.add(
-        (reading.parts().assumed()
-                ? "an ordinary instrument, since none is named, "
-                : "instrument ")
-            + QuantityFormat.plain(reading.parts().instrument()));
-    if (reading.parts().rounding() > 0) {
-      parts.add("last digit " + QuantityFormat.plain(reading.parts().rounding()));
-    }
-    return "standard uncertainties: " + String.join(", ", parts);
   }
 
   private void notes() {

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
+import kelter.core.instrument.InstrumentLibrary;
+import kelter.core.job.Instrument;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.Problem;
@@ -32,7 +34,7 @@ final class ModuleSearch {
    * @param plugins the plugin folder, if the user named one
    * @return the modules on the module path and those plugins that go with them
    */
-  static Modules find(Optional<Path> plugins) {
+  static Found find(Optional<Path> plugins) {
     List<CalculationModule> accepted = new ArrayList<>();
     // The layer is named, since otherwise the class path, which is empty, is searched as well.
     for (CalculationModule module :
@@ -48,7 +50,7 @@ final class ModuleSearch {
       }
     }
     accepted.sort(new ById());
-    return new Modules(List.copyOf(accepted), List.copyOf(refused));
+    return new Found(accepted, refused);
   }
 
   private static void accept(
@@ -72,17 +74,24 @@ final class ModuleSearch {
   private static Optional<String> conflict(
       CalculationModule module, List<CalculationModule> accepted) {
     Set<String> calculations = new HashSet<>();
+    Set<String> instruments = new HashSet<>(InstrumentLibrary.ids());
     List<ComponentKind> kinds = new ArrayList<>(module.parts().kinds());
     for (CalculationModule other : accepted) {
       if (other.about().id().equals(module.about().id())) {
         return Optional.of("a module '" + other.about().id() + "' is loaded already");
       }
       other.calculations().stream().map(Calculation::id).forEach(calculations::add);
+      other.instruments().stream().map(Instrument::id).forEach(instruments::add);
       kinds.addAll(other.parts().kinds());
     }
     for (Calculation calculation : module.calculations()) {
       if (!calculations.add(calculation.id())) {
         return Optional.of("there is a calculation '" + calculation.id() + "' already");
+      }
+    }
+    for (Instrument instrument : module.instruments()) {
+      if (!instruments.add(instrument.id())) {
+        return Optional.of("there is an instrument '" + instrument.id() + "' already");
       }
     }
     try {

@@ -1,12 +1,17 @@
 package kelter.cli.wiring;
 
+import com.google.inject.Guice;
+import com.google.inject.Stage;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import kelter.cli.terminal.Terminal;
 import kelter.core.shop.Shop;
+import kelter.core.workshop.Workshop;
 
 /**
  * Finds the modules and wires the workshop that a command works in. For the usual case, without
@@ -16,23 +21,45 @@ import kelter.core.shop.Shop;
  */
 public final class Opening implements Runnable {
 
-  private final FutureTask<Modules> usualModules = new FutureTask<>(new Finding());
-  private final FutureTask<Workshop> usualWorkshop = new FutureTask<>(new Wiring(usualModules));
+  private final Terminal terminal;
+  private final Clock clock;
+  private final FutureTask<Found> usualModules = new FutureTask<>(new Finding());
+  private final FutureTask<Workshop> usualWorkshop = new FutureTask<>(new Usual());
 
   // Not lambdas: the first one of a run is dear, and these would be it.
 
-  private static final class Finding implements Callable<Modules> {
+  private static final class Finding implements Callable<Found> {
     @Override
-    public Modules call() {
-      return Modules.find(Optional.empty());
+    public Found call() {
+      return Found.in(Optional.empty());
     }
   }
 
-  private record Wiring(Future<Modules> found) implements Callable<Workshop> {
+  private final class Usual implements Callable<Workshop> {
     @Override
     public Workshop call() {
-      return Workshop.of(done(found), Shop.UNKNOWN);
+      return wired(done(usualModules), Shop.UNKNOWN);
     }
+  }
+
+  /**
+   * An opening of which nothing has begun.
+   *
+   * @param terminal where results and complaints go
+   * @param clock tells the day
+   */
+  public Opening(Terminal terminal, Clock clock) {
+    this.terminal = terminal;
+    this.clock = clock;
+  }
+
+  /**
+   * The clock.
+   *
+   * @return what tells the day
+   */
+  public Clock clock() {
+    return clock;
   }
 
   /** Begins in a thread of its own, which does not keep the process from ending. */
@@ -56,9 +83,9 @@ public final class Opening implements Runnable {
    * @return the modules on the module path and those plugins that go with them
    * @throws kelter.core.problem.InputException if the folder cannot be read
    */
-  public Modules modules(Optional<Path> plugins) {
+  public Found modules(Optional<Path> plugins) {
     if (plugins.isPresent()) {
-      return Modules.find(plugins);
+      return Found.in(plugins);
     }
     usualModules.run();
     return done(usualModules);
@@ -67,17 +94,23 @@ public final class Opening implements Runnable {
   /**
    * The workshop, when it is wired.
    *
-   * @param modules the modules at work
+   * @param found the modules at work
    * @param shop the shop whose rules hold
    * @return the workshop
    */
-  public Workshop workshop(Modules modules, Shop shop) {
-    boolean usual = shop == Shop.UNKNOWN && usualModules.isDone() && modules == done(usualModules);
+  public Workshop workshop(Found found, Shop shop) {
+    boolean usual = shop == Shop.UNKNOWN && usualModules.isDone() && found == done(usualModules);
     if (!usual) {
-      return Workshop.of(modules, shop);
+      return wired(found, shop);
     }
     usualWorkshop.run();
     return done(usualWorkshop);
+  }
+
+  private Workshop wired(Found found, Shop shop) {
+    return Guice.createInjector(
+            Stage.DEVELOPMENT, new Wiring(found.modules(), shop, terminal, clock))
+        .getInstance(Workshop.class);
   }
 
   private static <T> T done(Future<T> task) {

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Opening;
 
@@ -33,7 +34,7 @@ record Console(int code, String out, String err) {
             false,
             false,
             width);
-    int code = new Kelter(terminal, new Opening()).run(arguments);
+    int code = new Kelter(terminal, new Opening(terminal, Clock.systemUTC())).run(arguments);
     return new Console(code, out.toString(charset), err.toString(charset));
   }
 

@@ -1,25 +1,25 @@
 package kelter.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import kelter.cli.wiring.Modules;
-import kelter.cli.wiring.Workshop;
-import kelter.core.check.DecisionRule;
+import java.util.ServiceLoader;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.JobFile;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.module.CalculationModule;
 import kelter.core.option.Weighing;
+import kelter.core.problem.InputException;
 import kelter.core.safety.Hazard;
-import kelter.core.shop.Shop;
+import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,8 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DemoJobsTest {
 
   private static final Path JOBS = Path.of("..", "demo", "jobs");
-  private static final Modules MODULES = Modules.find(Optional.empty());
-  private static final Workshop WORKSHOP = Workshop.of(MODULES, Shop.UNKNOWN);
+  private static final Workshop WORKSHOP = Workshop.of(ServiceLoader.load(CalculationModule.class));
 
   @TempDir private Path folder;
 
@@ -39,11 +38,11 @@ class DemoJobsTest {
   }
 
   private static Job job(String text) {
-    return JobFile.parse(text, MODULES.vocabulary()).job();
+    return JobFile.parse(text, WORKSHOP.vocabulary()).job();
   }
 
   private static Diagnosis diagnose(String text) {
-    return WORKSHOP.diagnose(job(text));
+    return WORKSHOP.open(job(text)).diagnosis();
   }
 
   private static double probability(Diagnosis diagnosis, String key) {
@@ -77,7 +76,7 @@ class DemoJobsTest {
   }
 
   private static Finding finding(String text, String component, String observable) {
-    return MODULES.checker(DecisionRule.USUAL).findings(job(text)).stream()
+    return WORKSHOP.open(job(text)).findings().stream()
         .filter(f -> f.component().equals(component) && f.observable().equals(observable))
         .findFirst()
         .orElseThrow();
@@ -96,6 +95,35 @@ class DemoJobsTest {
   }
 
   @Test
+  void nothingIsDiagnosedOnAJobThatBreaksTheRules() throws IOException {
+    Job sound = job(text("washer-extractor"));
+    Measurement first = sound.measurements().get(0);
+    Measurement renamed =
+        new Measurement(
+            first.component(),
+            "hed",
+            first.readings(),
+            first.conditions(),
+            first.instrument(),
+            first.note());
+    Job wrong =
+        new Job(
+            sound.id(),
+            sound.date(),
+            sound.appliance(),
+            sound.complaint(),
+            sound.instruments(),
+            List.of(renamed),
+            sound.prices(),
+            sound.use());
+
+    String told = assertThrows(InputException.class, () -> WORKSHOP.open(wrong)).getMessage();
+
+    assertTrue(told.contains("measurement 1 'drain-pump.hed', observable"), told);
+    assertTrue(told.contains("did you mean 'head'?"), told);
+  }
+
+  @Test
   void findingsOfOneCheckAtTwoConditionsHaveIdsOfTheirOwn() throws IOException {
     String again =
         text("washer-extractor")
@@ -106,8 +134,7 @@ class DemoJobsTest {
                   "at": { "flow": "8 L/min" } },
                 { "of": "drain-pump", "observable": "noise\"""");
 
-    List<String> ids =
-        MODULES.checker(DecisionRule.USUAL).findings(job(again)).stream().map(Finding::id).toList();
+    List<String> ids = WORKSHOP.open(job(again)).findings().stream().map(Finding::id).toList();
 
     assertEquals(2, ids.stream().filter(id -> id.contains("head")).count(), ids.toString());
     assertEquals(ids.size(), ids.stream().distinct().count(), ids.toString());
@@ -137,7 +164,7 @@ class DemoJobsTest {
     Job before = job(boiler);
     assertTrue(before.measurements("heater", "insulation-resistance").isEmpty());
     before.measurements().forEach(measurement -> assertTrue(isDead(before, measurement)));
-    Diagnosis asked = WORKSHOP.diagnose(before);
+    Diagnosis asked = WORKSHOP.open(before).diagnosis();
     assertEquals("heater", asked.next().get(0).question().component());
     assertEquals("insulation-resistance", asked.next().get(0).question().observable().id());
     assertEquals(Hazard.DEAD, asked.next().get(0).question().observable().procedure().hazard());
@@ -163,7 +190,7 @@ class DemoJobsTest {
   private static boolean isDead(Job job, Measurement measurement) {
     String kind = job.appliance().component(measurement.component()).orElseThrow().kind();
     Hazard hazard =
-        MODULES
+        WORKSHOP
             .vocabulary()
             .observable(kind, measurement.observable())
             .orElseThrow()
@@ -218,7 +245,7 @@ class DemoJobsTest {
 
   private static Weighing weigh(String text) {
     Job job = job(text);
-    return WORKSHOP.weigher().orElseThrow().weigh(job, WORKSHOP.diagnose(job), 1);
+    return WORKSHOP.open(job).options(1);
   }
 
   @Test

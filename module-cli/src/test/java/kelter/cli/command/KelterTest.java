@@ -13,16 +13,18 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.template.Template;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.wiring.Modules;
+import kelter.cli.wiring.Found;
 import kelter.cli.wiring.Opening;
 import kelter.core.file.JobFile;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,7 +104,7 @@ class KelterTest {
             StandardCharsets.UTF_8,
             false);
 
-    assertEquals(1, new Kelter(terminal, new Opening()).run("modules"));
+    assertEquals(1, new Kelter(terminal, new Opening(terminal, Clock.systemUTC())).run("modules"));
 
     String said = err.toString(StandardCharsets.UTF_8);
     assertTrue(said.startsWith("kelter: the output could not be written"), said);
@@ -123,7 +125,10 @@ class KelterTest {
             true,
             60);
 
-    assertEquals(1, new Kelter(terminal, new Opening()).run("diagnose", "--shop", "x", job + ""));
+    assertEquals(
+        1,
+        new Kelter(terminal, new Opening(terminal, Clock.systemUTC()))
+            .run("diagnose", "--shop", "x", job + ""));
     terminal.complain("kelter: " + "word ".repeat(30).strip());
 
     String said = err.toString(StandardCharsets.UTF_8);
@@ -340,7 +345,7 @@ class KelterTest {
   /** Which parts a kind of machine has is common practice, no source. */
   @Test
   void aTemplateHasThePartsOfItsMachine() {
-    Vocabulary words = Modules.find(Optional.empty()).vocabulary();
+    Vocabulary words = Workshop.of(Found.in(Optional.empty()).modules()).vocabulary();
     for (String kind : Template.kinds()) {
       Job job = JobFile.parse(Template.of(kind, "2026-11-02", words), words).job();
       List<String> parts =

@@ -134,15 +134,16 @@ class PluginFolderTest {
 
   @Test
   void copyOfABuiltInModuleIsLeftOut() {
-    CalculationModule builtIn = Modules.find(Optional.empty()).all().get(0);
+    CalculationModule builtIn = Found.in(Optional.empty()).modules().get(0);
     good("copy.jar", "copy.plugin", builtIn.about().id());
 
-    Modules modules = Modules.find(Optional.of(folder));
+    Found found = Found.in(Optional.of(folder));
 
-    assertEquals(1, modules.refused().size());
-    assertTrue(modules.refused().get(0).what().contains("loaded already"));
+    assertEquals(1, found.refused().size());
+    assertTrue(found.refused().get(0).what().contains("loaded already"));
     assertEquals(
-        modules.all().size(), modules.all().stream().map(m -> m.about().id()).distinct().count());
+        found.modules().size(),
+        found.modules().stream().map(m -> m.about().id()).distinct().count());
   }
 
   @Test

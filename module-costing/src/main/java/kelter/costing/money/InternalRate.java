@@ -1,6 +1,7 @@
 package kelter.costing.money;
 
 import java.util.OptionalDouble;
+import kelter.core.numeric.Root;
 
 /**
  * The discount rate at which a row of yearly cash flows is worth nothing.
@@ -10,14 +11,13 @@ import java.util.OptionalDouble;
  * several or none: then nothing is returned, and the net present value at one's own rate is what to
  * look at.
  *
- * <p>Source: NIST Handbook 135 (1995 edition), adjusted and internal rate of return; found by
- * bisection between -99 % and 10 000 % a year.
+ * <p>Source: NIST Handbook 135 (1995 edition), adjusted and internal rate of return; looked for
+ * between -99 % and 10 000 % a year.
  */
 public final class InternalRate {
 
   private static final double LEAST = -0.99;
   private static final double GREATEST = 100;
-  private static final int HALVINGS = 100;
 
   private InternalRate() {}
 
@@ -35,17 +35,8 @@ public final class InternalRate {
     if (signChanges(flows) != 1 || atLeast * atGreatest > 0) {
       return OptionalDouble.empty();
     }
-    double low = LEAST;
-    double high = GREATEST;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (NetPresentValue.of(middle, flows) > 0 == atLeast > 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return OptionalDouble.of((low + high) / 2);
+    return OptionalDouble.of(
+        Root.between(rate -> NetPresentValue.of(rate, flows), LEAST, GREATEST, 0));
   }
 
   private static int signChanges(double[] flows) {

@@ -1,6 +1,7 @@
 package kelter.costing.survival;
 
 import java.util.List;
+import kelter.core.numeric.Root;
 import kelter.core.source.Source;
 import kelter.costing.life.Weibull;
 
@@ -8,9 +9,8 @@ import kelter.costing.life.Weibull;
  * The Weibull life that makes observed lives likeliest, censored ones included.
  *
  * <p>The shape solves {@code sum(t^k ln t) / sum(t^k) - 1/k = mean over failures of ln t}, whose
- * left side rises with k, so that it has one root and bisection finds it; then {@code scale =
- * (sum(t^k) / failures)^(1/k)}. The standard errors are those of the logarithms, from the observed
- * information.
+ * left side rises with k, so that it has one root; then {@code scale = (sum(t^k) /
+ * failures)^(1/k)}. The standard errors are those of the logarithms, from the observed information.
  *
  * <p>Two failures at different times, or one failure and a censored life beyond it, are the least
  * that can be fitted; with fewer than five failures the interval is what counts, not the figure.
@@ -43,7 +43,6 @@ public record WeibullFit(
   /** The 97.5 % point of the standard normal distribution. */
   private static final double NORMAL_975 = 1.959963984540054;
 
-  private static final int HALVINGS = 200;
   private static final int PARAMETERS = 2;
 
   /**
@@ -80,15 +79,7 @@ public record WeibullFit(
           "the shape would lie outside %s to %s; such lives are no Weibull lives of a machine"
               .formatted(low, high));
     }
-    for (int i = 0; i < HALVINGS && high - low > Math.ulp(high); i++) {
-      double middle = (low + high) / 2;
-      if (slope(observed, failed, longest, middle) < 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return (low + high) / 2;
+    return Root.between(k -> slope(observed, failed, longest, k), low, high, 0);
   }
 
   /** Times as ratios of the longest, so that no power overflows; the equation stays the same. */

@@ -73,36 +73,19 @@ final class HeaterRule {
       Limits limits, Source source, String title, Measurement measurement, String basis) {
     String words = words(measurement.readings().get(0), limits);
     String remark = words.isEmpty() || basis.isEmpty() ? words + basis : words + "; " + basis;
-    boolean tooLow = atMost(measurement.readings().get(0)) < limits.low();
+    boolean tooLow = measurement.readings().get(0).most() < limits.low();
     return new LimitCheck.Allowed(
         limits, source, title, remark, tooLow ? Optional.of(DO_NOT_CONNECT) : Optional.empty());
   }
 
   /** What an extreme reading means. */
   private static String words(Reading reading, Limits limits) {
-    if (atMost(reading) < SHORT * limits.low()) {
+    if (reading.most() < SHORT * limits.low()) {
       return "a short: the current would be many times the rated one, or the leads touch each"
           + " other";
     }
-    return atLeast(reading) > OPEN * limits.high()
+    return reading.least() > OPEN * limits.high()
         ? "an open element: no current can flow through it, so it cannot heat"
         : "";
-  }
-
-  private static double atMost(Reading reading) {
-    if (reading instanceof Reading.Value value) {
-      return value.quantity().si();
-    }
-    return reading instanceof Reading.Below below ? below.limit().si() : Double.POSITIVE_INFINITY;
-  }
-
-  private static double atLeast(Reading reading) {
-    if (reading instanceof Reading.Value value) {
-      return value.quantity().si();
-    }
-    if (reading instanceof Reading.OverRange) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return reading instanceof Reading.Above above ? above.limit().si() : 0;
   }
 }

@@ -5,6 +5,7 @@ import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
+import kelter.core.numeric.Root;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
@@ -35,6 +36,7 @@ public final class PlatinumThermometer {
   private static final double KELVIN = 273.15;
   private static final double COLDEST = -200;
   private static final double HOTTEST = 850;
+  private static final double CLOSE = 1e-9; // K
 
   private PlatinumThermometer() {}
 
@@ -107,8 +109,8 @@ public final class PlatinumThermometer {
   }
 
   /**
-   * The temperature of a resistance: above 0 °C in closed form, below by halving the interval until
-   * the temperature is known to 1e-9 K.
+   * The temperature of a resistance: above 0 °C in closed form, below as the root of the equation,
+   * to 1e-9 K.
    *
    * @param r0 the resistance at 0 °C, Ohm, above 0
    * @param resistance the resistance, Ohm
@@ -122,17 +124,7 @@ public final class PlatinumThermometer {
     if (wanted >= 1) {
       return KELVIN + (-A + Math.sqrt(A * A - 4 * B * (1 - wanted))) / (2 * B);
     }
-    double low = COLDEST;
-    double high = 0;
-    while (high - low > 1e-9) {
-      double middle = (low + high) / 2;
-      if (ratio(middle) < wanted) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return KELVIN + (low + high) / 2;
+    return KELVIN + Root.between(t -> ratio(t) - wanted, COLDEST, 0, CLOSE);
   }
 
   /**

@@ -1,10 +1,12 @@
 package kelter.electrical.winding;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
+import kelter.core.numeric.Root;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.electrical.caution.Cautions;
@@ -37,9 +39,6 @@ public record HalfWaveCoil(double mean, double effective, double conduction) {
   private static final QuantityKind INDUCTANCE = QuantityKind.of("inductance", "H");
 
   private static final QuantityKind MILLIAMPERE = QuantityKind.of("current", "mA");
-
-  /** Halvings that narrow half a period down to the last binary digit. */
-  private static final int HALVINGS = 60;
 
   /**
    * The currents by name.
@@ -119,20 +118,15 @@ public record HalfWaveCoil(double mean, double effective, double conduction) {
     return sines + mixed + square * tangent / 2 * (1 - decay * decay);
   }
 
-  /** Where the current ends, rad, from π to 2π: by halving, since there is exactly one root. */
+  /** Where the current ends, rad, from π to 2π; there is exactly one root. */
   private static double extinction(double phi, double tangent) {
     if (tangent == 0) {
       return Math.PI;
     }
-    double low = Math.PI;
-    double high = 2 * Math.PI;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      boolean flows = Math.sin(middle - phi) + Math.sin(phi) * Math.exp(-middle / tangent) > 0;
-      low = flows ? middle : low;
-      high = flows ? high : middle;
-    }
-    return low;
+    DoubleUnaryOperator current =
+        theta -> Math.sin(theta - phi) + Math.sin(phi) * Math.exp(-theta / tangent);
+    boolean endsBefore = current.applyAsDouble(2 * Math.PI) < 0; // else R is lost beside ωL
+    return endsBefore ? Root.between(current, Math.PI, 2 * Math.PI, 0) : 2 * Math.PI;
   }
 
   /**

@@ -1,9 +1,9 @@
 package kelter.hydraulics.circuit;
 
 import java.util.List;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
 
@@ -19,8 +19,8 @@ import kelter.hydraulics.pipe.TorricelliJet;
 public record Circuit(double lift, List<Hose> hoses, double jetArea) {
 
   /** What the lift may be. */
-  public static final Range LIFT =
-      new Range("lift", "outlet above the water drawn from", QuantityKind.HEAD, 0, 20);
+  public static final Parameter LIFT =
+      Parameter.required("lift", "outlet above the water drawn from", QuantityKind.HEAD, 0, 20);
 
   /**
    * Checks the figures.

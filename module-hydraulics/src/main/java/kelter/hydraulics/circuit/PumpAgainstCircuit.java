@@ -7,7 +7,6 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.PumpCurve;
 import kelter.hydraulics.water.Water;
@@ -22,29 +21,32 @@ import kelter.hydraulics.water.Water;
 public final class PumpAgainstCircuit {
 
   /** What the head at no flow may be. */
-  public static final Range SHUT_OFF =
-      new Range("shut-off-head", "head at no flow", QuantityKind.HEAD, 0.01, 200);
+  public static final Parameter SHUT_OFF =
+      Parameter.required("shut-off-head", "head at no flow", QuantityKind.HEAD, 0.01, 200);
 
   /** What the flow rate of a point of a curve may be. */
-  public static final Range FLOW_1 =
-      new Range("flow-1", "flow rate of a point of the curve", QuantityKind.FLOW, 1e-7, 0.1);
+  public static final Parameter FLOW_1 =
+      Parameter.required(
+          "flow-1", "flow rate of a point of the curve", QuantityKind.FLOW, 1e-7, 0.1);
 
   /** What the head there may be. */
-  public static final Range HEAD_1 = new Range("head-1", "head there", QuantityKind.HEAD, 0, 200);
+  public static final Parameter HEAD_1 =
+      Parameter.required("head-1", "head there", QuantityKind.HEAD, 0, 200);
 
   /** What the flow rate of a farther point may be. */
-  public static final Range FLOW_2 =
-      new Range("flow-2", "flow rate of a farther point", QuantityKind.FLOW, 1e-7, 0.1);
+  public static final Parameter FLOW_2 =
+      Parameter.required("flow-2", "flow rate of a farther point", QuantityKind.FLOW, 1e-7, 0.1);
 
   /** What the head there may be. */
-  public static final Range HEAD_2 = new Range("head-2", "head there", QuantityKind.HEAD, 0, 200);
+  public static final Parameter HEAD_2 =
+      Parameter.required("head-2", "head there", QuantityKind.HEAD, 0, 200);
 
-  private static final Range SPEED =
-      new Range("speed-ratio", "speed by that of the curve", QuantityKind.RATIO, 0.3, 3);
+  private static final Parameter SPEED =
+      Parameter.required("speed-ratio", "speed by that of the curve", QuantityKind.RATIO, 0.3, 3);
 
   /** What the open area of the jets may be, 0 for an open end. */
-  public static final Range JETS =
-      new Range(
+  public static final Parameter JETS =
+      Parameter.required(
           "jet-area",
           "open area of all jets times their discharge coefficient; 0 for an open end",
           QuantityKind.AREA,
@@ -70,14 +72,7 @@ public final class PumpAgainstCircuit {
         "head = r^2 a - b r^(2-c) flow^c through the three points; r = speed-ratio",
         "From no flow to run-out, where the head is zero; refused beyond, and where the curve rises",
         CURVE_SOURCE,
-        List.of(
-            SHUT_OFF.required(),
-            FLOW_1.required(),
-            HEAD_1.required(),
-            FLOW_2.required(),
-            HEAD_2.required(),
-            Hose.FLOW.required(),
-            SPEED.optional("1")),
+        List.of(SHUT_OFF, FLOW_1, HEAD_1, FLOW_2, HEAD_2, Hose.FLOW, SPEED.optional("1")),
         List.of(
             new Output("head", "head", QuantityKind.HEAD),
             new Output("shut-off", "head at no flow at that speed", QuantityKind.HEAD),
@@ -113,15 +108,15 @@ public final class PumpAgainstCircuit {
 
   private static List<Parameter> operatingParameters() {
     return List.of(
-        SHUT_OFF.required(),
-        FLOW_1.required(),
-        HEAD_1.required(),
-        FLOW_2.required(),
-        HEAD_2.required(),
+        SHUT_OFF,
+        FLOW_1,
+        HEAD_1,
+        FLOW_2,
+        HEAD_2,
         SPEED.optional("1"),
-        Circuit.LIFT.required(),
-        Hose.LENGTH.required(),
-        Hose.BORE.required(),
+        Circuit.LIFT,
+        Hose.LENGTH,
+        Hose.BORE,
         Hose.LOSS.optional("2"),
         JETS.optional("0 mm2"),
         Water.TEMPERATURE.optional("20 Cel"));

@@ -8,7 +8,6 @@ import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 
@@ -25,36 +24,39 @@ public final class PumpWithMotor {
   private static final List<String> MOTORS = List.of("induction", "synchronous", "inverter");
   private static final double NO_FLOW_TORQUE = 0.5; // ratio; judgement, radial impellers
 
-  private static final Range SLIP =
-      new Range("rated-slip", "slip of an induction motor", QuantityKind.PERCENT, 0.005, 0.3);
-  private static final Range LIMIT =
-      new Range(
+  private static final Parameter SLIP =
+      Parameter.required(
+          "rated-slip", "slip of an induction motor", QuantityKind.PERCENT, 0.005, 0.3);
+  private static final Parameter LIMIT =
+      Parameter.required(
           "torque-limit",
           "pull-out torque, or limit of an inverter, by the rated torque",
           QuantityKind.RATIO,
           1.05,
           5);
-  private static final Range DRAG =
-      new Range("drag", "torque of the drag by the rated torque", QuantityKind.PERCENT, 0, 5);
-  private static final Range OPEN =
-      new Range(
+  private static final Parameter DRAG =
+      Parameter.required(
+          "drag", "torque of the drag by the rated torque", QuantityKind.PERCENT, 0, 5);
+  private static final Parameter OPEN =
+      Parameter.required(
           "open-passages",
           "share of the vane passages that is open",
           QuantityKind.PERCENT,
           0.02,
           1);
-  private static final Range GRIP =
-      new Range("grip", "speed of the impeller by the shaft's", QuantityKind.PERCENT, 0.05, 1);
+  private static final Parameter GRIP =
+      Parameter.required(
+          "grip", "speed of the impeller by the shaft's", QuantityKind.PERCENT, 0.05, 1);
 
-  private static final Range FREQUENCY =
-      new Range(
+  private static final Parameter FREQUENCY =
+      Parameter.required(
           "supply-frequency",
           "frequency of the supply by the rated one (60 Hz on 50 Hz: 1.2)",
           QuantityKind.RATIO,
           0.55,
           1.45);
-  private static final Range VOLTAGE =
-      new Range(
+  private static final Parameter VOLTAGE =
+      Parameter.required(
           "supply-voltage",
           "voltage of the supply by the rated one",
           QuantityKind.RATIO,
@@ -80,14 +82,14 @@ public final class PumpWithMotor {
         Source.fromMemory(
             "Affinity laws, Crane TP-410, chapter 7; straight part of the torque line"),
         List.of(
-            PumpAgainstCircuit.SHUT_OFF.required(),
-            PumpAgainstCircuit.FLOW_1.required(),
-            PumpAgainstCircuit.HEAD_1.required(),
-            PumpAgainstCircuit.FLOW_2.required(),
-            PumpAgainstCircuit.HEAD_2.required(),
-            Circuit.LIFT.required(),
-            Hose.LENGTH.required(),
-            Hose.BORE.required(),
+            PumpAgainstCircuit.SHUT_OFF,
+            PumpAgainstCircuit.FLOW_1,
+            PumpAgainstCircuit.HEAD_1,
+            PumpAgainstCircuit.FLOW_2,
+            PumpAgainstCircuit.HEAD_2,
+            Circuit.LIFT,
+            Hose.LENGTH,
+            Hose.BORE,
             Hose.LOSS.optional("2"),
             PumpAgainstCircuit.JETS.optional("0 mm2"),
             Parameter.choice("motor", "kind of motor", MOTORS, "induction"),

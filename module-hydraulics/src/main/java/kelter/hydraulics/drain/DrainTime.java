@@ -10,7 +10,6 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.PumpCurve;
 import kelter.hydraulics.water.Water;
@@ -28,14 +27,15 @@ import kelter.hydraulics.water.Water;
  */
 public final class DrainTime {
 
-  private static final Range AREA =
-      new Range("water-area", "plan area of the water", QuantityKind.AREA, 1e-4, 10);
-  private static final Range START =
-      new Range("start-level", "water above the pump inlet at the start", QuantityKind.HEAD, 0, 5);
-  private static final Range END =
-      new Range("end-level", "water at which the pump draws air", QuantityKind.HEAD, 0, 5);
-  private static final Range OUTLET =
-      new Range(
+  private static final Parameter AREA =
+      Parameter.required("water-area", "plan area of the water", QuantityKind.AREA, 1e-4, 10);
+  private static final Parameter START =
+      Parameter.required(
+          "start-level", "water above the pump inlet at the start", QuantityKind.HEAD, 0, 5);
+  private static final Parameter END =
+      Parameter.required("end-level", "water at which the pump draws air", QuantityKind.HEAD, 0, 5);
+  private static final Parameter OUTLET =
+      Parameter.required(
           "outlet-height",
           "highest point of the hose, or its outlet, above the pump inlet",
           QuantityKind.HEAD,
@@ -75,17 +75,17 @@ public final class DrainTime {
 
   private static List<Parameter> parameters() {
     return List.of(
-        PumpAgainstCircuit.SHUT_OFF.required(),
-        PumpAgainstCircuit.FLOW_1.required(),
-        PumpAgainstCircuit.HEAD_1.required(),
-        PumpAgainstCircuit.FLOW_2.required(),
-        PumpAgainstCircuit.HEAD_2.required(),
-        OUTLET.required(),
-        Hose.LENGTH.required(),
-        Hose.BORE.required(),
+        PumpAgainstCircuit.SHUT_OFF,
+        PumpAgainstCircuit.FLOW_1,
+        PumpAgainstCircuit.HEAD_1,
+        PumpAgainstCircuit.FLOW_2,
+        PumpAgainstCircuit.HEAD_2,
+        OUTLET,
+        Hose.LENGTH,
+        Hose.BORE,
         Hose.LOSS.optional("4"),
-        AREA.required(),
-        START.required(),
+        AREA,
+        START,
         END.optional("0 m"),
         Water.TEMPERATURE.optional("20 Cel"));
   }

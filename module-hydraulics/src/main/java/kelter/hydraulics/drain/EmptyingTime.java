@@ -1,6 +1,7 @@
 package kelter.hydraulics.drain;
 
 import java.util.function.DoubleUnaryOperator;
+import kelter.core.numeric.GaussLegendre;
 
 /**
  * The time in which a vessel of constant plan area empties from one level to another: t = A ∫ dh /
@@ -10,22 +11,9 @@ import java.util.function.DoubleUnaryOperator;
  * stays exact where the flow rate dies away with the square root of what is left, as it does under
  * gravity and at the cut-off of a pump.
  *
- * <p>Source: continuity, as in Y. A. Çengel and J. M. Cimbala, Fluid Mechanics, chapter 5; nodes
- * and weights from Abramowitz and Stegun, Handbook of Mathematical Functions, Table 25.4, n = 8.
+ * <p>Source: continuity, as in Y. A. Çengel and J. M. Cimbala, Fluid Mechanics, chapter 5.
  */
 public final class EmptyingTime {
-
-  /** Abscissas of Table 25.4, n = 8, the positive half. */
-  private static final double[] NODE = {
-    0.183434642495650, 0.525532409916329, 0.796666477413627, 0.960289856497536
-  };
-
-  /** Weights of Table 25.4, n = 8. */
-  private static final double[] WEIGHT = {
-    0.362683783378362, 0.313706645877887, 0.222381034453374, 0.101228536290376
-  };
-
-  private static final double HALF = 0.5;
 
   private EmptyingTime() {}
 
@@ -46,13 +34,10 @@ public final class EmptyingTime {
               .formatted(area, from, to));
     }
     double drop = from - to;
-    double sum = 0;
-    for (int i = 0; i < NODE.length; i++) {
-      for (int side = -1; side <= 1; side += 2) {
-        double s = HALF * (1 + side * NODE[i]);
-        sum += WEIGHT[i] * s / flowAtLevel.applyAsDouble(to + drop * s * s);
-      }
-    }
-    return area * drop * sum; // dh = 2 drop s ds, and ds is half of the node's interval
+    // dh = 2 drop s ds
+    return 2
+        * area
+        * drop
+        * GaussLegendre.integral(s -> s / flowAtLevel.applyAsDouble(to + drop * s * s), 0, 1);
   }
 }

@@ -3,9 +3,9 @@ package kelter.hydraulics.drain;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 
 /**
@@ -18,15 +18,16 @@ import kelter.hydraulics.pipe.Hose;
  */
 public final class HoseBackflow {
 
-  private static final Range RISING =
-      new Range(
+  private static final Parameter RISING =
+      Parameter.required(
           "rising-length",
           "length of the hose from the pump to its highest point",
           QuantityKind.HEAD,
           0,
           20);
-  private static final Range AREA =
-      new Range("water-area", "plan area of the water in the sump", QuantityKind.AREA, 1e-4, 10);
+  private static final Parameter AREA =
+      Parameter.required(
+          "water-area", "plan area of the water in the sump", QuantityKind.AREA, 1e-4, 10);
 
   private HoseBackflow() {}
 
@@ -42,7 +43,7 @@ public final class HoseBackflow {
         "volume = pi/4 bore^2 rising-length; level-rise = volume / water-area",
         "No check valve, or one stuck open; the hose full up to its highest point",
         Source.fromMemory("volume of a cylinder; ISO 80000-3:2019, 3-4"),
-        List.of(RISING.required(), Hose.BORE.required(), AREA.required()),
+        List.of(RISING, Hose.BORE, AREA),
         List.of(
             new Output("volume", "water that runs back", QuantityKind.VOLUME),
             new Output("level-rise", "rise of the level", QuantityKind.LENGTH)),

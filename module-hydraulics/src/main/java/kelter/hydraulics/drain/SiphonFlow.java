@@ -3,9 +3,9 @@ package kelter.hydraulics.drain;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.solve.SquareSecant;
 import kelter.hydraulics.water.Water;
@@ -21,8 +21,8 @@ import kelter.hydraulics.water.Water;
  */
 public final class SiphonFlow {
 
-  private static final Range DROP =
-      new Range("drop", "outlet below the water", QuantityKind.HEAD, 1e-3, 20);
+  private static final Parameter DROP =
+      Parameter.required("drop", "outlet below the water", QuantityKind.HEAD, 1e-3, 20);
   private static final double PROBE = 1e-6; // m3/s, where the search for an upper end begins
   private static final double MOST = 1; // m3/s, beyond anything in an appliance
   private static final double TOLERANCE = 1e-8; // last step by the upper end
@@ -42,9 +42,9 @@ public final class SiphonFlow {
         "Full hose, outlet 1 mm to 20 m below the water; loss-coefficient holds 1 for the outlet",
         Source.fromMemory("Energy equation, White, Fluid Mechanics, chapter 6"),
         List.of(
-            DROP.required(),
-            Hose.LENGTH.required(),
-            Hose.BORE.required(),
+            DROP,
+            Hose.LENGTH,
+            Hose.BORE,
             Hose.LOSS.optional("4"),
             Water.TEMPERATURE.optional("20 Cel")),
         List.of(

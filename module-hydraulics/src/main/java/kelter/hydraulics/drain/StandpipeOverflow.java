@@ -3,11 +3,11 @@ package kelter.hydraulics.drain;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 
@@ -22,8 +22,9 @@ import kelter.hydraulics.water.Water;
  */
 public final class StandpipeOverflow {
 
-  private static final Range BRIM =
-      new Range("brim-height", "brim above the weir of the trap", QuantityKind.HEAD, 0.01, 3);
+  private static final Parameter BRIM =
+      Parameter.required(
+          "brim-height", "brim above the weir of the trap", QuantityKind.HEAD, 0.01, 3);
 
   private StandpipeOverflow() {}
 
@@ -41,8 +42,8 @@ public final class StandpipeOverflow {
         "Full pipe up to the trap, free drain behind it; spare below 0: it overflows",
         Source.fromMemory("Energy equation, White, Fluid Mechanics, chapter 6"),
         List.of(
-            Hose.FLOW.required(),
-            BRIM.required(),
+            Hose.FLOW,
+            BRIM,
             Hose.LENGTH.optional("1 m"),
             Hose.BORE.optional("40 mm"),
             Hose.LOSS.optional("5"),

@@ -22,8 +22,8 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
-import kelter.hydraulics.pumppart.PumpFaults;
 import kelter.hydraulics.pumppart.PumpFigure;
 import kelter.hydraulics.pumppart.PumpSpread;
 import kelter.hydraulics.pumppart.PumpWords;
@@ -167,10 +167,8 @@ public final class DrainPump implements Part {
           "strainer",
           "strainer or debris trap before the pump",
           List.of("clean", "partly", "clogged"),
-          Procedure.inside(
-              "Open the debris trap with a tray under it and look at the strainer.",
-              4,
-              PumpWords.SPILL));
+          WaterSide.opened(
+              "Open the debris trap with a tray under it and look at the strainer.", 4));
 
   static final Observable TURNS =
       PumpWords.turns(
@@ -200,7 +198,7 @@ public final class DrainPump implements Part {
       Observable.yesNo(
           "valve-hangs",
           "the flap of the check valve hangs, open or shut",
-          Procedure.inside("Take the check valve out and move its flap.", 8, PumpWords.SPILL));
+          WaterSide.opened("Take the check valve out and move its flap.", 8));
 
   /** How high the hose goes. */
   static final Observable LIFT =
@@ -300,7 +298,7 @@ public final class DrainPump implements Part {
 
   private static final Source PRIOR_OF_A_TYPICAL_PUMP =
       Source.fromMemory(
-          PumpFaults.PRIOR.document()
+          WaterSide.PRIORS.document()
               + "; the pump's curve is not known, that of a typical pump is taken");
 
   private static final double FLOW_FLOOR = 0.3 / 60_000; // m3/s
@@ -363,7 +361,7 @@ public final class DrainPump implements Part {
     PartModel model =
         PartModel.of(
                 component.id() + "-water-out",
-                path.pump().known() ? PumpFaults.PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+                path.pump().known() ? WaterSide.PRIORS : PRIOR_OF_A_TYPICAL_PUMP,
                 PumpFigure.values())
             .on(component, KIND, DrainFigure.values())
             .faults(DrainFaults.ALL)

@@ -3,9 +3,9 @@ package kelter.hydraulics.fill;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.solve.SquareSecant;
 import kelter.hydraulics.water.Water;
@@ -31,26 +31,26 @@ import kelter.hydraulics.water.Water;
 public record FillPath(
     double staticPressure, double tapFlow, Hose hose, double coefficient, double regulatedFlow) {
 
-  private static final Range STATIC =
-      new Range(
+  private static final Parameter STATIC =
+      Parameter.required(
           "static-pressure",
           "pressure of the supply without flow",
           QuantityKind.GAUGE_PRESSURE,
           0,
           2e6);
-  private static final Range TAP =
-      new Range("tap-flow", "flow rate of the open tap", QuantityKind.FLOW, 1e-6, 0.01);
-  private static final Range COEFFICIENT =
-      new Range("kv", "flow coefficient of the valve", QuantityKind.FLOW, 1e-6, 0.01);
-  private static final Range REGULATED =
-      new Range(
+  private static final Parameter TAP =
+      Parameter.required("tap-flow", "flow rate of the open tap", QuantityKind.FLOW, 1e-6, 0.01);
+  private static final Parameter COEFFICIENT =
+      Parameter.required("kv", "flow coefficient of the valve", QuantityKind.FLOW, 1e-6, 0.01);
+  private static final Parameter REGULATED =
+      Parameter.required(
           "regulated-flow",
           "flow rate of the regulator washer; 0 for none",
           QuantityKind.FLOW,
           0,
           0.01);
-  private static final Range VOLUME =
-      new Range("volume", "water to fill in", QuantityKind.VOLUME, 1e-4, 1);
+  private static final Parameter VOLUME =
+      Parameter.required("volume", "water to fill in", QuantityKind.VOLUME, 1e-4, 1);
   private static final double TOLERANCE = 1e-8; // last step by the flow rate of the tap
 
   /**
@@ -67,9 +67,9 @@ public record FillPath(
         "Inlet at the height of the tap; the regulator washer is good to about 15 % from 100 kPa upward",
         Source.fromMemory("energy equation; IEC 60534-2-1:2011, equation (1) for the valve"),
         List.of(
-            VOLUME.required(),
-            STATIC.required(),
-            TAP.required(),
+            VOLUME,
+            STATIC,
+            TAP,
             COEFFICIENT.optional("12 L/min"),
             REGULATED.optional("0 L/min"),
             Hose.LENGTH.optional("1.5 m"),

@@ -3,9 +3,9 @@ package kelter.hydraulics.fill;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.water.Water;
 
 /**
@@ -21,10 +21,11 @@ public final class FlowCoefficient {
   private static final double BAR = 1e5; // Pa
   private static final double COLD_WATER = 1000; // kg/m3, reference density of IEC 60534-2-1
 
-  private static final Range COEFFICIENT =
-      new Range("kv", "flow rate of cold water at 1 bar", QuantityKind.FLOW, 1e-6, 100.0 / 3600);
-  private static final Range DROP =
-      new Range(
+  private static final Parameter COEFFICIENT =
+      Parameter.required(
+          "kv", "flow rate of cold water at 1 bar", QuantityKind.FLOW, 1e-6, 100.0 / 3600);
+  private static final Parameter DROP =
+      Parameter.required(
           "pressure-drop",
           "pressure before less pressure behind",
           QuantityKind.PRESSURE_DIFFERENCE,
@@ -45,7 +46,7 @@ public final class FlowCoefficient {
         "flow = kv sqrt(pressure-drop / 1 bar * 1000 kg/m3 / density)",
         "Turbulent flow without cavitation; kv in any unit of flow rate (1 Cv is 0.865 m3/h)",
         Source.fromMemory("IEC 60534-2-1:2011, equation (1)"),
-        List.of(COEFFICIENT.required(), DROP.required(), Water.TEMPERATURE.optional("15 Cel")),
+        List.of(COEFFICIENT, DROP, Water.TEMPERATURE.optional("15 Cel")),
         List.of(new Output("flow", "flow rate", QuantityKind.FLOW)),
         List.of(),
         p ->

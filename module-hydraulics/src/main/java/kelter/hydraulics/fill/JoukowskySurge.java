@@ -8,7 +8,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 
@@ -36,12 +35,14 @@ public final class JoukowskySurge {
 
   private static final List<String> WALLS = List.of("copper", "steel", "pvc", "pe", "pex");
 
-  private static final Range THICKNESS =
-      new Range("wall", "thickness of the wall", QuantityKind.LENGTH, 2e-4, 0.05);
-  private static final Range LENGTH =
-      new Range("length", "length of the pipe back to the main", QuantityKind.HEAD, 0.1, 1000);
-  private static final Range CLOSING =
-      new Range("closing-time", "time in which the valve closes", QuantityKind.TIME, 0, 10);
+  private static final Parameter THICKNESS =
+      Parameter.required("wall", "thickness of the wall", QuantityKind.LENGTH, 2e-4, 0.05);
+  private static final Parameter LENGTH =
+      Parameter.required(
+          "length", "length of the pipe back to the main", QuantityKind.HEAD, 0.1, 1000);
+  private static final Parameter CLOSING =
+      Parameter.required(
+          "closing-time", "time in which the valve closes", QuantityKind.TIME, 0, 10);
 
   private JoukowskySurge() {}
 
@@ -60,11 +61,11 @@ public final class JoukowskySurge {
         Source.fromMemory(
             "Joukowsky 1898, Korteweg 1878, Michaud 1878, as in Wylie and Streeter, Fluid Transients"),
         List.of(
-            Hose.FLOW.required(),
-            Hose.BORE.required(),
+            Hose.FLOW,
+            Hose.BORE,
             THICKNESS.optional("1 mm"),
             Parameter.choice("pipe", "material of the pipe", WALLS, "copper"),
-            LENGTH.required(),
+            LENGTH,
             CLOSING.optional("30 ms"),
             Water.TEMPERATURE.optional("15 Cel")),
         List.of(

@@ -3,10 +3,10 @@ package kelter.hydraulics.level;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.water.Water;
 
 /**
@@ -24,20 +24,21 @@ import kelter.hydraulics.water.Water;
  */
 public final class AirTrap {
 
-  private static final Range HEIGHT =
-      new Range("height", "water above the mouth of the bell", QuantityKind.LENGTH, 0, 2);
-  private static final Range COLUMN =
-      new Range(
+  private static final Parameter HEIGHT =
+      Parameter.required("height", "water above the mouth of the bell", QuantityKind.LENGTH, 0, 2);
+  private static final Parameter COLUMN =
+      Parameter.required(
           "air-column",
           "volume of bell, tube and sensor divided by the area of the bell",
           QuantityKind.LENGTH,
           0,
           2);
-  private static final Range AIR =
-      new Range(
+  private static final Parameter AIR =
+      Parameter.required(
           "air-pressure", "pressure of the air", QuantityKind.ABSOLUTE_PRESSURE, 50_000, 110_000);
-  private static final Range PRESSURE =
-      new Range("pressure", "pressure in the trap", QuantityKind.GAUGE_PRESSURE, 0, 20_000);
+  private static final Parameter PRESSURE =
+      Parameter.required(
+          "pressure", "pressure in the trap", QuantityKind.GAUGE_PRESSURE, 0, 20_000);
 
   private static final Source SOURCE =
       Source.fromMemory("Boyle 1662 and hydrostatics, as in any handbook of physics");
@@ -58,7 +59,7 @@ public final class AirTrap {
         "Constant temperature; the water stays in the bell",
         SOURCE,
         List.of(
-            HEIGHT.required(),
+            HEIGHT,
             COLUMN.optional("100 mm"),
             Water.TEMPERATURE.optional("20 Cel"),
             AIR.optional("101.325 kPa")),
@@ -87,7 +88,7 @@ public final class AirTrap {
         "Constant temperature; the water stays in the bell",
         SOURCE,
         List.of(
-            PRESSURE.required(),
+            PRESSURE,
             COLUMN.optional("100 mm"),
             Water.TEMPERATURE.optional("20 Cel"),
             AIR.optional("101.325 kPa")),

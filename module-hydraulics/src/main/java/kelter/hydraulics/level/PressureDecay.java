@@ -3,10 +3,10 @@ package kelter.hydraulics.level;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * How fast the air of a closed tube or trap leaks: the time constant τ = t / ln(p1 / p2) with which
@@ -19,13 +19,15 @@ import kelter.hydraulics.limit.Range;
  */
 public final class PressureDecay {
 
-  private static final Range START =
-      new Range("start", "pressure at the start", QuantityKind.GAUGE_PRESSURE, 1, 1e5);
-  private static final Range END =
-      new Range("end", "pressure at the end", QuantityKind.GAUGE_PRESSURE, 0.1, 1e5);
-  private static final Range TIME = new Range("time", "time between", QuantityKind.TIME, 1, 3600);
-  private static final Range VOLUME =
-      new Range("volume", "volume of tube, trap and sensor", QuantityKind.VOLUME, 1e-7, 1e-2);
+  private static final Parameter START =
+      Parameter.required("start", "pressure at the start", QuantityKind.GAUGE_PRESSURE, 1, 1e5);
+  private static final Parameter END =
+      Parameter.required("end", "pressure at the end", QuantityKind.GAUGE_PRESSURE, 0.1, 1e5);
+  private static final Parameter TIME =
+      Parameter.required("time", "time between", QuantityKind.TIME, 1, 3600);
+  private static final Parameter VOLUME =
+      Parameter.required(
+          "volume", "volume of tube, trap and sensor", QuantityKind.VOLUME, 1e-7, 1e-2);
 
   private static final double MINUTE = 60; // s
 
@@ -44,7 +46,7 @@ public final class PressureDecay {
             + " time-constant)",
         "Constant temperature; start above end, which is refused otherwise",
         Source.fromMemory("pressure change method, EN 1779:1999, method D.1"),
-        List.of(START.required(), END.required(), TIME.required(), VOLUME.optional("20 mL")),
+        List.of(START, END, TIME, VOLUME.optional("20 mL")),
         List.of(
             new Output("time-constant", "time constant", QuantityKind.TIME),
             new Output("leak-rate", "leak rate", QuantityKind.of("leak rate", "Pa.m3/s")),

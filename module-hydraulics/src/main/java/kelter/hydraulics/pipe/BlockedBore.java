@@ -3,9 +3,9 @@ package kelter.hydraulics.pipe;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * The loss coefficient of a short blockage that leaves open a share m of the bore, referred to the
@@ -23,8 +23,8 @@ public final class BlockedBore {
   private static final double CONTRACTION = 0.62; // Weisbach, opening small against the bore
   private static final double CONTRACTION_RISE = 0.38; // Weisbach, so that C = 1 for an open bore
 
-  private static final Range OPEN =
-      new Range("open", "share of the bore that is open", QuantityKind.PERCENT, 0.005, 1);
+  private static final Parameter OPEN =
+      Parameter.required("open", "share of the bore that is open", QuantityKind.PERCENT, 0.005, 1);
 
   private BlockedBore() {}
 
@@ -41,7 +41,7 @@ public final class BlockedBore {
         "Sharp-edged blockage in turbulent flow, open 0.5 to 100 %; uncertain by a quarter",
         Source.fromMemory(
             "Borda-Carnot loss; contraction by Weisbach, as in Streeter, Fluid Mechanics"),
-        List.of(OPEN.required()),
+        List.of(OPEN),
         List.of(new Output("loss-coefficient", "by the velocity in the bore", QuantityKind.RATIO)),
         List.of(),
         parameters -> new double[] {lossCoefficient(parameters[0])});

@@ -3,9 +3,9 @@ package kelter.hydraulics.pipe;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * The Darcy friction factor of a full round pipe, whatever the flow in it.
@@ -41,10 +41,10 @@ public record FrictionFactor(double value, Regime regime) {
 
   private static final double HAGEN_POISEUILLE = 64; // f Re of laminar flow in a round pipe
 
-  private static final Range REYNOLDS =
-      new Range("reynolds", "Reynolds number", QuantityKind.RATIO, 1, 1e8);
-  private static final Range ROUGHNESS =
-      new Range("relative-roughness", "roughness by bore", QuantityKind.RATIO, 0, 0.05);
+  private static final Parameter REYNOLDS =
+      Parameter.required("reynolds", "Reynolds number", QuantityKind.RATIO, 1, 1e8);
+  private static final Parameter ROUGHNESS =
+      Parameter.required("relative-roughness", "roughness by bore", QuantityKind.RATIO, 0, 0.05);
 
   /**
    * The friction factor by name.
@@ -62,7 +62,7 @@ public record FrictionFactor(double value, Regime regime) {
         Source.published(
             "Colebrook, J. Inst. Civ. Eng. 11 (1939) 133, doi 10.1680/ijoti.1939.13150; limits of"
                 + " the regimes after Moody, Trans. ASME 66 (1944) 671"),
-        List.of(REYNOLDS.required(), ROUGHNESS.optional("0")),
+        List.of(REYNOLDS, ROUGHNESS.optional("0")),
         List.of(
             new Output("friction-factor", "Darcy friction factor", QuantityKind.RATIO),
             new Output("regime", "0 laminar, 1 transitional, 2 turbulent", QuantityKind.RATIO)),

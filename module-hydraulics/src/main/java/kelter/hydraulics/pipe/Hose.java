@@ -3,9 +3,9 @@ package kelter.hydraulics.pipe;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.water.StandardGravity;
 import kelter.hydraulics.water.Water;
 
@@ -29,23 +29,23 @@ import kelter.hydraulics.water.Water;
 public record Hose(double length, double bore, double roughness, double lossCoefficient) {
 
   /** What the length may be. */
-  public static final Range LENGTH =
-      new Range("length", "length of the hose", QuantityKind.HEAD, 0, 100);
+  public static final Parameter LENGTH =
+      Parameter.required("length", "length of the hose", QuantityKind.HEAD, 0, 100);
 
   /** What the bore may be. */
-  public static final Range BORE =
-      new Range("bore", "inner diameter of the hose", QuantityKind.LENGTH, 0.002, 0.3);
+  public static final Parameter BORE =
+      Parameter.required("bore", "inner diameter of the hose", QuantityKind.LENGTH, 0.002, 0.3);
 
   /** What the flow rate may be. */
-  public static final Range FLOW =
-      new Range("flow", "flow rate", QuantityKind.FLOW, 0, 1000.0 / 60_000);
+  public static final Parameter FLOW =
+      Parameter.required("flow", "flow rate", QuantityKind.FLOW, 0, 1000.0 / 60_000);
 
-  private static final Range ROUGHNESS =
-      new Range("roughness", "roughness of the wall", QuantityKind.LENGTH, 0, 0.01);
+  private static final Parameter ROUGHNESS =
+      Parameter.required("roughness", "roughness of the wall", QuantityKind.LENGTH, 0, 0.01);
 
   /** What the sum of the loss coefficients may be. */
-  public static final Range LOSS =
-      new Range("loss-coefficient", "bends and fittings", QuantityKind.RATIO, 0, 1e5);
+  public static final Parameter LOSS =
+      Parameter.required("loss-coefficient", "bends and fittings", QuantityKind.RATIO, 0, 1e5);
 
   /** The largest roughness for which the friction law was made, as a ratio of the bore. */
   private static final double ROUGHEST = 0.05;
@@ -68,9 +68,9 @@ public record Hose(double length, double bore, double roughness, double lossCoef
             + " between 2000 and 4000; roughness above a twentieth of the bore is taken as that",
         Source.published("Darcy-Weisbach; Colebrook 1939, doi 10.1680/ijoti.1939.13150"),
         List.of(
-            FLOW.required(),
-            LENGTH.required(),
-            BORE.required(),
+            FLOW,
+            LENGTH,
+            BORE,
             ROUGHNESS.optional("0 mm"),
             LOSS.optional("0"),
             Water.TEMPERATURE.optional("20 Cel")),

@@ -3,10 +3,10 @@ package kelter.hydraulics.pipe;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.water.StandardGravity;
 import kelter.hydraulics.water.Water;
 
@@ -25,12 +25,13 @@ public final class TorricelliJet {
    */
   public static final double SHARP_EDGE = 0.62;
 
-  private static final Range AREA =
-      new Range("area", "open area of all jets", QuantityKind.AREA, 1e-8, 1e-2);
-  private static final Range GAUGE =
-      new Range("pressure", "pressure before the jets", QuantityKind.GAUGE_PRESSURE, 0, 1e6);
-  private static final Range COEFFICIENT =
-      new Range("coefficient", "discharge coefficient", QuantityKind.RATIO, 0.3, 1);
+  private static final Parameter AREA =
+      Parameter.required("area", "open area of all jets", QuantityKind.AREA, 1e-8, 1e-2);
+  private static final Parameter GAUGE =
+      Parameter.required(
+          "pressure", "pressure before the jets", QuantityKind.GAUGE_PRESSURE, 0, 1e6);
+  private static final Parameter COEFFICIENT =
+      Parameter.required("coefficient", "discharge coefficient", QuantityKind.RATIO, 0.3, 1);
 
   private TorricelliJet() {}
 
@@ -46,11 +47,7 @@ public final class TorricelliJet {
         "flow = coefficient area sqrt(2 pressure / density); velocity = flow / area",
         "Jets into free air, small against the arm before them; pressure 0 to 1000 kPa",
         Source.fromMemory("Torricelli 1643; discharge coefficient 0.60 to 0.62 for a sharp edge"),
-        List.of(
-            GAUGE.required(),
-            AREA.required(),
-            COEFFICIENT.optional("0.62"),
-            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(GAUGE, AREA, COEFFICIENT.optional("0.62"), Water.TEMPERATURE.optional("20 Cel")),
         List.of(
             new Output("flow", "flow rate", QuantityKind.FLOW),
             new Output("velocity", "velocity by the open area", QuantityKind.VELOCITY)),

@@ -3,10 +3,10 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * What another speed makes of a point of a pump: flow in proportion to the speed, head to its
@@ -20,13 +20,17 @@ import kelter.hydraulics.limit.Range;
  */
 public final class AffinityLaws {
 
-  private static final Range POWER = new Range("power", "power", QuantityKind.POWER, 0, 1e5);
-  private static final Range HEAD = new Range("head", "head", QuantityKind.HEAD, 0, 1000);
-  private static final Range FLOW = new Range("flow", "flow rate", QuantityKind.FLOW, 0, 1);
-  private static final Range SPEED =
-      new Range("speed", "speed of the known point", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
-  private static final Range NEW_SPEED =
-      new Range("new-speed", "speed asked about", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
+  private static final Parameter POWER =
+      Parameter.required("power", "power", QuantityKind.POWER, 0, 1e5);
+  private static final Parameter HEAD =
+      Parameter.required("head", "head", QuantityKind.HEAD, 0, 1000);
+  private static final Parameter FLOW =
+      Parameter.required("flow", "flow rate", QuantityKind.FLOW, 0, 1);
+  private static final Parameter SPEED =
+      Parameter.required(
+          "speed", "speed of the known point", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
+  private static final Parameter NEW_SPEED =
+      Parameter.required("new-speed", "speed asked about", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
   private static final double LEAST_RATIO = 0.3; // own choice: beyond this the laws mislead
   private static final double GREATEST_RATIO = 3; // own choice: beyond this the laws mislead
 
@@ -45,12 +49,7 @@ public final class AffinityLaws {
         "The same pump and liquid; new-speed between 0.3 and 3 times speed, refused outside; power is"
             + " then good to about a tenth",
         Source.published("Affinity laws; Crane TP-410, chapter 7, problem 7.33"),
-        List.of(
-            FLOW.required(),
-            HEAD.required(),
-            POWER.optional("0 W"),
-            SPEED.required(),
-            NEW_SPEED.required()),
+        List.of(FLOW, HEAD, POWER.optional("0 W"), SPEED, NEW_SPEED),
         List.of(
             new Output("new-flow", "flow rate", QuantityKind.FLOW),
             new Output("new-head", "head", QuantityKind.HEAD),

@@ -3,10 +3,10 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.StandardGravity;
 import kelter.hydraulics.water.Water;
@@ -22,9 +22,10 @@ import kelter.hydraulics.water.Water;
  */
 public final class HydraulicPower {
 
-  private static final Range HEAD = new Range("head", "total head", QuantityKind.HEAD, 0, 500);
-  private static final Range ELECTRIC =
-      new Range("electric-power", "electric power taken", QuantityKind.POWER, 0.1, 1e6);
+  private static final Parameter HEAD =
+      Parameter.required("head", "total head", QuantityKind.HEAD, 0, 500);
+  private static final Parameter ELECTRIC =
+      Parameter.required("electric-power", "electric power taken", QuantityKind.POWER, 0.1, 1e6);
 
   private HydraulicPower() {}
 
@@ -40,11 +41,7 @@ public final class HydraulicPower {
         "hydraulic-power = density g flow head; efficiency = hydraulic-power / electric-power",
         "Water of 0 to 100 Cel; an efficiency above 100 % is refused",
         Source.fromMemory("ISO 9906:2012, 3.2.20, pump power output, P = rho g Q H"),
-        List.of(
-            Hose.FLOW.required(),
-            HEAD.required(),
-            ELECTRIC.required(),
-            Water.TEMPERATURE.optional("20 Cel")),
+        List.of(Hose.FLOW, HEAD, ELECTRIC, Water.TEMPERATURE.optional("20 Cel")),
         List.of(
             new Output("hydraulic-power", "power given to the water", QuantityKind.POWER),
             new Output("efficiency", "overall efficiency", QuantityKind.PERCENT)),

@@ -3,9 +3,9 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.water.StandardGravity;
 
 /**
@@ -24,10 +24,10 @@ public final class ImpellerEstimate {
   private static final double LIKELY = 1.1; // head coefficient, from memory
   private static final double MOST = 1.4; // head coefficient, from memory
 
-  private static final Range DIAMETER =
-      new Range("diameter", "diameter of the impeller", QuantityKind.LENGTH, 0.01, 0.5);
-  private static final Range SPEED =
-      new Range("speed", "speed of the impeller", QuantityKind.ROTATIONAL_SPEED, 1, 300);
+  private static final Parameter DIAMETER =
+      Parameter.required("diameter", "diameter of the impeller", QuantityKind.LENGTH, 0.01, 0.5);
+  private static final Parameter SPEED =
+      Parameter.required("speed", "speed of the impeller", QuantityKind.ROTATIONAL_SPEED, 1, 300);
 
   private ImpellerEstimate() {}
 
@@ -43,7 +43,7 @@ public final class ImpellerEstimate {
         "u = pi diameter speed; head = 1.1 u^2/(2 g), low with 0.8, high with 1.4",
         "Radial impeller in a casing; a rough guide, never a limit",
         Source.fromMemory("head coefficient of radial impellers at no flow, 0.8 to 1.4"),
-        List.of(DIAMETER.required(), SPEED.required()),
+        List.of(DIAMETER, SPEED),
         List.of(
             new Output("head", "likely head at no flow", QuantityKind.HEAD),
             new Output("head-low", "least", QuantityKind.HEAD),

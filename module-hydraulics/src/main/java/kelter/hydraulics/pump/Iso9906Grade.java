@@ -7,7 +7,6 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * What a pump may differ from its guarantee point in the two-sided grades of ISO 9906.
@@ -26,12 +25,12 @@ public enum Iso9906Grade {
   /** Grade 3B: flow rate ±9 %, head ±7 %, power +9 %. */
   GRADE_3B(0.09, 0.07, 0.09);
 
-  private static final Range FLOW =
-      new Range("flow", "guaranteed flow rate", QuantityKind.FLOW, 0, 1);
-  private static final Range HEAD =
-      new Range("head", "guaranteed head", QuantityKind.HEAD, 0, 1000);
-  private static final Range POWER =
-      new Range("power", "guaranteed power", QuantityKind.POWER, 0, 1e6);
+  private static final Parameter FLOW =
+      Parameter.required("flow", "guaranteed flow rate", QuantityKind.FLOW, 0, 1);
+  private static final Parameter HEAD =
+      Parameter.required("head", "guaranteed head", QuantityKind.HEAD, 0, 1000);
+  private static final Parameter POWER =
+      Parameter.required("power", "guaranteed power", QuantityKind.POWER, 0, 1e6);
 
   /**
    * The bands by name.
@@ -46,8 +45,8 @@ public enum Iso9906Grade {
         "Binds pumps of 10 kW and more, by agreement from 1 kW; for appliances an analogy",
         Source.fromMemory("ISO 9906:2012, 4.4, Table 8"),
         List.of(
-            FLOW.required(),
-            HEAD.required(),
+            FLOW,
+            HEAD,
             POWER.optional("0 W"),
             Parameter.choice("grade", "acceptance grade", List.of("1b", "2b", "3b"), "3b")),
         List.of(

@@ -3,10 +3,10 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.StandardGravity;
 import kelter.hydraulics.water.Water;
@@ -23,17 +23,19 @@ import kelter.hydraulics.water.Water;
  */
 public final class PumpHead {
 
-  private static final Range OUTLET_PRESSURE =
-      new Range(
+  private static final Parameter OUTLET_PRESSURE =
+      Parameter.required(
           "outlet-pressure", "gauge at the outlet", QuantityKind.GAUGE_PRESSURE, -101_325, 1e6);
-  private static final Range INLET_PRESSURE =
-      new Range("inlet-pressure", "gauge at the inlet", QuantityKind.GAUGE_PRESSURE, -101_325, 1e6);
-  private static final Range ELEVATION =
-      new Range("elevation", "outlet gauge above inlet gauge", QuantityKind.HEAD, -20, 20);
-  private static final Range OUTLET_BORE =
-      new Range("outlet-bore", "bore at the outlet gauge", QuantityKind.LENGTH, 0.002, 0.3);
-  private static final Range INLET_BORE =
-      new Range("inlet-bore", "bore at the inlet gauge", QuantityKind.LENGTH, 0.002, 0.3);
+  private static final Parameter INLET_PRESSURE =
+      Parameter.required(
+          "inlet-pressure", "gauge at the inlet", QuantityKind.GAUGE_PRESSURE, -101_325, 1e6);
+  private static final Parameter ELEVATION =
+      Parameter.required("elevation", "outlet gauge above inlet gauge", QuantityKind.HEAD, -20, 20);
+  private static final Parameter OUTLET_BORE =
+      Parameter.required(
+          "outlet-bore", "bore at the outlet gauge", QuantityKind.LENGTH, 0.002, 0.3);
+  private static final Parameter INLET_BORE =
+      Parameter.required("inlet-bore", "bore at the inlet gauge", QuantityKind.LENGTH, 0.002, 0.3);
 
   private PumpHead() {}
 
@@ -52,7 +54,7 @@ public final class PumpHead {
             + " gauges and the pump are left out",
         Source.fromMemory("ISO 9906:2012, 3.2.16, pump total head"),
         List.of(
-            OUTLET_PRESSURE.required(),
+            OUTLET_PRESSURE,
             INLET_PRESSURE.optional("0 kPa"),
             ELEVATION.optional("0 m"),
             Hose.FLOW.optional("0 L/min"),

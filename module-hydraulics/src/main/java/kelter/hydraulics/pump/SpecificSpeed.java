@@ -3,9 +3,9 @@ package kelter.hydraulics.pump;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * The specific speed of a pump, n_s = n √Q / H^0.75 with n in revolutions per minute, Q in m3/s and
@@ -21,12 +21,12 @@ public final class SpecificSpeed {
 
   private static final double SECONDS = 60; // s in a minute
   private static final double HEAD_EXPONENT = 0.75; // HI 1.3
-  private static final Range SPEED =
-      new Range("speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
-  private static final Range FLOW =
-      new Range("flow", "flow rate at the best point", QuantityKind.FLOW, 1e-7, 10);
-  private static final Range HEAD =
-      new Range("head", "head at the best point", QuantityKind.HEAD, 0.01, 1000);
+  private static final Parameter SPEED =
+      Parameter.required("speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED, 1, 1000);
+  private static final Parameter FLOW =
+      Parameter.required("flow", "flow rate at the best point", QuantityKind.FLOW, 1e-7, 10);
+  private static final Parameter HEAD =
+      Parameter.required("head", "head at the best point", QuantityKind.HEAD, 0.01, 1000);
 
   private SpecificSpeed() {}
 
@@ -42,7 +42,7 @@ public final class SpecificSpeed {
         "specific-speed = speed sqrt(flow) / head^0.75, in 1/min, m3/s and m",
         "Single stage, single entry, best point",
         Source.published("Hydraulic Institute HI 1.3, specific speed"),
-        List.of(SPEED.required(), FLOW.required(), HEAD.required()),
+        List.of(SPEED, FLOW, HEAD),
         List.of(new Output("specific-speed", "rpm, m3/s, m", QuantityKind.RATIO)),
         List.of(),
         p -> new double[] {of(SPEED.check(p[0]), FLOW.check(p[1]), HEAD.check(p[2]))});

@@ -5,7 +5,6 @@ import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
-import kelter.core.source.Source;
 
 /**
  * The faults of any centrifugal pump. What they change at severity 1 is judgement (common practice,
@@ -18,12 +17,6 @@ import kelter.core.source.Source;
  * @param pump what the pump is called, for a person
  */
 public record PumpFaults(String pump) {
-
-  /** Where the priors of a pump with its own curve come from. */
-  public static final Source PRIOR =
-      Source.fromMemory(
-          "how often each cause is met on machines with a complaint; an order of magnitude, to be"
-              + " replaced by the job book");
 
   /** The drag on a rotor that is held fast, by the rated torque: beyond what any motor pulls. */
   static final double LOCKED = 100;

@@ -10,6 +10,7 @@ import kelter.core.vocabulary.CurveKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.part.WaterSide;
 
 /**
  * What is observed alike on every pump, and the words for it. Minutes and accuracies are those of a
@@ -53,11 +54,6 @@ public record PumpWords(
           "greatest torque of a motor behind an inverter, by its rated torque",
           QuantityKind.PERCENT);
 
-  /** The temperature of the water. */
-  public static final Characteristic AT_TEMPERATURE =
-      new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE)
-          .within(new Span(268.15, 393.15));
-
   /** The flow rate at which a head is read. */
   static final Characteristic AT_FLOW =
       new Characteristic("flow", "flow rate while it is read", QuantityKind.FLOW);
@@ -76,17 +72,10 @@ public record PumpWords(
 
   /** What may be stated about a pump that runs. */
   public static final List<Characteristic> RUNNING =
-      List.of(AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
+      List.of(WaterSide.AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
 
   private static final List<Characteristic> RUNNING_AT_FLOW =
-      List.of(AT_FLOW, AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
-
-  /** A sump that is opened. */
-  public static final Caution SPILL =
-      new Caution(
-          Signal.CAUTION,
-          "Water runs out of the sump, perhaps hot and with lye or broken glass in it. Let it cool, wear"
-              + " gloves and eye protection, put a tray under it.");
+      List.of(AT_FLOW, WaterSide.AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
 
   /** An outlet that is held by hand. */
   public static final Caution HOSE_END =
@@ -210,7 +199,7 @@ public record PumpWords(
         "debris",
         "debris in the pump chamber and between the vanes",
         List.of("none", "some", "full"),
-        Procedure.inside(how, minutes, SPILL));
+        WaterSide.opened(how, minutes));
   }
 
   /**
@@ -225,7 +214,7 @@ public record PumpWords(
         "turns",
         "how the impeller turns by hand",
         List.of("freely", "stiffly", "stuck"),
-        Procedure.inside(how, minutes, SPILL));
+        WaterSide.opened(how, minutes));
   }
 
   /**
@@ -239,6 +228,6 @@ public record PumpWords(
     return Observable.yesNo(
         "impeller-loose",
         "the impeller slips on its shaft or its vanes are worn away",
-        Procedure.inside(how, minutes, SPILL));
+        WaterSide.opened(how, minutes));
   }
 }

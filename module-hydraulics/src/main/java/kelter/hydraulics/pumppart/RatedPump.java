@@ -22,6 +22,7 @@ import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpCondition;
 import kelter.hydraulics.circuit.PumpSet;
 import kelter.hydraulics.circuit.Supply;
+import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pump.HydraulicPower;
 import kelter.hydraulics.pump.PumpCurve;
 import kelter.hydraulics.water.StandardGravity;
@@ -119,7 +120,7 @@ public record RatedPump(
    * @throws IllegalArgumentException if the temperature is impossible
    */
   public static Water water(Conditions conditions) {
-    return Water.at(conditions.si(PumpWords.AT_TEMPERATURE, Celsius.TWENTY));
+    return Water.at(conditions.si(WaterSide.AT_TEMPERATURE, Celsius.TWENTY));
   }
 
   /**

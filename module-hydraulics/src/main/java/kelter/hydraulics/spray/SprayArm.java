@@ -3,10 +3,10 @@ package kelter.hydraulics.spray;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.water.Water;
 
@@ -29,24 +29,26 @@ import kelter.hydraulics.water.Water;
  */
 public record SprayArm(double effectiveArea, double radius, double inclination, double friction) {
 
-  private static final Range PRESSURE =
-      new Range("pressure", "pressure in the arm", QuantityKind.GAUGE_PRESSURE, 0, 1e6);
-  private static final Range AREA =
-      new Range("driving-area", "open area of the driving jets", QuantityKind.AREA, 1e-8, 1e-2);
-  private static final Range RADIUS =
-      new Range("radius", "distance of these jets from the axis", QuantityKind.LENGTH, 0.01, 1);
-  private static final Range LEAN =
-      new Range(
+  private static final Parameter PRESSURE =
+      Parameter.required("pressure", "pressure in the arm", QuantityKind.GAUGE_PRESSURE, 0, 1e6);
+  private static final Parameter AREA =
+      Parameter.required(
+          "driving-area", "open area of the driving jets", QuantityKind.AREA, 1e-8, 1e-2);
+  private static final Parameter RADIUS =
+      Parameter.required(
+          "radius", "distance of these jets from the axis", QuantityKind.LENGTH, 0.01, 1);
+  private static final Parameter LEAN =
+      Parameter.required(
           "inclination",
           "angle between jet and direction of turning, as a ratio of a right angle",
           QuantityKind.RATIO,
           0,
           1);
-  private static final Range CLOSED =
-      new Range(
+  private static final Parameter CLOSED =
+      Parameter.required(
           "closed", "share of the driving jets that are closed", QuantityKind.PERCENT, 0, 0.99);
-  private static final Range FRICTION =
-      new Range("friction", "torque that the bearing takes", QuantityKind.TORQUE, 0, 10);
+  private static final Parameter FRICTION =
+      Parameter.required("friction", "torque that the bearing takes", QuantityKind.TORQUE, 0, 10);
 
   private static final double LEAST_OPEN = 1e-3; // ratio, for an uncertain share near all closed
 
@@ -65,9 +67,9 @@ public record SprayArm(double effectiveArea, double radius, double inclination, 
             + " speed 0 where the bearing takes more than the torque",
         Source.fromMemory("Moment of momentum, Cengel and Cimbala, Fluid Mechanics, Example 6-9"),
         List.of(
-            PRESSURE.required(),
-            AREA.required(),
-            RADIUS.required(),
+            PRESSURE,
+            AREA,
+            RADIUS,
             LEAN.optional("0.5"),
             FRICTION.optional("0 N.m"),
             Water.TEMPERATURE.optional("20 Cel"),

@@ -3,10 +3,10 @@ package kelter.hydraulics.suction;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.StandardGravity;
 
@@ -24,8 +24,8 @@ public final class CriticalSubmergence {
 
   private static final double FROUDE_FACTOR = 2.3; // dimensionless, ANSI/HI 9.8-1998
 
-  private static final Range INLET =
-      new Range("bore", "inner diameter of the inlet", QuantityKind.LENGTH, 0.002, 0.3);
+  private static final Parameter INLET =
+      Parameter.required("bore", "inner diameter of the inlet", QuantityKind.LENGTH, 0.002, 0.3);
 
   private CriticalSubmergence() {}
 
@@ -42,7 +42,7 @@ public final class CriticalSubmergence {
         "Open inlets without strainer or cover; those need a fraction of it; below it air is possible,"
             + " not certain",
         Source.published("ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence"),
-        List.of(Hose.FLOW.required(), INLET.required()),
+        List.of(Hose.FLOW, INLET),
         List.of(
             new Output("submergence", "height of water above the inlet", QuantityKind.LENGTH),
             new Output("froude", "Froude number of the inlet", QuantityKind.RATIO)),

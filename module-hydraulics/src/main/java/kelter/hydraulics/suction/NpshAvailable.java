@@ -3,11 +3,11 @@ package kelter.hydraulics.suction;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.hydraulics.drain.SiphonFlow;
-import kelter.hydraulics.limit.Range;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 
@@ -24,26 +24,28 @@ import kelter.hydraulics.water.Water;
  */
 public final class NpshAvailable {
 
-  private static final Range SURFACE =
-      new Range(
+  private static final Parameter SURFACE =
+      Parameter.required(
           "surface-pressure",
           "gauge pressure on the water; 0 for an open sump",
           QuantityKind.GAUGE_PRESSURE,
           0,
           1e6);
-  private static final Range AIR =
-      new Range(
+  private static final Parameter AIR =
+      Parameter.required(
           "air-pressure", "pressure of the air", QuantityKind.ABSOLUTE_PRESSURE, 50_000, 110_000);
-  private static final Range LEVEL =
-      new Range("level", "water above the pump, below 0 for a lift", QuantityKind.HEAD, -12, 20);
-  private static final Range LOSS =
-      new Range("head-loss", "loss of filter and passage", QuantityKind.HEAD, 0, 50);
+  private static final Parameter LEVEL =
+      Parameter.required(
+          "level", "water above the pump, below 0 for a lift", QuantityKind.HEAD, -12, 20);
+  private static final Parameter LOSS =
+      Parameter.required("head-loss", "loss of filter and passage", QuantityKind.HEAD, 0, 50);
 
-  private static final Range LOSS_COEFFICIENT =
-      new Range("loss-coefficient", "filter, entrance and bends", QuantityKind.RATIO, 0.1, 1e5);
+  private static final Parameter LOSS_COEFFICIENT =
+      Parameter.required(
+          "loss-coefficient", "filter, entrance and bends", QuantityKind.RATIO, 0.1, 1e5);
 
-  private static final Range REQUIRED =
-      new Range("npsh-required", "what the pump needs", QuantityKind.HEAD, 0, 20);
+  private static final Parameter REQUIRED =
+      Parameter.required("npsh-required", "what the pump needs", QuantityKind.HEAD, 0, 20);
 
   private NpshAvailable() {}
 
@@ -60,9 +62,9 @@ public final class NpshAvailable {
         "Water of 0 to 100 Cel; at or below 0 it boils at the inlet; the pump needs its own NPSH more",
         Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
         List.of(
-            LEVEL.required(),
+            LEVEL,
             LOSS.optional("0 m"),
-            Water.TEMPERATURE.required(),
+            Water.TEMPERATURE,
             SURFACE.optional("0 kPa"),
             AIR.optional("101.325 kPa")),
         List.of(
@@ -92,11 +94,11 @@ public final class NpshAvailable {
             + " without any",
         Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
         List.of(
-            REQUIRED.required(),
-            LEVEL.required(),
-            Water.TEMPERATURE.required(),
+            REQUIRED,
+            LEVEL,
+            Water.TEMPERATURE,
             Hose.LENGTH.optional("0.3 m"),
-            Hose.BORE.required(),
+            Hose.BORE,
             LOSS_COEFFICIENT.optional("5"),
             AIR.optional("101.325 kPa")),
         List.of(new Output("flow", "flow rate at which it begins", QuantityKind.FLOW)),

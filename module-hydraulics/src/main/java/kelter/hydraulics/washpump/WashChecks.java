@@ -6,8 +6,8 @@ import kelter.core.check.Limits;
 import kelter.core.check.Measured;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
+import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pump.PumpHead;
-import kelter.hydraulics.pumppart.PumpWords;
 import kelter.hydraulics.pumppart.RatedPump;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
@@ -110,7 +110,7 @@ final class WashChecks {
    */
   static Optional<Allowed> cavitation(Measured measured) {
     String title = "Pressure before the wash pump against boiling of the water";
-    if (measured.conditions().figure(PumpWords.AT_TEMPERATURE).isEmpty()) {
+    if (measured.conditions().figure(WaterSide.AT_TEMPERATURE).isEmpty()) {
       return Optional.of(
           Allowed.without(
               title,

@@ -22,8 +22,8 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
-import kelter.hydraulics.pumppart.PumpFaults;
 import kelter.hydraulics.pumppart.PumpFigure;
 import kelter.hydraulics.pumppart.PumpSpread;
 import kelter.hydraulics.pumppart.PumpWords;
@@ -208,8 +208,7 @@ public final class WashPump implements Part {
           "filter",
           "filter before the pump",
           List.of("clean", "partly", "clogged"),
-          Procedure.inside(
-              "Take the filter out and hold it against the light.", 3, PumpWords.SPILL));
+          WaterSide.opened("Take the filter out and hold it against the light.", 3));
 
   /** How many jets are closed. */
   static final Observable JETS_CLOSED =
@@ -295,7 +294,7 @@ public final class WashPump implements Part {
 
   private static final Source PRIOR_OF_A_TYPICAL_PUMP =
       Source.fromMemory(
-          PumpFaults.PRIOR.document()
+          WaterSide.PRIORS.document()
               + "; curve or jets are not known, those of a typical machine are taken");
 
   private static final double PRESSURE_FLOOR = 300; // Pa
@@ -359,7 +358,7 @@ public final class WashPump implements Part {
     PartModel model =
         PartModel.of(
                 component.id() + "-wash-water",
-                known ? PumpFaults.PRIOR : PRIOR_OF_A_TYPICAL_PUMP,
+                known ? WaterSide.PRIORS : PRIOR_OF_A_TYPICAL_PUMP,
                 PumpFigure.values())
             .on(component, KIND, WashFigure.values())
             .faults(WashFaults.ALL)

@@ -3,9 +3,9 @@ package kelter.hydraulics.water;
 import java.util.List;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
+import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.hydraulics.limit.Range;
 
 /**
  * Water at a temperature, under the standard atmosphere or, where that would let it boil, at its
@@ -36,8 +36,8 @@ public record Water(
   public static final double FREEZING = 273.15;
 
   /** What the temperature may be. */
-  public static final Range TEMPERATURE =
-      new Range(
+  public static final Parameter TEMPERATURE =
+      Parameter.required(
           "temperature",
           "temperature of the water",
           QuantityKind.TEMPERATURE,
@@ -58,7 +58,7 @@ public record Water(
         "0 to 100 Cel, clean water at 101.325 kPa (at its vapour pressure where that is higher);"
             + " refused outside",
         Source.published("IAPWS R7-97(2012), equations (7) and (30); IAPWS R12-08, equation (10)"),
-        List.of(TEMPERATURE.required()),
+        List.of(TEMPERATURE),
         List.of(
             new Output("density", "density", QuantityKind.DENSITY),
             new Output("viscosity", "dynamic viscosity", QuantityKind.VISCOSITY),

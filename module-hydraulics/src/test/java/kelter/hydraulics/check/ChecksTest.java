@@ -286,6 +286,17 @@ class ChecksTest {
   }
 
   @Test
+  void waterBelowTheTrapIsNoHeight() {
+    Conditions below =
+        new Conditions(Map.of("height", Quantity.of(-100, "mm", QuantityKind.LENGTH)));
+    Quantity none = Quantity.of(0, "Pa", QuantityKind.GAUGE_PRESSURE);
+    Finding finding =
+        only(job(SampleMachines.levelSensor(), read("level-sensor", "trap-pressure", none, below)));
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertEquals("Dip the height of the water and state it as 'height'.", finding.remark());
+  }
+
+  @Test
   void leakingTube() {
     Quantity kept = Quantity.of(40, "%", QuantityKind.PERCENT);
     Job job =

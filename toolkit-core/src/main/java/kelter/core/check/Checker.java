@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.rule.JobRules;
+import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
 
 /**
@@ -13,13 +16,15 @@ import kelter.core.vocabulary.Vocabulary;
  *
  * @param checks the checks, in the order in which their findings are told
  * @param vocabulary the words of those modules
+ * @param instruments the instruments of those modules, typical of their class
  * @param rule the rule by which verdicts are given
  */
-public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule rule) {
+public record Checker(
+    List<Check> checks, Vocabulary vocabulary, List<Instrument> instruments, DecisionRule rule) {
 
-  /** Copies the checks. */
   public Checker {
     checks = List.copyOf(checks);
+    instruments = List.copyOf(instruments);
   }
 
   /**
@@ -28,8 +33,10 @@ public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule ru
    * @param job the job
    * @return the findings, in the order of the checks, each with an id of its own; those about
    *     repeated readings last
+   * @throws InputException with all that is wrong with the job if it does not keep {@link JobRules}
    */
   public List<Finding> findings(Job job) {
+    JobRules.require(job, vocabulary);
     List<Finding> findings = new ArrayList<>();
     for (Check check : checks) {
       findings.addAll(check.apply(job, rule));
@@ -83,6 +90,6 @@ public record Checker(List<Check> checks, Vocabulary vocabulary, DecisionRule ru
    * @return what tells it
    */
   public Settling settling(Job job) {
-    return new Settling(job, vocabulary, rule);
+    return new Settling(job, vocabulary, instruments, rule);
   }
 }

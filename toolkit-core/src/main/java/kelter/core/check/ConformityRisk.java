@@ -1,6 +1,8 @@
 package kelter.core.check;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+import kelter.core.numeric.Simpson;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.Normal;
 
@@ -42,7 +44,8 @@ public record ConformityRisk(double consumer, double producer) {
     double producer = 0;
     for (int i = 0; i + 1 < edges.length; i++) {
       boolean conforms = tolerance.contain(edges[i] / 2 + edges[i + 1] / 2);
-      double wrong = integral(prior, measurement, acceptance, conforms, edges[i], edges[i + 1]);
+      DoubleUnaryOperator density = x -> wrong(prior, measurement, acceptance, conforms, x);
+      double wrong = Simpson.integral(density, edges[i], edges[i + 1], PANELS);
       consumer += conforms ? 0 : wrong; // equations (17) and (18)
       producer += conforms ? wrong : 0; // equations (19) and (20)
     }
@@ -70,25 +73,13 @@ public record ConformityRisk(double consumer, double producer) {
     return Arrays.stream(edges).filter(x -> x >= from && x <= to).sorted().toArray();
   }
 
-  /** By Simpson's rule. */
-  private static double integral(
-      Estimate prior,
-      double measurement,
-      Limits acceptance,
-      boolean conforms,
-      double from,
-      double to) {
-    double step = (to - from) / (2 * PANELS);
-    double sum = 0;
-    for (int i = 0; i <= 2 * PANELS; i++) {
-      double weight = i == 0 || i == 2 * PANELS ? 1 : i % 2 == 1 ? 4 : 2;
-      double x = from + i * step;
-      double z = (x - prior.value()) / prior.standardUncertainty();
-      double density = Math.exp(Normal.logDensity(z)) / prior.standardUncertainty();
-      double accepted =
-          DecisionRule.probabilityOfConformity(new Estimate(x, measurement), acceptance);
-      sum += weight * density * (conforms ? 1 - accepted : accepted);
-    }
-    return sum * step / 3;
+  /** How often a part of this value comes and is judged wrongly, per unit of the value. */
+  private static double wrong(
+      Estimate prior, double measurement, Limits acceptance, boolean conforms, double x) {
+    double z = (x - prior.value()) / prior.standardUncertainty();
+    double density = Math.exp(Normal.logDensity(z)) / prior.standardUncertainty();
+    double accepted =
+        DecisionRule.probabilityOfConformity(new Estimate(x, measurement), acceptance);
+    return density * (conforms ? 1 - accepted : accepted);
   }
 }

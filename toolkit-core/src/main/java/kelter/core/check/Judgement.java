@@ -102,25 +102,12 @@ public record Judgement(
     if (reading instanceof Reading.OverRange) {
       return limits.high() < endOfRange ? 0 : Double.NaN;
     }
-    if (reading instanceof Reading.Above above) {
-      double least = above.limit().si();
-      return settled(least > limits.high(), least >= limits.low() && isUnbounded(limits.high()));
+    if (reading instanceof Reading.Value) {
+      return Double.NaN;
     }
-    if (reading instanceof Reading.Below below) {
-      double most = below.limit().si();
-      return settled(most < limits.low(), most <= limits.high() && limits.low() <= 0);
-    }
-    return Double.NaN;
-  }
-
-  private static boolean isUnbounded(double high) {
-    return high == Double.POSITIVE_INFINITY;
-  }
-
-  private static double settled(boolean outside, boolean inside) {
-    if (outside) {
+    if (reading.least() > limits.high() || reading.most() < limits.low()) {
       return 0;
     }
-    return inside ? 1 : Double.NaN;
+    return reading.least() >= limits.low() && reading.most() <= limits.high() ? 1 : Double.NaN;
   }
 }

@@ -140,7 +140,7 @@ public final class RepeatsCheck implements Check {
       double[] values = new double[n];
       for (int i = 0; i < n; i++) {
         order[i] = i;
-        values[i] = ((Reading.Value) measurement.readings().get(i)).quantity().si();
+        values[i] = measurement.readings().get(i).least();
       }
       LeastSquaresLine line = LeastSquaresLine.through(order, values);
       double t = CoverageFactor.of(LEVEL, line.degreesOfFreedom());

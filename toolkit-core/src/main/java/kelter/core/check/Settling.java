@@ -21,9 +21,11 @@ import kelter.core.vocabulary.Vocabulary;
  *
  * @param job the job
  * @param vocabulary what can be observed
+ * @param instruments instruments that are in the library beside those of any trade
  * @param rule the rule by which the verdicts were given
  */
-public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
+public record Settling(
+    Job job, Vocabulary vocabulary, List<Instrument> instruments, DecisionRule rule) {
 
   /** Nobody reads more often than this. */
   private static final double MOST_READINGS = 100;
@@ -115,7 +117,9 @@ public record Settling(Job job, Vocabulary vocabulary, DecisionRule rule) {
       Observable observable, double value, double enough) {
     Optional<Instrument> coarsest = Optional.empty();
     double most = Double.NEGATIVE_INFINITY;
-    for (Instrument instrument : InstrumentLibrary.instruments()) {
+    List<Instrument> library = new ArrayList<>(InstrumentLibrary.instruments());
+    library.addAll(instruments);
+    for (Instrument instrument : library) {
       double worth = worth(instrument, observable, value);
       if (worth <= enough && worth > most && job.instrument(instrument.id()).isEmpty()) {
         coarsest = Optional.of(instrument);

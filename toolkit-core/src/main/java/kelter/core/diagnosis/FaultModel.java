@@ -45,7 +45,7 @@ public interface FaultModel {
    *
    * @param one the place of a fault among {@link #faults}
    * @param other the place of another
-   * @return whether a state with both is to be weighed; the same for both orders
+   * @return whether a state with both can be; the same for both orders
    */
   default boolean mayMeet(int one, int other) {
     return true;

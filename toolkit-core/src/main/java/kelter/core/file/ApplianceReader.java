@@ -12,6 +12,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Curve;
 import kelter.core.job.Nameplate;
+import kelter.core.job.rule.EntryRules;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
@@ -33,9 +34,6 @@ final class ApplianceReader {
   private static final Source UNNAMED =
       new Source("figures entered in the job without a source", Standing.FROM_MEMORY);
 
-  /** No machine is older, in years of 365.25 days; common practice, no source. */
-  private static final int OLDEST = 100;
-
   private final Vocabulary vocabulary;
 
   ApplianceReader(Vocabulary vocabulary) {
@@ -48,14 +46,7 @@ final class ApplianceReader {
     String maker = node.text("maker").orElse("");
     String model = node.text("model").orElse("");
     String serial = node.text("serial").orElse("");
-    Optional<Quantity> age = node.notNegative("age", QuantityKind.AGE);
-    if (age.isPresent() && age.get().si() > OLDEST * QuantityKind.AGE.unit().factor()) {
-      node.optional("age")
-          .orElseThrow()
-          .problem(
-              "an age of " + age.get().display() + "; up to " + OLDEST + " years are taken",
-              "correct the age or its unit");
-    }
+    Optional<Quantity> age = age(node);
     Nameplate nameplate = NameplateReader.of(node);
     List<Component> components = components(node);
     try {
@@ -65,6 +56,14 @@ final class ApplianceReader {
     }
   }
 
+  private static Optional<Quantity> age(JsonNode appliance) {
+    Optional<Quantity> age = appliance.quantity("age", QuantityKind.AGE);
+    return age.isPresent()
+        ? EntryRules.age(
+            age.get(), appliance.text("age").orElseThrow(), appliance.optional("age").orElseThrow())
+        : age;
+  }
+
   private List<Component> components(JsonNode appliance) {
     Optional<JsonNode> array = appliance.required("components");
     List<JsonNode> items = array.isPresent() ? array.get().items() : List.of();
@@ -72,10 +71,7 @@ final class ApplianceReader {
     Set<String> ids = new LinkedHashSet<>();
     for (JsonNode node : items) {
       Optional<Component> component = component(node);
-      if (component.isPresent() && !ids.add(component.get().id())) {
-        node.problem(
-            "component '" + component.get().id() + "' occurs twice", "give each its own id");
-      } else if (component.isPresent()) {
+      if (component.isPresent() && EntryRules.once(ids, "component", component.get().id(), node)) {
         components.add(component.get());
       }
     }
@@ -114,9 +110,10 @@ final class ApplianceReader {
               "keep the id and write \"kind\": \"" + start + "\" beside it");
       return Optional.empty();
     }
-    Optional<String> word =
-        field.isPresent() ? field.get().word(kindIds(), "kind of component") : Optional.empty();
-    return word.isPresent() ? vocabulary.kind(word.get()) : Optional.empty();
+    Optional<String> word = field.isPresent() ? field.get().text() : Optional.empty();
+    return word.isPresent()
+        ? EntryRules.kind(word.get(), vocabulary, field.get())
+        : Optional.empty();
   }
 
   /** The longest known kind with which an unknown one starts, as heater in heater-2. */
@@ -131,14 +128,6 @@ final class ApplianceReader {
       }
     }
     return longest;
-  }
-
-  private Set<String> kindIds() {
-    Set<String> ids = new LinkedHashSet<>();
-    for (ComponentKind kind : vocabulary.kinds()) {
-      ids.add(kind.id());
-    }
-    return ids;
   }
 
   private static Map<String, Quantity> figures(JsonNode component, ComponentKind kind) {

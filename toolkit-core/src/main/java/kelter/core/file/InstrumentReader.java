@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.Instrument;
+import kelter.core.job.rule.EntryRules;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Scale;
@@ -35,9 +36,8 @@ final class InstrumentReader {
       node.object(members);
       Optional<String> id = IdField.required(node, "id");
       Optional<T> one = reader.apply(node);
-      if (id.isPresent() && !ids.add(id.get())) {
-        node.problem("instrument '" + id.get() + "' occurs twice", "give each its own id");
-      } else if (one.isPresent()) {
+      boolean first = id.isEmpty() || EntryRules.once(ids, "instrument", id.get(), node);
+      if (first && one.isPresent()) {
         made.add(one.get());
       }
     }

@@ -23,6 +23,15 @@ public final class JobFile {
   private JobFile() {}
 
   /**
+   * The JSON Schema (2020-12) of job files, for editors and other programs.
+   *
+   * @return JSON
+   */
+  public static String schema() {
+    return SchemaText.of("kelter-job-1.schema.json");
+  }
+
+  /**
    * Reads a job file.
    *
    * @param path the file
@@ -35,13 +44,14 @@ public final class JobFile {
   }
 
   /**
-   * Reads a job file whose readings may also have been taken with instruments of the shop.
+   * Reads a job file whose readings may also have been taken with instruments of the shop or of the
+   * modules.
    *
    * @param path the file
    * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop; one that the job describes itself counts as the
-   *     job describes it
-   * @return the job, with those instruments of the shop that it uses, and the content of its file
+   * @param instruments the instruments of the shop, then those of the modules; one that the job
+   *     describes itself counts as the job describes it
+   * @return the job, with those of these instruments that it uses, and the content of its file
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
@@ -80,7 +90,7 @@ public final class JobFile {
    *
    * @param content the content
    * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop
+   * @param instruments the instruments of the shop, then those of the modules
    * @return the job with its content
    * @throws InputException with every mistake of the content, if it has any
    */
@@ -102,11 +112,12 @@ public final class JobFile {
   }
 
   /**
-   * Reads a job from text whose readings may also have been taken with instruments of the shop.
+   * Reads a job from text whose readings may also have been taken with instruments of the shop or
+   * of the modules.
    *
    * @param text the content of a job file
    * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop
+   * @param instruments the instruments of the shop, then those of the modules
    * @return the job with its content
    * @throws InputException with every mistake of the text, if it has any
    */

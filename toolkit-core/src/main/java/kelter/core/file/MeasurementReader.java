@@ -1,7 +1,6 @@
 package kelter.core.file;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,8 +13,8 @@ import kelter.core.job.Instrument;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
-import kelter.core.quantity.Dimension;
-import kelter.core.quantity.QuantityFormat;
+import kelter.core.job.rule.EntryRules;
+import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -25,8 +24,6 @@ final class MeasurementReader {
   static final Set<String> MEASUREMENT =
       JsonNode.names("of", "observable", "reading", "at", "instrument", "note");
 
-  private static final Dimension SECOND = Dimension.of("s");
-
   private final Vocabulary vocabulary;
   private final Appliance appliance;
   private final List<Instrument> instruments;
@@ -35,7 +32,7 @@ final class MeasurementReader {
   /**
    * A reader.
    *
-   * @param instruments those of the job, then those of the shop
+   * @param instruments those of the job, then those of the shop and of the modules
    * @param sound whether they were read without a mistake, so that all their functions are known
    */
   MeasurementReader(
@@ -47,13 +44,9 @@ final class MeasurementReader {
   }
 
   List<Measurement> measurements(JsonNode root) {
-    Set<String> components = new LinkedHashSet<>();
-    for (Component component : appliance.components()) {
-      components.add(component.id());
-    }
     List<Measurement> measurements = new ArrayList<>();
     for (JsonNode node : root.items("measurements")) {
-      Optional<Measurement> measurement = measurement(node, components);
+      Optional<Measurement> measurement = measurement(node);
       if (measurement.isPresent()) {
         measurements.add(measurement.get());
       }
@@ -61,9 +54,9 @@ final class MeasurementReader {
     return measurements;
   }
 
-  private Optional<Measurement> measurement(JsonNode node, Set<String> components) {
+  private Optional<Measurement> measurement(JsonNode node) {
     node.object(MEASUREMENT);
-    Optional<Component> component = component(node, components);
+    Optional<Component> component = component(node);
     Optional<JsonNode> observableField = node.required("observable");
     Optional<Observable> observable =
         component.isPresent() && observableField.isPresent()
@@ -93,29 +86,26 @@ final class MeasurementReader {
     }
   }
 
-  private Optional<Component> component(JsonNode node, Set<String> components) {
+  private Optional<Component> component(JsonNode node) {
     Optional<JsonNode> field = node.required("of");
-    Optional<String> id =
-        field.isPresent()
-            ? field.get().word(components, "component of this appliance")
-            : Optional.empty();
-    return id.isPresent() ? appliance.component(id.get()) : Optional.empty();
+    Optional<String> id = field.isPresent() ? field.get().text() : Optional.empty();
+    return id.isPresent()
+        ? EntryRules.component(id.get(), appliance, field.get())
+        : Optional.empty();
   }
 
-  /** An instrument of the job, or one of the library; those are told where neither is meant. */
+  private Optional<Observable> observable(JsonNode field, Component component) {
+    Optional<String> word = field.text();
+    ComponentKind kind = vocabulary.kind(component.kind()).orElseThrow();
+    return word.isPresent() ? EntryRules.observable(word.get(), kind, field) : Optional.empty();
+  }
+
+  /** An instrument of the job or the shop, or one of the library. */
   private Optional<String> instrument(JsonNode node) {
     Optional<String> word = node.text("instrument");
-    if (word.isEmpty() || described(word.get()).isPresent()) {
-      return word;
-    }
-    Set<String> known = new LinkedHashSet<>();
-    for (Instrument instrument : instruments) {
-      known.add(instrument.id());
-    }
-    known.addAll(InstrumentLibrary.ids());
-    return node.optional("instrument")
-        .orElseThrow()
-        .word(known, "instrument of this job or of the library");
+    return word.isPresent()
+        ? EntryRules.instrument(word.get(), instruments, node.optional("instrument").orElseThrow())
+        : word;
   }
 
   private Optional<Instrument> described(String id) {
@@ -127,50 +117,13 @@ final class MeasurementReader {
     return Optional.empty();
   }
 
-  /**
-   * Notes an instrument that cannot have shown such a reading. One of which no function is stated
-   * may have shown anything, and one that measures a quantity may have shown its change in time, as
-   * a thermometer does a rate of heating.
-   */
+  /** Notes an instrument that cannot have shown such a reading. */
   private void requireFunction(JsonNode node, String id, Observable observable) {
     Optional<Instrument> own = described(id);
     Optional<Instrument> instrument = own.isPresent() ? own : InstrumentLibrary.find(id);
-    if (observable.type() != Observable.Type.QUANTITY
-        || instrument.isEmpty()
-        || own.isPresent() && !sound
-        || instrument.get().functions().isEmpty()
-        || !instrument.get().functions(observable.kind()).isEmpty()) {
-      return;
+    if (instrument.isPresent() && (instrument.get().typical().isPresent() || sound)) {
+      EntryRules.function(instrument.get(), observable, node.optional("instrument").orElseThrow());
     }
-    Dimension sum = observable.kind().unit().dimension().times(SECOND);
-    Set<String> measured = new LinkedHashSet<>();
-    for (Instrument.Function function : instrument.get().functions()) {
-      if (function.kind().unit().dimension().equals(sum)) {
-        return;
-      }
-      measured.add(function.kind().name());
-    }
-    node.optional("instrument")
-        .orElseThrow()
-        .problem(
-            "'%s' measures %s, and the reading is %s"
-                .formatted(
-                    id,
-                    String.join(", ", measured),
-                    QuantityFormat.withArticle(observable.kind().name())),
-            own.isPresent()
-                ? "name what it was read with, or add the function to the instrument"
-                : "name what it was read with");
-  }
-
-  private Optional<Observable> observable(JsonNode field, Component component) {
-    Set<String> known = new LinkedHashSet<>();
-    for (Observable observable : vocabulary.kind(component.kind()).orElseThrow().observables()) {
-      known.add(observable.id());
-    }
-    Optional<String> id =
-        field.word(known, "observable of " + QuantityFormat.withArticle(component.kind()));
-    return id.isPresent() ? vocabulary.observable(component.kind(), id.get()) : Optional.empty();
   }
 
   private static List<Reading> readings(JsonNode field, Observable observable) {

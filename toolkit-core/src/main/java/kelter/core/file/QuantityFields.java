@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.json.JsonNode;
+import kelter.core.job.rule.EntryRules;
 import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Characteristic;
-import kelter.core.vocabulary.Possible;
 
 /** An object whose members are quantities with the names of a vocabulary. */
 final class QuantityFields {
@@ -35,12 +35,6 @@ final class QuantityFields {
 
   private static Optional<Quantity> read(JsonNode node, Characteristic known) {
     Optional<Quantity> quantity = node.quantity(known.kind());
-    try {
-      return quantity.isPresent()
-          ? Optional.of(Possible.require(quantity.get(), known.span()))
-          : Optional.empty();
-    } catch (IllegalArgumentException refused) {
-      return node.refuse(refused);
-    }
+    return quantity.isPresent() ? EntryRules.figure(quantity.get(), known, node) : quantity;
   }
 }

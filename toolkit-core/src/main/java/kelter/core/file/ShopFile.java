@@ -20,6 +20,15 @@ public final class ShopFile {
   private ShopFile() {}
 
   /**
+   * The JSON Schema (2020-12) of shop profiles, for editors and other programs.
+   *
+   * @return JSON
+   */
+  public static String schema() {
+    return SchemaText.of("kelter-shop-1.schema.json");
+  }
+
+  /**
    * Reads a shop profile.
    *
    * @param path the file

@@ -15,7 +15,8 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.uncertainty.ErrorModel;
 
 /**
- * Instruments that are typical of their class: no product is meant and the names are invented.
+ * Instruments of any trade that are typical of their class: no product is meant and the names are
+ * invented. Modules add those of their own.
  *
  * <p>A job may name one of them by its id without describing it. The limits of error, ranges and
  * resolutions are of the size that makers state for such instruments, common practice without a
@@ -62,7 +63,6 @@ public final class InstrumentLibrary {
   private static Map<String, Instrument> all(List<Instrument> list) {
     meters(list);
     testers(list);
-    water(list);
     others(list);
     Map<String, Instrument> byId = new LinkedHashMap<>();
     for (Instrument instrument : list) {
@@ -207,46 +207,6 @@ public final class InstrumentLibrary {
         "Belstead PE, tester for protective conductors at 0.2 A",
         "test leads taken off by its own null, 0.02 ohm may be left",
         ohms(3.0, 3, 0.01, 20, 0.02));
-  }
-
-  private static void water(List<Instrument> list) {
-    add(
-        list,
-        "standpipe",
-        "clear hose held upright beside a tape measure",
-        "marks 1 mm, hose 15 mm before the tape, eye up to 20 % off the level, 5 mm in the point it"
-            + " is counted from, 5 mm of swing",
-        new Function(QuantityKind.HEAD, new Standpipe(0.001, 0.015, 0.2, 0.005, 0.005), 0, 4));
-    add(
-        list,
-        "bucket-and-watch",
-        "bucket with a mark at 10 L, and a watch",
-        "0.2 L at the mark, 0.3 s for starting and for stopping",
-        new Function(QuantityKind.FLOW, new BucketAndWatch(0.010, 0.0002, 0.3), 0, 60 / 6e4));
-    add(
-        list,
-        "jug-and-watch",
-        "measuring jug filled to 2 L, and a watch",
-        "0.02 L at the mark, 0.3 s for starting and for stopping",
-        new Function(QuantityKind.FLOW, new BucketAndWatch(0.002, 0.00002, 0.3), 0, 12 / 6e4));
-    add(
-        list,
-        "pressure-gauge",
-        "Marl 250, pressure gauge of class 1.6, 250 kPa",
-        "1.6 % of its range",
-        new Function(QuantityKind.GAUGE_PRESSURE, new Accuracy(0, 4e3), 1e3, 250e3));
-    add(
-        list,
-        "water-manometer",
-        "Marl D, digital manometer for small pressures",
-        "",
-        range(QuantityKind.GAUGE_PRESSURE, 1.0, 2, 10, 20e3));
-    add(
-        list,
-        "flow-meter",
-        "Marl F, turbine flow meter in the hose",
-        "",
-        range(QuantityKind.FLOW, 1.5, 2, 0.01 / 6e4, 30 / 6e4));
   }
 
   private static void others(List<Instrument> list) {

@@ -1,11 +1,9 @@
 package kelter.core.job;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Ids;
 
@@ -16,7 +14,7 @@ import kelter.core.vocabulary.Ids;
  * @param maker the maker, may be empty
  * @param model the model, may be empty
  * @param serial the serial number, may be empty
- * @param age its age, in a
+ * @param age its age, in a, from 0 to 100
  * @param nameplate its nameplate
  * @param components its components, each id once
  */
@@ -30,27 +28,18 @@ public record Appliance(
     List<Component> components) {
 
   /**
-   * Checks the parts.
+   * Checks that nothing is null. Ids and age are held against the rules of a job.
    *
-   * @throws IllegalArgumentException if an id occurs twice or the age is negative
+   * @throws IllegalArgumentException if the kind is not an id
    */
   public Appliance {
-    Ids.require(kind);
-    Objects.requireNonNull(maker);
-    Objects.requireNonNull(model);
-    Objects.requireNonNull(serial);
-    Objects.requireNonNull(nameplate);
-    if (age.isPresent() && age.get().value() < 0) {
-      throw new IllegalArgumentException(
-          "an age of " + age.get().format() + "; it must not be negative");
-    }
-    components = List.copyOf(components);
-    Set<String> ids = new HashSet<>();
-    for (Component component : components) {
-      if (!ids.add(component.id())) {
-        throw new IllegalArgumentException("component '" + component.id() + "' occurs twice");
-      }
-    }
+    Ids.require(Required.value(kind, "kind of an appliance"));
+    Required.value(maker, "maker of an appliance");
+    Required.value(model, "model of an appliance");
+    Required.value(serial, "serial number of an appliance");
+    Required.optional(age, "age of an appliance");
+    Required.value(nameplate, "nameplate of an appliance");
+    components = Required.list(components, "components of an appliance");
   }
 
   /**

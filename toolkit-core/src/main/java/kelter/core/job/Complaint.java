@@ -1,6 +1,6 @@
 package kelter.core.job;
 
-import java.util.Objects;
+import kelter.core.problem.Required;
 
 /**
  * What the owner says and what the machine displays.
@@ -15,8 +15,8 @@ public record Complaint(String said, String displayed) {
 
   /** Checks that nothing is missing. */
   public Complaint {
-    Objects.requireNonNull(said);
-    Objects.requireNonNull(displayed);
+    Required.value(said, "what the owner says of a complaint");
+    Required.value(displayed, "what the machine displays of a complaint");
   }
 
   /**

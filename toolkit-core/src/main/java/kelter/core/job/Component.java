@@ -1,10 +1,8 @@
 package kelter.core.job;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
@@ -29,14 +27,18 @@ public record Component(
     Map<String, Curve> curves,
     Source source) {
 
-  /** Checks the ids and copies the maps, order kept. */
+  /**
+   * Checks that nothing is null.
+   *
+   * @throws IllegalArgumentException if id or kind is not an id
+   */
   public Component {
-    Ids.require(id);
-    Ids.require(kind);
-    Objects.requireNonNull(nameplate);
-    Objects.requireNonNull(source);
-    figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
-    curves = Collections.unmodifiableMap(new LinkedHashMap<>(curves));
+    Ids.require(Required.value(id, "id of a component"));
+    Ids.require(Required.value(kind, "kind of a component"));
+    Required.value(nameplate, "nameplate of a component");
+    Required.value(source, "source of a component");
+    figures = Required.map(figures, "figures of a component");
+    curves = Required.map(curves, "curves of a component");
   }
 
   /**

@@ -1,9 +1,8 @@
 package kelter.core.job;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Characteristic;
 
@@ -17,9 +16,9 @@ public record Conditions(Map<String, Quantity> figures) {
   /** Nothing is stated. */
   public static final Conditions NONE = new Conditions(Map.of());
 
-  /** Copies the map, order kept. */
+  /** Checks that nothing is null. */
   public Conditions {
-    figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    figures = Required.map(figures, "conditions of a reading");
   }
 
   /**

@@ -1,6 +1,7 @@
 package kelter.core.job;
 
 import java.util.List;
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 
 /**
@@ -16,7 +17,14 @@ public record Curve(List<Point> points) {
    * @param x along the axis
    * @param y the value there
    */
-  public record Point(Quantity x, Quantity y) {}
+  public record Point(Quantity x, Quantity y) {
+
+    /** Checks that nothing is null. */
+    public Point {
+      Required.value(x, "x of a point of a curve");
+      Required.value(y, "y of a point of a curve");
+    }
+  }
 
   /**
    * Checks the points.
@@ -24,7 +32,7 @@ public record Curve(List<Point> points) {
    * @throws IllegalArgumentException if there are fewer than two points or x does not rise
    */
   public Curve {
-    points = List.copyOf(points);
+    points = Required.list(points, "points of a curve");
     if (points.size() < 2) {
       throw new IllegalArgumentException("a curve has two points or more");
     }

@@ -5,8 +5,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import kelter.core.problem.Required;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.ErrorModel;
@@ -51,11 +51,11 @@ public record Instrument(
 
   /** Checks the id. */
   public Instrument {
-    Ids.require(id);
-    Objects.requireNonNull(title);
-    Objects.requireNonNull(notes);
-    Objects.requireNonNull(typical);
-    functions = List.copyOf(functions);
+    Ids.require(Required.value(id, "id of an instrument"));
+    Required.value(title, "title of an instrument");
+    Required.value(notes, "notes of an instrument");
+    Required.optional(typical, "source of an instrument");
+    functions = Required.list(functions, "functions of an instrument");
   }
 
   /**
@@ -87,8 +87,8 @@ public record Instrument(
      *     zero
      */
     public Function {
-      Objects.requireNonNull(kind);
-      Objects.requireNonNull(error);
+      Required.value(kind, "what an instrument measures");
+      Required.value(error, "limits of error of an instrument");
       if (!(resolution >= 0) || !(end > 0)) {
         throw new IllegalArgumentException(
             "a resolution is not negative and a range ends above zero");

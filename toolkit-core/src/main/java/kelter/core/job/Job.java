@@ -1,12 +1,10 @@
 package kelter.core.job;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import kelter.core.owner.Use;
+import kelter.core.problem.Required;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -41,8 +39,7 @@ public record Job(
    * @param instruments what readings were taken with, each id once
    * @param measurements what was read, in the order of the job
    * @param prices what work, parts and a new machine cost, if stated
-   * @throws IllegalArgumentException if a measurement speaks of a component or an instrument that
-   *     the job does not have, or an instrument occurs twice
+   * @throws IllegalArgumentException if the id is not one
    */
   public Job(
       String id,
@@ -56,34 +53,20 @@ public record Job(
   }
 
   /**
-   * Checks that measurements speak of components and instruments that the job has.
+   * Checks that nothing is null. Whether its parts fit each other and the words of the modules is
+   * told by the rules of a job, all mistakes at once.
    *
-   * @throws IllegalArgumentException if one does not, or an instrument occurs twice
+   * @throws IllegalArgumentException if the id is not one
    */
   public Job {
-    Ids.require(id);
-    Objects.requireNonNull(date);
-    Objects.requireNonNull(complaint);
-    Objects.requireNonNull(prices);
-    Objects.requireNonNull(use);
-    instruments = List.copyOf(instruments);
-    measurements = List.copyOf(measurements);
-    Set<String> ids = new HashSet<>();
-    for (Instrument instrument : instruments) {
-      if (!ids.add(instrument.id())) {
-        throw new IllegalArgumentException("instrument '" + instrument.id() + "' occurs twice");
-      }
-    }
-    for (Measurement measurement : measurements) {
-      if (appliance.component(measurement.component()).isEmpty()) {
-        throw new IllegalArgumentException(
-            "there is no component '" + measurement.component() + "'");
-      }
-      if (measurement.instrument().isPresent() && !ids.contains(measurement.instrument().get())) {
-        throw new IllegalArgumentException(
-            "there is no instrument '" + measurement.instrument().get() + "'");
-      }
-    }
+    Ids.require(Required.value(id, "id of a job"));
+    Required.value(date, "date of a job");
+    Required.value(appliance, "appliance of a job");
+    Required.value(complaint, "complaint of a job");
+    instruments = Required.list(instruments, "instruments of a job");
+    measurements = Required.list(measurements, "measurements of a job");
+    Required.optional(prices, "prices of a job");
+    Required.value(use, "use of a job");
   }
 
   /**

@@ -1,8 +1,8 @@
 package kelter.core.job;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import kelter.core.problem.Required;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -30,12 +30,12 @@ public record Measurement(
    * @throws IllegalArgumentException if there is no reading
    */
   public Measurement {
-    Ids.require(component);
-    Ids.require(observable);
-    readings = List.copyOf(readings);
-    Objects.requireNonNull(conditions);
-    Objects.requireNonNull(instrument);
-    Objects.requireNonNull(note);
+    Ids.require(Required.value(component, "component of a measurement"));
+    Ids.require(Required.value(observable, "observable of a measurement"));
+    readings = Required.list(readings, "readings of a measurement");
+    Required.value(conditions, "conditions of a measurement");
+    Required.optional(instrument, "instrument of a measurement");
+    Required.value(note, "note of a measurement");
     if (readings.isEmpty()) {
       throw new IllegalArgumentException("a measurement has a reading");
     }

@@ -1,7 +1,7 @@
 package kelter.core.job;
 
-import java.util.Objects;
 import java.util.Optional;
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.safety.ProtectionClass;
 
@@ -32,16 +32,13 @@ public record Nameplate(
    * @throws IllegalArgumentException if a figure is not above zero
    */
   public Nameplate {
-    Objects.requireNonNull(voltage);
-    Objects.requireNonNull(frequency);
-    Objects.requireNonNull(power);
-    requirePositive("current", current);
-    Objects.requireNonNull(protectionClass);
-  }
-
-  private static void requirePositive(String name, Optional<Quantity> figure) {
-    if (figure.isPresent() && !(figure.get().value() > 0)) {
-      throw new IllegalArgumentException("a rated " + name + " is above zero");
+    Required.optional(voltage, "voltage of a nameplate");
+    Required.optional(frequency, "frequency of a nameplate");
+    Required.optional(power, "power of a nameplate");
+    Required.optional(current, "current of a nameplate");
+    Required.optional(protectionClass, "protection class of a nameplate");
+    if (current.isPresent() && !(current.get().value() > 0)) {
+      throw new IllegalArgumentException("a rated current is above zero");
     }
   }
 }

@@ -1,15 +1,12 @@
 package kelter.core.job;
 
-import java.util.Collections;
 import java.util.Currency;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
 import kelter.core.owner.Terms;
+import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 
@@ -92,28 +89,25 @@ public record Prices(
    *     is not between 0 and 1
    */
   public Prices {
-    Objects.requireNonNull(currency);
-    Objects.requireNonNull(spread);
-    parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
-    for (Optional<Money> amount :
-        List.of(
-            labourPerHour,
-            callOut,
-            replacement,
-            installation,
-            runningPerYear,
-            runningPerYearNew,
-            terms.dayWithout(),
-            supplies.energyPerKilowattHour(),
-            supplies.waterPerCubicMetre(),
-            supplies.detergentPerCycle())) {
-      if (amount.isPresent()) {
-        requirePrice(amount.get(), currency);
-      }
-    }
+    Required.value(currency, "currency of prices");
+    Required.value(terms, "terms of prices");
+    Required.value(supplies, "supplies of prices");
+    Required.value(spread, "spread of prices");
+    requirePrice(labourPerHour, currency, "price of an hour of work");
+    requirePrice(callOut, currency, "price of a call-out");
+    requirePrice(replacement, currency, "price of a new machine");
+    requirePrice(installation, currency, "price of an installation");
+    requirePrice(runningPerYear, currency, "running costs");
+    requirePrice(runningPerYearNew, currency, "running costs of a new machine");
+    requirePrice(terms.dayWithout(), currency, "price of a day without the machine");
+    requirePrice(supplies.energyPerKilowattHour(), currency, "price of energy");
+    requirePrice(supplies.waterPerCubicMetre(), currency, "price of water");
+    requirePrice(supplies.detergentPerCycle(), currency, "price of detergent");
+    parts = Required.map(parts, "prices of parts");
     for (Money amount : parts.values()) {
-      requirePrice(amount, currency);
+      requirePrice(amount, currency, amount.format());
     }
+    Required.optional(discountRate, "discount rate");
     if (discountRate.isPresent()
         && !(discountRate.get().si() >= 0 && discountRate.get().si() < 1)) {
       throw new IllegalArgumentException("a discount rate lies between 0 and 100 % a year");
@@ -133,13 +127,30 @@ public record Prices(
     return Optional.ofNullable(own == null ? parts.get(remedy) : own);
   }
 
-  private static void requirePrice(Money amount, Currency currency) {
+  private static void requirePrice(Optional<Money> amount, Currency currency, String name) {
+    if (Required.optional(amount, name).isPresent()) {
+      requirePrice(amount.get(), currency, amount.get().format());
+    }
+  }
+
+  /**
+   * Checks a price.
+   *
+   * @param amount the price
+   * @param currency the currency of all prices of a job
+   * @param written how it was written, for the message
+   * @return the price
+   * @throws IllegalArgumentException if it is in another currency or negative
+   */
+  public static Money requirePrice(Money amount, Currency currency, String written) {
     if (!amount.currency().equals(currency)) {
       throw new IllegalArgumentException(
-          "all prices are in %s, and %s is not".formatted(currency, amount.format()));
+          "'%s' is in another currency; all prices of a job are in one, here %s"
+              .formatted(written, currency));
     }
     if (amount.amount().signum() < 0) {
-      throw new IllegalArgumentException("a price is not negative, and " + amount.format() + " is");
+      throw new IllegalArgumentException("'" + written + "' is negative; a price is not");
     }
+    return amount;
   }
 }

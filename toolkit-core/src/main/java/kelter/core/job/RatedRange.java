@@ -1,5 +1,6 @@
 package kelter.core.job;
 
+import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
@@ -43,6 +44,8 @@ public record RatedRange(Quantity low, Quantity high) {
    *     is above the upper one, or the upper one more than {@value #WIDEST} times the lower one
    */
   public RatedRange {
+    Required.value(low, "lower limit of a rated range");
+    Required.value(high, "upper limit of a rated range");
     String name = low.kind().name();
     if (!name.equals(high.kind().name())) {
       throw new IllegalArgumentException(

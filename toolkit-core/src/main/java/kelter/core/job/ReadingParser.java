@@ -5,14 +5,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.quantity.Nearest;
+import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Possible;
-import kelter.core.vocabulary.Span;
 
-/** Reads a reading as a person writes it. */
+/** Reads a reading as a person writes it, and holds readings against what was read. */
 public final class ReadingParser {
 
   private static final Set<String> OVER_RANGE =
@@ -50,22 +50,60 @@ public final class ReadingParser {
    */
   public static Reading parse(String text, Observable observable) {
     return switch (observable.type()) {
-      case QUANTITY -> possible(figure(text.strip(), observable.kind()), observable);
+      case QUANTITY -> require(figure(text.strip(), observable.kind()), observable);
       case YES_NO -> yesNo(text.strip());
       case GRADE -> grade(text.strip(), observable.grades());
     };
   }
 
-  private static Reading possible(Reading reading, Observable observable) {
-    Optional<Span> span = Optional.of(observable.span());
-    if (reading instanceof Reading.Value value) {
-      Possible.require(value.quantity(), span);
-    } else if (reading instanceof Reading.Below below) {
-      Possible.require(below.limit(), span);
-    } else if (reading instanceof Reading.Above above) {
-      Possible.require(above.limit(), span);
+  /**
+   * Refuses a reading that cannot be one of an observable.
+   *
+   * @param reading the reading
+   * @param observable what was read
+   * @return the reading
+   * @throws QuantityFormatException if it is of another type or kind, a grade that is not on the
+   *     scale, or one that cannot be ({@link Possible}); the message says what would be
+   */
+  public static Reading require(Reading reading, Observable observable) {
+    switch (observable.type()) {
+      case QUANTITY -> requireFigure(reading, observable);
+      case YES_NO -> {
+        if (!(reading instanceof Reading.YesNo)) {
+          throw neitherYesNorNo(reading.display());
+        }
+      }
+      case GRADE -> requireGrade(reading, observable.grades());
     }
     return reading;
+  }
+
+  private static void requireFigure(Reading reading, Observable observable) {
+    if (reading instanceof Reading.Value value) {
+      requirePossible(value.quantity(), observable);
+    } else if (reading instanceof Reading.Below below) {
+      requirePossible(below.limit(), observable);
+    } else if (reading instanceof Reading.Above above) {
+      requirePossible(above.limit(), observable);
+    } else if (!(reading instanceof Reading.OverRange)) {
+      throw QuantityParser.notANumber(reading.display(), observable.kind());
+    }
+  }
+
+  private static void requirePossible(Quantity figure, Observable observable) {
+    Possible.require(figure, observable.kind(), Optional.of(observable.span()));
+  }
+
+  private static void requireGrade(Reading reading, List<String> words) {
+    int rank = words.indexOf(reading.display());
+    if (!(reading instanceof Reading.Grade grade) || rank < 0) {
+      throw noGrade(reading.display(), words);
+    }
+    if (grade.rank() != rank) {
+      throw new QuantityFormatException(
+          "'%s' has rank %d of %s, counted from 0, not %d"
+              .formatted(grade.word(), rank, String.join(", ", words), grade.rank()));
+    }
   }
 
   private static Reading figure(String text, QuantityKind kind) {
@@ -92,8 +130,12 @@ public final class ReadingParser {
     return switch (text.toLowerCase(Locale.ROOT)) {
       case "yes", "y", "true" -> new Reading.YesNo(true);
       case "no", "n", "false" -> new Reading.YesNo(false);
-      default -> throw new QuantityFormatException("'" + text + "' is neither yes nor no");
+      default -> throw neitherYesNorNo(text);
     };
+  }
+
+  private static QuantityFormatException neitherYesNorNo(String text) {
+    return new QuantityFormatException("'" + text + "' is neither yes nor no");
   }
 
   private static Reading grade(String text, List<String> words) {
@@ -102,8 +144,13 @@ public final class ReadingParser {
     if (rank >= 0) {
       return new Reading.Grade(word, rank);
     }
+    throw noGrade(text, words);
+  }
+
+  private static QuantityFormatException noGrade(String text, List<String> words) {
+    String word = text.toLowerCase(Locale.ROOT);
     String near = Nearest.of(word, words).map(w -> "; did you mean '" + w + "'?").orElse("");
-    throw new QuantityFormatException(
+    return new QuantityFormatException(
         "'%s' is not one of %s%s".formatted(text, String.join(", ", words), near));
   }
 }

@@ -1,19 +1,14 @@
 package kelter.core.log;
 
-import kelter.core.source.Source;
-
 /**
  * How much each sample resembles the one before it, or the one some samples earlier.
  *
  * <p>The coefficient at lag k is {@code r(k) = sum (x(i) - m)(x(i+k) - m) / sum (x(i) - m)^2}, with
  * m the mean of all samples, the upper sum over the pairs k apart and the lower over all samples.
- * It holds for samples at equal intervals. It lies from -1 to 1.
+ * It holds for samples at equal intervals. It lies from -1 to 1 (NIST/SEMATECH e-Handbook of
+ * Statistical Methods, 1.3.5.12; from memory).
  */
-public final class Autocorrelation {
-
-  /** Where the formula comes from. */
-  public static final Source SOURCE =
-      Source.fromMemory("NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.12");
+final class Autocorrelation {
 
   private Autocorrelation() {}
 
@@ -25,7 +20,7 @@ public final class Autocorrelation {
    * @return the coefficient, from -1 to 1; 0 if all samples are equal
    * @throws IllegalArgumentException if the lag is negative or there is no pair so far apart
    */
-  public static double coefficient(double[] samples, int lag) {
+  static double coefficient(double[] samples, int lag) {
     if (lag < 0 || lag >= samples.length) {
       throw new IllegalArgumentException(
           "a lag of %d samples; allowed with %d samples: 0 to %d"

@@ -1,5 +1,7 @@
 package kelter.core.log;
 
+import java.util.List;
+
 /**
  * Samples that stand beside each other, condensed into what means, spreads and trends can be made
  * of. Two blocks are put together without loss (Chan, Golub and LeVeque, Algorithms for computing
@@ -7,11 +9,20 @@ package kelter.core.log;
  */
 final class Block {
 
-  long firstRow;
-  long lastRow;
-  double firstTime;
-  double lastTime;
-  long count;
+  /**
+   * A sample.
+   *
+   * @param row where it stands in the log
+   * @param time when, in s
+   * @param value its value
+   */
+  record Sample(long row, double time, double value) {}
+
+  final Sample first;
+  Sample last;
+  Sample least;
+  Sample most;
+  long count = 1;
   double meanTime;
   double mean;
 
@@ -21,37 +32,24 @@ final class Block {
   double products;
   double squares;
 
-  double least;
-  long leastRow;
-  double leastTime;
-  double most;
-  long mostRow;
-  double mostTime;
-
   Block(long row, double time, double value) {
-    firstRow = row;
-    lastRow = row;
-    firstTime = time;
-    lastTime = time;
-    count = 1;
+    first = new Sample(row, time, value);
+    last = first;
+    least = first;
+    most = first;
     meanTime = time;
     mean = value;
-    least = value;
-    leastRow = row;
-    leastTime = time;
-    most = value;
-    mostRow = row;
-    mostTime = time;
   }
 
-  Block(Block other) {
-    firstRow = other.firstRow;
-    firstTime = other.firstTime;
-    meanTime = other.meanTime;
-    mean = other.mean;
-    least = Double.POSITIVE_INFINITY;
-    most = Double.NEGATIVE_INFINITY;
-    append(other);
+  /** Blocks in order, one or more, put together. */
+  static Block of(List<Block> blocks) {
+    Block start = blocks.get(0);
+    Block all = new Block(start.first.row(), start.first.time(), start.first.value());
+    all.count = 0;
+    all.meanTime = start.meanTime;
+    all.mean = start.mean;
+    blocks.forEach(all::append);
+    return all;
   }
 
   void add(long row, double time, double value) {
@@ -63,18 +61,8 @@ final class Block {
     squares += aside * (value - mean);
     timeSquares += asideTime * (time - meanTime);
     products += asideTime * (value - mean);
-    lastRow = row;
-    lastTime = time;
-    if (value < least) {
-      least = value;
-      leastRow = row;
-      leastTime = time;
-    }
-    if (value > most) {
-      most = value;
-      mostRow = row;
-      mostTime = time;
-    }
+    Sample sample = new Sample(row, time, value);
+    end(sample, sample, sample);
   }
 
   /** Takes in the block that follows. */
@@ -89,18 +77,13 @@ final class Block {
     mean += aside * (next.count / total);
     meanTime += asideTime * (next.count / total);
     count += next.count;
-    lastRow = next.lastRow;
-    lastTime = next.lastTime;
-    if (next.least < least) {
-      least = next.least;
-      leastRow = next.leastRow;
-      leastTime = next.leastTime;
-    }
-    if (next.most > most) {
-      most = next.most;
-      mostRow = next.mostRow;
-      mostTime = next.mostTime;
-    }
+    end(next.last, next.least, next.most);
+  }
+
+  private void end(Sample next, Sample low, Sample high) {
+    last = next;
+    least = low.value() < least.value() ? low : least;
+    most = high.value() > most.value() ? high : most;
   }
 
   double standardDeviation() {

@@ -1,5 +1,6 @@
 package kelter.core.log;
 
+import java.util.Arrays;
 import kelter.core.source.Source;
 
 /**
@@ -15,9 +16,8 @@ import kelter.core.source.Source;
  *
  * @param observations the number of samples, n
  * @param effective the effective number, above 0 and at most n
- * @param lags how many lags were summed
  */
-public record EffectiveObservations(int observations, double effective, int lags) {
+public record EffectiveObservations(int observations, double effective) {
 
   /** Where the formulae and the rule for the last lag come from. */
   public static final Source SOURCE =
@@ -39,17 +39,14 @@ public record EffectiveObservations(int observations, double effective, int lags
     }
     double mean = Autocorrelation.mean(samples);
     double squares = Autocorrelation.squares(samples, mean);
-    double sum = 0;
+    double[] coefficients = new double[n - 1];
     int lags = 0;
-    for (int k = 1; k < n && squares > 0; k++) {
-      double r = Autocorrelation.products(samples, mean, k) / squares;
-      if (r <= 0) {
-        break;
-      }
-      sum += (1 - (double) k / n) * r;
-      lags = k;
+    double r = squares > 0 ? Autocorrelation.products(samples, mean, 1) / squares : 0;
+    while (r > 0) {
+      coefficients[lags++] = r;
+      r = lags < n - 1 ? Autocorrelation.products(samples, mean, lags + 1) / squares : 0;
     }
-    return new EffectiveObservations(n, n / (1 + 2 * sum), lags);
+    return of(n, Arrays.copyOf(coefficients, lags));
   }
 
   /**
@@ -74,20 +71,7 @@ public record EffectiveObservations(int observations, double effective, int lags
     if (!(1 + 2 * sum > 0)) {
       throw new IllegalArgumentException("no samples have such coefficients: their sum is " + sum);
     }
-    return new EffectiveObservations(
-        observations, observations / (1 + 2 * sum), coefficients.length);
-  }
-
-  /**
-   * The standard uncertainty of the mean of a run of samples.
-   *
-   * @param samples the samples in order, finite, two or more
-   * @return the standard uncertainty (type A), in the unit of the samples
-   * @throws IllegalArgumentException if there are fewer than two samples
-   */
-  public static double uncertaintyOfMean(double[] samples) {
-    return of(samples)
-        .uncertaintyOfMean(Autocorrelation.squares(samples, Autocorrelation.mean(samples)));
+    return new EffectiveObservations(observations, observations / (1 + 2 * sum));
   }
 
   /**

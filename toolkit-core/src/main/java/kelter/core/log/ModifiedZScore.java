@@ -1,6 +1,7 @@
 package kelter.core.log;
 
 import java.util.Arrays;
+import kelter.core.numeric.Root;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Normal;
 
@@ -22,7 +23,6 @@ public final class ModifiedZScore {
   /** The third quartile of the standard normal distribution, same source. */
   static final double QUARTILE = 0.6745;
 
-  private static final int HALVINGS = 50;
   private static final double FARTHEST = 40;
 
   private ModifiedZScore() {}
@@ -62,16 +62,7 @@ public final class ModifiedZScore {
    */
   public static double limit(long samples) {
     double chance = Math.log(0.25 / Math.max(1, samples));
-    double near = 0;
-    double far = FARTHEST;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (near + far) / 2;
-      if (Normal.logCdf(-middle) > chance) {
-        near = middle;
-      } else {
-        far = middle;
-      }
-    }
-    return Math.max(LIMIT, near);
+    double score = Root.between(z -> Normal.logCdf(-z) - chance, 0, FARTHEST, 0);
+    return Math.max(LIMIT, score);
   }
 }

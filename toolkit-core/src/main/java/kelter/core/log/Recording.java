@@ -11,7 +11,6 @@ public final class Recording {
   private final long[] missing;
   private final Spacing spacing = new Spacing();
   private long rows;
-  private double firstTime = Double.NaN;
   private double lastTime = Double.NaN;
 
   /**
@@ -37,7 +36,6 @@ public final class Recording {
    */
   public void add(long row, double time, double[] values) {
     rows++;
-    firstTime = Double.isNaN(firstTime) ? time : firstTime;
     lastTime = time;
     spacing.add(row, time);
     for (int i = 0; i < values.length; i++) {
@@ -58,15 +56,6 @@ public final class Recording {
    */
   public long rows() {
     return rows;
-  }
-
-  /**
-   * When the first row was taken.
-   *
-   * @return the time, in s; NaN without rows
-   */
-  public double firstTime() {
-    return firstTime;
   }
 
   /**

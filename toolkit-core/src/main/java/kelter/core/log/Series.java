@@ -36,10 +36,10 @@ public final class Series {
           "row %d: time %s s and value %s; finite figures are allowed".formatted(row, time, value));
     }
     Block last = blocks.isEmpty() ? null : blocks.get(blocks.size() - 1);
-    if (last != null && time < last.lastTime) {
+    if (last != null && time < last.last.time()) {
       throw new IllegalArgumentException(
           "row %d: time %s s after %s s; times do not go backwards"
-              .formatted(row, time, last.lastTime));
+              .formatted(row, time, last.last.time()));
     }
     if (last != null && last.count < perBlock) {
       last.add(row, time, value);
@@ -84,11 +84,10 @@ public final class Series {
    * @return the number, of blocks those that reach into the time
    */
   public long count(double from, double to) {
-    long count = 0;
-    for (Block block : blocks) {
-      count += block.lastTime >= from && block.firstTime <= to ? block.count : 0;
-    }
-    return count;
+    return blocks.stream()
+        .filter(block -> block.last.time() >= from && block.first.time() <= to)
+        .mapToLong(block -> block.count)
+        .sum();
   }
 
   /**
@@ -118,7 +117,9 @@ public final class Series {
    */
   public Optional<Window> between(double from, double to) {
     List<Block> inside =
-        blocks.stream().filter(block -> block.firstTime >= from && block.lastTime <= to).toList();
+        blocks.stream()
+            .filter(block -> block.first.time() >= from && block.last.time() <= to)
+            .toList();
     return inside.size() < 2 ? Optional.empty() : Optional.of(Window.of(inside));
   }
 
@@ -137,15 +138,17 @@ public final class Series {
     if (blocks.isEmpty()) {
       return outline;
     }
-    double start = blocks.get(0).firstTime;
-    double length = blocks.get(blocks.size() - 1).lastTime - start;
+    double start = blocks.get(0).first.time();
+    double length = blocks.get(blocks.size() - 1).last.time() - start;
     for (Block block : blocks) {
-      int first = part(block.firstTime - start, length, parts);
-      int last = part(block.lastTime - start, length, parts);
+      int first = part(block.first.time() - start, length, parts);
+      int last = part(block.last.time() - start, length, parts);
       for (int i = first; i <= last; i++) {
         double[] range = outline.get(i);
-        range[0] = Double.isNaN(range[0]) ? block.least : Math.min(range[0], block.least);
-        range[1] = Double.isNaN(range[1]) ? block.most : Math.max(range[1], block.most);
+        range[0] =
+            Double.isNaN(range[0]) ? block.least.value() : Math.min(range[0], block.least.value());
+        range[1] =
+            Double.isNaN(range[1]) ? block.most.value() : Math.max(range[1], block.most.value());
       }
     }
     return outline;

@@ -70,7 +70,6 @@ public record SteadyRule(double tolerance, int leastSamples) {
    */
   public record Steady(Window window, double band, List<Outlier> outliers) {
 
-    /** Copies the list. */
     public Steady {
       outliers = List.copyOf(outliers);
     }
@@ -101,11 +100,11 @@ public record SteadyRule(double tolerance, int leastSamples) {
     int start = 0;
     for (Spacing.Gap gap : gaps) {
       int end = start;
-      while (end < blocks.size() && blocks.get(end).lastRow <= gap.row()) {
+      while (end < blocks.size() && blocks.get(end).last.row() <= gap.row()) {
         end++;
       }
       stretch(blocks.subList(start, end), resolution, found);
-      boolean spans = end < blocks.size() && blocks.get(end).firstRow <= gap.row();
+      boolean spans = end < blocks.size() && blocks.get(end).first.row() <= gap.row();
       start = spans ? end + 1 : end;
     }
     stretch(blocks.subList(start, blocks.size()), resolution, found);
@@ -122,7 +121,8 @@ public record SteadyRule(double tolerance, int leastSamples) {
     }
     double[] values = blocks.stream().mapToDouble(block -> block.mean).toArray();
     double floor = Math.max(NOISE_BAND * noise(values), RESOLUTION_BAND * resolution);
-    new Search(blocks, withoutSpikes(values), floor, resolution, found).between(0, values.length);
+    new Search(this, blocks, withoutSpikes(values), floor, resolution, found)
+        .between(0, values.length);
   }
 
   /** The standard deviation from sample to sample, by the median of the differences. */
@@ -179,21 +179,13 @@ public record SteadyRule(double tolerance, int leastSamples) {
   }
 
   /** The search for the longest windows, one after another, in a stretch without gaps. */
-  private final class Search {
-    private final List<Block> blocks;
-    private final double[] values;
-    private final double floor;
-    private final double resolution;
-    private final List<Steady> found;
-
-    Search(
-        List<Block> blocks, double[] values, double floor, double resolution, List<Steady> found) {
-      this.blocks = blocks;
-      this.values = values;
-      this.floor = floor;
-      this.resolution = resolution;
-      this.found = found;
-    }
+  private record Search(
+      SteadyRule rule,
+      List<Block> blocks,
+      double[] values,
+      double floor,
+      double resolution,
+      List<Steady> found) {
 
     /** Finds the longest window between two places, then those to the left and right of it. */
     void between(int from, int to) {
@@ -201,11 +193,11 @@ public record SteadyRule(double tolerance, int leastSamples) {
       while (!open.isEmpty()) {
         int[] range = open.remove(open.size() - 1);
         int[] longest = longest(range[0], range[1]);
-        if (longest[1] - longest[0] < leastSamples) {
+        if (longest[1] - longest[0] < rule.leastSamples) {
           continue;
         }
         int[] kept = trimmed(longest);
-        if (kept[1] - kept[0] >= leastSamples) {
+        if (kept[1] - kept[0] >= rule.leastSamples) {
           found.add(steady(kept[0], kept[1]));
           open.add(new int[] {range[0], kept[0]});
           open.add(new int[] {kept[1], range[1]});
@@ -249,14 +241,14 @@ public record SteadyRule(double tolerance, int leastSamples) {
     }
 
     private double band(double level) {
-      return Math.max(floor, tolerance * Math.abs(level));
+      return Math.max(floor, rule.tolerance * Math.abs(level));
     }
 
     /** A run without what leads into it and out of it; too short if it is nothing but a trend. */
     private int[] trimmed(int[] run) {
       int from = run[0];
       int to = run[1];
-      while (to - from >= leastSamples) {
+      while (to - from >= rule.leastSamples) {
         double[] inside = new double[to - from];
         System.arraycopy(values, from, inside, 0, inside.length);
         double middle = ModifiedZScore.median(inside);
@@ -323,21 +315,22 @@ public record SteadyRule(double tolerance, int leastSamples) {
           scale * ModifiedZScore.limit(inside.stream().mapToLong(block -> block.count).sum());
       List<Outlier> outliers = new ArrayList<>();
       for (Block block : inside) {
-        if (block.most - middle > limit) {
-          outliers.add(
-              new Outlier(
-                  block.mostRow, block.mostTime, block.most, (block.most - middle) / scale));
+        if (block.most.value() - middle > limit) {
+          outliers.add(outlier(block.most, middle, scale));
         }
-        if (middle - block.least > limit) {
-          outliers.add(
-              new Outlier(
-                  block.leastRow, block.leastTime, block.least, (block.least - middle) / scale));
+        if (middle - block.least.value() > limit) {
+          outliers.add(outlier(block.least, middle, scale));
         }
       }
       outliers.sort(
           Comparator.<Outlier>comparingDouble(outlier -> -Math.abs(outlier.score()))
               .thenComparingLong(Outlier::row));
       return outliers;
+    }
+
+    private static Outlier outlier(Block.Sample sample, double middle, double scale) {
+      double score = (sample.value() - middle) / scale;
+      return new Outlier(sample.row(), sample.time(), sample.value(), score);
     }
   }
 }

@@ -49,8 +49,7 @@ public record Window(
 
   /** Two blocks or more, in order, as a window. */
   static Window of(List<Block> blocks) {
-    Block all = new Block(blocks.get(0));
-    blocks.subList(1, blocks.size()).forEach(all::append);
+    Block all = Block.of(blocks);
     double[] means = blocks.stream().mapToDouble(block -> block.mean).toArray();
     double mean = Autocorrelation.mean(means);
     double squares = Autocorrelation.squares(means, mean);
@@ -58,15 +57,15 @@ public record Window(
     double u = worth.uncertaintyOfMean(squares);
     double slope = all.timeSquares > 0 ? all.products / all.timeSquares : 0;
     return new Window(
-        all.firstRow,
-        all.lastRow,
-        all.firstTime,
-        all.lastTime,
+        all.first.row(),
+        all.last.row(),
+        all.first.time(),
+        all.last.time(),
         all.count,
         all.mean,
         all.standardDeviation(),
-        all.least,
-        all.most,
+        all.least.value(),
+        all.most.value(),
         Autocorrelation.coefficient(means, 1),
         effective(all, worth, u),
         u,

@@ -2,6 +2,7 @@ package kelter.core.module;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.job.Instrument;
 import kelter.core.option.Weigher;
 
 /**
@@ -37,6 +38,16 @@ public interface CalculationModule {
    */
   default Parts parts() {
     return Parts.NONE;
+  }
+
+  /**
+   * The instruments and ways of measuring of its trade that a job may name without describing them.
+   *
+   * @return instruments typical of their class, each with its source, each id once among all
+   *     modules
+   */
+  default List<Instrument> instruments() {
+    return List.of();
   }
 
   /**

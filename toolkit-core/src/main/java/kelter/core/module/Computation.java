@@ -146,10 +146,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
   }
 
   private static Computation run(Calculation calculation, List<Input> inputs) {
-    List<Estimate> estimates = new ArrayList<>();
-    for (Input input : inputs) {
-      estimates.add(input.quantity().estimate());
-    }
+    List<Estimate> estimates = inputs.stream().map(input -> input.quantity().estimate()).toList();
     List<Result> results = new ArrayList<>();
     try {
       for (int i = 0; i < calculation.outputs().size(); i++) {

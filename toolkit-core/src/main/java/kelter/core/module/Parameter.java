@@ -3,6 +3,7 @@ package kelter.core.module;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Ids;
 
@@ -27,6 +28,15 @@ public record Parameter(
     double high,
     List<String> choices,
     Optional<String> usual) {
+
+  /**
+   * The share of the width of the range that a law still takes beyond an end, so that an uncertain
+   * figure can be varied there; dimensionless, own choice.
+   */
+  private static final double MARGIN = 0.1;
+
+  /** The share of a lower limit above zero below which a law takes nothing; own choice. */
+  private static final double LEAST_SHARE = 0.5;
 
   /**
    * Checks the limits.
@@ -87,5 +97,41 @@ public record Parameter(
   public static Parameter choice(String id, String title, List<String> choices, String usual) {
     return new Parameter(
         id, title, QuantityKind.RATIO, 0, choices.size() - 1.0, choices, Optional.of(usual));
+  }
+
+  /**
+   * The same figure where it may be left out.
+   *
+   * @param usually what is taken where nothing is given, as one would write it
+   * @return the parameter
+   */
+  public Parameter optional(String usually) {
+    return new Parameter(id, title, kind, low, high, choices, Optional.of(usually));
+  }
+
+  /**
+   * Checks a figure that a law is to take. A tenth of the width of the range beyond either end is
+   * let through, where laws run on smoothly, but nothing that changes the sign of a figure which is
+   * above zero.
+   *
+   * @param si the figure in the coherent SI unit
+   * @return the figure
+   * @throws IllegalArgumentException if it is not a finite number or farther outside
+   */
+  public double check(double si) {
+    double slack = MARGIN * (high - low);
+    double least = low > 0 ? Math.max(low - slack, LEAST_SHARE * low) : low - slack;
+    if (!(si >= least && si <= high + slack)) {
+      throw new IllegalArgumentException(
+          "%s: %s is outside %s to %s".formatted(id, told(si), told(low), told(high)));
+    }
+    return si;
+  }
+
+  private String told(double si) {
+    boolean belowZero = kind.equals(QuantityKind.TEMPERATURE) && si < 0;
+    return Double.isFinite(si) && !belowZero
+        ? Quantity.ofSi(si, 0, kind).display()
+        : si + " (not a possible value)";
   }
 }

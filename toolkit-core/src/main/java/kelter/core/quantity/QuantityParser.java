@@ -109,9 +109,7 @@ public final class QuantityParser {
     String told = reordered(text, kind).replaceFirst(Patterns.PLUS_MINUS, "±");
     Matcher matcher = Patterns.QUANTITY.matcher(told);
     if (!matcher.matches()) {
-      throw new QuantityFormatException(
-          "'%s' is not a number with a unit; %s is expected, for instance '1.5%s'"
-              .formatted(text.strip(), withArticle(kind), example(kind)));
+      throw notANumber(text.strip(), kind);
     }
     if (kind.unit().dimension().hasCurrency()) {
       DecimalText.refuseThousands(matcher.group("value"));
@@ -119,6 +117,19 @@ public final class QuantityParser {
     DecimalText number = DecimalText.of(matcher.group("value"));
     Unit unit = unit(unitText(matcher), kind, text.strip());
     return parsed(number, uncertainty(matcher, unit, kind), unit, kind);
+  }
+
+  /**
+   * The refusal of what is no quantity at all.
+   *
+   * @param text what was found
+   * @param kind what is expected
+   * @return the refusal, which says that
+   */
+  public static QuantityFormatException notANumber(String text, QuantityKind kind) {
+    return new QuantityFormatException(
+        "'%s' is not a number with a unit; %s is expected, for instance '1.5%s'"
+            .formatted(text, withArticle(kind), example(kind)));
   }
 
   /** A number with its unit within or before it, written with the unit behind: 2k2, EUR 38. */

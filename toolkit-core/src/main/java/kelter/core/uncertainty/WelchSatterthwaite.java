@@ -8,7 +8,7 @@ package kelter.core.uncertainty;
  * <p>It holds for independent contributions to a sum that is about normal (JCGM 100:2008, G.4.1,
  * equation (G.2b)).
  */
-public final class WelchSatterthwaite {
+final class WelchSatterthwaite {
 
   private WelchSatterthwaite() {}
 

@@ -1,6 +1,7 @@
 package kelter.core.vocabulary;
 
 import java.util.Optional;
+import kelter.core.quantity.Dimension;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityFormatException;
@@ -27,12 +28,14 @@ public final class Possible {
    * Refuses what cannot be.
    *
    * @param figure what somebody wrote
+   * @param kind what is expected
    * @param span the span of a temperature, if it has one of its own
    * @return the figure
-   * @throws QuantityFormatException if it cannot be; the message says what can
+   * @throws QuantityFormatException if it is of another kind or cannot be; the message says what
+   *     can
    */
-  public static Quantity require(Quantity figure, Optional<Span> span) {
-    QuantityKind kind = figure.kind();
+  public static Quantity require(Quantity figure, QuantityKind kind, Optional<Span> span) {
+    requireKind(figure, kind);
     if (kind.scale() == Scale.TEMPERATURE) {
       requireWithin(figure, span.orElse(PARTS));
     } else if (figure.si() < 0 && !kind.mayBeNegative()) {
@@ -41,6 +44,49 @@ public final class Possible {
               + " cannot be: "
               + QuantityFormat.withArticle(kind.name())
               + " is never negative; a slip of the pen, or the leads the wrong way round");
+    }
+    return figure;
+  }
+
+  /**
+   * Refuses a quantity of another kind, be it of the same dimension: a difference for a
+   * temperature, an absolute pressure for a gauge pressure, a resistance for an insulation
+   * resistance. A ratio and a percentage are one kind of number.
+   *
+   * @param figure what somebody gave
+   * @param expected what is expected
+   * @return the figure
+   * @throws QuantityFormatException if it is of another kind; the message says what is expected
+   */
+  public static Quantity requireKind(Quantity figure, QuantityKind expected) {
+    QuantityKind kind = figure.kind();
+    if (kind == expected) {
+      return figure;
+    }
+    boolean same = kind.name().equals(expected.name()) && kind.scale() == expected.scale();
+    if (!same || !expected.accepts(figure.unit())) {
+      Quantity told = new Quantity(figure.value(), 0, figure.unit(), expected);
+      if (!told.unit().dimension().equals(Dimension.ONE)) {
+        throw new QuantityFormatException(
+            QuantityFormat.withArticle(expected.name())
+                + " is expected, not "
+                + QuantityFormat.withArticle(kind.name()));
+      }
+    }
+    return figure;
+  }
+
+  /**
+   * Refuses what is below zero.
+   *
+   * @param figure what somebody gave
+   * @param written how it was written, for the message
+   * @return the figure
+   * @throws IllegalArgumentException if it is negative
+   */
+  public static Quantity requireNotNegative(Quantity figure, String written) {
+    if (figure.si() < 0) {
+      throw new IllegalArgumentException("'" + written + "' is negative; it must not be");
     }
     return figure;
   }

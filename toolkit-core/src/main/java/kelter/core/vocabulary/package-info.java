@@ -1,5 +1,5 @@
 /**
  * The words that modules bring: kinds of components, what can be observed on them and how, and what
- * a service figure of them is called. A job file may use no other words.
+ * a service figure of them is called. A job may use no other words.
  */
 package kelter.core.vocabulary;

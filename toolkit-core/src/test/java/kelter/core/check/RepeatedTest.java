@@ -150,7 +150,7 @@ class RepeatedTest {
             Source.commonPractice("a test"),
             List.of(),
             "");
-    return new Settling(job, VOCABULARY, DecisionRule.USUAL).of(finding);
+    return new Settling(job, VOCABULARY, List.of(), DecisionRule.USUAL).of(finding);
   }
 
   /**

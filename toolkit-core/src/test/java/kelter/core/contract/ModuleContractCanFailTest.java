@@ -27,6 +27,7 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.job.Conditions;
+import kelter.core.job.Instrument;
 import kelter.core.module.About;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parameter;
@@ -132,6 +133,25 @@ class ModuleContractCanFailTest {
       assertEquals(List.of(), sources(LAW));
       assertEquals(List.of(), sources(Source.published("Ohm's law")));
       assertEquals(List.of(), sources(practice()));
+    }
+
+    @Test
+    void anInstrumentTwiceAndWithoutASource() {
+      Instrument gauge = new Instrument("gauge", "a gauge", List.of());
+      CalculationModule module =
+          new CalculationModule() {
+            @Override
+            public About about() {
+              return new About("gauges", "gauges", "1.0.0");
+            }
+
+            @Override
+            public List<Instrument> instruments() {
+              return List.of(gauge, gauge);
+            }
+          };
+      assertTold("instrument 'gauge' occurs twice", IdentityRules.ids(module, List.of()));
+      assertTold("instrument gauge has no source", TextRules.sources(module, List.of(), false));
     }
 
     @Test

@@ -27,12 +27,12 @@ class JobSchemaTest {
 
   private static final Schema SCHEMA =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-          .getSchema(JobSchema.text(), InputFormat.JSON);
+          .getSchema(JobFile.schema(), InputFormat.JSON);
 
   private static final Json.Obj DEFINITIONS =
       (Json.Obj)
           ((Json.Obj)
-                  JsonText.read(JobSchema.text().getBytes(StandardCharsets.UTF_8), "schema", ""))
+                  JsonText.read(JobFile.schema().getBytes(StandardCharsets.UTF_8), "schema", ""))
               .members()
               .get("$defs");
 

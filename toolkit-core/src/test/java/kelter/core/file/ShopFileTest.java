@@ -67,7 +67,7 @@ class ShopFileTest {
 
   private static final Schema SCHEMA =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-          .getSchema(ShopSchema.text(), InputFormat.JSON);
+          .getSchema(ShopFile.schema(), InputFormat.JSON);
 
   @TempDir private Path folder;
 
@@ -202,7 +202,7 @@ class ShopFileTest {
     Json.Obj definitions =
         member(
             (Json.Obj)
-                JsonText.read(ShopSchema.text().getBytes(StandardCharsets.UTF_8), "schema", ""),
+                JsonText.read(ShopFile.schema().getBytes(StandardCharsets.UTF_8), "schema", ""),
             "$defs");
     fields.forEach(
         (name, known) ->

@@ -109,8 +109,8 @@ class StatisticsTest {
 
     assertEquals(100.145, Autocorrelation.mean(mixed), 0.005);
     assertEquals(1.489, Math.sqrt(squares / 19), 0.0005);
-    assertEquals(0.333, new EffectiveObservations(20, 20, 0).uncertaintyOfMean(squares), 0.0005);
-    assertTrue(EffectiveObservations.uncertaintyOfMean(readings) > 0.5, "sorted ones drift");
+    assertEquals(0.333, new EffectiveObservations(20, 20).uncertaintyOfMean(squares), 0.0005);
+    assertTrue(window(readings).uncertainty() > 0.5, "sorted ones drift");
   }
 
   @Test

@@ -100,11 +100,7 @@ public record CalibrationTable(List<Bin> bins) {
    * @return the number
    */
   public int cases() {
-    int cases = 0;
-    for (Bin bin : bins) {
-      cases += bin.cases();
-    }
-    return cases;
+    return bins.stream().mapToInt(Bin::cases).sum();
   }
 
   /**
@@ -113,11 +109,7 @@ public record CalibrationTable(List<Bin> bins) {
    * @return the mean gap over the cases, 0 to 1
    */
   public double expectedError() {
-    double sum = 0;
-    for (Bin bin : bins) {
-      sum += bin.cases() * bin.gap();
-    }
-    return sum / cases();
+    return bins.stream().mapToDouble(bin -> bin.cases() * bin.gap()).sum() / cases();
   }
 
   /**
@@ -126,10 +118,7 @@ public record CalibrationTable(List<Bin> bins) {
    * @return the error, 0 to 1
    */
   public double rmsError() {
-    double sum = 0;
-    for (Bin bin : bins) {
-      sum += bin.cases() * bin.gap() * bin.gap();
-    }
+    double sum = bins.stream().mapToDouble(bin -> bin.cases() * bin.gap() * bin.gap()).sum();
     return Math.sqrt(sum / cases());
   }
 
@@ -139,10 +128,6 @@ public record CalibrationTable(List<Bin> bins) {
    * @return the error, 0 to 1
    */
   public double greatestError() {
-    double greatest = 0;
-    for (Bin bin : bins) {
-      greatest = Math.max(greatest, bin.gap());
-    }
-    return greatest;
+    return bins.stream().mapToDouble(Bin::gap).max().orElse(0);
   }
 }

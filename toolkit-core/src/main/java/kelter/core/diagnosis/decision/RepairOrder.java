@@ -73,18 +73,8 @@ public record RepairOrder(List<Integer> remedies, double expectedCost, boolean e
     return follow(step, expectedCost, !Double.isInfinite(service));
   }
 
-  /**
-   * The least expected cost, and the step by which it goes on from each set of remedies done.
-   *
-   * @param count how many remedies there are
-   * @param cost what each costs
-   * @param left for each set of remedies, one bit each, the chance that the machine does not work
-   *     once they are done, or a multiple of it
-   * @param service the cost of the service that always ends it; infinite if there is none
-   * @param step takes for each set the next remedy, -1 for none
-   * @return the cost, as a multiple of what the chances are multiples of
-   */
-  static double leastCost(int count, Cost cost, double[] left, double service, int[] step) {
+  /** The least expected cost; each set of remedies done gets its next step, or -1 for none. */
+  private static double leastCost(int count, Cost cost, double[] left, double service, int[] step) {
     boolean serviced = !Double.isInfinite(service);
     double[] ahead = new double[left.length];
     for (int done = left.length - 1; done >= 0; done--) {

@@ -7,9 +7,9 @@ import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Conclusion.Reason;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
-import kelter.core.diagnosis.weighing.Readings;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
+import kelter.core.diagnosis.likelihood.Readings;
 
 /** Says whether the readings decide what is wrong and, if they do not, for which reason. */
 final class Conclusions {

@@ -3,7 +3,7 @@ package kelter.core.diagnosis.engine;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.likelihood.Group;
 
 /**
  * What sets of remedies, one bit each, put right. A state of a group is right again when each of

@@ -19,10 +19,10 @@ import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
-import kelter.core.diagnosis.weighing.Likelihood;
-import kelter.core.diagnosis.weighing.Priors;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
+import kelter.core.diagnosis.likelihood.Likelihood;
+import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
@@ -55,7 +55,7 @@ public final class DiagnosisEngine {
    *
    * @param settings what it takes for granted
    * @param history what the shop has found before
-   * @param sideBySide whether the models of one machine are weighed on several cores, which serves
+   * @param sideBySide whether the models of one machine are found on several cores, which serves
    *     who waits for one diagnosis and not who makes many
    */
   public DiagnosisEngine(EngineSettings settings, FaultHistory history, boolean sideBySide) {
@@ -85,8 +85,8 @@ public final class DiagnosisEngine {
    * @throws IllegalArgumentException if two models share an observable of a component
    */
   public Diagnosis diagnose(Job job, List<FaultModel> models) {
-    Optional<Weighed> weighed = weigh(job, models);
-    return weighed.isPresent() ? conclude(weighed.get()) : nothingKnown(job);
+    Optional<Posterior> found = update(job, models);
+    return found.isPresent() ? conclude(found.get()) : nothingKnown(job);
   }
 
   /**
@@ -99,12 +99,12 @@ public final class DiagnosisEngine {
    * @throws IllegalArgumentException if two models share an observable of a component
    */
   public Optional<Explanation> explain(Job job, List<FaultModel> models, String fault) {
-    return weigh(job, models)
-        .flatMap(weighed -> weighed.ranking().explain(fault, next(weighed), weighed.priors()));
+    return update(job, models)
+        .flatMap(found -> found.ranking().explain(fault, next(found), found.priors()));
   }
 
-  /** All models weighed, and put together. */
-  private record Weighed(
+  /** What all models say, put together. */
+  private record Posterior(
       Job job,
       List<Group> groups,
       Priors priors,
@@ -125,7 +125,7 @@ public final class DiagnosisEngine {
     return job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
   }
 
-  private Optional<Weighed> weigh(Job job, List<FaultModel> models) {
+  private Optional<Posterior> update(Job job, List<FaultModel> models) {
     Map<String, Measurement> open = new LinkedHashMap<>();
     for (Measurement measurement : job.measurements()) {
       open.put(open.size() + " " + key(measurement), measurement);
@@ -139,11 +139,11 @@ public final class DiagnosisEngine {
       return Optional.empty();
     }
     Priors priors = new Priors(job.appliance(), history);
-    Weighers weighers = new Weighers(models, items, priors, settings);
-    List<Group> groups = sideBySide ? weighers.sideBySide() : weighers.alone();
+    GroupWork work = new GroupWork(models, items, priors, settings);
+    List<Group> groups = sideBySide ? work.sideBySide() : work.alone();
     JointPosterior posterior = new JointPosterior(groups, priorSound(job));
     return Optional.of(
-        new Weighed(
+        new Posterior(
             job,
             groups,
             priors,
@@ -152,21 +152,20 @@ public final class DiagnosisEngine {
             keys(open.values())));
   }
 
-  private NextMeasurements next(Weighed weighed) {
-    return NextMeasurements.of(weighed.groups, weighed.posterior, weighed.plan(), settings);
+  private NextMeasurements next(Posterior found) {
+    return NextMeasurements.of(found.groups, found.posterior, found.plan(), settings);
   }
 
-  private Diagnosis conclude(Weighed weighed) {
-    List<Group> groups = weighed.groups;
-    JointPosterior posterior = weighed.posterior;
-    Ranking ranking = weighed.ranking();
-    RepairPlan plan = weighed.plan();
+  private Diagnosis conclude(Posterior found) {
+    List<Group> groups = found.groups;
+    JointPosterior posterior = found.posterior;
+    Ranking ranking = found.ranking();
+    RepairPlan plan = found.plan();
     NextMeasurements next = NextMeasurements.of(groups, posterior, plan, settings);
     double misfit = ranking.misfit();
     List<Diagnosis.Suspect> suspects = Suspects.among(groups, posterior);
     Conclusion conclusion =
-        new Conclusions(groups, weighed.joints, posterior, misfit, next.ranked(), suspects)
-            .reached();
+        new Conclusions(groups, found.joints, posterior, misfit, next.ranked(), suspects).reached();
     return new Diagnosis(
         ranking.states(),
         ranking.faults(),
@@ -174,11 +173,11 @@ public final class DiagnosisEngine {
         new Diagnosis.Unexplained(posterior.unexplained(), misfit),
         next.ranked(),
         plan.steps(),
-        weighed.notUsed,
+        found.notUsed,
         new Diagnosis.Basis(
             conclusion,
             suspects,
-            ranking.priors(weighed.priors),
+            ranking.priors(found.priors),
             posterior.leftOut(),
             next.enough() && isAssessed(conclusion),
             staysUnplugged()));

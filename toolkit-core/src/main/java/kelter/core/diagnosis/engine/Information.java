@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Likelihood;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Likelihood;
 import kelter.core.uncertainty.Normal;
 import kelter.core.vocabulary.Observable;
 

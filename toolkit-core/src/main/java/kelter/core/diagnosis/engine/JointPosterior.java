@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
-import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.likelihood.Group;
 
 /**
  * The states of the whole machine: one state of each group.

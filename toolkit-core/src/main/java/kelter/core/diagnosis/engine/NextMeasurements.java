@@ -7,8 +7,8 @@ import java.util.Set;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.safety.Hazard;
 
 /**

@@ -9,10 +9,10 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
-import kelter.core.diagnosis.weighing.Priors;
-import kelter.core.diagnosis.weighing.Readings;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
+import kelter.core.diagnosis.likelihood.Priors;
+import kelter.core.diagnosis.likelihood.Readings;
 import org.apache.commons.numbers.gamma.RegularizedGamma;
 
 /** States and faults in the order of their probability, with what speaks for and against them. */
@@ -24,12 +24,17 @@ final class Ranking {
   private final JointPosterior posterior;
   private final List<JointPosterior.Joint> joints;
   private final List<Diagnosis.FaultProbability> faults;
+  private final double[][][] alone;
 
   Ranking(List<Group> groups, JointPosterior posterior, List<JointPosterior.Joint> joints) {
     this.groups = groups;
     this.posterior = posterior;
     this.joints = joints;
     this.faults = byProbability();
+    this.alone = new double[groups.size()][][];
+    for (int g = 0; g < alone.length; g++) {
+      alone[g] = new double[groups.get(g).states()][];
+    }
   }
 
   /** The states shown, the likeliest first. */
@@ -68,22 +73,27 @@ final class Ranking {
 
   private void evidence(int g, int state, int next, List<Diagnosis.Evidence> into) {
     Group group = groups.get(g);
-    for (int k = 0; k < group.readings().count(); k++) {
+    double[] own = alone(g, state);
+    double[] healthy = alone(g, state == Group.HEALTHY ? group.unexplainedState() : Group.HEALTHY);
+    for (int k = 0; k < own.length; k++) {
       Item item = group.readings().items().get(k);
-      double own = group.logAlone(state, k);
-      double healthy =
-          state == Group.HEALTHY
-              ? group.logAlone(group.unexplainedState(), k)
-              : group.logAlone(Group.HEALTHY, k);
-      double other = next < 0 ? Double.NaN : next == state ? own : group.logAlone(next, k);
+      double other = next < 0 ? Double.NaN : alone(g, next)[k];
       into.add(
           new Diagnosis.Evidence(
               item.question().component(),
               item.question().observable().id(),
               item.shown(),
-              (own - healthy) / Math.log(2),
-              (own - other) / Math.log(2)));
+              (own[k] - healthy[k]) / Math.log(2),
+              (own[k] - other) / Math.log(2)));
     }
+  }
+
+  /** How likely each reading is by itself in a state, worked out when it is first asked for. */
+  private double[] alone(int g, int state) {
+    if (alone[g][state] == null) {
+      alone[g][state] = groups.get(g).logAlone(state);
+    }
+    return alone[g][state];
   }
 
   /** Every fault by itself, whatever else is wrong, the likeliest first. */

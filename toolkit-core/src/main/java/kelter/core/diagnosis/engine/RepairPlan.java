@@ -9,7 +9,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.decision.RepairOrder;
-import kelter.core.diagnosis.weighing.Group;
+import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;
 

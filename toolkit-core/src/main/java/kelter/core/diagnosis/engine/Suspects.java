@@ -3,10 +3,10 @@ package kelter.core.diagnosis.engine;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.weighing.Group;
-import kelter.core.diagnosis.weighing.Item;
-import kelter.core.diagnosis.weighing.Likelihood;
-import kelter.core.diagnosis.weighing.Readings;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.likelihood.Item;
+import kelter.core.diagnosis.likelihood.Likelihood;
+import kelter.core.diagnosis.likelihood.Readings;
 
 /** Finds the readings that are likelier wrong than right. */
 final class Suspects {

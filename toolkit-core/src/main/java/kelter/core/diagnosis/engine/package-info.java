@@ -1,5 +1,5 @@
 /**
- * Puts the weighed fault models of a machine together and reads from that: the ranking, what to
+ * Puts what the fault models of a machine say together and reads from that: the ranking, what to
  * measure next, the order of remedies, the conclusion. Nothing here knows of pumps or heaters.
  */
 package kelter.core.diagnosis.engine;

@@ -13,7 +13,7 @@ import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
-import kelter.core.diagnosis.weighing.Priors;
+import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;

@@ -31,19 +31,11 @@ record Machine(List<double[]> severity, List<double[]> deviates, List<Boolean> u
   }
 
   int faults() {
-    int faults = 0;
-    for (double[] group : severity) {
-      faults += faults(group);
-    }
-    return faults;
+    return severity.stream().mapToInt(Machine::faults).sum();
   }
 
   static int faults(double[] group) {
-    int faults = 0;
-    for (double s : group) {
-      faults += s > 0 ? 1 : 0;
-    }
-    return faults;
+    return (int) Arrays.stream(group).filter(s -> s > 0).count();
   }
 
   /** The severity of the slightest fault; infinite if there is none. */

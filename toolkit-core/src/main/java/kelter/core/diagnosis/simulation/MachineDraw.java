@@ -3,7 +3,7 @@ package kelter.core.diagnosis.simulation;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.weighing.Priors;
+import kelter.core.diagnosis.likelihood.Priors;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 

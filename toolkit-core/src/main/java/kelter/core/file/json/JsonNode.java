@@ -11,17 +11,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
-import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.vocabulary.CalendarDate;
+import kelter.core.vocabulary.Possible;
 
 /**
  * A place in a JSON text, from which members are read; every mistake is noted with its JSON pointer
  * (RFC 6901) and reading goes on.
  */
-public final class JsonNode {
+public final class JsonNode implements Place {
 
   private final Json value;
   private final String pointer;
@@ -50,12 +52,7 @@ public final class JsonNode {
     return Collections.unmodifiableSet(new LinkedHashSet<>(List.of(names)));
   }
 
-  /**
-   * Notes a mistake here.
-   *
-   * @param what what is wrong
-   * @param remedy what would be right, may be empty
-   */
+  @Override
   public void problem(String what, String remedy) {
     problems.add(new Problem(pointer, what, remedy));
   }
@@ -69,17 +66,11 @@ public final class JsonNode {
   public Map<String, Json> object(Set<String> allowed) {
     Map<String, Json> members = object();
     for (String name : members.keySet()) {
-      if (!name.startsWith("x-") && !allowed.contains(name)) {
-        child(name).problem("is not known", suggestion(name, allowed));
+      if (!Place.mayBeNamed(name, allowed)) {
+        child(name).unknownName(name, allowed);
       }
     }
     return members;
-  }
-
-  private static String suggestion(String name, Set<String> allowed) {
-    return Nearest.of(name, allowed)
-        .map(near -> "did you mean '" + near + "'?")
-        .orElse("known here: " + String.join(", ", allowed) + "; your own start with x-");
   }
 
   /**
@@ -286,11 +277,13 @@ public final class JsonNode {
    */
   public Optional<Quantity> notNegative(String name, QuantityKind kind) {
     Optional<Quantity> quantity = quantity(name, kind);
-    if (quantity.isPresent() && quantity.get().si() < 0) {
-      child(name).problem("'" + text(name).orElse("") + "' is negative; it must not be", "");
-      return Optional.empty();
+    try {
+      return quantity.isPresent()
+          ? Optional.of(Possible.requireNotNegative(quantity.get(), text(name).orElseThrow()))
+          : quantity;
+    } catch (IllegalArgumentException refused) {
+      return child(name).refuse(refused);
     }
-    return quantity;
   }
 
   /**
@@ -309,18 +302,6 @@ public final class JsonNode {
   }
 
   /**
-   * Notes here that something was refused.
-   *
-   * @param refused the refusal
-   * @param <T> what was to be made
-   * @return nothing
-   */
-  public <T> Optional<T> refuse(IllegalArgumentException refused) {
-    problem(refused.getMessage(), "");
-    return Optional.empty();
-  }
-
-  /**
    * The text of a string that is one of some words.
    *
    * @param allowed the words
@@ -329,15 +310,7 @@ public final class JsonNode {
    */
   public Optional<String> word(Set<String> allowed, String what) {
     Optional<String> text = text();
-    if (text.isPresent() && !allowed.contains(text.get())) {
-      String remedy =
-          Nearest.of(text.get(), allowed)
-              .map(near -> "did you mean '" + near + "'?")
-              .orElse("known: " + String.join(", ", allowed));
-      problem("'" + text.get() + "' is not a known " + what, remedy);
-      return Optional.empty();
-    }
-    return text;
+    return text.isPresent() && isKnown(text.get(), allowed, what) ? text : Optional.empty();
   }
 
   /**
@@ -349,11 +322,11 @@ public final class JsonNode {
   public Optional<LocalDate> date(String name) {
     Optional<JsonNode> member = optional(name);
     Optional<String> text = member.isPresent() ? member.get().text() : Optional.empty();
-    Optional<LocalDate> date = text.isPresent() ? CalendarDate.of(text.get()) : Optional.empty();
-    if (text.isPresent() && date.isEmpty()) {
-      member.get().problem("'" + text.get() + "' is not a date; write yyyy-mm-dd", "");
+    try {
+      return text.isPresent() ? Optional.of(CalendarDate.require(text.get())) : Optional.empty();
+    } catch (IllegalArgumentException refused) {
+      return member.get().refuse(refused);
     }
-    return date;
   }
 
   /**

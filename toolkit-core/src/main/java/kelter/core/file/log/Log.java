@@ -21,7 +21,6 @@ public record Log(
     List<Double> resolutions,
     List<Stretch> spans) {
 
-  /** Copies the lists. */
   public Log {
     resolutions = List.copyOf(resolutions);
     spans = List.copyOf(spans);
@@ -37,7 +36,6 @@ public record Log(
    */
   public record Stretch(LogSpan span, double from, double to, List<Series> columns) {
 
-    /** Copies the list. */
     public Stretch {
       columns = List.copyOf(columns);
     }

@@ -1,7 +1,6 @@
 package kelter.core.file.log;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,17 +48,8 @@ record LogClock(
           "runtime",
           "duration");
 
-  private static final Map<String, Double> UNITS = units();
-
-  private static Map<String, Double> units() {
-    Map<String, Double> units = new LinkedHashMap<>();
-    units.put("ms", 1e-3);
-    units.put("s", 1.0);
-    units.put("sec", 1.0);
-    units.put("min", 60.0);
-    units.put("h", 3600.0);
-    return units;
-  }
+  private static final Map<String, Double> UNITS =
+      Map.of("ms", 1e-3, "s", 1.0, "sec", 1.0, "min", 60.0, "h", 3600.0);
 
   /**
    * Finds the times among the columns of a log.

@@ -121,7 +121,7 @@ public final class LogFile {
   private static char likely(String head) {
     char likely = ',';
     long most = 0;
-    for (char c : new char[] {';', '\t', '|', ','}) {
+    for (char c : LogHead.DELIMITERS) {
       long count = head.chars().filter(each -> each == c).count();
       if (count > most) {
         most = count;

@@ -25,7 +25,6 @@ public record LogFormat(
     Timing timing,
     List<Column> columns) {
 
-  /** Copies the list. */
   public LogFormat {
     columns = List.copyOf(columns);
   }

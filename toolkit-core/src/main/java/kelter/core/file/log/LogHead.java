@@ -19,7 +19,7 @@ final class LogHead {
   /** How many rows are looked at. */
   private static final int ROWS = 300;
 
-  private static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
+  static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
   private static final double MOST = 0.5;
   private static final int LONGEST_UNIT = 8;
 
@@ -161,16 +161,7 @@ final class LogHead {
     String rest = cell.substring(end).strip();
     boolean unit =
         rest.length() <= LONGEST_UNIT
-            && rest.chars()
-                .noneMatch(
-                    c ->
-                        Character.isDigit(c)
-                            || c == ','
-                            || c == '.'
-                            || c == ':'
-                            || c == ';'
-                            || c == '|'
-                            || c == '-');
+            && rest.chars().noneMatch(c -> Character.isDigit(c) || ",.:;|-".indexOf(c) >= 0);
     return unit ? rest : null;
   }
 

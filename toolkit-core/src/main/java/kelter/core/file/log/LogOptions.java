@@ -21,7 +21,7 @@ public record LogOptions(
       new LogOptions(Optional.empty(), Optional.empty(), Double.NaN, List.of());
 
   /**
-   * Copies the list.
+   * Checks the time from row to row.
    *
    * @throws IllegalArgumentException if the time from row to row is said and not above zero
    */

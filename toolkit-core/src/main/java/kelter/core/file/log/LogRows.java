@@ -2,6 +2,7 @@ package kelter.core.file.log;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import kelter.core.log.Recording;
 import kelter.core.log.Series;
@@ -15,10 +16,9 @@ final class LogRows {
   private static final int MOST_PROBLEMS = 20;
   private static final int MOST_VALUES = 50;
   private static final int MOST_DECIMALS = 12;
-  private static final double DAY = 86_400;
 
   /** A time of day that falls by more than this has passed midnight. */
-  private static final double HALF_DAY = DAY / 2;
+  private static final double HALF_DAY = LogTime.DAY / 2;
 
   private final String file;
   private final LogFormat format;
@@ -110,7 +110,7 @@ final class LogRows {
 
   private String otherDelimiter(CSVRecord cells) {
     String line = String.join(String.valueOf(format.delimiter()), cells);
-    for (char c : new char[] {';', '\t', '|', ','}) {
+    for (char c : LogHead.DELIMITERS) {
       if (c != format.delimiter() && LogHead.cells(line, c).size() == width) {
         return shown(c);
       }
@@ -151,7 +151,7 @@ final class LogRows {
 
   private double acrossMidnight(double time) {
     if (time + days < last - HALF_DAY) {
-      days += DAY;
+      days += LogTime.DAY;
     }
     return time + days;
   }
@@ -275,10 +275,8 @@ final class LogRows {
     if (count == 0) {
       throw new InputException(file, "has no row of readings", "");
     }
-    List<Double> resolutions = new ArrayList<>();
-    for (int places : decimals) {
-      resolutions.add(Math.pow(10, -places));
-    }
+    List<Double> resolutions =
+        Arrays.stream(decimals).mapToObj(places -> Math.pow(10, -places)).toList();
     return new Log(format, start, recording, resolutions, stretches);
   }
 }

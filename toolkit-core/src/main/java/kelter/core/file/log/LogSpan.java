@@ -10,42 +10,38 @@ import kelter.core.quantity.QuantityParser;
 /**
  * A stretch of time in a log, as a person says it: {@code 5min..10min} from its start, {@code
  * 14:05..14:20} by the clock, or {@code 2026-10-23T14:05..2026-10-23T14:20}.
- *
- * @param text what was said
- * @param from where it begins
- * @param to where it ends
  */
-public record LogSpan(String text, Moment from, Moment to) {
+public final class LogSpan {
 
   private static final String BETWEEN = "..";
-  private static final double DAY = 86_400;
 
-  /** How a point of time was said. */
-  public enum Scale {
-    /** From the start of the log. */
+  private final String text;
+  private final Moment from;
+  private final Moment to;
+
+  private LogSpan(String text, Moment from, Moment to) {
+    this.text = text;
+    this.from = from;
+    this.to = to;
+  }
+
+  /** How a point of time is said: from the start of the log, by the clock or by the calendar. */
+  private enum Scale {
     AFTER_START,
-    /** By the clock. */
     CLOCK,
-    /** By the calendar. */
     CALENDAR
   }
 
-  /**
-   * A point of time.
-   *
-   * @param scale how it was said
-   * @param seconds s from the start, from midnight, or from 1970-01-01
-   */
-  public record Moment(Scale scale, double seconds) {}
+  /** A point of time: s from the start, from midnight, or from 1970-01-01. */
+  private record Moment(Scale scale, double seconds) {}
 
   /**
-   * Whether a text has the form of a span.
+   * What was said.
    *
-   * @param text any text
-   * @return true if two points stand between two parts
+   * @return the text as it was read
    */
-  public static boolean isSpan(String text) {
-    return text.contains(BETWEEN);
+  public String text() {
+    return text;
   }
 
   /**
@@ -98,7 +94,7 @@ public record LogSpan(String text, Moment from, Moment to) {
     double first = after(from, start, timing);
     double last = after(to, start, timing);
     if (last < first && to.scale() == Scale.CLOCK) {
-      last += DAY;
+      last += LogTime.DAY;
     }
     if (!(first <= last)) {
       throw new IllegalArgumentException("'" + text + "' ends before it begins");
@@ -111,10 +107,10 @@ public record LogSpan(String text, Moment from, Moment to) {
       case AFTER_START -> moment.seconds();
       case CLOCK -> {
         require(timing.clock(), "of the clock");
-        double clock = start - Math.floor(start / DAY) * DAY;
+        double clock = start - Math.floor(start / LogTime.DAY) * LogTime.DAY;
         // A log has begun by the time that is asked for, so an earlier one is that of the next day.
         double after = moment.seconds() - clock;
-        yield after < 0 ? after + DAY : after;
+        yield after < 0 ? after + LogTime.DAY : after;
       }
       case CALENDAR -> {
         require(timing.calendar(), "of the calendar");

@@ -10,7 +10,7 @@ import java.util.Locale;
  */
 final class LogTime {
 
-  private static final double DAY = 86_400;
+  static final double DAY = 86_400;
   private static final int THIS_CENTURY = 2000;
 
   /** In which order a date is written. */
@@ -22,6 +22,8 @@ final class LogTime {
 
   private final String text;
   private int at;
+  private char separator = ' ';
+  private double offset;
 
   private LogTime(String text) {
     this.text = text;
@@ -38,28 +40,15 @@ final class LogTime {
   static Shape shape(String cell) {
     LogTime time = new LogTime(cell);
     int[] date = time.dateParts();
-    boolean isDate = date.length == 3;
     time.skipBetween();
     boolean half = cell.toLowerCase(Locale.ROOT).endsWith("m");
+    int behindDate = time.at;
     boolean clock = !Double.isNaN(time.clock()) && time.atEnd();
-    if (isDate && !clock) {
-      LogTime again = new LogTime(cell);
-      again.dateParts();
-      again.skipBetween();
-      isDate = again.atEnd();
+    if (date.length == 0 || (!clock && behindDate < cell.length())) {
+      return new Shape(false, clock, 0, 0, ' ', half);
     }
-    boolean any = clock || isDate;
-    return new Shape(
-        any && isDate,
-        clock,
-        isDate ? date[0] : 0,
-        isDate ? date[1] : 0,
-        isDate ? time.separator : ' ',
-        half);
+    return new Shape(true, clock, date[0], date[1], time.separator, half);
   }
-
-  private char separator = ' ';
-  private double offset;
 
   /**
    * The time of a cell in s: from 1970-01-01 if it has a date, else from midnight; an offset from

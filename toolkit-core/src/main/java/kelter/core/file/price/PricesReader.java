@@ -162,15 +162,7 @@ public final class PricesReader {
 
   private Money amount(String text) {
     Money amount = Money.parse(text);
-    if (currency.isPresent() && !amount.currency().equals(currency.get())) {
-      throw new IllegalArgumentException(
-          "'%s' is in another currency; all prices of a job are in one, here %s"
-              .formatted(text, currency.get()));
-    }
-    if (amount.amount().signum() < 0) {
-      throw new IllegalArgumentException("'" + text + "' is negative; a price is not");
-    }
-    return amount;
+    return Prices.requirePrice(amount, currency.orElse(amount.currency()), text);
   }
 
   private Map<String, Money> parts() {

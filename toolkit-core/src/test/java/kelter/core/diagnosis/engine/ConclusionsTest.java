@@ -13,7 +13,7 @@ import kelter.core.diagnosis.Conclusion.Reason;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultHistory;
-import kelter.core.diagnosis.weighing.LinearModel;
+import kelter.core.diagnosis.likelihood.LinearModel;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;

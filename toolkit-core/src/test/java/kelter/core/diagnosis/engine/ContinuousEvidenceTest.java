@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
-import kelter.core.diagnosis.weighing.LinearModel;
+import kelter.core.diagnosis.likelihood.LinearModel;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.weighing.LinearModel;
+import kelter.core.diagnosis.likelihood.LinearModel;
 import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;

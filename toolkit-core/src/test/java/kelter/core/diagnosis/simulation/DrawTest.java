@@ -9,7 +9,7 @@ import java.util.List;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.weighing.Priors;
+import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import org.apache.commons.rng.UniformRandomProvider;

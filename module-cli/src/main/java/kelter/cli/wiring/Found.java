@@ -1,0 +1,34 @@
+package kelter.cli.wiring;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.module.CalculationModule;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+
+/**
+ * The modules that were found.
+ *
+ * @param modules those on the module path and the plugins that go with them, by id
+ * @param refused plugins that were left out, each with the reason
+ */
+public record Found(List<CalculationModule> modules, List<Problem> refused) {
+
+  /** Fixes the lists. */
+  public Found {
+    modules = List.copyOf(modules);
+    refused = List.copyOf(refused);
+  }
+
+  /**
+   * Finds all modules.
+   *
+   * @param plugins the plugin folder, if the user named one
+   * @return the modules on the module path and those plugins that go with them
+   * @throws InputException if the folder cannot be read
+   */
+  public static Found in(Optional<Path> plugins) {
+    return ModuleSearch.find(plugins);
+  }
+}

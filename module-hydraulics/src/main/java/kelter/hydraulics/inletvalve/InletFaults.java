@@ -1,0 +1,107 @@
+package kelter.hydraulics.inletvalve;
+
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import kelter.core.diagnosis.Remedy.Restores;
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Course;
+import kelter.core.diagnosis.model.FaultRow;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.hydraulics.pipe.BlockedBore;
+
+/**
+ * What can be wrong on the way of the water in. A clogged screen and a kinked hose leave (1 − s)²
+ * of the bore at a severity s, at least 1 %; a weak valve keeps 5 % of its flow coefficient at
+ * severity 1, a weak supply 8 % of its pressure; a strong one has three times the pressure. That,
+ * the minutes and the chances of cure are judgement: common practice, no source.
+ */
+final class InletFaults {
+
+  private static final Caution PRESSURE =
+      new Caution(
+          Signal.CAUTION,
+          "Water under pressure. Close the tap and let the pressure out into a bucket before you loosen a"
+              + " joint; watch every joint afterwards.");
+  private static final Caution PLUMBING =
+      new Caution(
+          Signal.NOTICE, "The pipes of the house are the plumber's: local codes come first.");
+
+  private static final Work CLEAN_SCREEN =
+      Work.byHand(
+          "clean-screen",
+          "clean the screens in hose and valve",
+          12,
+          0.95,
+          Caution.UNPLUG,
+          PRESSURE);
+  private static final Work STRAIGHTEN_HOSE =
+      Work.byHand(
+          "straighten-hose", "lay the fill hose without kinks", 8, 0.8, Caution.UNPLUG, PRESSURE);
+  private static final Work RENEW_HOSE =
+      Work.withPart("renew-hose", "renew the fill hose", 15, 0.95, Caution.UNPLUG, PRESSURE);
+  private static final Work RENEW_VALVE =
+      Work.renewing("renew-valve", "renew the inlet valve", 30, 0.95, Caution.UNPLUG, PRESSURE);
+  private static final Work OPEN_SUPPLY =
+      Work.byHand(
+          "open-supply",
+          "open the tap and stop valves wholly, or have the supply put right",
+          15,
+          0.7,
+          PRESSURE,
+          PLUMBING);
+  private static final Work REDUCE_PRESSURE =
+      new Work(
+          "reduce-pressure",
+          "have a pressure reducer or a surge arrester fitted",
+          40,
+          Restores.FUNCTION,
+          true,
+          0.9,
+          List.of(PRESSURE, PLUMBING));
+
+  /** The faults. */
+  static final List<FaultRow> ALL =
+      List.of(
+          fault("screen-clogged", "screen of the inlet valve clogged", 0.06)
+              .wears(Wear.DEPOSIT)
+              .changes(InletFigure.LOSS.plus(Narrowed.BORE), InletFigure.SCREEN.plus(0.82))
+              .curedBy(CLEAN_SCREEN),
+          fault(
+                  "valve-weak",
+                  "inlet valve does not open wholly (diaphragm, pilot hole, weak pull)",
+                  0.04)
+              .wears(Wear.RUBBER)
+              .changes(InletFigure.OPENING.times(0.05))
+              .curedBy(RENEW_VALVE),
+          fault("supply-weak", "supply too weak or tap half shut", 0.05)
+              .changes(InletFigure.PRESSURE.times(0.08))
+              .curedBy(OPEN_SUPPLY),
+          fault("supply-strong", "pressure of the supply too high", 0.02)
+              .apartFrom("supply-weak")
+              .changes(InletFigure.PRESSURE.times(3))
+              .curedBy(REDUCE_PRESSURE),
+          fault("hose-kinked", "fill hose kinked or its stop valve tripped", 0.03)
+              .changes(InletFigure.LOSS.plus(Narrowed.BORE), InletFigure.KINK.plus(1))
+              .curedBy(STRAIGHTEN_HOSE, RENEW_HOSE),
+          fault("leaks-by", "inlet valve does not close", 0.02)
+              .wears(Wear.RUBBER)
+              .changes(InletFigure.LEAK.plus(1))
+              .curedBy(RENEW_VALVE));
+
+  private InletFaults() {}
+
+  /** The loss coefficient of a bore of which a fault leaves less and less. */
+  private enum Narrowed implements Course {
+    BORE;
+
+    private static final double LEAST_OPEN = 0.01; // ratio
+
+    @Override
+    public double at(double severity) {
+      return BlockedBore.lossCoefficient(Math.max(LEAST_OPEN, (1 - severity) * (1 - severity)));
+    }
+  }
+}

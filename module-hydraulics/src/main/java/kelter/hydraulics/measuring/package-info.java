@@ -1,0 +1,5 @@
+/**
+ * Ways of measuring water and the instruments for it that are typical of their class, with what a
+ * reading by them is worth. It knows no job.
+ */
+package kelter.hydraulics.measuring;

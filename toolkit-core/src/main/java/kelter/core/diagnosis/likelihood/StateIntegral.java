@@ -1,0 +1,101 @@
+package kelter.core.diagnosis.likelihood;
+
+import kelter.core.diagnosis.Diagnosis;
+
+/**
+ * How likely all readings are in a state, integrated over the severities of the faults that are
+ * there, and what they say of these severities. The faults of the state are counted from 0.
+ */
+sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneFault, PairIntegral {
+
+  /** The natural logarithm of the integral. */
+  double logIntegral();
+
+  /** How the severity of one of the faults is distributed. */
+  Diagnosis.Severity distribution(int fault);
+
+  /** The severities of the faults at which the readings are likeliest. */
+  double[] mode();
+
+  /**
+   * The severities of the faults at a few nodes that stand for equal shares of the posterior; one
+   * node where nothing is to choose.
+   */
+  double[][] nodes(int count);
+
+  /** The natural logarithm of the likelihood of one reading, whatever the others say. */
+  double logAlone(int item);
+
+  /**
+   * Nothing is wrong, or nothing that is known: no severities.
+   *
+   * @param logIntegral the natural logarithm of the likelihood of all readings
+   * @param ofEach the natural logarithm of the likelihood of each reading by itself
+   */
+  record NoFault(double logIntegral, double[] ofEach) implements StateIntegral {
+
+    @Override
+    public Diagnosis.Severity distribution(int fault) {
+      throw new IllegalArgumentException("no fault " + fault + " in this state");
+    }
+
+    @Override
+    public double[] mode() {
+      return new double[0];
+    }
+
+    @Override
+    public double[][] nodes(int count) {
+      return new double[1][0];
+    }
+
+    @Override
+    public double logAlone(int item) {
+      return ofEach[item];
+    }
+  }
+
+  /**
+   * One fault.
+   *
+   * @param table its forecasts
+   * @param integral the integral over its severity
+   */
+  record OneFault(ForecastTable table, SeverityIntegral integral) implements StateIntegral {
+
+    OneFault(ForecastTable table) {
+      this(table, SeverityIntegral.of(table::logLikelihood, table.edges()));
+    }
+
+    @Override
+    public double logIntegral() {
+      return integral.logIntegral();
+    }
+
+    @Override
+    public Diagnosis.Severity distribution(int fault) {
+      return integral.distribution();
+    }
+
+    @Override
+    public double[] mode() {
+      return new double[] {integral.mode()};
+    }
+
+    @Override
+    public double[][] nodes(int count) {
+      double[] severities = integral.quantiles(count);
+      double[][] nodes = new double[count][];
+      for (int i = 0; i < count; i++) {
+        nodes[i] = new double[] {severities[i]};
+      }
+      return nodes;
+    }
+
+    @Override
+    public double logAlone(int item) {
+      return SeverityIntegral.of(s -> table.logLikelihood(s, item), table.edges(item))
+          .logIntegral();
+    }
+  }
+}

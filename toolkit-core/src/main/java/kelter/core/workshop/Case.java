@@ -1,0 +1,230 @@
+package kelter.core.workshop;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.check.Checker;
+import kelter.core.check.Finding;
+import kelter.core.check.Settling;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Explanation;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.job.Component;
+import kelter.core.job.Job;
+import kelter.core.job.rule.JobRules;
+import kelter.core.option.CarbonBalance;
+import kelter.core.option.Explained;
+import kelter.core.option.Weigher;
+import kelter.core.option.Weighing;
+import kelter.core.problem.InputException;
+import kelter.core.quantity.Nearest;
+import kelter.core.safety.Caution;
+
+/**
+ * A job that a workshop has taken on. Findings, fault models and diagnosis are worked out once,
+ * when somebody first asks for them. Where a finding says that the machine must stay unplugged, no
+ * measurement on a running machine is proposed. It is safe for several threads.
+ */
+public final class Case {
+
+  private final Workshop workshop;
+  private final Job job;
+  private final Checker checker;
+  private List<Finding> findings;
+  private List<FaultModel> models;
+  private Diagnosis diagnosis;
+
+  Case(Workshop workshop, Job job) {
+    this.workshop = workshop;
+    JobRules.require(job, workshop.vocabulary());
+    this.job = job;
+    this.checker =
+        new Checker(
+            workshop.parts().on(job.appliance()).checks(),
+            workshop.vocabulary(),
+            workshop.typicalInstruments(),
+            workshop.shop().rule());
+  }
+
+  /**
+   * The job.
+   *
+   * @return the job as it was taken on
+   */
+  public Job job() {
+    return job;
+  }
+
+  /**
+   * What to mind before anything is done, such as an instrument whose calibration ran out.
+   *
+   * @return cautions of the shop for this job
+   */
+  public List<Caution> cautions() {
+    return workshop.shop().cautions(job);
+  }
+
+  /**
+   * The readings held against their limits.
+   *
+   * @return the findings, in the order of modules and parts
+   */
+  public synchronized List<Finding> findings() {
+    if (findings == null) {
+      findings = List.copyOf(checker.findings(job));
+    }
+    return findings;
+  }
+
+  /**
+   * How undecided findings could be settled.
+   *
+   * @return what tells it
+   */
+  public Settling settling() {
+    return checker.settling(job);
+  }
+
+  /**
+   * What the readings say is wrong, what to measure and what to do next.
+   *
+   * @return the diagnosis
+   */
+  public synchronized Diagnosis diagnosis() {
+    if (diagnosis == null) {
+      diagnosis = engine().diagnose(job, models());
+    }
+    return diagnosis;
+  }
+
+  /**
+   * Why a fault is held for as likely as it is.
+   *
+   * @param word {@code component.fault}, or only the id of the fault if no other has it
+   * @return the reasons
+   * @throws InputException if there is no such fault, or there are several
+   */
+  public Explanation explain(String word) {
+    return engine().explain(job, models(), faultKey(word)).orElseThrow();
+  }
+
+  /**
+   * The options for the owner, weighed.
+   *
+   * @param seed the seed of all draws: the same seed gives the same figures
+   * @return the options
+   * @throws InputException if no module weighs, or the job lacks what the weighing needs
+   */
+  public Weighing options(long seed) {
+    return weigher().weigh(job, diagnosis(), seed);
+  }
+
+  /**
+   * The options, and why they come out as they do; this takes longer.
+   *
+   * @param seed the seed of all draws: the same seed gives the same figures
+   * @return options and reasons
+   * @throws InputException if no module weighs, or the job lacks what the weighing needs
+   */
+  public Explained explainedOptions(long seed) {
+    return weigher().weighAndExplain(job, diagnosis(), seed);
+  }
+
+  /**
+   * What keeping the machine and replacing it emit.
+   *
+   * @return the balance, or empty if the weigher makes none
+   * @throws InputException if no module weighs, or the job lacks what the balance needs
+   */
+  public Optional<CarbonBalance> carbon() {
+    return weigher().carbon(job, diagnosis());
+  }
+
+  /**
+   * What can be done about the faults that its machine may have.
+   *
+   * @return remedies, one once for each fault that it is meant for
+   */
+  public List<Remedy> remedies() {
+    List<Remedy> remedies = new ArrayList<>();
+    for (FaultModel model : models()) {
+      for (Fault fault : model.faults()) {
+        remedies.addAll(fault.remedies());
+      }
+    }
+    return remedies;
+  }
+
+  /**
+   * The components whose faults no module knows, or not without further figures.
+   *
+   * @return their ids, in the order of the appliance
+   */
+  public List<String> notAssessed() {
+    Set<String> assessed = new HashSet<>();
+    for (FaultModel model : models()) {
+      for (Fault fault : model.faults()) {
+        assessed.add(fault.component());
+      }
+    }
+    List<String> rest = new ArrayList<>();
+    for (Component component : job.appliance().components()) {
+      if (!assessed.contains(component.id())) {
+        rest.add(component.id());
+      }
+    }
+    return rest;
+  }
+
+  private synchronized List<FaultModel> models() {
+    if (models == null) {
+      models = workshop.parts().faultModels(job.appliance());
+    }
+    return models;
+  }
+
+  private DiagnosisEngine engine() {
+    EngineSettings usual = workshop.settings();
+    EngineSettings allowed = Checker.keepUnplugged(findings()) ? usual.unplugged() : usual;
+    return new DiagnosisEngine(allowed, FaultHistory.NONE, true);
+  }
+
+  private Weigher weigher() {
+    Optional<Weigher> weigher = workshop.weigher();
+    if (weigher.isEmpty()) {
+      throw new InputException("weigh", "no module that weighs is loaded", "");
+    }
+    return weigher.get();
+  }
+
+  private String faultKey(String word) {
+    List<String> keys = new ArrayList<>();
+    List<String> found = new ArrayList<>();
+    for (FaultModel model : models()) {
+      for (Fault fault : model.faults()) {
+        keys.add(fault.key());
+        if (fault.key().equals(word) || fault.id().equals(word)) {
+          found.add(fault.key());
+        }
+      }
+    }
+    if (found.size() == 1) {
+      return found.get(0);
+    }
+    String remedy =
+        found.isEmpty()
+            ? Nearest.of(word, keys)
+                .map(near -> "did you mean '" + near + "'?")
+                .orElse("known are: " + String.join(", ", keys))
+            : "say which: " + String.join(", ", found);
+    throw new InputException(
+        word, "is " + (found.isEmpty() ? "no fault" : "several faults") + " of this job", remedy);
+  }
+}

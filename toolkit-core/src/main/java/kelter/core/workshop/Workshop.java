@@ -1,0 +1,227 @@
+package kelter.core.workshop;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.simulation.Simulation;
+import kelter.core.diagnosis.simulation.SimulationPlan;
+import kelter.core.diagnosis.simulation.SimulationReport;
+import kelter.core.diagnosis.simulation.World;
+import kelter.core.diagnosis.simulation.wrong.WrongCurves;
+import kelter.core.file.JobDocument;
+import kelter.core.file.JobFile;
+import kelter.core.file.json.Json;
+import kelter.core.job.Appliance;
+import kelter.core.job.Instrument;
+import kelter.core.job.Job;
+import kelter.core.module.Calculation;
+import kelter.core.module.CalculationModule;
+import kelter.core.module.Part;
+import kelter.core.module.Parts;
+import kelter.core.option.Weigher;
+import kelter.core.problem.InputException;
+import kelter.core.shop.Shop;
+import kelter.core.vocabulary.Vocabulary;
+
+/**
+ * Modules and the rules of a shop together. It keeps nothing between jobs and is safe for several
+ * threads.
+ */
+public final class Workshop {
+
+  private final List<CalculationModule> modules;
+  private final Shop shop;
+  private final Parts parts;
+  private final Vocabulary vocabulary;
+  private final EngineSettings settings;
+
+  private Workshop(List<CalculationModule> modules, Shop shop) {
+    this.modules = List.copyOf(modules);
+    this.shop = Objects.requireNonNull(shop);
+    List<Part> all = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      all.addAll(module.parts().all());
+    }
+    this.parts = new Parts(all);
+    this.vocabulary = new Vocabulary(parts.kinds());
+    this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
+  }
+
+  /**
+   * A workshop of a shop of which nothing is known.
+   *
+   * @param modules the modules, as a {@link java.util.ServiceLoader} finds them or as a program
+   *     makes them
+   * @return the workshop
+   * @throws IllegalArgumentException if two modules give one word two meanings
+   */
+  public static Workshop of(Iterable<CalculationModule> modules) {
+    return of(modules, Shop.UNKNOWN);
+  }
+
+  /**
+   * A workshop.
+   *
+   * @param modules the modules, as a {@link java.util.ServiceLoader} finds them or as a program
+   *     makes them
+   * @param shop the shop whose rules hold
+   * @return the workshop, with its modules in the order of their ids
+   * @throws IllegalArgumentException if two modules give one word two meanings
+   */
+  public static Workshop of(Iterable<CalculationModule> modules, Shop shop) {
+    List<CalculationModule> sorted = new ArrayList<>();
+    modules.forEach(sorted::add);
+    sorted.sort((one, other) -> one.about().id().compareTo(other.about().id()));
+    return new Workshop(sorted, shop);
+  }
+
+  /**
+   * The modules.
+   *
+   * @return the modules, by id
+   */
+  public List<CalculationModule> modules() {
+    return modules;
+  }
+
+  /**
+   * The shop whose rules hold.
+   *
+   * @return the shop
+   */
+  public Shop shop() {
+    return shop;
+  }
+
+  /**
+   * The words that a job may use.
+   *
+   * @return the vocabulary of all modules
+   */
+  public Vocabulary vocabulary() {
+    return vocabulary;
+  }
+
+  /**
+   * The instruments that a job may name without describing them, beside those of any trade.
+   *
+   * @return those of the shop, then those of all modules
+   */
+  public List<Instrument> instruments() {
+    List<Instrument> known = new ArrayList<>(shop.jobInstruments());
+    known.addAll(typicalInstruments());
+    return known;
+  }
+
+  /** The instruments of the modules, typical of their class. */
+  List<Instrument> typicalInstruments() {
+    List<Instrument> typical = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      typical.addAll(module.instruments());
+    }
+    return typical;
+  }
+
+  /**
+   * All calculations.
+   *
+   * @return calculations, by id
+   */
+  public List<Calculation> calculations() {
+    List<Calculation> calculations = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      calculations.addAll(module.calculations());
+    }
+    calculations.sort((one, other) -> one.id().compareTo(other.id()));
+    return calculations;
+  }
+
+  /**
+   * How options are weighed.
+   *
+   * @return the weigher of the first module that has one
+   */
+  public Optional<Weigher> weigher() {
+    for (CalculationModule module : modules) {
+      Optional<Weigher> weigher = module.weigher();
+      if (weigher.isPresent()) {
+        return weigher;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads a job file.
+   *
+   * @param path the file
+   * @return the job
+   * @throws InputException with every mistake of the file and the line in which it stands
+   */
+  public Job read(Path path) {
+    return JobFile.read(path, vocabulary, instruments()).job();
+  }
+
+  /**
+   * Reads a job from the content of a job file.
+   *
+   * @param content the content
+   * @return the job with that content
+   * @throws InputException with every mistake of it
+   */
+  public JobDocument read(Json content) {
+    return JobFile.document(content, vocabulary, instruments());
+  }
+
+  /**
+   * Takes on a job.
+   *
+   * @param job the job, from a file or made by a program
+   * @return the case, of which nothing is worked out until somebody asks
+   * @throws InputException with every word, unit and kind of the job that does not fit
+   */
+  public Case open(Job job) {
+    return new Case(this, job);
+  }
+
+  /**
+   * By which chances machines are drawn to try the diagnosis.
+   *
+   * @return what the engine takes for granted of machines that somebody complains of
+   */
+  public World world() {
+    return World.of(settings);
+  }
+
+  /**
+   * Tries the diagnosis on machines that are drawn.
+   *
+   * @param appliance the kind of machine
+   * @param curves how the curves of the machines lie to those that the diagnosis is told, as a
+   *     ratio; 1 where it is told the truth
+   * @param plan how much is tried
+   * @param progress told the number of machines done, from any thread
+   * @return what came out
+   * @throws IllegalArgumentException if no fault model speaks of such a machine, or it has no curve
+   *     although the ratio is not 1
+   */
+  public SimulationReport simulate(
+      Appliance appliance, double curves, SimulationPlan plan, IntConsumer progress) {
+    List<FaultModel> truth =
+        parts.faultModels(curves == 1 ? appliance : WrongCurves.scaled(appliance, curves));
+    return Simulation.run(appliance, parts.faultModels(appliance), truth, settings, plan, progress);
+  }
+
+  Parts parts() {
+    return parts;
+  }
+
+  EngineSettings settings() {
+    return settings;
+  }
+}

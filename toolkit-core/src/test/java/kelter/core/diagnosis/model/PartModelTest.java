@@ -1,0 +1,308 @@
+package kelter.core.diagnosis.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.SharedQuantity;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.job.Nameplate;
+import kelter.core.problem.InputException;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
+import kelter.core.source.Source;
+import kelter.core.source.Standing;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The frame of fault models on a lamp of 230 V whose values follow from Ohm's law, by hand.
+ *
+ * <p>In order: 529 ohm, 100 W at 230 V. All figures are invented for the test.
+ */
+class PartModelTest {
+
+  private static final Source INVENTED = new Source("made up", Standing.INVENTED);
+  private static final Procedure LOOK =
+      new Procedure("look", 1, Hazard.NONE, new Accuracy(0.01, 0), List.of());
+  private static final Characteristic AT_VOLTAGE =
+      new Characteristic("voltage", "voltage while it is read", QuantityKind.VOLTAGE);
+  private static final Observable POWER =
+      Observable.quantity(
+          "power", "power", QuantityKind.POWER, new Span(0, 500), List.of(AT_VOLTAGE), LOOK);
+  private static final Observable RESISTANCE =
+      Observable.logarithmic(
+          "resistance", "resistance", QuantityKind.RESISTANCE, new Span(1, 1e6), List.of(), LOOK);
+  private static final Observable DARK = Observable.yesNo("dark", "it is dark", LOOK);
+  private static final Observable SOOT =
+      Observable.graded("soot", "soot on the glass", List.of("none", "some", "black"), LOOK);
+  private static final ComponentKind LAMP =
+      new ComponentKind(
+          "lamp", "lamp", List.of(RESISTANCE, POWER, DARK, SOOT), List.of(), List.of());
+  private static final ComponentKind SWITCH =
+      new ComponentKind("switch", "switch", List.of(RESISTANCE), List.of(), List.of());
+
+  private static final double OHM = 529;
+  private static final SharedQuantity MAINS = new SharedQuantity("mains", "mains, 10 %", INVENTED);
+
+  /** What faults change of the lamp. */
+  private enum Lamp implements Figure {
+    WIRE(1),
+    MAINS(1),
+    SOOT(0.1),
+    DARK(0.02);
+
+    private final double inOrder;
+
+    Lamp(double inOrder) {
+      this.inOrder = inOrder;
+    }
+
+    @Override
+    public double inOrder() {
+      return inOrder;
+    }
+  }
+
+  /** What faults change of a switch. */
+  private enum Contact implements Figure {
+    OHM;
+
+    @Override
+    public double inOrder() {
+      return 0.1;
+    }
+  }
+
+  private record Lit(double resistance, double power) {}
+
+  private record Burning(double voltage) implements Circumstances.Solver<Lit> {
+    @Override
+    public Lit in(State state) {
+      double resistance = OHM * state.of(Lamp.WIRE);
+      double series = resistance;
+      for (State contact : state.each(Contact.class)) {
+        series += contact.of(Contact.OHM);
+      }
+      double current = voltage * state.of(Lamp.MAINS) / series;
+      return new Lit(resistance, current * current * resistance);
+    }
+  }
+
+  private static Burning burning(Conditions conditions) {
+    double voltage = conditions.si(AT_VOLTAGE, 230);
+    if (voltage < 0) {
+      throw new IllegalArgumentException("a voltage is not negative");
+    }
+    return new Burning(voltage);
+  }
+
+  private static final Work RENEW = Work.renewing("renew", "renew it", 5, 0.9);
+  private static final FaultRow OPEN =
+      FaultRow.fault("open", "wire open", 0.2)
+          .changes(Lamp.WIRE.becomes(1e12), Lamp.DARK.becomes(0.98))
+          .apartFrom("thin")
+          .curedBy(RENEW);
+  private static final FaultRow THIN =
+      FaultRow.fault("thin", "wire thin", 0.1)
+          .changes(
+              Lamp.WIRE.times(1.5), Lamp.SOOT.plus(0.6), Lamp.DARK.atLeast(Course.square(0.1, 0.5)))
+          .curedBy(RENEW);
+
+  private static Component component(String id, String kind) {
+    return new Component(id, kind, Nameplate.UNREADABLE, Map.of(), Map.of(), INVENTED);
+  }
+
+  private static PartModel lamp() {
+    return PartModel.of("lamp", INVENTED, Lamp.values())
+        .moves(MAINS, Lamp.MAINS.times(Course.power(1, 1.1)))
+        .on(component("lamp", "lamp"), LAMP)
+        .faults(OPEN, THIN)
+        .looks(SOOT, Lamp.SOOT)
+        .looks(DARK, Lamp.DARK);
+  }
+
+  private static Section<Lit> lit() {
+    return lamp()
+        .under(PartModelTest::burning)
+        .observe(POWER, Lit::power, Spread.relative(0.3).lessShared().atLeast(2))
+        .observe(RESISTANCE, Lit::resistance, Spread.constant(0.05));
+  }
+
+  private static double[][] forecast(FaultModel model, List<Question> asked, double... severity) {
+    double[][] forecast = new double[2][asked.size()];
+    model.forecaster(asked).forecast(severity, forecast[0], forecast[1]);
+    return forecast;
+  }
+
+  @Test
+  void questionsComeInTheOrderOfTheKind() {
+    FaultModel model = lit().build();
+    assertEquals(
+        List.of("lamp.resistance", "lamp.power", "lamp.dark", "lamp.soot"),
+        model.questions().stream().map(Question::key).toList());
+  }
+
+  /** 529 ohm and 230²/529 = 100 W; power moves with the square of the mains, 1.1² = 1.21. */
+  @Test
+  void aMachineInOrderIsAsTheLawSays() {
+    FaultModel model = lit().build();
+    double[][] order = forecast(model, model.questions(), 0, 0, 0);
+    assertEquals(529, order[0][0], 1e-9);
+    assertEquals(100, order[0][1], 1e-9);
+    assertEquals(0.02, order[0][2], 1e-12);
+    assertEquals(0.1, order[0][3], 1e-12);
+    // 0.3² - 0.21² of the power is its own, beside the floor of 2 W
+    assertEquals(Math.hypot(100 * Math.sqrt(0.09 - 0.0441), 2), order[1][1], 1e-9);
+    assertEquals(121, forecast(model, model.questions(), 0, 0, 1)[0][1], 1e-9);
+  }
+
+  /** At severity 0.5 the wire has 1.25 times its resistance: 80 W; soot 0.1 + 0.3. */
+  @Test
+  void aFaultChangesWhatItsRowSays() {
+    FaultModel model = lit().build();
+    double[][] thin = forecast(model, model.questions(), 0, 0.5, 0);
+    assertEquals(661.25, thin[0][0], 1e-9);
+    assertEquals(80, thin[0][1], 1e-9);
+    assertEquals(0.2, thin[0][2], 1e-12);
+    assertEquals(0.4, thin[0][3], 1e-12);
+  }
+
+  @Test
+  void whatLiesBeyondTheSpanIsToldAsItsEnd() {
+    FaultModel model = lit().build();
+    double[][] open = forecast(model, model.questions(), 1, 0, 0);
+    assertEquals(1e6, open[0][0]);
+    assertEquals(0, open[0][1], 1e-6);
+  }
+
+  /** 115 V: a quarter of 100 W. */
+  @Test
+  void conditionsBelongToTheQuestion() {
+    FaultModel model = lit().build();
+    Conditions half =
+        new Conditions(Map.of("voltage", Quantity.of(115, "V", QuantityKind.VOLTAGE)));
+    List<Question> asked =
+        List.of(
+            new Question("lamp", POWER, half),
+            new Question("lamp", RESISTANCE, Conditions.NONE),
+            new Question("lamp", POWER, Conditions.NONE));
+    double[] values = forecast(model, asked, 0, 0, 0)[0];
+    assertEquals(25, values[0], 1e-9);
+    assertEquals(529, values[1], 1e-9);
+    assertEquals(100, values[2], 1e-9);
+  }
+
+  @Test
+  void impossibleConditionsAreTheReadersToCorrect() {
+    FaultModel model = lit().build();
+    Conditions below =
+        new Conditions(Map.of("voltage", Quantity.of(-5, "V", QuantityKind.VOLTAGE)));
+    InputException refused =
+        assertThrows(
+            InputException.class,
+            () -> model.forecaster(List.of(new Question("lamp", POWER, below))));
+    assertTrue(refused.getMessage().contains("lamp: a voltage is not negative"));
+  }
+
+  @Test
+  void faultsThatExcludeEachOtherDoSoBothWays() {
+    FaultModel model = lit().build();
+    assertFalse(model.mayMeet(0, 1));
+    assertFalse(model.mayMeet(1, 0));
+    assertTrue(model.mayMeet(0, 0));
+  }
+
+  /** Two switches of 0.1 ohm each, one burnt to 529 ohm: half the current, a quarter of 100 W. */
+  @Test
+  void componentsHaveFiguresOfTheirOwn() {
+    FaultRow burnt =
+        FaultRow.fault("burnt", "contact burnt", 0.1)
+            .changes(Contact.OHM.becomes(529 - 0.1))
+            .curedBy(RENEW);
+    FaultModel model =
+        lit()
+            .on(component("left", "switch"), SWITCH, Contact.values())
+            .faults(burnt)
+            .under(conditions -> state -> state)
+            .observe(RESISTANCE, state -> state.of(Contact.OHM), Spread.constant(0.5))
+            .on(component("right", "switch"), SWITCH, Contact.values())
+            .faults(burnt)
+            .under(conditions -> state -> state)
+            .observe(RESISTANCE, state -> state.of(Contact.OHM), Spread.constant(0.5))
+            .build();
+    double[] order = forecast(model, model.questions(), 0, 0, 0, 0, 0)[0];
+    assertEquals(100 * Math.pow(529 / 529.2, 2), order[1], 1e-9);
+    double[] left = forecast(model, model.questions(), 0, 0, 1, 0, 0)[0];
+    assertEquals(25, left[1], 1e-9);
+    assertEquals(528.9, left[4], 1e-9);
+    assertEquals(1, left[5], 1e-9); // 0.1 ohm lies below the span, which starts at 1
+  }
+
+  @Test
+  void whatCannotBeIsRefusedWithAllNames() {
+    FaultModel model =
+        lamp()
+            .under(PartModelTest::burning)
+            .observe(POWER, lit -> Math.sqrt(-lit.power()), Spread.constant(1))
+            .build();
+    ModelDefect refused =
+        assertThrows(ModelDefect.class, () -> forecast(model, model.questions(), 0, 0, 0));
+    assertTrue(refused.getMessage().contains("lamp.power is NaN"), refused.getMessage());
+    FaultModel flat =
+        lamp().under(PartModelTest::burning).observe(POWER, Lit::power, Spread.constant(0)).build();
+    ModelDefect spread =
+        assertThrows(ModelDefect.class, () -> forecast(flat, flat.questions(), 1, 0, 0));
+    assertTrue(spread.getMessage().startsWith("lamp, lamp.open at 1.0: "), spread.getMessage());
+  }
+
+  @Test
+  void aChanceOutsideZeroToOneIsRefused() {
+    FaultModel model =
+        PartModel.of("lamp", INVENTED, Lamp.values())
+            .on(component("lamp", "lamp"), LAMP)
+            .faults(OPEN)
+            .under(PartModelTest::burning)
+            .observe(DARK, lit -> 1.01)
+            .build();
+    assertThrows(ModelDefect.class, () -> forecast(model, model.questions(), 0));
+  }
+
+  @Test
+  void rowsThatFitNothingAreRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> lit().observe(POWER, Lit::power, Spread.constant(1)).build());
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            PartModel.of("lamp", INVENTED, Lamp.values())
+                .on(component("lamp", "lamp"), SWITCH)
+                .faults(OPEN)
+                .looks(SOOT, Lamp.SOOT)
+                .build());
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            PartModel.of("lamp", INVENTED, Lamp.values())
+                .on(component("left", "switch"), SWITCH)
+                .faults(FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1))));
+    assertThrows(IllegalArgumentException.class, () -> lamp0().build());
+  }
+
+  private static PartModel lamp0() {
+    return PartModel.of("lamp", INVENTED, Lamp.values()).on(component("lamp", "lamp"), LAMP);
+  }
+}
