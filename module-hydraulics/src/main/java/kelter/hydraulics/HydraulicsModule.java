@@ -1,38 +1,18 @@
 package kelter.hydraulics;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import kelter.core.check.Check;
-import kelter.core.diagnosis.FaultModel;
-import kelter.core.job.Appliance;
-import kelter.core.job.Component;
 import kelter.core.job.Instrument;
-import kelter.core.job.Nameplate;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
-import kelter.core.module.Part;
 import kelter.core.module.Parts;
-import kelter.core.problem.InputException;
-import kelter.core.vocabulary.ComponentKind;
-import kelter.hydraulics.check.DrainFlowCheck;
-import kelter.hydraulics.check.DrainHoseCheck;
-import kelter.hydraulics.check.DrainTimeCheck;
-import kelter.hydraulics.check.HeadCheck;
-import kelter.hydraulics.check.JetPressureCheck;
-import kelter.hydraulics.check.PumpPowerCheck;
-import kelter.hydraulics.check.PumpWindingCheck;
-import kelter.hydraulics.check.SprayArmCheck;
-import kelter.hydraulics.check.SuctionCheck;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
 import kelter.hydraulics.drain.StandpipeOverflow;
-import kelter.hydraulics.fault.drain.DrainModel;
-import kelter.hydraulics.fault.wash.WashModel;
+import kelter.hydraulics.drainpump.DrainPump;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
@@ -41,8 +21,6 @@ import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
 import kelter.hydraulics.levelsensor.LevelSensor;
 import kelter.hydraulics.measuring.WaterInstruments;
-import kelter.hydraulics.part.DrainPumpKind;
-import kelter.hydraulics.part.WashPumpKind;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.FrictionFactor;
 import kelter.hydraulics.pipe.Hose;
@@ -56,6 +34,7 @@ import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
+import kelter.hydraulics.washpump.WashPump;
 import kelter.hydraulics.water.Water;
 
 /** What the module of hydraulics adds. It keeps nothing between calls. */
@@ -115,67 +94,11 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new Everything(), new InletValve(), new LevelSensor());
+    return Parts.of(new DrainPump(), new WashPump(), new InletValve(), new LevelSensor());
   }
 
   @Override
   public List<Instrument> instruments() {
     return WaterInstruments.all();
-  }
-
-  /** The pumps. */
-  private static final class Everything implements Part {
-
-    @Override
-    public List<ComponentKind> kinds() {
-      return List.of(DrainPumpKind.KIND, WashPumpKind.KIND);
-    }
-
-    @Override
-    public List<Check> checks() {
-      return List.of(
-          new HeadCheck(),
-          new DrainFlowCheck(),
-          new DrainTimeCheck(),
-          new DrainHoseCheck(),
-          new JetPressureCheck(),
-          new SprayArmCheck(),
-          new SuctionCheck(),
-          new PumpPowerCheck(),
-          new PumpWindingCheck());
-    }
-
-    /**
-     * Which faults it knows on an appliance.
-     *
-     * @param appliance the machine
-     * @return a model for each drain pump and each wash pump; typical figures, with wide spreads,
-     *     where the machine has none of its own
-     * @throws InputException if a curve rises or a figure is impossible
-     */
-    @Override
-    public List<FaultModel> faultModels(Appliance appliance) {
-      List<FaultModel> models = new ArrayList<>();
-      for (Component component : appliance.components()) {
-        Optional<FaultModel> model = faultModel(component, appliance.nameplate());
-        if (model.isPresent()) {
-          models.add(model.get());
-        }
-      }
-      return List.copyOf(models);
-    }
-
-    private static Optional<FaultModel> faultModel(Component component, Nameplate machine) {
-      try {
-        return switch (component.kind()) {
-          case DrainPumpKind.ID -> DrainModel.of(component, machine);
-          case WashPumpKind.ID -> WashModel.of(component, machine);
-          default -> Optional.empty();
-        };
-      } catch (IllegalArgumentException impossible) {
-        throw new InputException(
-            component.id(), impossible.getMessage(), "correct the component's curve or figures");
-      }
-    }
   }
 }

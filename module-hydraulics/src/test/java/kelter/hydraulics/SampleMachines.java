@@ -8,12 +8,12 @@ import kelter.core.job.Component;
 import kelter.core.job.Curve;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
+import kelter.core.module.Part;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.hydraulics.part.DrainPumpKind;
-import kelter.hydraulics.part.WashPumpKind;
+import kelter.core.vocabulary.Observable;
 
 /** Machines that were made up for the tests. */
 public final class SampleMachines {
@@ -26,7 +26,7 @@ public final class SampleMachines {
   public static Component drainPump() {
     return new Component(
         "drain-pump",
-        DrainPumpKind.ID,
+        "drain-pump",
         rated(30, 0.2),
         Map.of(
             "static-lift", Quantity.of(0.8, "m", QuantityKind.HEAD),
@@ -41,7 +41,7 @@ public final class SampleMachines {
   public static Component washPump() {
     return new Component(
         "wash-pump",
-        WashPumpKind.ID,
+        "wash-pump",
         rated(75, 0.5),
         Map.of(
             "jet-lift", Quantity.of(0.25, "m", QuantityKind.HEAD),
@@ -79,6 +79,14 @@ public final class SampleMachines {
             "trip-height", Quantity.of(100, "mm", QuantityKind.LENGTH)),
         Map.of(),
         INVENTED);
+  }
+
+  /** A word of a part. */
+  public static Observable word(Part part, String id) {
+    return part.kinds().get(0).observables().stream()
+        .filter(observable -> observable.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** One machine for each fault model. */

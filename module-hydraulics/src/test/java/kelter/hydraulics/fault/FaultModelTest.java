@@ -26,9 +26,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;
-import kelter.hydraulics.fault.drain.DrainModel;
-import kelter.hydraulics.fault.wash.WashModel;
-import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.drainpump.DrainPump;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -41,11 +39,11 @@ class FaultModelTest {
   }
 
   private static FaultModel drain() {
-    return DrainModel.of(SampleMachines.drainPump(), Nameplate.UNREADABLE).orElseThrow();
+    return model(SampleMachines.drainPump());
   }
 
   private static FaultModel wash() {
-    return WashModel.of(SampleMachines.washPump(), Nameplate.UNREADABLE).orElseThrow();
+    return model(SampleMachines.washPump());
   }
 
   private static double[][] forecast(FaultModel model, List<Question> questions, double... s) {
@@ -152,7 +150,7 @@ class FaultModelTest {
     Question at10 =
         new Question(
             "drain-pump",
-            DrainPumpKind.HEAD,
+            SampleMachines.word(new DrainPump(), "head"),
             new Conditions(Map.of("flow", Quantity.of(10, "L/min", QuantityKind.FLOW))));
     assertEquals(1.55, forecast(drain, List.of(at10), none(drain))[0][0], 1e-6);
     assertEquals(3.4, usual(wash(), "head"), 1e-6);
@@ -233,7 +231,7 @@ class FaultModelTest {
     Component bare =
         new Component(
             "drain-pump",
-            DrainPumpKind.ID,
+            "drain-pump",
             Nameplate.UNREADABLE,
             Map.of(),
             Map.of(),
@@ -251,7 +249,7 @@ class FaultModelTest {
     Component odd =
         new Component(
             "drain-pump",
-            DrainPumpKind.ID,
+            "drain-pump",
             Nameplate.UNREADABLE,
             Map.of(),
             Map.of("head", SampleMachines.curve(0, 1, 10, 2, 20, 0.5)),
@@ -322,7 +320,10 @@ class FaultModelTest {
   }
 
   private static Question headAt(Quantity condition, String name) {
-    return new Question("drain-pump", DrainPumpKind.HEAD, new Conditions(Map.of(name, condition)));
+    return new Question(
+        "drain-pump",
+        SampleMachines.word(new DrainPump(), "head"),
+        new Conditions(Map.of(name, condition)));
   }
 
   /** A motor behind an inverter does not notice the mains, and holds its speed up to its limit. */

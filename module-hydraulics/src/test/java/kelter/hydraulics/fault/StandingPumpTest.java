@@ -23,7 +23,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;
-import kelter.hydraulics.part.DrainPumpKind;
+import kelter.hydraulics.drainpump.DrainPump;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -152,7 +152,7 @@ class StandingPumpTest {
     Question hot =
         new Question(
             "drain-pump",
-            DrainPumpKind.WINDING_RESISTANCE,
+            SampleMachines.word(new DrainPump(), "winding-resistance"),
             new Conditions(
                 Map.of("temperature", Quantity.of(75, "Cel", QuantityKind.TEMPERATURE))));
     double[] value = new double[1];
@@ -174,7 +174,8 @@ class StandingPumpTest {
     read(observable, new Reading.Value(Quantity.of(value, unit, kind), 0));
   }
 
-  private void word(Observable observable, String word) {
+  private void word(String id, String word) {
+    Observable observable = SampleMachines.word(new DrainPump(), id);
     read(observable.id(), new Reading.Grade(word, observable.grades().indexOf(word)));
   }
 
@@ -201,7 +202,7 @@ class StandingPumpTest {
   void withoutPowerTheOhmmeterComesNextAndSettlesIt() {
     figure("power", 0, "W", QuantityKind.POWER);
     figure("flow", 0, "L/min", QuantityKind.FLOW);
-    word(DrainPumpKind.NOISE, "silent");
+    word("noise", "silent");
     Diagnosis open = diagnose();
     double either = probability(open, "winding-open") + probability(open, "no-voltage");
     assertTrue(either > 0.95, "either " + either);
@@ -220,13 +221,13 @@ class StandingPumpTest {
 
   @Test
   void whatIsStuckIsJammedOrSeized() {
-    word(DrainPumpKind.TURNS, "stuck");
+    word("turns", "stuck");
     figure("power", 29, "W", QuantityKind.POWER);
-    word(DrainPumpKind.NOISE, "hums");
+    word("noise", "hums");
     Diagnosis stuck = diagnose();
     assertEquals(Set.of("jammed"), best(stuck));
     assertTrue(probability(stuck, "jammed") + probability(stuck, "drag") > 0.9);
-    word(DrainPumpKind.DEBRIS, "none");
+    word("debris", "none");
     assertTrue(probability(diagnose(), "drag") > probability(stuck, "drag"));
   }
 }

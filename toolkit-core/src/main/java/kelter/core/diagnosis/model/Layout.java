@@ -13,7 +13,8 @@ final class Layout {
   private static final int[] NONE = {};
 
   private final List<Figure[]> figures = new ArrayList<>();
-  private final List<Integer> starts = new ArrayList<>();
+  private Class<?>[] sorts = {};
+  private int[] starts = {};
   private int size;
 
   /**
@@ -22,17 +23,21 @@ final class Layout {
    * @return its number
    */
   int add(Figure[] own) {
+    int number = figures.size();
     figures.add(own);
-    starts.add(size);
+    sorts = Arrays.copyOf(sorts, number + 1);
+    sorts[number] = own.length == 0 ? null : own[0].getClass();
+    starts = Arrays.copyOf(starts, number + 1);
+    starts[number] = size;
     size += own.length;
-    return figures.size() - 1;
+    return number;
   }
 
   double[] inOrder() {
     double[] values = new double[size];
-    for (int c = 0; c < figures.size(); c++) {
+    for (int c = 0; c < starts.length; c++) {
       for (Figure figure : figures.get(c)) {
-        values[starts.get(c) + figure.ordinal()] = figure.inOrder();
+        values[starts[c] + figure.ordinal()] = figure.inOrder();
       }
     }
     return values;
@@ -40,26 +45,24 @@ final class Layout {
 
   /** The place of a figure as a component has it. */
   int place(Figure figure, int component) {
-    int owner = has(component, figure.getClass()) ? component : WHOLE;
-    if (owner == WHOLE && !has(WHOLE, figure.getClass())) {
-      throw new IllegalArgumentException(figure + " is no figure of this part");
+    Class<?> sort = figure.getClass();
+    if (sorts[component] == sort) {
+      return starts[component] + figure.ordinal();
     }
-    return starts.get(owner) + figure.ordinal();
+    if (sorts[WHOLE] == sort) {
+      return figure.ordinal();
+    }
+    throw new IllegalArgumentException(figure + " is no figure of this part");
   }
 
   int[] having(Class<?> sort) {
     int[] found = NONE;
-    for (int c = 1; c < figures.size(); c++) {
-      if (has(c, sort)) {
+    for (int c = 1; c < sorts.length; c++) {
+      if (sorts[c] == sort) {
         found = Arrays.copyOf(found, found.length + 1);
         found[found.length - 1] = c;
       }
     }
     return found;
-  }
-
-  private boolean has(int component, Class<?> sort) {
-    Figure[] own = figures.get(component);
-    return own.length > 0 && own[0].getClass() == sort;
   }
 }

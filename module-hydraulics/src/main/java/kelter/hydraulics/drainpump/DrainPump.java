@@ -1,0 +1,397 @@
+package kelter.hydraulics.drainpump;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.Look;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Section;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Hazard;
+import kelter.core.source.Source;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import kelter.hydraulics.part.WaterSide;
+import kelter.hydraulics.pumppart.PumpChecks;
+import kelter.hydraulics.pumppart.PumpFigure;
+import kelter.hydraulics.pumppart.PumpSpread;
+import kelter.hydraulics.pumppart.PumpWords;
+import kelter.hydraulics.pumppart.Running;
+
+/** The drain pump with its strainer, hose and check valve. */
+public final class DrainPump implements Part {
+
+  /** The height of the hose's highest point or outlet above the water in the sump. */
+  static final Characteristic STATIC_LIFT =
+      new Characteristic(
+          "static-lift", "outlet or highest point of the hose above the water", QuantityKind.HEAD);
+
+  /** The length of the drain hose. */
+  static final Characteristic HOSE_LENGTH =
+      new Characteristic("hose-length", "length of the drain hose", QuantityKind.HEAD);
+
+  /** The bore of the drain hose. */
+  static final Characteristic HOSE_BORE =
+      new Characteristic("hose-bore", "inner diameter of the drain hose", QuantityKind.LENGTH);
+
+  /** The water that one drain phase moves. */
+  static final Characteristic DRAIN_VOLUME =
+      new Characteristic(
+          "drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME);
+
+  /** The height that drives the water down the standpipe. */
+  static final Characteristic STANDPIPE_HEIGHT =
+      new Characteristic(
+          "standpipe-height",
+          "brim of the standpipe above the weir of its trap",
+          QuantityKind.HEAD);
+
+  /** The bore of the standpipe. */
+  static final Characteristic STANDPIPE_BORE =
+      new Characteristic("standpipe-bore", "inner diameter of the standpipe", QuantityKind.LENGTH);
+
+  static final Observable HEAD =
+      PumpWords.head(
+          "drain pump",
+          6,
+          "Put a clear hose on the pump outlet as a standpipe, higher than the pump can lift, start"
+              + " draining and read the height of the water in it above that in the sump.",
+          8,
+          new Accuracy(0, 0.01));
+
+  /** Head behind the pump while it drains. */
+  static final Observable OUTLET_HEAD =
+      Observable.quantity(
+          "outlet-head",
+          "height of the water behind the drain pump while it drains",
+          QuantityKind.HEAD,
+          new Span(0, 6),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Set a tee with an upright clear hose between pump and check valve, let it drain, and read"
+                  + " the height of the water in the clear hose above that in the sump.",
+              12,
+              new Accuracy(0, 0.02),
+              Caution.HOT_WATER,
+              PumpWords.HOSE_END));
+
+  /** Head behind the check valve while it drains. */
+  static final Observable HOSE_HEAD =
+      Observable.quantity(
+          "hose-head",
+          "height of the water behind the check valve while it drains",
+          QuantityKind.HEAD,
+          new Span(0, 6),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Set a tee with an upright clear hose between check valve and drain hose, let it drain, and"
+                  + " read the height of the water in the clear hose above that in the sump.",
+              12,
+              new Accuracy(0, 0.02),
+              Caution.HOT_WATER,
+              PumpWords.HOSE_END));
+
+  /** Flow rate at the end of the hose. */
+  static final Observable FLOW =
+      Observable.quantity(
+          "flow",
+          "flow rate at the end of the drain hose",
+          QuantityKind.FLOW,
+          new Span(0, 60.0 / 60_000),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Let it drain into a bucket with the hose end at its usual height, and take the time for a"
+                  + " known volume once the hose runs full.",
+              5,
+              new Accuracy(0.05, 0.2 / 60_000),
+              Caution.HOT_WATER,
+              PumpWords.HOSE_END));
+
+  /** How long it takes. */
+  static final Observable DRAIN_TIME =
+      Observable.quantity(
+          "drain-time",
+          "time in which a full drain phase empties the machine",
+          QuantityKind.TIME,
+          new Span(0, 900),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Fill it as for a cycle, start draining, and take the time until the pump draws air; give up"
+                  + " after ten minutes.",
+              4,
+              new Accuracy(0.02, 2),
+              PumpWords.WET_MAINS));
+
+  static final Observable POWER =
+      PumpWords.power(
+          "drain pump while it drains",
+          200,
+          "Read a plug-in power meter while only the drain pump runs, and take off what it shows while"
+              + " the machine stands by.",
+          0.5);
+
+  static final Observable CURRENT =
+      PumpWords.current(
+          "drain pump while it drains",
+          5,
+          "Read the current on a plug-in power meter while only the drain pump runs; what stands by adds"
+              + " little.");
+
+  static final Observable WINDING_RESISTANCE =
+      PumpWords.winding(
+          "winding of the drain pump",
+          "Wait until the control has discharged, take both wires off the pump, null the leads, and"
+              + " measure between its terminals; behind an inverter between each two of them.");
+
+  static final Observable NOISE =
+      PumpWords.noise("drain pump", "Listen while it drains, with water in the sump.");
+
+  static final Observable DEBRIS =
+      PumpWords.debris(
+          "Empty the sump, take the pump off and look into its inlet and between the vanes.", 12);
+
+  /** The state of the strainer. */
+  static final Observable STRAINER =
+      Observable.graded(
+          "strainer",
+          "strainer or debris trap before the pump",
+          List.of("clean", "partly", "clogged"),
+          WaterSide.opened(
+              "Open the debris trap with a tray under it and look at the strainer.", 4));
+
+  static final Observable TURNS =
+      PumpWords.turns(
+          "Turn the impeller by hand; a permanent-magnet rotor pulls into even steps, which is in"
+              + " order.",
+          10);
+
+  static final Observable LOOSE =
+      PumpWords.loose(
+          "Hold the rotor and try to turn the impeller against it beyond its free stroke; look at"
+              + " the vanes.",
+          10);
+
+  /** Whether the hose is narrowed. */
+  static final Observable NARROWED =
+      Observable.yesNo(
+          "hose-narrowed",
+          "the drain hose is kinked, squeezed or clogged",
+          Procedure.dead(
+              "Follow the hose from end to end, squeeze it for deposits, and look into its ends and the"
+                  + " trap.",
+              8,
+              Procedure.BY_EYE));
+
+  /** Whether the check valve hangs. */
+  static final Observable VALVE_HANGS =
+      Observable.yesNo(
+          "valve-hangs",
+          "the flap of the check valve hangs, open or shut",
+          WaterSide.opened("Take the check valve out and move its flap.", 8));
+
+  /** How high the hose goes. */
+  static final Observable LIFT =
+      Observable.quantity(
+          "lift",
+          "outlet or highest point of the hose above the water",
+          QuantityKind.HEAD,
+          new Span(0, 3),
+          List.of(),
+          new Procedure(
+              "Measure from the water level in the sump to the highest point of the hose.",
+              2,
+              Hazard.NONE,
+              new Accuracy(0, 0.02),
+              List.of()));
+
+  /** Whether water comes back. */
+  static final Observable RETURNS =
+      Observable.yesNo(
+          "water-returns",
+          "water runs back into the machine after the pump stops",
+          Procedure.running(
+              "Let it drain to the end, stop it, and look whether the level rises again within a minute.",
+              4,
+              Procedure.BY_EYE,
+              Caution.HOT_WATER));
+
+  /** How much water comes back. */
+  static final Observable RETURNED =
+      Observable.quantity(
+          "returned-volume",
+          "water that has run back a minute after the pump stopped",
+          QuantityKind.VOLUME,
+          new Span(0, 0.005),
+          List.of(),
+          Procedure.running(
+              "Drain to the end, stop for a minute, hang the hose end over a measuring jug at its usual"
+                  + " height, and drain again.",
+              6,
+              new Accuracy(0.03, 2e-5),
+              Caution.HOT_WATER,
+              PumpWords.HOSE_END));
+
+  /** Whether water gets out on the way. */
+  static final Observable WATER_OUTSIDE =
+      Observable.yesNo(
+          "water-outside",
+          "water under or behind the machine after it drains",
+          Procedure.look("Ask the owner, or put paper under the hose for one drain phase.", 2));
+
+  /** What the owner sees. */
+  static final Observable DRAINS_SLOWLY =
+      Observable.yesNo(
+          "drains-slowly",
+          "the machine drains slowly or not at all",
+          Procedure.look("Ask the owner, or watch one drain phase.", 1));
+
+  /** The kind. */
+  static final ComponentKind KIND =
+      new ComponentKind(
+          "drain-pump",
+          "drain pump with strainer, hose and check valve",
+          List.of(
+              HEAD,
+              OUTLET_HEAD,
+              HOSE_HEAD,
+              FLOW,
+              DRAIN_TIME,
+              POWER,
+              CURRENT,
+              WINDING_RESISTANCE,
+              NOISE,
+              DEBRIS,
+              STRAINER,
+              TURNS,
+              LOOSE,
+              NARROWED,
+              VALVE_HANGS,
+              LIFT,
+              RETURNS,
+              RETURNED,
+              WATER_OUTSIDE,
+              DRAINS_SLOWLY),
+          List.of(
+              STATIC_LIFT,
+              HOSE_LENGTH,
+              HOSE_BORE,
+              DRAIN_VOLUME,
+              STANDPIPE_HEIGHT,
+              STANDPIPE_BORE,
+              PumpWords.WINDING,
+              PumpWords.TORQUE_LIMIT),
+          List.of(PumpWords.HEAD_CURVE));
+
+  private static final PumpWords PUMP =
+      new PumpWords(HEAD, POWER, CURRENT, WINDING_RESISTANCE, NOISE, DEBRIS, TURNS, LOOSE);
+
+  private static final Source PRIOR_OF_A_TYPICAL_PUMP =
+      Source.fromMemory(
+          WaterSide.PRIORS.document()
+              + "; the pump's curve is not known, that of a typical pump is taken");
+
+  private static final double FLOW_FLOOR = 0.3 / 60_000; // m3/s
+  private static final double FLOW_WITH_A_USUAL_HOSE = 0.15; // ratio; judgement
+  private static final double TIME_FLOOR = 5; // s
+  private static final double RETURNED_SHARE = 0.12; // ratio of the content of the hose; judgement
+  private static final double LIFT_SPREAD = 0.04; // m
+  private static final double LIFT_OF_A_USUAL_HOSE = 0.2; // m; judgement
+
+  /** A part without a memory. */
+  public DrainPump() {}
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(KIND);
+  }
+
+  @Override
+  public List<Check> checks() {
+    PumpChecks pump = new PumpChecks(KIND, PUMP);
+    return List.of(
+        pump.head(),
+        new LimitCheck(
+            "drain-flow",
+            "Flow rate of the drain against its operating point",
+            KIND,
+            FLOW,
+            DrainChecks::flow),
+        new LimitCheck(
+            "drain-time",
+            "Time to drain against the operating point",
+            KIND,
+            DRAIN_TIME,
+            DrainChecks::time),
+        new LimitCheck(
+            "drain-hose-lift", "Height of the drain hose", KIND, LIFT, DrainChecks::lift),
+        new LimitCheck(
+            "drain-hose-standpipe",
+            "What the standpipe of the drain takes",
+            KIND,
+            FLOW,
+            DrainChecks::standpipe),
+        new LimitCheck(
+            "drain-hose-returned",
+            "What runs back from the drain hose",
+            KIND,
+            RETURNED,
+            DrainChecks::returned),
+        pump.power(),
+        pump.winding());
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component component) {
+    Optional<DrainPath> path = DrainPath.of(component, appliance.nameplate());
+    return path.isPresent() ? Optional.of(faultModel(component, path.get())) : Optional.empty();
+  }
+
+  private static FaultModel faultModel(Component component, DrainPath path) {
+    PartModel model =
+        PartModel.of(
+                component.id() + "-water-out",
+                path.pump().known() ? WaterSide.PRIORS : PRIOR_OF_A_TYPICAL_PUMP,
+                PumpFigure.values())
+            .on(component, KIND, DrainFigure.values())
+            .faults(DrainFaults.ALL)
+            .looks(STRAINER, DrainFigure.STRAINER)
+            .looks(NARROWED, new Look.Noticed(DrainFigure.HOSE_CLOSED, 0.4365, 0.097))
+            .looks(VALVE_HANGS, new Look.Noticed(DrainFigure.VALVE_HANGS, 0.4, 0.1))
+            .looks(RETURNS, new Look.Noticed(DrainFigure.VALVE_OPEN, 0.35, 0.08))
+            .looks(WATER_OUTSIDE, new Look.Noticed(DrainFigure.ESCAPING, 0.18, 0.045))
+            .looks(LIFT, path::lift, Spread.constant(LIFT_SPREAD))
+            .looks(RETURNED, path::returned, Spread.constant(RETURNED_SHARE * path.content()));
+    Section<Running> running = path.pump().shown(model, PUMP, path::against);
+    double lift = path.hoseKnown() ? LIFT_SPREAD : LIFT_OF_A_USUAL_HOSE;
+    PumpSpread ofHead =
+        PumpSpread.turning(path.pump().headShare(), Math.hypot(path.pump().headFloor(), lift));
+    double flow = flowShare(path);
+    if (!Double.isNaN(path.drainVolume())) {
+      running.observe(DRAIN_TIME, path::drainTime, PumpSpread.always(flow, TIME_FLOOR));
+    }
+    return running
+        .observe(OUTLET_HEAD, path::outletHead, ofHead)
+        .observe(HOSE_HEAD, path::hoseHead, ofHead)
+        .observe(FLOW, DrainPath::arriving, PumpSpread.turning(flow, FLOW_FLOOR))
+        .observe(DRAINS_SLOWLY, path::drainsSlowly)
+        .build();
+  }
+
+  private static double flowShare(DrainPath path) {
+    if (!path.pump().known()) {
+      return PumpSpread.FLOW_OF_A_TYPICAL_PUMP;
+    }
+    return path.hoseKnown() ? PumpSpread.FLOW : FLOW_WITH_A_USUAL_HOSE;
+  }
+}

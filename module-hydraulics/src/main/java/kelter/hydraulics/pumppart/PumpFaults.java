@@ -1,0 +1,158 @@
+package kelter.hydraulics.pumppart;
+
+import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.FaultRow;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+
+/**
+ * The faults of any centrifugal pump. What they change at severity 1 is judgement (common practice,
+ * no source): about as bad as it is met before the machine is given up. A pump that is jammed or
+ * gets no power does not turn at any severity.
+ *
+ * <p>Of every fault the part says the prior and what differs from pump to pump: how much louder it
+ * makes the pump, on the scale of its noise, and how much stiffer, from 0 to 1.
+ *
+ * @param pump what the pump is called, for a person
+ */
+public record PumpFaults(String pump) {
+
+  /** The drag on a rotor that is held fast, by the rated torque: beyond what any motor pulls. */
+  static final double LOCKED = 100;
+
+  private static final Caution LIVE =
+      new Caution(
+          Signal.DANGER,
+          "Electric shock. Voltage at the pump is measured on live parts: that is for those who are"
+              + " competent and licensed for it. Anybody else traces the break with the plug out, by"
+              + " continuity, and leaves the rest to them.");
+
+  /** Minutes and chances of cure of this and the next: common practice, no source. */
+  private static final Work MEND_WIRE =
+      Work.byHand(
+          "mend-wire",
+          "find where the voltage for the pump stays away (connector, wire, control) and mend the"
+              + " connection",
+          35,
+          0.6,
+          Caution.UNPLUG,
+          LIVE);
+
+  private static final Work RENEW_CONTROL =
+      Work.withPart(
+          "renew-control",
+          "renew the control that switches the pump",
+          45,
+          0.9,
+          Caution.UNPLUG,
+          LIVE);
+
+  /**
+   * Something is wound round or stuck between the vanes: at worst 95 % of the passages are closed
+   * and a fifth of the head is lost.
+   *
+   * @param prior the prior
+   * @param louder how much louder at worst
+   * @param stiffer how much stiffer at worst
+   * @return the row, without a cure
+   */
+  public FaultRow passagesBlocked(double prior, double louder, double stiffer) {
+    return FaultRow.fault("passages-blocked", "vane passages of the " + pump + " blocked", prior)
+        .changes(
+            PumpFigure.OPEN_PASSAGES.times(0.05),
+            PumpFigure.HEAD.times(0.8),
+            PumpFigure.LOUDNESS.plus(louder),
+            PumpFigure.DEBRIS.plus(0.85),
+            PumpFigure.STIFFNESS.plus(stiffer));
+  }
+
+  /**
+   * The impeller slips on its shaft, or its vanes are worn away: at worst four fifths of the speed
+   * slip away.
+   *
+   * @param prior the prior
+   * @param louder how much louder at worst
+   * @return the row, without a cure
+   */
+  public FaultRow impellerSlips(double prior, double louder) {
+    return FaultRow.fault(
+            "impeller-slips", "impeller of the " + pump + " worn or slipping on its shaft", prior)
+        .wears(Wear.IMPELLER)
+        .changes(PumpFigure.SLIP.plus(0.8), PumpFigure.LOUDNESS.plus(louder));
+  }
+
+  /**
+   * Water runs back inside the pump past a worn clearance or cover: at worst one and a half times
+   * the rated flow at the rated head.
+   *
+   * @param prior the prior
+   * @return the row, without a cure
+   */
+  public FaultRow internalLeak(double prior) {
+    return FaultRow.fault(
+            "internal-leak", "water runs back inside the " + pump + " (clearance or cover)", prior)
+        .wears(Wear.CLEARANCE)
+        .changes(PumpFigure.LEAK.plus(1.5));
+  }
+
+  /**
+   * A bearing or the shaft seal drags.
+   *
+   * @param prior the prior
+   * @param torque the drag at worst as a ratio of the rated torque
+   * @param louder how much louder at worst
+   * @param stiffer how much stiffer at worst
+   * @return the row, without a cure
+   */
+  public FaultRow drag(double prior, double torque, double louder, double stiffer) {
+    return FaultRow.fault("drag", "bearing or seal of the " + pump + " drags", prior)
+        .wears(Wear.BEARING)
+        .changes(
+            PumpFigure.DRAG.plus(torque),
+            PumpFigure.LOUDNESS.plus(louder),
+            PumpFigure.STIFFNESS.plus(stiffer));
+  }
+
+  /**
+   * Something holds the rotor or the impeller fast. It is there or not, whatever its severity.
+   *
+   * @param how what is said of it behind the name of the pump, for a person
+   * @param prior the prior
+   * @return the row, without a cure
+   */
+  public FaultRow jammed(String how, double prior) {
+    return FaultRow.fault("jammed", pump + " jammed" + how, prior)
+        .changes(
+            PumpFigure.DRAG.atLeast(LOCKED),
+            PumpFigure.DEBRIS.atLeast(0.6),
+            PumpFigure.STIFFNESS.becomes(0.95));
+  }
+
+  /**
+   * The winding or its thermal protector is open. It is there or not, whatever its severity.
+   *
+   * @param winding what the winding is called, for a person
+   * @param prior the prior
+   * @return the row, without a cure
+   */
+  public FaultRow windingOpen(String winding, double prior) {
+    return FaultRow.fault(
+            "winding-open", winding + " of the " + pump + " open, or its protector", prior)
+        .wears(Wear.WINDING)
+        .changes(PumpFigure.OPEN_WINDING.becomes(1));
+  }
+
+  /**
+   * The pump gets no voltage. It is there or not, whatever its severity.
+   *
+   * @param prior the prior
+   * @return the row with its cures
+   */
+  public FaultRow noVoltage(double prior) {
+    return FaultRow.fault(
+            "no-voltage", "no voltage at the " + pump + " (connector, wire, control)", prior)
+        .changes(PumpFigure.NO_VOLTAGE.becomes(1))
+        .curedBy(MEND_WIRE, RENEW_CONTROL);
+  }
+}

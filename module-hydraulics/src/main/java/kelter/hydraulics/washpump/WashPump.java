@@ -1,0 +1,385 @@
+package kelter.hydraulics.washpump;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Check;
+import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.Look;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Section;
+import kelter.core.diagnosis.model.Spread;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.source.Source;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
+import kelter.hydraulics.part.WaterSide;
+import kelter.hydraulics.pumppart.PumpChecks;
+import kelter.hydraulics.pumppart.PumpFigure;
+import kelter.hydraulics.pumppart.PumpSpread;
+import kelter.hydraulics.pumppart.PumpWords;
+import kelter.hydraulics.pumppart.Running;
+
+/** The circulation pump with its filter, the passage to the jets, and the jets. */
+public final class WashPump implements Part {
+
+  /** The height of the jets above the water. */
+  static final Characteristic JET_LIFT =
+      new Characteristic("jet-lift", "jets above the water in the sump", QuantityKind.HEAD);
+
+  /** The open area of the jets, discharge coefficient left out. */
+  static final Characteristic JET_AREA =
+      new Characteristic("jet-area", "open area of all jets together", QuantityKind.AREA);
+
+  /** The length of the passage to the jets. */
+  static final Characteristic PASSAGE_LENGTH =
+      new Characteristic(
+          "passage-length", "length of the passage from pump to jets", QuantityKind.HEAD);
+
+  /** The bore of the passage to the jets. */
+  static final Characteristic PASSAGE_BORE =
+      new Characteristic(
+          "passage-bore", "inner diameter of the passage from pump to jets", QuantityKind.LENGTH);
+
+  /** The height of the water above the pump inlet while it washes. */
+  static final Characteristic WORKING_LEVEL =
+      new Characteristic(
+          "working-level", "water above the pump inlet while it washes", QuantityKind.LENGTH);
+
+  /** The net positive suction head that the pump requires. */
+  static final Characteristic NPSH_REQUIRED =
+      new Characteristic(
+          "npsh-required",
+          "net positive suction head that the pump requires at its rated flow",
+          QuantityKind.HEAD);
+
+  /** The speed of the pump at its rated point. */
+  static final Characteristic RATED_SPEED =
+      new Characteristic("rated-speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED);
+
+  /** How fast the spray arm of a good machine turns. */
+  static final Characteristic RATED_ARM_SPEED =
+      new Characteristic(
+          "rated-arm-speed",
+          "speed of the spray arm of a good machine",
+          QuantityKind.ROTATIONAL_SPEED);
+
+  private static final Caution TURNING =
+      new Caution(
+          Signal.WARNING,
+          "Moving parts. Keep fingers, hair and cloth away from the pump while it can start.");
+  private static final Caution CHARGED =
+      new Caution(
+          Signal.DANGER,
+          "Stored charge. A run capacitor can hold its charge after the plug is out: discharge it through"
+              + " a resistor and prove it dead before you touch.");
+
+  static final Observable HEAD =
+      PumpWords.head(
+          "wash pump",
+          15,
+          "Close the outlet of the pump with a plug that carries a gauge, run it for a few seconds"
+              + " only, and turn the reading into a height of water above that in the sump.",
+          15,
+          new Accuracy(0.01, 0.05));
+
+  /** Pressure at the jets. */
+  static final Observable JET_PRESSURE =
+      Observable.quantity(
+          "jet-pressure",
+          "gauge pressure in the spray arm",
+          QuantityKind.GAUGE_PRESSURE,
+          new Span(0, 120_000),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Fit a gauge in place of one jet or at the arm's bearing, lead its hose out through the door"
+                  + " seal, hold the gauge at the height of the jets and read it while it washes.",
+              15,
+              new Accuracy(0.01, 200),
+              Caution.HOT_WATER));
+
+  /** Pressure before the pump. */
+  static final Observable INLET_PRESSURE =
+      Observable.quantity(
+          "inlet-pressure",
+          "gauge pressure at the pump inlet",
+          QuantityKind.GAUGE_PRESSURE,
+          new Span(-90_000, 5_000),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Fit a gauge between filter and pump and read it while it washes; a suction shows below"
+                  + " zero.",
+              20,
+              new Accuracy(0.01, 100),
+              Caution.HOT_WATER));
+
+  static final Observable POWER =
+      PumpWords.power(
+          "wash pump while it washes",
+          1500,
+          "Read a plug-in power meter while the pump washes with the heater off, and take off what it"
+              + " shows while the machine stands by.",
+          1);
+
+  static final Observable CURRENT =
+      PumpWords.current(
+          "wash pump while it washes",
+          50,
+          "Read the current on a plug-in power meter while the pump washes with the heater off; what"
+              + " stands by adds little.");
+
+  static final Observable WINDING_RESISTANCE =
+      PumpWords.winding(
+          "main winding of the wash pump",
+          "Discharge the run capacitor, take all wires off the pump, null the leads, and measure between"
+              + " the terminals of the main winding; behind an inverter between each two of them.",
+          CHARGED);
+
+  /** Speed of the pump. */
+  static final Observable SPEED =
+      Observable.quantity(
+          "speed",
+          "speed of the wash pump",
+          QuantityKind.ROTATIONAL_SPEED,
+          new Span(0, 100),
+          PumpWords.RUNNING,
+          Procedure.running(
+              "Read the speed at the motor's far shaft end with an optical tachometer, or from the tone of"
+                  + " its hum with a frequency meter.",
+              10,
+              new Accuracy(0.005, 0.2),
+              TURNING,
+              PumpWords.WET_MAINS));
+
+  /** Speed of the spray arm. */
+  static final Observable ARM_SPEED =
+      Observable.quantity(
+          "arm-speed",
+          "speed of the spray arm",
+          QuantityKind.ROTATIONAL_SPEED,
+          new Span(0, 3),
+          List.of(),
+          Procedure.running(
+              "Count the strokes of the arm's jets against the door over a minute.",
+              3,
+              new Accuracy(0.03, 0.02),
+              Caution.HOT_WATER));
+
+  static final Observable NOISE = PumpWords.noise("wash pump", "Listen while it washes.");
+
+  /** Whether the pressure swings. */
+  static final Observable SWINGS =
+      Observable.yesNo(
+          "pressure-swings",
+          "the spray or the hum comes and goes, as with air in the water",
+          Procedure.running(
+              "Listen for a minute, and watch the jets or the power meter's needle.",
+              2,
+              Procedure.BY_EYE,
+              PumpWords.WET_MAINS));
+
+  /** Height of the water. */
+  static final Observable LEVEL =
+      Observable.quantity(
+          "level",
+          "water above the pump inlet while it washes",
+          QuantityKind.LENGTH,
+          new Span(0, 0.3),
+          List.of(),
+          Procedure.running(
+              "Stop it in the wash phase, open the door when the jets are still, and dip the water with a"
+                  + " rule.",
+              4,
+              new Accuracy(0, 0.004),
+              Caution.HOT_WATER));
+
+  /** The state of the filter. */
+  static final Observable FILTER =
+      Observable.graded(
+          "filter",
+          "filter before the pump",
+          List.of("clean", "partly", "clogged"),
+          WaterSide.opened("Take the filter out and hold it against the light.", 3));
+
+  /** How many jets are closed. */
+  static final Observable JETS_CLOSED =
+      Observable.quantity(
+          "jets-closed",
+          "share of the jets that are closed",
+          QuantityKind.PERCENT,
+          new Span(0, 1),
+          List.of(),
+          Procedure.dead(
+              "Take the spray arms out, count the jets, and those that are closed or lined with scale.",
+              5,
+              new Accuracy(0, 0.05)));
+
+  static final Observable DEBRIS =
+      PumpWords.debris(
+          "Empty the sump, open the pump and look into its inlet and between the vanes.", 20);
+
+  static final Observable TURNS =
+      PumpWords.turns("Turn the impeller by hand through the opened inlet.", 15);
+
+  static final Observable LOOSE =
+      PumpWords.loose("Hold the motor shaft, try to turn the impeller, and look at its vanes.", 20);
+
+  /** Whether water escapes before the jets. */
+  static final Observable PASSAGE_LEAKS =
+      Observable.yesNo(
+          "passage-leaks",
+          "water escapes between pump and jets",
+          Procedure.running(
+              "Look at the feed pipe, the arm's bearing and the joints for a jet of water, through the"
+                  + " door's glass or for wet marks right after a stop.",
+              6,
+              Procedure.BY_EYE,
+              Caution.HOT_WATER));
+
+  /** What the owner sees. */
+  static final Observable WEAK_JETS =
+      Observable.yesNo(
+          "weak-jets",
+          "the spray is weak, or dishes or linen stay dirty",
+          Procedure.look("Ask the owner, or listen to the spray against the door.", 1));
+
+  /** The kind. */
+  static final ComponentKind KIND =
+      new ComponentKind(
+          "wash-pump",
+          "wash pump with filter, passage and jets",
+          List.of(
+              HEAD,
+              JET_PRESSURE,
+              INLET_PRESSURE,
+              POWER,
+              CURRENT,
+              WINDING_RESISTANCE,
+              SPEED,
+              ARM_SPEED,
+              NOISE,
+              SWINGS,
+              LEVEL,
+              FILTER,
+              JETS_CLOSED,
+              DEBRIS,
+              TURNS,
+              LOOSE,
+              PASSAGE_LEAKS,
+              WEAK_JETS),
+          List.of(
+              JET_LIFT,
+              JET_AREA,
+              PASSAGE_LENGTH,
+              PASSAGE_BORE,
+              WORKING_LEVEL,
+              NPSH_REQUIRED,
+              RATED_SPEED,
+              RATED_ARM_SPEED,
+              PumpWords.WINDING,
+              PumpWords.TORQUE_LIMIT),
+          List.of(PumpWords.HEAD_CURVE));
+
+  private static final PumpWords PUMP =
+      new PumpWords(HEAD, POWER, CURRENT, WINDING_RESISTANCE, NOISE, DEBRIS, TURNS, LOOSE);
+
+  private static final Source PRIOR_OF_A_TYPICAL_PUMP =
+      Source.fromMemory(
+          WaterSide.PRIORS.document()
+              + "; curve or jets are not known, those of a typical machine are taken");
+
+  private static final double PRESSURE_FLOOR = 300; // Pa
+  private static final double INLET_FLOOR = 250; // Pa
+  private static final double INLET_SHARE = 0.2; // ratio; judgement
+  private static final double SPEED_FLOOR = 0.2; // 1/s
+  private static final double ARM_FLOOR = 0.03; // 1/s
+  private static final double ARM_SHARE = 0.15; // ratio; judgement
+  private static final double LEVEL_SPREAD = 0.008; // m
+  private static final double COUNT_SPREAD = 0.04; // ratio
+
+  /** A part without a memory. */
+  public WashPump() {}
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(KIND);
+  }
+
+  @Override
+  public List<Check> checks() {
+    PumpChecks pump = new PumpChecks(KIND, PUMP);
+    return List.of(
+        pump.head(),
+        new LimitCheck(
+            "jet-pressure",
+            "Pressure before the jets against the operating point",
+            KIND,
+            JET_PRESSURE,
+            WashChecks::jetPressure),
+        new LimitCheck(
+            "spray-arm-jets", "Jets of the spray arm", KIND, JETS_CLOSED, WashChecks::jetsClosed),
+        new LimitCheck(
+            "spray-arm-speed", "Speed of the spray arm", KIND, ARM_SPEED, WashChecks::armSpeed),
+        new LimitCheck(
+            "suction-cavitation",
+            "Suction of the wash pump: boiling",
+            KIND,
+            INLET_PRESSURE,
+            WashChecks::cavitation),
+        new LimitCheck(
+            "suction-filter",
+            "Suction of the wash pump: filter",
+            KIND,
+            INLET_PRESSURE,
+            WashChecks::filter),
+        new LimitCheck(
+            "suction-level", "Suction of the wash pump: air", KIND, LEVEL, WashChecks::level),
+        pump.power(),
+        pump.winding());
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component component) {
+    Optional<WashCircuit> wash = WashCircuit.of(component, appliance.nameplate());
+    return wash.isPresent() ? Optional.of(faultModel(component, wash.get())) : Optional.empty();
+  }
+
+  private static FaultModel faultModel(Component component, WashCircuit wash) {
+    boolean known = wash.pump().known();
+    PartModel model =
+        PartModel.of(
+                component.id() + "-wash-water",
+                known ? WaterSide.PRIORS : PRIOR_OF_A_TYPICAL_PUMP,
+                PumpFigure.values())
+            .on(component, KIND, WashFigure.values())
+            .faults(WashFaults.ALL)
+            .looks(SWINGS, WashCircuit::swings)
+            .looks(FILTER, WashFigure.FILTER)
+            .looks(PASSAGE_LEAKS, new Look.Noticed(WashFigure.ESCAPE, 0.45, 0.12))
+            .looks(LEVEL, wash::level, Spread.constant(LEVEL_SPREAD))
+            .looks(JETS_CLOSED, WashCircuit::jetsClosed, Spread.constant(COUNT_SPREAD));
+    Section<Running> running = wash.pump().shown(model, PUMP, wash::against);
+    if (!Double.isNaN(wash.speed())) {
+      running.observe(SPEED, wash::speed, PumpSpread.turning(PumpSpread.SPEED, SPEED_FLOOR));
+    }
+    if (!Double.isNaN(wash.armSpeed())) {
+      running.observe(ARM_SPEED, wash::armSpeed, PumpSpread.turning(ARM_SHARE, ARM_FLOOR));
+    }
+    // The pressure before jets goes with the square of the flow rate.
+    double pressureShare = 2 * (known ? PumpSpread.FLOW : PumpSpread.FLOW_OF_A_TYPICAL_PUMP);
+    return running
+        .observe(JET_PRESSURE, wash::jetPressure, PumpSpread.turning(pressureShare, PRESSURE_FLOOR))
+        .observe(INLET_PRESSURE, wash::inletPressure, PumpSpread.always(INLET_SHARE, INLET_FLOOR))
+        .observe(WEAK_JETS, wash::weakJets)
+        .build();
+  }
+}
