@@ -243,7 +243,7 @@ class DemoJobsTest {
             "measured",
             "limits",
             "verdict",
-            "probabilityOfConformity",
+            "probability-of-conformity",
             "source",
             "standing",
             "cautions",
@@ -259,7 +259,7 @@ class DemoJobsTest {
             "plan",
             "remedy",
             "cures",
-            "probabilityOfCure",
+            "probability-of-cure",
             "cost")) {
       assertTrue(json.contains("\"" + field + "\""), field);
     }
