@@ -31,7 +31,9 @@ public enum ResultFormat {
   /** {@code kelter modules}. */
   MODULES("modules", 1),
   /** {@code kelter instruments}. */
-  INSTRUMENTS("instruments", 2);
+  INSTRUMENTS("instruments", 2),
+  /** {@code kelter schema}. */
+  SCHEMAS("schemas", 1);
 
   private final String word;
   private final int version;
@@ -39,6 +41,15 @@ public enum ResultFormat {
   ResultFormat(String word, int version) {
     this.word = word;
     this.version = version;
+  }
+
+  /**
+   * The word for it.
+   *
+   * @return for instance {@code what-if}
+   */
+  public String word() {
+    return word;
   }
 
   /**

@@ -22,6 +22,7 @@ import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import kelter.cli.json.PublishedSchema;
 import kelter.cli.json.ResultFormat;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
@@ -75,6 +76,7 @@ class ResultSchemaTest {
       }
     }
     run("instruments");
+    run("schema");
   }
 
   private static void runOn(String job) throws IOException {
@@ -291,6 +293,21 @@ class ResultSchemaTest {
                 });
       }
     }
+  }
+
+  @Test
+  void schemaShowsWhatItLists() {
+    List<Json> listed = array(run("schema"), "schemas");
+
+    assertEquals(2 + ResultFormat.values().length, listed.size());
+    for (Json each : listed) {
+      Console console = Console.run("schema", text(each, "name"));
+      assertEquals(0, console.code(), console.err());
+      assertEquals(text(each, "id"), text(json(console.out()), "$id"));
+      assertTrue(Console.run("schema").out().contains(text(each, "name") + ": "));
+    }
+    assertEquals(PublishedSchema.all().get(0).text(), Console.run("schema", "job").out());
+    assertTrue(Console.run("schema", "diagnosi").err().contains("did you mean 'diagnosis'?"));
   }
 
   /** The objects of a value with their places in it. */
