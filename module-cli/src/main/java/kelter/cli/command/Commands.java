@@ -16,7 +16,8 @@ final class Commands {
           "readings",
           "compute",
           "modules",
-          "instruments");
+          "instruments",
+          "schema");
 
   private Commands() {}
 
@@ -32,6 +33,7 @@ final class Commands {
       case "compute" -> new ComputeCommand();
       case "modules" -> new ModulesCommand();
       case "instruments" -> new InstrumentsCommand();
+      case "schema" -> new SchemaCommand();
       default -> throw new IllegalArgumentException("no command has the name '" + name + "'");
     };
   }

@@ -27,8 +27,8 @@ public final class ComputationJson {
    */
   public static String of(Computation computation, Optional<UncertaintyAnalysis> analysis) {
     return JsonOutput.document(
+        ResultFormat.COMPUTATION,
         out -> {
-          out.text("format", "kelter-computation/1");
           out.text("calculation", computation.calculation().id());
           out.objects(
               "results",
@@ -65,8 +65,8 @@ public final class ComputationJson {
    */
   public static String describe(Calculation calculation) {
     return JsonOutput.document(
+        ResultFormat.CALCULATION,
         out -> {
-          out.text("format", "kelter-calculation/1");
           out.text("calculation", calculation.id());
           out.text("title", calculation.title());
           out.objects("parameters", calculation.parameters(), each -> writeParameter(out, each));
@@ -106,7 +106,7 @@ public final class ComputationJson {
       throws IOException {
     out.text("seed", Long.toString(analysis.settings().seed()));
     if (analysis.refused().isPresent()) {
-      out.text("monteCarloRefused", analysis.refused().get());
+      out.text("monte-carlo-refused", analysis.refused().get());
     }
     List<Output> outputs = analysis.computation().calculation().outputs();
     out.objects(
@@ -117,7 +117,7 @@ public final class ComputationJson {
           writeBudget(out, analysis, output, analysis.budgets().get(place));
           if (!analysis.outcomes().isEmpty()) {
             MonteCarlo.Outcome outcome = analysis.outcomes().get(place);
-            out.object("monteCarlo", () -> writeOutcome(out, output.kind(), outcome));
+            out.object("monte-carlo", () -> writeOutcome(out, output.kind(), outcome));
           }
         });
   }
@@ -130,9 +130,9 @@ public final class ComputationJson {
     out.value("value", budget.result().value(), output.kind(), output.kind().unit());
     out.text("unit", output.kind().unit().code());
     out.number("u", budget.result().standardUncertainty() / factor);
-    out.number("degreesOfFreedom", budget.degreesOfFreedom());
-    out.number("coverageProbability", budget.coverageProbability());
-    out.number("coverageFactor", budget.coverageFactor());
+    out.number("degrees-of-freedom", budget.degreesOfFreedom());
+    out.number("coverage-probability", budget.coverageProbability());
+    out.number("coverage-factor", budget.coverageFactor());
     out.number("expanded", budget.expanded() / factor);
     out.objects("lines", budget.lines(), line -> writeLine(out, analysis, output, line));
   }
@@ -145,7 +145,7 @@ public final class ComputationJson {
     List<Computation.Input> inputs = analysis.computation().inputs();
     out.text("effect", effect.title());
     out.text("distribution", effect.shape().words());
-    out.number("degreesOfFreedom", effect.degreesOfFreedom());
+    out.number("degrees-of-freedom", effect.degreesOfFreedom());
     out.objects(
         "inputs",
         effect.inputs(),
@@ -173,16 +173,16 @@ public final class ComputationJson {
     out.value("high", outcome.high(), kind, kind.unit());
     out.number("trials", outcome.trials());
     out.number("undefined", outcome.undefined());
-    out.number("steadyWithin", outcome.toTwoDigits().noise() / factor);
-    out.number("lowDifference", outcome.toTwoDigits().lowDifference() / factor);
-    out.number("highDifference", outcome.toTwoDigits().highDifference() / factor);
+    out.number("steady-within", outcome.toTwoDigits().noise() / factor);
+    out.number("low-difference", outcome.toTwoDigits().lowDifference() / factor);
+    out.number("high-difference", outcome.toTwoDigits().highDifference() / factor);
     out.object(
-        "firstOrderHolds",
+        "first-order-holds",
         () -> {
-          out.number("toleranceOfOneDigit", outcome.toOneDigit().tolerance() / factor);
-          out.text("toOneDigit", outcome.toOneDigit().holds().words());
-          out.number("toleranceOfTwoDigits", outcome.toTwoDigits().tolerance() / factor);
-          out.text("toTwoDigits", outcome.toTwoDigits().holds().words());
+          out.number("tolerance-of-one-digit", outcome.toOneDigit().tolerance() / factor);
+          out.text("to-one-digit", outcome.toOneDigit().holds().words());
+          out.number("tolerance-of-two-digits", outcome.toTwoDigits().tolerance() / factor);
+          out.text("to-two-digits", outcome.toTwoDigits().holds().words());
         });
   }
 }

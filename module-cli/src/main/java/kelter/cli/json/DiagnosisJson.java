@@ -35,8 +35,8 @@ public final class DiagnosisJson {
       Diagnosis diagnosis,
       List<String> notes) {
     return JsonOutput.document(
+        ResultFormat.DIAGNOSIS,
         out -> {
-          out.text("format", "kelter-diagnosis/1");
           out.text("job", job.id());
           out.cautions(cautions);
           ResultJson.writeLibrary(out, job);
@@ -44,21 +44,21 @@ public final class DiagnosisJson {
           writeConclusion(out, diagnosis.basis().conclusion());
           out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
           out.objects("faults", diagnosis.faults(), fault -> writeFault(out, fault));
-          out.number("nothingWrong", diagnosis.healthy());
+          out.probability("nothing-wrong", diagnosis.healthy());
           out.object(
               "unexplained",
               () -> {
-                out.number("probability", diagnosis.unexplained().probability());
-                out.number("misfit", diagnosis.unexplained().misfit());
+                out.probability("probability", diagnosis.unexplained().probability());
+                out.probability("misfit", diagnosis.unexplained().misfit());
               });
-          out.bool("staysUnplugged", diagnosis.basis().staysUnplugged());
+          out.bool("stays-unplugged", diagnosis.basis().staysUnplugged());
           out.objects("next", diagnosis.next(), next -> writeNext(out, next));
-          out.bool("enoughMeasured", diagnosis.basis().enough());
+          out.bool("enough-measured", diagnosis.basis().enough());
           out.objects("suspects", diagnosis.basis().suspects(), each -> writeSuspect(out, each));
           out.objects("priors", diagnosis.basis().priors(), prior -> writePrior(out, prior));
-          out.number("leftOut", diagnosis.basis().leftOut());
+          out.number("left-out", diagnosis.basis().leftOut());
           out.objects("plan", diagnosis.plan(), step -> writeStep(out, job, step));
-          out.texts("notUsed", diagnosis.notUsed());
+          out.texts("not-used", diagnosis.notUsed());
           out.texts("notes", notes);
         });
   }
@@ -72,8 +72,8 @@ public final class DiagnosisJson {
    */
   public static String explanation(Job job, Explanation explanation) {
     return JsonOutput.document(
+        ResultFormat.EXPLANATION,
         out -> {
-          out.text("format", "kelter-explanation/1");
           out.text("job", job.id());
           writeFault(out, explanation.fault());
           out.object("prior", () -> writePrior(out, explanation.prior()));
@@ -94,8 +94,8 @@ public final class DiagnosisJson {
    */
   public static String whatIf(Job job, List<String> readings, Diagnosis now, Diagnosis then) {
     return JsonOutput.document(
+        ResultFormat.WHAT_IF,
         out -> {
-          out.text("format", "kelter-what-if/1");
           out.text("job", job.id());
           out.texts("readings", readings);
           out.object("now", () -> writeShort(out, now));
@@ -107,8 +107,8 @@ public final class DiagnosisJson {
     writeConclusion(out, diagnosis.basis().conclusion());
     out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
     out.objects("faults", diagnosis.faults(), fault -> writeFault(out, fault));
-    out.number("nothingWrong", diagnosis.healthy());
-    out.number("unexplained", diagnosis.unexplained().probability());
+    out.probability("nothing-wrong", diagnosis.healthy());
+    out.probability("unexplained", diagnosis.unexplained().probability());
   }
 
   private static void writeFault(JsonOutput out, Diagnosis.FaultProbability fault)
@@ -116,7 +116,7 @@ public final class DiagnosisJson {
     out.text("id", fault.fault().id());
     out.text("component", fault.fault().component());
     out.text("title", fault.fault().title());
-    out.number("probability", fault.probability());
+    out.probability("probability", fault.probability());
     writeSeverity(out, fault.severity());
   }
 
@@ -135,14 +135,14 @@ public final class DiagnosisJson {
     out.text("component", suspect.component());
     out.text("observable", suspect.observable());
     out.text("reading", suspect.shown());
-    out.number("probabilityWrong", suspect.probability());
+    out.probability("probability-wrong", suspect.probability());
   }
 
   private static void writePrior(JsonOutput out, Diagnosis.Prior prior) throws IOException {
     out.text("fault", prior.fault().key());
-    out.number("probability", prior.probability());
+    out.probability("probability", prior.probability());
     out.source(prior.source());
-    out.number("turningFactor", prior.turning());
+    out.number("turning-factor", prior.turning());
   }
 
   private static void writeEvidence(JsonOutput out, Diagnosis.Evidence evidence)
@@ -151,7 +151,7 @@ public final class DiagnosisJson {
     out.text("observable", evidence.observable());
     out.text("reading", evidence.shown());
     out.number("bits", evidence.bits());
-    out.number("bitsAgainstNext", evidence.againstNext());
+    out.number("bits-against-next", evidence.againstNext());
   }
 
   private static void writeState(JsonOutput out, Diagnosis.RankedState state) throws IOException {
@@ -165,7 +165,7 @@ public final class DiagnosisJson {
           writeSeverity(out, present.severity());
         });
     out.bool("unexplained", state.unexplained());
-    out.number("probability", state.probability());
+    out.probability("probability", state.probability());
     out.objects("evidence", state.evidence(), evidence -> writeEvidence(out, evidence));
   }
 
@@ -183,13 +183,7 @@ public final class DiagnosisJson {
     var observable = next.question().observable();
     out.text("component", next.question().component());
     out.text("observable", observable.id());
-    out.object(
-        "at",
-        () -> {
-          for (var condition : next.question().conditions().figures().entrySet()) {
-            out.text(condition.getKey(), condition.getValue().format());
-          }
-        });
+    out.conditions(next.question().conditions().figures());
     out.number("bits", next.bits());
     out.number("minutes", next.minutes());
     out.number("worth", next.worth());
@@ -203,7 +197,7 @@ public final class DiagnosisJson {
     out.text("remedy", step.remedy().key());
     out.text("title", step.remedy().title());
     out.texts("cures", step.cures());
-    out.number("probabilityOfCure", step.probabilityOfCure());
+    out.probability("probability-of-cure", step.probabilityOfCure());
     out.number("minutes", step.remedy().minutes());
     out.number("cost", step.cost());
     out.text("currency", job.prices().map(p -> p.currency().getCurrencyCode()).orElse(""));

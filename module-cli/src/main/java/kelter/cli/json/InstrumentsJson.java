@@ -19,8 +19,8 @@ public final class InstrumentsJson {
    */
   public static String of(List<Instrument> instruments) {
     return JsonOutput.document(
+        ResultFormat.INSTRUMENTS,
         out -> {
-          out.text("format", "kelter-instruments/1");
           out.objects(
               "instruments",
               instruments,
@@ -42,8 +42,8 @@ public final class InstrumentsJson {
     out.text("unit", function.kind().unit().code());
     out.value("end", function.end(), function.kind(), function.kind().unit());
     out.number("resolution", function.resolution() / factor);
-    out.number("expandedAtHalf", expanded(function, 0.5) / factor);
-    out.number("expandedAtEnd", expanded(function, 1) / factor);
+    out.number("expanded-at-half", expanded(function, 0.5) / factor);
+    out.number("expanded-at-end", expanded(function, 1) / factor);
   }
 
   private static double expanded(Instrument.Function function, double part) {

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
+import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
@@ -15,6 +17,8 @@ import kelter.core.source.Source;
 
 /** A JSON text under construction. What is not finite is written as null. */
 final class JsonOutput {
+
+  private static final double ROUNDING = 1e-9;
 
   private final StringWriter text = new StringWriter();
   private final JsonGenerator generator;
@@ -45,10 +49,11 @@ final class JsonOutput {
     void write(JsonOutput output) throws IOException;
   }
 
-  static String document(Document document) {
+  static String document(ResultFormat format, Document document) {
     try {
       JsonOutput output = new JsonOutput();
       output.generator.writeStartObject();
+      output.text("format", format.id());
       document.write(output);
       output.generator.writeEndObject();
       output.generator.close();
@@ -71,6 +76,11 @@ final class JsonOutput {
     } else {
       generator.writeNumber(value);
     }
+  }
+
+  /** A probability. Where a sum of shares is rounded to just above 1, it is 1. */
+  void probability(String name, double value) throws IOException {
+    number(name, value > 1 && value < 1 + ROUNDING ? 1 : value);
   }
 
   void bool(String name, boolean value) throws IOException {
@@ -102,11 +112,26 @@ final class JsonOutput {
   }
 
   void source(Source source) throws IOException {
+    object("source", () -> write(source));
+  }
+
+  void sources(List<Source> sources) throws IOException {
+    objects("sources", sources, this::write);
+  }
+
+  private void write(Source source) throws IOException {
+    text("document", source.document());
+    text("standing", source.standing().words());
+  }
+
+  /** The circumstances of a reading, by name. */
+  void conditions(Map<String, Quantity> conditions) throws IOException {
     object(
-        "source",
+        "at",
         () -> {
-          text("document", source.document());
-          text("standing", source.standing().words());
+          for (var condition : conditions.entrySet()) {
+            text(condition.getKey(), condition.getValue().format());
+          }
         });
   }
 

@@ -15,9 +15,8 @@ import kelter.core.log.measurement.Change;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.log.measurement.LogReport;
 import kelter.core.log.measurement.Stretch;
-import kelter.core.source.Source;
 
-/** What an instrument log shows, as JSON. The names of the fields are a contract. */
+/** What an instrument log shows, as JSON. */
 public final class ReadingsJson {
 
   private ReadingsJson() {}
@@ -39,8 +38,8 @@ public final class ReadingsJson {
       List<LogReading> readings,
       List<String> outcome) {
     return JsonOutput.document(
+        ResultFormat.READINGS,
         out -> {
-          out.text("format", "kelter-readings/1");
           out.text("log", report.name());
           out.object("recognised", () -> recognised(out, report));
           out.objects(
@@ -59,35 +58,28 @@ public final class ReadingsJson {
           out.objects("changes", changes, change -> change(out, report, change));
           out.objects("readings", readings, reading -> reading(out, reading));
           out.texts("outcome", outcome);
-          out.objects(
-              "sources",
-              List.of(EffectiveObservations.SOURCE, ModifiedZScore.SOURCE, SteadyRule.SOURCE),
-              source -> source(out, source));
+          out.sources(
+              List.of(EffectiveObservations.SOURCE, ModifiedZScore.SOURCE, SteadyRule.SOURCE));
         });
-  }
-
-  private static void source(JsonOutput out, Source source) throws IOException {
-    out.text("document", source.document());
-    out.text("standing", source.standing().words());
   }
 
   private static void recognised(JsonOutput out, LogReport report) throws IOException {
     LogFormat format = report.log().format();
     Recording recording = report.log().recording();
     out.text("encoding", format.encoding());
-    out.bool("encodingAssumed", format.encodingAssumed());
+    out.bool("encoding-assumed", format.encodingAssumed());
     out.text("delimiter", String.valueOf(format.delimiter()));
     out.text("decimal", format.decimalComma() ? "," : ".");
-    out.number("headerRow", format.headerRow());
-    out.number("firstRow", format.firstRow());
+    out.number("header-row", format.headerRow());
+    out.number("first-row", format.firstRow());
     out.text("times", format.timing().description());
-    out.bool("dayAssumedFirst", format.timing().assumed());
+    out.bool("day-assumed-first", format.timing().assumed());
     out.bool("counted", format.timing().counted());
     out.number("start", report.log().start());
     out.number("seconds", recording.lastTime());
-    out.number("usualStep", recording.spacing().usual());
+    out.number("usual-step", recording.spacing().usual());
     out.number("rows", recording.rows());
-    out.number("repeatedTimes", recording.spacing().repeated());
+    out.number("repeated-times", recording.spacing().repeated());
   }
 
   private static void column(JsonOutput out, LogReport report, LogFormat.Column column)
@@ -106,7 +98,7 @@ public final class ReadingsJson {
     int value = report.log().format().values().indexOf(column);
     if (value >= 0) {
       out.number("missing", report.log().recording().missing(value));
-      out.number("overRange", report.log().recording().overRange(value).count());
+      out.number("over-range", report.log().recording().overRange(value).count());
     }
   }
 
@@ -130,12 +122,12 @@ public final class ReadingsJson {
 
   private static void overRange(JsonOutput out, LogReport report, Window window, int column)
       throws IOException {
-    out.number("overRange", report.overRange(window.from(), window.to(), column));
+    out.number("over-range", report.overRange(window.from(), window.to(), column));
   }
 
   private static void window(JsonOutput out, Window window) throws IOException {
-    out.number("firstRow", window.firstRow());
-    out.number("lastRow", window.lastRow());
+    out.number("first-row", window.firstRow());
+    out.number("last-row", window.lastRow());
     out.number("from", window.from());
     out.number("to", window.to());
     out.number("samples", window.samples());
@@ -147,7 +139,7 @@ public final class ReadingsJson {
     out.number("effective", window.effective());
     out.number("u", window.uncertainty());
     out.number("slope", window.slope());
-    out.number("slopeU", window.slopeUncertainty());
+    out.number("slope-u", window.slopeUncertainty());
   }
 
   private static void step(JsonOutput out, LogReport report, LogReport.ColumnStep each)
@@ -176,10 +168,10 @@ public final class ReadingsJson {
         column -> {
           out.text("column", column.name());
           window(out, window.apply(column).orElseThrow());
-          out.number("overRange", over.applyAsLong(column));
+          out.number("over-range", over.applyAsLong(column));
         });
     out.objects(
-        "overRange",
+        "over-range",
         values.stream().filter(column -> over.applyAsLong(column) > 0).toList(),
         column -> {
           out.text("column", column.name());
@@ -193,7 +185,7 @@ public final class ReadingsJson {
     out.text("after", change.after().words());
     out.number("difference", change.comparison().difference());
     out.number("u", change.comparison().uncertainty());
-    out.number("degreesOfFreedom", change.comparison().degreesOfFreedom());
+    out.number("degrees-of-freedom", change.comparison().degreesOfFreedom());
   }
 
   private static void reading(JsonOutput out, LogReading reading) throws IOException {
@@ -207,19 +199,13 @@ public final class ReadingsJson {
         () -> {
           out.number("scatter", reading.parts().scatter());
           out.number("instrument", reading.parts().instrument());
-          out.bool("instrumentAssumed", reading.parts().assumed());
+          out.bool("instrument-assumed", reading.parts().assumed());
           out.number("rounding", reading.parts().rounding());
         });
     out.bool("trend", reading.trend());
-    out.object(
-        "at",
-        () -> {
-          for (var condition : reading.conditions().entrySet()) {
-            out.text(condition.getKey(), condition.getValue().format());
-          }
-        });
+    out.conditions(reading.conditions());
     out.text("stretch", reading.stretch().words());
-    out.number("firstRow", reading.window().firstRow());
-    out.number("lastRow", reading.window().lastRow());
+    out.number("first-row", reading.window().firstRow());
+    out.number("last-row", reading.window().lastRow());
   }
 }

@@ -27,8 +27,8 @@ public final class ResultJson {
   public static String findings(
       Job job, List<Caution> cautions, List<Finding> findings, Settling settling, boolean risks) {
     return JsonOutput.document(
+        ResultFormat.FINDINGS,
         out -> {
-          out.text("format", "kelter-findings/1");
           out.text("job", job.id());
           out.cautions(cautions);
           writeLibrary(out, job);
@@ -41,7 +41,7 @@ public final class ResultJson {
 
   static void writeLibrary(JsonOutput out, Job job) throws IOException {
     out.texts(
-        "libraryInstruments",
+        "library-instruments",
         job.instruments().stream()
             .filter(instrument -> instrument.typical().isPresent())
             .map(Instrument::id)
@@ -69,7 +69,7 @@ public final class ResultJson {
             out.text("unit", finding.unit().code());
             out.number("u", estimate.standardUncertainty() / finding.unit().factor());
           }
-          out.bool("accuracyAssumed", finding.judgement().assumed());
+          out.bool("accuracy-assumed", finding.judgement().assumed());
         });
     out.object(
         "limits",
@@ -79,11 +79,11 @@ public final class ResultJson {
           out.text("unit", finding.unit().code());
         });
     out.text("verdict", finding.verdict().words());
-    out.number("probabilityOfConformity", finding.judgement().probabilityOfConformity());
+    out.probability("probability-of-conformity", finding.judgement().probabilityOfConformity());
     out.source(finding.source());
     out.cautions(finding.cautions());
     out.text("remark", finding.remark());
-    out.texts("toSettle", settling.of(finding));
+    out.texts("to-settle", settling.of(finding));
   }
 
   /**
@@ -94,8 +94,8 @@ public final class ResultJson {
    */
   public static String modules(List<CalculationModule> modules) {
     return JsonOutput.document(
+        ResultFormat.MODULES,
         out -> {
-          out.text("format", "kelter-modules/1");
           out.objects(
               "modules",
               modules,

@@ -23,15 +23,15 @@ final class RiskJson {
       throws IOException {
     double factor = finding.unit().factor();
     out.text("id", finding.id());
-    out.number("consumer", risk.ifPassed());
-    out.number("producer", risk.ifRejected());
+    out.probability("consumer", risk.ifPassed());
+    out.probability("producer", risk.ifRejected());
     out.number("level", rule.level());
-    out.number("guardBand", GuardBand.at(rule.level(), risk.uncertainty()).width() / factor);
-    out.number("guardBandExpanded", GuardBand.expanded(risk.uncertainty()).width() / factor);
+    out.number("guard-band", GuardBand.at(rule.level(), risk.uncertainty()).width() / factor);
+    out.number("guard-band-expanded", GuardBand.expanded(risk.uncertainty()).width() / factor);
     out.text("unit", finding.unit().code());
     if (risk.overMany().isPresent()) {
-      out.number("globalConsumer", risk.overMany().get().consumer());
-      out.number("globalProducer", risk.overMany().get().producer());
+      out.probability("global-consumer", risk.overMany().get().consumer());
+      out.probability("global-producer", risk.overMany().get().producer());
     }
   }
 }

@@ -26,15 +26,15 @@ public final class SimulationJson {
   public static String of(
       Appliance appliance, SimulationPlan plan, double wrongBy, SimulationReport report) {
     return JsonOutput.document(
+        ResultFormat.SIMULATION,
         out -> {
-          out.text("format", "kelter-simulation/1");
           out.text("appliance", appliance.kind());
           out.object("drawn", () -> drawn(out, plan, wrongBy, report));
           out.object("all", () -> scores(out, report.all()));
-          out.object("clearSingles", () -> scores(out, report.clearSingles()));
+          out.object("clear-singles", () -> scores(out, report.clearSingles()));
           out.object("sureness", () -> sureness(out, report.sureness()));
           out.object("calibration", () -> calibration(out, report.states()));
-          out.object("calibrationOfFaults", () -> calibration(out, report.faults()));
+          out.object("calibration-of-faults", () -> calibration(out, report.faults()));
           out.objects("confusions", report.confusions(), confusion -> confusion(out, confusion));
           out.objects("orders", report.walks(), walks -> walks(out, walks));
         });
@@ -48,25 +48,25 @@ public final class SimulationJson {
     out.number("led", plan.ledJobs());
     out.text("seed", Long.toString(plan.seed()));
     out.number("readings", report.readings());
-    out.number("nothingWrong", world.nothingWrong());
+    out.number("nothing-wrong", world.nothingWrong());
     out.number("unexplained", world.unexplained());
     out.number("coincidence", world.coincidence());
     out.number("blunder", world.blunder());
-    out.number("mostTogether", world.mostTogether());
-    out.number("curvesWrongBy", wrongBy);
+    out.number("most-together", world.mostTogether());
+    out.number("curves-wrong-by", wrongBy);
     out.source(EngineSettings.SOURCE);
   }
 
   private static void scores(JsonOutput out, SimulationReport.Scores scores) throws IOException {
     out.number("jobs", scores.jobs());
     out.number("first", scores.first());
-    out.number("amongThree", scores.amongThree());
-    out.number("faultFirst", scores.faultFirst());
-    out.number("faultAmongThree", scores.faultAmongThree());
+    out.number("among-three", scores.amongThree());
+    out.number("fault-first", scores.faultFirst());
+    out.number("fault-among-three", scores.faultAmongThree());
     out.number("brier", scores.brier());
-    out.number("logLoss", scores.logLoss());
-    out.number("faultBrier", scores.faultBrier());
-    out.number("faultLogLoss", scores.faultLogLoss());
+    out.number("log-loss", scores.logLoss());
+    out.number("fault-brier", scores.faultBrier());
+    out.number("fault-log-loss", scores.faultLogLoss());
   }
 
   private static void sureness(JsonOutput out, SimulationReport.Sureness sureness)
@@ -74,14 +74,14 @@ public final class SimulationJson {
     out.number("level", SimulationReport.SURE);
     out.number("sure", sureness.sure());
     out.number("wrong", sureness.wrong());
-    out.number("wrongExpected", sureness.wrongExpected());
-    out.number("absentFault", sureness.absentFault());
+    out.number("wrong-expected", sureness.wrongExpected());
+    out.number("absent-fault", sureness.absentFault());
   }
 
   private static void calibration(JsonOutput out, CalibrationTable table) throws IOException {
-    out.number("expectedError", table.expectedError());
-    out.number("rmsError", table.rmsError());
-    out.number("greatestError", table.greatestError());
+    out.number("expected-error", table.expectedError());
+    out.number("rms-error", table.rmsError());
+    out.number("greatest-error", table.greatestError());
     out.objects(
         "bins",
         table.bins(),
@@ -99,7 +99,7 @@ public final class SimulationJson {
     out.text("truth", confusion.truth());
     out.text("said", confusion.said());
     out.number("jobs", confusion.jobs());
-    out.number("ofJobs", confusion.ofJobs());
+    out.number("of-jobs", confusion.ofJobs());
   }
 
   private static void walks(JsonOutput out, SimulationReport.Walks walks) throws IOException {
@@ -109,8 +109,8 @@ public final class SimulationJson {
     out.number("right", walks.right());
     out.number("readings", walks.readings());
     out.number("minutes", walks.minutes());
-    out.number("reachedByAll", walks.reachedByAll());
-    out.number("readingsIfReached", walks.readingsIfReached());
-    out.number("minutesIfReached", walks.minutesIfReached());
+    out.number("reached-by-all", walks.reachedByAll());
+    out.number("readings-if-reached", walks.readingsIfReached());
+    out.number("minutes-if-reached", walks.minutesIfReached());
   }
 }

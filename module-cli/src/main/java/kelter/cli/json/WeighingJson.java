@@ -9,7 +9,6 @@ import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weighing;
 import kelter.core.safety.Caution;
-import kelter.core.source.Source;
 
 /** Repair or replace as JSON. */
 public final class WeighingJson {
@@ -27,13 +26,13 @@ public final class WeighingJson {
     Weighing weighing = weighed.weighing();
     Optional<Reasons> reasons = weighed.reasons();
     return JsonOutput.document(
+        ResultFormat.WEIGHING,
         out -> {
-          out.text("format", "kelter-weighing/1");
           out.text("job", weighed.job().id());
           out.cautions(cautions);
           out.text("currency", weighing.currency().getCurrencyCode());
           out.objects("options", weighing.options(), option -> writeOption(out, option));
-          out.number("breakEvenRepair", weighing.breakEvenRepair());
+          out.number("break-even-repair", weighing.breakEvenRepair());
           if (reasons.isPresent()) {
             out.object("reasons", () -> writeReasons(out, reasons.get()));
           }
@@ -41,40 +40,30 @@ public final class WeighingJson {
             out.object("carbon", () -> writeCarbon(out, weighed.carbon().get()));
           }
           out.texts("assumptions", weighing.assumptions());
-          writeSources(out, weighing.sources());
-        });
-  }
-
-  private static void writeSources(JsonOutput out, List<Source> sources) throws IOException {
-    out.objects(
-        "sources",
-        sources,
-        source -> {
-          out.text("document", source.document());
-          out.text("standing", source.standing().words());
+          out.sources(weighing.sources());
         });
   }
 
   private static void writeCarbon(JsonOutput out, CarbonBalance carbon) throws IOException {
     out.text("unit", "kg");
-    out.number("runningOldPerYear", carbon.runningOld());
-    out.number("runningNewPerYear", carbon.runningNew());
-    out.number("makingNew", carbon.makingNew());
-    out.number("makingNewPerYear", carbon.makingNewPerYear());
-    out.number("payBackYears", carbon.payBack());
+    out.number("running-old-per-year", carbon.runningOld());
+    out.number("running-new-per-year", carbon.runningNew());
+    out.number("making-new", carbon.makingNew());
+    out.number("making-new-per-year", carbon.makingNewPerYear());
+    out.number("pay-back-years", carbon.payBack());
     out.texts("assumptions", carbon.assumptions());
-    writeSources(out, carbon.sources());
+    out.sources(carbon.sources());
   }
 
   private static void writeOption(JsonOutput out, Option option) throws IOException {
     out.text("id", option.id());
     out.text("title", option.title());
     out.texts("remedies", option.remedies());
-    out.number("probabilityOfCure", option.probabilityOfCure());
+    out.probability("probability-of-cure", option.probabilityOfCure());
     out.number("outlay", option.outlay());
     out.number("years", option.years());
-    out.object("annualCost", () -> writeSpread(out, option.annualCost()));
-    out.number("probabilityCheapest", option.probabilityCheapest());
+    out.object("annual-cost", () -> writeSpread(out, option.annualCost()));
+    out.probability("probability-cheapest", option.probabilityCheapest());
   }
 
   private static void writeSpread(JsonOutput out, Option.Spread spread) throws IOException {
@@ -85,7 +74,7 @@ public final class WeighingJson {
   }
 
   private static void writeReasons(JsonOutput out, Reasons reasons) throws IOException {
-    out.number("breakEvenAge", reasons.breakEvenAge());
+    out.number("break-even-age", reasons.breakEvenAge());
     out.objects(
         "influences",
         reasons.influences(),
@@ -93,8 +82,8 @@ public final class WeighingJson {
           out.text("what", influence.what());
           out.text("low", influence.low());
           out.text("high", influence.high());
-          out.number("savingLow", influence.savingLow());
-          out.number("savingHigh", influence.savingHigh());
+          out.number("saving-low", influence.savingLow());
+          out.number("saving-high", influence.savingHigh());
           out.bool("decides", influence.decides());
         });
     out.objects(
@@ -102,7 +91,7 @@ public final class WeighingJson {
         List.copyOf(reasons.regret().entrySet()),
         regret -> {
           out.text("option", regret.getKey());
-          out.number("aYear", regret.getValue());
+          out.number("a-year", regret.getValue());
         });
     out.objects(
         "rules",
@@ -117,7 +106,7 @@ public final class WeighingJson {
         reasons.courses(),
         course -> {
           out.text("option", course.option());
-          out.objects("paidByYear", course.paid(), paid -> writeSpread(out, paid));
+          out.objects("paid-by-year", course.paid(), paid -> writeSpread(out, paid));
         });
   }
 }

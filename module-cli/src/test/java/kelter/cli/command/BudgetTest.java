@@ -112,7 +112,7 @@ class BudgetTest {
     };
     String out = Console.run(arguments).out();
     for (String name :
-        List.of("budgets", "lines", "shared", "monteCarlo", "firstOrderHolds", "expanded")) {
+        List.of("budgets", "lines", "shared", "monte-carlo", "first-order-holds", "expanded")) {
       assertTrue(out.contains("\"" + name + "\""), out);
     }
     assertTrue(out.contains("\"seed\" : \"7\""), out);

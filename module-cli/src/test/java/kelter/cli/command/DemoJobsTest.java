@@ -274,7 +274,7 @@ class DemoJobsTest {
             "measured",
             "limits",
             "verdict",
-            "probabilityOfConformity",
+            "probability-of-conformity",
             "source",
             "standing",
             "cautions",
@@ -290,7 +290,7 @@ class DemoJobsTest {
             "plan",
             "remedy",
             "cures",
-            "probabilityOfCure",
+            "probability-of-cure",
             "cost")) {
       assertTrue(json.contains("\"" + field + "\""), field);
     }

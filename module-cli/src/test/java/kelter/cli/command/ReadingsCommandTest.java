@@ -77,7 +77,7 @@ class ReadingsCommandTest {
     assertTrue(said.contains("Over range in 2 of 20 rows: the figures"), said);
     assertFalse(said.contains("No value"), said);
     String json = Console.run("readings", "--format", "json", broken()).out();
-    assertTrue(json.contains("\"overRange\" : 10"), json);
+    assertTrue(json.contains("\"over-range\" : 10"), json);
   }
 
   @Test
@@ -120,7 +120,7 @@ class ReadingsCommandTest {
         continue;
       }
     }
-    assertTrue(console.out().contains("\"kelter-readings/1\""));
+    assertTrue(console.out().contains("\"kelter-readings/2\""));
     assertTrue(console.out().contains("\"difference\" : 2000"), console.out());
   }
 

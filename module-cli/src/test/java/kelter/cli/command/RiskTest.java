@@ -36,7 +36,7 @@ class RiskTest {
     assertTrue(
         text.out().replaceAll("\\s+", " ").contains("common practice, no source"), text.out());
     assertTrue(text.widest() <= 80, text.out());
-    assertTrue(Console.run("instruments", "--format", "json").out().contains("expandedAtEnd"));
+    assertTrue(Console.run("instruments", "--format", "json").out().contains("expanded-at-end"));
   }
 
   @Test
@@ -48,8 +48,8 @@ class RiskTest {
     assertTrue(risks.out().contains("Guard band for 95 %"), risks.out());
     assertTrue(risks.widest() <= 80, risks.out());
     String json = Console.run("check", "--risk", "--format", "json", job("heater-coarse")).out();
-    assertTrue(json.contains("\"globalConsumer\""), json);
-    assertTrue(json.contains("\"toSettle\""), json);
-    assertTrue(json.contains("\"libraryInstruments\""), json);
+    assertTrue(json.contains("\"global-consumer\""), json);
+    assertTrue(json.contains("\"to-settle\""), json);
+    assertTrue(json.contains("\"library-instruments\""), json);
   }
 }

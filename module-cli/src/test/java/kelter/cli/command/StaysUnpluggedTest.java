@@ -31,7 +31,7 @@ class StaysUnpluggedTest {
     String job = job("0.1 MOhm");
 
     String json = Console.run("diagnose", "--format", "json", job).out();
-    assertTrue(json.contains("\"staysUnplugged\" : true"), json);
+    assertTrue(json.contains("\"stays-unplugged\" : true"), json);
     assertFalse(json.contains("\"hazard\" : \"running\""), json);
     assertFalse(json.contains("\"hazard\" : \"live\""), json);
     assertTrue(json.contains("\"hazard\" : \"dead\""), json);
@@ -56,7 +56,7 @@ class StaysUnpluggedTest {
                 { "of": "heater", "observable": "washes-cold\""""));
 
     String json = Console.run("diagnose", "--format", "json", job.toString()).out();
-    assertTrue(json.contains("\"staysUnplugged\" : true"), json);
+    assertTrue(json.contains("\"stays-unplugged\" : true"), json);
     assertFalse(json.contains("\"hazard\" : \"running\""), json);
 
     String said = Console.run("check", job.toString()).out().replaceAll("\\s+", " ");
@@ -109,7 +109,7 @@ class StaysUnpluggedTest {
 
     String json = Console.run("diagnose", "--format", "json", dryer).out();
 
-    assertTrue(json.contains("\"staysUnplugged\" : false"), json);
+    assertTrue(json.contains("\"stays-unplugged\" : false"), json);
     assertTrue(json.contains("\"hazard\" : \"running\""), json);
     assertFalse(json.contains("\"hazard\" : \"live\""), json);
   }

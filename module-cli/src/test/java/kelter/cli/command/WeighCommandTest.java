@@ -127,7 +127,7 @@ class WeighCommandTest {
     Map<String, Json> reasons = ((Json.Obj) told.get("reasons")).members();
 
     assertEquals(
-        List.of("breakEvenAge", "influences", "regret", "rules", "courses"),
+        List.of("break-even-age", "influences", "regret", "rules", "courses"),
         List.copyOf(reasons.keySet()));
     assertTrue(((Json.Arr) reasons.get("influences")).items().size() > 5);
     assertTrue(((Json.Obj) told.get("carbon")).members().containsKey("sources"));

@@ -84,14 +84,14 @@ class WhyAndWhatIfTest {
   @Test
   void bothAreToldToOtherProgramsToo() {
     Console why = Console.run("diagnose", "--format", "json", "--why", "passages-blocked", JOB);
-    assertTrue(why.out().contains("\"turningFactor\""), why.out());
+    assertTrue(why.out().contains("\"turning-factor\""), why.out());
 
     Console whatIf =
         Console.run("diagnose", "--format", "json", "--what-if", "heater.resistance=OL", JOB);
     assertTrue(whatIf.out().contains("\"then\""), whatIf.out());
 
     Console plain = Console.run("diagnose", "--format", "json", JOB);
-    for (String field : new String[] {"conclusion", "suspects", "priors", "enoughMeasured"}) {
+    for (String field : new String[] {"conclusion", "suspects", "priors", "enough-measured"}) {
       assertTrue(plain.out().contains("\"" + field + "\""), field);
     }
   }

@@ -1,0 +1,76 @@
+package kelter.cli.json;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.file.JobSchema;
+import kelter.core.file.ShopSchema;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
+
+/**
+ * A JSON Schema (2020-12) of a file or a result.
+ *
+ * @param name the word for it
+ * @param text the schema, JSON
+ */
+public record PublishedSchema(String name, String text) {
+
+  /**
+   * The schemas of all files and results.
+   *
+   * @return the files first
+   */
+  public static List<PublishedSchema> all() {
+    List<PublishedSchema> all = new ArrayList<>();
+    all.add(new PublishedSchema("job", JobSchema.text()));
+    all.add(new PublishedSchema("shop", ShopSchema.text()));
+    for (ResultFormat format : ResultFormat.values()) {
+      all.add(new PublishedSchema(format.word(), format.schema()));
+    }
+    return all;
+  }
+
+  /**
+   * What it says of itself.
+   *
+   * @return its title
+   */
+  public String title() {
+    return member("title");
+  }
+
+  /**
+   * What other schemas know it by.
+   *
+   * @return a URN
+   */
+  public String id() {
+    return member("$id");
+  }
+
+  private String member(String member) {
+    var schema = (Json.Obj) JsonText.read(text.getBytes(StandardCharsets.UTF_8), name, "");
+    return ((Json.Str) schema.members().get(member)).text();
+  }
+
+  /**
+   * Schemas as a result.
+   *
+   * @param schemas the schemas
+   * @return the text
+   */
+  public static String list(List<PublishedSchema> schemas) {
+    return JsonOutput.document(
+        ResultFormat.SCHEMAS,
+        out ->
+            out.objects(
+                "schemas",
+                schemas,
+                schema -> {
+                  out.text("name", schema.name());
+                  out.text("id", schema.id());
+                  out.text("title", schema.title());
+                }));
+  }
+}

@@ -1,0 +1,77 @@
+package kelter.cli.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The formats of the results, each with its JSON Schema (2020-12). The number of a format rises
+ * when the name or the meaning of a member changes.
+ */
+public enum ResultFormat {
+  /** {@code kelter check}. */
+  FINDINGS("findings", 2),
+  /** {@code kelter diagnose}. */
+  DIAGNOSIS("diagnosis", 2),
+  /** {@code kelter diagnose --why}. */
+  EXPLANATION("explanation", 2),
+  /** {@code kelter diagnose --what-if}. */
+  WHAT_IF("what-if", 2),
+  /** {@code kelter weigh}. */
+  WEIGHING("weighing", 2),
+  /** {@code kelter simulate}. */
+  SIMULATION("simulation", 2),
+  /** {@code kelter readings}. */
+  READINGS("readings", 2),
+  /** {@code kelter compute}. */
+  COMPUTATION("computation", 2),
+  /** {@code kelter compute} without values. */
+  CALCULATION("calculation", 1),
+  /** {@code kelter modules}. */
+  MODULES("modules", 1),
+  /** {@code kelter instruments}. */
+  INSTRUMENTS("instruments", 2),
+  /** {@code kelter schema}. */
+  SCHEMAS("schemas", 1);
+
+  private final String word;
+  private final int version;
+
+  ResultFormat(String word, int version) {
+    this.word = word;
+    this.version = version;
+  }
+
+  /**
+   * The word for it.
+   *
+   * @return for instance {@code what-if}
+   */
+  public String word() {
+    return word;
+  }
+
+  /**
+   * What the member {@code format} of a result says.
+   *
+   * @return for instance {@code kelter-what-if/2}
+   */
+  public String id() {
+    return "kelter-" + word + "/" + version;
+  }
+
+  /**
+   * Its JSON Schema.
+   *
+   * @return JSON
+   */
+  public String schema() {
+    String name = "kelter-" + word + "-" + version + ".schema.json";
+    try (InputStream in = ResultFormat.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}

@@ -1,0 +1,344 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import kelter.cli.json.PublishedSchema;
+import kelter.cli.json.ResultFormat;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The results of all commands on the demo jobs, held against their schemas. */
+class ResultSchemaTest {
+
+  private static final Path DEMO = Path.of("..", "demo");
+  private static final Pattern KEBAB = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  /** Members that a result tells only where there is something to tell. */
+  private static final Set<String> MAY_BE_MISSING =
+      Set.of("risks", "uncertainty", "reasons", "carbon");
+
+  /** Told where most trials give no result, for which no calculation is at hand. */
+  private static final Set<String> SELDOM = Set.of("monte-carlo-refused");
+
+  private static final Map<ResultFormat, List<Json.Obj>> RESULTS =
+      new EnumMap<>(ResultFormat.class);
+
+  private static final SchemaRegistry REGISTRY =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+  private static final Map<ResultFormat, Schema> SCHEMAS = new EnumMap<>(ResultFormat.class);
+
+  @TempDir private static Path folder;
+
+  @BeforeAll
+  static void runEveryCommand() throws IOException {
+    try (Stream<Path> jobs = Files.list(DEMO.resolve("jobs"))) {
+      for (Path job : jobs.sorted().toList()) {
+        runOn(job.toString());
+      }
+    }
+    String heater = DEMO.resolve("jobs/dear-heater.json").toString();
+    run("weigh", "--why", "--carbon", heater);
+    run("simulate", "-n", "5", "--led", "1", heater);
+    run("diagnose", misread());
+    readings();
+    run("compute", "heater-resistance", "power=2 kW", "voltage=230 V");
+    run("compute", "heater-resistance", "power=2 kW ± 5 %", "voltage=230 V ± 1 V", "--budget");
+    Json.Obj modules = run("modules");
+    for (Json module : array(modules, "modules")) {
+      for (Json calculation : array(module, "calculations")) {
+        run("compute", text(calculation, "id"));
+      }
+    }
+    run("instruments");
+    run("schema");
+  }
+
+  private static void runOn(String job) throws IOException {
+    run("check", "--risk", job);
+    Json.Obj diagnosis = run("diagnose", job);
+    Json fault = array(diagnosis, "faults").get(0);
+    run("diagnose", "--why", text(fault, "component") + "." + text(fault, "id"), job);
+    run("diagnose", "--what-if", reading(job), job);
+    run("weigh", "--why", job);
+    run("simulate", "-n", "5", "--led", "0", job);
+  }
+
+  /** The first reading of a job, as it could be given to {@code --what-if}. */
+  private static String reading(String job) throws IOException {
+    Json read = array(json(Files.readString(Path.of(job))), "measurements").get(0);
+    Json reading = member(read, "reading");
+    String text =
+        reading instanceof Json.Arr several
+            ? ((Json.Str) several.items().get(0)).text()
+            : text(read, "reading");
+    return text(read, "of") + "." + text(read, "observable") + "=" + text;
+  }
+
+  /** The washer with a resistance that no heater has, so that a reading is suspected. */
+  private static String misread() throws IOException {
+    String washer = Files.readString(DEMO.resolve("jobs/washer-extractor.json"));
+    return Files.writeString(folder.resolve("misread.json"), washer.replace("26.6 ohm", "3.1 ohm"))
+        .toString();
+  }
+
+  /** Logs with gaps and outliers, over range, and without times; windows, changes, readings. */
+  private static void readings() throws IOException {
+    String log = DEMO.resolve("logs/boiler-heating.csv").toString();
+    Path job = Files.copy(DEMO.resolve("jobs/water-boiler.json"), folder.resolve("boiler.json"));
+    run("readings", log, "--compare", "1,2");
+    run(
+        "readings",
+        log,
+        "--map",
+        "Power=heater.power",
+        "--map",
+        "Voltage=heater.power.voltage",
+        "--window",
+        "14:05..14:08",
+        "--into",
+        job.toString());
+    StringBuilder broken = new StringBuilder("R [ohm];Note\n");
+    for (int i = 0; i < 100; i++) {
+      broken.append(i % 10 == 5 ? "OL" : "26.4").append(";x\n");
+    }
+    Path over = Files.writeString(folder.resolve("over.csv"), broken);
+    run("readings", over.toString(), "--every", "1 s", "--window", "10s..29s");
+  }
+
+  private static Json.Obj run(String... words) {
+    String[] all =
+        Stream.concat(Stream.of(words), Stream.of("--format", "json")).toArray(String[]::new);
+    Console console = Console.run(all);
+    assertEquals(0, console.code(), String.join(" ", words) + "\n" + console.err());
+    Json.Obj result = json(console.out());
+    RESULTS.computeIfAbsent(format(result), any -> new ArrayList<>()).add(result);
+    return result;
+  }
+
+  private static ResultFormat format(Json.Obj result) {
+    String id = text(result, "format");
+    return Stream.of(ResultFormat.values())
+        .filter(format -> format.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no schema for " + id));
+  }
+
+  private static Json.Obj json(String text) {
+    return (Json.Obj) JsonText.read(text.getBytes(StandardCharsets.UTF_8), "result", "");
+  }
+
+  private static Json member(Json object, String name) {
+    return ((Json.Obj) object).members().get(name);
+  }
+
+  private static String text(Json object, String name) {
+    return ((Json.Str) member(object, name)).text();
+  }
+
+  private static List<Json> array(Json object, String name) {
+    return ((Json.Arr) member(object, name)).items();
+  }
+
+  private static List<String> problems(ResultFormat format, Json result) {
+    return SCHEMAS
+        .computeIfAbsent(format, any -> REGISTRY.getSchema(format.schema(), InputFormat.JSON))
+        .validate(JsonText.write(result), InputFormat.JSON)
+        .stream()
+        .map(Object::toString)
+        .toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyResultIsAsItsSchemaSays(ResultFormat format) {
+    for (Json.Obj result : RESULTS.get(format)) {
+      assertEquals(List.of(), problems(format, result));
+    }
+  }
+
+  /** So that no part of a schema goes untried, and none is left when a result changes. */
+  @ParameterizedTest
+  @EnumSource
+  void everyMemberOfASchemaIsInSomeResult(ResultFormat format) {
+    Set<String> told = new TreeSet<>();
+    RESULTS
+        .get(format)
+        .forEach(result -> eachObject(result, (path, it) -> told.addAll(it.members().keySet())));
+    Set<String> known = new TreeSet<>();
+    eachObject(
+        json(format.schema()),
+        (path, it) -> {
+          if (it.members().get("properties") instanceof Json.Obj properties) {
+            known.addAll(properties.members().keySet());
+          }
+        });
+
+    known.removeAll(told);
+    known.removeAll(SELDOM);
+    assertEquals(Set.of(), known);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void allNamesAreKebabCase(ResultFormat format) {
+    eachObject(
+        RESULTS.get(format).get(0),
+        (path, it) ->
+            it.members().keySet().forEach(name -> assertTrue(KEBAB.matcher(name).matches(), name)));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aMemberWithAnotherNameIsRefusedAtEachPlace(ResultFormat format) {
+    Json.Obj result = RESULTS.get(format).get(0);
+    Set<String> tried = new TreeSet<>();
+    eachObject(
+        result,
+        (path, it) -> {
+          if (tried.add(path.replaceAll("\\d+", "#"))) {
+            Json changed = replaced(result, it, it.with("camelCase", new Json.Str("1 V")));
+            assertFalse(problems(format, changed).isEmpty(), path);
+          }
+        });
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aMissingMemberIsRefused(ResultFormat format) {
+    Json.Obj result = RESULTS.get(format).get(0);
+    for (String name : result.members().keySet()) {
+      Map<String, Json> less = new LinkedHashMap<>(result.members());
+      less.remove(name);
+      assertEquals(
+          MAY_BE_MISSING.contains(name), problems(format, new Json.Obj(less)).isEmpty(), name);
+    }
+  }
+
+  @Test
+  void aWordThatIsNoneOfTheWordsIsRefused() {
+    refused(ResultFormat.FINDINGS, "verdict", new Json.Str("passes"));
+    refused(ResultFormat.DIAGNOSIS, "standing", new Json.Str("a rumour"));
+    refused(ResultFormat.DIAGNOSIS, "hazard", new Json.Str("none"));
+    refused(ResultFormat.WHAT_IF, "reason", new Json.Str("DECIDED"));
+    refused(ResultFormat.COMPUTATION, "format", new Json.Str("kelter-computation/1"));
+  }
+
+  @Test
+  void whatIsNoProbabilityIsRefused() {
+    refused(ResultFormat.DIAGNOSIS, "probability", new Json.Num("1.0000000000000004"));
+    refused(ResultFormat.EXPLANATION, "probability", new Json.Null());
+    refused(ResultFormat.WEIGHING, "probability-of-cure", new Json.Num("-0.1"));
+  }
+
+  private static void refused(ResultFormat format, String name, Json value) {
+    Json.Obj result =
+        RESULTS.get(format).stream()
+            .filter(each -> !holders(each, name).isEmpty())
+            .findFirst()
+            .orElseThrow();
+    Json.Obj holder = holders(result, name).get(0);
+    assertFalse(
+        problems(format, replaced(result, holder, holder.with(name, value))).isEmpty(), name);
+  }
+
+  private static List<Json.Obj> holders(Json.Obj result, String name) {
+    List<Json.Obj> holders = new ArrayList<>();
+    eachObject(
+        result,
+        (path, it) -> {
+          if (it.members().containsKey(name)) {
+            holders.add(it);
+          }
+        });
+    return holders;
+  }
+
+  /** Where two schemas define the same word, they define the same thing. */
+  @Test
+  void aDefinitionIsTheSameInEverySchema() {
+    Map<String, Json> definitions = new LinkedHashMap<>();
+    for (ResultFormat format : ResultFormat.values()) {
+      if (member(json(format.schema()), "$defs") instanceof Json.Obj own) {
+        own.members()
+            .forEach(
+                (name, definition) -> {
+                  Json known = definitions.putIfAbsent(name, definition);
+                  assertTrue(known == null || known.equals(definition), format + " " + name);
+                });
+      }
+    }
+  }
+
+  @Test
+  void schemaShowsWhatItLists() {
+    List<Json> listed = array(run("schema"), "schemas");
+
+    assertEquals(2 + ResultFormat.values().length, listed.size());
+    for (Json each : listed) {
+      Console console = Console.run("schema", text(each, "name"));
+      assertEquals(0, console.code(), console.err());
+      assertEquals(text(each, "id"), text(json(console.out()), "$id"));
+      assertTrue(Console.run("schema").out().contains(text(each, "name") + ": "));
+    }
+    assertEquals(PublishedSchema.all().get(0).text(), Console.run("schema", "job").out());
+    assertTrue(Console.run("schema", "diagnosi").err().contains("did you mean 'diagnosis'?"));
+  }
+
+  /** The objects of a value with their places in it. */
+  private static void eachObject(Json value, BiConsumer<String, Json.Obj> to) {
+    eachObject("", value, to);
+  }
+
+  private static void eachObject(String path, Json value, BiConsumer<String, Json.Obj> to) {
+    if (value instanceof Json.Obj object) {
+      to.accept(path, object);
+      object.members().forEach((name, member) -> eachObject(path + "/" + name, member, to));
+    } else if (value instanceof Json.Arr array) {
+      for (int i = 0; i < array.items().size(); i++) {
+        eachObject(path + "/" + i, array.items().get(i), to);
+      }
+    }
+  }
+
+  /** The value with one of its objects replaced, which is told by its identity. */
+  private static Json replaced(Json value, Json.Obj old, Json.Obj by) {
+    if (value == old) {
+      return by;
+    }
+    if (value instanceof Json.Obj object) {
+      Map<String, Json> members = new LinkedHashMap<>(object.members());
+      members.replaceAll((name, member) -> replaced(member, old, by));
+      return new Json.Obj(members);
+    }
+    if (value instanceof Json.Arr array) {
+      return new Json.Arr(array.items().stream().map(item -> replaced(item, old, by)).toList());
+    }
+    return value;
+  }
+}
