@@ -51,7 +51,11 @@ class ArchitectureCanFailTest {
     "only the core's file package touches the disk, costing.Loads",
     "only the core's file package touches the disk, costing.OpensByName",
     "no cycles between packages, core.alpha.First",
-    "a calculation never reads a job, electrical.ReadsJob"
+    "a calculation never reads a job, electrical.ReadsJob",
+    "laws know no part, hydraulics.flow.KnowsPart",
+    "physics knows no fault, hydraulics.KnowsFault",
+    "faults are rows of a part's model, hydraulics.valve.Valve",
+    "limits are rows of checks, hydraulics.Judges"
   })
   void theOffenderIsNamed(String rule, String offender) {
     assertTrue(report(rule).contains("broken." + offender), report(rule));

@@ -65,6 +65,7 @@ final class HouseRules {
     rules.put("only the core's file package touches the disk", diskStaysOutside());
     rules.put("no cycles between packages", noCycles());
     rules.put("a calculation never reads a job", calculationsReadNoJob());
+    rules.putAll(new FrameRules(root).all());
     return rules;
   }
 
@@ -178,11 +179,11 @@ final class HouseRules {
                 "offer a calculation",
                 type ->
                     isUnder(type, root)
-                        && type.getFields().stream()
+                        && type.getMethods().stream()
                             .anyMatch(
-                                field ->
-                                    field
-                                        .getRawType()
+                                method ->
+                                    method
+                                        .getRawReturnType()
                                         .getName()
                                         .equals("kelter.core.module.Calculation"))))
         .and()
