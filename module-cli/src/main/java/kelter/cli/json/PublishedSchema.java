@@ -3,8 +3,8 @@ package kelter.cli.json;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import kelter.core.file.JobSchema;
-import kelter.core.file.ShopSchema;
+import kelter.core.file.JobFile;
+import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 
@@ -23,8 +23,8 @@ public record PublishedSchema(String name, String text) {
    */
   public static List<PublishedSchema> all() {
     List<PublishedSchema> all = new ArrayList<>();
-    all.add(new PublishedSchema("job", JobSchema.text()));
-    all.add(new PublishedSchema("shop", ShopSchema.text()));
+    all.add(new PublishedSchema("job", JobFile.schema()));
+    all.add(new PublishedSchema("shop", ShopFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));
     }
