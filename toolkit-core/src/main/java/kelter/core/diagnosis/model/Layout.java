@@ -2,7 +2,9 @@ package kelter.core.diagnosis.model;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Where the figures of a model stand: those of the whole first, then those of each component. */
 final class Layout {
@@ -13,6 +15,7 @@ final class Layout {
   private static final int[] NONE = {};
 
   private final List<Figure[]> figures = new ArrayList<>();
+  private final Map<Class<?>, int[]> having = new HashMap<>();
   private Class<?>[] sorts = {};
   private int[] starts = {};
   private int size;
@@ -26,7 +29,15 @@ final class Layout {
     int number = figures.size();
     figures.add(own);
     sorts = Arrays.copyOf(sorts, number + 1);
-    sorts[number] = own.length == 0 ? null : own[0].getClass();
+    if (own.length > 0) {
+      sorts[number] = own[0].getClass();
+    }
+    if (number != WHOLE) {
+      int[] alike = having(sorts[number]);
+      int[] more = Arrays.copyOf(alike, alike.length + 1);
+      more[alike.length] = number;
+      having.put(sorts[number], more);
+    }
     starts = Arrays.copyOf(starts, number + 1);
     starts[number] = size;
     size += own.length;
@@ -55,14 +66,8 @@ final class Layout {
     throw new IllegalArgumentException(figure + " is no figure of this part");
   }
 
+  /** The components that have figures of a sort. */
   int[] having(Class<?> sort) {
-    int[] found = NONE;
-    for (int c = 1; c < sorts.length; c++) {
-      if (sorts[c] == sort) {
-        found = Arrays.copyOf(found, found.length + 1);
-        found[found.length - 1] = c;
-      }
-    }
-    return found;
+    return having.getOrDefault(sort, NONE);
   }
 }
