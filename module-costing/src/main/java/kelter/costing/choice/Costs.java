@@ -37,6 +37,27 @@ public record Costs(
   }
 
   /**
+   * The same with other prices.
+   *
+   * @param machine the price of a new machine, installed
+   * @param old the running cost of the old machine a year
+   * @param young the running cost of the new machine a year
+   * @return the changed costs
+   */
+  public Costs with(double machine, double old, double young) {
+    return new Costs(
+        labourPerHour,
+        leastMinutes,
+        callOut,
+        callOutWithWork,
+        machine,
+        old,
+        young,
+        waitForPart,
+        waitForMachine);
+  }
+
+  /**
    * A new machine with the days until it is there.
    *
    * @return the amount

@@ -27,7 +27,6 @@ public record KaplanMeier(List<Step> steps) {
 
   private static final double HALF = 0.5;
 
-  /** Copies the list. */
   public KaplanMeier {
     steps = List.copyOf(steps);
   }

@@ -34,21 +34,16 @@ final class RulesOfThumb {
                 + " nor the chance of cure, nor the running costs.";
     Currency currency = comparison.prices().currency();
     String here =
-        "The best repair costs "
-            + Rounded.money(bill, currency)
-            + ", "
-            + share(bill, price)
-            + " of a new machine at "
-            + Rounded.money(price, currency)
-            + ": the rule says "
-            + (ruleRepairs ? "repair" : "replace")
-            + ". "
-            + agreement
-            + " By the rule a repair pays up to "
-            + Rounded.money(HALF * price, currency)
-            + ", by the comparison "
-            + upTo(comparison.breakEvenBill(), currency)
-            + ".";
+        ("The best repair costs %s, %s of a new machine at %s: the rule says %s. %s By the rule a"
+                + " repair pays up to %s, by the comparison %s.")
+            .formatted(
+                Rounded.money(bill, currency),
+                share(bill, price),
+                Rounded.money(price, currency),
+                ruleRepairs ? "repair" : "replace",
+                agreement,
+                Rounded.money(HALF * price, currency),
+                upTo(comparison.breakEvenBill(), currency));
     return new RuleOfThumb(
         "Repair only if it costs less than half the price of a new machine.",
         here,

@@ -195,10 +195,11 @@ class ReasonsTest {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1));
     Reasons.Course replace =
-        Courses.of(random, SEED).stream()
-            .filter(course -> course.option().equals("replace"))
-            .findFirst()
-            .orElseThrow();
+        new Courses(random, SEED)
+            .call().stream()
+                .filter(course -> course.option().equals("replace"))
+                .findFirst()
+                .orElseThrow();
     double machines = (replace.paid().get(15).mean() - 45 - 15 * 80) / 850;
     assertEquals(2.5, machines, 4 * Math.sqrt(1.5 / 4_000));
   }
@@ -212,10 +213,11 @@ class ReasonsTest {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1e9));
     Reasons.Course repair =
-        Courses.of(random, SEED).stream()
-            .filter(course -> course.option().equals("drain-pump.renew-pump"))
-            .findFirst()
-            .orElseThrow();
+        new Courses(random, SEED)
+            .call().stream()
+                .filter(course -> course.option().equals("drain-pump.renew-pump"))
+                .findFirst()
+                .orElseThrow();
     double machines = (repair.paid().get(15).mean() - 240 - 15 * 80) / 850;
     assertEquals(1.5, machines, 4 * Math.sqrt(1.5 / 4_000));
   }
