@@ -26,7 +26,6 @@ public record Reasons(
     List<Course> courses,
     List<RuleOfThumb> rules) {
 
-  /** Copies the collections, order kept. */
   public Reasons {
     influences = List.copyOf(influences);
     regret = Collections.unmodifiableMap(new LinkedHashMap<>(regret));
@@ -73,7 +72,6 @@ public record Reasons(
    */
   public record Course(String option, List<Option.Spread> paid) {
 
-    /** Copies the list. */
     public Course {
       Objects.requireNonNull(option);
       paid = List.copyOf(paid);
