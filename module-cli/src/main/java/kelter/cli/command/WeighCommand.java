@@ -92,7 +92,12 @@ final class WeighCommand implements Command {
         invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, explained.weighing(), reasons, carbon);
-    show(invocation, weighed, cautions(machine.cautions(), machine.findings()));
+    List<Caution> cautions = cautions(machine.cautions(), machine.findings());
+    Terminal terminal = invocation.terminal();
+    Command.show(
+        invocation,
+        () -> WeighingJson.of(weighed, cautions),
+        () -> JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
   }
 
   /** Those of the shop, and those that say to leave the machine unplugged, each once. */
@@ -121,15 +126,6 @@ final class WeighCommand implements Command {
     if (!file.toString().toLowerCase(Locale.ROOT).endsWith(DRAWING)) {
       throw new InputException(
           file.toString(), "is not the name of a drawing", "let it end in " + DRAWING);
-    }
-  }
-
-  private static void show(Invocation invocation, Weighed weighed, List<Caution> cautions) {
-    Terminal terminal = invocation.terminal();
-    if (invocation.isJson()) {
-      terminal.printUtf8(WeighingJson.of(weighed, cautions));
-    } else {
-      terminal.print(JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
     }
   }
 }

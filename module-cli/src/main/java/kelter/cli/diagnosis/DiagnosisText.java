@@ -2,10 +2,12 @@ package kelter.cli.diagnosis;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Cautions;
 import kelter.cli.text.Figures;
@@ -144,16 +146,13 @@ public final class DiagnosisText {
 
   /** Each fault of the first state by itself, where other states hold it too. */
   private void whateverElse(Diagnosis diagnosis, Diagnosis.RankedState state) {
-    List<String> words = new ArrayList<>();
-    for (Diagnosis.PresentFault present : state.faults()) {
-      for (Diagnosis.FaultProbability each : diagnosis.faults()) {
-        if (each.fault() == present.fault()) {
-          words.add(each.fault().key() + " " + Figures.percent(each.probability()));
-        }
-      }
-    }
+    String words =
+        state.faults().stream()
+            .flatMap(it -> diagnosis.faults().stream().filter(each -> each.fault() == it.fault()))
+            .map(each -> each.fault().key() + " " + Figures.percent(each.probability()))
+            .collect(Collectors.joining(", "));
     if (!words.isEmpty()) {
-      layout.hanging("     ", "whatever else is wrong: " + String.join(", ", words));
+      layout.hanging("     ", "whatever else is wrong: " + words);
     }
   }
 
@@ -193,21 +192,20 @@ public final class DiagnosisText {
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
-    List<Diagnosis.Evidence> speaking = new ArrayList<>();
-    for (Diagnosis.Evidence evidence : state.evidence()) {
-      if (sign * evidence.bits() > SPEAKS) {
-        speaking.add(evidence);
-      }
+    String readings =
+        state.evidence().stream()
+            .filter(evidence -> sign * evidence.bits() > SPEAKS)
+            .sorted(Comparator.comparingDouble(evidence -> -Math.abs(evidence.bits())))
+            .map(DiagnosisText::told)
+            .collect(Collectors.joining("; "));
+    if (!readings.isEmpty()) {
+      layout.hanging(label, readings);
     }
-    speaking.sort((a, b) -> Double.compare(Math.abs(b.bits()), Math.abs(a.bits())));
-    StringJoiner readings = new StringJoiner("; ");
-    for (Diagnosis.Evidence evidence : speaking) {
-      String what = evidence.component() + " " + evidence.observable().replace('-', ' ');
-      readings.add(what + " " + evidence.shown() + " (" + Figures.bits(evidence.bits()) + ")");
-    }
-    if (!speaking.isEmpty()) {
-      layout.hanging(label, readings.toString());
-    }
+  }
+
+  private static String told(Diagnosis.Evidence evidence) {
+    String what = evidence.component() + " " + evidence.observable().replace('-', ' ');
+    return what + " " + evidence.shown() + " (" + Figures.bits(evidence.bits()) + ")";
   }
 
   private void next(Diagnosis diagnosis) {

@@ -48,14 +48,9 @@ final class ReasonsText {
     }
     layout.hanging(
         INDENT,
-        "Break-even price of the repair: "
-            + WeighingText.amount(weighing.breakEvenRepair())
-            + " "
-            + currency);
-    String age =
-        job.appliance().age().isPresent()
-            ? "; this machine is at " + job.appliance().age().get().display()
-            : "";
+        "Break-even price of the repair: %s %s"
+            .formatted(WeighingText.amount(weighing.breakEvenRepair()), currency));
+    String age = job.appliance().age().map(at -> "; this machine is at " + at.display()).orElse("");
     layout.hanging(
         INDENT,
         "Break-even age of the machine: "
@@ -91,13 +86,12 @@ final class ReasonsText {
     for (Influence influence : reasons.influences()) {
       layout.hanging(
           INDENT,
-          influence.what()
-              + ": "
-              + influence.low()
-              + " (L) to "
-              + influence.high()
-              + " (H)"
-              + (influence.decides() ? "; turns the answer" : ""));
+          "%s: %s (L) to %s (H)%s"
+              .formatted(
+                  influence.what(),
+                  influence.low(),
+                  influence.high(),
+                  influence.decides() ? "; turns the answer" : ""));
       layout.asIs(axis.line(influence));
     }
   }
@@ -115,14 +109,14 @@ final class ReasonsText {
       int full = (int) Math.round(room * option.probabilityCheapest());
       double regret = reasons.regret().getOrDefault(option.id(), Double.NaN);
       layout.asIs(
-          INDENT
-              + (i + 1)
-              + ". "
-              + "#".repeat(full)
-              + ".".repeat(room - full)
-              + " "
-              + WeighingText.inHundred(option.probabilityCheapest())
-              + (Double.isNaN(regret) ? "" : ", regret " + WeighingText.amount(regret)));
+          "%s%d. %s%s %s%s"
+              .formatted(
+                  INDENT,
+                  i + 1,
+                  "#".repeat(full),
+                  ".".repeat(room - full),
+                  WeighingText.inHundred(option.probabilityCheapest()),
+                  Double.isNaN(regret) ? "" : ", regret " + WeighingText.amount(regret)));
     }
   }
 
