@@ -1,6 +1,5 @@
 package kelter.cli.diagnosis;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -23,6 +22,7 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Procedure;
 
 /** A diagnosis for a person: findings, states of the machine, what to measure, what to do. */
@@ -186,9 +186,9 @@ public final class DiagnosisText {
     return severity.sd() > SEVERITY_TOLD
         ? ""
         : ", severity "
-            + Figures.fixed(severity.mean(), 2)
+            + QuantityFormat.fixed(severity.mean(), 2)
             + "\u00a0±\u00a0"
-            + Figures.fixed(2 * severity.sd(), 2);
+            + QuantityFormat.fixed(2 * severity.sd(), 2);
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
@@ -238,11 +238,11 @@ public final class DiagnosisText {
             + next.question().observable().title()
             + conditions(next.question())
             + ". About "
-            + Figures.fixed(next.minutes(), 0)
+            + QuantityFormat.fixed(next.minutes(), 0)
             + "\u00a0min, "
             + procedure.hazard().word()
             + "; tells "
-            + Figures.fixed(next.bits(), 2)
+            + QuantityFormat.fixed(next.bits(), 2)
             + "\u00a0bits.");
     cautions.write("     ", procedure.cautions());
     layout.hanging("     ", procedure.text());
@@ -280,7 +280,7 @@ public final class DiagnosisText {
               + ". Cures with a chance of "
               + Figures.percent(step.probabilityOfCure())
               + "; "
-              + Figures.fixed(step.remedy().minutes(), 0)
+              + QuantityFormat.fixed(step.remedy().minutes(), 0)
               + "\u00a0min, "
               + cost
               + ".");
@@ -289,7 +289,7 @@ public final class DiagnosisText {
   }
 
   private static String price(double amount, Currency currency) {
-    return new Money(new BigDecimal(amount), currency).rounded().format().replace(' ', '\u00a0');
+    return Money.rounded(amount, currency).replace(' ', '\u00a0');
   }
 
   private void notes(Diagnosis diagnosis, List<String> notes) {

@@ -3,7 +3,6 @@ package kelter.cli.simulation;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.calibration.CalibrationTable;
@@ -11,6 +10,7 @@ import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;
 import kelter.core.job.Appliance;
+import kelter.core.quantity.QuantityFormat;
 
 /** How good the diagnosis is, for a person. */
 public final class SimulationText {
@@ -222,6 +222,6 @@ public final class SimulationText {
   }
 
   private static String fixed(double value, int places) {
-    return Double.isFinite(value) ? Figures.fixed(value, places) : "none";
+    return Double.isFinite(value) ? QuantityFormat.fixed(value, places) : "none";
   }
 }

@@ -143,9 +143,7 @@ public final class Terminal {
    * @param text the text, with its line ends
    */
   public void print(String text) {
-    byte[] bytes = spelt(text).getBytes(charset);
-    out.write(bytes, 0, bytes.length);
-    out.flush();
+    write(out, spelt(text), charset);
   }
 
   /**
@@ -154,9 +152,13 @@ public final class Terminal {
    * @param text the text, with its line ends
    */
   public void printUtf8(String text) {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    out.write(bytes, 0, bytes.length);
-    out.flush();
+    write(out, text, StandardCharsets.UTF_8);
+  }
+
+  private static void write(PrintStream to, String text, Charset charset) {
+    byte[] bytes = text.getBytes(charset);
+    to.write(bytes, 0, bytes.length);
+    to.flush();
   }
 
   /**
@@ -167,9 +169,7 @@ public final class Terminal {
    */
   public void complain(String line) {
     String told = live && showsComplaints() ? wrapped(line) : line;
-    byte[] bytes = (spelt(told) + System.lineSeparator()).getBytes(charset);
-    err.write(bytes, 0, bytes.length);
-    err.flush();
+    write(err, spelt(told) + System.lineSeparator(), charset);
   }
 
   /**
@@ -179,9 +179,7 @@ public final class Terminal {
    */
   public void progress(String words) {
     if (live) {
-      byte[] bytes = spelt("\r\u001b[K" + words).getBytes(charset);
-      err.write(bytes, 0, bytes.length);
-      err.flush();
+      write(err, spelt("\r\u001b[K" + words), charset);
     }
   }
 

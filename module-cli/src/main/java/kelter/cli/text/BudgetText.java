@@ -1,7 +1,5 @@
 package kelter.cli.text;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -120,7 +118,7 @@ public final class BudgetText {
         distribution(effect),
         sensitivity,
         QuantityFormat.plain(line.contribution() / perUnit),
-        Figures.fixed(100 * line.share(), 1) + " %");
+        QuantityFormat.fixed(100 * line.share(), 1) + " %");
   }
 
   private String name(Effect effect) {
@@ -159,7 +157,7 @@ public final class BudgetText {
         .formatted(
             QuantityFormat.withExpanded(value, budget.expanded() / factor),
             unit,
-            Figures.fixed(budget.coverageFactor(), 2),
+            QuantityFormat.fixed(budget.coverageFactor(), 2),
             level(budget),
             standard);
   }
@@ -212,7 +210,7 @@ public final class BudgetText {
     double value = kind.fromSi(si, kind.unit());
     return places > MOST_PLACES || places < 0
         ? QuantityFormat.plain(value)
-        : new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+        : QuantityFormat.fixed(value, places);
   }
 
   /** The finest comparison that it passes, else the coarsest. */

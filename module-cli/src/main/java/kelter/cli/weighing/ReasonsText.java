@@ -2,13 +2,13 @@ package kelter.cli.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.job.Job;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Reasons.Influence;
 import kelter.core.option.Weighing;
+import kelter.core.quantity.QuantityFormat;
 
 /** Why the options of a job come out as they do: what would turn the answer, and pictures of it. */
 final class ReasonsText {
@@ -56,7 +56,7 @@ final class ReasonsText {
         "Break-even age of the machine: "
             + (Double.isNaN(reasons.breakEvenAge())
                 ? "none; at this bill " + cheaper() + " costs less at any age up to 60 years"
-                : Figures.fixed(reasons.breakEvenAge(), 1)
+                : QuantityFormat.fixed(reasons.breakEvenAge(), 1)
                     + " years; at this bill, older ones are better replaced"
                     + age));
   }
@@ -184,7 +184,7 @@ final class ReasonsText {
     private static String shown(double saving) {
       return Math.abs(saving) < TOLD_AT_MOST
           ? WeighingText.amount(saving)
-          : Figures.fixed(saving / TOLD_AT_MOST, 1) + "M";
+          : QuantityFormat.fixed(saving / TOLD_AT_MOST, 1) + "M";
     }
 
     private int column(double saving) {

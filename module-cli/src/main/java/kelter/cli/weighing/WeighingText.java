@@ -12,6 +12,7 @@ import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Option;
 import kelter.core.option.Weighing;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 
 /** Repair or replace, for the owner: the answer first, then the options, then what it rests on. */
@@ -64,7 +65,8 @@ public final class WeighingText {
   private void carbon(CarbonBalance carbon) {
     layout.heading("Carbon (kg of carbon dioxide equivalent)");
     layout.hanging(
-        INDENT, "Keeping the machine: " + Figures.fixed(carbon.runningOld(), 0) + " a year.");
+        INDENT,
+        "Keeping the machine: " + QuantityFormat.fixed(carbon.runningOld(), 0) + " a year.");
     layout.hanging(
         INDENT,
         "Replacing it: %s a year, of which %s are for making a new one (%s in all)."
@@ -77,7 +79,7 @@ public final class WeighingText {
         Double.isNaN(carbon.payBack())
             ? "A new machine never makes good what its making emits: it takes as much energy."
             : "A new machine makes good what its making emits after "
-                + Figures.fixed(carbon.payBack(), 1)
+                + QuantityFormat.fixed(carbon.payBack(), 1)
                 + " years.");
     for (String item : carbon.assumptions()) {
       layout.hanging(INDENT + "- ", item);
@@ -180,7 +182,7 @@ public final class WeighingText {
     return List.of(
         amount(option.outlay()),
         Figures.percent(option.probabilityOfCure()),
-        Figures.fixed(option.years(), 1) + " years",
+        QuantityFormat.fixed(option.years(), 1) + " years",
         amount(option.annualCost().mean()),
         amount(option.annualCost().low()) + " to " + amount(option.annualCost().high()),
         inHundred(option.probabilityCheapest()));
@@ -222,7 +224,7 @@ public final class WeighingText {
   }
 
   static String amount(double value) {
-    return Figures.fixed(value, 0);
+    return QuantityFormat.fixed(value, 0);
   }
 
   /** A chance as a frequency, which is understood at once; never rounded to certainty. */

@@ -24,7 +24,7 @@ public record Costs(
     double waitForPart,
     double waitForMachine) {
 
-  private static final double MINUTES_PER_HOUR = 60;
+  static final double MINUTES_PER_HOUR = 60;
 
   /**
    * What is charged beyond the work where there is little of it.

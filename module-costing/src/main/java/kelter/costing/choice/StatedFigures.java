@@ -19,6 +19,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.ComponentLives;
@@ -151,7 +152,7 @@ public final class StatedFigures {
     LearnedLife own = learned.get();
     assumptions.add(
         "Beside the studies, the life of such machines was learned: %s. It counts as %s of them."
-            .formatted(own.source().display(), Rounded.decimal(own.weight(), 1)));
+            .formatted(own.source().display(), QuantityFormat.fixed(own.weight(), 1)));
     return life.with(new Weibull(own.scale(), own.shape()), own.weight(), life.studies().size());
   }
 
@@ -177,7 +178,7 @@ public final class StatedFigures {
         Weibull life = memory.get().stretched(scale);
         known.put(
             component.id(), new LearnedLife(life.scale(), life.shape(), 1, ComponentLives.SOURCE));
-        remembered.add(component.id() + " " + Rounded.decimal(life.mean(), 1) + " years");
+        remembered.add(component.id() + " " + QuantityFormat.fixed(life.mean(), 1) + " years");
       }
     }
     if (!remembered.isEmpty()) {

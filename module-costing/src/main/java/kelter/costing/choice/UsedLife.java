@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import kelter.core.owner.Use;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.use.HouseholdUse;
@@ -49,7 +50,7 @@ final class UsedLife {
       assumptions.add(
           ("Such a machine was taken to last the %s cycles on average that it is built for: %s years"
                   + " at this use. The spread is that of the studies.")
-              .formatted(Rounded.decimal(built, 0), Rounded.decimal(years, 1)));
+              .formatted(QuantityFormat.fixed(built, 0), QuantityFormat.fixed(years, 1)));
       return spread(kind, years / kind.life().mean(), cycles);
     }
     return scaled(kind, cycles, assumptions);
@@ -72,10 +73,10 @@ final class UsedLife {
         ("Households were taken to run %s cycles a week (%s) and this machine runs %s: its life was"
                 + " taken %s times as long, wear counted in cycles%s (common practice, no source).")
             .formatted(
-                Rounded.decimal(household.getAsDouble(), 1),
+                QuantityFormat.fixed(household.getAsDouble(), 1),
                 HouseholdUse.SOURCE.standing().words(),
-                Rounded.decimal(cycles.si(), 1),
-                Rounded.decimal(kept, 2),
+                QuantityFormat.fixed(cycles.si(), 1),
+                QuantityFormat.fixed(kept, 2),
                 kept == factor ? "" : " and not beyond that"));
     return spread(kind, kept, cycles);
   }

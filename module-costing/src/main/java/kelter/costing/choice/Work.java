@@ -21,8 +21,6 @@ import kelter.core.quantity.Money;
  */
 public record Work(Map<String, Step> steps) {
 
-  private static final double MINUTES_PER_HOUR = 60;
-
   /**
    * A remedy.
    *
@@ -104,6 +102,6 @@ public record Work(Map<String, Step> steps) {
   /** The price of a remedy without the call-out: work and part. */
   static double price(Remedy remedy, Prices prices, double labourPerHour) {
     double part = prices.part(remedy.component(), remedy.id()).map(Money::toDouble).orElse(0.0);
-    return labourPerHour * remedy.minutes() / MINUTES_PER_HOUR + part;
+    return labourPerHour * remedy.minutes() / Costs.MINUTES_PER_HOUR + part;
   }
 }

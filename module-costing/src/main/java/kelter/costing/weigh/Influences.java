@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import kelter.core.option.Reasons.Influence;
+import kelter.core.quantity.Money;
+import kelter.core.quantity.QuantityFormat;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
-import kelter.costing.choice.Rounded;
 import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
@@ -144,7 +145,7 @@ final class Influences {
     return moved(
         "prices of energy, water and detergent, against today's",
         share(comparison.basis().spread().running()),
-        Rounded::percent,
+        Influences::percent,
         times ->
             costs.with(costs.newMachine(), costs.running() * times, costs.runningNew() * times));
   }
@@ -160,7 +161,7 @@ final class Influences {
     return new Influence(
         "discount rate a year",
         "0 %",
-        Rounded.decimal(100 * high, 1) + " %",
+        QuantityFormat.fixed(100 * high, 1) + " %",
         saving(basis.withRate(0)),
         saving(basis.withRate(high)));
   }
@@ -182,8 +183,8 @@ final class Influences {
     Outcomes unlikelier = repair.outcomes().failing(TWICE);
     return new Influence(
         "chance that the repair cures",
-        Rounded.percent(unlikelier.chanceOfCure(comparison.states())),
-        Rounded.percent(likelier.chanceOfCure(comparison.states())),
+        percent(unlikelier.chanceOfCure(comparison.states())),
+        percent(likelier.chanceOfCure(comparison.states())),
         saving(unlikelier),
         saving(likelier));
   }
@@ -227,10 +228,14 @@ final class Influences {
   }
 
   private String money(double amount) {
-    return Rounded.money(amount, comparison.prices().currency());
+    return Money.rounded(amount, comparison.prices().currency());
+  }
+
+  static String percent(double ratio) {
+    return QuantityFormat.fixed(100 * ratio, 0) + " %";
   }
 
   private static String years(double years) {
-    return Rounded.decimal(years, 1) + " a";
+    return QuantityFormat.fixed(years, 1) + " a";
   }
 }

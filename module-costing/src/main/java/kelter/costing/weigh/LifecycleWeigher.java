@@ -28,7 +28,7 @@ import kelter.costing.choice.Work;
  */
 public final class LifecycleWeigher implements Weigher {
 
-  /** How many draws are made unless somebody asks for another number. */
+  /** The usual number of draws. */
   public static final int DRAWS = 20_000;
 
   private static final int LEAST_DRAWS = 100;
@@ -36,22 +36,14 @@ public final class LifecycleWeigher implements Weigher {
   private final int draws;
   private final LearnedLives lives;
 
-  /** A weigher with the usual number of draws. */
-  public LifecycleWeigher() {
-    this(DRAWS);
-  }
-
   /**
-   * A weigher with a number of draws.
+   * A weigher.
    *
-   * @param draws how many, at least 100
-   * @throws IllegalArgumentException if there are fewer
+   * @param draws how many draws, at least 100
+   * @param lives what somebody has learned of lives
+   * @throws IllegalArgumentException if there are fewer draws
    */
-  public LifecycleWeigher(int draws) {
-    this(draws, LearnedLives.NONE);
-  }
-
-  private LifecycleWeigher(int draws, LearnedLives lives) {
+  public LifecycleWeigher(int draws, LearnedLives lives) {
     if (draws < LEAST_DRAWS) {
       throw new IllegalArgumentException(
           "%d draws; %d or more are needed".formatted(draws, LEAST_DRAWS));
@@ -70,12 +62,6 @@ public final class LifecycleWeigher implements Weigher {
     List<String> assumptions = new ArrayList<>();
     Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
     return weighing(comparison, assumptions, Scenario.draw(comparison, draws, seed));
-  }
-
-  @Override
-  public Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
-    Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
-    return Optional.of(reasons(comparison, Scenario.draw(comparison, draws, seed), seed));
   }
 
   @Override

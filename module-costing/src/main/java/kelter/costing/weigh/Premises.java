@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import kelter.core.option.LearnedLives.LearnedLife;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Costs;
-import kelter.costing.choice.Rounded;
 import kelter.costing.life.LifeStudy;
 import kelter.costing.life.RemainingLife;
 import kelter.costing.life.Weibull;
@@ -67,12 +67,14 @@ final class Premises {
         ("The studies of the life of such machines give means from %s to %s years. For a new machine"
                 + " each study counts the same; for this one a study counts the more, the more"
                 + " machines reach its age by it.")
-            .formatted(Rounded.decimal(means[0], 1), Rounded.decimal(means[means.length - 1], 1)));
+            .formatted(
+                QuantityFormat.fixed(means[0], 1),
+                QuantityFormat.fixed(means[means.length - 1], 1)));
     premises.add(
         ("All options are compared over the same %s years, the mean life of a new machine; a machine"
                 + " that ends sooner is followed by a new one at today's price, and years beyond are"
                 + " credited.")
-            .formatted(Rounded.decimal(basis.life().mean(), 1)));
+            .formatted(QuantityFormat.fixed(basis.life().mean(), 1)));
     premises.addAll(ALWAYS);
     premises.addAll(ofTerms(basis));
     if (comparison.replacing().isEmpty()) {
@@ -96,12 +98,12 @@ final class Premises {
     if (basis.repairWarranty() > 0) {
       premises.add(
           "What was mended and fails again within %s years of warranty is mended for nothing."
-              .formatted(Rounded.decimal(basis.repairWarranty(), 1)));
+              .formatted(QuantityFormat.fixed(basis.repairWarranty(), 1)));
     }
     if (basis.newWarranty() > 0) {
       premises.add(
           "A new machine that ends within %s years of warranty is replaced for nothing."
-              .formatted(Rounded.decimal(basis.newWarranty(), 1)));
+              .formatted(QuantityFormat.fixed(basis.newWarranty(), 1)));
     }
     if (basis.spread().isAny()) {
       premises.add(SPREAD);

@@ -41,7 +41,7 @@ import org.junit.jupiter.api.Test;
 class TermsTest {
 
   private static final long SEED = 11;
-  private static final LifecycleWeigher WEIGHER = new LifecycleWeigher();
+  private static final LifecycleWeigher WEIGHER = Cases.weigher(LifecycleWeigher.DRAWS);
   private static final Diagnosis SURE =
       Cases.certain(Cases.remedy("renew-pump", Remedy.Restores.COMPONENT, 45, true, 1));
   private static final Source INVENTED = new Source("a made-up job book", Standing.INVENTED);
@@ -238,7 +238,7 @@ class TermsTest {
     assertTrue(Double.isNaN(weighing.breakEvenRepair()));
     assertTrue(says(weighing, "no new machine can be had"));
     Job job = under(6, terms(false, false, NO_TIME, NO_TIME, NO_TIME, none()));
-    var reasons = WEIGHER.explain(job, SURE, SEED).orElseThrow();
+    var reasons = WEIGHER.weighAndExplain(job, SURE, SEED).reasons().orElseThrow();
     assertTrue(Double.isNaN(reasons.breakEvenAge()));
     assertTrue(reasons.influences().isEmpty() && reasons.rules().isEmpty());
     Diagnosis unknown =
@@ -360,7 +360,7 @@ class TermsTest {
     assertEquals(before.outlay(), after.outlay(), 1e-9);
     assertNotEquals(before.annualCost().high(), after.annualCost().high());
     var today =
-        WEIGHER.explain(unsure, SURE, SEED).orElseThrow().courses().stream()
+        WEIGHER.weighAndExplain(unsure, SURE, SEED).reasons().orElseThrow().courses().stream()
             .filter(course -> course.option().equals(REPAIR))
             .findFirst()
             .orElseThrow()

@@ -88,6 +88,17 @@ public record Money(BigDecimal amount, Currency currency) {
   }
 
   /**
+   * An amount that was worked out, for a person.
+   *
+   * @param amount a finite amount, in units of the currency
+   * @param currency the currency
+   * @return the text of the amount, to the minor unit of the currency
+   */
+  public static String rounded(double amount, Currency currency) {
+    return new Money(BigDecimal.valueOf(amount), currency).rounded().format();
+  }
+
+  /**
    * The amount rounded to the minor unit of its currency, half to even.
    *
    * @return the rounded amount
