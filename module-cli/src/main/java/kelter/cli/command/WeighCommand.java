@@ -104,13 +104,10 @@ final class WeighCommand implements Command {
   private static List<Caution> cautions(List<Caution> ofTheShop, List<Finding> findings) {
     List<Caution> cautions = new ArrayList<>(ofTheShop);
     Set<String> told = new HashSet<>();
-    for (Finding finding : findings) {
-      for (Caution caution : finding.cautions()) {
-        if (caution.keepsUnplugged() && told.add(caution.text())) {
-          cautions.add(caution);
-        }
-      }
-    }
+    findings.stream()
+        .flatMap(finding -> finding.cautions().stream())
+        .filter(caution -> caution.keepsUnplugged() && told.add(caution.text()))
+        .forEach(cautions::add);
     return cautions;
   }
 

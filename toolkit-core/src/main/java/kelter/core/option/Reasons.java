@@ -46,7 +46,6 @@ public record Reasons(
   public record Influence(
       String what, String low, String high, double savingLow, double savingHigh) {
 
-    /** Checks that nothing is missing. */
     public Influence {
       Objects.requireNonNull(what);
       Objects.requireNonNull(low);
@@ -87,7 +86,6 @@ public record Reasons(
    */
   public record RuleOfThumb(String rule, String here, Source source) {
 
-    /** Checks that nothing is missing. */
     public RuleOfThumb {
       Objects.requireNonNull(rule);
       Objects.requireNonNull(here);

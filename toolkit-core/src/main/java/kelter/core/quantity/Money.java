@@ -22,7 +22,6 @@ public record Money(BigDecimal amount, Currency currency) {
   /** So many digits behind a point may stand for thousands. */
   private static final int THOUSANDS = 3;
 
-  /** Checks that nothing is missing. */
   public Money {
     Objects.requireNonNull(amount);
     Objects.requireNonNull(currency);
