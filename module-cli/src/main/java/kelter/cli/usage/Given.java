@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.cli.Option;
 
 /** What was given to a command: every value is of the kind that the command declared. */
@@ -88,7 +87,10 @@ public final class Given {
    * @return the values in the order in which they were given
    */
   public List<String> list(CommandOption option) {
-    return all(option).map(Option::getValue).toList();
+    return Arrays.stream(options)
+        .filter(found -> option.bareName().equals(found.getLongOpt()))
+        .map(Option::getValue)
+        .toList();
   }
 
   /**
@@ -109,11 +111,13 @@ public final class Given {
     return arguments;
   }
 
+  /** By a loop: every command asks here, and the streams would be linked for this alone. */
   private Optional<Option> first(CommandOption option) {
-    return all(option).findFirst();
-  }
-
-  private Stream<Option> all(CommandOption option) {
-    return Arrays.stream(options).filter(found -> option.bareName().equals(found.getLongOpt()));
+    for (Option found : options) {
+      if (option.bareName().equals(found.getLongOpt())) {
+        return Optional.of(found);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import kelter.core.job.Instrument;
 import kelter.core.job.Instrument.Function;
 import kelter.core.quantity.QuantityKind;
@@ -62,9 +61,11 @@ public final class InstrumentLibrary {
 
   private static Map<String, Instrument> all() {
     Map<String, Instrument> byId = new LinkedHashMap<>();
-    Stream.of(meters(), testers(), others())
-        .flatMap(List::stream)
-        .forEach(instrument -> byId.put(instrument.id(), instrument));
+    for (List<Instrument> some : List.of(meters(), testers(), others())) {
+      for (Instrument instrument : some) {
+        byId.put(instrument.id(), instrument);
+      }
+    }
     return Collections.unmodifiableMap(byId);
   }
 

@@ -168,10 +168,9 @@ public final class PricesReader {
 
   private Map<String, Money> parts() {
     Map<String, Money> parts = new LinkedHashMap<>();
-    node.optional("parts")
-        .map(JsonNode::members)
-        .orElse(Map.of())
-        .forEach((remedy, price) -> money(price).ifPresent(known -> parts.put(remedy, known)));
+    for (var remedy : node.optional("parts").map(JsonNode::members).orElse(Map.of()).entrySet()) {
+      money(remedy.getValue()).ifPresent(price -> parts.put(remedy.getKey(), price));
+    }
     return parts;
   }
 }
