@@ -5,6 +5,7 @@ import java.util.Optional;
 import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
+import kelter.core.option.LearnedLives;
 import kelter.core.option.Weigher;
 import kelter.costing.life.RemainingLife;
 import kelter.costing.money.AnnualCost;
@@ -23,7 +24,7 @@ import kelter.costing.weigh.LifecycleWeigher;
 /** Lifetimes, cash flow and the choice between mending and replacing. */
 public final class CostingModule implements CalculationModule {
 
-  private final Weigher weigher = new LifecycleWeigher();
+  private final Weigher weigher = new LifecycleWeigher(LifecycleWeigher.DRAWS, LearnedLives.NONE);
 
   /** Made when somebody asks for a calculation by name: weighing needs none. */
   private static final class Calculations {

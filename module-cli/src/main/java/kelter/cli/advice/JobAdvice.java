@@ -38,10 +38,8 @@ public final class JobAdvice {
       advice.add(
           new Problem(
               "/date",
-              "the date "
-                  + document.job().date()
-                  + " is to come: by the clock of this machine it is "
-                  + LocalDate.ofEpochDay(today),
+              "the date %s is to come: by the clock of this machine it is %s"
+                  .formatted(document.job().date(), LocalDate.ofEpochDay(today)),
               "correct the one or the other"));
     }
     for (Map.Entry<String, Json> member : document.content().members().entrySet()) {
@@ -53,18 +51,12 @@ public final class JobAdvice {
   }
 
   private static void unread(String pointer, Json.Arr array, List<Problem> advice) {
-    int first = -1;
-    int count = 0;
-    for (int i = 0; i < array.items().size(); i++) {
-      if (isFilledIn(array.items().get(i))) {
-        first = count == 0 ? i : first;
-        count++;
-      }
-    }
+    List<Json> filledIn = array.items().stream().filter(JobAdvice::isFilledIn).toList();
+    int count = filledIn.size();
     if (count > 0) {
       advice.add(
           new Problem(
-              pointer + "/" + first,
+              pointer + "/" + array.items().indexOf(filledIn.get(0)),
               (count == 1 ? "a reading was" : count + " readings were")
                   + " not read: what stands under a name with x- is left alone",
               "readings belong into \"measurements\""));

@@ -2,7 +2,6 @@ package kelter.cli.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Job;
@@ -40,39 +39,23 @@ public final class PriceAdvice {
   }
 
   private static boolean isKnown(String name, List<Remedy> remedies) {
-    for (Remedy remedy : remedies) {
-      if (name.equals(remedy.id()) || name.equals(remedy.key())) {
-        return true;
-      }
-    }
-    return false;
+    return remedies.stream()
+        .anyMatch(remedy -> name.equals(remedy.id()) || name.equals(remedy.key()));
   }
 
   /** Of a component that no model speaks of nobody can say which remedies it has. */
   private static boolean isAssessed(String name, Job job, List<Remedy> remedies) {
     int dot = name.indexOf('.');
     String component = dot < 0 ? "" : name.substring(0, dot);
-    if (job.appliance().component(component).isEmpty()) {
-      return true;
-    }
-    for (Remedy remedy : remedies) {
-      if (remedy.component().equals(component)) {
-        return true;
-      }
-    }
-    return false;
+    return job.appliance().component(component).isEmpty()
+        || remedies.stream().anyMatch(remedy -> remedy.component().equals(component));
   }
 
   private static String remedy(String name, List<Remedy> remedies) {
-    List<String> known = new ArrayList<>();
-    for (Remedy remedy : remedies) {
-      if (remedy.needsPart() && !known.contains(remedy.key())) {
-        known.add(remedy.key());
-      }
-    }
-    Optional<String> near = Nearest.of(name, known);
-    return near.isPresent()
-        ? "did you mean '" + near.get() + "'?"
-        : "known: " + String.join(", ", known);
+    List<String> known =
+        remedies.stream().filter(Remedy::needsPart).map(Remedy::key).distinct().toList();
+    return Nearest.of(name, known)
+        .map(near -> "did you mean '" + near + "'?")
+        .orElse("known: " + String.join(", ", known));
   }
 }

@@ -38,15 +38,12 @@ final class CheckCommand implements Command {
     List<Caution> cautions = machine.cautions();
     List<Finding> findings = machine.findings();
     boolean risk = invocation.given().has(RISK);
-    if (invocation.isJson()) {
-      invocation
-          .terminal()
-          .printUtf8(ResultJson.findings(job, cautions, findings, machine.settling(), risk));
-    } else {
-      Terminal terminal = invocation.terminal();
-      terminal.print(
-          JobText.cautions(cautions, terminal)
-              + FindingsText.of(job, findings, machine.settling(), risk, terminal));
-    }
+    Terminal terminal = invocation.terminal();
+    Command.show(
+        invocation,
+        () -> ResultJson.findings(job, cautions, findings, machine.settling(), risk),
+        () ->
+            JobText.cautions(cautions, terminal)
+                + FindingsText.of(job, findings, machine.settling(), risk, terminal));
   }
 }

@@ -1,5 +1,6 @@
 package kelter.cli.command;
 
+import java.util.function.Supplier;
 import kelter.cli.usage.CommandUsage;
 
 /**
@@ -31,4 +32,19 @@ interface Command {
    * @throws kelter.core.problem.InputException if the input cannot be used
    */
   void run(Invocation invocation);
+
+  /**
+   * Shows a result in the form that was asked for.
+   *
+   * @param invocation what was given on the command line
+   * @param json makes the result as JSON
+   * @param text makes the result for a person
+   */
+  static void show(Invocation invocation, Supplier<String> json, Supplier<String> text) {
+    if (invocation.isJson()) {
+      invocation.terminal().printUtf8(json.get());
+    } else {
+      invocation.terminal().print(text.get());
+    }
+  }
 }

@@ -76,22 +76,20 @@ final class ComputeCommand implements Command {
     Calculation calculation = named(name, known);
     Terminal terminal = invocation.terminal();
     if (given.isEmpty() && calculation.parameters().stream().anyMatch(p -> p.usual().isEmpty())) {
-      if (invocation.isJson()) {
-        terminal.printUtf8(ComputationJson.describe(calculation));
-      } else {
-        terminal.print(ComputationText.describe(calculation, terminal));
-      }
+      Command.show(
+          invocation,
+          () -> ComputationJson.describe(calculation),
+          () -> ComputationText.describe(calculation, terminal));
       return;
     }
     Computation computation = Computation.of(calculation, values(given));
     Optional<UncertaintyAnalysis> analysis = analysis(computation, invocation);
-    if (invocation.isJson()) {
-      terminal.printUtf8(ComputationJson.of(computation, analysis));
-    } else {
-      terminal.print(
-          ComputationText.of(computation, terminal)
-              + analysis.map(found -> BudgetText.of(found, terminal)).orElse(""));
-    }
+    Command.show(
+        invocation,
+        () -> ComputationJson.of(computation, analysis),
+        () ->
+            ComputationText.of(computation, terminal)
+                + analysis.map(found -> BudgetText.of(found, terminal)).orElse(""));
   }
 
   private static Optional<UncertaintyAnalysis> analysis(
@@ -126,12 +124,10 @@ final class ComputeCommand implements Command {
   }
 
   private static Calculation named(String name, List<Calculation> known) {
-    for (Calculation calculation : known) {
-      if (calculation.id().equals(name)) {
-        return calculation;
-      }
-    }
-    throw no(name, known);
+    return known.stream()
+        .filter(calculation -> calculation.id().equals(name))
+        .findFirst()
+        .orElseThrow(() -> no(name, known));
   }
 
   private static InputException no(String name, List<Calculation> known) {

@@ -18,6 +18,7 @@ import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.job.Job;
+import kelter.core.safety.Caution;
 import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
 
@@ -73,12 +74,10 @@ final class DiagnoseCommand implements Command {
 
   private static void why(Invocation invocation, Case machine, String fault) {
     Explanation explanation = machine.explain(fault);
-    Terminal terminal = invocation.terminal();
-    if (invocation.isJson()) {
-      terminal.printUtf8(DiagnosisJson.explanation(machine.job(), explanation));
-    } else {
-      terminal.print(WhyText.of(explanation, terminal));
-    }
+    Command.show(
+        invocation,
+        () -> DiagnosisJson.explanation(machine.job(), explanation),
+        () -> WhyText.of(explanation, invocation.terminal()));
   }
 
   private static void whatIf(Invocation invocation, Case machine, List<String> readings) {
@@ -86,12 +85,10 @@ final class DiagnoseCommand implements Command {
     Job other = WhatIf.in(machine.job(), workshop.vocabulary(), readings);
     Diagnosis now = machine.diagnosis();
     Diagnosis then = workshop.open(other).diagnosis();
-    Terminal terminal = invocation.terminal();
-    if (invocation.isJson()) {
-      terminal.printUtf8(DiagnosisJson.whatIf(machine.job(), readings, now, then));
-    } else {
-      terminal.print(WhatIfText.of(readings, now, then, terminal));
-    }
+    Command.show(
+        invocation,
+        () -> DiagnosisJson.whatIf(machine.job(), readings, now, then),
+        () -> WhatIfText.of(readings, now, then, invocation.terminal()));
   }
 
   private static void diagnose(Invocation invocation, Case machine) {
@@ -102,14 +99,13 @@ final class DiagnoseCommand implements Command {
     Diagnosis diagnosis = machine.diagnosis();
     List<String> notes = notes(machine);
     invocation.advise(PriceAdvice.of(job, machine.remedies()));
-    if (invocation.isJson()) {
-      terminal.printUtf8(
-          DiagnosisJson.diagnosis(job, machine.cautions(), findings, settling, diagnosis, notes));
-    } else {
-      terminal.print(
-          JobText.cautions(machine.cautions(), terminal)
-              + DiagnosisText.of(job, findings, settling, diagnosis, notes, terminal));
-    }
+    List<Caution> cautions = machine.cautions();
+    Command.show(
+        invocation,
+        () -> DiagnosisJson.diagnosis(job, cautions, findings, settling, diagnosis, notes),
+        () ->
+            JobText.cautions(cautions, terminal)
+                + DiagnosisText.of(job, findings, settling, diagnosis, notes, terminal));
   }
 
   private static List<String> notes(Case machine) {

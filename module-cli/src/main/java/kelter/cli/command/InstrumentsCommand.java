@@ -3,7 +3,6 @@ package kelter.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.json.InstrumentsJson;
-import kelter.cli.terminal.Terminal;
 import kelter.cli.text.InstrumentsText;
 import kelter.cli.usage.CommandUsage;
 import kelter.core.instrument.InstrumentLibrary;
@@ -28,11 +27,9 @@ final class InstrumentsCommand implements Command {
   public void run(Invocation invocation) {
     List<Instrument> instruments = new ArrayList<>(InstrumentLibrary.instruments());
     instruments.addAll(invocation.workshop().instruments());
-    Terminal terminal = invocation.terminal();
-    if (invocation.isJson()) {
-      terminal.printUtf8(InstrumentsJson.of(instruments));
-    } else {
-      terminal.print(InstrumentsText.of(instruments, terminal));
-    }
+    Command.show(
+        invocation,
+        () -> InstrumentsJson.of(instruments),
+        () -> InstrumentsText.of(instruments, invocation.terminal()));
   }
 }

@@ -23,10 +23,9 @@ final class ModulesCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     List<CalculationModule> modules = invocation.workshop().modules();
-    if (invocation.isJson()) {
-      invocation.terminal().printUtf8(ResultJson.modules(modules));
-    } else {
-      invocation.terminal().print(ModulesText.of(modules, invocation.terminal()));
-    }
+    Command.show(
+        invocation,
+        () -> ResultJson.modules(modules),
+        () -> ModulesText.of(modules, invocation.terminal()));
   }
 }

@@ -2,7 +2,6 @@ package kelter.cli.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,19 +54,14 @@ final class NewCommand implements Command {
   }
 
   private static InputException unknown(String kind, List<String> kinds) {
-    List<String> meant = new ArrayList<>();
-    for (String known : kinds) {
-      if (kind.length() > 2 && known.contains(kind.toLowerCase(Locale.ROOT))) {
-        meant.add("'" + known + "'");
-      }
-    }
-    if (meant.isEmpty()) {
-      Nearest.of(kind, kinds).ifPresent(near -> meant.add("'" + near + "'"));
-    }
+    String part = kind.toLowerCase(Locale.ROOT);
+    List<String> holding =
+        kinds.stream().filter(known -> kind.length() > 2 && known.contains(part)).toList();
+    List<String> meant = holding.isEmpty() ? Nearest.of(kind, kinds).stream().toList() : holding;
     String remedy =
         meant.isEmpty()
             ? "known: " + String.join(", ", kinds)
-            : "did you mean " + String.join(" or ", meant) + "?";
+            : "did you mean '" + String.join("' or '", meant) + "'?";
     return new InputException(kind, "is not a known kind of appliance", remedy);
   }
 }

@@ -147,11 +147,10 @@ final class ReadingsCommand implements Command {
       outcome.add("Nothing was written into a job: name one with --into.");
     }
     remember(shop, maps, profile).ifPresent(outcome::add);
-    if (invocation.isJson()) {
-      terminal.printUtf8(ReadingsJson.of(report, stretches, changes, readings, outcome));
-    } else {
-      terminal.print(ReadingsText.of(report, stretches, changes, readings, outcome, terminal));
-    }
+    Command.show(
+        invocation,
+        () -> ReadingsJson.of(report, stretches, changes, readings, outcome),
+        () -> ReadingsText.of(report, stretches, changes, readings, outcome, terminal));
   }
 
   private static List<String> compared(Invocation invocation) {

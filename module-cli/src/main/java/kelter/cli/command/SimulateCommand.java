@@ -98,11 +98,10 @@ final class SimulateCommand implements Command {
     } finally {
       terminal.progress("");
     }
-    if (invocation.isJson()) {
-      terminal.printUtf8(SimulationJson.of(appliance, plan, wrongBy, report));
-    } else {
-      terminal.print(SimulationText.of(appliance, plan, wrongBy, report, terminal));
-    }
+    Command.show(
+        invocation,
+        () -> SimulationJson.of(appliance, plan, wrongBy, report),
+        () -> SimulationText.of(appliance, plan, wrongBy, report, terminal));
   }
 
   private static SimulationPlan plan(Invocation invocation, Workshop workshop) {

@@ -92,20 +92,22 @@ final class WeighCommand implements Command {
         invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, explained.weighing(), reasons, carbon);
-    show(invocation, weighed, cautions(machine.cautions(), machine.findings()));
+    List<Caution> cautions = cautions(machine.cautions(), machine.findings());
+    Terminal terminal = invocation.terminal();
+    Command.show(
+        invocation,
+        () -> WeighingJson.of(weighed, cautions),
+        () -> JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
   }
 
   /** Those of the shop, and those that say to leave the machine unplugged, each once. */
   private static List<Caution> cautions(List<Caution> ofTheShop, List<Finding> findings) {
     List<Caution> cautions = new ArrayList<>(ofTheShop);
     Set<String> told = new HashSet<>();
-    for (Finding finding : findings) {
-      for (Caution caution : finding.cautions()) {
-        if (caution.keepsUnplugged() && told.add(caution.text())) {
-          cautions.add(caution);
-        }
-      }
-    }
+    findings.stream()
+        .flatMap(finding -> finding.cautions().stream())
+        .filter(caution -> caution.keepsUnplugged() && told.add(caution.text()))
+        .forEach(cautions::add);
     return cautions;
   }
 
@@ -121,15 +123,6 @@ final class WeighCommand implements Command {
     if (!file.toString().toLowerCase(Locale.ROOT).endsWith(DRAWING)) {
       throw new InputException(
           file.toString(), "is not the name of a drawing", "let it end in " + DRAWING);
-    }
-  }
-
-  private static void show(Invocation invocation, Weighed weighed, List<Caution> cautions) {
-    Terminal terminal = invocation.terminal();
-    if (invocation.isJson()) {
-      terminal.printUtf8(WeighingJson.of(weighed, cautions));
-    } else {
-      terminal.print(JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
     }
   }
 }

@@ -1,11 +1,12 @@
 package kelter.cli.diagnosis;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Cautions;
 import kelter.cli.text.Figures;
@@ -21,6 +22,7 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Procedure;
 
 /** A diagnosis for a person: findings, states of the machine, what to measure, what to do. */
@@ -144,16 +146,13 @@ public final class DiagnosisText {
 
   /** Each fault of the first state by itself, where other states hold it too. */
   private void whateverElse(Diagnosis diagnosis, Diagnosis.RankedState state) {
-    List<String> words = new ArrayList<>();
-    for (Diagnosis.PresentFault present : state.faults()) {
-      for (Diagnosis.FaultProbability each : diagnosis.faults()) {
-        if (each.fault() == present.fault()) {
-          words.add(each.fault().key() + " " + Figures.percent(each.probability()));
-        }
-      }
-    }
+    String words =
+        state.faults().stream()
+            .flatMap(it -> diagnosis.faults().stream().filter(each -> each.fault() == it.fault()))
+            .map(each -> each.fault().key() + " " + Figures.percent(each.probability()))
+            .collect(Collectors.joining(", "));
     if (!words.isEmpty()) {
-      layout.hanging("     ", "whatever else is wrong: " + String.join(", ", words));
+      layout.hanging("     ", "whatever else is wrong: " + words);
     }
   }
 
@@ -187,27 +186,26 @@ public final class DiagnosisText {
     return severity.sd() > SEVERITY_TOLD
         ? ""
         : ", severity "
-            + Figures.fixed(severity.mean(), 2)
+            + QuantityFormat.fixed(severity.mean(), 2)
             + "\u00a0±\u00a0"
-            + Figures.fixed(2 * severity.sd(), 2);
+            + QuantityFormat.fixed(2 * severity.sd(), 2);
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
-    List<Diagnosis.Evidence> speaking = new ArrayList<>();
-    for (Diagnosis.Evidence evidence : state.evidence()) {
-      if (sign * evidence.bits() > SPEAKS) {
-        speaking.add(evidence);
-      }
+    String readings =
+        state.evidence().stream()
+            .filter(evidence -> sign * evidence.bits() > SPEAKS)
+            .sorted(Comparator.comparingDouble(evidence -> -Math.abs(evidence.bits())))
+            .map(DiagnosisText::told)
+            .collect(Collectors.joining("; "));
+    if (!readings.isEmpty()) {
+      layout.hanging(label, readings);
     }
-    speaking.sort((a, b) -> Double.compare(Math.abs(b.bits()), Math.abs(a.bits())));
-    StringJoiner readings = new StringJoiner("; ");
-    for (Diagnosis.Evidence evidence : speaking) {
-      String what = evidence.component() + " " + evidence.observable().replace('-', ' ');
-      readings.add(what + " " + evidence.shown() + " (" + Figures.bits(evidence.bits()) + ")");
-    }
-    if (!speaking.isEmpty()) {
-      layout.hanging(label, readings.toString());
-    }
+  }
+
+  private static String told(Diagnosis.Evidence evidence) {
+    String what = evidence.component() + " " + evidence.observable().replace('-', ' ');
+    return what + " " + evidence.shown() + " (" + Figures.bits(evidence.bits()) + ")";
   }
 
   private void next(Diagnosis diagnosis) {
@@ -240,11 +238,11 @@ public final class DiagnosisText {
             + next.question().observable().title()
             + conditions(next.question())
             + ". About "
-            + Figures.fixed(next.minutes(), 0)
+            + QuantityFormat.fixed(next.minutes(), 0)
             + "\u00a0min, "
             + procedure.hazard().word()
             + "; tells "
-            + Figures.fixed(next.bits(), 2)
+            + QuantityFormat.fixed(next.bits(), 2)
             + "\u00a0bits.");
     cautions.write("     ", procedure.cautions());
     layout.hanging("     ", procedure.text());
@@ -282,7 +280,7 @@ public final class DiagnosisText {
               + ". Cures with a chance of "
               + Figures.percent(step.probabilityOfCure())
               + "; "
-              + Figures.fixed(step.remedy().minutes(), 0)
+              + QuantityFormat.fixed(step.remedy().minutes(), 0)
               + "\u00a0min, "
               + cost
               + ".");
@@ -291,7 +289,7 @@ public final class DiagnosisText {
   }
 
   private static String price(double amount, Currency currency) {
-    return new Money(new BigDecimal(amount), currency).rounded().format().replace(' ', '\u00a0');
+    return Money.rounded(amount, currency).replace(' ', '\u00a0');
   }
 
   private void notes(Diagnosis diagnosis, List<String> notes) {

@@ -10,6 +10,7 @@ import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.quantity.QuantityFormat;
 
 /** Why a fault is held for as likely as it is, in plain words with numbers. */
 public final class WhyText {
@@ -51,8 +52,8 @@ public final class WhyText {
             .formatted(
                 Figures.percent(fault.probability()),
                 Figures.likelihood(fault.probability()),
-                Figures.fixed(fault.severity().mean(), 2),
-                Figures.fixed(2 * fault.severity().sd(), 2)));
+                QuantityFormat.fixed(fault.severity().mean(), 2),
+                QuantityFormat.fixed(2 * fault.severity().sd(), 2)));
     layout.hanging(
         "  ",
         "Before anything was measured: %s. %s."
@@ -97,14 +98,15 @@ public final class WhyText {
             : ratio < 10
                 ? "weakly"
                 : ratio < 100 ? "moderately" : ratio < 1000 ? "fairly strongly" : "strongly";
-    String shown = ratio < 10 ? Figures.fixed(ratio, 1) : ratio < 1e6 ? rounded(ratio) : "> 10^6";
+    String shown =
+        ratio < 10 ? QuantityFormat.fixed(ratio, 1) : ratio < 1e6 ? rounded(ratio) : "> 10^6";
     return strength + (bits > 0 ? " for, " : " against, ") + shown + "\u00a0times";
   }
 
   /** Two significant digits. */
   private static String rounded(double ratio) {
     double step = Math.pow(10, Math.floor(Math.log10(ratio)) - 1);
-    return Figures.fixed(Math.round(ratio / step) * step, 0);
+    return QuantityFormat.fixed(Math.round(ratio / step) * step, 0);
   }
 
   private void open(Explanation explanation) {
@@ -121,8 +123,8 @@ public final class WhyText {
                 .formatted(
                     next.question().component(),
                     next.question().observable().title(),
-                    Figures.fixed(next.bits(), 2),
-                    Figures.fixed(next.minutes(), 0),
+                    QuantityFormat.fixed(next.bits(), 2),
+                    QuantityFormat.fixed(next.minutes(), 0),
                     next.question().observable().procedure().hazard().word()));
       }
     }
@@ -139,7 +141,9 @@ public final class WhyText {
           "  ",
           "Another state would lead if the odds of this fault beforehand were %s times %s."
               .formatted(
-                  times < 10 ? Figures.fixed(times, 1) : times < 1e6 ? rounded(times) : "> 10^6",
+                  times < 10
+                      ? QuantityFormat.fixed(times, 1)
+                      : times < 1e6 ? rounded(times) : "> 10^6",
                   turning < 1 ? "smaller" : "greater"));
     }
   }
@@ -154,7 +158,7 @@ public final class WhyText {
               .formatted(
                   remedy.component(),
                   remedy.title(),
-                  Figures.fixed(remedy.minutes(), 0),
+                  QuantityFormat.fixed(remedy.minutes(), 0),
                   Figures.percent(remedy.probabilityOfCure())));
       cautions.write("    ", remedy.cautions());
     }

@@ -3,7 +3,6 @@ package kelter.cli.simulation;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.calibration.CalibrationTable;
@@ -11,6 +10,7 @@ import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;
 import kelter.core.job.Appliance;
+import kelter.core.quantity.QuantityFormat;
 
 /** How good the diagnosis is, for a person. */
 public final class SimulationText {
@@ -59,32 +59,27 @@ public final class SimulationText {
     layout.heading("Machines drawn: " + appliance.kind());
     layout.hanging(
         "  ",
-        report.jobs()
-            + " machines with seed "
-            + plan.seed()
-            + ", each with "
-            + report.readings()
-            + (report.readings() == 1 ? " reading" : " readings")
-            + " by ordinary instruments. Faults come by their priors, with odds of "
-            + percent(world.coincidence())
-            + " of them since mostly one cause is behind a complaint, up to "
-            + world.mostTogether()
-            + " in a group of parts, at any severity alike; "
-            + percent(world.nothingWrong())
-            + " have nothing wrong, "
-            + percent(world.beside(world.unexplained()))
-            + " of the groups do what no known fault explains, "
-            + percent(world.blunder())
-            + " of the readings are wrong altogether ("
-            + EngineSettings.SOURCE.standing().words()
-            + ").");
+        ("%d machines with seed %d, each with %d %s by ordinary instruments. Faults come by their"
+                + " priors, with odds of %s of them since mostly one cause is behind a complaint, up"
+                + " to %d in a group of parts, at any severity alike; %s have nothing wrong, %s of the"
+                + " groups do what no known fault explains, %s of the readings are wrong altogether"
+                + " (%s).")
+            .formatted(
+                report.jobs(),
+                plan.seed(),
+                report.readings(),
+                report.readings() == 1 ? "reading" : "readings",
+                percent(world.coincidence()),
+                world.mostTogether(),
+                percent(world.nothingWrong()),
+                percent(world.beside(world.unexplained())),
+                percent(world.blunder()),
+                EngineSettings.SOURCE.standing().words()));
     if (wrongBy != 0) {
       layout.hanging(
           "  ",
-          "Their curves lie "
-              + percent(Math.abs(wrongBy))
-              + (wrongBy > 0 ? " above" : " below")
-              + " those that the diagnosis is told.");
+          "Their curves lie %s %s those that the diagnosis is told."
+              .formatted(percent(Math.abs(wrongBy)), wrongBy > 0 ? "above" : "below"));
     }
   }
 
@@ -107,9 +102,8 @@ public final class SimulationText {
     layout.figures("  ", rows);
     layout.hanging(
         "  ",
-        "One clear fault: a single fault of severity "
-            + fixed(SimulationReport.CLEAR, 1)
-            + " or more, and nothing else.");
+        "One clear fault: a single fault of severity %s or more, and nothing else."
+            .formatted(fixed(SimulationReport.CLEAR, 1)));
   }
 
   private void calibration(SimulationReport report) {
@@ -130,11 +124,11 @@ public final class SimulationText {
     layout.hanging("  ", "Plot: o what was said, x what came, # both alike.");
     layout.hanging(
         "  ",
-        "Expected calibration error: "
-            + fixed(report.states().expectedError(), 4)
-            + " for the likeliest state, "
-            + fixed(report.faults().expectedError(), 4)
-            + " over the probabilities of every fault.");
+        ("Expected calibration error: %s for the likeliest state, %s over the probabilities of every"
+                + " fault.")
+            .formatted(
+                fixed(report.states().expectedError(), 4),
+                fixed(report.faults().expectedError(), 4)));
   }
 
   private static String plot(CalibrationTable.Bin bin) {
@@ -155,17 +149,14 @@ public final class SimulationText {
     layout.heading("Sure and wrong");
     layout.hanging(
         "  ",
-        "Sure ("
-            + percent(SimulationReport.SURE)
-            + " or more) of "
-            + sureness.sure()
-            + " machines, and wrong of "
-            + sureness.wrong()
-            + " of them; by what it said it should have been wrong of "
-            + fixed(sureness.wrongExpected(), 1)
-            + ". A fault that is not there was named on "
-            + sureness.absentFault()
-            + " of them.");
+        ("Sure (%s or more) of %d machines, and wrong of %d of them; by what it said it should have"
+                + " been wrong of %s. A fault that is not there was named on %d of them.")
+            .formatted(
+                percent(SimulationReport.SURE),
+                sureness.sure(),
+                sureness.wrong(),
+                fixed(sureness.wrongExpected(), 1),
+                sureness.absentFault()));
   }
 
   private void confusions(SimulationReport report) {
@@ -177,13 +168,9 @@ public final class SimulationText {
         report.confusions().subList(0, Math.min(CONFUSIONS, report.confusions().size()))) {
       layout.hanging(
           "  ",
-          confusion.truth()
-              + " taken for "
-              + confusion.said()
-              + ": "
-              + confusion.jobs()
-              + "\u00a0of\u00a0"
-              + confusion.ofJobs());
+          "%s taken for %s: %d\u00a0of\u00a0%d"
+              .formatted(
+                  confusion.truth(), confusion.said(), confusion.jobs(), confusion.ofJobs()));
     }
   }
 
@@ -207,24 +194,19 @@ public final class SimulationText {
     SimulationReport.Walks fixed = walks.get(1);
     layout.hanging(
         "  ",
-        "Of "
-            + led.jobs()
-            + " machines. Means over all of them, one that it was never sure of with all its"
-            + " readings; * over the "
-            + led.reachedByAll()
-            + " of which it became sure in every order."
-            + saved(led, fixed));
+        ("Of %d machines. Means over all of them, one that it was never sure of with all its"
+                + " readings; * over the %d of which it became sure in every order.%s")
+            .formatted(led.jobs(), led.reachedByAll(), saved(led, fixed)));
   }
 
   private static String saved(SimulationReport.Walks led, SimulationReport.Walks fixed) {
     if (led.reachedByAll() == 0) {
       return " Of none, so no minutes are compared.";
     }
-    return " Led it takes "
-        + percent(1 - led.minutesIfReached() / fixed.minutesIfReached())
-        + " fewer minutes* than in the fixed order ("
-        + percent(1 - led.minutes() / fixed.minutes())
-        + " over all).";
+    return " Led it takes %s fewer minutes* than in the fixed order (%s over all)."
+        .formatted(
+            percent(1 - led.minutesIfReached() / fixed.minutesIfReached()),
+            percent(1 - led.minutes() / fixed.minutes()));
   }
 
   private static List<String> row(String words, double all, double single) {
@@ -240,6 +222,6 @@ public final class SimulationText {
   }
 
   private static String fixed(double value, int places) {
-    return Double.isFinite(value) ? Figures.fixed(value, places) : "none";
+    return Double.isFinite(value) ? QuantityFormat.fixed(value, places) : "none";
   }
 }

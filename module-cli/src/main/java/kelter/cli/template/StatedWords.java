@@ -2,11 +2,11 @@ package kelter.cli.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
-import kelter.core.vocabulary.Observable;
 
 /**
  * The member of a template that tells which words nameplates, figures, curves and circumstances of
@@ -40,32 +40,30 @@ final class StatedWords {
     if (!kind.figures().isEmpty()) {
       parts.add("      \"figures\": " + object(kind.figures()));
     }
-    List<String> curves = new ArrayList<>();
-    for (CurveKind curve : kind.curves()) {
-      String point = "[\"" + blank(curve.x()) + "\", \"" + blank(curve.y()) + "\"]";
-      curves.add("\"" + curve.id() + "\": [" + point + ", " + point + "]");
-    }
+    List<String> curves = kind.curves().stream().map(StatedWords::curve).toList();
     if (!curves.isEmpty()) {
       parts.add("      \"curves\": { " + String.join(", ", curves) + " }");
     }
-    List<String> at = new ArrayList<>();
-    for (Observable observable : kind.observables()) {
-      if (!observable.conditions().isEmpty()) {
-        at.add("        \"" + observable.id() + "\": " + object(observable.conditions()));
-      }
-    }
+    List<String> at =
+        kind.observables().stream()
+            .filter(observable -> !observable.conditions().isEmpty())
+            .map(each -> "        \"" + each.id() + "\": " + object(each.conditions()))
+            .toList();
     if (!at.isEmpty()) {
       parts.add("      \"at\": {\n" + String.join(",\n", at) + "\n      }");
     }
     return parts;
   }
 
+  private static String curve(CurveKind curve) {
+    String point = "[\"" + blank(curve.x()) + "\", \"" + blank(curve.y()) + "\"]";
+    return "\"" + curve.id() + "\": [" + point + ", " + point + "]";
+  }
+
   private static String object(List<Characteristic> words) {
-    List<String> members = new ArrayList<>();
-    for (Characteristic word : words) {
-      members.add("\"" + word.id() + "\": \"" + blank(word.kind()) + "\"");
-    }
-    return "{ " + String.join(", ", members) + " }";
+    return words.stream()
+        .map(word -> "\"" + word.id() + "\": \"" + blank(word.kind()) + "\"")
+        .collect(Collectors.joining(", ", "{ ", " }"));
   }
 
   private static String blank(QuantityKind kind) {

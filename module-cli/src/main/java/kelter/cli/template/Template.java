@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
@@ -122,24 +124,22 @@ public final class Template {
     text.append("  \"appliance\": {\n    \"kind\": \"%s\",\n".formatted(kind));
     text.append("    \"maker\": \"\",\n    \"model\": \"\",\n    \"serial\": \"\",\n");
     text.append("    \"nameplate\": {},\n    \"components\": [");
-    String separator = "\n";
-    for (ComponentKind component : known) {
-      text.append(separator).append(component(component));
-      separator = ",\n";
-    }
+    text.append(rows(known.stream().map(Template::component)));
     text.append("\n    ]\n  },\n  \"complaint\": { \"said\": \"\", \"displayed\": \"\" },\n");
     text.append("  \"instruments\": [],\n  \"measurements\": [],\n");
     text.append(FOR_WEIGHING);
     text.append(StatedWords.of(known));
     text.append("  \"x-what-can-be-measured\": [");
-    separator = "\n";
-    for (ComponentKind component : known) {
-      for (Observable observable : component.observables()) {
-        text.append(separator).append(measurement(component, observable));
-        separator = ",\n";
-      }
-    }
+    text.append(
+        rows(
+            known.stream()
+                .flatMap(
+                    part -> part.observables().stream().map(each -> measurement(part, each)))));
     return text.append("\n  ]\n}\n").toString();
+  }
+
+  private static String rows(Stream<String> rows) {
+    return rows.map(row -> "\n" + row).collect(Collectors.joining(","));
   }
 
   private static String component(ComponentKind kind) {

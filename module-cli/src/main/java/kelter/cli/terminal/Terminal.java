@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -52,31 +53,6 @@ public final class Terminal {
 
   /** The output of the process, which knows why it failed; empty of any other. */
   private final Optional<WatchedOutput> watched;
-
-  /**
-   * A terminal that nobody looks at while a command runs.
-   *
-   * @param out where results go
-   * @param err where complaints go
-   * @param charset the character set of both
-   * @param colour whether colour may be used
-   */
-  public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour) {
-    this(out, err, charset, colour, false);
-  }
-
-  /**
-   * A terminal.
-   *
-   * @param out where results go
-   * @param err where complaints go
-   * @param charset the character set of both
-   * @param colour whether colour may be used
-   * @param live whether somebody looks at it while a command runs
-   */
-  public Terminal(PrintStream out, PrintStream err, Charset charset, boolean colour, boolean live) {
-    this(out, err, charset, colour, live, WIDTH);
-  }
 
   /**
    * A terminal of some width.
@@ -167,9 +143,7 @@ public final class Terminal {
    * @param text the text, with its line ends
    */
   public void print(String text) {
-    byte[] bytes = spelt(text).getBytes(charset);
-    out.write(bytes, 0, bytes.length);
-    out.flush();
+    write(out, spelt(text), charset);
   }
 
   /**
@@ -178,9 +152,13 @@ public final class Terminal {
    * @param text the text, with its line ends
    */
   public void printUtf8(String text) {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    out.write(bytes, 0, bytes.length);
-    out.flush();
+    write(out, text, StandardCharsets.UTF_8);
+  }
+
+  private static void write(PrintStream to, String text, Charset charset) {
+    byte[] bytes = text.getBytes(charset);
+    to.write(bytes, 0, bytes.length);
+    to.flush();
   }
 
   /**
@@ -191,9 +169,7 @@ public final class Terminal {
    */
   public void complain(String line) {
     String told = live && showsComplaints() ? wrapped(line) : line;
-    byte[] bytes = (spelt(told) + System.lineSeparator()).getBytes(charset);
-    err.write(bytes, 0, bytes.length);
-    err.flush();
+    write(err, spelt(told) + System.lineSeparator(), charset);
   }
 
   /**
@@ -203,9 +179,7 @@ public final class Terminal {
    */
   public void progress(String words) {
     if (live) {
-      byte[] bytes = spelt("\r\u001b[K" + words).getBytes(charset);
-      err.write(bytes, 0, bytes.length);
-      err.flush();
+      write(err, spelt("\r\u001b[K" + words), charset);
     }
   }
 
@@ -223,24 +197,11 @@ public final class Terminal {
   }
 
   private String wrapped(String line) {
-    if (line.length() <= width || line.indexOf('\n') >= 0) {
-      return line;
-    }
-    StringBuilder text = new StringBuilder();
-    int used = 0;
-    for (String word : line.split(" ")) {
-      boolean fits = used == 0 || used + 1 + word.length() <= width;
-      if (!fits) {
-        text.append(System.lineSeparator()).append(INDENT);
-        used = INDENT.length();
-      } else if (used > 0) {
-        text.append(' ');
-        used++;
-      }
-      text.append(word);
-      used += word.length();
-    }
-    return text.toString();
+    return line.indexOf('\n') >= 0
+        ? line
+        : String.join(
+            System.lineSeparator() + INDENT,
+            Words.lines(List.of(line.split(" ")), width, width - INDENT.length()));
   }
 
   /**

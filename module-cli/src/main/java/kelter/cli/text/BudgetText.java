@@ -1,7 +1,5 @@
 package kelter.cli.text;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -120,7 +118,7 @@ public final class BudgetText {
         distribution(effect),
         sensitivity,
         QuantityFormat.plain(line.contribution() / perUnit),
-        Figures.fixed(100 * line.share(), 1) + " %");
+        QuantityFormat.fixed(100 * line.share(), 1) + " %");
   }
 
   private String name(Effect effect) {
@@ -147,22 +145,21 @@ public final class BudgetText {
     String unit = unit(kind);
     double value = kind.fromSi(budget.result().value(), kind.unit());
     String standard =
-        "standard uncertainty "
-            + QuantityFormat.plain(budget.result().standardUncertainty() / factor)
-            + unit
-            + ", "
-            + freedom(budget.degreesOfFreedom());
+        "standard uncertainty %s%s, %s"
+            .formatted(
+                QuantityFormat.plain(budget.result().standardUncertainty() / factor),
+                unit,
+                freedom(budget.degreesOfFreedom()));
     if (Double.isNaN(budget.coverageFactor())) {
       return QuantityFormat.plain(value) + unit + ", " + standard + ": too few for an interval";
     }
-    return QuantityFormat.withExpanded(value, budget.expanded() / factor)
-        + unit
-        + " (k\u00a0=\u00a0"
-        + Figures.fixed(budget.coverageFactor(), 2)
-        + ", "
-        + level(budget)
-        + "), "
-        + standard;
+    return "%s%s (k\u00a0=\u00a0%s, %s), %s"
+        .formatted(
+            QuantityFormat.withExpanded(value, budget.expanded() / factor),
+            unit,
+            QuantityFormat.fixed(budget.coverageFactor(), 2),
+            level(budget),
+            standard);
   }
 
   private static String freedom(double degreesOfFreedom) {
@@ -170,9 +167,8 @@ public final class BudgetText {
       return "degrees of freedom infinite";
     }
     return "degrees of freedom "
-        + (degreesOfFreedom < 1
-            ? QuantityFormat.plain(degreesOfFreedom)
-            : QuantityFormat.plain(Math.floor(degreesOfFreedom)));
+        + QuantityFormat.plain(
+            degreesOfFreedom < 1 ? degreesOfFreedom : Math.floor(degreesOfFreedom));
   }
 
   private static String level(Budget budget) {
@@ -189,21 +185,17 @@ public final class BudgetText {
     String unit = unit(kind);
     int places = places((outcome.high() - outcome.low()) / factor);
     String text =
-        rounded(outcome.low(), kind, places)
-            + " to "
-            + rounded(outcome.high(), kind, places)
-            + unit
-            + " ("
-            + level(budget)
-            + "), mean "
-            + rounded(outcome.mean(), kind, places)
-            + unit
-            + ", standard uncertainty "
-            + QuantityFormat.plain(outcome.standardUncertainty() / factor)
-            + unit
-            + ", "
-            + (outcome.trials() + outcome.undefined())
-            + " trials";
+        "%s to %s%s (%s), mean %s%s, standard uncertainty %s%s, %d trials"
+            .formatted(
+                rounded(outcome.low(), kind, places),
+                rounded(outcome.high(), kind, places),
+                unit,
+                level(budget),
+                rounded(outcome.mean(), kind, places),
+                unit,
+                QuantityFormat.plain(outcome.standardUncertainty() / factor),
+                unit,
+                outcome.trials() + outcome.undefined());
     return outcome.undefined() == 0
         ? text
         : text + "; in " + outcome.undefined() + " of them the values gave no result";
@@ -218,7 +210,7 @@ public final class BudgetText {
     double value = kind.fromSi(si, kind.unit());
     return places > MOST_PLACES || places < 0
         ? QuantityFormat.plain(value)
-        : new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+        : QuantityFormat.fixed(value, places);
   }
 
   /** The finest comparison that it passes, else the coarsest. */
@@ -242,14 +234,13 @@ public final class BudgetText {
   private static String ends(Validation validation, QuantityKind kind) {
     double factor = kind.unit().factor();
     String unit = unit(kind);
-    return ": the ends of the intervals differ by "
-        + QuantityFormat.plain(validation.lowDifference() / factor)
-        + " and "
-        + QuantityFormat.plain(validation.highDifference() / factor)
-        + unit
-        + ", allowed is "
-        + QuantityFormat.plain(validation.tolerance() / factor)
-        + unit
-        + " (JCGM 101:2008, clause 8)";
+    return (": the ends of the intervals differ by %s and %s%s, allowed is %s%s"
+            + " (JCGM 101:2008, clause 8)")
+        .formatted(
+            QuantityFormat.plain(validation.lowDifference() / factor),
+            QuantityFormat.plain(validation.highDifference() / factor),
+            unit,
+            QuantityFormat.plain(validation.tolerance() / factor),
+            unit);
   }
 }

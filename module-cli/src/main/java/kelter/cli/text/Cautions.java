@@ -41,10 +41,9 @@ public final class Cautions {
 
   private String again(String whole) {
     String sentence = firstSentence(whole);
-    boolean shared = false;
-    for (String other : told) {
-      shared |= !other.equals(whole) && firstSentence(other).equals(sentence);
-    }
+    boolean shared =
+        told.stream()
+            .anyMatch(other -> !other.equals(whole) && firstSentence(other).equals(sentence));
     String named = shared ? start(whole) : sentence;
     return named.equals(whole) ? whole : named + " (as above)";
   }

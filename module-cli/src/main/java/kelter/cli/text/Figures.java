@@ -1,7 +1,5 @@
 package kelter.cli.text;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.check.Limits;
@@ -66,18 +64,7 @@ public final class Figures {
    * @return the figure with its unit
    */
   public static String bits(double bits) {
-    return (bits < 0 ? "-" : "+") + fixed(Math.abs(bits), 1) + "\u00a0bits";
-  }
-
-  /**
-   * A figure with so many decimal places, without the locale data that a format loads.
-   *
-   * @param value a finite figure
-   * @param places how many
-   * @return its text
-   */
-  public static String fixed(double value, int places) {
-    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+    return (bits < 0 ? "-" : "+") + QuantityFormat.fixed(Math.abs(bits), 1) + "\u00a0bits";
   }
 
   static String measured(Finding finding) {

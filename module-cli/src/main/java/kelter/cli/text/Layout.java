@@ -1,8 +1,9 @@
 package kelter.cli.text;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.terminal.Words;
 
 /**
  * Lines of text, wrapped and aligned within the width of the terminal. A line is never broken at a
@@ -155,19 +156,7 @@ public final class Layout {
 
   private static List<String> wrap(String words, int width) {
     int room = Math.max(LEAST_ROOM, width);
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : words.split(" ", -1)) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > room) {
-        lines.add(line.toString().stripTrailing());
-        line.setLength(0);
-      } else if (line.length() > 0) {
-        line.append(' ');
-      }
-      line.append(word);
-    }
-    lines.add(line.toString());
-    return lines;
+    return Words.lines(Arrays.asList(words.split(" ", -1)), room, room);
   }
 
   @Override

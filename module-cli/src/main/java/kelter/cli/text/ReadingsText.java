@@ -308,7 +308,7 @@ public final class ReadingsText {
             unit,
             window.samples(),
             (long) window.effective(),
-            Figures.fixed(window.autocorrelation(), 2),
+            QuantityFormat.fixed(window.autocorrelation(), 2),
             nonBreaking(
                 QuantityFormat.withUncertainty(
                     window.slope() * factor, window.slopeUncertainty() * factor)),

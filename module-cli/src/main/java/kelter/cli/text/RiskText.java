@@ -14,14 +14,10 @@ final class RiskText {
 
   static void write(List<Finding> findings, DecisionRule rule, Layout layout) {
     layout.heading("Risks of a wrong verdict");
-    boolean any = false;
     for (Finding finding : findings) {
-      if (RiskOfFinding.of(finding).isPresent()) {
-        write(finding, RiskOfFinding.of(finding).get(), rule, layout);
-        any = true;
-      }
+      RiskOfFinding.of(finding).ifPresent(risk -> write(finding, risk, rule, layout));
     }
-    if (!any) {
+    if (findings.stream().allMatch(finding -> RiskOfFinding.of(finding).isEmpty())) {
       layout.hanging("  ", "There is no value with an uncertainty that is held against a limit.");
       return;
     }
@@ -35,30 +31,25 @@ final class RiskText {
     layout.hanging("  ", finding.component() + ": " + finding.title());
     layout.hanging(
         "      ",
-        "Passed, it fails to conform with "
-            + Figures.percent(risk.ifPassed())
-            + " (consumer's risk); rejected, it conforms all the same with "
-            + Figures.percent(risk.ifRejected())
-            + " (producer's risk).");
+        ("Passed, it fails to conform with %s (consumer's risk); rejected, it conforms all the same"
+                + " with %s (producer's risk).")
+            .formatted(Figures.percent(risk.ifPassed()), Figures.percent(risk.ifRejected())));
     layout.hanging(
         "      ",
-        "Guard band for "
-            + Figures.percent(rule.level())
-            + ": "
-            + band(finding, GuardBand.at(rule.level(), risk.uncertainty()))
-            + "; as wide as ± U (k = 2, ILAC-G8): "
-            + band(finding, GuardBand.expanded(risk.uncertainty()))
-            + ".");
+        "Guard band for %s: %s; as wide as ± U (k = 2, ILAC-G8): %s."
+            .formatted(
+                Figures.percent(rule.level()),
+                band(finding, GuardBand.at(rule.level(), risk.uncertainty())),
+                band(finding, GuardBand.expanded(risk.uncertainty()))));
     risk.overMany()
         .ifPresent(
             many ->
                 layout.hanging(
                     "      ",
-                    "Over many parts, passing what reads inside the limits: "
-                        + Figures.percent(many.consumer())
-                        + " passed that do not conform, "
-                        + Figures.percent(many.producer())
-                        + " rejected that do."));
+                    ("Over many parts, passing what reads inside the limits: %s passed that do not"
+                            + " conform, %s rejected that do.")
+                        .formatted(
+                            Figures.percent(many.consumer()), Figures.percent(many.producer()))));
   }
 
   private static String band(Finding finding, GuardBand band) {

@@ -1,6 +1,7 @@
 package kelter.cli.text;
 
 import java.util.List;
+import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.quantity.Unit;
 
@@ -24,25 +25,21 @@ final class TellingUnit {
     if (limit == 0 || (figure >= LEAST && figure < MOST)) {
       return unit;
     }
-    for (String symbol : PREFIXED) {
-      if (Unit.of(symbol).isCompatibleWith(unit)) {
-        return prefixed(symbol, limit, unit);
-      }
-    }
-    return unit;
+    return PREFIXED.stream()
+        .filter(symbol -> Unit.of(symbol).isCompatibleWith(unit))
+        .findFirst()
+        .flatMap(symbol -> prefixed(symbol, limit))
+        .orElse(unit);
   }
 
   private static double size(double limit) {
     return Double.isFinite(limit) ? Math.abs(limit) : 0;
   }
 
-  private static Unit prefixed(String symbol, double limit, Unit otherwise) {
-    for (String prefix : PREFIXES) {
-      Unit unit = Unit.of(prefix + symbol);
-      if (limit >= unit.factor()) {
-        return unit;
-      }
-    }
-    return otherwise;
+  private static Optional<Unit> prefixed(String symbol, double limit) {
+    return PREFIXES.stream()
+        .map(prefix -> Unit.of(prefix + symbol))
+        .filter(unit -> limit >= unit.factor())
+        .findFirst();
   }
 }

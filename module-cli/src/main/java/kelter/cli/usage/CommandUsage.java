@@ -36,7 +36,6 @@ public record CommandUsage(
   /** Tells where in the program a defect showed; not for everyday use. */
   public static final CommandOption TRACE = CommandOption.flag("--trace", "");
 
-  /** A copy of what was declared. */
   public CommandUsage {
     options = List.copyOf(options);
     arguments = List.copyOf(arguments);

@@ -1,7 +1,7 @@
 package kelter.cli.usage;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Option;
@@ -24,7 +24,7 @@ public final class Given {
    * @return true if it was
    */
   public boolean has(CommandOption option) {
-    return first(option) != null;
+    return first(option).isPresent();
   }
 
   /**
@@ -34,8 +34,7 @@ public final class Given {
    * @return the value, or empty if the option was not given
    */
   public Optional<String> text(CommandOption option) {
-    Option found = first(option);
-    return found == null ? Optional.empty() : Optional.of(found.getValue());
+    return first(option).map(Option::getValue);
   }
 
   /**
@@ -45,8 +44,7 @@ public final class Given {
    * @return its path, or empty if the option was not given
    */
   public Optional<Path> path(CommandOption option) {
-    Option found = first(option);
-    return found == null ? Optional.empty() : Optional.of(Path.of(found.getValue()));
+    return text(option).map(Path::of);
   }
 
   /**
@@ -57,8 +55,7 @@ public final class Given {
    * @return the number
    */
   public int count(CommandOption option, int usual) {
-    Option found = first(option);
-    return found == null ? usual : Integer.parseInt(found.getValue());
+    return text(option).map(Integer::parseInt).orElse(usual);
   }
 
   /**
@@ -69,8 +66,7 @@ public final class Given {
    * @return the number
    */
   public long whole(CommandOption option, long usual) {
-    Option found = first(option);
-    return found == null ? usual : Long.parseLong(found.getValue());
+    return text(option).map(Long::parseLong).orElse(usual);
   }
 
   /**
@@ -81,8 +77,7 @@ public final class Given {
    * @return the number, finite if the usual one is
    */
   public double number(CommandOption option, double usual) {
-    Option found = first(option);
-    return found == null ? usual : Double.parseDouble(found.getValue());
+    return text(option).map(Double::parseDouble).orElse(usual);
   }
 
   /**
@@ -92,13 +87,10 @@ public final class Given {
    * @return the values in the order in which they were given
    */
   public List<String> list(CommandOption option) {
-    List<String> values = new ArrayList<>();
-    for (Option found : options) {
-      if (option.bareName().equals(found.getLongOpt())) {
-        values.add(found.getValue());
-      }
-    }
-    return values;
+    return Arrays.stream(options)
+        .filter(found -> option.bareName().equals(found.getLongOpt()))
+        .map(Option::getValue)
+        .toList();
   }
 
   /**
@@ -107,8 +99,7 @@ public final class Given {
    * @return true if {@link CommandUsage#FORMAT} says so
    */
   public boolean isJson() {
-    Option format = first(CommandUsage.FORMAT);
-    return format != null && format.getValue().equals(ValueKind.AS_JSON);
+    return text(CommandUsage.FORMAT).filter(ValueKind.AS_JSON::equals).isPresent();
   }
 
   /**
@@ -120,12 +111,13 @@ public final class Given {
     return arguments;
   }
 
-  private Option first(CommandOption option) {
+  /** By a loop: every command asks here, and the streams would be linked for this alone. */
+  private Optional<Option> first(CommandOption option) {
     for (Option found : options) {
       if (option.bareName().equals(found.getLongOpt())) {
-        return found;
+        return Optional.of(found);
       }
     }
-    return null;
+    return Optional.empty();
   }
 }

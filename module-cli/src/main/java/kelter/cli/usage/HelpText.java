@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.terminal.Words;
 import kelter.cli.text.Layout;
 
 /** The help of a command, made from what it declares. */
@@ -48,9 +49,7 @@ public final class HelpText {
     table(layout, "Options", rows, terminal);
     layout.heading(usage.examples().size() == 1 ? "Example" : "Examples");
     for (String example : usage.examples()) {
-      for (String line : shellLines(example, terminal.width())) {
-        layout.asIs(line);
-      }
+      layout.asIs(shellLines(example, terminal.width()));
     }
     return layout.toString();
   }
@@ -117,21 +116,11 @@ public final class HelpText {
   }
 
   /** A call in lines as a shell takes them: broken at a space, with a backslash before the end. */
-  private static List<String> shellLines(String call, int width) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder(INDENT);
-    boolean first = true;
-    for (String word : shellWords(call)) {
-      if (!first && line.length() + 1 + word.length() + CONTINUATION.length() > width) {
-        lines.add(line + CONTINUATION);
-        line = new StringBuilder(CONTINUED);
-        first = true;
-      }
-      line.append(first ? "" : " ").append(word);
-      first = false;
-    }
-    lines.add(line.toString());
-    return lines;
+  private static String shellLines(String call, int width) {
+    int room = width - CONTINUATION.length();
+    List<String> lines =
+        Words.lines(shellWords(call), room - INDENT.length(), room - CONTINUED.length());
+    return INDENT + String.join(CONTINUATION + "\n" + CONTINUED, lines);
   }
 
   /** The words of a call with their quotes: a space between quotes parts no words. */

@@ -2,13 +2,13 @@ package kelter.cli.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.job.Job;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Reasons.Influence;
 import kelter.core.option.Weighing;
+import kelter.core.quantity.QuantityFormat;
 
 /** Why the options of a job come out as they do: what would turn the answer, and pictures of it. */
 final class ReasonsText {
@@ -48,20 +48,15 @@ final class ReasonsText {
     }
     layout.hanging(
         INDENT,
-        "Break-even price of the repair: "
-            + WeighingText.amount(weighing.breakEvenRepair())
-            + " "
-            + currency);
-    String age =
-        job.appliance().age().isPresent()
-            ? "; this machine is at " + job.appliance().age().get().display()
-            : "";
+        "Break-even price of the repair: %s %s"
+            .formatted(WeighingText.amount(weighing.breakEvenRepair()), currency));
+    String age = job.appliance().age().map(at -> "; this machine is at " + at.display()).orElse("");
     layout.hanging(
         INDENT,
         "Break-even age of the machine: "
             + (Double.isNaN(reasons.breakEvenAge())
                 ? "none; at this bill " + cheaper() + " costs less at any age up to 60 years"
-                : Figures.fixed(reasons.breakEvenAge(), 1)
+                : QuantityFormat.fixed(reasons.breakEvenAge(), 1)
                     + " years; at this bill, older ones are better replaced"
                     + age));
   }
@@ -91,13 +86,12 @@ final class ReasonsText {
     for (Influence influence : reasons.influences()) {
       layout.hanging(
           INDENT,
-          influence.what()
-              + ": "
-              + influence.low()
-              + " (L) to "
-              + influence.high()
-              + " (H)"
-              + (influence.decides() ? "; turns the answer" : ""));
+          "%s: %s (L) to %s (H)%s"
+              .formatted(
+                  influence.what(),
+                  influence.low(),
+                  influence.high(),
+                  influence.decides() ? "; turns the answer" : ""));
       layout.asIs(axis.line(influence));
     }
   }
@@ -115,14 +109,14 @@ final class ReasonsText {
       int full = (int) Math.round(room * option.probabilityCheapest());
       double regret = reasons.regret().getOrDefault(option.id(), Double.NaN);
       layout.asIs(
-          INDENT
-              + (i + 1)
-              + ". "
-              + "#".repeat(full)
-              + ".".repeat(room - full)
-              + " "
-              + WeighingText.inHundred(option.probabilityCheapest())
-              + (Double.isNaN(regret) ? "" : ", regret " + WeighingText.amount(regret)));
+          "%s%d. %s%s %s%s"
+              .formatted(
+                  INDENT,
+                  i + 1,
+                  "#".repeat(full),
+                  ".".repeat(room - full),
+                  WeighingText.inHundred(option.probabilityCheapest()),
+                  Double.isNaN(regret) ? "" : ", regret " + WeighingText.amount(regret)));
     }
   }
 
@@ -190,7 +184,7 @@ final class ReasonsText {
     private static String shown(double saving) {
       return Math.abs(saving) < TOLD_AT_MOST
           ? WeighingText.amount(saving)
-          : Figures.fixed(saving / TOLD_AT_MOST, 1) + "M";
+          : QuantityFormat.fixed(saving / TOLD_AT_MOST, 1) + "M";
     }
 
     private int column(double saving) {

@@ -1,6 +1,6 @@
 package kelter.cli.weighing;
 
-import kelter.cli.text.Figures;
+import kelter.core.quantity.QuantityFormat;
 
 /** A drawing under construction (SVG 1.1): the few shapes that a chart needs. */
 final class Svg {
@@ -74,7 +74,7 @@ final class Svg {
   }
 
   private static String fixed(double value) {
-    return Figures.fixed(value, 1);
+    return QuantityFormat.fixed(value, 1);
   }
 
   /** What XML 1.0 allows of some words, with its signs spelt out. */

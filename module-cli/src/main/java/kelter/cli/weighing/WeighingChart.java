@@ -1,8 +1,10 @@
 package kelter.cli.weighing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import kelter.cli.terminal.Words;
 import kelter.core.job.Job;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
@@ -104,18 +106,19 @@ public final class WeighingChart {
   }
 
   private String description() {
-    StringBuilder description = new StringBuilder();
-    for (Option option : weighing.options()) {
-      description
-          .append(description.length() == 0 ? "" : ". ")
-          .append(option.title() + " (" + option.id() + "): about ")
-          .append(WeighingText.amount(option.annualCost().mean()) + " " + currency)
-          .append(" a year, from " + WeighingText.amount(option.annualCost().low()))
-          .append(" to " + WeighingText.amount(option.annualCost().high()))
-          .append(" in 9 of 10 cases; costs least in ")
-          .append(WeighingText.inHundred(option.probabilityCheapest()) + " cases");
-    }
-    return description.append('.').toString();
+    return weighing.options().stream().map(this::described).collect(Collectors.joining(". ")) + ".";
+  }
+
+  private String described(Option option) {
+    return ("%s (%s): about %s %s a year, from %s to %s in 9 of 10 cases; costs least in %s cases")
+        .formatted(
+            option.title(),
+            option.id(),
+            WeighingText.amount(option.annualCost().mean()),
+            currency,
+            WeighingText.amount(option.annualCost().low()),
+            WeighingText.amount(option.annualCost().high()),
+            WeighingText.inHundred(option.probabilityCheapest()));
   }
 
   private void draw() {
@@ -146,31 +149,17 @@ public final class WeighingChart {
   }
 
   private String titleOf(String id) {
-    for (Option option : weighing.options()) {
-      if (option.id().equals(id)) {
-        return option.title();
-      }
-    }
-    return id;
+    return weighing.options().stream()
+        .filter(option -> option.id().equals(id))
+        .map(Option::title)
+        .findFirst()
+        .orElse(id);
   }
 
   /** At most two lines; what does not fit is left to the words that a pointer shows. */
   private static List<String> lines(String title) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : title.split(" ")) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > TITLE_SIGNS) {
-        if (lines.size() == 1) {
-          line.append(" ...");
-          break;
-        }
-        lines.add(line.toString());
-        line.setLength(0);
-      }
-      line.append(line.length() > 0 ? " " : "").append(word);
-    }
-    lines.add(line.toString());
-    return lines;
+    List<String> lines = Words.lines(List.of(title.split(" ")), TITLE_SIGNS, TITLE_SIGNS);
+    return lines.size() > 2 ? List.of(lines.get(0), lines.get(1) + " ...") : lines;
   }
 
   private void odds() {
@@ -258,19 +247,11 @@ public final class WeighingChart {
     }
 
     private double[] xs(Reasons.Course course) {
-      double[] xs = new double[course.paid().size()];
-      for (int i = 0; i < xs.length; i++) {
-        xs[i] = x(i);
-      }
-      return xs;
+      return IntStream.range(0, course.paid().size()).mapToDouble(this::x).toArray();
     }
 
     private double[] ys(Reasons.Course course, ToDoubleFunction<Option.Spread> figure) {
-      double[] ys = new double[course.paid().size()];
-      for (int i = 0; i < ys.length; i++) {
-        ys[i] = y(figure.applyAsDouble(course.paid().get(i)));
-      }
-      return ys;
+      return course.paid().stream().mapToDouble(paid -> y(figure.applyAsDouble(paid))).toArray();
     }
   }
 }

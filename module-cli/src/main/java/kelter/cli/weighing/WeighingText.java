@@ -2,6 +2,8 @@ package kelter.cli.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.JobText;
@@ -10,6 +12,7 @@ import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Option;
 import kelter.core.option.Weighing;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 
 /** Repair or replace, for the owner: the answer first, then the options, then what it rests on. */
@@ -52,11 +55,7 @@ public final class WeighingText {
       text.carbon(weighed.carbon().get());
     }
     text.list("Taken for granted", weighing.assumptions());
-    List<String> sources = new ArrayList<>();
-    for (Source source : weighing.sources()) {
-      sources.add(source.display());
-    }
-    text.list("Sources", sources);
+    text.list("Sources", weighing.sources().stream().map(Source::display).toList());
     if (weighed.reasons().isEmpty()) {
       text.layout.blank().line("'--why' tells what would turn the answer, and draws it.");
     }
@@ -66,22 +65,21 @@ public final class WeighingText {
   private void carbon(CarbonBalance carbon) {
     layout.heading("Carbon (kg of carbon dioxide equivalent)");
     layout.hanging(
-        INDENT, "Keeping the machine: " + Figures.fixed(carbon.runningOld(), 0) + " a year.");
+        INDENT,
+        "Keeping the machine: " + QuantityFormat.fixed(carbon.runningOld(), 0) + " a year.");
     layout.hanging(
         INDENT,
-        "Replacing it: "
-            + Figures.fixed(carbon.runningNew() + carbon.makingNewPerYear(), 0)
-            + " a year, of which "
-            + Figures.fixed(carbon.makingNewPerYear(), 0)
-            + " are for making a new one ("
-            + Figures.fixed(carbon.makingNew(), 0)
-            + " in all).");
+        "Replacing it: %s a year, of which %s are for making a new one (%s in all)."
+            .formatted(
+                amount(carbon.runningNew() + carbon.makingNewPerYear()),
+                amount(carbon.makingNewPerYear()),
+                amount(carbon.makingNew())));
     layout.hanging(
         INDENT,
         Double.isNaN(carbon.payBack())
             ? "A new machine never makes good what its making emits: it takes as much energy."
             : "A new machine makes good what its making emits after "
-                + Figures.fixed(carbon.payBack(), 1)
+                + QuantityFormat.fixed(carbon.payBack(), 1)
                 + " years.");
     for (String item : carbon.assumptions()) {
       layout.hanging(INDENT + "- ", item);
@@ -152,13 +150,10 @@ public final class WeighingText {
   }
 
   private void options() {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(HEAD);
-    for (Option option : weighing.options()) {
-      rows.add(cells(option));
-    }
+    List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+    weighing.options().forEach(option -> rows.add(cells(option)));
     int[] widths = widths(rows);
-    boolean fits = INDENT.length() + 3 + total(widths) <= width;
+    boolean fits = row(HEAD, widths).length() <= width;
     if (fits) {
       layout.asIs(row(HEAD, widths));
     }
@@ -187,36 +182,22 @@ public final class WeighingText {
     return List.of(
         amount(option.outlay()),
         Figures.percent(option.probabilityOfCure()),
-        Figures.fixed(option.years(), 1) + " years",
+        QuantityFormat.fixed(option.years(), 1) + " years",
         amount(option.annualCost().mean()),
         amount(option.annualCost().low()) + " to " + amount(option.annualCost().high()),
         inHundred(option.probabilityCheapest()));
   }
 
   private static String told(List<String> cells) {
-    List<String> parts = new ArrayList<>();
-    for (int i = 0; i < cells.size(); i++) {
-      parts.add(HEAD.get(i) + " " + cells.get(i));
-    }
-    return String.join("; ", parts);
+    return IntStream.range(0, cells.size())
+        .mapToObj(i -> HEAD.get(i) + " " + cells.get(i))
+        .collect(Collectors.joining("; "));
   }
 
   private static int[] widths(List<List<String>> rows) {
-    int[] widths = new int[HEAD.size()];
-    for (List<String> row : rows) {
-      for (int c = 0; c < widths.length; c++) {
-        widths[c] = Math.max(widths[c], row.get(c).length());
-      }
-    }
-    return widths;
-  }
-
-  private static int total(int[] widths) {
-    int total = -2;
-    for (int each : widths) {
-      total += each + 2;
-    }
-    return total;
+    return IntStream.range(0, HEAD.size())
+        .map(c -> rows.stream().mapToInt(row -> row.get(c).length()).max().orElse(0))
+        .toArray();
   }
 
   private static String row(List<String> cells, int[] widths) {
@@ -243,7 +224,7 @@ public final class WeighingText {
   }
 
   static String amount(double value) {
-    return Figures.fixed(value, 0);
+    return QuantityFormat.fixed(value, 0);
   }
 
   /** A chance as a frequency, which is understood at once; never rounded to certainty. */

@@ -102,7 +102,9 @@ class KelterTest {
             new PrintStream(full, false, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
             StandardCharsets.UTF_8,
-            false);
+            false,
+            false,
+            Terminal.WIDTH);
 
     assertEquals(1, new Kelter(terminal, new Opening(terminal, Clock.systemUTC())).run("modules"));
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
+import kelter.core.option.LearnedLives;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weighing;
 import kelter.core.owner.PriceSpread;
@@ -36,8 +37,9 @@ public class WeighBenchmark {
 
   private final Diagnosis diagnosis = Cases.diagnosis(0.6, 0.25, 0.05, 0.02);
   private final Job job = Cases.washer(8, Cases.prices(12, 150, 800, 3));
-  private final LifecycleWeigher weigher = new LifecycleWeigher(DRAWS);
-  private final LifecycleWeigher usual = new LifecycleWeigher();
+  private final LifecycleWeigher weigher = new LifecycleWeigher(DRAWS, LearnedLives.NONE);
+  private final LifecycleWeigher usual =
+      new LifecycleWeigher(LifecycleWeigher.DRAWS, LearnedLives.NONE);
   private Job spread;
 
   /** Makes a job whose prices are not sure, and counts the options. */
@@ -85,6 +87,6 @@ public class WeighBenchmark {
    */
   @Benchmark
   public Optional<Reasons> reasons() {
-    return usual.explain(job, diagnosis, 1);
+    return usual.weighAndExplain(job, diagnosis, 1).reasons();
   }
 }

@@ -1,7 +1,7 @@
 package kelter.costing.choice;
 
 import java.util.Collections;
-import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import kelter.core.option.LearnedLives.LearnedLife;
@@ -59,7 +59,7 @@ public record Basis(
     }
   }
 
-  /** Copies the map, sorted. */
+  /** What was learned is kept sorted by component, so that the numbers of the lives are fixed. */
   public Basis {
     learned = Collections.unmodifiableMap(new TreeMap<>(learned));
   }
@@ -81,14 +81,7 @@ public record Basis(
    * @return the number of the life, from 0 to below {@link #groups}
    */
   public int group(String component) {
-    int group = 0;
-    for (String known : learned.keySet()) {
-      group++;
-      if (known.equals(component)) {
-        return group;
-      }
-    }
-    return 0;
+    return List.copyOf(learned.keySet()).indexOf(component) + 1;
   }
 
   /**
@@ -104,11 +97,7 @@ public record Basis(
     if (group == 0) {
       return study.stretched(componentLife);
     }
-    Iterator<LearnedLife> lives = learned.values().iterator();
-    LearnedLife own = lives.next();
-    for (int i = 1; i < group; i++) {
-      own = lives.next();
-    }
+    LearnedLife own = List.copyOf(learned.values()).get(group - 1);
     double share = own.weight() / (1 + own.weight());
     double scale = Math.exp((1 - share) * Math.log(study.scale()) + share * Math.log(own.scale()));
     double shape = (1 - share) * study.shape() + share * own.shape();
@@ -122,17 +111,7 @@ public record Basis(
    * @return the changed figures
    */
   public Basis withAge(double years) {
-    return new Basis(
-        years,
-        ageUncertainty,
-        life,
-        componentLife,
-        learned,
-        costs,
-        repairWarranty,
-        newWarranty,
-        rate,
-        spread);
+    return with(years, life, componentLife, costs, rate);
   }
 
   /**
@@ -143,17 +122,7 @@ public record Basis(
    * @return the changed figures
    */
   public Basis withLife(ApplianceLife other, double component) {
-    return new Basis(
-        age,
-        ageUncertainty,
-        other,
-        component,
-        learned,
-        costs,
-        repairWarranty,
-        newWarranty,
-        rate,
-        spread);
+    return with(age, other, component, costs, rate);
   }
 
   /**
@@ -163,17 +132,7 @@ public record Basis(
    * @return the changed figures
    */
   public Basis withRate(double other) {
-    return new Basis(
-        age,
-        ageUncertainty,
-        life,
-        componentLife,
-        learned,
-        costs,
-        repairWarranty,
-        newWarranty,
-        other,
-        spread);
+    return with(age, life, componentLife, costs, other);
   }
 
   /**
@@ -183,16 +142,21 @@ public record Basis(
    * @return the changed figures
    */
   public Basis withCosts(Costs other) {
+    return with(age, life, componentLife, other, rate);
+  }
+
+  private Basis with(
+      double years, ApplianceLife lives, double component, Costs cost, double discount) {
     return new Basis(
-        age,
+        years,
         ageUncertainty,
-        life,
-        componentLife,
+        lives,
+        component,
         learned,
-        other,
+        cost,
         repairWarranty,
         newWarranty,
-        rate,
+        discount,
         spread);
   }
 }

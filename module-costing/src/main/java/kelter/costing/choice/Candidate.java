@@ -1,7 +1,6 @@
 package kelter.costing.choice;
 
 import java.util.List;
-import kelter.core.option.Option;
 
 /**
  * An option before it is weighed.
@@ -23,19 +22,12 @@ public record Candidate(String id, String title, List<Work.Step> steps, Kind kin
     WAIT
   }
 
-  /** The word for the option to buy a new machine. */
-  public static final String REPLACE = Option.REPLACE;
-
-  /** The word for the option to leave it as it is. */
-  public static final String NOTHING = Option.NOTHING;
-
   /** The word for the option to go down the plan. */
   public static final String PLAN = "plan";
 
   /** The word for the option to renew whole components rather than to mend them. */
   public static final String RENEW = "renew-all";
 
-  /** Copies the list. */
   public Candidate {
     steps = List.copyOf(steps);
   }

@@ -1,15 +1,18 @@
 package kelter.costing.choice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
+import kelter.core.option.Option;
 
 /** Finds the options that are worth putting to the owner. */
 public final class Candidates {
@@ -58,8 +61,7 @@ public final class Candidates {
     }
     if (isReplaceable(job)) {
       candidates.add(
-          new Candidate(
-              Candidate.REPLACE, "Replace the machine", List.of(), Candidate.Kind.REPLACE));
+          new Candidate(Option.REPLACE, "Replace the machine", List.of(), Candidate.Kind.REPLACE));
     } else if (candidates.isEmpty()) {
       candidates.add(wait(List.of()));
     }
@@ -73,7 +75,7 @@ public final class Candidates {
    * @return false only if the job says so
    */
   public static boolean isReplaceable(Job job) {
-    return job.prices().isEmpty() || job.prices().get().terms().replacementAvailable().orElse(true);
+    return job.prices().flatMap(prices -> prices.terms().replacementAvailable()).orElse(true);
   }
 
   private static Candidate mend(String id, String title, List<Work.Step> steps) {
@@ -82,17 +84,13 @@ public final class Candidates {
 
   /** Nothing now, and later each of the repairs or a new machine if there is a fault after all. */
   private static List<Candidate> waits(List<Candidate> repairs) {
-    List<Candidate> waits = new ArrayList<>();
-    waits.add(wait(List.of()));
-    for (Candidate repair : repairs) {
-      waits.add(wait(repair.steps()));
-    }
-    return waits;
+    return Stream.concat(Stream.of(List.<Work.Step>of()), repairs.stream().map(Candidate::steps))
+        .map(Candidates::wait)
+        .toList();
   }
 
   private static Candidate wait(List<Work.Step> later) {
-    return new Candidate(
-        Candidate.NOTHING, "Leave it as it is for now", later, Candidate.Kind.WAIT);
+    return new Candidate(Option.NOTHING, "Leave it as it is for now", later, Candidate.Kind.WAIT);
   }
 
   /**
@@ -103,10 +101,10 @@ public final class Candidates {
    */
   private record Likely(Work.Step step, double chance) {
 
-    boolean isBefore(Likely other) {
-      return chance > other.chance
-          || (chance == other.chance && step.key().compareTo(other.step.key()) < 0);
-    }
+    static final Comparator<Likely> FIRST =
+        Comparator.comparingDouble(Likely::chance)
+            .reversed()
+            .thenComparing(likely -> likely.step().key());
   }
 
   /** The likeliest remedy of each depth of work first, then the next likeliest. */
@@ -127,21 +125,12 @@ public final class Candidates {
     return List.copyOf(chosen.values());
   }
 
-  /** Sorted by insertion: few remedies are likely. */
   private static List<Likely> likeliestFirst(States states, Work work) {
-    double healthy = states.healthy();
-    List<Likely> sorted = new ArrayList<>();
-    for (Work.Step step : work.steps().values()) {
-      Likely likely = new Likely(step, states.chanceOfCure(List.of(step)));
-      if (likely.chance() - healthy >= LEAST_CHANCE) {
-        int place = sorted.size();
-        while (place > 0 && likely.isBefore(sorted.get(place - 1))) {
-          place--;
-        }
-        sorted.add(place, likely);
-      }
-    }
-    return sorted;
+    return work.steps().values().stream()
+        .map(step -> new Likely(step, states.chanceOfCure(List.of(step))))
+        .filter(likely -> likely.chance() - states.healthy() >= LEAST_CHANCE)
+        .sorted(Likely.FIRST)
+        .toList();
   }
 
   /** Of each component with a likely fault the deepest work, the likeliest component first. */
@@ -168,28 +157,15 @@ public final class Candidates {
   /** Whether a plan does just the same work, in whatever order. */
   private static boolean isAmong(List<Candidate> plans, List<Work.Step> steps) {
     Set<String> keys = keys(steps);
-    for (Candidate plan : plans) {
-      if (keys.equals(keys(plan.steps()))) {
-        return true;
-      }
-    }
-    return false;
+    return plans.stream().anyMatch(plan -> keys(plan.steps()).equals(keys));
   }
 
   private static Set<String> keys(List<Work.Step> steps) {
-    Set<String> keys = new HashSet<>();
-    for (Work.Step step : steps) {
-      keys.add(step.key());
-    }
-    return keys;
+    return steps.stream().map(Work.Step::key).collect(Collectors.toSet());
   }
 
   private static String titles(List<Work.Step> steps) {
-    StringBuilder titles = new StringBuilder();
-    for (Work.Step step : steps) {
-      titles.append(titles.length() == 0 ? "" : "; then ").append(step.remedy().title());
-    }
-    return titles.toString();
+    return steps.stream().map(step -> step.remedy().title()).collect(Collectors.joining("; then "));
   }
 
   private static List<Candidate> plans(Diagnosis diagnosis, Work work) {

@@ -24,7 +24,7 @@ public record Costs(
     double waitForPart,
     double waitForMachine) {
 
-  private static final double MINUTES_PER_HOUR = 60;
+  static final double MINUTES_PER_HOUR = 60;
 
   /**
    * What is charged beyond the work where there is little of it.
@@ -34,6 +34,27 @@ public record Costs(
    */
   public double topUp(double minutes) {
     return labourPerHour * Math.max(0, leastMinutes - minutes) / MINUTES_PER_HOUR;
+  }
+
+  /**
+   * The same with other prices.
+   *
+   * @param machine the price of a new machine, installed
+   * @param old the running cost of the old machine a year
+   * @param young the running cost of the new machine a year
+   * @return the changed costs
+   */
+  public Costs with(double machine, double old, double young) {
+    return new Costs(
+        labourPerHour,
+        leastMinutes,
+        callOut,
+        callOutWithWork,
+        machine,
+        old,
+        young,
+        waitForPart,
+        waitForMachine);
   }
 
   /**

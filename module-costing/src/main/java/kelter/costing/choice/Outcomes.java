@@ -50,7 +50,7 @@ public record Outcomes(
       wait[i] = remedy.needsPart() ? costs.waitForPart() : 0;
     }
     double[] bill = bill(steps, price, candidate.kind(), costs);
-    int lives = basis.groups() * WEAR.size();
+    int lives = lives(basis);
     Outcomes outcomes =
         new Outcomes(
             new double[count][places],
@@ -79,6 +79,10 @@ public record Outcomes(
       }
     }
     return outcomes;
+  }
+
+  private static int lives(Basis basis) {
+    return basis.groups() * WEAR.size();
   }
 
   /** What has been paid after each step; a visit at which nothing is done is paid by itself. */
@@ -157,15 +161,15 @@ public record Outcomes(
    * Which lives of components some options pay for later.
    *
    * @param options the options
-   * @param lives how many lives there are
+   * @param basis the figures, with the lives that there are
    * @return for each life whether any of the options pays for it
    */
-  public static boolean[] laterLives(List<Outcomes> options, int lives) {
-    boolean[] paid = new boolean[lives];
+  public static boolean[] laterLives(List<Outcomes> options, Basis basis) {
+    boolean[] paid = new boolean[lives(basis)];
     for (Outcomes option : options) {
       for (double[][] state : option.later) {
         for (double[] place : state) {
-          for (int w = 0; w < lives; w++) {
+          for (int w = 0; w < paid.length; w++) {
             paid[w] |= place[w] != 0;
           }
         }

@@ -1,6 +1,5 @@
 package kelter.costing.choice;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +18,9 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.vocabulary.CalendarDate;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.ComponentLives;
 import kelter.costing.life.KindOfLife;
@@ -35,8 +36,6 @@ public final class StatedFigures {
   private static final double YEAR = QuantityKind.AGE.unit().factor();
   private static final double SECONDS_PER_MINUTE = 60;
   private static final double SECONDS_PER_DAY = 86_400;
-
-  private static final String ISO_DATE = "yyyy-mm-dd";
 
   private final Job job;
   private final Prices prices;
@@ -116,8 +115,8 @@ public final class StatedFigures {
     ApplianceLife life = withLearned(used, lives);
     Map<String, LearnedLife> learned = components(work, lives, used.mean() / kind.life().mean());
     Costs costs = costs();
-    double repairWarranty = years(terms.repairWarranty(), "warranty on the repair");
-    double newWarranty = years(terms.newWarranty(), "warranty on a new machine");
+    double repairWarranty = time(terms.repairWarranty(), YEAR, "warranty on the repair");
+    double newWarranty = time(terms.newWarranty(), YEAR, "warranty on a new machine");
     Quantity stated = job.appliance().age().orElseThrow();
     double age = stated.si() / YEAR;
     if (age < newWarranty) {
@@ -153,7 +152,7 @@ public final class StatedFigures {
     LearnedLife own = learned.get();
     assumptions.add(
         "Beside the studies, the life of such machines was learned: %s. It counts as %s of them."
-            .formatted(own.source().display(), Rounded.decimal(own.weight(), 1)));
+            .formatted(own.source().display(), QuantityFormat.fixed(own.weight(), 1)));
     return life.with(new Weibull(own.scale(), own.shape()), own.weight(), life.studies().size());
   }
 
@@ -173,43 +172,35 @@ public final class StatedFigures {
       if (own.isPresent()) {
         known.put(component.id(), own.get());
         assumptions.add(
-            "The life of the component '"
-                + component.id()
-                + "' was learned: "
-                + own.get().source().display()
-                + ".");
+            "The life of the component '%s' was learned: %s."
+                .formatted(component.id(), own.get().source().display()));
       } else if (memory.isPresent()) {
         Weibull life = memory.get().stretched(scale);
         known.put(
             component.id(), new LearnedLife(life.scale(), life.shape(), 1, ComponentLives.SOURCE));
-        remembered.add(component.id() + " " + Rounded.decimal(life.mean(), 1) + " years");
+        remembered.add(component.id() + " " + QuantityFormat.fixed(life.mean(), 1) + " years");
       }
     }
     if (!remembered.isEmpty()) {
       assumptions.add(
-          "Mean lives of components, from memory, at this use: "
-              + String.join(", ", remembered)
-              + ". They count half, and half counts that a component lasts as long as its"
-              + " machine.");
+          ("Mean lives of components, from memory, at this use: %s. They count half, and half counts"
+                  + " that a component lasts as long as its machine.")
+              .formatted(String.join(", ", remembered)));
     }
     return known;
   }
 
   private static boolean isWorkedOn(String component, Work work) {
-    for (Work.Step step : work.steps().values()) {
-      if (step.remedy().component().equals(component)) {
-        return true;
-      }
-    }
-    return false;
+    return work.steps().values().stream()
+        .anyMatch(step -> step.remedy().component().equals(component));
   }
 
   private static double si(Optional<Quantity> figure, double otherwise) {
-    return figure.isPresent() ? figure.get().si() : otherwise;
+    return figure.map(Quantity::si).orElse(otherwise);
   }
 
   private static double amount(Optional<Money> price) {
-    return price.isPresent() ? price.get().toDouble() : 0;
+    return price.map(Money::toDouble).orElse(0.0);
   }
 
   private Costs costs() {
@@ -223,12 +214,17 @@ public final class StatedFigures {
     double part = 0;
     double machine = 0;
     if (day > 0) {
-      part = day * days(terms.partsDelivery(), "the delivery time of parts");
-      machine = day * days(terms.replacementDelivery(), "the delivery time of a new machine");
+      part = day * time(terms.partsDelivery(), SECONDS_PER_DAY, "the delivery time of parts");
+      machine =
+          day
+              * time(
+                  terms.replacementDelivery(),
+                  SECONDS_PER_DAY,
+                  "the delivery time of a new machine");
     }
     return new Costs(
         prices.labourPerHour().orElseThrow().toDouble(),
-        leastMinutes(),
+        time(terms.leastWork(), SECONDS_PER_MINUTE, "a least time of work that is charged"),
         callOut,
         credited(callOut) ? 0 : callOut,
         prices.replacement().orElseThrow().toDouble() + installation,
@@ -236,13 +232,6 @@ public final class StatedFigures {
         running[1],
         part,
         machine);
-  }
-
-  private double leastMinutes() {
-    if (terms.leastWork().isEmpty()) {
-      nothing.add("a least time of work that is charged");
-    }
-    return si(terms.leastWork(), 0) / SECONDS_PER_MINUTE;
   }
 
   private boolean credited(double callOut) {
@@ -253,24 +242,18 @@ public final class StatedFigures {
   }
 
   private double amount(Optional<Money> price, String what) {
-    if (price.isEmpty()) {
-      nothing.add(what);
-    }
-    return amount(price);
+    return amount(noted(price, what));
   }
 
-  private double days(Optional<Quantity> time, String what) {
-    if (time.isEmpty()) {
-      nothing.add(what);
-    }
-    return si(time, 0) / SECONDS_PER_DAY;
+  private double time(Optional<Quantity> time, double unit, String what) {
+    return si(noted(time, what), 0) / unit;
   }
 
-  private double years(Optional<Quantity> time, String what) {
-    if (time.isEmpty()) {
+  private <T> Optional<T> noted(Optional<T> figure, String what) {
+    if (figure.isEmpty()) {
       nothing.add(what);
     }
-    return si(time, 0) / YEAR;
+    return figure;
   }
 
   private Basis.Spread spread() {
@@ -296,10 +279,7 @@ public final class StatedFigures {
       assumptions.add(
           "The job states no running cost of the old machine; that of the new one was taken.");
     }
-    return new double[] {
-      old.isPresent() ? old.get() : young.orElse(0.0),
-      young.isPresent() ? young.get() : old.orElse(0.0)
-    };
+    return new double[] {old.or(() -> young).orElse(0.0), young.or(() -> old).orElse(0.0)};
   }
 
   /** What is stated for a year, or else what cycles, energy, water and their prices come to. */
@@ -308,17 +288,17 @@ public final class StatedFigures {
     boolean energy =
         consumption.energy().isPresent() && prices.supplies().energyPerKilowattHour().isPresent();
     if (stated.isPresent() || !energy || job.use().cyclesPerWeek().isEmpty()) {
-      return stated.isPresent() ? Optional.of(stated.get().toDouble()) : Optional.empty();
+      return stated.map(Money::toDouble);
     }
     Optional<Money> water = prices.supplies().waterPerCubicMetre();
     Optional<Money> detergent = prices.supplies().detergentPerCycle();
     boolean wet = consumption.water().isPresent() && water.isPresent();
     assumptions.add(
-        "The running cost of the "
-            + which
-            + " machine was worked out from its cycles a week and its energy"
-            + (wet ? " and water" : ", without water")
-            + (detergent.isPresent() ? ", and the detergent." : ", without detergent."));
+        "The running cost of the %s machine was worked out from its cycles a week and its energy%s%s"
+            .formatted(
+                which,
+                wet ? " and water" : ", without water",
+                detergent.isPresent() ? ", and the detergent." : ", without detergent."));
     double cycle =
         RunningCost.ofCycle(
             consumption.energy().get().si(),
@@ -343,26 +323,9 @@ public final class StatedFigures {
     if (day.isEmpty()) {
       assumptions.add("The job does not date its prices; they were taken as those of today.");
     } else {
-      boolean old = day.get().plusYears(1).isBefore(called().orElse(day.get()));
+      boolean old = day.get().plusYears(1).isBefore(CalendarDate.of(job.date()).orElse(day.get()));
       assumptions.add(
           "Prices are those of " + day.get() + (old ? ", more than a year before the call." : "."));
-    }
-  }
-
-  /** The day of the call, if it is one; without a formatter, which takes long to make ready. */
-  private Optional<LocalDate> called() {
-    String date = job.date();
-    if (date.length() != ISO_DATE.length() || date.charAt(4) != '-' || date.charAt(7) != '-') {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(
-          LocalDate.of(
-              Integer.parseInt(date, 0, 4, 10),
-              Integer.parseInt(date, 5, 7, 10),
-              Integer.parseInt(date, 8, 10, 10)));
-    } catch (DateTimeException | NumberFormatException noSuchDay) {
-      return Optional.empty();
     }
   }
 }

@@ -1,11 +1,11 @@
 package kelter.costing.choice;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 
 /**
@@ -35,7 +35,6 @@ public record States(List<State> all) {
     }
   }
 
-  /** Copies the list. */
   public States {
     all = List.copyOf(all);
   }
@@ -49,10 +48,8 @@ public record States(List<State> all) {
   public static States of(Diagnosis diagnosis) {
     List<State> found = new ArrayList<>();
     for (Diagnosis.RankedState ranked : diagnosis.ranking()) {
-      Set<String> faults = new HashSet<>();
-      for (Diagnosis.PresentFault each : ranked.faults()) {
-        faults.add(each.fault().key());
-      }
+      Set<String> faults =
+          ranked.faults().stream().map(each -> each.fault().key()).collect(Collectors.toSet());
       found.add(new State(faults, !ranked.unexplained(), ranked.probability()));
     }
     addNotShown(diagnosis, found);
@@ -110,7 +107,7 @@ public record States(List<State> all) {
         shown += state.faults().contains(key) ? state.probability() : 0;
       }
       double rest = Math.max(0, each.probability() - shown);
-      left.put(key, left.getOrDefault(key, 0.0) + rest);
+      left.merge(key, rest, Double::sum);
     }
     return left;
   }
@@ -119,6 +116,15 @@ public record States(List<State> all) {
     if (state.probability() > 0) {
       states.add(state);
     }
+  }
+
+  /**
+   * How likely the states are.
+   *
+   * @return the probability of each, in their order
+   */
+  public double[] probabilities() {
+    return all.stream().mapToDouble(State::probability).toArray();
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import kelter.core.owner.Use;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.use.HouseholdUse;
@@ -47,11 +48,9 @@ final class UsedLife {
       double built = use.builtForCycles().get().si();
       double years = built / (cycles.si() * RunningCost.WEEKS_PER_YEAR);
       assumptions.add(
-          "Such a machine was taken to last the "
-              + Rounded.decimal(built, 0)
-              + " cycles on average that it is built for: "
-              + Rounded.decimal(years, 1)
-              + " years at this use. The spread is that of the studies.");
+          ("Such a machine was taken to last the %s cycles on average that it is built for: %s years"
+                  + " at this use. The spread is that of the studies.")
+              .formatted(QuantityFormat.fixed(built, 0), QuantityFormat.fixed(years, 1)));
       return spread(kind, years / kind.life().mean(), cycles);
     }
     return scaled(kind, cycles, assumptions);
@@ -71,17 +70,14 @@ final class UsedLife {
     double factor = LifeAtUse.years(1, household.getAsDouble(), cycles.si());
     double kept = Math.max(SHORTEST, Math.min(LONGEST, factor));
     assumptions.add(
-        "Households were taken to run "
-            + Rounded.decimal(household.getAsDouble(), 1)
-            + " cycles a week ("
-            + HouseholdUse.SOURCE.standing().words()
-            + ") and this machine runs "
-            + Rounded.decimal(cycles.si(), 1)
-            + ": its life was taken "
-            + Rounded.decimal(kept, 2)
-            + " times as long, wear counted in cycles"
-            + (kept == factor ? "" : " and not beyond that")
-            + " (common practice, no source).");
+        ("Households were taken to run %s cycles a week (%s) and this machine runs %s: its life was"
+                + " taken %s times as long, wear counted in cycles%s (common practice, no source).")
+            .formatted(
+                QuantityFormat.fixed(household.getAsDouble(), 1),
+                HouseholdUse.SOURCE.standing().words(),
+                QuantityFormat.fixed(cycles.si(), 1),
+                QuantityFormat.fixed(kept, 2),
+                kept == factor ? "" : " and not beyond that"));
     return spread(kind, kept, cycles);
   }
 

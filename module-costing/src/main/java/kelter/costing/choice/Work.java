@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
@@ -21,8 +20,6 @@ import kelter.core.quantity.Money;
  * @param steps the remedies with the faults that they cure, by {@code component.remedy}
  */
 public record Work(Map<String, Step> steps) {
-
-  private static final double MINUTES_PER_HOUR = 60;
 
   /**
    * A remedy.
@@ -63,13 +60,10 @@ public record Work(Map<String, Step> steps) {
   }
 
   private static void add(Map<String, Step> steps, Remedy remedy, Collection<String> cures) {
-    String key = remedy.key();
-    Step step = steps.get(key);
-    if (step == null) {
-      step = new Step(remedy, new LinkedHashSet<>());
-      steps.put(key, step);
-    }
-    step.cures().addAll(cures);
+    steps
+        .computeIfAbsent(remedy.key(), key -> new Step(remedy, new LinkedHashSet<>()))
+        .cures()
+        .addAll(cures);
   }
 
   Step step(String key) {
@@ -107,8 +101,7 @@ public record Work(Map<String, Step> steps) {
 
   /** The price of a remedy without the call-out: work and part. */
   static double price(Remedy remedy, Prices prices, double labourPerHour) {
-    Optional<Money> stated = prices.part(remedy.component(), remedy.id());
-    double part = stated.isPresent() ? stated.get().toDouble() : 0;
-    return labourPerHour * remedy.minutes() / MINUTES_PER_HOUR + part;
+    double part = prices.part(remedy.component(), remedy.id()).map(Money::toDouble).orElse(0.0);
+    return labourPerHour * remedy.minutes() / Costs.MINUTES_PER_HOUR + part;
   }
 }

@@ -43,11 +43,8 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
       throw new IllegalArgumentException(
           "shares of %s; all must be above zero and finite".formatted(counts));
     }
-    List<Double> shares = new ArrayList<>();
-    for (double count : counts) {
-      shares.add(count / sum);
-    }
-    return List.copyOf(shares);
+    double whole = sum;
+    return counts.stream().map(count -> count / whole).toList();
   }
 
   /**
@@ -79,11 +76,11 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
     if (given == 0) {
       throw new IllegalArgumentException("no study gives a shape; one must give it");
     }
-    List<Weibull> lives = new ArrayList<>();
-    for (LifeStudy study : studies) {
-      lives.add(Weibull.ofMean(study.mean(), study.shape().orElse(sum / given)));
-    }
-    return new ApplianceLife(lives);
+    double shape = sum / given;
+    return new ApplianceLife(
+        studies.stream()
+            .map(study -> Weibull.ofMean(study.mean(), study.shape().orElse(shape)))
+            .toList());
   }
 
   /**
@@ -98,10 +95,8 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
   public ApplianceLife with(Weibull life, double weight, double rest) {
     List<Weibull> lives = new ArrayList<>(studies);
     lives.add(life);
-    List<Double> counts = new ArrayList<>();
-    for (double share : shares) {
-      counts.add(share * rest);
-    }
+    List<Double> counts = new ArrayList<>(shares);
+    counts.replaceAll(share -> share * rest);
     counts.add(weight);
     return new ApplianceLife(lives, counts);
   }
@@ -134,11 +129,8 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
    * @throws IllegalArgumentException if the factor is not above zero and finite
    */
   public ApplianceLife stretched(double factor) {
-    List<Weibull> lives = new ArrayList<>();
-    for (Weibull study : studies) {
-      lives.add(study.stretched(factor));
-    }
-    return new ApplianceLife(lives, shares);
+    return new ApplianceLife(
+        studies.stream().map(study -> study.stretched(factor)).toList(), shares);
   }
 
   /**

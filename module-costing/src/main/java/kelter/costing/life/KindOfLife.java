@@ -34,7 +34,6 @@ public record KindOfLife(ApplianceLife life, List<LifeStudy> studies, String ass
 
   private record Word(String part, String kind) {}
 
-  /** Copies the list. */
   public KindOfLife {
     studies = List.copyOf(studies);
   }
@@ -54,19 +53,16 @@ public record KindOfLife(ApplianceLife life, List<LifeStudy> studies, String ass
       if (kind.contains(word.part())) {
         return of(
             LifeStudies.of(word.kind()),
-            "No study of the life of '"
-                + kind
-                + "' is known; household appliances of the kind '"
-                + word.kind()
-                + "' were taken. In a business it does more cycles and lasts fewer years.");
+            ("No study of the life of '%s' is known; household appliances of the kind '%s' were taken."
+                    + " In a business it does more cycles and lasts fewer years.")
+                .formatted(kind, word.kind()));
       }
     }
     return of(
         LifeStudies.all(),
-        "No study of the life of '"
-            + kind
-            + "' or of anything near it is known; all kinds of household appliance together were"
-            + " taken.");
+        ("No study of the life of '%s' or of anything near it is known; all kinds of household"
+                + " appliance together were taken.")
+            .formatted(kind));
   }
 
   private static KindOfLife of(List<LifeStudy> studies, String assumption) {

@@ -1,7 +1,5 @@
 package kelter.costing.life;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -107,19 +105,12 @@ public final class LifeStudies {
   }
 
   /**
-   * The studies of some kinds.
+   * The studies of a kind.
    *
-   * @param kinds the kinds
+   * @param kind the kind
    * @return the studies, may be empty
    */
-  public static List<LifeStudy> of(String... kinds) {
-    List<String> wanted = Arrays.asList(kinds);
-    List<LifeStudy> found = new ArrayList<>();
-    for (LifeStudy study : ALL) {
-      if (wanted.contains(study.kind())) {
-        found.add(study);
-      }
-    }
-    return List.copyOf(found);
+  public static List<LifeStudy> of(String kind) {
+    return ALL.stream().filter(study -> study.kind().equals(kind)).toList();
   }
 }

@@ -1,6 +1,5 @@
 package kelter.costing.life;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,16 +58,13 @@ public record LifeStudy(
   public static List<Source> sources(List<LifeStudy> studies) {
     Map<String, Set<String>> found = new LinkedHashMap<>();
     for (LifeStudy each : studies) {
-      if (!found.containsKey(each.study())) {
-        found.put(each.study(), new TreeSet<>());
-      }
-      found.get(each.study()).add(each.place() + " " + each.year());
+      found
+          .computeIfAbsent(each.study(), study -> new TreeSet<>())
+          .add(each.place() + " " + each.year());
     }
-    List<Source> sources = new ArrayList<>();
-    for (Map.Entry<String, Set<String>> each : found.entrySet()) {
-      String document = each.getKey() + ": " + String.join("; ", each.getValue());
-      sources.add(new Source(document, Standing.SECOND_HAND));
-    }
-    return List.copyOf(sources);
+    return found.entrySet().stream()
+        .map(each -> each.getKey() + ": " + String.join("; ", each.getValue()))
+        .map(document -> new Source(document, Standing.SECOND_HAND))
+        .toList();
   }
 }

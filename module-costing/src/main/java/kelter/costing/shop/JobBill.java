@@ -24,7 +24,6 @@ public record JobBill(List<Line> lines, Money net, Money tax, Money total) {
 
   private static final BigDecimal MINUTES_PER_HOUR = BigDecimal.valueOf(60);
 
-  /** Copies the list. */
   public JobBill {
     lines = List.copyOf(lines);
   }

@@ -3,7 +3,6 @@ package kelter.costing.survival;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
 import kelter.core.source.Source;
 
 /**
@@ -27,7 +26,6 @@ public record KaplanMeier(List<Step> steps) {
 
   private static final double HALF = 0.5;
 
-  /** Copies the list. */
   public KaplanMeier {
     steps = List.copyOf(steps);
   }
@@ -50,15 +48,12 @@ public record KaplanMeier(List<Step> steps) {
    * @return the estimate, without steps if nothing failed
    */
   public static KaplanMeier of(List<Observed> observed) {
-    TreeSet<Double> times = new TreeSet<>();
-    observed.stream().filter(Observed::failed).forEach(life -> times.add(life.time()));
     List<Step> steps = new ArrayList<>();
     double survival = 1;
     double sum = 0;
-    for (double time : times) {
-      int atRisk = (int) observed.stream().filter(life -> life.time() >= time).count();
-      int failed =
-          (int) observed.stream().filter(life -> life.failed() && life.time() == time).count();
+    for (double time : Observed.failures(observed)) {
+      int atRisk = Observed.atRisk(observed, time);
+      int failed = Observed.failed(observed, time);
       survival *= (double) (atRisk - failed) / atRisk;
       sum += (double) failed / atRisk / (atRisk - failed);
       double error = survival > 0 ? survival * Math.sqrt(sum) : 0;

@@ -1,7 +1,7 @@
 package kelter.costing.survival;
 
 import java.util.List;
-import java.util.TreeSet;
+import java.util.SortedSet;
 import kelter.core.source.Source;
 import org.apache.commons.numbers.gamma.RegularizedGamma;
 
@@ -33,15 +33,14 @@ public record LogRank(int observed, double expected, double variance) {
    * @throws IllegalArgumentException if no failure tells the groups apart
    */
   public static LogRank of(List<Observed> first, List<Observed> second) {
-    TreeSet<Double> times = new TreeSet<>();
-    first.stream().filter(Observed::failed).forEach(life -> times.add(life.time()));
-    second.stream().filter(Observed::failed).forEach(life -> times.add(life.time()));
+    SortedSet<Double> times = Observed.failures(first);
+    times.addAll(Observed.failures(second));
     double expected = 0;
     double variance = 0;
     for (double time : times) {
-      double atRiskFirst = atRisk(first, time);
-      double atRisk = atRiskFirst + atRisk(second, time);
-      double failed = failed(first, time) + failed(second, time);
+      double atRiskFirst = Observed.atRisk(first, time);
+      double atRisk = atRiskFirst + Observed.atRisk(second, time);
+      double failed = Observed.failed(first, time) + Observed.failed(second, time);
       double share = atRiskFirst / atRisk;
       expected += failed * share;
       if (atRisk > 1) {
@@ -54,14 +53,6 @@ public record LogRank(int observed, double expected, double variance) {
     }
     int observed = (int) first.stream().filter(Observed::failed).count();
     return new LogRank(observed, expected, variance);
-  }
-
-  private static double atRisk(List<Observed> lives, double time) {
-    return lives.stream().filter(life -> life.time() >= time).count();
-  }
-
-  private static double failed(List<Observed> lives, double time) {
-    return lives.stream().filter(life -> life.failed() && life.time() == time).count();
   }
 
   /**

@@ -1,5 +1,10 @@
 package kelter.costing.survival;
 
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
 /**
  * One life as far as it was seen.
  *
@@ -43,5 +48,23 @@ public record Observed(double time, boolean failed) {
    */
   public static Observed aliveAt(double time) {
     return new Observed(time, false);
+  }
+
+  /** The times at which something failed, rising. */
+  static SortedSet<Double> failures(List<Observed> lives) {
+    return lives.stream()
+        .filter(Observed::failed)
+        .map(Observed::time)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** How many had been seen to reach a time. */
+  static int atRisk(List<Observed> lives, double time) {
+    return (int) lives.stream().filter(life -> life.time() >= time).count();
+  }
+
+  /** How many failed at a time. */
+  static int failed(List<Observed> lives, double time) {
+    return (int) lives.stream().filter(life -> life.failed() && life.time() == time).count();
   }
 }

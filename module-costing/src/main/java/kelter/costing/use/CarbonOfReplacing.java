@@ -25,9 +25,8 @@ public final class CarbonOfReplacing {
   public static final Source SOURCE =
       Source.fromMemory("ISO 14040:2006, life cycle assessment: use and making of a product");
 
-  private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
   private static final double YEAR = QuantityKind.AGE.unit().factor();
-  private static final double MOST_ENERGY = 1e6 * JOULES_PER_KILOWATT_HOUR;
+  private static final double MOST_ENERGY = 1e6 * RunningCost.JOULES_PER_KILOWATT_HOUR;
   private static final double MOST_MAKING = 1e6;
   private static final double MOST_PER_KILOWATT_HOUR = 3;
   private static final double LONGEST = 200 * YEAR;
@@ -83,7 +82,7 @@ public final class CarbonOfReplacing {
    * @throws IllegalArgumentException if a figure is negative or not finite
    */
   public static double running(double energy, double perKilowattHour) {
-    double emission = energy / JOULES_PER_KILOWATT_HOUR * perKilowattHour;
+    double emission = energy / RunningCost.JOULES_PER_KILOWATT_HOUR * perKilowattHour;
     if (!(energy >= 0 && perKilowattHour >= 0) || !Double.isFinite(emission)) {
       throw new IllegalArgumentException(
           "an energy of %s J a year and an emission of %s kg a kW.h; they must not be negative"

@@ -20,7 +20,7 @@ public final class RunningCost {
   /** Weeks in a year of 365.25 days (UCUM {@code a}). */
   public static final double WEEKS_PER_YEAR = 365.25 / 7;
 
-  private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
+  static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
   private static final double MOST_ENERGY = 1000 * JOULES_PER_KILOWATT_HOUR;
   private static final double MOST_WATER = 10;
   private static final double MOST_CYCLES = 1000;

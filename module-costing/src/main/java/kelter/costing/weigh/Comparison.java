@@ -1,6 +1,7 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +49,6 @@ record Comparison(
    */
   record Weighed(Candidate candidate, Outcomes outcomes, double mean) {}
 
-  /** Copies the lists. */
   Comparison {
     all = List.copyOf(all);
     weighed = List.copyOf(weighed);
@@ -68,19 +68,13 @@ record Comparison(
     States states = States.of(diagnosis);
     Work work = Work.of(diagnosis);
     List<Candidate> candidates = Candidates.of(job, diagnosis, states, work);
-    List<String> needed = new ArrayList<>();
-    for (Candidate candidate : candidates) {
-      for (Work.Step step : candidate.steps()) {
-        needed.add(step.key());
-      }
-    }
+    List<String> needed =
+        candidates.stream().flatMap(each -> each.steps().stream()).map(Work.Step::key).toList();
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
     Basis basis = StatedFigures.of(job, work.only(needed), kind, lives, assumptions);
     Prices prices = job.prices().orElseThrow();
-    List<Outcomes> outcomes = new ArrayList<>();
-    for (Candidate candidate : candidates) {
-      outcomes.add(Outcomes.of(candidate, states, prices, basis));
-    }
+    List<Outcomes> outcomes =
+        candidates.stream().map(each -> Outcomes.of(each, states, prices, basis)).toList();
     return of(kind, prices, candidates, outcomes, states, basis);
   }
 
@@ -106,13 +100,8 @@ record Comparison(
    * @param other the figures, with the same costs and the same components whose lives are known
    */
   Comparison with(Basis other) {
-    List<Candidate> candidates = new ArrayList<>();
-    List<Outcomes> outcomes = new ArrayList<>();
-    for (Weighed each : all) {
-      candidates.add(each.candidate());
-      outcomes.add(each.outcomes());
-    }
-    return of(kind, prices, candidates, outcomes, states, other);
+    List<Candidate> candidates = all.stream().map(Weighed::candidate).toList();
+    return of(kind, prices, candidates, outcomes(all), states, other);
   }
 
   /** Of the options of one id, such as the plans of all lengths, only the cheapest is kept. */
@@ -124,24 +113,16 @@ record Comparison(
         best.put(each.candidate().id(), each);
       }
     }
-    List<Weighed> cheapestFirst = new ArrayList<>();
-    for (Weighed each : best.values()) {
-      int place = cheapestFirst.size();
-      while (place > 0 && each.mean() < cheapestFirst.get(place - 1).mean()) {
-        place--;
-      }
-      cheapestFirst.add(place, each);
-    }
-    return cheapestFirst;
+    return best.values().stream().sorted(Comparator.comparingDouble(Weighed::mean)).toList();
   }
 
   /** The outcomes of the options, in their order. */
   List<Outcomes> outcomes() {
-    List<Outcomes> outcomes = new ArrayList<>();
-    for (Weighed each : weighed) {
-      outcomes.add(each.outcomes());
-    }
-    return outcomes;
+    return outcomes(weighed);
+  }
+
+  private static List<Outcomes> outcomes(List<Weighed> options) {
+    return options.stream().map(Weighed::outcomes).toList();
   }
 
   /** The cheapest option that mends something. */
@@ -156,12 +137,7 @@ record Comparison(
 
   /** The first option of a kind; empty if there is none. */
   Optional<Weighed> first(Candidate.Kind kindOfOption) {
-    for (Weighed each : weighed) {
-      if (each.candidate().kind() == kindOfOption) {
-        return Optional.of(each);
-      }
-    }
-    return Optional.empty();
+    return weighed.stream().filter(each -> each.candidate().kind() == kindOfOption).findFirst();
   }
 
   /**
@@ -169,18 +145,15 @@ record Comparison(
    * present value; NaN if there is no repair or no replacement.
    */
   double breakEvenBill() {
-    Optional<Weighed> repair = bestRepair();
-    return repair.isPresent()
-        ? repair.get().outcomes().meanBill(states) + saving() * expectation.period()
-        : Double.NaN;
+    return bestRepair()
+        .map(each -> each.outcomes().meanBill(states) + saving() * expectation.period())
+        .orElse(Double.NaN);
   }
 
   /** What the best repair saves a year against replacing; NaN if there is not both. */
   double saving() {
-    Optional<Weighed> repair = bestRepair();
-    Optional<Weighed> replacing = replacing();
-    return repair.isPresent() && replacing.isPresent()
-        ? replacing.get().mean() - repair.get().mean()
-        : Double.NaN;
+    return bestRepair()
+        .flatMap(repair -> replacing().map(replacing -> replacing.mean() - repair.mean()))
+        .orElse(Double.NaN);
   }
 }

@@ -37,45 +37,29 @@ final class Courses implements Callable<List<Course>> {
   private final double[] fails;
   private final double[][][] paid;
 
-  private Courses(Comparison comparison, long seed) {
+  Courses(Comparison comparison, long seed) {
     this.comparison = comparison;
     this.basis = comparison.basis();
     this.random = Seeds.generator(seed);
     this.studies = basis.life().studies().toArray(new Weibull[0]);
     this.weights = basis.life().weights(basis.age());
-    this.shares = new double[studies.length];
-    for (int j = 0; j < shares.length; j++) {
-      shares[j] = basis.life().shares().get(j);
-    }
+    this.shares = basis.life().shares().stream().mapToDouble(Double::doubleValue).toArray();
     this.components = new Weibull[studies.length][basis.groups()];
     for (int j = 0; j < components.length; j++) {
       for (int group = 0; group < components[j].length; group++) {
         components[j][group] = basis.component(studies[j], group);
       }
     }
-    this.states = new double[comparison.states().all().size()];
-    for (int s = 0; s < states.length; s++) {
-      states[s] = comparison.states().all().get(s).probability();
-    }
+    this.states = comparison.states().probabilities();
     this.prices = PriceDraws.of(basis.spread(), seed);
     this.costs = basis.costs();
     this.options = comparison.outcomes();
-    this.failing = Outcomes.laterLives(options, basis.groups() * Outcomes.WEAR.size());
+    this.failing = Outcomes.laterLives(options, basis);
     this.fails = new double[failing.length];
     this.paid = new double[options.size()][YEARS + 1][DRAWS];
   }
 
-  /** The courses of all options, in the order of the comparison. */
-  static List<Course> of(Comparison comparison, long seed) {
-    return later(comparison, seed).call();
-  }
-
-  /** The same, to be worked out when they are called for, once and in any thread. */
-  static Courses later(Comparison comparison, long seed) {
-    return new Courses(comparison, seed);
-  }
-
-  /** Works out the courses. */
+  /** The courses of all options, in the order of the comparison; called for once. */
   @Override
   public List<Course> call() {
     for (int i = 0; i < DRAWS; i++) {
@@ -83,10 +67,7 @@ final class Courses implements Callable<List<Course>> {
     }
     List<Course> all = new ArrayList<>();
     for (int k = 0; k < paid.length; k++) {
-      List<Option.Spread> years = new ArrayList<>();
-      for (double[] year : paid[k]) {
-        years.add(Spreads.of(year));
-      }
+      List<Option.Spread> years = Arrays.stream(paid[k]).map(Spreads::of).toList();
       all.add(new Course(comparison.weighed().get(k).candidate().id(), years));
     }
     return all;

@@ -1,6 +1,5 @@
 package kelter.costing.weigh;
 
-import java.util.Arrays;
 import java.util.List;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
@@ -55,23 +54,9 @@ record Expectation(
     }
   }
 
-  /** The averages with all lives that components may have. */
-  static Expectation of(Basis basis) {
-    boolean[] all = new boolean[lives(basis)];
-    Arrays.fill(all, true);
-    return of(basis, all);
-  }
-
   /** The averages for some options; lives of components that none of them pays for are left out. */
   static Expectation of(Basis basis, List<Outcomes> options) {
-    return of(basis, Outcomes.laterLives(options, lives(basis)));
-  }
-
-  private static int lives(Basis basis) {
-    return basis.groups() * Outcomes.WEAR.size();
-  }
-
-  private static Expectation of(Basis basis, boolean[] counted) {
+    boolean[] counted = Outcomes.laterLives(options, basis);
     ApplianceLife life = basis.life();
     List<Weibull> studies = life.studies();
     double[] weights = life.weights(basis.age());

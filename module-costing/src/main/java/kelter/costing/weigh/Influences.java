@@ -1,13 +1,17 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import kelter.core.option.Reasons.Influence;
+import kelter.core.quantity.Money;
+import kelter.core.quantity.QuantityFormat;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
-import kelter.costing.choice.Rounded;
 import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
@@ -49,24 +53,14 @@ final class Influences {
     return strongestFirst(influences);
   }
 
-  /** Those that move anything, sorted by insertion: they are few. */
   private static List<Influence> strongestFirst(List<Influence> influences) {
-    List<Influence> sorted = new ArrayList<>();
-    for (Influence each : influences) {
-      int place = sorted.size();
-      while (place > 0 && isStronger(each, sorted.get(place - 1))) {
-        place--;
-      }
-      if (strength(each) != 0) {
-        sorted.add(place, each);
-      }
-    }
-    return sorted;
-  }
-
-  private static boolean isStronger(Influence one, Influence other) {
-    return strength(one) > strength(other)
-        || (strength(one) == strength(other) && one.what().compareTo(other.what()) < 0);
+    return influences.stream()
+        .filter(each -> strength(each) != 0)
+        .sorted(
+            Comparator.comparingDouble(Influences::strength)
+                .reversed()
+                .thenComparing(Influence::what))
+        .toList();
   }
 
   private static double strength(Influence influence) {
@@ -91,35 +85,32 @@ final class Influences {
     double error = basis.ageUncertainty() > 0 ? 2 * basis.ageUncertainty() : USUAL_AGE_ERROR;
     double low = Math.max(0, basis.age() - error);
     double high = basis.age() + error;
-    return figure(
-        "age of the machine", years(low), years(high), basis.withAge(low), basis.withAge(high));
+    return moved("age of the machine", low, high, Influences::years, basis::withAge);
   }
 
   private Influence life() {
     Basis basis = comparison.basis();
-    Weibull least = basis.life().studies().get(0);
-    Weibull most = least;
-    for (Weibull study : basis.life().studies()) {
-      least = study.mean() < least.mean() ? study : least;
-      most = study.mean() > most.mean() ? study : most;
-    }
-    return figure(
+    List<Weibull> studies = basis.life().studies();
+    Comparator<Weibull> byMean = Comparator.comparingDouble(Weibull::mean);
+    Weibull least = Collections.min(studies, byMean);
+    Weibull most = Collections.max(studies, byMean);
+    return new Influence(
         "mean life of such machines",
         years(least.mean()),
         years(most.mean()),
-        basis.withLife(new ApplianceLife(List.of(least)), basis.componentLife()),
-        basis.withLife(new ApplianceLife(List.of(most)), basis.componentLife()));
+        saving(basis.withLife(new ApplianceLife(List.of(least)), basis.componentLife())),
+        saving(basis.withLife(new ApplianceLife(List.of(most)), basis.componentLife())));
   }
 
   private Influence componentLife() {
     Basis basis = comparison.basis();
     double mean = meanOfComponent(basis);
-    return figure(
+    return moved(
         "mean life of the component",
-        years(mean / TWICE),
-        years(mean * TWICE),
-        basis.withLife(basis.life(), basis.componentLife() / TWICE),
-        basis.withLife(basis.life(), basis.componentLife() * TWICE));
+        1 / TWICE,
+        TWICE,
+        times -> years(mean * times),
+        times -> basis.withLife(basis.life(), basis.componentLife() * times));
   }
 
   /** Of the component that the repair works on first. */
@@ -134,37 +125,29 @@ final class Influences {
   }
 
   private Influence newMachine() {
-    double price = costs.newMachine();
-    double share = share(comparison.basis().spread().replacement());
-    return figure(
+    return moved(
         "price of a new machine, installed",
-        money(price * (1 - share)),
-        money(price * (1 + share)),
-        withCosts(price * (1 - share), costs.running(), costs.runningNew()),
-        withCosts(price * (1 + share), costs.running(), costs.runningNew()));
+        share(comparison.basis().spread().replacement()),
+        times -> money(costs.newMachine() * times),
+        times -> costs.with(costs.newMachine() * times, costs.running(), costs.runningNew()));
   }
 
   private Influence running() {
-    double running = costs.running();
-    return figure(
+    return moved(
         "running cost of the old machine a year",
-        money(running * (1 - PRICE)),
-        money(running * (1 + PRICE)),
-        withCosts(costs.newMachine(), running * (1 - PRICE), costs.runningNew()),
-        withCosts(costs.newMachine(), running * (1 + PRICE), costs.runningNew()));
+        PRICE,
+        times -> money(costs.running() * times),
+        times -> costs.with(costs.newMachine(), costs.running() * times, costs.runningNew()));
   }
 
   /** What both machines use gets dearer or cheaper alike. */
   private Influence supplies() {
-    double share = share(comparison.basis().spread().running());
-    double old = costs.running();
-    double young = costs.runningNew();
-    return figure(
+    return moved(
         "prices of energy, water and detergent, against today's",
-        Rounded.percent(1 - share),
-        Rounded.percent(1 + share),
-        withCosts(costs.newMachine(), old * (1 - share), young * (1 - share)),
-        withCosts(costs.newMachine(), old * (1 + share), young * (1 + share)));
+        share(comparison.basis().spread().running()),
+        Influences::percent,
+        times ->
+            costs.with(costs.newMachine(), costs.running() * times, costs.runningNew() * times));
   }
 
   /** By how much prices are moved: twice the deviation that the job states, or a fifth. */
@@ -172,31 +155,15 @@ final class Influences {
     return spread > 0 ? Math.min(1, 2 * spread) : PRICE;
   }
 
-  private Basis withCosts(double newMachine, double running, double runningNew) {
-    return comparison
-        .basis()
-        .withCosts(
-            new Costs(
-                costs.labourPerHour(),
-                costs.leastMinutes(),
-                costs.callOut(),
-                costs.callOutWithWork(),
-                newMachine,
-                running,
-                runningNew,
-                costs.waitForPart(),
-                costs.waitForMachine()));
-  }
-
   private Influence rate() {
     Basis basis = comparison.basis();
     double high = Math.max(basis.rate(), Basis.USUAL_RATE) * TWICE;
-    return figure(
+    return new Influence(
         "discount rate a year",
         "0 %",
-        Rounded.decimal(100 * high, 1) + " %",
-        basis.withRate(0),
-        basis.withRate(high));
+        QuantityFormat.fixed(100 * high, 1) + " %",
+        saving(basis.withRate(0)),
+        saving(basis.withRate(high)));
   }
 
   private Influence bill() {
@@ -216,8 +183,8 @@ final class Influences {
     Outcomes unlikelier = repair.outcomes().failing(TWICE);
     return new Influence(
         "chance that the repair cures",
-        Rounded.percent(unlikelier.chanceOfCure(comparison.states())),
-        Rounded.percent(likelier.chanceOfCure(comparison.states())),
+        percent(unlikelier.chanceOfCure(comparison.states())),
+        percent(likelier.chanceOfCure(comparison.states())),
         saving(unlikelier),
         saving(likelier));
   }
@@ -227,8 +194,29 @@ final class Influences {
     return replacing.mean() - comparison.expectation().annualCost(changed, comparison.states());
   }
 
-  private Influence figure(String what, String low, String high, Basis least, Basis most) {
-    return new Influence(what, low, high, saving(least), saving(most));
+  /** A cost that is so much lower and higher, as a ratio of today's. */
+  private Influence moved(
+      String what, double share, DoubleFunction<String> told, DoubleFunction<Costs> changed) {
+    return moved(
+        what,
+        1 - share,
+        1 + share,
+        told,
+        times -> comparison.basis().withCosts(changed.apply(times)));
+  }
+
+  private Influence moved(
+      String what,
+      double low,
+      double high,
+      DoubleFunction<String> told,
+      DoubleFunction<Basis> changed) {
+    return new Influence(
+        what,
+        told.apply(low),
+        told.apply(high),
+        saving(changed.apply(low)),
+        saving(changed.apply(high)));
   }
 
   private double saving(Basis basis) {
@@ -240,10 +228,14 @@ final class Influences {
   }
 
   private String money(double amount) {
-    return Rounded.money(amount, comparison.prices().currency());
+    return Money.rounded(amount, comparison.prices().currency());
+  }
+
+  static String percent(double ratio) {
+    return QuantityFormat.fixed(100 * ratio, 0) + " %";
   }
 
   private static String years(double years) {
-    return Rounded.decimal(years, 1) + " a";
+    return QuantityFormat.fixed(years, 1) + " a";
   }
 }

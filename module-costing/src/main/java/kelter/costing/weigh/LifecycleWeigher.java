@@ -19,7 +19,6 @@ import kelter.core.option.Weighing;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Costs;
-import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.States;
 import kelter.costing.choice.Work;
 
@@ -29,7 +28,7 @@ import kelter.costing.choice.Work;
  */
 public final class LifecycleWeigher implements Weigher {
 
-  /** How many draws are made unless somebody asks for another number. */
+  /** The usual number of draws. */
   public static final int DRAWS = 20_000;
 
   private static final int LEAST_DRAWS = 100;
@@ -37,22 +36,14 @@ public final class LifecycleWeigher implements Weigher {
   private final int draws;
   private final LearnedLives lives;
 
-  /** A weigher with the usual number of draws. */
-  public LifecycleWeigher() {
-    this(DRAWS);
-  }
-
   /**
-   * A weigher with a number of draws.
+   * A weigher.
    *
-   * @param draws how many, at least 100
-   * @throws IllegalArgumentException if there are fewer
+   * @param draws how many draws, at least 100
+   * @param lives what somebody has learned of lives
+   * @throws IllegalArgumentException if there are fewer draws
    */
-  public LifecycleWeigher(int draws) {
-    this(draws, LearnedLives.NONE);
-  }
-
-  private LifecycleWeigher(int draws, LearnedLives lives) {
+  public LifecycleWeigher(int draws, LearnedLives lives) {
     if (draws < LEAST_DRAWS) {
       throw new IllegalArgumentException(
           "%d draws; %d or more are needed".formatted(draws, LEAST_DRAWS));
@@ -71,12 +62,6 @@ public final class LifecycleWeigher implements Weigher {
     List<String> assumptions = new ArrayList<>();
     Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
     return weighing(comparison, assumptions, Scenario.draw(comparison, draws, seed));
-  }
-
-  @Override
-  public Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
-    Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
-    return Optional.of(reasons(comparison, Scenario.draw(comparison, draws, seed), seed));
   }
 
   @Override
@@ -101,7 +86,7 @@ public final class LifecycleWeigher implements Weigher {
   /** The courses are drawn beside the rest, on another core if there is one. */
   private static Reasons reasons(Comparison comparison, double[][] costs, long seed) {
     ForkJoinTask<List<Reasons.Course>> courses =
-        ForkJoinPool.commonPool().submit(Courses.later(comparison, seed));
+        ForkJoinPool.commonPool().submit(new Courses(comparison, seed));
     return new Reasons(
         BreakEvenAge.of(comparison),
         Influences.of(comparison),
@@ -146,63 +131,38 @@ public final class LifecycleWeigher implements Weigher {
     List<Option> options = new ArrayList<>();
     for (int k = 0; k < costs.length; k++) {
       Comparison.Weighed each = comparison.weighed().get(k);
-      Option.Spread cost = Spreads.of(each.mean(), costs[k]);
-      options.add(option(each, comparison, left, cost, cheapest[k]));
+      Candidate candidate = each.candidate();
+      Candidate.Kind kind = candidate.kind();
+      boolean mends = kind == Candidate.Kind.MEND;
+      options.add(
+          new Option(
+              candidate.id(),
+              candidate.title(),
+              mends ? candidate.steps().stream().map(Work.Step::key).toList() : List.of(),
+              chanceThatItWorks(each, comparison.states()),
+              outlay(each, comparison),
+              kind == Candidate.Kind.REPLACE ? basis.life().mean() : left,
+              Spreads.of(each.mean(), costs[k]),
+              cheapest[k]));
     }
     return options;
   }
 
-  private static Option option(
-      Comparison.Weighed weighed,
-      Comparison comparison,
-      double left,
-      Option.Spread cost,
-      double cheapest) {
-    Candidate candidate = weighed.candidate();
-    Outcomes outcomes = weighed.outcomes();
-    Basis basis = comparison.basis();
-    Costs costs = basis.costs();
-    States states = comparison.states();
-    return switch (candidate.kind()) {
-      case MEND ->
-          new Option(
-              candidate.id(),
-              candidate.title(),
-              remedies(candidate),
-              outcomes.chanceOfCure(states),
-              outcomes.meanBill(states),
-              left,
-              cost,
-              cheapest);
-      case WAIT ->
-          new Option(
-              candidate.id(),
-              candidate.title(),
-              List.of(),
-              states.healthy(),
-              costs.callOut(),
-              left,
-              cost,
-              cheapest);
-      case REPLACE ->
-          new Option(
-              candidate.id(),
-              candidate.title(),
-              List.of(),
-              1,
-              costs.callOut() + costs.newMachine(),
-              basis.life().mean(),
-              cost,
-              cheapest);
+  private static double chanceThatItWorks(Comparison.Weighed option, States states) {
+    return switch (option.candidate().kind()) {
+      case MEND -> option.outcomes().chanceOfCure(states);
+      case WAIT -> states.healthy();
+      case REPLACE -> 1;
     };
   }
 
-  private static List<String> remedies(Candidate candidate) {
-    List<String> remedies = new ArrayList<>();
-    for (Work.Step step : candidate.steps()) {
-      remedies.add(step.key());
-    }
-    return remedies;
+  private static double outlay(Comparison.Weighed option, Comparison comparison) {
+    Costs costs = comparison.basis().costs();
+    return switch (option.candidate().kind()) {
+      case MEND -> option.outcomes().meanBill(comparison.states());
+      case WAIT -> costs.callOut();
+      case REPLACE -> costs.callOut() + costs.newMachine();
+    };
   }
 
   /**

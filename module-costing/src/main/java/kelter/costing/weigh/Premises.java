@@ -1,13 +1,15 @@
 package kelter.costing.weigh;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import kelter.core.option.LearnedLives.LearnedLife;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Costs;
-import kelter.costing.choice.Rounded;
 import kelter.costing.life.LifeStudy;
 import kelter.costing.life.RemainingLife;
 import kelter.costing.life.Weibull;
@@ -59,26 +61,20 @@ final class Premises {
   /** What the comparison takes for granted whatever the job states. */
   static List<String> of(Comparison comparison) {
     Basis basis = comparison.basis();
-    double least = Double.POSITIVE_INFINITY;
-    double most = 0;
-    for (Weibull study : basis.life().studies()) {
-      double mean = study.mean();
-      least = Math.min(least, mean);
-      most = Math.max(most, mean);
-    }
+    double[] means = basis.life().studies().stream().mapToDouble(Weibull::mean).sorted().toArray();
     List<String> premises = new ArrayList<>();
     premises.add(
-        "The studies of the life of such machines give means from "
-            + Rounded.decimal(least, 1)
-            + " to "
-            + Rounded.decimal(most, 1)
-            + " years. For a new machine each study counts the same; for this one a study counts"
-            + " the more, the more machines reach its age by it.");
+        ("The studies of the life of such machines give means from %s to %s years. For a new machine"
+                + " each study counts the same; for this one a study counts the more, the more"
+                + " machines reach its age by it.")
+            .formatted(
+                QuantityFormat.fixed(means[0], 1),
+                QuantityFormat.fixed(means[means.length - 1], 1)));
     premises.add(
-        "All options are compared over the same "
-            + Rounded.decimal(basis.life().mean(), 1)
-            + " years, the mean life of a new machine; a machine that ends sooner is followed by a"
-            + " new one at today's price, and years beyond are credited.");
+        ("All options are compared over the same %s years, the mean life of a new machine; a machine"
+                + " that ends sooner is followed by a new one at today's price, and years beyond are"
+                + " credited.")
+            .formatted(QuantityFormat.fixed(basis.life().mean(), 1)));
     premises.addAll(ALWAYS);
     premises.addAll(ofTerms(basis));
     if (comparison.replacing().isEmpty()) {
@@ -101,15 +97,13 @@ final class Premises {
     }
     if (basis.repairWarranty() > 0) {
       premises.add(
-          "What was mended and fails again within "
-              + Rounded.decimal(basis.repairWarranty(), 1)
-              + " years of warranty is mended for nothing.");
+          "What was mended and fails again within %s years of warranty is mended for nothing."
+              .formatted(QuantityFormat.fixed(basis.repairWarranty(), 1)));
     }
     if (basis.newWarranty() > 0) {
       premises.add(
-          "A new machine that ends within "
-              + Rounded.decimal(basis.newWarranty(), 1)
-              + " years of warranty is replaced for nothing.");
+          "A new machine that ends within %s years of warranty is replaced for nothing."
+              .formatted(QuantityFormat.fixed(basis.newWarranty(), 1)));
     }
     if (basis.spread().isAny()) {
       premises.add(SPREAD);
@@ -126,25 +120,14 @@ final class Premises {
     sources.add(
         Source.fromMemory(
             "Kijima, Journal of Applied Probability 26 (1989): virtual age after repair"));
-    List<Source> learned = new ArrayList<>();
+    Map<String, Source> learned = new LinkedHashMap<>();
     for (LearnedLife life : comparison.basis().learned().values()) {
-      if (!isAmong(learned, life.source())) {
-        learned.add(life.source());
-      }
+      learned.putIfAbsent(life.source().display(), life.source());
     }
-    sources.addAll(learned);
+    sources.addAll(learned.values());
     if (comparison.prices().discountRate().isEmpty()) {
       sources.add(Source.published("10 CFR 436.14(a)(2): real discount rate of at least 3 %"));
     }
     return sources;
-  }
-
-  private static boolean isAmong(List<Source> sources, Source source) {
-    for (Source each : sources) {
-      if (each.display().equals(source.display())) {
-        return true;
-      }
-    }
-    return false;
   }
 }

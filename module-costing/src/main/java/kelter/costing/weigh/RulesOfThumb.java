@@ -4,8 +4,8 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.option.Reasons.RuleOfThumb;
+import kelter.core.quantity.Money;
 import kelter.core.source.Source;
-import kelter.costing.choice.Rounded;
 
 /** What rules of thumb say to a comparison, and where they mislead. */
 final class RulesOfThumb {
@@ -34,21 +34,16 @@ final class RulesOfThumb {
                 + " nor the chance of cure, nor the running costs.";
     Currency currency = comparison.prices().currency();
     String here =
-        "The best repair costs "
-            + Rounded.money(bill, currency)
-            + ", "
-            + share(bill, price)
-            + " of a new machine at "
-            + Rounded.money(price, currency)
-            + ": the rule says "
-            + (ruleRepairs ? "repair" : "replace")
-            + ". "
-            + agreement
-            + " By the rule a repair pays up to "
-            + Rounded.money(HALF * price, currency)
-            + ", by the comparison "
-            + upTo(comparison.breakEvenBill(), currency)
-            + ".";
+        ("The best repair costs %s, %s of a new machine at %s: the rule says %s. %s By the rule a"
+                + " repair pays up to %s, by the comparison %s.")
+            .formatted(
+                Money.rounded(bill, currency),
+                share(bill, price),
+                Money.rounded(price, currency),
+                ruleRepairs ? "repair" : "replace",
+                agreement,
+                Money.rounded(HALF * price, currency),
+                upTo(comparison.breakEvenBill(), currency));
     return new RuleOfThumb(
         "Repair only if it costs less than half the price of a new machine.",
         here,
@@ -56,10 +51,10 @@ final class RulesOfThumb {
   }
 
   private static String upTo(double bill, Currency currency) {
-    return bill > 0 ? "up to " + Rounded.money(bill, currency) : "not even for nothing";
+    return bill > 0 ? "up to " + Money.rounded(bill, currency) : "not even for nothing";
   }
 
   private static String share(double bill, double price) {
-    return price > 0 ? Rounded.percent(bill / price) : "more than the whole";
+    return price > 0 ? Influences.percent(bill / price) : "more than the whole";
   }
 }

@@ -7,7 +7,6 @@ import java.util.concurrent.ForkJoinTask;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
-import kelter.costing.choice.States;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.Weibull;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -58,12 +57,12 @@ final class Scenario implements Runnable {
     logRate = Math.log1p(basis.rate());
     ApplianceLife life = basis.life();
     studies = life.studies().toArray(new Weibull[0]);
-    cumulativeShares = cumulative(life.shares());
-    cumulativeWeights = life.weights(basis.age());
-    accumulate(cumulativeWeights);
-    cumulativeStates = cumulative(comparison.states());
+    cumulativeShares =
+        cumulative(life.shares().stream().mapToDouble(Double::doubleValue).toArray());
+    cumulativeWeights = cumulative(life.weights(basis.age()));
+    cumulativeStates = cumulative(comparison.states().probabilities());
     options = comparison.outcomes().toArray(new Outcomes[0]);
-    failing = Outcomes.laterLives(comparison.outcomes(), basis.groups() * Outcomes.WEAR.size());
+    failing = Outcomes.laterLives(comparison.outcomes(), basis);
     components = new Weibull[studies.length][failing.length];
     hazardTo = new double[studies.length][failing.length];
     hazardReached = new double[studies.length];
@@ -84,28 +83,12 @@ final class Scenario implements Runnable {
     return Outcomes.WEAR.get(life % Outcomes.WEAR.size());
   }
 
-  private static double[] cumulative(List<Double> shares) {
-    double[] sums = new double[shares.size()];
-    for (int i = 0; i < sums.length; i++) {
-      sums[i] = shares.get(i);
+  private static double[] cumulative(double[] weights) {
+    double[] sums = weights.clone();
+    for (int i = 1; i < sums.length; i++) {
+      sums[i] += sums[i - 1];
     }
-    accumulate(sums);
     return sums;
-  }
-
-  private static double[] cumulative(States states) {
-    double[] sums = new double[states.all().size()];
-    for (int i = 0; i < sums.length; i++) {
-      sums[i] = states.all().get(i).probability();
-    }
-    accumulate(sums);
-    return sums;
-  }
-
-  private static void accumulate(double[] weights) {
-    for (int i = 1; i < weights.length; i++) {
-      weights[i] += weights[i - 1];
-    }
   }
 
   /**

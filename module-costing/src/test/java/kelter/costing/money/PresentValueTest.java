@@ -93,21 +93,12 @@ class PresentValueTest {
         -FinanceLib.pv(rate, years, 0, 1, false), SinglePresentValue.factor(rate, years), 1e-12);
   }
 
-  @ParameterizedTest
-  @CsvSource({"0.03", "0.11", "0"})
-  void aRowOfFlowsAgreesWithPoi(double rate) {
-    double[] later = {120, -45, 310.5, 0, 77};
-    double expected = -900 + FinanceLib.npv(rate, later);
-    assertEquals(expected, NetPresentValue.of(rate, -900, 120, -45, 310.5, 0, 77), 1e-10);
-  }
-
   @Test
   void noRateAndNoTimeAreLimitsAndNotHoles() {
     assertEquals(7, UniformPresentValue.factor(0, 7));
     assertEquals(7, UniformPresentValue.factor(1e-13, 7), 1e-10);
     assertEquals(0, UniformPresentValue.factor(0.03, 0));
     assertEquals(1, SinglePresentValue.factor(0.03, 0));
-    assertEquals(0, NetPresentValue.of(0.03));
   }
 
   @Test
@@ -122,6 +113,5 @@ class PresentValueTest {
     assertThrows(IllegalArgumentException.class, () -> SinglePresentValue.factor(0.03, Double.NaN));
     assertThrows(
         IllegalArgumentException.class, () -> UniformPresentValue.capitalRecovery(0.03, 0));
-    assertThrows(IllegalArgumentException.class, () -> NetPresentValue.of(0.03, 1, Double.NaN));
   }
 }

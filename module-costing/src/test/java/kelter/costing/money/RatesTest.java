@@ -9,40 +9,6 @@ import org.junit.jupiter.api.Test;
 
 class RatesTest {
 
-  /**
-   * At the internal rate the net present value of Apache POI, an independent library, is nothing.
-   */
-  @Test
-  void atTheInternalRateNothingIsLeft() {
-    double[][] rows = {
-      {-900, 120, 240, 300, 310, 320},
-      {-70_000, 12_000, 15_000, 18_000, 21_000, 26_000},
-      {-100, 40, 30, 20}
-    };
-    for (double[] flows : rows) {
-      double rate = InternalRate.of(flows).orElseThrow();
-      assertEquals(0, FinanceLib.npv(rate, flows), 1e-7);
-    }
-  }
-
-  /**
-   * Documentation of the spreadsheet function of that name: -70 000, 12 000, 15 000, 18 000, 21
-   * 000, 26 000 give 8.7 % (from memory).
-   */
-  @Test
-  void aKnownInternalRate() {
-    double rate = InternalRate.of(-70_000, 12_000, 15_000, 18_000, 21_000, 26_000).orElseThrow();
-    assertEquals(0.087, rate, 0.5e-3);
-  }
-
-  @Test
-  void whereThereIsNoSingleRateNoneIsTold() {
-    assertTrue(InternalRate.of(100, 20, 30).isEmpty());
-    assertTrue(InternalRate.of(-100, 230, -132).isEmpty());
-    assertTrue(InternalRate.of().isEmpty());
-    assertThrows(IllegalArgumentException.class, () -> InternalRate.of(-1, Double.NaN));
-  }
-
   /** By hand: 8.15 % in money of the day at 5 % inflation is 3 % in today's money. */
   @Test
   void realRate() {

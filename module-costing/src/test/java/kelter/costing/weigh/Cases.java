@@ -23,6 +23,7 @@ import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Prices;
+import kelter.core.option.LearnedLives;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
 import kelter.core.owner.Terms;
@@ -200,5 +201,10 @@ final class Cases {
   /** Prices that may turn out otherwise. */
   static PriceSpread spread() {
     return new PriceSpread(percentage(20), percentage(10), percentage(30));
+  }
+
+  /** A weigher to which nobody taught anything. */
+  static LifecycleWeigher weigher(int draws) {
+    return new LifecycleWeigher(draws, LearnedLives.NONE);
   }
 }

@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LifecycleWeigherTest {
 
   private static final long SEED = 20_261_125;
-  private static final LifecycleWeigher WEIGHER = new LifecycleWeigher();
+  private static final LifecycleWeigher WEIGHER = Cases.weigher(LifecycleWeigher.DRAWS);
   private static final Diagnosis LIKELY_BLOCKED = Cases.diagnosis(0.6, 0.25, 0.05, 0.02);
 
   private static Weighing weigh(Job job, Diagnosis diagnosis) {
@@ -68,7 +68,9 @@ class LifecycleWeigherTest {
     Job job = Cases.washer(7, dearPump());
     Weighing one = WEIGHER.weigh(job, LIKELY_BLOCKED, 1);
     assertEquals(one.toString(), WEIGHER.weigh(job, LIKELY_BLOCKED, 1).toString());
-    assertEquals(one.toString(), new LifecycleWeigher().weigh(job, LIKELY_BLOCKED, 1).toString());
+    assertEquals(
+        one.toString(),
+        Cases.weigher(LifecycleWeigher.DRAWS).weigh(job, LIKELY_BLOCKED, 1).toString());
     assertNotEquals(one.toString(), WEIGHER.weigh(job, LIKELY_BLOCKED, 2).toString());
   }
 
@@ -101,8 +103,7 @@ class LifecycleWeigherTest {
   @Test
   void replacingCostsThePriceOverTheMeanLifeIfMoneyCostsNothing() {
     Prices free = Cases.prices(12, 400, 950, 0);
-    Weighing weighing =
-        new LifecycleWeigher(200_000).weigh(Cases.washer(5, free), LIKELY_BLOCKED, SEED);
+    Weighing weighing = Cases.weigher(200_000).weigh(Cases.washer(5, free), LIKELY_BLOCKED, SEED);
     double life = KindOfLife.of("washing-machine").life().mean();
     double callOut = 45 / life;
     double expected = AnnualCost.of(1000, 80, 0, 0, life) + callOut;
@@ -116,7 +117,7 @@ class LifecycleWeigherTest {
   void repairingIsWorthTheYearsThatAreLeft() {
     Prices free = Cases.prices(12, 400, 950, 0);
     Diagnosis sure = Cases.certain(Cases.remedy("renew-pump", Cases.PUMP.restores(), 45, true, 1));
-    Weighing weighing = new LifecycleWeigher(200_000).weigh(Cases.washer(0, free), sure, SEED);
+    Weighing weighing = Cases.weigher(200_000).weigh(Cases.washer(0, free), sure, SEED);
     KindOfLife life = KindOfLife.of("washing-machine");
     double period = UniformPresentValue.factor(0, life.life().mean());
     double left = option(weighing, "drain-pump.renew-pump").years();
@@ -465,7 +466,7 @@ class LifecycleWeigherTest {
   /** Whatever can be written in a job gives finite figures in order. */
   @Test
   void extremesStayFinite() {
-    LifecycleWeigher quick = new LifecycleWeigher(500);
+    LifecycleWeigher quick = Cases.weigher(500);
     for (double age : new double[] {0, 0.01, 40, 150}) {
       for (double machine : new double[] {0, 1, 1e9}) {
         for (double rate : new double[] {0, 1e-9, 99}) {
@@ -480,7 +481,7 @@ class LifecycleWeigherTest {
               assertTrue(Double.isFinite(option.annualCost().high()), where);
               assertTrue(option.years() > 0, where);
             }
-            quick.explain(Cases.washer(age, prices), any, 7);
+            quick.weighAndExplain(Cases.washer(age, prices), any, 7).reasons();
           }
         }
       }
@@ -489,6 +490,6 @@ class LifecycleWeigherTest {
 
   @Test
   void tooFewDrawsAreRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new LifecycleWeigher(10));
+    assertThrows(IllegalArgumentException.class, () -> Cases.weigher(10));
   }
 }

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReasonsTest {
 
   private static final long SEED = 4;
-  private static final LifecycleWeigher WEIGHER = new LifecycleWeigher();
+  private static final LifecycleWeigher WEIGHER = Cases.weigher(LifecycleWeigher.DRAWS);
   private static final Diagnosis LEAKS = Cases.certain(Cases.PUMP);
 
   private static Job washer(double age, double pump) {
@@ -33,7 +33,7 @@ class ReasonsTest {
   }
 
   private static Reasons reasons(double age, double pump) {
-    return WEIGHER.explain(washer(age, pump), LEAKS, SEED).orElseThrow();
+    return WEIGHER.weighAndExplain(washer(age, pump), LEAKS, SEED).reasons().orElseThrow();
   }
 
   private static Weighing weighing(double age, double pump) {
@@ -147,14 +147,18 @@ class ReasonsTest {
             Cases.some(0),
             p.discountRate(),
             p.parts());
-    Reasons reasons = WEIGHER.explain(Cases.washer(9, noRunning), LEAKS, SEED).orElseThrow();
+    Reasons reasons =
+        WEIGHER.weighAndExplain(Cases.washer(9, noRunning), LEAKS, SEED).reasons().orElseThrow();
     assertTrue(reasons.influences().stream().noneMatch(i -> i.what().contains("running")));
   }
 
   @Test
   void regretIsNeverNegativeAndLeastForTheCheapestOnAverage() {
     Reasons reasons =
-        WEIGHER.explain(washer(7, 150), Cases.diagnosis(0.5, 0.3, 0.05, 0.02), SEED).orElseThrow();
+        WEIGHER
+            .weighAndExplain(washer(7, 150), Cases.diagnosis(0.5, 0.3, 0.05, 0.02), SEED)
+            .reasons()
+            .orElseThrow();
     double least = reasons.regret().values().iterator().next();
     for (double regret : reasons.regret().values()) {
       assertTrue(regret >= 0 && regret >= least - 0.5, reasons.regret().toString());
@@ -166,10 +170,11 @@ class ReasonsTest {
   void coursesStartWithWhatIsPaidTodayAndRise() {
     Reasons reasons =
         WEIGHER
-            .explain(
+            .weighAndExplain(
                 washer(7, 150),
                 Cases.certain(Cases.remedy("renew-pump", Cases.PUMP.restores(), 45, true, 1)),
                 SEED)
+            .reasons()
             .orElseThrow();
     for (Reasons.Course course : reasons.courses()) {
       Option.Spread today = course.paid().get(0);
@@ -195,10 +200,11 @@ class ReasonsTest {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1));
     Reasons.Course replace =
-        Courses.of(random, SEED).stream()
-            .filter(course -> course.option().equals("replace"))
-            .findFirst()
-            .orElseThrow();
+        new Courses(random, SEED)
+            .call().stream()
+                .filter(course -> course.option().equals("replace"))
+                .findFirst()
+                .orElseThrow();
     double machines = (replace.paid().get(15).mean() - 45 - 15 * 80) / 850;
     assertEquals(2.5, machines, 4 * Math.sqrt(1.5 / 4_000));
   }
@@ -212,10 +218,11 @@ class ReasonsTest {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1e9));
     Reasons.Course repair =
-        Courses.of(random, SEED).stream()
-            .filter(course -> course.option().equals("drain-pump.renew-pump"))
-            .findFirst()
-            .orElseThrow();
+        new Courses(random, SEED)
+            .call().stream()
+                .filter(course -> course.option().equals("drain-pump.renew-pump"))
+                .findFirst()
+                .orElseThrow();
     double machines = (repair.paid().get(15).mean() - 240 - 15 * 80) / 850;
     assertEquals(1.5, machines, 4 * Math.sqrt(1.5 / 4_000));
   }
@@ -245,7 +252,8 @@ class ReasonsTest {
             List.of(),
             List.of(),
             List.of());
-    Reasons reasons = WEIGHER.explain(washer(5, 200), unknown, SEED).orElseThrow();
+    Reasons reasons =
+        WEIGHER.weighAndExplain(washer(5, 200), unknown, SEED).reasons().orElseThrow();
     assertTrue(reasons.influences().isEmpty());
     assertTrue(reasons.rules().isEmpty());
     assertTrue(Double.isNaN(reasons.breakEvenAge()));
@@ -257,6 +265,6 @@ class ReasonsTest {
     Job job = washer(7, 150);
     Explained both = WEIGHER.weighAndExplain(job, LEAKS, SEED);
     assertEquals(WEIGHER.weigh(job, LEAKS, SEED), both.weighing());
-    assertEquals(WEIGHER.explain(job, LEAKS, SEED), both.reasons());
+    assertEquals(WEIGHER.weighAndExplain(job, LEAKS, SEED).reasons(), both.reasons());
   }
 }

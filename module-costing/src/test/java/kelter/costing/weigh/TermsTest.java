@@ -31,6 +31,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
+import kelter.costing.choice.Outcomes;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.life.Weibull;
@@ -40,7 +41,7 @@ import org.junit.jupiter.api.Test;
 class TermsTest {
 
   private static final long SEED = 11;
-  private static final LifecycleWeigher WEIGHER = new LifecycleWeigher();
+  private static final LifecycleWeigher WEIGHER = Cases.weigher(LifecycleWeigher.DRAWS);
   private static final Diagnosis SURE =
       Cases.certain(Cases.remedy("renew-pump", Remedy.Restores.COMPONENT, 45, true, 1));
   private static final Source INVENTED = new Source("a made-up job book", Standing.INVENTED);
@@ -199,8 +200,8 @@ class TermsTest {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison without = comparison(terms(false, true, NO_TIME, NO_TIME, NO_TIME, none()));
     Comparison with = comparison(terms(false, true, NO_TIME, NO_TIME, Cases.time(2, "a"), none()));
-    double bare = Expectation.of(without.basis().withLife(memoryless, 1)).capitalNew();
-    double covered = Expectation.of(with.basis().withLife(memoryless, 1)).capitalNew();
+    double bare = Expectation.of(without.basis().withLife(memoryless, 1), List.of()).capitalNew();
+    double covered = Expectation.of(with.basis().withLife(memoryless, 1), List.of()).capitalNew();
     assertEquals(1000 / 10.0, bare, 1e-2);
     assertEquals(Math.exp(-0.2), covered / bare, 1e-6);
   }
@@ -217,10 +218,17 @@ class TermsTest {
   void theWarrantyOnARepairSavesEarlyFailures() {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
     Comparison with = comparison(terms(false, true, NO_TIME, Cases.time(2, "a"), NO_TIME, none()));
-    double[] again = Expectation.of(with.basis().withLife(memoryless, 1)).again();
+    double[] again = Expectation.of(with.basis().withLife(memoryless, 1), everyLife()).again();
     for (double chance : again) {
       assertEquals(Math.exp(-0.4) / 2, chance, 1e-4);
     }
+  }
+
+  /** An option that pays later for components of every wear. */
+  private static List<Outcomes> everyLife() {
+    double[][][] later = {{{1, 1, 1}}};
+    return List.of(
+        new Outcomes(new double[1][1], new double[1], new double[1], later, new double[1][1][3]));
   }
 
   @Test
@@ -230,7 +238,7 @@ class TermsTest {
     assertTrue(Double.isNaN(weighing.breakEvenRepair()));
     assertTrue(says(weighing, "no new machine can be had"));
     Job job = under(6, terms(false, false, NO_TIME, NO_TIME, NO_TIME, none()));
-    var reasons = WEIGHER.explain(job, SURE, SEED).orElseThrow();
+    var reasons = WEIGHER.weighAndExplain(job, SURE, SEED).reasons().orElseThrow();
     assertTrue(Double.isNaN(reasons.breakEvenAge()));
     assertTrue(reasons.influences().isEmpty() && reasons.rules().isEmpty());
     Diagnosis unknown =
@@ -352,7 +360,7 @@ class TermsTest {
     assertEquals(before.outlay(), after.outlay(), 1e-9);
     assertNotEquals(before.annualCost().high(), after.annualCost().high());
     var today =
-        WEIGHER.explain(unsure, SURE, SEED).orElseThrow().courses().stream()
+        WEIGHER.weighAndExplain(unsure, SURE, SEED).reasons().orElseThrow().courses().stream()
             .filter(course -> course.option().equals(REPAIR))
             .findFirst()
             .orElseThrow()

@@ -23,7 +23,6 @@ public record CarbonBalance(
     List<String> assumptions,
     List<Source> sources) {
 
-  /** Copies the lists. */
   public CarbonBalance {
     assumptions = List.copyOf(assumptions);
     sources = List.copyOf(sources);

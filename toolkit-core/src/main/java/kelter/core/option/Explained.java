@@ -11,7 +11,6 @@ import java.util.Optional;
  */
 public record Explained(Weighing weighing, Optional<Reasons> reasons) {
 
-  /** Checks that nothing is missing. */
   public Explained {
     Objects.requireNonNull(weighing);
     Objects.requireNonNull(reasons);

@@ -32,7 +32,6 @@ public record Option(
   /** The id of the option to leave the machine as it is. */
   public static final String NOTHING = "do-nothing";
 
-  /** Checks that nothing is missing. */
   public Option {
     Objects.requireNonNull(id);
     Objects.requireNonNull(title);

@@ -26,7 +26,6 @@ public record Reasons(
     List<Course> courses,
     List<RuleOfThumb> rules) {
 
-  /** Copies the collections, order kept. */
   public Reasons {
     influences = List.copyOf(influences);
     regret = Collections.unmodifiableMap(new LinkedHashMap<>(regret));
@@ -47,7 +46,6 @@ public record Reasons(
   public record Influence(
       String what, String low, String high, double savingLow, double savingHigh) {
 
-    /** Checks that nothing is missing. */
     public Influence {
       Objects.requireNonNull(what);
       Objects.requireNonNull(low);
@@ -73,7 +71,6 @@ public record Reasons(
    */
   public record Course(String option, List<Option.Spread> paid) {
 
-    /** Copies the list. */
     public Course {
       Objects.requireNonNull(option);
       paid = List.copyOf(paid);
@@ -89,7 +86,6 @@ public record Reasons(
    */
   public record RuleOfThumb(String rule, String here, Source source) {
 
-    /** Checks that nothing is missing. */
     public RuleOfThumb {
       Objects.requireNonNull(rule);
       Objects.requireNonNull(here);

@@ -21,30 +21,17 @@ public interface Weigher {
   Weighing weigh(Job job, Diagnosis diagnosis, long seed);
 
   /**
-   * Tells why the options come out as they do. It takes longer than {@link #weigh}.
+   * Weighs the options and tells why they come out as they do. It must give the options that {@link
+   * #weigh} gives, and takes longer.
    *
    * @param job the job, with its prices
    * @param diagnosis what is wrong with the machine
    * @param seed the seed of all draws: the same seed gives the same figures
-   * @return the reasons, or empty if the weigher gives none
-   * @throws kelter.core.problem.InputException if the job lacks what the weighing needs
-   */
-  default Optional<Reasons> explain(Job job, Diagnosis diagnosis, long seed) {
-    return Optional.empty();
-  }
-
-  /**
-   * Weighs the options and tells why they come out as they do. It must give what {@link #weigh} and
-   * {@link #explain} give, but may work out once what both need.
-   *
-   * @param job the job, with its prices
-   * @param diagnosis what is wrong with the machine
-   * @param seed the seed of all draws: the same seed gives the same figures
-   * @return the options and the reasons
+   * @return the options, and the reasons if the weigher gives any
    * @throws kelter.core.problem.InputException if the job lacks what the weighing needs
    */
   default Explained weighAndExplain(Job job, Diagnosis diagnosis, long seed) {
-    return new Explained(weigh(job, diagnosis, seed), explain(job, diagnosis, seed));
+    return new Explained(weigh(job, diagnosis, seed), Optional.empty());
   }
 
   /**

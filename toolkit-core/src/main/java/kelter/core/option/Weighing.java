@@ -22,7 +22,6 @@ public record Weighing(
     List<String> assumptions,
     List<Source> sources) {
 
-  /** Copies the lists. */
   public Weighing {
     Objects.requireNonNull(currency);
     options = List.copyOf(options);

@@ -20,7 +20,6 @@ public record Supplies(
   public static final Supplies UNKNOWN =
       new Supplies(Optional.empty(), Optional.empty(), Optional.empty());
 
-  /** Checks that nothing is missing. */
   public Supplies {
     Objects.requireNonNull(energyPerKilowattHour);
     Objects.requireNonNull(waterPerCubicMetre);

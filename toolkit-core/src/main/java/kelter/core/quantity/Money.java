@@ -22,7 +22,6 @@ public record Money(BigDecimal amount, Currency currency) {
   /** So many digits behind a point may stand for thousands. */
   private static final int THOUSANDS = 3;
 
-  /** Checks that nothing is missing. */
   public Money {
     Objects.requireNonNull(amount);
     Objects.requireNonNull(currency);
@@ -85,6 +84,17 @@ public record Money(BigDecimal amount, Currency currency) {
    */
   public double toDouble() {
     return amount.doubleValue();
+  }
+
+  /**
+   * An amount that was worked out, for a person.
+   *
+   * @param amount a finite amount, in units of the currency
+   * @param currency the currency
+   * @return the text of the amount, to the minor unit of the currency
+   */
+  public static String rounded(double amount, Currency currency) {
+    return new Money(BigDecimal.valueOf(amount), currency).rounded().format();
   }
 
   /**

@@ -114,56 +114,6 @@ public record Quantity(double value, double standardUncertainty, Unit unit, Quan
   }
 
   /**
-   * Adds a quantity, told in the unit of this one. A difference of temperatures may be added to a
-   * temperature, and a pressure difference to a gauge or an absolute pressure; two temperatures, or
-   * a gauge and an absolute pressure, may not be added. The two are taken as uncorrelated.
-   *
-   * @param other what is added
-   * @return the sum, of the kind of this quantity
-   * @throws QuantityFormatException if the two cannot be added
-   */
-  public Quantity plus(Quantity other) {
-    if (!kind.accepts(other.unit) || isPoint(other.kind) || (isPoint(kind) && isRatioOf(other))) {
-      throw new QuantityFormatException(
-          QuantityFormat.withArticle(other.kind.name())
-              + " cannot be added to "
-              + QuantityFormat.withArticle(kind.name()));
-    }
-    double u = Math.hypot(standardUncertainty, other.standardUncertaintySi() / unit.factor());
-    return new Quantity(value + other.value * other.unit.factor() / unit.factor(), u, unit, kind);
-  }
-
-  private static boolean isPoint(QuantityKind kind) {
-    return kind.scale() == Scale.TEMPERATURE
-        || kind.scale() == Scale.GAUGE_PRESSURE
-        || kind.scale() == Scale.ABSOLUTE_PRESSURE;
-  }
-
-  private boolean isRatioOf(Quantity other) {
-    return kind.scale() == Scale.TEMPERATURE && other.kind.scale() != Scale.TEMPERATURE_DIFFERENCE;
-  }
-
-  /**
-   * The absolute pressure that belongs to a gauge pressure.
-   *
-   * @param ambient the absolute pressure of the surrounding air
-   * @return this gauge pressure as an absolute one, uncertainties taken as uncorrelated
-   * @throws QuantityFormatException if this is not a gauge pressure or the other not an absolute
-   *     one
-   */
-  public Quantity absolute(Quantity ambient) {
-    if (kind.scale() != Scale.GAUGE_PRESSURE || ambient.kind.scale() != Scale.ABSOLUTE_PRESSURE) {
-      throw new QuantityFormatException(
-          "an absolute pressure comes from a gauge pressure and the pressure of the air");
-    }
-    return new Quantity(
-        value + ambient.in(unit).value,
-        Math.hypot(standardUncertainty, ambient.in(unit).standardUncertainty),
-        unit,
-        QuantityKind.ABSOLUTE_PRESSURE);
-  }
-
-  /**
    * The text of this quantity in UCUM units, which {@link QuantityParser} reads back exactly.
    *
    * @return for instance {@code 26.45 Ohm}

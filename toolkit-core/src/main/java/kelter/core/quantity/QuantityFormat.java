@@ -47,6 +47,17 @@ public final class QuantityFormat {
   }
 
   /**
+   * A figure with so many decimal places, without the locale data that a format loads.
+   *
+   * @param value a finite figure
+   * @param places how many
+   * @return its text, rounded half to even
+   */
+  public static String fixed(double value, int places) {
+    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  /**
    * A figure with its uncertainty for a person: the expanded uncertainty to two significant digits
    * and the figure to the same decimal place (JCGM 100:2008, 7.2.6).
    *
@@ -75,8 +86,7 @@ public final class QuantityFormat {
     if (scale > 9 || scale < -6) {
       return String.format(Locale.ROOT, "%.3e ± %.1e", value, expanded);
     }
-    BigDecimal rounded = new BigDecimal(value).setScale(scale, RoundingMode.HALF_EVEN);
-    return rounded.toPlainString() + " ± " + u.toPlainString();
+    return fixed(value, scale) + " ± " + u.toPlainString();
   }
 
   static String display(Quantity quantity) {

@@ -104,7 +104,6 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
   /** A capacitance, in uF. */
   public static final QuantityKind CAPACITANCE = of("capacitance", "uF");
 
-  /** Checks that nothing is missing. */
   public QuantityKind {
     Objects.requireNonNull(name);
     Objects.requireNonNull(unit);

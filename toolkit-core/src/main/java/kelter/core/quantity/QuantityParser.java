@@ -82,17 +82,9 @@ public final class QuantityParser {
     if (text.isEmpty()) {
       return isNumber(kind) ? Optional.of(Unit.ONE) : Optional.empty();
     }
-    Optional<Unit> unit = UcumParser.parse(text);
-    if (unit.isPresent() && kind.accepts(unit.get())) {
-      return unit;
-    }
-    for (String code : Spellings.whole(text)) {
-      unit = UcumParser.parse(code);
-      if (unit.isPresent() && kind.accepts(unit.get())) {
-        return unit;
-      }
-    }
-    return Optional.empty();
+    return UcumParser.parse(text)
+        .filter(kind::accepts)
+        .or(() -> Spellings.whole(text).flatMap(UcumParser::parse).filter(kind::accepts));
   }
 
   private static boolean isNumber(QuantityKind kind) {

@@ -1,8 +1,6 @@
 package kelter.core.quantity;
 
-import static java.util.Map.entry;
-
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,123 +11,65 @@ import java.util.Set;
 /** How the trade writes units, beside their UCUM codes. */
 final class Spellings {
 
-  /** Whole spellings, compared without case and spaces. A spelling may stand for several units. */
-  private static final Map<String, List<String>> WHOLE =
-      Map.ofEntries(
-          entry("c", List.of("Cel")),
-          entry("°c", List.of("Cel")),
-          entry("degc", List.of("Cel")),
-          entry("celsius", List.of("Cel")),
-          entry("f", List.of("[degF]")),
-          entry("°f", List.of("[degF]")),
-          entry("degf", List.of("[degF]")),
-          entry("fahrenheit", List.of("[degF]")),
-          entry("kelvin", List.of("K")),
-          entry("gpm", List.of("[gal_us]/min")),
-          entry("gal/min", List.of("[gal_us]/min")),
-          entry("gal", List.of("[gal_us]")),
-          entry("gal(us)", List.of("[gal_us]")),
-          entry("gal(us)/min", List.of("[gal_us]/min")),
-          entry("lpm", List.of("L/min")),
-          entry("lph", List.of("L/h")),
-          entry("m³/h", List.of("m3/h")),
-          entry("cfm", List.of("[cft_i]/min")),
-          entry("psi", List.of("[psi]")),
-          entry("kpa", List.of("kPa")),
-          entry("mh2o", List.of("m[H2O]")),
-          entry("cmh2o", List.of("cm[H2O]")),
-          entry("mmh2o", List.of("mm[H2O]")),
-          entry("mmwc", List.of("mm[H2O]")),
-          entry("inh2o", List.of("[in_i'H2O]")),
-          entry("inwc", List.of("[in_i'H2O]")),
-          entry("inwg", List.of("[in_i'H2O]")),
-          entry("mhg", List.of("m[Hg]")),
-          entry("mmhg", List.of("mm[Hg]")),
-          entry("inhg", List.of("[in_i'Hg]")),
-          entry("in", List.of("[in_i]")),
-          entry("inch", List.of("[in_i]")),
-          entry("inches", List.of("[in_i]")),
-          entry("ft", List.of("[ft_i]")),
-          entry("ft3", List.of("[cft_i]")),
-          entry("ft3/min", List.of("[cft_i]/min")),
-          entry("feet", List.of("[ft_i]")),
-          entry("lb", List.of("[lb_av]")),
-          entry("lbs", List.of("[lb_av]")),
-          entry("oz", List.of("[oz_av]")),
-          entry("hp", List.of("[HP]")),
-          entry("btu", List.of("[Btu_IT]")),
-          entry("btu/h", List.of("[Btu_IT]/h")),
-          entry("rpm", List.of("{rev}/min")),
-          entry("rev/min", List.of("{rev}/min")),
-          entry("1/min", List.of("{rev}/min")),
-          entry("ohm", List.of("Ohm")),
-          entry("ohms", List.of("Ohm")),
-          entry("mfd", List.of("uF")),
-          entry("uf", List.of("uF")),
-          entry("k", List.of("kOhm")),
-          entry("r", List.of("Ohm")),
-          entry("kilohm", List.of("kOhm")),
-          entry("kilohms", List.of("kOhm")),
-          entry("meg", List.of("MOhm")),
-          entry("megohm", List.of("MOhm")),
-          entry("megohms", List.of("MOhm")),
-          entry("€", List.of("EUR")),
-          entry("€/a", List.of("EUR/a")),
-          entry("\"", List.of("[in_i]")),
-          entry("″", List.of("[in_i]")),
-          entry("in2", List.of("[sin_i]")),
-          entry("in²", List.of("[sin_i]")),
-          entry("sqin", List.of("[sin_i]")),
-          entry("ft2", List.of("[sft_i]")),
-          entry("vac", List.of("V")),
-          entry("v~", List.of("V")),
-          entry("vdc", List.of("V")),
-          entry("c/min", List.of("K/min")),
-          entry("f/min", List.of("[degR]/min")),
-          entry("yrs", List.of("a")),
-          entry("a", List.of("A")),
-          entry("v", List.of("V")),
-          entry("w", List.of("W")),
-          entry("kw", List.of("kW")),
-          entry("hz", List.of("Hz")),
-          entry("h", List.of("h")),
-          entry("va", List.of("V.A")),
-          entry("kwh", List.of("kW.h")),
-          entry("wh", List.of("W.h")),
-          entry("nm", List.of("N.m")),
-          entry("mm²", List.of("mm2")),
-          entry("sqmm", List.of("mm2")),
-          entry("kg/m³", List.of("kg/m3")),
-          entry("sec", List.of("s")),
-          entry("second", List.of("s")),
-          entry("seconds", List.of("s")),
-          entry("minute", List.of("min")),
-          entry("minutes", List.of("min")),
-          entry("hr", List.of("h")),
-          entry("hour", List.of("h")),
-          entry("hours", List.of("h")),
-          entry("day", List.of("d")),
-          entry("days", List.of("d")),
-          entry("y", List.of("a")),
-          entry("yr", List.of("a")),
-          entry("year", List.of("a")),
-          entry("years", List.of("a")),
-          entry("months", List.of("mo")),
-          entry("month", List.of("mo")),
-          entry("percent", List.of("%")),
-          entry("amp", List.of("A")),
-          entry("amps", List.of("A")),
-          entry("volt", List.of("V")),
-          entry("volts", List.of("V")),
-          entry("watt", List.of("W")),
-          entry("watts", List.of("W")),
-          entry("litre", List.of("L")),
-          entry("litres", List.of("L")),
-          entry("liter", List.of("L")),
-          entry("liters", List.of("L")));
-
-  /** A capital M alone; a small one is the metre. */
-  private static final List<String> MEGOHM = List.of("MOhm");
+  /** Whole spellings, compared without case and spaces: a code, and what stands for it. */
+  private static final Map<String, String> WHOLE =
+      codes(
+          "Cel c °c degc celsius",
+          "[degF] f °f degf fahrenheit",
+          "K kelvin",
+          "[gal_us]/min gpm gal/min gal(us)/min",
+          "[gal_us] gal gal(us)",
+          "L/min lpm",
+          "L/h lph",
+          "m3/h m³/h",
+          "[cft_i]/min cfm ft3/min",
+          "[psi] psi",
+          "kPa kpa",
+          "m[H2O] mh2o",
+          "cm[H2O] cmh2o",
+          "mm[H2O] mmh2o mmwc",
+          "[in_i'H2O] inh2o inwc inwg",
+          "m[Hg] mhg",
+          "mm[Hg] mmhg",
+          "[in_i'Hg] inhg",
+          "[in_i] in inch inches \" ″",
+          "[ft_i] ft feet",
+          "[cft_i] ft3",
+          "[lb_av] lb lbs",
+          "[oz_av] oz",
+          "[HP] hp",
+          "[Btu_IT] btu",
+          "[Btu_IT]/h btu/h",
+          "{rev}/min rpm rev/min 1/min",
+          "Ohm ohm ohms r",
+          "uF mfd uf",
+          "kOhm k kilohm kilohms",
+          "MOhm meg megohm megohms",
+          "EUR €",
+          "EUR/a €/a",
+          "[sin_i] in2 in² sqin",
+          "[sft_i] ft2",
+          "V vac v~ vdc v volt volts",
+          "K/min c/min",
+          "[degR]/min f/min",
+          "a yrs y yr year years",
+          "A a amp amps",
+          "W w watt watts",
+          "kW kw",
+          "Hz hz",
+          "h h hr hour hours",
+          "V.A va",
+          "kW.h kwh",
+          "W.h wh",
+          "N.m nm",
+          "mm2 mm² sqmm",
+          "kg/m3 kg/m³",
+          "s sec second seconds",
+          "min minute minutes",
+          "d day days",
+          "mo months month",
+          "% percent",
+          "L litre litres liter liters");
 
   /** What is suggested for a unit that is not known, where it fits. */
   private static final List<String> SUGGESTED =
@@ -140,25 +80,29 @@ final class Spellings {
 
   private Spellings() {}
 
+  private static Map<String, String> codes(String... rows) {
+    Map<String, String> codes = new HashMap<>();
+    for (String row : rows) {
+      String[] words = row.split(" ");
+      for (int i = 1; i < words.length; i++) {
+        codes.put(words[i], words[0]);
+      }
+    }
+    return codes;
+  }
+
   /** The units that a text may stand for, the UCUM reading first. */
   static List<Unit> candidates(String text) {
     Set<String> codes = new LinkedHashSet<>();
     codes.add(text);
-    codes.addAll(whole(text));
+    whole(text).ifPresent(codes::add);
     codes.add(rewrite(text));
-    List<Unit> units = new ArrayList<>();
-    for (String code : codes) {
-      Optional<Unit> unit = UcumParser.parse(code);
-      if (unit.isPresent()) {
-        units.add(unit.get());
-      }
-    }
-    return units;
+    return codes.stream().map(UcumParser::parse).flatMap(Optional::stream).toList();
   }
 
-  /** The codes that a whole spelling stands for. */
-  static List<String> whole(String text) {
-    return text.equals("M") ? MEGOHM : WHOLE.getOrDefault(fold(text), List.of());
+  /** The code that a whole spelling stands for; a capital M alone, as a small one is the metre. */
+  static Optional<String> whole(String text) {
+    return Optional.ofNullable(text.equals("M") ? "MOhm" : WHOLE.get(fold(text)));
   }
 
   private static String fold(String text) {
@@ -246,15 +190,11 @@ final class Spellings {
 
   /** What might have been meant among the units of a kind, as the end of a sentence. */
   static String suggestion(String text, QuantityKind kind) {
-    List<String> fitting = new ArrayList<>();
-    for (String code : SUGGESTED) {
-      for (Unit unit : candidates(code)) {
-        if (kind.accepts(unit) && !fitting.contains(code)) {
-          fitting.add(code);
-        }
-      }
-    }
-    return suggestion(text, fitting);
+    return suggestion(
+        text,
+        SUGGESTED.stream()
+            .filter(code -> candidates(code).stream().anyMatch(kind::accepts))
+            .toList());
   }
 
   private static String suggestion(String text, List<String> known) {

@@ -27,7 +27,6 @@ public record Shop(
   /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
   public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
 
-  /** Copies the lists. */
   public Shop {
     Objects.requireNonNull(rule);
     instruments = List.copyOf(instruments);

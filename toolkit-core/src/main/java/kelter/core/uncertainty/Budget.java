@@ -30,7 +30,6 @@ public record Budget(
   /** The coverage probability of the intervals that people see: 95 %. */
   public static final double COVERAGE_PROBABILITY = 0.95;
 
-  /** Copies the list. */
   public Budget {
     lines = List.copyOf(lines);
   }

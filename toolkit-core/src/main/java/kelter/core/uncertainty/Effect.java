@@ -22,7 +22,6 @@ import java.util.Set;
 public record Effect(
     String title, List<Integer> inputs, Shape shape, double degreesOfFreedom, List<Double> moves) {
 
-  /** Copies the lists. */
   public Effect {
     Objects.requireNonNull(title);
     Objects.requireNonNull(shape);

@@ -82,20 +82,4 @@ public record ErrorTerm(
   public static ErrorTerm studentT(double standardUncertainty, double degreesOfFreedom) {
     return new ErrorTerm(STATED, Shape.STUDENT_T, standardUncertainty, degreesOfFreedom, false);
   }
-
-  /**
-   * The degrees of freedom of a type B standard uncertainty that is itself doubtful: half the
-   * inverse square of its relative doubt (JCGM 100:2008, equation (G.3)).
-   *
-   * @param relativeDoubt by how much of itself the standard uncertainty may be wrong, as a ratio:
-   *     25 % is 0.25; at least 0
-   * @return the degrees of freedom, infinite for no doubt
-   * @throws IllegalArgumentException if the doubt is negative or not a number
-   */
-  public static double degreesOfFreedom(double relativeDoubt) {
-    if (!(relativeDoubt >= 0)) {
-      throw new IllegalArgumentException("a relative doubt is not negative, not " + relativeDoubt);
-    }
-    return 1 / (2 * relativeDoubt * relativeDoubt); // (G.3)
-  }
 }

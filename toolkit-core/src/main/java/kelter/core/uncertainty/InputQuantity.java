@@ -12,7 +12,7 @@ import java.util.List;
 public record InputQuantity(double value, List<ErrorTerm> terms) {
 
   /**
-   * Copies the list.
+   * Checks the estimate.
    *
    * @throws IllegalArgumentException if the value is not finite
    */

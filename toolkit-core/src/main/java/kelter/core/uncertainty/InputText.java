@@ -113,10 +113,10 @@ public final class InputText {
       throw new QuantityFormatException(
           "a t distribution needs its degrees of freedom, for instance (t, k=2.26, dof=9)");
     }
-    Shape unlimited = known ? Shape.NORMAL : Shape.STUDENT_T;
-    return limited
-        ? new ErrorTerm(ErrorTerm.STATED, shape, halfWidth / shape.divisor(), dof, false)
-        : new ErrorTerm(ErrorTerm.STATED, unlimited, halfWidth / k, dof, false);
+    if (limited) {
+      return new ErrorTerm(ErrorTerm.STATED, shape, halfWidth / shape.divisor(), dof, false);
+    }
+    return known ? ErrorTerm.normal(halfWidth / k) : ErrorTerm.studentT(halfWidth / k, dof);
   }
 
   private static double figure(String word, String what) {

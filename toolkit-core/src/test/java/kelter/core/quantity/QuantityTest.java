@@ -29,31 +29,6 @@ class QuantityTest {
   }
 
   @Test
-  void aDifferenceMayBeAddedToATemperatureAndNothingElse() {
-    assertEquals(25, temperature(20).plus(difference(9, "[degF]")).value(), 1e-12);
-    assertThrows(QuantityFormatException.class, () -> temperature(20).plus(temperature(5)));
-    assertThrows(QuantityFormatException.class, () -> difference(5, "K").plus(temperature(20)));
-    Quantity gauge = Quantity.of(30, "kPa", QuantityKind.GAUGE_PRESSURE);
-    Quantity air = Quantity.of(101.325, "kPa", QuantityKind.ABSOLUTE_PRESSURE);
-    Quantity drop = Quantity.of(5, "kPa", QuantityKind.PRESSURE_DIFFERENCE);
-    assertEquals(35, gauge.plus(drop).value(), 1e-12);
-    assertThrows(QuantityFormatException.class, () -> gauge.plus(air));
-    assertThrows(QuantityFormatException.class, () -> gauge.plus(temperature(1)));
-  }
-
-  @Test
-  void absoluteIsGaugePlusAir() {
-    Quantity gauge = new Quantity(1, 0.03, Unit.of("bar"), QuantityKind.GAUGE_PRESSURE);
-    Quantity air = new Quantity(101.325, 4, Unit.of("kPa"), QuantityKind.ABSOLUTE_PRESSURE);
-    Quantity absolute = gauge.absolute(air);
-    assertEquals(201325, absolute.si(), 1e-9);
-    assertEquals(5000, absolute.standardUncertaintySi(), 1e-9); // 3 and 4 kPa, in quadrature
-    assertEquals(QuantityKind.ABSOLUTE_PRESSURE, absolute.kind());
-    assertThrows(QuantityFormatException.class, () -> air.absolute(air));
-    assertThrows(QuantityFormatException.class, () -> gauge.absolute(gauge));
-  }
-
-  @Test
   void absoluteZeroItselfIsATemperatureInEveryUnit() {
     for (String unit : new String[] {"K", "Cel", "[degF]"}) {
       Quantity zero = Quantity.ofSi(0, 0, QuantityKind.TEMPERATURE).in(Unit.of(unit));

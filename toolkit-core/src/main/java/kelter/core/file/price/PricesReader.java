@@ -66,8 +66,7 @@ public final class PricesReader {
   }
 
   private static Optional<Currency> currency(JsonNode prices) {
-    Optional<JsonNode> node = prices.required("currency");
-    return node.isPresent() ? node.get().read(PricesReader::currency) : Optional.empty();
+    return prices.required("currency").flatMap(node -> node.read(PricesReader::currency));
   }
 
   private Optional<Prices> prices() {
@@ -147,17 +146,11 @@ public final class PricesReader {
   }
 
   private Optional<Money> money(String name) {
-    Optional<JsonNode> member = node.optional(name);
-    return member.isPresent() ? money(member.get()) : Optional.empty();
+    return node.optional(name).flatMap(this::money);
   }
 
   private Optional<Money> money(JsonNode field) {
-    Optional<String> text = field.text();
-    try {
-      return text.isPresent() ? Optional.of(amount(text.get())) : Optional.empty();
-    } catch (IllegalArgumentException refused) {
-      return field.refuse(refused);
-    }
+    return field.read(this::amount);
   }
 
   private Money amount(String text) {
@@ -166,14 +159,9 @@ public final class PricesReader {
   }
 
   private Map<String, Money> parts() {
-    Optional<JsonNode> member = node.optional("parts");
-    Map<String, JsonNode> members = member.isPresent() ? member.get().members() : Map.of();
     Map<String, Money> parts = new LinkedHashMap<>();
-    for (Map.Entry<String, JsonNode> remedy : members.entrySet()) {
-      Optional<Money> price = money(remedy.getValue());
-      if (price.isPresent()) {
-        parts.put(remedy.getKey(), price.get());
-      }
+    for (var remedy : node.optional("parts").map(JsonNode::members).orElse(Map.of()).entrySet()) {
+      money(remedy.getValue()).ifPresent(price -> parts.put(remedy.getKey(), price));
     }
     return parts;
   }

@@ -51,7 +51,7 @@ public final class UseReader {
       JsonNode node, String name, UnaryOperator<Quantity> check) {
     Optional<Quantity> number = node.quantity(name, QuantityKind.RATIO);
     try {
-      return number.isPresent() ? Optional.of(check.apply(number.get())) : number;
+      return number.map(check);
     } catch (IllegalArgumentException refused) {
       return node.optional(name).orElseThrow().refuse(refused);
     }
