@@ -82,9 +82,9 @@ class BuiltToolIT {
     Run replace = run(Map.of(), "weigh", "--why", old.toString());
 
     assertEquals(0, mend.code(), mend.err());
-    assertTrue(mend.out().contains("Mending it (1.) costs least"), mend.out());
+    assertTrue(mend.out().contains("Repair (1.) costs least"), mend.out());
     assertTrue(mend.out().contains("Break-even age of the machine"), mend.out());
-    assertTrue(replace.out().contains("Replacing the machine (1.) costs least"), replace.out());
+    assertTrue(replace.out().contains("A new machine (1.) costs least"), replace.out());
     assertTrue(Files.readString(drawing).endsWith("</svg>\n"));
   }
 

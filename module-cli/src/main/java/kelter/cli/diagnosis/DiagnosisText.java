@@ -20,7 +20,6 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
-import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Procedure;
@@ -86,7 +85,7 @@ public final class DiagnosisText {
   }
 
   private void ranking(Diagnosis diagnosis) {
-    layout.heading("What is wrong");
+    layout.heading("Most likely");
     layout.hanging("  ", conclusion(diagnosis));
     int place = 0;
     for (Diagnosis.RankedState state : diagnosis.ranking()) {
@@ -105,7 +104,7 @@ public final class DiagnosisText {
         "  ",
         "Nothing wrong: "
             + Figures.percent(diagnosis.healthy())
-            + ". Something that no known fault explains: "
+            + ". Something else, which no known fault explains: "
             + Figures.percent(unexplained)
             + ".");
     for (Diagnosis.Suspect suspect : diagnosis.basis().suspects()) {
@@ -136,10 +135,10 @@ public final class DiagnosisText {
     String words =
         switch (conclusion.reason()) {
           case DECIDED -> "Decided";
-          case NOT_SEPARABLE -> "Undecided, causes that show alike in these readings";
-          case NO_CAUSE_FITS -> "Undecided, no listed cause fits";
-          case INSTRUMENT_TOO_COARSE -> "Undecided, the instrument is too coarse";
-          case NOT_MEASURED -> "Undecided, not measured";
+          case NOT_SEPARABLE -> "Not decided, several causes look alike";
+          case NO_CAUSE_FITS -> "Not decided, no known cause fits";
+          case INSTRUMENT_TOO_COARSE -> "Not decided, the instrument is too coarse";
+          case NOT_MEASURED -> "Not decided, too little was measured";
         };
     return words + ": " + conclusion.action() + ".";
   }
@@ -152,7 +151,7 @@ public final class DiagnosisText {
             .map(each -> each.fault().key() + " " + Figures.percent(each.probability()))
             .collect(Collectors.joining(", "));
     if (!words.isEmpty()) {
-      layout.hanging("     ", "whatever else is wrong: " + words);
+      layout.hanging("     ", "each by itself: " + words);
     }
   }
 
@@ -205,11 +204,11 @@ public final class DiagnosisText {
 
   private static String told(Diagnosis.Evidence evidence) {
     String what = evidence.component() + " " + evidence.observable().replace('-', ' ');
-    return what + " " + evidence.shown() + " (" + Figures.bits(evidence.bits()) + ")";
+    return what + " " + evidence.shown();
   }
 
   private void next(Diagnosis diagnosis) {
-    layout.heading("Measure next");
+    layout.heading("Check next");
     if (diagnosis.basis().staysUnplugged()) {
       layout.hanging("  ! ", terminal.attention(STAYS_UNPLUGGED));
     }
@@ -241,9 +240,7 @@ public final class DiagnosisText {
             + QuantityFormat.fixed(next.minutes(), 0)
             + "\u00a0min, "
             + procedure.hazard().word()
-            + "; tells "
-            + QuantityFormat.fixed(next.bits(), 2)
-            + "\u00a0bits.");
+            + ".");
     cautions.write("     ", procedure.cautions());
     layout.hanging("     ", procedure.text());
   }
@@ -277,7 +274,7 @@ public final class DiagnosisText {
           step.remedy().component()
               + ": "
               + step.remedy().title()
-              + ". Cures with a chance of "
+              + ". Chance of a cure "
               + Figures.percent(step.probabilityOfCure())
               + "; "
               + QuantityFormat.fixed(step.remedy().minutes(), 0)
@@ -289,11 +286,11 @@ public final class DiagnosisText {
   }
 
   private static String price(double amount, Currency currency) {
-    return Money.rounded(amount, currency).replace(' ', '\u00a0');
+    return QuantityFormat.fixed(amount, 0) + "\u00a0" + currency.getCurrencyCode();
   }
 
   private void notes(Diagnosis diagnosis, List<String> notes) {
-    layout.heading("To bear in mind");
+    layout.heading("Assumptions");
     for (String note : notes) {
       layout.hanging("  - ", note);
     }
@@ -304,7 +301,8 @@ public final class DiagnosisText {
     layout.hanging("  - ", "Chances before measuring: " + EngineSettings.SOURCE.display() + ".");
     layout.hanging(
         "  - ",
-        "Severity runs from 0 (none) to 1 (total); ± is the standard uncertainty times 2. This tells which readings meet which limit, not"
-            + " that a machine may be used: local codes and licensed practice come first.");
+        "Severity runs from 0 (none) to 1 (total); ± is the standard uncertainty times 2. Kelter"
+            + " says which readings meet which limit, never that a machine may be used: local codes"
+            + " and licensed practice come first.");
   }
 }

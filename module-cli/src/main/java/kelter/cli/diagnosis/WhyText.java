@@ -47,8 +47,8 @@ public final class WhyText {
             .formatted(fault.fault().component(), fault.fault().title(), fault.fault().key()));
     layout.hanging(
         "  ",
-        ("%s (%s) that it is there, whatever else is; severity, from 0 (none) to 1 (total), %s ± %s"
-                + " (standard uncertainty times 2) if it is.")
+        ("%s (%s). If it is there, its severity is %s ± %s, from 0 (none) to 1 (total); ± is the"
+                + " standard uncertainty times 2.")
             .formatted(
                 Figures.percent(fault.probability()),
                 Figures.likelihood(fault.probability()),
@@ -63,14 +63,14 @@ public final class WhyText {
   }
 
   private void readings(Explanation explanation) {
-    layout.heading("What each reading says, by itself");
+    layout.heading("What each reading says by itself");
     if (explanation.evidence().isEmpty()) {
       layout.line("  Nothing that it would show in was read.");
       return;
     }
-    layout.hanging("  ", "Its rival is: " + explanation.rival() + ".");
+    layout.hanging("  ", "The likeliest other cause: " + explanation.rival() + ".");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("against nothing wrong", "against its rival", "reading"));
+    rows.add(List.of("against nothing wrong", "against that cause", "reading"));
     explanation.evidence().stream()
         .sorted(Comparator.comparingDouble(e -> -Math.abs(e.bits())))
         .forEach(

@@ -57,16 +57,6 @@ public final class Figures {
     return probability > 0.01 ? "very unlikely" : "exceptionally unlikely";
   }
 
-  /**
-   * Evidence with its sign.
-   *
-   * @param bits the binary logarithm of a likelihood ratio
-   * @return the figure with its unit
-   */
-  public static String bits(double bits) {
-    return (bits < 0 ? "-" : "+") + QuantityFormat.fixed(Math.abs(bits), 1) + "\u00a0bits";
-  }
-
   static String measured(Finding finding) {
     Optional<Estimate> measured = finding.judgement().measured();
     return measured.isPresent()

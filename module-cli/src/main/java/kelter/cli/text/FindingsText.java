@@ -58,7 +58,7 @@ public final class FindingsText {
     for (Finding finding : findings) {
       write(finding, settling, layout, terminal, withSources);
     }
-    layout.line("  Whoever takes these readings again:");
+    layout.line("  Before you take these readings again:");
     for (Finding finding : findings) {
       cautions.writeNew("  ", finding.cautions());
     }

@@ -54,7 +54,7 @@ public final class WeighingText {
     if (weighed.carbon().isPresent()) {
       text.carbon(weighed.carbon().get());
     }
-    text.list("Taken for granted", weighing.assumptions());
+    text.list("Assumptions", weighing.assumptions());
     text.list("Sources", weighing.sources().stream().map(Source::display).toList());
     if (weighed.reasons().isEmpty()) {
       text.layout.blank().line("'--why' tells what would turn the answer, and draws it.");
@@ -96,7 +96,7 @@ public final class WeighingText {
       return;
     }
     Option best = weighing.options().get(0);
-    layout.hanging(INDENT, course(best) + " costs least, " + amountAYear(best) + rival(best));
+    layout.hanging(INDENT, course(best) + " costs least: " + amountAYear(best) + "." + rival(best));
     if (!Double.isNaN(weighing.breakEvenRepair())) {
       layout.hanging(INDENT, breakEven());
     }
@@ -105,9 +105,9 @@ public final class WeighingText {
 
   private static String course(Option best) {
     return switch (best.id()) {
-      case Option.REPLACE -> "Replacing the machine (1.)";
+      case Option.REPLACE -> "A new machine (1.)";
       case Option.NOTHING -> "Leaving it as it is for now (1.)";
-      default -> "Mending it (1.)";
+      default -> "Repair (1.)";
     };
   }
 
@@ -120,16 +120,16 @@ public final class WeighingText {
     boolean replaces = best.id().equals(Option.REPLACE);
     for (Option other : weighing.options()) {
       if (other.id().equals(Option.REPLACE) != replaces) {
-        return (replaces ? "; the best of the others, " : "; a new machine, ")
+        return (replaces ? " The best of the others: " : " A new machine: ")
             + amountAYear(other)
-            + ". The odds that "
-            + (replaces ? "replacing" : "not replacing")
-            + " costs least are "
+            + ". "
+            + (replaces ? "Replacing" : "Not replacing")
+            + " costs least in "
             + inHundred(replaces ? best.probabilityCheapest() : keeping())
-            + ".";
+            + " cases.";
       }
     }
-    return replaces ? "." : ". Replacing is no option here.";
+    return replaces ? "" : " Replacing is no option here.";
   }
 
   private double keeping() {

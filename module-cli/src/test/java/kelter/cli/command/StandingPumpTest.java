@@ -66,10 +66,10 @@ class StandingPumpTest {
   void noPowerIsAnOpenWindingOrNoVoltageAndTheOhmmeterTells() throws IOException {
     for (String noise : new String[] {"", read("noise", "usual"), read("noise", "silent")}) {
       String out = run("diagnose", NO_POWER + noise);
-      String wrong = after(out, "What is wrong", "  3. ");
+      String wrong = after(out, "Most likely", "  3. ");
       assertTrue(wrong.contains("no voltage at the drain pump"), wrong);
       assertTrue(wrong.contains("winding of the drain pump open"), wrong);
-      String next = after(out, "Measure next", "  2. ");
+      String next = after(out, "Check next", "  2. ");
       assertTrue(next.contains("1. drain-pump: resistance of the winding"), next);
       assertTrue(next.contains("dead"), next);
     }
@@ -80,11 +80,11 @@ class StandingPumpTest {
   void noPowerIsFoundWithoutANameplate() throws IOException {
     String bare = JOB.replace("\"power\": \"30 W\", \"voltage\": \"230 V\"", "");
     String out = run("diagnose", bare, NO_POWER);
-    String wrong = after(out, "What is wrong", "Measure next");
+    String wrong = after(out, "Most likely", "Check next");
     assertTrue(after(wrong, "1. ", " 2. ").contains("no voltage at the drain pump"), wrong);
     assertTrue(wrong.contains("winding of the drain pump open"), wrong);
     String usual = run("diagnose", bare, read("power", "31 W"));
-    assertTrue(!after(usual, "What is wrong", "Measure next").contains("winding"), usual);
+    assertTrue(!after(usual, "Most likely", "Check next").contains("winding"), usual);
   }
 
   @Test
