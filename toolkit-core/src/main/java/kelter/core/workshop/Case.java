@@ -1,8 +1,10 @@
 package kelter.core.workshop;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.check.Checker;
@@ -16,9 +18,11 @@ import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.diagnosis.model.ModelDefect;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.rule.JobRules;
+import kelter.core.module.CalculationModule;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Explained;
 import kelter.core.option.Weigher;
@@ -39,6 +43,10 @@ public final class Case {
   private final Checker checker;
   private List<Finding> findings;
   private List<FaultModel> models;
+
+  /** Which module a model comes from, by the id of the model. */
+  private final Map<String, String> moduleOf = new HashMap<>();
+
   private Diagnosis diagnosis;
 
   Case(Workshop workshop, Job job) {
@@ -99,7 +107,12 @@ public final class Case {
    */
   public synchronized Diagnosis diagnosis() {
     if (diagnosis == null) {
-      diagnosis = engine().diagnose(job, models());
+      List<FaultModel> known = models();
+      try {
+        diagnosis = engine().diagnose(job, known);
+      } catch (ModelDefect defect) {
+        throw defect.of(moduleOf.getOrDefault(defect.model(), "unknown"));
+      }
     }
     return diagnosis;
   }
@@ -185,7 +198,14 @@ public final class Case {
 
   private synchronized List<FaultModel> models() {
     if (models == null) {
-      models = workshop.parts().faultModels(job.appliance());
+      List<FaultModel> all = new ArrayList<>();
+      for (CalculationModule module : workshop.modules()) {
+        for (FaultModel model : module.parts().faultModels(job.appliance())) {
+          moduleOf.put(model.id(), module.about().id());
+          all.add(model);
+        }
+      }
+      models = all;
     }
     return models;
   }

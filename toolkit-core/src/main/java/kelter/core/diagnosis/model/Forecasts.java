@@ -119,6 +119,7 @@ final class Forecasts implements Forecaster {
         double deviation = item.row.spread().of(raw, item.order, solved);
         if (!isSound(observable, raw, deviation)) {
           throw new ModelDefect(
+              model.id(),
               "%s: the forecast of %s.%s is %s with a spread of %s"
                   .formatted(
                       model.told(severity), item.row.component(), observable.id(), raw, deviation));

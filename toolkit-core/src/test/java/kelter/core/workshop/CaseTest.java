@@ -1,0 +1,130 @@
+package kelter.core.workshop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.FaultRow;
+import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.ModelDefect;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Complaint;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.job.Nameplate;
+import kelter.core.job.Reading;
+import kelter.core.module.About;
+import kelter.core.module.CalculationModule;
+import kelter.core.module.Part;
+import kelter.core.module.Parts;
+import kelter.core.problem.InputException;
+import kelter.core.safety.Hazard;
+import kelter.core.source.Source;
+import kelter.core.source.Standing;
+import kelter.core.uncertainty.Accuracy;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+import org.junit.jupiter.api.Test;
+
+/** A case on a lamp with a broken model, by a program on the core. */
+class CaseTest {
+
+  private static final Source INVENTED = new Source("made up", Standing.INVENTED);
+  private static final Observable DARK =
+      Observable.yesNo(
+          "dark",
+          "it is dark",
+          new Procedure("look", 1, Hazard.NONE, new Accuracy(0, 0), List.of()));
+  private static final ComponentKind LAMP =
+      new ComponentKind("lamp", "lamp", List.of(DARK), List.of(), List.of());
+
+  private enum Lamp implements Figure {
+    DARK;
+
+    @Override
+    public double inOrder() {
+      return 0.05;
+    }
+  }
+
+  /** Its model says a chance of 1.9 where the fault is there. */
+  private static final class Lamps implements CalculationModule, Part {
+    @Override
+    public About about() {
+      return new About("lamps", "lamps", "1");
+    }
+
+    @Override
+    public Parts parts() {
+      return Parts.of(this);
+    }
+
+    @Override
+    public List<ComponentKind> kinds() {
+      return List.of(LAMP);
+    }
+
+    @Override
+    public Optional<FaultModel> faultModel(Appliance appliance, Component lamp) {
+      FaultRow open =
+          FaultRow.fault("open", "wire open", 0.2)
+              .changes(Lamp.DARK.becomes(1.9))
+              .curedBy(Work.renewing("renew", "renew it", 5, 0.9));
+      return Optional.of(
+          PartModel.of("light", INVENTED, Lamp.values())
+              .on(lamp, LAMP)
+              .faults(open)
+              .looks(DARK, state -> state.of(Lamp.DARK))
+              .build());
+    }
+  }
+
+  private static Job job(String observable) {
+    Component lamp =
+        new Component("lamp", "lamp", Nameplate.UNREADABLE, Map.of(), Map.of(), INVENTED);
+    Appliance torch =
+        new Appliance("torch", "", "", "", Optional.empty(), Nameplate.UNREADABLE, List.of(lamp));
+    Measurement dark =
+        new Measurement(
+            "lamp",
+            observable,
+            List.of(new Reading.YesNo(true)),
+            Conditions.NONE,
+            Optional.empty(),
+            "");
+    return new Job("job", "", torch, Complaint.NONE, List.of(), List.of(dark), Optional.empty());
+  }
+
+  @Test
+  void aBrokenModelIsNamedWithItsModule() {
+    Case machine = Workshop.of(List.of(new Lamps())).open(job("dark"));
+    ModelDefect defect = assertThrows(ModelDefect.class, machine::diagnosis);
+    assertTrue(
+        defect.getMessage().startsWith("module lamps, model light, lamp.open at "),
+        defect.getMessage());
+    assertTrue(defect.getMessage().contains("lamp.dark is 1.9"), defect.getMessage());
+  }
+
+  @Test
+  void aJobThatBreaksTheRulesIsNotTakenOn() {
+    Workshop workshop = Workshop.of(List.of(new Lamps()));
+    InputException refused = assertThrows(InputException.class, () -> workshop.open(job("darc")));
+    assertTrue(refused.getMessage().contains("did you mean 'dark'?"), refused.getMessage());
+    assertEquals(1, refused.problems().size());
+  }
+
+  @Test
+  void withoutAWeigherNothingIsWeighed() {
+    Workshop workshop = Workshop.of(List.of(new Lamps()));
+    assertThrows(InputException.class, () -> workshop.open(job("dark")).options(1));
+  }
+}
