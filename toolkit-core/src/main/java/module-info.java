@@ -17,11 +17,9 @@ module kelter.core {
 
   exports kelter.core.check;
   exports kelter.core.diagnosis;
-  exports kelter.core.diagnosis.calibration;
   exports kelter.core.diagnosis.engine;
   exports kelter.core.diagnosis.model;
   exports kelter.core.diagnosis.simulation;
-  exports kelter.core.diagnosis.simulation.wrong;
   exports kelter.core.file;
   exports kelter.core.file.json;
   exports kelter.core.file.log;

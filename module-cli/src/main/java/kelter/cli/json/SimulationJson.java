@@ -2,7 +2,7 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import kelter.core.diagnosis.EngineSettings;
-import kelter.core.diagnosis.calibration.CalibrationTable;
+import kelter.core.diagnosis.simulation.CalibrationTable;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;

@@ -5,7 +5,7 @@ import java.util.List;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.EngineSettings;
-import kelter.core.diagnosis.calibration.CalibrationTable;
+import kelter.core.diagnosis.simulation.CalibrationTable;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;

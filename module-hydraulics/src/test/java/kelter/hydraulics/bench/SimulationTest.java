@@ -9,7 +9,7 @@ import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;
-import kelter.core.diagnosis.simulation.wrong.WrongCurves;
+import kelter.core.diagnosis.simulation.WrongCurves;
 import kelter.core.job.Appliance;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;

@@ -8,8 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
-import kelter.core.file.price.PricesReader;
-import kelter.core.file.price.UseReader;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;

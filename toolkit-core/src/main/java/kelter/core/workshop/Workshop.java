@@ -12,7 +12,7 @@ import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
 import kelter.core.diagnosis.simulation.World;
-import kelter.core.diagnosis.simulation.wrong.WrongCurves;
+import kelter.core.diagnosis.simulation.WrongCurves;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.json.Json;

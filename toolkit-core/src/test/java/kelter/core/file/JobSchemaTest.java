@@ -15,8 +15,6 @@ import java.util.Map;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
-import kelter.core.file.price.PricesReader;
-import kelter.core.file.price.UseReader;
 import kelter.core.job.Instrument;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Standing;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
-import kelter.core.diagnosis.decision.RepairOrder;
+import kelter.core.diagnosis.engine.RepairOrder;
 import kelter.core.oracle.decision.Advice;
 import kelter.core.oracle.decision.ValueOfInformation;
 import org.junit.jupiter.api.DisplayName;

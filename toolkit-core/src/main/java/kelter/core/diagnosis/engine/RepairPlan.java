@@ -8,7 +8,6 @@ import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
-import kelter.core.diagnosis.decision.RepairOrder;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;

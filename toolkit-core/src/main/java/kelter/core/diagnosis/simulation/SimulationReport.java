@@ -2,7 +2,6 @@ package kelter.core.diagnosis.simulation;
 
 import java.util.List;
 import java.util.Objects;
-import kelter.core.diagnosis.calibration.CalibrationTable;
 
 /**
  * How good the diagnosis was on machines that were drawn.

@@ -8,9 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import kelter.core.diagnosis.calibration.BrierScore;
-import kelter.core.diagnosis.calibration.CalibrationTable;
-import kelter.core.diagnosis.calibration.LogLoss;
 
 /** Counts what came out of the trials, in the order of the jobs. */
 final class Tally {

@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.calibration.CalibrationTable;
-import kelter.core.diagnosis.simulation.wrong.ScaledForecasts;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -3,7 +3,7 @@ package kelter.core.oracle.decision;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import kelter.core.diagnosis.decision.RepairOrder;
+import kelter.core.diagnosis.engine.RepairOrder;
 import kelter.core.source.Source;
 
 /**

@@ -1,7 +1,7 @@
 package kelter.core.oracle.decision;
 
 import java.util.Arrays;
-import kelter.core.diagnosis.decision.RepairOrder;
+import kelter.core.diagnosis.engine.RepairOrder;
 
 /**
  * Remedies that may be tried one after the other until the machine works, in the best order ({@link

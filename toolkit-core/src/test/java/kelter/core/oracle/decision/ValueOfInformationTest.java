@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import kelter.core.diagnosis.decision.RepairOrder;
+import kelter.core.diagnosis.engine.RepairOrder;
 import kelter.core.oracle.Belief;
 import kelter.core.oracle.Block;
 import kelter.core.oracle.DiscreteModel;

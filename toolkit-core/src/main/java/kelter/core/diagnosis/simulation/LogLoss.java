@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.calibration;
+package kelter.core.diagnosis.simulation;
 
 import kelter.core.source.Source;
 

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.simulation.wrong;
+package kelter.core.diagnosis.simulation;
 
 import java.util.List;
 import java.util.Objects;

@@ -1,4 +1,4 @@
-package kelter.core.file.price;
+package kelter.core.file;
 
 import java.util.Currency;
 import java.util.LinkedHashMap;

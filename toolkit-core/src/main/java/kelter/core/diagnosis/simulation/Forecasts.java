@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.calibration;
+package kelter.core.diagnosis.simulation;
 
 /** What the scores ask of the forecasts that they are given. */
 final class Forecasts {

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.decision;
+package kelter.core.diagnosis.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.simulation.wrong;
+package kelter.core.diagnosis.simulation;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

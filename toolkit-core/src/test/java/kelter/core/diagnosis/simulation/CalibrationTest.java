@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.calibration;
+package kelter.core.diagnosis.simulation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

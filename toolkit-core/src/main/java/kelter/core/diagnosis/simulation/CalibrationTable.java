@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.calibration;
+package kelter.core.diagnosis.simulation;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.decision;
+package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.List;
