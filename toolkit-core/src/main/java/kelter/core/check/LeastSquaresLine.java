@@ -9,7 +9,7 @@ package kelter.core.check;
  * @param slopeUncertainty the standard uncertainty of the slope
  * @param degreesOfFreedom two less than there are points
  */
-public record LeastSquaresLine(
+record LeastSquaresLine(
     double intercept, double slope, double slopeUncertainty, int degreesOfFreedom) {
 
   /**

@@ -32,7 +32,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  *       claim expanded by 2.
  * </ul>
  */
-public final class RepeatsCheck implements Check {
+final class RepeatsCheck implements Check {
 
   /** How sure it must be that it is not chance. */
   private static final double LEVEL = 0.99;

@@ -15,7 +15,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 
 /** Reads the prices of a job; an amount that cannot be used is told where it stands. */
-public final class PricesReader {
+final class PricesReader {
 
   /** The members of prices. */
   public static final Set<String> PRICES =

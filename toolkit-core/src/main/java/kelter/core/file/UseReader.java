@@ -9,7 +9,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 
 /** Reads how the machine of a job is used; a figure that cannot be used is told where it stands. */
-public final class UseReader {
+final class UseReader {
 
   /** The members of a use. */
   public static final Set<String> USE =

@@ -18,7 +18,7 @@ import kelter.core.vocabulary.Observable;
  * @param model the model
  * @param factor a ratio above 0
  */
-public record ScaledForecasts(FaultModel model, double factor) implements FaultModel {
+record ScaledForecasts(FaultModel model, double factor) implements FaultModel {
 
   /**
    * Checks the factor.

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** The numerical tolerance of an uncertainty (JCGM 101:2008, 7.9.2). */
-public final class Tolerance {
+final class Tolerance {
 
   private Tolerance() {}
 
