@@ -6,7 +6,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 
 /** The supply cord, of which several parts speak. */
@@ -36,30 +35,26 @@ public final class CordWords {
 
   /** Resistance of the earth path. */
   public static final Observable PROTECTIVE_CONDUCTOR =
-      Observable.logarithmic(
-          "protective-conductor-resistance",
-          "resistance from the earth contact of the plug to touchable metal",
-          QuantityKind.RESISTANCE,
-          Electrical.LOW_RESISTANCE,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.dead(
+      Observable.named(
+              "protective-conductor-resistance",
+              "resistance from the earth contact of the plug to touchable metal")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.LOW_RESISTANCE)
+          .at(Electrical.TEMPERATURE)
+          .how(
               "Low-resistance tester (IEC 61557-4). Null the leads, measure from the earth contact of the plug to bare touchable metal,"
-                  + " and bend the cord along its length meanwhile.",
-              4,
-              Electrical.LOW_OHMMETER));
+                  + " and bend the cord along its length meanwhile.")
+          .by(Electrical.dead(4, Electrical.LOW_OHMMETER));
 
   /** Insulation of the whole appliance. */
   public static final Observable APPLIANCE_INSULATION =
-      Observable.logarithmic(
-          "insulation-resistance",
-          "insulation resistance of the whole appliance at its plug",
-          QuantityKind.INSULATION_RESISTANCE,
-          Electrical.INSULATION,
-          List.of(),
-          Electrical.insulation(
+      Observable.named(
+              "insulation-resistance", "insulation resistance of the whole appliance at its plug")
+          .logarithmic(QuantityKind.INSULATION_RESISTANCE, Electrical.INSULATION)
+          .how(
               "Switch the appliance on, plug out, and measure with 500 V from both live pins together"
                   + " to the earth contact. Parts behind a relay are not reached: measure them by"
-                  + " themselves."));
+                  + " themselves.")
+          .by(Electrical.insulation());
 
   /** What local code allows the protective conductor to carry. */
   public static final Characteristic CONDUCTOR_CURRENT_LIMIT =
@@ -75,49 +70,41 @@ public final class CordWords {
 
   /** Current in the protective conductor. */
   public static final Observable CONDUCTOR_CURRENT =
-      Observable.quantity(
-          "protective-conductor-current",
-          "current in the protective conductor while it works",
-          QuantityKind.CURRENT,
-          new Span(0, 1),
-          List.of(),
-          leakage(
+      Observable.named(
+              "protective-conductor-current", "current in the protective conductor while it works")
+          .quantity(QuantityKind.CURRENT, 0, 1)
+          .how(
               "Appliance tester or leakage clamp (IEC 61557-13) at a measuring adapter, while it"
-                  + " heats; with the plug both ways round where it can be."));
+                  + " heats; with the plug both ways round where it can be.")
+          .by(leakage());
 
   /** Current through a person who touches metal. */
   public static final Observable TOUCH_CURRENT =
-      Observable.quantity(
-          "touch-current",
-          "touch current at metal that is not earthed",
-          QuantityKind.CURRENT,
-          new Span(0, 1),
-          List.of(),
-          leakage(
+      Observable.named("touch-current", "touch current at metal that is not earthed")
+          .quantity(QuantityKind.CURRENT, 0, 1)
+          .how(
               "Appliance tester with its probe on touchable metal, while it works; with the plug"
-                  + " both ways round where it can be."));
+                  + " both ways round where it can be.")
+          .by(leakage());
 
   /** Whether a tingle was felt. */
   public static final Observable TINGLE =
-      Observable.yesNo(
-          "tingle",
-          "somebody felt a tingle at touchable metal",
-          Electrical.look("Ask. Never try it.", 1));
+      Observable.named("tingle", "somebody felt a tingle at touchable metal")
+          .how("Ask. Never try it.")
+          .by(Electrical.look(1));
 
   /** Whether plug or cord get hot. */
   public static final Observable PLUG_HOT =
-      Observable.yesNo(
-          "plug-hot",
-          "plug or cord get hot, or smell of hot plastic",
-          Electrical.look("Ask whether the plug was ever hot or smelt.", 1));
+      Observable.named("plug-hot", "plug or cord get hot, or smell of hot plastic")
+          .how("Ask whether the plug was ever hot or smelt.")
+          .by(Electrical.look(1));
 
   /** How burnt the plug looks. */
   public static final Observable PLUG_BURNS =
-      Observable.graded(
-          "plug-burns",
-          "burnt look of plug, cord entry and terminals",
-          List.of("none", "dark", "brown", "charred"),
-          Electrical.inside("Pull the plug and look at its pins, then at the cord terminals.", 3));
+      Observable.named("plug-burns", "burnt look of plug, cord entry and terminals")
+          .graded("none", "dark", "brown", "charred")
+          .how("Pull the plug and look at its pins, then at the cord terminals.")
+          .by(Electrical.inside(3));
 
   /** The cord with its plug. */
   public static final ComponentKind CORD =
@@ -143,7 +130,7 @@ public final class CordWords {
 
   private CordWords() {}
 
-  private static Procedure leakage(String text) {
-    return Electrical.running(text, 6, Electrical.LEAKAGE_TESTER, Cautions.LEAKING_MACHINE);
+  private static Procedure leakage() {
+    return Electrical.running(6, Electrical.LEAKAGE_TESTER, Cautions.LEAKING_MACHINE);
   }
 }

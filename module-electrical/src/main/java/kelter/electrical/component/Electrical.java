@@ -105,92 +105,84 @@ public final class Electrical {
   /**
    * Measured with the plug out.
    *
-   * @param text how, for a person
    * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
    * @param more what to mind beside what all such work asks
    * @return the procedure
    */
-  public static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
+  public static Procedure dead(double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        DEAD + text, minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
+        DEAD, minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
   }
 
   /**
    * Measured on live parts.
    *
-   * @param text how, for a person
    * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
    * @param more what to mind beside what all such work asks
    * @return the procedure
    */
-  public static Procedure live(String text, double minutes, Accuracy typical, Caution... more) {
+  public static Procedure live(double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        LIVE + text, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
+        LIVE, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
   }
 
   /**
    * Measured with the machine closed and running, whatever it heats.
    *
-   * @param text how, for a person
    * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
    * @param more what to mind beside what all such work asks
    * @return the procedure
    */
-  public static Procedure running(String text, double minutes, Accuracy typical, Caution... more) {
-    return closed(text, minutes, typical, withFirst(Cautions.RUNNING, more));
+  public static Procedure running(double minutes, Accuracy typical, Caution... more) {
+    return closed(minutes, typical, withFirst(Cautions.RUNNING, more));
   }
 
   /**
    * Measured with the machine closed and running with water in it.
    *
-   * @param text how, for a person
    * @param minutes how long it takes
    * @param typical the accuracy of an ordinary instrument for it
    * @return the procedure
    */
-  public static Procedure runningWithWater(String text, double minutes, Accuracy typical) {
-    return closed(text, minutes, typical, Caution.HOT_WATER);
+  public static Procedure runningWithWater(double minutes, Accuracy typical) {
+    return closed(minutes, typical, Caution.HOT_WATER);
   }
 
-  private static Procedure closed(
-      String text, double minutes, Accuracy typical, Caution... cautions) {
-    return new Procedure(RUNNING + text, minutes, Hazard.RUNNING, typical, List.of(cautions));
+  private static Procedure closed(double minutes, Accuracy typical, Caution... cautions) {
+    return new Procedure(RUNNING, minutes, Hazard.RUNNING, typical, List.of(cautions));
   }
 
   /**
    * Asked or looked at, nothing opened.
    *
-   * @param text how, for a person
    * @param minutes how long it takes
    * @return the procedure
    */
-  public static Procedure look(String text, double minutes) {
-    return new Procedure(text, minutes, Hazard.NONE, BY_EYE, List.of());
+  public static Procedure look(double minutes) {
+    return new Procedure("", minutes, Hazard.NONE, BY_EYE, List.of());
   }
 
   /**
    * Looked at with the machine opened.
    *
-   * @param text how, for a person
    * @param minutes how long it takes
    * @param more what to mind beside what all such work asks
    * @return the procedure
    */
-  public static Procedure inside(String text, double minutes, Caution... more) {
-    return dead(text, minutes, BY_EYE, more);
+  public static Procedure inside(double minutes, Caution... more) {
+    return dead(minutes, BY_EYE, more);
   }
 
   /**
    * The insulation of a part against earth.
    *
-   * @param text how, for a person
    * @return the procedure
    */
-  public static Procedure insulation(String text) {
-    return dead(TESTER + text, 5, INSULATION_TESTER, Cautions.TEST_VOLTAGE);
+  public static Procedure insulation() {
+    return dead(5, INSULATION_TESTER, Cautions.TEST_VOLTAGE).then(TESTER);
   }
 
   private static Caution[] withFirst(Caution first, Caution... more) {

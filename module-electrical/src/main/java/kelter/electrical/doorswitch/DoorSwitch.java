@@ -28,22 +28,15 @@ import kelter.electrical.contact.Path;
 public final class DoorSwitch implements Part {
 
   static final Observable CLOSED_RESISTANCE =
-      Observable.logarithmic(
-          "closed-resistance",
-          "resistance across it with the door closed",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(),
-          Electrical.dead(
-              "Take one wire off, close the door and measure across the switch, leads nulled.",
-              4,
-              Electrical.OHMMETER));
+      Observable.named("closed-resistance", "resistance across it with the door closed")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .how("Take one wire off, close the door and measure across the switch, leads nulled.")
+          .by(Electrical.dead(4, Electrical.OHMMETER));
 
   static final Observable DOES_NOT_START =
-      Observable.yesNo(
-          "does-not-start",
-          "it does not start although the door is closed",
-          Electrical.look("Ask, or close the door and start a programme.", 2));
+      Observable.named("does-not-start", "it does not start although the door is closed")
+          .how("Ask, or close the door and start a programme.")
+          .by(Electrical.look(2));
 
   /** A door switch. */
   public static final ComponentKind DOOR_SWITCH =
@@ -62,12 +55,8 @@ public final class DoorSwitch implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "door-switch-continuity",
-            "Does the door switch close?",
-            DOOR_SWITCH,
-            CLOSED_RESISTANCE,
-            ClosedContact.RULE));
+        LimitCheck.named("door-switch-continuity", "Does the door switch close?")
+            .on(DOOR_SWITCH, CLOSED_RESISTANCE, ClosedContact.RULE));
   }
 
   @Override

@@ -33,6 +33,15 @@ public final class HeatUp {
 
   private static final QuantityKind HEAT_CAPACITY = QuantityKind.of("heat capacity", "kJ/K");
 
+  private static final Parameter MASS =
+      Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4);
+  private static final Parameter MACHINE =
+      Parameter.optional(
+          "machine", "heat capacity of what is heated along", HEAT_CAPACITY, 0, 1e6, "0 kJ/K");
+  private static final Parameter EFFICIENCY =
+      Parameter.optional(
+          "efficiency", "share of the power that stays in", QuantityKind.RATIO, 0.05, 1, "1");
+
   private HeatUp() {}
 
   /**
@@ -49,24 +58,12 @@ public final class HeatUp {
         "stirred water between 0 °C and 100 °C",
         SOURCE,
         List.of(
-            Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4),
+            MASS,
             Parameter.required(
                 "rise", "rise of temperature", QuantityKind.TEMPERATURE_DIFFERENCE, 0.1, 100),
             Parameter.required("power", "power of the heater", QuantityKind.POWER, 1, 1e5),
-            Parameter.optional(
-                "machine",
-                "heat capacity of what is heated along",
-                HEAT_CAPACITY,
-                0,
-                1e6,
-                "0 kJ/K"),
-            Parameter.optional(
-                "efficiency",
-                "share of the power that stays in",
-                QuantityKind.RATIO,
-                0.05,
-                1,
-                "1")),
+            MACHINE,
+            EFFICIENCY),
         List.of(
             new Output("time", "time", QuantityKind.TIME),
             new Output("rate", "rate of heating", QuantityKind.HEATING_RATE)),
@@ -90,22 +87,10 @@ public final class HeatUp {
         "stirred water between 0 °C and 100 °C",
         SOURCE,
         List.of(
-            Parameter.required("mass", "mass of the water", QuantityKind.MASS, 0.01, 1e4),
+            MASS,
             Parameter.required("rate", "rate of heating", QuantityKind.HEATING_RATE, 1e-5, 2),
-            Parameter.optional(
-                "machine",
-                "heat capacity of what is heated along",
-                HEAT_CAPACITY,
-                0,
-                1e6,
-                "0 kJ/K"),
-            Parameter.optional(
-                "efficiency",
-                "share of the power that stays in",
-                QuantityKind.RATIO,
-                0.05,
-                1,
-                "1")),
+            MACHINE,
+            EFFICIENCY),
         List.of(new Output("power", "power", QuantityKind.POWER)),
         List.of(Caution.HOT_WATER),
         x -> new double[] {power(x[0], x[1], x[2], x[3])});

@@ -71,48 +71,23 @@ public final class Heater implements Part {
     HeaterWords words = medium.words();
     ComponentKind kind = words.kind();
     return List.of(
-        new LimitCheck(
-            "heater-resistance",
-            "Does the heater measure what its nameplate says?",
-            kind,
-            HeaterWords.RESISTANCE,
-            HeaterChecks::resistance),
-        new LimitCheck(
-            "heater-insulation",
-            "Does the heater leak to earth?",
-            kind,
-            HeaterWords.INSULATION,
-            new InsulationRule(true)),
-        new LimitCheck(
-            "heater-power",
-            "Does the heater take what its nameplate says?",
-            kind,
-            words.power(),
-            HeaterChecks::power),
-        new LimitCheck(
-            "heater-current",
-            "Does the heater draw what its nameplate says?",
-            kind,
-            words.current(),
-            HeaterChecks::current),
-        new LimitCheck(
-            "heater-voltage",
-            "Does the voltage reach the heater?",
-            kind,
-            words.voltage(),
-            HeaterChecks::voltage),
+        LimitCheck.named("heater-resistance", "Does the heater measure what its nameplate says?")
+            .on(kind, HeaterWords.RESISTANCE, HeaterChecks::resistance),
+        LimitCheck.named("heater-insulation", "Does the heater leak to earth?")
+            .on(kind, HeaterWords.INSULATION, new InsulationRule(true)),
+        LimitCheck.named("heater-power", "Does the heater take what its nameplate says?")
+            .on(kind, words.power(), HeaterChecks::power),
+        LimitCheck.named("heater-current", "Does the heater draw what its nameplate says?")
+            .on(kind, words.current(), HeaterChecks::current),
+        LimitCheck.named("heater-voltage", "Does the voltage reach the heater?")
+            .on(kind, words.voltage(), HeaterChecks::voltage),
         medium == Medium.WATER
-            ? new LimitCheck(
-                "heating-rate",
-                "Does the water warm as fast as the power should make it?",
-                kind,
-                words.warming(),
-                HeaterChecks::heatingRate)
-            : new LimitCheck(
-                "air-temperature-rise",
-                "Is the air as warm as power and airflow should make it?",
-                kind,
-                words.warming(),
-                HeaterChecks::airRise));
+            ? LimitCheck.named(
+                    "heating-rate", "Does the water warm as fast as the power should make it?")
+                .on(kind, words.warming(), HeaterChecks::heatingRate)
+            : LimitCheck.named(
+                    "air-temperature-rise",
+                    "Is the air as warm as power and airflow should make it?")
+                .on(kind, words.warming(), HeaterChecks::airRise));
   }
 }

@@ -8,7 +8,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.HeaterRating;
@@ -53,59 +52,48 @@ record HeaterWords(
 
   /** Its resistance. */
   static final Observable RESISTANCE =
-      Observable.logarithmic(
-          "resistance",
-          "resistance between its terminals",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.dead(
+      Observable.named("resistance", "resistance between its terminals")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .at(Electrical.TEMPERATURE)
+          .how(
               "Take both wires off the heater, let it cool, null the leads, and measure between its"
-                  + " terminals.",
-              4,
-              Electrical.OHMMETER,
-              Cautions.HOT_PART));
+                  + " terminals.")
+          .by(Electrical.dead(4, Electrical.OHMMETER, Cautions.HOT_PART));
 
   /** Its insulation. */
   static final Observable INSULATION =
-      Observable.logarithmic(
-          "insulation-resistance",
-          "insulation resistance to earth",
-          QuantityKind.INSULATION_RESISTANCE,
-          Electrical.INSULATION,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.insulation(
+      Observable.named("insulation-resistance", "insulation resistance to earth")
+          .logarithmic(QuantityKind.INSULATION_RESISTANCE, Electrical.INSULATION)
+          .at(Electrical.TEMPERATURE)
+          .how(
               "Take both wires off the heater and measure with 500 V from a terminal to its metal"
-                  + " sheath, one minute."));
+                  + " sheath, one minute.")
+          .by(Electrical.insulation());
 
   /** Whether the residual-current device trips. */
   static final Observable TRIPS =
-      Observable.yesNo(
-          "trips-rcd",
-          "the residual-current device trips",
-          Electrical.look("Ask whether it trips, and when: at once, or after some heating.", 2));
+      Observable.named("trips-rcd", "the residual-current device trips")
+          .how("Ask whether it trips, and when: at once, or after some heating.")
+          .by(Electrical.look(2));
 
   /** Whether the fuse or circuit-breaker acts. */
   static final Observable TRIPS_BREAKER =
-      Observable.yesNo(
-          "trips-breaker",
-          "the fuse or circuit-breaker of the circuit acts",
-          Electrical.look(
-              "Ask which device acts: circuit-breaker, or residual-current device.", 2));
+      Observable.named("trips-breaker", "the fuse or circuit-breaker of the circuit acts")
+          .how("Ask which device acts: circuit-breaker, or residual-current device.")
+          .by(Electrical.look(2));
 
   /** Whether it gets too hot. */
   static final Observable OVERHEATS =
-      Observable.yesNo(
-          "overheats",
-          "it gets hotter than it was set to",
-          Electrical.look("Ask for scalded wash, steam, or a smell of hot dust.", 5));
+      Observable.named("overheats", "it gets hotter than it was set to")
+          .how("Ask for scalded wash, steam, or a smell of hot dust.")
+          .by(Electrical.look(5));
 
   /** Whether it is the right part. */
   static final Observable MARKING_DIFFERS =
-      Observable.yesNo(
-          "marking-differs",
-          "the marking on the heater is not what the parts list says",
-          Electrical.inside("Read voltage and power on the flange or sheath.", 4));
+      Observable.named(
+              "marking-differs", "the marking on the heater is not what the parts list says")
+          .how("Read voltage and power on the flange or sheath.")
+          .by(Electrical.inside(4));
 
   /** A heater in water. */
   static final HeaterWords WATER =
@@ -114,33 +102,23 @@ record HeaterWords(
           "heater",
           VOLUME,
           current(Caution.HOT_WATER),
-          power(Electrical.runningWithWater(POWER_METER, 10, Electrical.POWER_METER)),
+          power(Electrical.runningWithWater(10, Electrical.POWER_METER)),
           voltage(Caution.HOT_WATER),
-          Observable.quantity(
-              "heating-rate",
-              "rate at which the water warms",
-              QuantityKind.HEATING_RATE,
-              new Span(0, 0.5),
-              List.of(VOLUME, Electrical.VOLTAGE),
-              Electrical.runningWithWater(
+          Observable.named("heating-rate", "rate at which the water warms")
+              .quantity(QuantityKind.HEATING_RATE, 0, 0.5)
+              .at(VOLUME, Electrical.VOLTAGE)
+              .how(
                   "Read a thermometer in the water, or the machine's own, at the start and after 5 min"
-                      + " of heating; divide.",
-                  8,
-                  new Accuracy(0.03, 0.003))),
-          Observable.yesNo(
-              "washes-cold",
-              "the water stays cold",
-              Electrical.look("Ask, or feel the door glass after half an hour.", 5)),
+                      + " of heating; divide.")
+              .by(Electrical.runningWithWater(8, new Accuracy(0.03, 0.003))),
+          Observable.named("washes-cold", "the water stays cold")
+              .how("Ask, or feel the door glass after half an hour.")
+              .by(Electrical.look(5)),
           slow("heats-slowly", "it heats, but takes longer than it did"),
-          Observable.graded(
-              "scale",
-              "scale on the heater",
-              List.of("none", "thin", "thick", "solid"),
-              Electrical.inside(
-                  "Drain, open, and look at the heater with a lamp.",
-                  15,
-                  Caution.HOT_WATER,
-                  Cautions.HOT_PART)),
+          Observable.named("scale", "scale on the heater")
+              .graded("none", "thin", "thick", "solid")
+              .how("Drain, open, and look at the heater with a lamp.")
+              .by(Electrical.inside(15, Caution.HOT_WATER, Cautions.HOT_PART)),
           sheath(Caution.HOT_WATER, Cautions.HOT_PART));
 
   /** A heater in air. */
@@ -150,29 +128,24 @@ record HeaterWords(
           "air heater",
           AIRFLOW,
           current(Cautions.HOT_PART),
-          power(Electrical.running(POWER_METER, 10, Electrical.POWER_METER)),
+          power(Electrical.running(10, Electrical.POWER_METER)),
           voltage(Cautions.HOT_PART),
-          Observable.quantity(
-              "air-temperature-rise",
-              "temperature of the air behind the heater less that of the room",
-              QuantityKind.TEMPERATURE_DIFFERENCE,
-              new Span(0, 200),
-              List.of(AIRFLOW, Electrical.VOLTAGE),
-              Electrical.running(
-                  "Thermometer at the outlet after 5 min of heating with an empty drum, less the room.",
-                  8,
-                  new Accuracy(0.02, 1))),
-          Observable.yesNo(
-              "dries-cold",
-              "the air stays cold",
-              Electrical.look("Ask, or feel the outlet after five minutes.", 5)),
+          Observable.named(
+                  "air-temperature-rise",
+                  "temperature of the air behind the heater less that of the room")
+              .quantity(QuantityKind.TEMPERATURE_DIFFERENCE, 0, 200)
+              .at(AIRFLOW, Electrical.VOLTAGE)
+              .how(
+                  "Thermometer at the outlet after 5 min of heating with an empty drum, less the room.")
+              .by(Electrical.running(8, new Accuracy(0.02, 1))),
+          Observable.named("dries-cold", "the air stays cold")
+              .how("Ask, or feel the outlet after five minutes.")
+              .by(Electrical.look(5)),
           slow("dries-slowly", "it dries, but takes longer than it did"),
-          Observable.graded(
-              "lint",
-              "lint on the heater and in the way of the air",
-              List.of("none", "thin", "thick", "blocked"),
-              Electrical.inside(
-                  "Open the air duct at the heater and look.", 10, Cautions.HOT_PART)),
+          Observable.named("lint", "lint on the heater and in the way of the air")
+              .graded("none", "thin", "thick", "blocked")
+              .how("Open the air duct at the heater and look.")
+              .by(Electrical.inside(10, Cautions.HOT_PART)),
           sheath(Cautions.HOT_PART));
 
   private static HeaterWords of(
@@ -213,53 +186,37 @@ record HeaterWords(
   }
 
   private static Observable current(Caution hot) {
-    return Observable.quantity(
-        "current",
-        "current",
-        QuantityKind.CURRENT,
-        new Span(0, 150),
-        List.of(Electrical.VOLTAGE),
-        Electrical.live(
-            "Clamp around one wire of the heater while the machine heats.",
-            8,
-            Electrical.CLAMP,
-            hot));
+    return Observable.named("current", "current")
+        .quantity(QuantityKind.CURRENT, 0, 150)
+        .at(Electrical.VOLTAGE)
+        .how("Clamp around one wire of the heater while the machine heats.")
+        .by(Electrical.live(8, Electrical.CLAMP, hot));
   }
 
   private static Observable power(Procedure procedure) {
-    return Observable.quantity(
-        "power",
-        "power taken while it heats",
-        QuantityKind.POWER,
-        new Span(0, 30000),
-        List.of(Electrical.VOLTAGE),
-        procedure);
+    return Observable.named("power", "power taken while it heats")
+        .quantity(QuantityKind.POWER, 0, 30000)
+        .at(Electrical.VOLTAGE)
+        .how(POWER_METER)
+        .by(procedure);
   }
 
   private static Observable voltage(Caution hot) {
-    return Observable.quantity(
-        "voltage",
-        "voltage at its terminals while it should heat",
-        QuantityKind.VOLTAGE,
-        new Span(0, 500),
-        List.of(),
-        Electrical.live(
-            "Clip on to both terminals, then let the machine heat and read.",
-            10,
-            Electrical.VOLTMETER,
-            hot));
+    return Observable.named("voltage", "voltage at its terminals while it should heat")
+        .quantity(QuantityKind.VOLTAGE, 0, 500)
+        .how("Clip on to both terminals, then let the machine heat and read.")
+        .by(Electrical.live(10, Electrical.VOLTMETER, hot));
   }
 
   private static Observable slow(String id, String title) {
-    return Observable.yesNo(
-        id, title, Electrical.look("Ask whether the programme takes longer than it did.", 5));
+    return Observable.named(id, title)
+        .how("Ask whether the programme takes longer than it did.")
+        .by(Electrical.look(5));
   }
 
   private static Observable sheath(Caution... hot) {
-    return Observable.yesNo(
-        "sheath-damaged",
-        "its sheath is split, blistered or burnt through",
-        Electrical.inside(
-            "Take the heater out, or look at all of it with a lamp and a mirror.", 15, hot));
+    return Observable.named("sheath-damaged", "its sheath is split, blistered or burnt through")
+        .how("Take the heater out, or look at all of it with a lamp and a mirror.")
+        .by(Electrical.inside(15, hot));
   }
 }

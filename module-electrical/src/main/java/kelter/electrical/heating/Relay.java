@@ -27,7 +27,6 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperRule;
@@ -42,45 +41,33 @@ public final class Relay implements Part {
       new Characteristic("coil-resistance", "resistance of the coil", QuantityKind.RESISTANCE);
 
   static final Observable COIL_RESISTANCE =
-      Observable.logarithmic(
-          "coil-resistance",
-          "resistance of the coil",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.dead(
-              "Measure across the coil, unplugged from the control.", 5, Electrical.OHMMETER));
+      Observable.named("coil-resistance", "resistance of the coil")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .at(Electrical.TEMPERATURE)
+          .how("Measure across the coil, unplugged from the control.")
+          .by(Electrical.dead(5, Electrical.OHMMETER));
 
   static final Observable VOLTAGE_DROP =
-      Observable.quantity(
-          "voltage-drop",
-          "voltage across the closed contact under load",
-          QuantityKind.VOLTAGE,
-          new Span(0, 500),
-          List.of(),
-          Electrical.live(
-              "Clip on to both sides of the contact, then let the machine heat and read.",
-              10,
-              new Accuracy(0.01, 0.05)));
+      Observable.named("voltage-drop", "voltage across the closed contact under load")
+          .quantity(QuantityKind.VOLTAGE, 0, 500)
+          .how("Clip on to both sides of the contact, then let the machine heat and read.")
+          .by(Electrical.live(10, new Accuracy(0.01, 0.05)));
 
   static final Observable CONTACT_BURNS =
-      Observable.graded(
-          "contact-burns",
-          "burnt look of contact, terminals and board",
-          List.of("none", "dark", "brown", "charred"),
-          Electrical.inside("Look at contact, terminals and solder joints of the relay.", 5));
+      Observable.named("contact-burns", "burnt look of contact, terminals and board")
+          .graded("none", "dark", "brown", "charred")
+          .how("Look at contact, terminals and solder joints of the relay.")
+          .by(Electrical.inside(5));
 
   static final Observable BURNT_SMELL =
-      Observable.yesNo(
-          "burnt-smell",
-          "it smells of burnt board or lacquer",
-          Electrical.look("Smell at the opening of the control, or ask.", 2));
+      Observable.named("burnt-smell", "it smells of burnt board or lacquer")
+          .how("Smell at the opening of the control, or ask.")
+          .by(Electrical.look(2));
 
   static final Observable CLOSED_WHEN_OFF =
-      Observable.yesNo(
-          "closed-when-off",
-          "the contact is closed although the coil is off",
-          Electrical.inside("Measure continuity across the contact with the coil off.", 4));
+      Observable.named("closed-when-off", "the contact is closed although the coil is off")
+          .how("Measure continuity across the contact with the coil off.")
+          .by(Electrical.inside(4));
 
   static final ComponentKind RELAY =
       new ComponentKind(
@@ -135,18 +122,11 @@ public final class Relay implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "relay-voltage-drop",
-            "Does the contact of the relay lose voltage?",
-            RELAY,
-            VOLTAGE_DROP,
-            Relay::drop),
-        new LimitCheck(
-            "relay-coil-resistance",
-            "Does the coil of the relay measure what it should?",
-            RELAY,
-            COIL_RESISTANCE,
-            new CopperRule("coil", COIL)));
+        LimitCheck.named("relay-voltage-drop", "Does the contact of the relay lose voltage?")
+            .on(RELAY, VOLTAGE_DROP, Relay::drop),
+        LimitCheck.named(
+                "relay-coil-resistance", "Does the coil of the relay measure what it should?")
+            .on(RELAY, COIL_RESISTANCE, new CopperRule("coil", COIL)));
   }
 
   private static Optional<Allowed> drop(Measured measured) {

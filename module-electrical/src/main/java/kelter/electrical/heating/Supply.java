@@ -22,7 +22,6 @@ import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.Cautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
@@ -35,31 +34,19 @@ public final class Supply implements Part {
       new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
 
   static final Observable IDLE =
-      Observable.quantity(
-          "voltage-idle",
-          "voltage with nothing switched on",
-          QuantityKind.VOLTAGE,
-          new Span(0, 500),
-          List.of(),
-          Electrical.live(
-              "Read at the outlet through a measuring adapter; the outlet stays closed.",
-              4,
-              Electrical.VOLTMETER,
-              Cautions.FIXED_WIRING));
+      Observable.named("voltage-idle", "voltage with nothing switched on")
+          .quantity(QuantityKind.VOLTAGE, 0, 500)
+          .how("Read at the outlet through a measuring adapter; the outlet stays closed.")
+          .by(Electrical.live(4, Electrical.VOLTMETER, Cautions.FIXED_WIRING));
 
   static final Observable LOADED =
-      Observable.quantity(
-          "voltage-loaded",
-          "voltage while the machine heats",
-          QuantityKind.VOLTAGE,
-          new Span(0, 500),
-          List.of(CURRENT),
-          Electrical.live(
+      Observable.named("voltage-loaded", "voltage while the machine heats")
+          .quantity(QuantityKind.VOLTAGE, 0, 500)
+          .at(CURRENT)
+          .how(
               "Read at the outlet through a measuring adapter while the machine heats; the outlet"
-                  + " stays closed.",
-              6,
-              Electrical.VOLTMETER,
-              Cautions.FIXED_WIRING));
+                  + " stays closed.")
+          .by(Electrical.live(6, Electrical.VOLTMETER, Cautions.FIXED_WIRING));
 
   static final ComponentKind SUPPLY =
       new ComponentKind(
@@ -73,14 +60,10 @@ public final class Supply implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "supply-idle", "Is the supply within its range?", SUPPLY, IDLE, Supply::voltage),
-        new LimitCheck(
-            "supply-loaded",
-            "Is the supply within its range under load?",
-            SUPPLY,
-            LOADED,
-            Supply::voltage));
+        LimitCheck.named("supply-idle", "Is the supply within its range?")
+            .on(SUPPLY, IDLE, Supply::voltage),
+        LimitCheck.named("supply-loaded", "Is the supply within its range under load?")
+            .on(SUPPLY, LOADED, Supply::voltage));
   }
 
   /**

@@ -28,7 +28,6 @@ import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.SensorCurve;
 
@@ -40,35 +39,26 @@ import kelter.electrical.rating.SensorCurve;
 public final class TemperatureSensor implements Part {
 
   static final Observable SENSOR_RESISTANCE =
-      Observable.logarithmic(
-          "resistance",
-          "resistance at a known temperature",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(Electrical.SENSOR_TEMPERATURE),
-          Electrical.dead(
-              "Unplug the sensor from the control and measure; read a thermometer beside it.",
-              5,
-              new Accuracy(0.01, 1)));
+      Observable.named("resistance", "resistance at a known temperature")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .at(Electrical.SENSOR_TEMPERATURE)
+          .how("Unplug the sensor from the control and measure; read a thermometer beside it.")
+          .by(Electrical.dead(5, new Accuracy(0.01, 1)));
 
   static final Observable SHOWN_ERROR =
-      Observable.quantity(
-          "shown-error",
-          "temperature that the machine shows less that of a thermometer",
-          QuantityKind.TEMPERATURE_DIFFERENCE,
-          new Span(-100, 100),
-          List.of(Electrical.SENSOR_TEMPERATURE),
-          Electrical.running(
+      Observable.named(
+              "shown-error", "temperature that the machine shows less that of a thermometer")
+          .quantity(QuantityKind.TEMPERATURE_DIFFERENCE, -100, 100)
+          .at(Electrical.SENSOR_TEMPERATURE)
+          .how(
               "Let the machine show the temperature of its sensor, hold a thermometer as near to it"
-                  + " as the closed machine allows, wait until both stand still.",
-              10,
-              new Accuracy(0.01, 1)));
+                  + " as the closed machine allows, wait until both stand still.")
+          .by(Electrical.running(10, new Accuracy(0.01, 1)));
 
   static final Observable OFF_ITS_SEAT =
-      Observable.yesNo(
-          "off-its-seat",
-          "the sensor does not touch what it should sense",
-          Electrical.inside("Look whether the sensor sits tight in its clip or pocket.", 3));
+      Observable.named("off-its-seat", "the sensor does not touch what it should sense")
+          .how("Look whether the sensor sits tight in its clip or pocket.")
+          .by(Electrical.inside(3));
 
   static final ComponentKind TEMPERATURE_SENSOR =
       new ComponentKind(
@@ -132,18 +122,10 @@ public final class TemperatureSensor implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "sensor-resistance",
-            "Does the temperature sensor read right?",
-            TEMPERATURE_SENSOR,
-            SENSOR_RESISTANCE,
-            TemperatureSensor::resistance),
-        new LimitCheck(
-            "shown-temperature",
-            "Does the machine show the right temperature?",
-            TEMPERATURE_SENSOR,
-            SHOWN_ERROR,
-            TemperatureSensor::shownError));
+        LimitCheck.named("sensor-resistance", "Does the temperature sensor read right?")
+            .on(TEMPERATURE_SENSOR, SENSOR_RESISTANCE, TemperatureSensor::resistance),
+        LimitCheck.named("shown-temperature", "Does the machine show the right temperature?")
+            .on(TEMPERATURE_SENSOR, SHOWN_ERROR, TemperatureSensor::shownError));
   }
 
   /**

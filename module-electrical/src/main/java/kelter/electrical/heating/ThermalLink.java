@@ -26,14 +26,11 @@ import kelter.electrical.contact.Path;
 public final class ThermalLink implements Part {
 
   static final Observable LINK_RESISTANCE =
-      Observable.logarithmic(
-          "resistance",
-          "resistance across it when cold",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.dead(
-              "Take one wire off and measure across it, leads nulled.", 3, Electrical.OHMMETER));
+      Observable.named("resistance", "resistance across it when cold")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .at(Electrical.TEMPERATURE)
+          .how("Take one wire off and measure across it, leads nulled.")
+          .by(Electrical.dead(3, Electrical.OHMMETER));
 
   static final ComponentKind THERMAL_LINK =
       new ComponentKind(
@@ -47,12 +44,8 @@ public final class ThermalLink implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "thermal-link-continuity",
-            "Is the thermal link whole?",
-            THERMAL_LINK,
-            LINK_RESISTANCE,
-            ClosedContact.RULE));
+        LimitCheck.named("thermal-link-continuity", "Is the thermal link whole?")
+            .on(THERMAL_LINK, LINK_RESISTANCE, ClosedContact.RULE));
   }
 
   /** Puts it into the model of its circuit. */

@@ -16,7 +16,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.Cautions;
 import kelter.electrical.component.Electrical;
@@ -58,82 +57,63 @@ public final class Motor implements Part {
       winding("auxiliary-resistance", "resistance of the auxiliary winding");
 
   static final Observable INSULATION =
-      Observable.logarithmic(
-          "insulation-resistance",
-          "insulation resistance to earth",
-          QuantityKind.INSULATION_RESISTANCE,
-          Electrical.INSULATION,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.insulation(
+      Observable.named("insulation-resistance", "insulation resistance to earth")
+          .logarithmic(QuantityKind.INSULATION_RESISTANCE, Electrical.INSULATION)
+          .at(Electrical.TEMPERATURE)
+          .how(
               DISCHARGE
                   + "Unplug the motor from its control and measure with 500 V from a winding to the"
-                  + " frame, one minute."));
+                  + " frame, one minute.")
+          .by(Electrical.insulation());
 
   static final Observable CURRENT =
-      Observable.quantity(
-          "current",
-          "current of the running motor",
-          QuantityKind.CURRENT,
-          new Span(0, 100),
-          List.of(Electrical.VOLTAGE),
-          Electrical.live(
-              "Clamp around one wire of the motor while it runs.", 8, Electrical.CLAMP));
+      Observable.named("current", "current of the running motor")
+          .quantity(QuantityKind.CURRENT, 0, 100)
+          .at(Electrical.VOLTAGE)
+          .how("Clamp around one wire of the motor while it runs.")
+          .by(Electrical.live(8, Electrical.CLAMP));
 
   static final Observable HUMS =
-      Observable.yesNo(
-          "hums",
-          "it hums and does not turn",
-          Electrical.look("Listen at the start of the programme.", 2));
+      Observable.named("hums", "it hums and does not turn")
+          .how("Listen at the start of the programme.")
+          .by(Electrical.look(2));
 
   static final Observable SILENT =
-      Observable.yesNo(
-          "silent",
-          "it makes no sound and does not turn",
-          Electrical.look("Listen at the start of the programme.", 2));
+      Observable.named("silent", "it makes no sound and does not turn")
+          .how("Listen at the start of the programme.")
+          .by(Electrical.look(2));
 
   static final Observable TURNING =
-      Observable.graded(
-          "turning-by-hand",
-          "how it turns by hand",
-          List.of("freely", "roughly", "stiffly", "stuck"),
-          discharged("Take the belt off and turn the shaft by hand.", 8, Electrical.BY_EYE));
+      Observable.named("turning-by-hand", "how it turns by hand")
+          .graded("freely", "roughly", "stiffly", "stuck")
+          .how("Take the belt off and turn the shaft by hand.")
+          .by(discharged(8, Electrical.BY_EYE));
 
   static final Observable BURNT_SMELL =
-      Observable.yesNo(
-          "burnt-smell", "it smells of burnt lacquer", Electrical.look("Smell at the motor.", 1));
+      Observable.named("burnt-smell", "it smells of burnt lacquer")
+          .how("Smell at the motor.")
+          .by(Electrical.look(1));
 
   static final Observable WET =
-      Observable.yesNo(
-          "wet",
-          "water marks, drops or fresh rust on it",
-          Electrical.inside("Look at the motor and above it with a lamp.", 5));
+      Observable.named("wet", "water marks, drops or fresh rust on it")
+          .how("Look at the motor and above it with a lamp.")
+          .by(Electrical.inside(5));
 
   static final Observable TRIPS =
-      Observable.yesNo(
-          "trips-rcd",
-          "the residual-current device trips when it starts",
-          Electrical.look("Ask whether it trips, and when.", 1));
+      Observable.named("trips-rcd", "the residual-current device trips when it starts")
+          .how("Ask whether it trips, and when.")
+          .by(Electrical.look(1));
 
   static final Observable MEASURED_CAPACITANCE =
-      Observable.quantity(
-          "capacitance",
-          "capacitance",
-          QuantityKind.CAPACITANCE,
-          new Span(0, 1e-3),
-          List.of(),
-          discharged(
-              "Take the motor capacitor out of circuit and measure it; no other capacitor.",
-              6,
-              new Accuracy(0.02, 1e-8)));
+      Observable.named("capacitance", "capacitance")
+          .quantity(QuantityKind.CAPACITANCE, 0, 1e-3)
+          .how("Take the motor capacitor out of circuit and measure it; no other capacitor.")
+          .by(discharged(6, new Accuracy(0.02, 1e-8)));
 
   static final Observable SWOLLEN =
-      Observable.yesNo(
-          "swollen",
-          "it is swollen, cracked or leaks",
-          Electrical.inside(
-              "Look at its case, without touching it: nothing is discharged for that.",
-              3,
-              Cautions.CHARGED_CAPACITOR));
+      Observable.named("swollen", "it is swollen, cracked or leaks")
+          .how("Look at its case, without touching it: nothing is discharged for that.")
+          .by(Electrical.inside(3, Cautions.CHARGED_CAPACITOR));
 
   /** A motor with a main and perhaps an auxiliary winding. */
   public static final ComponentKind MOTOR =
@@ -177,36 +157,17 @@ public final class Motor implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "motor-insulation",
-            "Does the motor leak to earth?",
-            MOTOR,
-            INSULATION,
-            new InsulationRule(false)),
-        new LimitCheck(
-            "motor-current",
-            "Does the motor draw more than it is rated for?",
-            MOTOR,
-            CURRENT,
-            MotorChecks::current),
-        new LimitCheck(
-            "winding-resistance",
-            "Does the main winding measure what it should?",
-            MOTOR,
-            WINDING_RESISTANCE,
-            new CopperRule("main winding", MAIN)),
-        new LimitCheck(
-            "auxiliary-resistance",
-            "Does the auxiliary winding measure what it should?",
-            MOTOR,
-            AUXILIARY_RESISTANCE,
-            new CopperRule("auxiliary winding", AUXILIARY)),
-        new LimitCheck(
-            "capacitance",
-            "Does the capacitor have what is marked on it?",
-            RUN_CAPACITOR,
-            MEASURED_CAPACITANCE,
-            MotorChecks::capacitance));
+        LimitCheck.named("motor-insulation", "Does the motor leak to earth?")
+            .on(MOTOR, INSULATION, new InsulationRule(false)),
+        LimitCheck.named("motor-current", "Does the motor draw more than it is rated for?")
+            .on(MOTOR, CURRENT, MotorChecks::current),
+        LimitCheck.named("winding-resistance", "Does the main winding measure what it should?")
+            .on(MOTOR, WINDING_RESISTANCE, new CopperRule("main winding", MAIN)),
+        LimitCheck.named(
+                "auxiliary-resistance", "Does the auxiliary winding measure what it should?")
+            .on(MOTOR, AUXILIARY_RESISTANCE, new CopperRule("auxiliary winding", AUXILIARY)),
+        LimitCheck.named("capacitance", "Does the capacitor have what is marked on it?")
+            .on(RUN_CAPACITOR, MEASURED_CAPACITANCE, MotorChecks::capacitance));
   }
 
   @Override
@@ -267,20 +228,15 @@ public final class Motor implements Part {
     }
   }
 
-  private static Procedure discharged(String text, double minutes, Accuracy typical) {
-    return Electrical.dead(DISCHARGE + text, minutes, typical, Cautions.CHARGED_CAPACITOR);
+  private static Procedure discharged(double minutes, Accuracy typical) {
+    return Electrical.dead(minutes, typical, Cautions.CHARGED_CAPACITOR).then(DISCHARGE);
   }
 
   private static Observable winding(String id, String title) {
-    return Observable.logarithmic(
-        id,
-        title,
-        QuantityKind.RESISTANCE,
-        Electrical.RESISTANCE,
-        List.of(Electrical.TEMPERATURE),
-        discharged(
-            "Unplug the motor from its control and measure between its terminals, leads nulled.",
-            5,
-            Electrical.OHMMETER));
+    return Observable.named(id, title)
+        .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+        .at(Electrical.TEMPERATURE)
+        .how("Unplug the motor from its control and measure between its terminals, leads nulled.")
+        .by(discharged(5, Electrical.OHMMETER));
   }
 }

@@ -34,28 +34,21 @@ public final class Solenoid implements Part {
           "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE);
 
   static final Observable COIL_RESISTANCE =
-      Observable.logarithmic(
-          "coil-resistance",
-          "resistance of the coil",
-          QuantityKind.RESISTANCE,
-          Electrical.RESISTANCE,
-          List.of(Electrical.TEMPERATURE),
-          Electrical.dead(
-              "Unplug it from its control and measure between its terminals, leads nulled.",
-              5,
-              Electrical.OHMMETER));
+      Observable.named("coil-resistance", "resistance of the coil")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .at(Electrical.TEMPERATURE)
+          .how("Unplug it from its control and measure between its terminals, leads nulled.")
+          .by(Electrical.dead(5, Electrical.OHMMETER));
 
   static final Observable DOES_NOT_ACT =
-      Observable.yesNo(
-          "does-not-act",
-          "it does not click, open or pull when it should",
-          Electrical.look("Listen and look when the programme should make it act.", 4));
+      Observable.named("does-not-act", "it does not click, open or pull when it should")
+          .how("Listen and look when the programme should make it act.")
+          .by(Electrical.look(4));
 
   static final Observable COIL_SMELL =
-      Observable.yesNo(
-          "burnt-smell",
-          "it smells burnt, or its case is melted or dark",
-          Electrical.inside("Smell at the coil and look at its case.", 3));
+      Observable.named("burnt-smell", "it smells burnt, or its case is melted or dark")
+          .how("Smell at the coil and look at its case.")
+          .by(Electrical.inside(3));
 
   /** The coil of a valve, lock or pump that works by attraction. */
   public static final ComponentKind SOLENOID =
@@ -95,12 +88,8 @@ public final class Solenoid implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "coil-resistance",
-            "Does the coil measure what it should?",
-            SOLENOID,
-            COIL_RESISTANCE,
-            new CopperRule("coil", COIL)));
+        LimitCheck.named("coil-resistance", "Does the coil measure what it should?")
+            .on(SOLENOID, COIL_RESISTANCE, new CopperRule("coil", COIL)));
   }
 
   @Override

@@ -38,30 +38,17 @@ public final class SupplyCord implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "appliance-insulation",
-            "Is the appliance insulated as its protection class asks?",
-            CordWords.CORD,
-            CordWords.APPLIANCE_INSULATION,
-            CordChecks::insulation),
-        new LimitCheck(
-            "protective-conductor",
-            "Is touchable metal connected to earth well enough?",
-            CordWords.CORD,
-            CordWords.PROTECTIVE_CONDUCTOR,
-            CordChecks::protectiveConductor),
-        new LimitCheck(
-            "protective-conductor-current",
-            "Does too much flow in the protective conductor?",
-            CordWords.CORD,
-            CordWords.CONDUCTOR_CURRENT,
-            CordChecks::conductorCurrent),
-        new LimitCheck(
-            "touch-current",
-            "Can too much flow through a person who touches it?",
-            CordWords.CORD,
-            CordWords.TOUCH_CURRENT,
-            CordChecks::touchCurrent),
+        LimitCheck.named(
+                "appliance-insulation", "Is the appliance insulated as its protection class asks?")
+            .on(CordWords.CORD, CordWords.APPLIANCE_INSULATION, CordChecks::insulation),
+        LimitCheck.named(
+                "protective-conductor", "Is touchable metal connected to earth well enough?")
+            .on(CordWords.CORD, CordWords.PROTECTIVE_CONDUCTOR, CordChecks::protectiveConductor),
+        LimitCheck.named(
+                "protective-conductor-current", "Does too much flow in the protective conductor?")
+            .on(CordWords.CORD, CordWords.CONDUCTOR_CURRENT, CordChecks::conductorCurrent),
+        LimitCheck.named("touch-current", "Can too much flow through a person who touches it?")
+            .on(CordWords.CORD, CordWords.TOUCH_CURRENT, CordChecks::touchCurrent),
         new WarningSign());
   }
 

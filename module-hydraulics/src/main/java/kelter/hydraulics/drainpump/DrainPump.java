@@ -21,7 +21,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
@@ -72,66 +71,45 @@ public final class DrainPump implements Part {
 
   /** Head behind the pump while it drains. */
   static final Observable OUTLET_HEAD =
-      Observable.quantity(
-          "outlet-head",
-          "height of the water behind the drain pump while it drains",
-          QuantityKind.HEAD,
-          new Span(0, 6),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("outlet-head", "height of the water behind the drain pump while it drains")
+          .quantity(QuantityKind.HEAD, 0, 6)
+          .at(PumpWords.RUNNING)
+          .how(
               "Set a tee with an upright clear hose between pump and check valve, let it drain, and read"
-                  + " the height of the water in the clear hose above that in the sump.",
-              12,
-              new Accuracy(0, 0.02),
-              Caution.HOT_WATER,
-              PumpWords.HOSE_END));
+                  + " the height of the water in the clear hose above that in the sump.")
+          .by(Procedure.running(12, new Accuracy(0, 0.02), Caution.HOT_WATER, PumpWords.HOSE_END));
 
   /** Head behind the check valve while it drains. */
   static final Observable HOSE_HEAD =
-      Observable.quantity(
-          "hose-head",
-          "height of the water behind the check valve while it drains",
-          QuantityKind.HEAD,
-          new Span(0, 6),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("hose-head", "height of the water behind the check valve while it drains")
+          .quantity(QuantityKind.HEAD, 0, 6)
+          .at(PumpWords.RUNNING)
+          .how(
               "Set a tee with an upright clear hose between check valve and drain hose, let it drain, and"
-                  + " read the height of the water in the clear hose above that in the sump.",
-              12,
-              new Accuracy(0, 0.02),
-              Caution.HOT_WATER,
-              PumpWords.HOSE_END));
+                  + " read the height of the water in the clear hose above that in the sump.")
+          .by(Procedure.running(12, new Accuracy(0, 0.02), Caution.HOT_WATER, PumpWords.HOSE_END));
 
   /** Flow rate at the end of the hose. */
   static final Observable FLOW =
-      Observable.quantity(
-          "flow",
-          "flow rate at the end of the drain hose",
-          QuantityKind.FLOW,
-          new Span(0, 60.0 / 60_000),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("flow", "flow rate at the end of the drain hose")
+          .quantity(QuantityKind.FLOW, 0, 60.0 / 60_000)
+          .at(PumpWords.RUNNING)
+          .how(
               "Let it drain into a bucket with the hose end at its usual height, and take the time for a"
-                  + " known volume once the hose runs full.",
-              5,
-              new Accuracy(0.05, 0.2 / 60_000),
-              Caution.HOT_WATER,
-              PumpWords.HOSE_END));
+                  + " known volume once the hose runs full.")
+          .by(
+              Procedure.running(
+                  5, new Accuracy(0.05, 0.2 / 60_000), Caution.HOT_WATER, PumpWords.HOSE_END));
 
   /** How long it takes. */
   static final Observable DRAIN_TIME =
-      Observable.quantity(
-          "drain-time",
-          "time in which a full drain phase empties the machine",
-          QuantityKind.TIME,
-          new Span(0, 900),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("drain-time", "time in which a full drain phase empties the machine")
+          .quantity(QuantityKind.TIME, 0, 900)
+          .at(PumpWords.RUNNING)
+          .how(
               "Fill it as for a cycle, start draining, and take the time until the pump draws air; give up"
-                  + " after ten minutes.",
-              4,
-              new Accuracy(0.02, 2),
-              PumpWords.WET_MAINS));
+                  + " after ten minutes.")
+          .by(Procedure.running(4, new Accuracy(0.02, 2), PumpWords.WET_MAINS));
 
   static final Observable POWER =
       PumpWords.power(
@@ -163,12 +141,10 @@ public final class DrainPump implements Part {
 
   /** The state of the strainer. */
   static final Observable STRAINER =
-      Observable.graded(
-          "strainer",
-          "strainer or debris trap before the pump",
-          List.of("clean", "partly", "clogged"),
-          WaterSide.opened(
-              "Open the debris trap with a tray under it and look at the strainer.", 4));
+      Observable.named("strainer", "strainer or debris trap before the pump")
+          .graded("clean", "partly", "clogged")
+          .how("Open the debris trap with a tray under it and look at the strainer.")
+          .by(WaterSide.opened(4));
 
   static final Observable TURNS =
       PumpWords.turns(
@@ -184,77 +160,59 @@ public final class DrainPump implements Part {
 
   /** Whether the hose is narrowed. */
   static final Observable NARROWED =
-      Observable.yesNo(
-          "hose-narrowed",
-          "the drain hose is kinked, squeezed or clogged",
-          Procedure.dead(
+      Observable.named("hose-narrowed", "the drain hose is kinked, squeezed or clogged")
+          .how(
               "Follow the hose from end to end, squeeze it for deposits, and look into its ends and the"
-                  + " trap.",
-              8,
-              Procedure.BY_EYE));
+                  + " trap.")
+          .by(Procedure.dead(8, Procedure.BY_EYE));
 
   /** Whether the check valve hangs. */
   static final Observable VALVE_HANGS =
-      Observable.yesNo(
-          "valve-hangs",
-          "the flap of the check valve hangs, open or shut",
-          WaterSide.opened("Take the check valve out and move its flap.", 8));
+      Observable.named("valve-hangs", "the flap of the check valve hangs, open or shut")
+          .how("Take the check valve out and move its flap.")
+          .by(WaterSide.opened(8));
 
   /** How high the hose goes. */
   static final Observable LIFT =
-      Observable.quantity(
-          "lift",
-          "outlet or highest point of the hose above the water",
-          QuantityKind.HEAD,
-          new Span(0, 3),
-          List.of(),
-          new Procedure(
-              "Measure from the water level in the sump to the highest point of the hose.",
-              2,
-              Hazard.NONE,
-              new Accuracy(0, 0.02),
-              List.of()));
+      Observable.named("lift", "outlet or highest point of the hose above the water")
+          .quantity(QuantityKind.HEAD, 0, 3)
+          .by(
+              new Procedure(
+                  "Measure from the water level in the sump to the highest point of the hose.",
+                  2,
+                  Hazard.NONE,
+                  new Accuracy(0, 0.02),
+                  List.of()));
 
   /** Whether water comes back. */
   static final Observable RETURNS =
-      Observable.yesNo(
-          "water-returns",
-          "water runs back into the machine after the pump stops",
-          Procedure.running(
-              "Let it drain to the end, stop it, and look whether the level rises again within a minute.",
-              4,
-              Procedure.BY_EYE,
-              Caution.HOT_WATER));
+      Observable.named("water-returns", "water runs back into the machine after the pump stops")
+          .how(
+              "Let it drain to the end, stop it, and look whether the level rises again within a minute.")
+          .by(Procedure.running(4, Procedure.BY_EYE, Caution.HOT_WATER));
 
   /** How much water comes back. */
   static final Observable RETURNED =
-      Observable.quantity(
-          "returned-volume",
-          "water that has run back a minute after the pump stopped",
-          QuantityKind.VOLUME,
-          new Span(0, 0.005),
-          List.of(),
-          Procedure.running(
+      Observable.named("returned-volume", "water that has run back a minute after the pump stopped")
+          .quantity(QuantityKind.VOLUME, 0, 0.005)
+          .how(
               "Drain to the end, stop for a minute, hang the hose end over a measuring jug at its usual"
-                  + " height, and drain again.",
-              6,
-              new Accuracy(0.03, 2e-5),
-              Caution.HOT_WATER,
-              PumpWords.HOSE_END));
+                  + " height, and drain again.")
+          .by(
+              Procedure.running(
+                  6, new Accuracy(0.03, 2e-5), Caution.HOT_WATER, PumpWords.HOSE_END));
 
   /** Whether water gets out on the way. */
   static final Observable WATER_OUTSIDE =
-      Observable.yesNo(
-          "water-outside",
-          "water under or behind the machine after it drains",
-          Procedure.look("Ask the owner, or put paper under the hose for one drain phase.", 2));
+      Observable.named("water-outside", "water under or behind the machine after it drains")
+          .how("Ask the owner, or put paper under the hose for one drain phase.")
+          .by(Procedure.look(2));
 
   /** What the owner sees. */
   static final Observable DRAINS_SLOWLY =
-      Observable.yesNo(
-          "drains-slowly",
-          "the machine drains slowly or not at all",
-          Procedure.look("Ask the owner, or watch one drain phase.", 1));
+      Observable.named("drains-slowly", "the machine drains slowly or not at all")
+          .how("Ask the owner, or watch one drain phase.")
+          .by(Procedure.look(1));
 
   /** The kind. */
   static final ComponentKind KIND =
@@ -321,32 +279,16 @@ public final class DrainPump implements Part {
     PumpChecks pump = new PumpChecks(KIND, PUMP);
     return List.of(
         pump.head(),
-        new LimitCheck(
-            "drain-flow",
-            "Flow rate of the drain against its operating point",
-            KIND,
-            FLOW,
-            DrainChecks::flow),
-        new LimitCheck(
-            "drain-time",
-            "Time to drain against the operating point",
-            KIND,
-            DRAIN_TIME,
-            DrainChecks::time),
-        new LimitCheck(
-            "drain-hose-lift", "Height of the drain hose", KIND, LIFT, DrainChecks::lift),
-        new LimitCheck(
-            "drain-hose-standpipe",
-            "What the standpipe of the drain takes",
-            KIND,
-            FLOW,
-            DrainChecks::standpipe),
-        new LimitCheck(
-            "drain-hose-returned",
-            "What runs back from the drain hose",
-            KIND,
-            RETURNED,
-            DrainChecks::returned),
+        LimitCheck.named("drain-flow", "Flow rate of the drain against its operating point")
+            .on(KIND, FLOW, DrainChecks::flow),
+        LimitCheck.named("drain-time", "Time to drain against the operating point")
+            .on(KIND, DRAIN_TIME, DrainChecks::time),
+        LimitCheck.named("drain-hose-lift", "Height of the drain hose")
+            .on(KIND, LIFT, DrainChecks::lift),
+        LimitCheck.named("drain-hose-standpipe", "What the standpipe of the drain takes")
+            .on(KIND, FLOW, DrainChecks::standpipe),
+        LimitCheck.named("drain-hose-returned", "What runs back from the drain hose")
+            .on(KIND, RETURNED, DrainChecks::returned),
         pump.power(),
         pump.winding());
   }

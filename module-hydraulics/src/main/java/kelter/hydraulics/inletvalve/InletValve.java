@@ -21,7 +21,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -58,80 +57,56 @@ public final class InletValve implements Part {
           "pipe-bore", "inner diameter of the pipe from riser to tap", QuantityKind.LENGTH);
 
   static final Observable FILL_FLOW =
-      Observable.quantity(
-          "fill-flow",
-          "flow rate while the machine fills",
-          QuantityKind.FLOW,
-          new Span(0, 40.0 / 60_000),
-          List.of(),
-          Procedure.running(
+      Observable.named("fill-flow", "flow rate while the machine fills")
+          .quantity(QuantityKind.FLOW, 0, 40.0 / 60_000)
+          .how(
               "Take the time from the opening of the valve to a known volume: by the water meter, or by the"
-                  + " level in a machine of known plan area.",
-              5,
-              new Accuracy(0.05, 0.2 / 60_000),
-              Caution.HOT_WATER));
+                  + " level in a machine of known plan area.")
+          .by(Procedure.running(5, new Accuracy(0.05, 0.2 / 60_000), Caution.HOT_WATER));
 
   static final Observable STATIC_PRESSURE =
-      Observable.quantity(
-          "static-pressure",
-          "pressure of the supply with nothing drawn",
-          QuantityKind.GAUGE_PRESSURE,
-          new Span(0, 1_500_000),
-          List.of(),
-          Procedure.dead(
-              "Close the tap, take the hose off, screw a gauge on, open the tap, and read it.",
-              6,
-              new Accuracy(0.016, 5000)));
+      Observable.named("static-pressure", "pressure of the supply with nothing drawn")
+          .quantity(QuantityKind.GAUGE_PRESSURE, 0, 1_500_000)
+          .how("Close the tap, take the hose off, screw a gauge on, open the tap, and read it.")
+          .by(Procedure.dead(6, new Accuracy(0.016, 5000)));
 
   static final Observable TAP_FLOW =
-      Observable.quantity(
-          "tap-flow",
-          "flow rate of the open tap",
-          QuantityKind.FLOW,
-          new Span(0, 60.0 / 60_000),
-          List.of(),
-          Procedure.dead(
-              "Take the hose off and time a bucket under the fully open tap.",
-              4,
-              new Accuracy(0.05, 0.2 / 60_000)));
+      Observable.named("tap-flow", "flow rate of the open tap")
+          .quantity(QuantityKind.FLOW, 0, 60.0 / 60_000)
+          .how("Take the hose off and time a bucket under the fully open tap.")
+          .by(Procedure.dead(4, new Accuracy(0.05, 0.2 / 60_000)));
 
   static final Observable SCREEN =
-      Observable.graded(
-          "screen",
-          "screens in the hose end and the valve",
-          List.of("clean", "partly", "clogged"),
-          WaterSide.opened("Close the tap, take the hose off and look at both screens.", 6));
+      Observable.named("screen", "screens in the hose end and the valve")
+          .graded("clean", "partly", "clogged")
+          .how("Close the tap, take the hose off and look at both screens.")
+          .by(WaterSide.opened(6));
 
   static final Observable KINKED =
-      Observable.yesNo(
-          "hose-kinked",
-          "the fill hose is kinked, or its stop valve has tripped",
-          Procedure.look("Follow the fill hose from end to end and look at its stop valve.", 3));
+      Observable.named("hose-kinked", "the fill hose is kinked, or its stop valve has tripped")
+          .how("Follow the fill hose from end to end and look at its stop valve.")
+          .by(Procedure.look(3));
 
   static final Observable LEAKS_BY =
-      Observable.yesNo(
-          "leaks-by",
-          "water runs in with the plug out",
-          Procedure.inside(
-              "Pull the plug, leave the tap open, and look whether water still runs in.", 5));
+      Observable.named("leaks-by", "water runs in with the plug out")
+          .how("Pull the plug, leave the tap open, and look whether water still runs in.")
+          .by(Procedure.inside(5));
 
   static final Observable CREEPS =
-      Observable.yesNo(
-          "water-creeps-in",
-          "water stands in the machine after it has been off for hours",
-          Procedure.look("Ask the owner, or look in before the first start of the day.", 1));
+      Observable.named(
+              "water-creeps-in", "water stands in the machine after it has been off for hours")
+          .how("Ask the owner, or look in before the first start of the day.")
+          .by(Procedure.look(1));
 
   static final Observable FILLS_SLOWLY =
-      Observable.yesNo(
-          "fills-slowly",
-          "the machine fills slowly or gives up filling",
-          Procedure.look("Ask the owner, or watch one fill.", 1));
+      Observable.named("fills-slowly", "the machine fills slowly or gives up filling")
+          .how("Ask the owner, or watch one fill.")
+          .by(Procedure.look(1));
 
   static final Observable BANGS =
-      Observable.yesNo(
-          "bangs",
-          "the pipes bang when the valve closes",
-          Procedure.look("Ask the owner, or listen at the end of a fill.", 1));
+      Observable.named("bangs", "the pipes bang when the valve closes")
+          .how("Ask the owner, or listen at the end of a fill.")
+          .by(Procedure.look(1));
 
   private static final ComponentKind KIND =
       new ComponentKind(
@@ -175,26 +150,14 @@ public final class InletValve implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "fill-supply-pressure",
-            "Supply against what inlet valves are made for",
-            KIND,
-            STATIC_PRESSURE,
-            InletChecks::pressure),
-        new LimitCheck(
-            "fill-supply-flow",
-            "Fill flow against the inlet valve",
-            KIND,
-            FILL_FLOW,
-            InletChecks::flow),
-        new LimitCheck(
-            "fill-supply-tap", "Tap against the inlet valve", KIND, TAP_FLOW, InletChecks::tap),
-        new LimitCheck(
-            "fill-surge",
-            "Surge when the inlet valve closes",
-            KIND,
-            FILL_FLOW,
-            InletChecks::surge));
+        LimitCheck.named("fill-supply-pressure", "Supply against what inlet valves are made for")
+            .on(KIND, STATIC_PRESSURE, InletChecks::pressure),
+        LimitCheck.named("fill-supply-flow", "Fill flow against the inlet valve")
+            .on(KIND, FILL_FLOW, InletChecks::flow),
+        LimitCheck.named("fill-supply-tap", "Tap against the inlet valve")
+            .on(KIND, TAP_FLOW, InletChecks::tap),
+        LimitCheck.named("fill-surge", "Surge when the inlet valve closes")
+            .on(KIND, FILL_FLOW, InletChecks::surge));
   }
 
   @Override

@@ -19,7 +19,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 
 /** The level sensor or pressure switch with its air trap and tube. */
@@ -47,83 +46,60 @@ public final class LevelSensor implements Part {
       new Characteristic("height", "water above the mouth of the air trap", QuantityKind.LENGTH);
 
   static final Observable TRAP_PRESSURE =
-      Observable.quantity(
-          "trap-pressure",
-          "pressure in the tube of the level sensor",
-          QuantityKind.GAUGE_PRESSURE,
-          new Span(0, 6000),
-          List.of(AT_HEIGHT, WaterSide.AT_TEMPERATURE),
-          Procedure.dead(
+      Observable.named("trap-pressure", "pressure in the tube of the level sensor")
+          .quantity(QuantityKind.GAUGE_PRESSURE, 0, 6000)
+          .at(AT_HEIGHT, WaterSide.AT_TEMPERATURE)
+          .how(
               "With water in the machine and the plug out, read a water manometer on a tee in the tube, and"
-                  + " dip the height of the water.",
-              8,
-              new Accuracy(0.01, 10)));
+                  + " dip the height of the water.")
+          .by(Procedure.dead(8, new Accuracy(0.01, 10)));
 
   static final Observable SHOWN_LEVEL =
-      Observable.quantity(
-          "shown-level",
-          "height of the water as the machine shows it",
-          QuantityKind.LENGTH,
-          new Span(0, 0.6),
-          List.of(AT_HEIGHT),
-          Procedure.running(
+      Observable.named("shown-level", "height of the water as the machine shows it")
+          .quantity(QuantityKind.LENGTH, 0, 0.6)
+          .at(AT_HEIGHT)
+          .how(
               "Read the level in the service mode, and dip the height of the water above the mouth of the"
-                  + " air trap.",
-              6,
-              new Accuracy(0, 0.003),
-              Caution.HOT_WATER));
+                  + " air trap.")
+          .by(Procedure.running(6, new Accuracy(0, 0.003), Caution.HOT_WATER));
 
   static final Observable FILLED_HEIGHT =
-      Observable.quantity(
-          "filled-height",
-          "height of the water at which filling stops",
-          QuantityKind.LENGTH,
-          new Span(0, 0.6),
-          List.of(),
-          Procedure.running(
+      Observable.named("filled-height", "height of the water at which filling stops")
+          .quantity(QuantityKind.LENGTH, 0, 0.6)
+          .how(
               "Let it fill from empty without a load until the valve closes, open it, and dip the height"
-                  + " of the water above the mouth of the air trap; stop it by hand before it overflows.",
-              8,
-              new Accuracy(0, 0.004),
-              Caution.HOT_WATER));
+                  + " of the water above the mouth of the air trap; stop it by hand before it overflows.")
+          .by(Procedure.running(8, new Accuracy(0, 0.004), Caution.HOT_WATER));
 
   static final Observable KEPT =
-      Observable.quantity(
-          "pressure-kept",
-          "share of the pressure that the closed tube keeps for a minute",
-          QuantityKind.PERCENT,
-          new Span(0, 1.05),
-          List.of(),
-          Procedure.dead(
+      Observable.named(
+              "pressure-kept", "share of the pressure that the closed tube keeps for a minute")
+          .quantity(QuantityKind.PERCENT, 0, 1.05)
+          .how(
               "Close the tube at the trap, blow it up to about 1 kPa through a tee with a manometer, and"
-                  + " read it again after a minute; do not hold the tube in your hand.",
-              7,
-              new Accuracy(0.02, 0.01)));
+                  + " read it again after a minute; do not hold the tube in your hand.")
+          .by(Procedure.dead(7, new Accuracy(0.02, 0.01)));
 
   static final Observable TRAP =
-      Observable.graded(
-          "trap",
-          "air trap and its passage to the sump",
-          List.of("clean", "partly", "clogged"),
-          WaterSide.opened("Take the air trap off and look into its mouth and its tube.", 12));
+      Observable.named("trap", "air trap and its passage to the sump")
+          .graded("clean", "partly", "clogged")
+          .how("Take the air trap off and look into its mouth and its tube.")
+          .by(WaterSide.opened(12));
 
   static final Observable TUBE_DAMAGED =
-      Observable.yesNo(
-          "tube-damaged",
-          "the tube is chafed, cracked or off its nozzle",
-          Procedure.inside("Follow the tube from end to end.", 5));
+      Observable.named("tube-damaged", "the tube is chafed, cracked or off its nozzle")
+          .how("Follow the tube from end to end.")
+          .by(Procedure.inside(5));
 
   static final Observable OVERFILLS =
-      Observable.yesNo(
-          "overfills",
-          "too much water comes in",
-          Procedure.look("Ask the owner, or watch a fill.", 2));
+      Observable.named("overfills", "too much water comes in")
+          .how("Ask the owner, or watch a fill.")
+          .by(Procedure.look(2));
 
   static final Observable UNDERFILLS =
-      Observable.yesNo(
-          "underfills",
-          "too little water comes in",
-          Procedure.look("Ask the owner, or watch a fill.", 2));
+      Observable.named("underfills", "too little water comes in")
+          .how("Ask the owner, or watch a fill.")
+          .by(Procedure.look(2));
 
   private static final ComponentKind KIND =
       new ComponentKind(
@@ -151,26 +127,14 @@ public final class LevelSensor implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        new LimitCheck(
-            "level-pressure",
-            "Air trap against the height of the water",
-            KIND,
-            TRAP_PRESSURE,
-            LevelChecks::pressure),
-        new LimitCheck(
-            "level-shown",
-            "Level sensor against the height of the water",
-            KIND,
-            SHOWN_LEVEL,
-            LevelChecks::shown),
-        new LimitCheck(
-            "level-filled",
-            "Level at which filling stops",
-            KIND,
-            FILLED_HEIGHT,
-            LevelChecks::filled),
-        new LimitCheck(
-            "level-tightness", "Tightness of air trap and tube", KIND, KEPT, LevelChecks::kept));
+        LimitCheck.named("level-pressure", "Air trap against the height of the water")
+            .on(KIND, TRAP_PRESSURE, LevelChecks::pressure),
+        LimitCheck.named("level-shown", "Level sensor against the height of the water")
+            .on(KIND, SHOWN_LEVEL, LevelChecks::shown),
+        LimitCheck.named("level-filled", "Level at which filling stops")
+            .on(KIND, FILLED_HEIGHT, LevelChecks::filled),
+        LimitCheck.named("level-tightness", "Tightness of air trap and tube")
+            .on(KIND, KEPT, LevelChecks::kept));
   }
 
   @Override

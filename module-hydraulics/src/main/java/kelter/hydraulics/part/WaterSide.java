@@ -33,11 +33,10 @@ public final class WaterSide {
   /**
    * Looked at once the way of the water is open.
    *
-   * @param text what to do
    * @param minutes how long it takes, greater than zero
    * @return the procedure
    */
-  public static Procedure opened(String text, double minutes) {
-    return Procedure.inside(text, minutes, SPILL);
+  public static Procedure opened(double minutes) {
+    return Procedure.inside(minutes, SPILL);
   }
 }

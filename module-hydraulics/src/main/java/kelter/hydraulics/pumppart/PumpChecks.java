@@ -60,8 +60,8 @@ public record PumpChecks(ComponentKind kind, PumpWords words) {
    * @return the row
    */
   public LimitCheck head() {
-    return new LimitCheck(
-        "pump-head-on-curve", HEAD_TITLE, kind, words.head(), PumpChecks::headOnCurve);
+    return LimitCheck.named("pump-head-on-curve", HEAD_TITLE)
+        .on(kind, words.head(), PumpChecks::headOnCurve);
   }
 
   private static Optional<Allowed> headOnCurve(Measured measured) {
@@ -110,7 +110,8 @@ public record PumpChecks(ComponentKind kind, PumpWords words) {
    * @return the row
    */
   public LimitCheck power() {
-    return new LimitCheck("pump-power", POWER_TITLE, kind, words.power(), PumpChecks::powerInput);
+    return LimitCheck.named("pump-power", POWER_TITLE)
+        .on(kind, words.power(), PumpChecks::powerInput);
   }
 
   private static Optional<Allowed> powerInput(Measured measured) {
@@ -141,8 +142,8 @@ public record PumpChecks(ComponentKind kind, PumpWords words) {
    * @return the row
    */
   public LimitCheck winding() {
-    return new LimitCheck(
-        "pump-winding", WINDING_TITLE, kind, words.winding(), PumpChecks::windingResistance);
+    return LimitCheck.named("pump-winding", WINDING_TITLE)
+        .on(kind, words.winding(), PumpChecks::windingResistance);
   }
 
   private static Optional<Allowed> windingResistance(Measured measured) {

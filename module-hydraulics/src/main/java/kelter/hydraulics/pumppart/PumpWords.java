@@ -108,13 +108,11 @@ public record PumpWords(
    */
   public static Observable head(
       String pump, double most, String how, double minutes, Accuracy accuracy) {
-    return Observable.quantity(
-        "head",
-        "head of the " + pump + ", at no flow unless stated",
-        QuantityKind.HEAD,
-        new Span(0, most),
-        RUNNING_AT_FLOW,
-        Procedure.running(how, minutes, accuracy, Caution.HOT_WATER, HOSE_END));
+    return Observable.named("head", "head of the " + pump + ", at no flow unless stated")
+        .quantity(QuantityKind.HEAD, 0, most)
+        .at(RUNNING_AT_FLOW)
+        .how(how)
+        .by(Procedure.running(minutes, accuracy, Caution.HOT_WATER, HOSE_END));
   }
 
   /**
@@ -127,13 +125,11 @@ public record PumpWords(
    * @return the word
    */
   public static Observable power(String pump, double most, String how, double floor) {
-    return Observable.quantity(
-        "power",
-        "electric power of the " + pump,
-        QuantityKind.POWER,
-        new Span(0, most),
-        RUNNING,
-        Procedure.running(how, 4, new Accuracy(0.015, floor), WET_MAINS));
+    return Observable.named("power", "electric power of the " + pump)
+        .quantity(QuantityKind.POWER, 0, most)
+        .at(RUNNING)
+        .how(how)
+        .by(Procedure.running(4, new Accuracy(0.015, floor), WET_MAINS));
   }
 
   /**
@@ -145,13 +141,11 @@ public record PumpWords(
    * @return the word
    */
   public static Observable current(String pump, double most, String how) {
-    return Observable.quantity(
-        "current",
-        "current of the " + pump,
-        QuantityKind.CURRENT,
-        new Span(0, most),
-        RUNNING,
-        Procedure.running(how, 4, new Accuracy(0.015, 0.01), WET_MAINS));
+    return Observable.named("current", "current of the " + pump)
+        .quantity(QuantityKind.CURRENT, 0, most)
+        .at(RUNNING)
+        .how(how)
+        .by(Procedure.running(4, new Accuracy(0.015, 0.01), WET_MAINS));
   }
 
   /**
@@ -163,13 +157,11 @@ public record PumpWords(
    * @return the word
    */
   public static Observable winding(String winding, String how, Caution... more) {
-    return Observable.logarithmic(
-        "winding-resistance",
-        "resistance of the " + winding,
-        QuantityKind.RESISTANCE,
-        RESISTANCE,
-        List.of(OF_WINDING),
-        Procedure.dead(how, 4, OHMMETER, more));
+    return Observable.named("winding-resistance", "resistance of the " + winding)
+        .logarithmic(QuantityKind.RESISTANCE, RESISTANCE)
+        .at(OF_WINDING)
+        .how(how)
+        .by(Procedure.dead(4, OHMMETER, more));
   }
 
   /**
@@ -180,11 +172,10 @@ public record PumpWords(
    * @return the word
    */
   public static Observable noise(String pump, String how) {
-    return Observable.graded(
-        "noise",
-        "noise of the " + pump + " with water in it",
-        List.of("silent", "hums", "usual", "louder", "rattles"),
-        Procedure.running(how, 1, Procedure.BY_EYE, WET_MAINS));
+    return Observable.named("noise", "noise of the " + pump + " with water in it")
+        .graded("silent", "hums", "usual", "louder", "rattles")
+        .how(how)
+        .by(Procedure.running(1, Procedure.BY_EYE, WET_MAINS));
   }
 
   /**
@@ -195,11 +186,10 @@ public record PumpWords(
    * @return the word
    */
   public static Observable debris(String how, double minutes) {
-    return Observable.graded(
-        "debris",
-        "debris in the pump chamber and between the vanes",
-        List.of("none", "some", "full"),
-        WaterSide.opened(how, minutes));
+    return Observable.named("debris", "debris in the pump chamber and between the vanes")
+        .graded("none", "some", "full")
+        .how(how)
+        .by(WaterSide.opened(minutes));
   }
 
   /**
@@ -210,11 +200,10 @@ public record PumpWords(
    * @return the word
    */
   public static Observable turns(String how, double minutes) {
-    return Observable.graded(
-        "turns",
-        "how the impeller turns by hand",
-        List.of("freely", "stiffly", "stuck"),
-        WaterSide.opened(how, minutes));
+    return Observable.named("turns", "how the impeller turns by hand")
+        .graded("freely", "stiffly", "stuck")
+        .how(how)
+        .by(WaterSide.opened(minutes));
   }
 
   /**
@@ -225,9 +214,9 @@ public record PumpWords(
    * @return the word
    */
   public static Observable loose(String how, double minutes) {
-    return Observable.yesNo(
-        "impeller-loose",
-        "the impeller slips on its shaft or its vanes are worn away",
-        WaterSide.opened(how, minutes));
+    return Observable.named(
+            "impeller-loose", "the impeller slips on its shaft or its vanes are worn away")
+        .how(how)
+        .by(WaterSide.opened(minutes));
   }
 }

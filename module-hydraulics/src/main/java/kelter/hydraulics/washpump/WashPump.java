@@ -21,7 +21,6 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
@@ -94,33 +93,23 @@ public final class WashPump implements Part {
 
   /** Pressure at the jets. */
   static final Observable JET_PRESSURE =
-      Observable.quantity(
-          "jet-pressure",
-          "gauge pressure in the spray arm",
-          QuantityKind.GAUGE_PRESSURE,
-          new Span(0, 120_000),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("jet-pressure", "gauge pressure in the spray arm")
+          .quantity(QuantityKind.GAUGE_PRESSURE, 0, 120_000)
+          .at(PumpWords.RUNNING)
+          .how(
               "Fit a gauge in place of one jet or at the arm's bearing, lead its hose out through the door"
-                  + " seal, hold the gauge at the height of the jets and read it while it washes.",
-              15,
-              new Accuracy(0.01, 200),
-              Caution.HOT_WATER));
+                  + " seal, hold the gauge at the height of the jets and read it while it washes.")
+          .by(Procedure.running(15, new Accuracy(0.01, 200), Caution.HOT_WATER));
 
   /** Pressure before the pump. */
   static final Observable INLET_PRESSURE =
-      Observable.quantity(
-          "inlet-pressure",
-          "gauge pressure at the pump inlet",
-          QuantityKind.GAUGE_PRESSURE,
-          new Span(-90_000, 5_000),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("inlet-pressure", "gauge pressure at the pump inlet")
+          .quantity(QuantityKind.GAUGE_PRESSURE, -90_000, 5_000)
+          .at(PumpWords.RUNNING)
+          .how(
               "Fit a gauge between filter and pump and read it while it washes; a suction shows below"
-                  + " zero.",
-              20,
-              new Accuracy(0.01, 100),
-              Caution.HOT_WATER));
+                  + " zero.")
+          .by(Procedure.running(20, new Accuracy(0.01, 100), Caution.HOT_WATER));
 
   static final Observable POWER =
       PumpWords.power(
@@ -146,82 +135,53 @@ public final class WashPump implements Part {
 
   /** Speed of the pump. */
   static final Observable SPEED =
-      Observable.quantity(
-          "speed",
-          "speed of the wash pump",
-          QuantityKind.ROTATIONAL_SPEED,
-          new Span(0, 100),
-          PumpWords.RUNNING,
-          Procedure.running(
+      Observable.named("speed", "speed of the wash pump")
+          .quantity(QuantityKind.ROTATIONAL_SPEED, 0, 100)
+          .at(PumpWords.RUNNING)
+          .how(
               "Read the speed at the motor's far shaft end with an optical tachometer, or from the tone of"
-                  + " its hum with a frequency meter.",
-              10,
-              new Accuracy(0.005, 0.2),
-              TURNING,
-              PumpWords.WET_MAINS));
+                  + " its hum with a frequency meter.")
+          .by(Procedure.running(10, new Accuracy(0.005, 0.2), TURNING, PumpWords.WET_MAINS));
 
   /** Speed of the spray arm. */
   static final Observable ARM_SPEED =
-      Observable.quantity(
-          "arm-speed",
-          "speed of the spray arm",
-          QuantityKind.ROTATIONAL_SPEED,
-          new Span(0, 3),
-          List.of(),
-          Procedure.running(
-              "Count the strokes of the arm's jets against the door over a minute.",
-              3,
-              new Accuracy(0.03, 0.02),
-              Caution.HOT_WATER));
+      Observable.named("arm-speed", "speed of the spray arm")
+          .quantity(QuantityKind.ROTATIONAL_SPEED, 0, 3)
+          .how("Count the strokes of the arm's jets against the door over a minute.")
+          .by(Procedure.running(3, new Accuracy(0.03, 0.02), Caution.HOT_WATER));
 
   static final Observable NOISE = PumpWords.noise("wash pump", "Listen while it washes.");
 
   /** Whether the pressure swings. */
   static final Observable SWINGS =
-      Observable.yesNo(
-          "pressure-swings",
-          "the spray or the hum comes and goes, as with air in the water",
-          Procedure.running(
-              "Listen for a minute, and watch the jets or the power meter's needle.",
-              2,
-              Procedure.BY_EYE,
-              PumpWords.WET_MAINS));
+      Observable.named(
+              "pressure-swings", "the spray or the hum comes and goes, as with air in the water")
+          .how("Listen for a minute, and watch the jets or the power meter's needle.")
+          .by(Procedure.running(2, Procedure.BY_EYE, PumpWords.WET_MAINS));
 
   /** Height of the water. */
   static final Observable LEVEL =
-      Observable.quantity(
-          "level",
-          "water above the pump inlet while it washes",
-          QuantityKind.LENGTH,
-          new Span(0, 0.3),
-          List.of(),
-          Procedure.running(
+      Observable.named("level", "water above the pump inlet while it washes")
+          .quantity(QuantityKind.LENGTH, 0, 0.3)
+          .how(
               "Stop it in the wash phase, open the door when the jets are still, and dip the water with a"
-                  + " rule.",
-              4,
-              new Accuracy(0, 0.004),
-              Caution.HOT_WATER));
+                  + " rule.")
+          .by(Procedure.running(4, new Accuracy(0, 0.004), Caution.HOT_WATER));
 
   /** The state of the filter. */
   static final Observable FILTER =
-      Observable.graded(
-          "filter",
-          "filter before the pump",
-          List.of("clean", "partly", "clogged"),
-          WaterSide.opened("Take the filter out and hold it against the light.", 3));
+      Observable.named("filter", "filter before the pump")
+          .graded("clean", "partly", "clogged")
+          .how("Take the filter out and hold it against the light.")
+          .by(WaterSide.opened(3));
 
   /** How many jets are closed. */
   static final Observable JETS_CLOSED =
-      Observable.quantity(
-          "jets-closed",
-          "share of the jets that are closed",
-          QuantityKind.PERCENT,
-          new Span(0, 1),
-          List.of(),
-          Procedure.dead(
-              "Take the spray arms out, count the jets, and those that are closed or lined with scale.",
-              5,
-              new Accuracy(0, 0.05)));
+      Observable.named("jets-closed", "share of the jets that are closed")
+          .quantity(QuantityKind.PERCENT, 0, 1)
+          .how(
+              "Take the spray arms out, count the jets, and those that are closed or lined with scale.")
+          .by(Procedure.dead(5, new Accuracy(0, 0.05)));
 
   static final Observable DEBRIS =
       PumpWords.debris(
@@ -235,22 +195,17 @@ public final class WashPump implements Part {
 
   /** Whether water escapes before the jets. */
   static final Observable PASSAGE_LEAKS =
-      Observable.yesNo(
-          "passage-leaks",
-          "water escapes between pump and jets",
-          Procedure.running(
+      Observable.named("passage-leaks", "water escapes between pump and jets")
+          .how(
               "Look at the feed pipe, the arm's bearing and the joints for a jet of water, through the"
-                  + " door's glass or for wet marks right after a stop.",
-              6,
-              Procedure.BY_EYE,
-              Caution.HOT_WATER));
+                  + " door's glass or for wet marks right after a stop.")
+          .by(Procedure.running(6, Procedure.BY_EYE, Caution.HOT_WATER));
 
   /** What the owner sees. */
   static final Observable WEAK_JETS =
-      Observable.yesNo(
-          "weak-jets",
-          "the spray is weak, or dishes or linen stay dirty",
-          Procedure.look("Ask the owner, or listen to the spray against the door.", 1));
+      Observable.named("weak-jets", "the spray is weak, or dishes or linen stay dirty")
+          .how("Ask the owner, or listen to the spray against the door.")
+          .by(Procedure.look(1));
 
   /** The kind. */
   static final ComponentKind KIND =
@@ -319,30 +274,18 @@ public final class WashPump implements Part {
     PumpChecks pump = new PumpChecks(KIND, PUMP);
     return List.of(
         pump.head(),
-        new LimitCheck(
-            "jet-pressure",
-            "Pressure before the jets against the operating point",
-            KIND,
-            JET_PRESSURE,
-            WashChecks::jetPressure),
-        new LimitCheck(
-            "spray-arm-jets", "Jets of the spray arm", KIND, JETS_CLOSED, WashChecks::jetsClosed),
-        new LimitCheck(
-            "spray-arm-speed", "Speed of the spray arm", KIND, ARM_SPEED, WashChecks::armSpeed),
-        new LimitCheck(
-            "suction-cavitation",
-            "Suction of the wash pump: boiling",
-            KIND,
-            INLET_PRESSURE,
-            WashChecks::cavitation),
-        new LimitCheck(
-            "suction-filter",
-            "Suction of the wash pump: filter",
-            KIND,
-            INLET_PRESSURE,
-            WashChecks::filter),
-        new LimitCheck(
-            "suction-level", "Suction of the wash pump: air", KIND, LEVEL, WashChecks::level),
+        LimitCheck.named("jet-pressure", "Pressure before the jets against the operating point")
+            .on(KIND, JET_PRESSURE, WashChecks::jetPressure),
+        LimitCheck.named("spray-arm-jets", "Jets of the spray arm")
+            .on(KIND, JETS_CLOSED, WashChecks::jetsClosed),
+        LimitCheck.named("spray-arm-speed", "Speed of the spray arm")
+            .on(KIND, ARM_SPEED, WashChecks::armSpeed),
+        LimitCheck.named("suction-cavitation", "Suction of the wash pump: boiling")
+            .on(KIND, INLET_PRESSURE, WashChecks::cavitation),
+        LimitCheck.named("suction-filter", "Suction of the wash pump: filter")
+            .on(KIND, INLET_PRESSURE, WashChecks::filter),
+        LimitCheck.named("suction-level", "Suction of the wash pump: air")
+            .on(KIND, LEVEL, WashChecks::level),
         pump.power(),
         pump.winding());
   }

@@ -28,6 +28,38 @@ public record LimitCheck(
 
   private static final Limits NONE = new Limits(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
+  /**
+   * Begins a check.
+   *
+   * @param id the id of the check
+   * @param title what it asks
+   * @return what lacks only where it looks
+   */
+  public static Named named(String id, String title) {
+    return new Named(id, title);
+  }
+
+  /**
+   * A check of which only id and title are said.
+   *
+   * @param id the id of the check
+   * @param title what it asks
+   */
+  public record Named(String id, String title) {
+
+    /**
+     * Says where it looks.
+     *
+     * @param kind the kind of component that it looks at
+     * @param observable what must have been read
+     * @param rule gives the limits of a reading
+     * @return the check
+     */
+    public LimitCheck on(ComponentKind kind, Observable observable, LimitRule rule) {
+      return new LimitCheck(id, title, kind, observable, rule);
+    }
+  }
+
   @Override
   public List<Finding> apply(Job job, DecisionRule decision) {
     List<Finding> findings = new ArrayList<>();

@@ -63,90 +63,114 @@ public record Observable(
   }
 
   /**
-   * An observable with a value and a unit, on a linear scale.
+   * Begins an observable: a yes or a no, unless its draft is told otherwise.
    *
    * @param id the word in a job file
    * @param title the words for a person
-   * @param kind what it measures
-   * @param span everything that it can be, in the coherent SI unit
-   * @param conditions what may be stated about the circumstances
-   * @param procedure how it is observed
-   * @return the observable
+   * @return the draft
    */
-  public static Observable quantity(
-      String id,
-      String title,
-      QuantityKind kind,
-      Span span,
-      List<Characteristic> conditions,
-      Procedure procedure) {
-    return new Observable(
-        id, title, Type.QUANTITY, kind, false, span, List.of(), conditions, procedure);
+  public static Draft named(String id, String title) {
+    return new Draft(id, title);
   }
 
-  /**
-   * An observable with a value and a unit whose differences count as ratios.
-   *
-   * @param id the word in a job file
-   * @param title the words for a person
-   * @param kind what it measures
-   * @param span everything that it can be, in the coherent SI unit, above zero
-   * @param conditions what may be stated about the circumstances
-   * @param procedure how it is observed
-   * @return the observable
-   */
-  public static Observable logarithmic(
-      String id,
-      String title,
-      QuantityKind kind,
-      Span span,
-      List<Characteristic> conditions,
-      Procedure procedure) {
-    return new Observable(
-        id, title, Type.QUANTITY, kind, true, span, List.of(), conditions, procedure);
-  }
+  /** An observable of which not all is said yet. */
+  public static final class Draft {
+    private final String id;
+    private final String title;
+    private Type type = Type.YES_NO;
+    private QuantityKind kind = QuantityKind.RATIO;
+    private boolean logarithmic;
+    private Span span = new Span(0, 1);
+    private List<String> grades = List.of();
+    private List<Characteristic> conditions = List.of();
+    private String how = "";
 
-  /**
-   * Something that is there or not.
-   *
-   * @param id the word in a job file
-   * @param title the words for a person
-   * @param procedure how it is observed
-   * @return the observable
-   */
-  public static Observable yesNo(String id, String title, Procedure procedure) {
-    return new Observable(
-        id,
-        title,
-        Type.YES_NO,
-        QuantityKind.RATIO,
-        false,
-        new Span(0, 1),
-        List.of(),
-        List.of(),
-        procedure);
-  }
+    private Draft(String id, String title) {
+      this.id = id;
+      this.title = title;
+    }
 
-  /**
-   * Something told by a word on an ordered scale.
-   *
-   * @param id the word in a job file
-   * @param title the words for a person
-   * @param grades the words from least to most, two or more
-   * @param procedure how it is observed
-   * @return the observable
-   */
-  public static Observable graded(
-      String id, String title, List<String> grades, Procedure procedure) {
-    return new Observable(
-        id,
-        title,
-        Type.GRADE,
-        QuantityKind.RATIO,
-        false,
-        new Span(0, 1),
-        grades,
-        List.of(),
-        procedure);
+    /**
+     * It has a value and a unit, on a linear scale.
+     *
+     * @param measured what it measures
+     * @param low the least that it can be, in the coherent SI unit
+     * @param high the most that it can be, in the coherent SI unit
+     * @return this draft
+     */
+    public Draft quantity(QuantityKind measured, double low, double high) {
+      type = Type.QUANTITY;
+      kind = measured;
+      span = new Span(low, high);
+      return this;
+    }
+
+    /**
+     * It has a value and a unit, and its differences count as ratios.
+     *
+     * @param measured what it measures
+     * @param all everything that it can be, in the coherent SI unit, above zero
+     * @return this draft
+     */
+    public Draft logarithmic(QuantityKind measured, Span all) {
+      logarithmic = true;
+      return quantity(measured, all.low(), all.high());
+    }
+
+    /**
+     * It is told by a word on an ordered scale.
+     *
+     * @param fromLeast the words from least to most, two or more
+     * @return this draft
+     */
+    public Draft graded(String... fromLeast) {
+      type = Type.GRADE;
+      grades = List.of(fromLeast);
+      return this;
+    }
+
+    /**
+     * What may be stated about the circumstances of a reading.
+     *
+     * @param stated the figures
+     * @return this draft
+     */
+    public Draft at(Characteristic... stated) {
+      return at(List.of(stated));
+    }
+
+    /**
+     * What may be stated about the circumstances of a reading.
+     *
+     * @param stated the figures
+     * @return this draft
+     */
+    public Draft at(List<Characteristic> stated) {
+      conditions = stated;
+      return this;
+    }
+
+    /**
+     * What to do.
+     *
+     * @param text one or two sentences
+     * @return this draft
+     */
+    public Draft how(String text) {
+      how = text;
+      return this;
+    }
+
+    /**
+     * Ends the draft with what it takes to observe it.
+     *
+     * @param procedure the procedure, with what all such work begins with, if anything, in its text
+     * @return the observable
+     * @throws IllegalArgumentException if the parts do not fit each other
+     */
+    public Observable by(Procedure procedure) {
+      return new Observable(
+          id, title, type, kind, logarithmic, span, grades, conditions, procedure.then(how));
+    }
   }
 }

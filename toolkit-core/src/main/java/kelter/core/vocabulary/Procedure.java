@@ -10,7 +10,8 @@ import kelter.core.uncertainty.Accuracy;
 /**
  * How something is observed.
  *
- * @param text what to do, one or two sentences
+ * @param text what to do, one or two sentences; empty, or only what all such work begins with,
+ *     where {@link Observable.Draft#how} tells the rest
  * @param minutes how long it takes a practised person, greater than zero
  * @param hazard how dangerous the way of measuring is
  * @param typical the accuracy of an ordinary instrument, used and told where a job names none
@@ -40,53 +41,58 @@ public record Procedure(
   /**
    * Asked, or looked at with nothing opened.
    *
-   * @param text what to do
    * @param minutes how long it takes, greater than zero
    * @return the procedure, without a hazard
    */
-  public static Procedure look(String text, double minutes) {
-    return new Procedure(text, minutes, Hazard.NONE, BY_EYE, List.of());
+  public static Procedure look(double minutes) {
+    return new Procedure("", minutes, Hazard.NONE, BY_EYE, List.of());
   }
 
   /**
    * Looked at with the plug out.
    *
-   * @param text what to do
    * @param minutes how long it takes, greater than zero
    * @param more what to mind beyond the plug
    * @return the procedure
    */
-  public static Procedure inside(String text, double minutes, Caution... more) {
-    return dead(text, minutes, BY_EYE, more);
+  public static Procedure inside(double minutes, Caution... more) {
+    return dead(minutes, BY_EYE, more);
   }
 
   /**
    * Measured with the plug out.
    *
-   * @param text what to do
    * @param minutes how long it takes, greater than zero
    * @param typical the accuracy of an ordinary instrument
    * @param more what to mind beyond the plug
    * @return the procedure
    */
-  public static Procedure dead(String text, double minutes, Accuracy typical, Caution... more) {
+  public static Procedure dead(double minutes, Accuracy typical, Caution... more) {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(Caution.UNPLUG);
     cautions.addAll(List.of(more));
-    return new Procedure(text, minutes, Hazard.DEAD, typical, cautions);
+    return new Procedure("", minutes, Hazard.DEAD, typical, cautions);
   }
 
   /**
    * Measured on the closed machine while it runs.
    *
-   * @param text what to do
    * @param minutes how long it takes, greater than zero
    * @param typical the accuracy of an ordinary instrument
    * @param cautions what to mind
    * @return the procedure
    */
-  public static Procedure running(
-      String text, double minutes, Accuracy typical, Caution... cautions) {
-    return new Procedure(text, minutes, Hazard.RUNNING, typical, List.of(cautions));
+  public static Procedure running(double minutes, Accuracy typical, Caution... cautions) {
+    return new Procedure("", minutes, Hazard.RUNNING, typical, List.of(cautions));
+  }
+
+  /**
+   * The same with more to do behind what it says already.
+   *
+   * @param more one or two sentences
+   * @return the procedure
+   */
+  public Procedure then(String more) {
+    return new Procedure(text + more, minutes, hazard, typical, cautions);
   }
 }

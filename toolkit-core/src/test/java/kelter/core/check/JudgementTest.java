@@ -22,20 +22,15 @@ import kelter.core.source.Standing;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 
 /** Readings of every form held against limits. */
 class JudgementTest {
 
   private static final Observable RESISTANCE =
-      Observable.quantity(
-          "resistance",
-          "resistance",
-          QuantityKind.RESISTANCE,
-          new Span(0, 1e9),
-          List.of(),
-          new Procedure("measure", 1, Hazard.DEAD, new Accuracy(0.01, 0.1), List.of()));
+      Observable.named("resistance", "resistance")
+          .quantity(QuantityKind.RESISTANCE, 0, 1e9)
+          .by(new Procedure("measure", 1, Hazard.DEAD, new Accuracy(0.01, 0.1), List.of()));
 
   private static final Limits BAND = new Limits(24, 28);
   private static final Limits AT_LEAST = Limits.atLeast(1e6);

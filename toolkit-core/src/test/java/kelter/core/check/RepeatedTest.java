@@ -26,7 +26,6 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 
@@ -43,13 +42,9 @@ class RepeatedTest {
                   QuantityKind.RESISTANCE, new Accuracy(0, 0.1 * Math.sqrt(3)), 0, 100)));
 
   private static final Observable RESISTANCE =
-      Observable.quantity(
-          "resistance",
-          "resistance",
-          QuantityKind.RESISTANCE,
-          new Span(0, 1e6),
-          List.of(),
-          new Procedure("Read it.", 1, Hazard.DEAD, new Accuracy(0.01, 0), List.of()));
+      Observable.named("resistance", "resistance")
+          .quantity(QuantityKind.RESISTANCE, 0, 1e6)
+          .by(new Procedure("Read it.", 1, Hazard.DEAD, new Accuracy(0.01, 0), List.of()));
 
   private static final Vocabulary VOCABULARY =
       new Vocabulary(

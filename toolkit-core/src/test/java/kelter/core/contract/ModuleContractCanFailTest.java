@@ -40,7 +40,6 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.testkit.CalculationRules;
 import kelter.testkit.CheckRules;
 import kelter.testkit.FaultRules;
@@ -288,7 +287,7 @@ class ModuleContractCanFailTest {
 
     private List<String> cautions(Hazard hazard, List<Caution> cautions) {
       return VocabularyRules.cautions(
-          SampleModule.with(Observable.yesNo("noise", "noise", procedure(hazard, cautions))),
+          SampleModule.with(Observable.named("noise", "noise").by(procedure(hazard, cautions))),
           APPLIANCES);
     }
 
@@ -307,8 +306,7 @@ class ModuleContractCanFailTest {
     void anInstrumentThatIsExact() {
       Procedure exact = new Procedure("Look.", 1, Hazard.NONE, new Accuracy(0, 0), List.of());
       Observable observable =
-          Observable.quantity(
-              "level", "level", QuantityKind.LENGTH, new Span(0, 1), List.of(), exact);
+          Observable.named("level", "level").quantity(QuantityKind.LENGTH, 0, 1).by(exact);
       assertTold(
           "no limits of error", VocabularyRules.words(SampleModule.with(observable), APPLIANCES));
     }
@@ -316,7 +314,7 @@ class ModuleContractCanFailTest {
     @Test
     void aWordWithTwoMeanings() {
       Observable other =
-          Observable.yesNo("resistance", "resists", procedure(Hazard.NONE, List.of()));
+          Observable.named("resistance", "resists").by(procedure(Hazard.NONE, List.of()));
       ComponentKind again =
           new ComponentKind("buzzer", "buzzer", List.of(other), List.of(), List.of());
       CalculationModule module =
@@ -409,7 +407,8 @@ class ModuleContractCanFailTest {
 
     @Test
     void anObservableThatIsNotListed() {
-      Observable unlisted = Observable.yesNo("glow", "a glow", procedure(Hazard.NONE, List.of()));
+      Observable unlisted =
+          Observable.named("glow", "a glow").by(procedure(Hazard.NONE, List.of()));
       assertTold("is not the observable", questions(asks("m", question(unlisted))));
     }
 

@@ -32,7 +32,6 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 
 /**
  * A small module that keeps the contract, made of parts that a test can exchange for broken ones.
@@ -43,14 +42,11 @@ public final class SampleModule implements CalculationModule {
   static final Source INVENTED = new Source("made up for a test", Standing.INVENTED);
 
   static final Observable RESISTANCE =
-      Observable.quantity(
-          "resistance",
-          "resistance between the terminals",
-          QuantityKind.RESISTANCE,
-          new Span(0, 1e6),
-          List.of(),
-          procedure(Hazard.DEAD, List.of()));
-  static final Observable HUM = Observable.yesNo("hum", "a hum", procedure(Hazard.NONE, List.of()));
+      Observable.named("resistance", "resistance between the terminals")
+          .quantity(QuantityKind.RESISTANCE, 0, 1e6)
+          .by(procedure(Hazard.DEAD, List.of()));
+  static final Observable HUM =
+      Observable.named("hum", "a hum").by(procedure(Hazard.NONE, List.of()));
 
   static final ComponentKind KIND =
       new ComponentKind("buzzer", "buzzer", List.of(RESISTANCE, HUM), List.of(), List.of());

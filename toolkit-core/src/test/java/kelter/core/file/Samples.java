@@ -9,7 +9,6 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Vocabulary;
 
 /** A small vocabulary and a job that uses all of the format. */
@@ -25,19 +24,17 @@ final class Samples {
                   "bilge-pump",
                   "bilge pump",
                   List.of(
-                      Observable.quantity(
-                          "head",
-                          "head",
-                          QuantityKind.HEAD,
-                          new Span(0, 20),
-                          List.of(
+                      Observable.named("head", "head")
+                          .quantity(QuantityKind.HEAD, 0, 20)
+                          .at(
                               new Characteristic("flow", "flow rate", QuantityKind.FLOW),
                               new Characteristic(
-                                  "temperature", "temperature", QuantityKind.TEMPERATURE)),
-                          PROCEDURE),
-                      Observable.yesNo("hums", "hums", PROCEDURE),
-                      Observable.graded(
-                          "dirt", "dirt", List.of("none", "some", "much"), PROCEDURE)),
+                                  "temperature", "temperature", QuantityKind.TEMPERATURE))
+                          .by(PROCEDURE),
+                      Observable.named("hums", "hums").by(PROCEDURE),
+                      Observable.named("dirt", "dirt")
+                          .graded("none", "some", "much")
+                          .by(PROCEDURE)),
                   List.of(new Characteristic("lift", "lift", QuantityKind.HEAD)),
                   List.of(
                       new CurveKind("head", "head curve", QuantityKind.FLOW, QuantityKind.HEAD)))));

@@ -17,7 +17,6 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 
 /** What readings are worth, after JCGM 100:2008. */
@@ -33,13 +32,9 @@ class EvaluationTest {
   private static Evaluation evaluate(
       Accuracy typical, Optional<String> instrument, Reading... readings) {
     Observable voltage =
-        Observable.quantity(
-            "voltage",
-            "voltage",
-            QuantityKind.VOLTAGE,
-            new Span(0, 500),
-            List.of(),
-            new Procedure("Read it.", 1, Hazard.NONE, typical, List.of()));
+        Observable.named("voltage", "voltage")
+            .quantity(QuantityKind.VOLTAGE, 0, 500)
+            .by(new Procedure("Read it.", 1, Hazard.NONE, typical, List.of()));
     Component part =
         new Component(
             "part",

@@ -12,7 +12,6 @@ import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,12 +24,12 @@ class ReadingParserTest {
       new Procedure("Read it.", 1, Hazard.NONE, new Accuracy(0.01, 0), List.of());
   private static final Observable RESISTANCE = figure(QuantityKind.RESISTANCE);
   private static final Observable VOLUME = figure(QuantityKind.VOLUME);
-  private static final Observable NOISE = Observable.yesNo("noise", "noise", PROCEDURE);
+  private static final Observable NOISE = Observable.named("noise", "noise").by(PROCEDURE);
   private static final Observable SCALE =
-      Observable.graded("scale", "scale", List.of("none", "some", "thick"), PROCEDURE);
+      Observable.named("scale", "scale").graded("none", "some", "thick").by(PROCEDURE);
 
   private static Observable figure(QuantityKind kind) {
-    return Observable.quantity("figure", "figure", kind, new Span(0, 1e9), List.of(), PROCEDURE);
+    return Observable.named("figure", "figure").quantity(kind, 0, 1e9).by(PROCEDURE);
   }
 
   @Test
@@ -139,13 +138,9 @@ class ReadingParserTest {
   @Test
   void aTemperatureLiesInItsSpan() {
     Observable water =
-        Observable.quantity(
-            "figure",
-            "figure",
-            QuantityKind.TEMPERATURE,
-            new Span(268.15, 393.15),
-            List.of(),
-            PROCEDURE);
+        Observable.named("figure", "figure")
+            .quantity(QuantityKind.TEMPERATURE, 268.15, 393.15)
+            .by(PROCEDURE);
     ReadingParser.parse("60 Cel", water);
     assertTold("-5 to 120 Cel is possible", "140 Cel", water);
     assertTold("-5 to 120 Cel is possible", "-40 F", water);

@@ -28,7 +28,6 @@ import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -116,13 +115,9 @@ public class DiagnosisBenchmark {
     double[] healthy = new double[READINGS];
     for (int k = 0; k < READINGS; k++) {
       observables.add(
-          Observable.quantity(
-              "reading-" + k,
-              "reading",
-              QuantityKind.RESISTANCE,
-              new Span(0, 300),
-              List.of(),
-              PROCEDURE));
+          Observable.named("reading-" + k, "reading")
+              .quantity(QuantityKind.RESISTANCE, 0, 300)
+              .by(PROCEDURE));
       healthy[k] = 60 + 40 * random.nextDouble();
     }
     int[][] moved = new int[FAULTS][MOVED];

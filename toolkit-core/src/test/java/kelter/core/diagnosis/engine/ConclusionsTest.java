@@ -21,7 +21,6 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
@@ -35,13 +34,9 @@ class ConclusionsTest {
     List<Observable> observables = new ArrayList<>();
     for (int k = 0; k < count; k++) {
       observables.add(
-          Observable.quantity(
-              "reading-" + k,
-              "reading",
-              QuantityKind.RESISTANCE,
-              new Span(0, 100),
-              List.of(),
-              LinearModel.PROCEDURE));
+          Observable.named("reading-" + k, "reading")
+              .quantity(QuantityKind.RESISTANCE, 0, 100)
+              .by(LinearModel.PROCEDURE));
     }
     return observables;
   }

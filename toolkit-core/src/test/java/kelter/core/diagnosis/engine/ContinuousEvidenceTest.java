@@ -10,7 +10,6 @@ import kelter.core.diagnosis.likelihood.LinearModel;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -25,27 +24,15 @@ class ContinuousEvidenceTest {
 
   private static final List<Observable> OBSERVABLES =
       List.of(
-          Observable.quantity(
-              "resistance",
-              "resistance",
-              QuantityKind.RESISTANCE,
-              new Span(5, 200),
-              List.of(),
-              LinearModel.PROCEDURE),
-          Observable.quantity(
-              "current",
-              "current",
-              QuantityKind.CURRENT,
-              new Span(0, 16),
-              List.of(),
-              LinearModel.PROCEDURE),
-          Observable.quantity(
-              "heating-rate",
-              "heating rate",
-              QuantityKind.of("heating rate", "K"),
-              new Span(0, 4),
-              List.of(),
-              LinearModel.PROCEDURE));
+          Observable.named("resistance", "resistance")
+              .quantity(QuantityKind.RESISTANCE, 5, 200)
+              .by(LinearModel.PROCEDURE),
+          Observable.named("current", "current")
+              .quantity(QuantityKind.CURRENT, 0, 16)
+              .by(LinearModel.PROCEDURE),
+          Observable.named("heating-rate", "heating rate")
+              .quantity(QuantityKind.of("heating rate", "K"), 0, 4)
+              .by(LinearModel.PROCEDURE));
 
   // Prior odds against "healthy" (0.05): 0.35, 0.25 and 0.30, so p/(1-p) is 7, 5 and 6.
   private static final LinearModel MODEL =

@@ -15,7 +15,6 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,13 +23,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EngineEdgesTest {
 
   private static final Observable RESISTANCE =
-      Observable.quantity(
-          "resistance",
-          "resistance",
-          QuantityKind.RESISTANCE,
-          new Span(0, 1e6),
-          List.of(),
-          LinearModel.PROCEDURE);
+      Observable.named("resistance", "resistance")
+          .quantity(QuantityKind.RESISTANCE, 0, 1e6)
+          .by(LinearModel.PROCEDURE);
 
   /** From 26 ohm to 500 kohm, which is a thousand times the spread. */
   private static final LinearModel MODEL =

@@ -18,7 +18,6 @@ import kelter.core.safety.Hazard;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 
 class InformationTest {
@@ -27,8 +26,7 @@ class InformationTest {
       new Procedure("Read it.", 2, Hazard.DEAD, new Accuracy(0, 0), List.of());
 
   private static final Observable CURRENT =
-      Observable.quantity(
-          "current", "current", QuantityKind.CURRENT, new Span(-100, 100), List.of(), EXACT);
+      Observable.named("current", "current").quantity(QuantityKind.CURRENT, -100, 100).by(EXACT);
 
   /** Two states, healthy and one fault, whose forecasts have these means and spreads. */
   private static double bits(double mean0, double sd0, double mean1, double sd1) {

@@ -25,7 +25,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
@@ -51,13 +50,9 @@ class PairsTest {
     List<Observable> observables = new ArrayList<>();
     for (int k = 0; k < count; k++) {
       observables.add(
-          Observable.quantity(
-              "reading-" + k,
-              "reading",
-              QuantityKind.RESISTANCE,
-              new Span(0, 100),
-              List.of(),
-              LinearModel.PROCEDURE));
+          Observable.named("reading-" + k, "reading")
+              .quantity(QuantityKind.RESISTANCE, 0, 100)
+              .by(LinearModel.PROCEDURE));
     }
     return observables;
   }
@@ -152,7 +147,7 @@ class PairsTest {
       }
       List<Observable> seen = new ArrayList<>();
       for (int k = 0; k < readings; k++) {
-        seen.add(Observable.yesNo("seen-" + k, "seen", LinearModel.PROCEDURE));
+        seen.add(Observable.named("seen-" + k, "seen").by(LinearModel.PROCEDURE));
       }
       return new Coins(chance, all, seen);
     }

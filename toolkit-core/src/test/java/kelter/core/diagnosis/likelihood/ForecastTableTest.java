@@ -20,7 +20,7 @@ class ForecastTableTest {
   /** A device that trips from a severity on: its chance jumps, and must stay a chance. */
   @Test
   void aJumpDoesNotSwingOutOfTheChances() {
-    Observable trips = Observable.yesNo("trips", "it trips", LinearModel.PROCEDURE);
+    Observable trips = Observable.named("trips", "it trips").by(LinearModel.PROCEDURE);
     Measurement no =
         new Measurement(
             "part",

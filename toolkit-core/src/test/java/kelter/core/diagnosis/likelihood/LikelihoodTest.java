@@ -3,7 +3,6 @@ package kelter.core.diagnosis.likelihood;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
@@ -14,13 +13,9 @@ class LikelihoodTest {
   private static final double BLUNDER = 0.01;
 
   private static final Observable RESISTANCE =
-      Observable.logarithmic(
-          "resistance",
-          "resistance",
-          QuantityKind.RESISTANCE,
-          new Span(0.01, 1e6),
-          List.of(),
-          LinearModel.PROCEDURE);
+      Observable.named("resistance", "resistance")
+          .logarithmic(QuantityKind.RESISTANCE, new Span(0.01, 1e6))
+          .by(LinearModel.PROCEDURE);
 
   private static double of(double read, double u, double forecast) {
     return Likelihood.value(RESISTANCE, read, u, BLUNDER).of(Math.log(forecast), 0.05);

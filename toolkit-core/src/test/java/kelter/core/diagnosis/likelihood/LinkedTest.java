@@ -18,7 +18,6 @@ import kelter.core.job.Conditions;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,13 +74,9 @@ class LinkedTest {
   }
 
   private static Observable observable(int k) {
-    return Observable.quantity(
-        "reading-" + k,
-        "reading",
-        QuantityKind.VOLTAGE,
-        new Span(0, SPAN),
-        List.of(),
-        LinearModel.PROCEDURE);
+    return Observable.named("reading-" + k, "reading")
+        .quantity(QuantityKind.VOLTAGE, 0, SPAN)
+        .by(LinearModel.PROCEDURE);
   }
 
   private static final Mains MODEL =

@@ -10,7 +10,6 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Conditions;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,13 +27,9 @@ class PairIntegralTest {
     List<Observable> observables = new ArrayList<>();
     for (int k = 0; k < count; k++) {
       observables.add(
-          Observable.quantity(
-              "reading-" + k,
-              "reading",
-              QuantityKind.RESISTANCE,
-              new Span(-100, SPAN - 100),
-              List.of(),
-              LinearModel.PROCEDURE));
+          Observable.named("reading-" + k, "reading")
+              .quantity(QuantityKind.RESISTANCE, -100, SPAN - 100)
+              .by(LinearModel.PROCEDURE));
     }
     return observables;
   }

@@ -40,14 +40,17 @@ class PartModelTest {
   private static final Characteristic AT_VOLTAGE =
       new Characteristic("voltage", "voltage while it is read", QuantityKind.VOLTAGE);
   private static final Observable POWER =
-      Observable.quantity(
-          "power", "power", QuantityKind.POWER, new Span(0, 500), List.of(AT_VOLTAGE), LOOK);
+      Observable.named("power", "power")
+          .quantity(QuantityKind.POWER, 0, 500)
+          .at(AT_VOLTAGE)
+          .by(LOOK);
   private static final Observable RESISTANCE =
-      Observable.logarithmic(
-          "resistance", "resistance", QuantityKind.RESISTANCE, new Span(1, 1e6), List.of(), LOOK);
-  private static final Observable DARK = Observable.yesNo("dark", "it is dark", LOOK);
+      Observable.named("resistance", "resistance")
+          .logarithmic(QuantityKind.RESISTANCE, new Span(1, 1e6))
+          .by(LOOK);
+  private static final Observable DARK = Observable.named("dark", "it is dark").by(LOOK);
   private static final Observable SOOT =
-      Observable.graded("soot", "soot on the glass", List.of("none", "some", "black"), LOOK);
+      Observable.named("soot", "soot on the glass").graded("none", "some", "black").by(LOOK);
   private static final ComponentKind LAMP =
       new ComponentKind(
           "lamp", "lamp", List.of(RESISTANCE, POWER, DARK, SOOT), List.of(), List.of());

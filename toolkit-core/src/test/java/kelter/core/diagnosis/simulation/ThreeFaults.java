@@ -29,14 +29,14 @@ record ThreeFaults() implements FaultModel {
   static final double CURRENT_SHARE = 0.02;
 
   static final Observable NOISE =
-      Observable.graded("noise", "noise", List.of("none", "some", "loud"), procedure(3));
-  static final Observable WARM = Observable.yesNo("warm", "warm", procedure(2));
+      Observable.named("noise", "noise").graded("none", "some", "loud").by(procedure(3));
+  static final Observable WARM = Observable.named("warm", "warm").by(procedure(2));
   static final Observable CURRENT =
-      Observable.quantity(
-          "current", "current", QuantityKind.CURRENT, new Span(0, 40), List.of(), procedure(4));
+      Observable.named("current", "current").quantity(QuantityKind.CURRENT, 0, 40).by(procedure(4));
   static final Observable LEAK =
-      Observable.logarithmic(
-          "leak", "leak", QuantityKind.RESISTANCE, new Span(1, 1e6), List.of(), procedure(5));
+      Observable.named("leak", "leak")
+          .logarithmic(QuantityKind.RESISTANCE, new Span(1, 1e6))
+          .by(procedure(5));
 
   static final EngineSettings SETTINGS = EngineSettings.USUAL;
 

@@ -63,14 +63,14 @@ class JobRulesTest {
                       quantity("insulation", QuantityKind.INSULATION_RESISTANCE, new Span(0, 1e12)),
                       quantity("temperature", QuantityKind.TEMPERATURE, new Span(250, 600)),
                       quantity("pressure", QuantityKind.GAUGE_PRESSURE, new Span(-1e5, 1e6)),
-                      Observable.graded("scale", "scale", List.of("none", "some", "much"), READ)),
+                      Observable.named("scale", "scale").graded("none", "some", "much").by(READ)),
                   List.of(
                       new Characteristic("airflow", "airflow", QuantityKind.FLOW),
                       new Characteristic("share", "share", QuantityKind.PERCENT)),
                   List.of())));
 
   private static Observable quantity(String id, QuantityKind kind, Span span) {
-    return Observable.quantity(id, id, kind, span, List.of(), READ);
+    return Observable.named(id, id).quantity(kind, span.low(), span.high()).by(READ);
   }
 
   private static Appliance machine(Map<String, Quantity> figures) {

@@ -23,7 +23,6 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,13 +31,9 @@ import org.junit.jupiter.api.io.TempDir;
 class LogReaderTest {
 
   private static final Observable FLOW =
-      Observable.quantity(
-          "flow",
-          "flow",
-          QuantityKind.FLOW,
-          new Span(0, 1),
-          List.of(),
-          new Procedure("Read it.", 1, Hazard.DEAD, new Accuracy(0.02, 0), List.of()));
+      Observable.named("flow", "flow")
+          .quantity(QuantityKind.FLOW, 0, 1)
+          .by(new Procedure("Read it.", 1, Hazard.DEAD, new Accuracy(0.02, 0), List.of()));
 
   private static final Vocabulary VOCABULARY =
       new Vocabulary(
