@@ -26,10 +26,8 @@ import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.problem.InputException;
-import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
@@ -40,10 +38,7 @@ class CaseTest {
 
   private static final Source INVENTED = new Source("made up", Standing.INVENTED);
   private static final Observable DARK =
-      Observable.yesNo(
-          "dark",
-          "it is dark",
-          new Procedure("look", 1, Hazard.NONE, new Accuracy(0, 0), List.of()));
+      Observable.named("dark", "it is dark").how("Look.").by(Procedure.look(1));
   private static final ComponentKind LAMP =
       new ComponentKind("lamp", "lamp", List.of(DARK), List.of(), List.of());
 
