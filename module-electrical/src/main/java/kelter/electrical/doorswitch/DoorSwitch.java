@@ -10,6 +10,7 @@ import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -33,17 +34,34 @@ public final class DoorSwitch implements Part {
           .how("Take one wire off, close the door and measure across the switch, leads nulled.")
           .by(Electrical.dead(4, Electrical.OHMMETER));
 
+  static final Observable OPEN_RESISTANCE =
+      Observable.named("open-resistance", "resistance across it with the door open")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .how("Take one wire off, open the door and measure across the switch.")
+          .by(Electrical.dead(4, Electrical.OHMMETER));
+
   static final Observable DOES_NOT_START =
       Observable.named("does-not-start", "it does not start although the door is closed")
           .how("Ask, or close the door and start a programme.")
           .by(Electrical.look(2));
+
+  /** What faults change of it with the door open. */
+  private enum Opened implements Figure {
+    /** Resistance on an ordinary meter, Ohm. */
+    RESISTANCE;
+
+    @Override
+    public double inOrder() {
+      return Electrical.RESISTANCE.high();
+    }
+  }
 
   /** A door switch. */
   public static final ComponentKind DOOR_SWITCH =
       new ComponentKind(
           "door-switch",
           "door switch",
-          List.of(CLOSED_RESISTANCE, DOES_NOT_START),
+          List.of(CLOSED_RESISTANCE, OPEN_RESISTANCE, DOES_NOT_START),
           List.of(),
           List.of());
 
@@ -66,7 +84,7 @@ public final class DoorSwitch implements Part {
             "renew-door-switch", "adjust the door or renew its switch", 30, 0.95, Caution.UNPLUG);
     return Optional.of(
         PartModel.of(door.id(), Electrical.PRIORS, Path.values())
-            .on(door, DOOR_SWITCH)
+            .on(door, DOOR_SWITCH, Opened.values())
             .faults(
                 fault("contact-burnt", "contact of the door switch burnt", 0.03)
                     .wears(Wear.CONTACT)
@@ -82,6 +100,7 @@ public final class DoorSwitch implements Part {
                         Path.NOTICED.becomes(0.95))
                     .curedBy(renew))
             .looks(CLOSED_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7))
+            .looks(OPEN_RESISTANCE, state -> state.of(Opened.RESISTANCE), Spread.constant(0.7))
             .looks(DOES_NOT_START, Path.NOTICED)
             .build());
   }
