@@ -585,4 +585,15 @@ class ElectricalChecksTest {
       assertTrue(finding.source().display().contains("common practice"));
     }
   }
+
+  /** 1 Mohm is common practice, no source; 0.3 ohm is a closed contact. */
+  @Test
+  void aDoorSwitchThatDoesNotOpenKeepsTheMachineUnplugged() {
+    Appliance machine = Jobs.appliance(Jobs.component("door", "door-switch"));
+    Finding shut = only(machine, Jobs.measurement("door", "open-resistance", ohm(0.3)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, shut.verdict());
+    assertTrue(shut.keepsUnplugged());
+    Finding open = only(machine, Jobs.measurement("door", "open-resistance", ohm(5e6)));
+    assertEquals(Verdict.CONFORMS, open.verdict());
+  }
 }

@@ -6,8 +6,11 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
+import kelter.core.check.Limits;
+import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -19,6 +22,8 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.component.Electrical;
@@ -44,6 +49,16 @@ public final class DoorSwitch implements Part {
       Observable.named("does-not-start", "it does not start although the door is closed")
           .how("Ask, or close the door and start a programme.")
           .by(Electrical.look(2));
+
+  private static final Source OPENS =
+      Source.commonPractice("an open contact has more than 1 Mohm on an ordinary meter");
+
+  private static final Caution RUNS_OPEN =
+      new Caution(
+          Signal.DANGER,
+          "Moving parts. The machine may run with its door open: leave it unplugged until the switch"
+              + " is mended.",
+          true);
 
   /** What faults change of it with the door open. */
   private enum Opened implements Figure {
@@ -74,7 +89,16 @@ public final class DoorSwitch implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("door-switch-continuity", "Does the door switch close?")
-            .on(DOOR_SWITCH, CLOSED_RESISTANCE, ClosedContact.RULE));
+            .on(DOOR_SWITCH, CLOSED_RESISTANCE, ClosedContact.RULE),
+        LimitCheck.named("door-switch-opens", "Does the door switch open?")
+            .on(DOOR_SWITCH, OPEN_RESISTANCE, DoorSwitch::opens));
+  }
+
+  /** At least 1 MOhm with the door open. */
+  private static Optional<Allowed> opens(Measured measured) {
+    return Optional.of(
+        Allowed.of("resistance with the door open", OPENS, Limits.atLeast(1e6))
+            .butIfNot(RUNS_OPEN));
   }
 
   @Override
