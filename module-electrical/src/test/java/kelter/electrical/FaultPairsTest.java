@@ -4,18 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.job.Appliance;
-import kelter.core.job.Complaint;
-import kelter.core.job.Job;
-import kelter.core.quantity.Quantity;
-import kelter.core.quantity.QuantityKind;
+import kelter.testkit.Aging;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -157,40 +151,6 @@ class FaultPairsTest {
     "capacitor.weak, motor.damp"
   })
   void wearComesWithAgeAndMishapsDoNot(String wears, String ageless) {
-    double usual = chance(wears, 7) / chance(ageless, 7);
-    assertTrue(chance(wears, 14) / chance(ageless, 14) > 1.15 * usual);
-    assertTrue(chance(wears, 2) / chance(ageless, 2) < 0.85 * usual);
-  }
-
-  /** The chance of a fault on a machine of which nothing is known but its age. */
-  private static double chance(String fault, double years) {
-    double sum = 0;
-    for (Appliance machine : SampleMachines.all()) {
-      Appliance aged =
-          new Appliance(
-              machine.kind(),
-              machine.maker(),
-              machine.model(),
-              machine.serial(),
-              Optional.of(Quantity.of(years, "a", QuantityKind.AGE)),
-              machine.nameplate(),
-              machine.components());
-      Job job =
-          new Job(
-              "job-1",
-              "",
-              aged,
-              new Complaint("something is wrong", ""),
-              List.of(),
-              List.of(),
-              Optional.empty());
-      sum +=
-          new DiagnosisEngine(EngineSettings.USUAL)
-              .diagnose(job, models(aged)).faults().stream()
-                  .filter(suspect -> suspect.fault().key().equals(fault))
-                  .mapToDouble(suspect -> suspect.probability())
-                  .sum();
-    }
-    return sum;
+    new Aging(SampleMachines.all(), FaultPairsTest::models).assertComesWithAge(wears, ageless);
   }
 }

@@ -57,24 +57,10 @@ public final class TemperatureRise {
         "copper (k = 234.5) or aluminium (k = 225), room from -20 °C to 60 °C",
         SOURCE,
         List.of(
-            Parameter.required(
-                "before", "resistance at the start", QuantityKind.RESISTANCE, 1e-4, 1e6),
-            Parameter.required(
-                "after", "resistance at the end", QuantityKind.RESISTANCE, 1e-4, 1e6),
-            Parameter.optional(
-                "room-before",
-                "temperature of winding and room at the start",
-                QuantityKind.TEMPERATURE,
-                253.15,
-                333.15,
-                "20 Cel"),
-            Parameter.optional(
-                "room-after",
-                "temperature of the room at the end",
-                QuantityKind.TEMPERATURE,
-                253.15,
-                333.15,
-                "20 Cel"),
+            resistance("before", "resistance at the start"),
+            resistance("after", "resistance at the end"),
+            room("room-before", "temperature of winding and room at the start"),
+            room("room-after", "temperature of the room at the end"),
             Parameter.choice(
                 "metal", "metal of the winding", List.of("copper", "aluminium"), "copper")),
         List.of(
@@ -86,6 +72,14 @@ public final class TemperatureRise {
           double rise = rise(x[0], x[1], x[2], x[3], metal);
           return new double[] {rise, x[3] + rise};
         });
+  }
+
+  private static Parameter resistance(String id, String title) {
+    return Parameter.required(id, title, QuantityKind.RESISTANCE, 1e-4, 1e6);
+  }
+
+  private static Parameter room(String id, String title) {
+    return Parameter.optional(id, title, QuantityKind.TEMPERATURE, 253.15, 333.15, "20 Cel");
   }
 
   /**

@@ -38,11 +38,9 @@ record HeaterWords(
     Observable deposit,
     Observable sheath) {
 
-  /** How much water it heats. */
   static final Characteristic VOLUME =
       new Characteristic("volume", "volume of the water", QuantityKind.VOLUME);
 
-  /** How much air it heats. */
   static final Characteristic AIRFLOW =
       new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW);
 
@@ -50,7 +48,6 @@ record HeaterWords(
   private static final String POWER_METER =
       "Plug-in power meter, machine closed: the power while it heats less the power just before.";
 
-  /** Its resistance. */
   static final Observable RESISTANCE =
       Observable.named("resistance", "resistance between its terminals")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
@@ -60,7 +57,6 @@ record HeaterWords(
                   + " terminals.")
           .by(Electrical.dead(4, Electrical.OHMMETER, Cautions.HOT_PART));
 
-  /** Its insulation. */
   static final Observable INSULATION =
       Observable.named("insulation-resistance", "insulation resistance to earth")
           .logarithmic(QuantityKind.INSULATION_RESISTANCE, Electrical.INSULATION)
@@ -70,25 +66,21 @@ record HeaterWords(
                   + " sheath, one minute.")
           .by(Electrical.insulation());
 
-  /** Whether the residual-current device trips. */
   static final Observable TRIPS =
       Observable.named("trips-rcd", "the residual-current device trips")
           .how("Ask whether it trips, and when: at once, or after some heating.")
           .by(Electrical.look(2));
 
-  /** Whether the fuse or circuit-breaker acts. */
   static final Observable TRIPS_BREAKER =
       Observable.named("trips-breaker", "the fuse or circuit-breaker of the circuit acts")
           .how("Ask which device acts: circuit-breaker, or residual-current device.")
           .by(Electrical.look(2));
 
-  /** Whether it gets too hot. */
   static final Observable OVERHEATS =
       Observable.named("overheats", "it gets hotter than it was set to")
           .how("Ask for scalded wash, steam, or a smell of hot dust.")
           .by(Electrical.look(5));
 
-  /** Whether it is the right part. */
   static final Observable MARKING_DIFFERS =
       Observable.named(
               "marking-differs", "the marking on the heater is not what the parts list says")

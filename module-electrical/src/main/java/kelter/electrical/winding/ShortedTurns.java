@@ -50,13 +50,8 @@ public final class ShortedTurns {
                 "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-3, 1e6),
             Parameter.required(
                 "expected", "what it should have at 20 °C", QuantityKind.RESISTANCE, 1e-3, 1e6),
-            Parameter.optional(
-                "temperature",
-                "temperature of the winding",
-                QuantityKind.TEMPERATURE,
-                223.15,
-                473.15,
-                "20 Cel")),
+            CopperResistance.temperature("temperature", "temperature of the winding")
+                .optional("20 Cel")),
         List.of(
             new Output("missing", "share that is missing", QuantityKind.PERCENT),
             new Output("at-20", "resistance at 20 °C", QuantityKind.RESISTANCE)),

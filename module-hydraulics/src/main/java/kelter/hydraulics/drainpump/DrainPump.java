@@ -31,32 +31,26 @@ import kelter.hydraulics.pumppart.Running;
 /** The drain pump with its strainer, hose and check valve. */
 public final class DrainPump implements Part {
 
-  /** The height of the hose's highest point or outlet above the water in the sump. */
   static final Characteristic STATIC_LIFT =
       new Characteristic(
           "static-lift", "outlet or highest point of the hose above the water", QuantityKind.HEAD);
 
-  /** The length of the drain hose. */
   static final Characteristic HOSE_LENGTH =
       new Characteristic("hose-length", "length of the drain hose", QuantityKind.HEAD);
 
-  /** The bore of the drain hose. */
   static final Characteristic HOSE_BORE =
       new Characteristic("hose-bore", "inner diameter of the drain hose", QuantityKind.LENGTH);
 
-  /** The water that one drain phase moves. */
   static final Characteristic DRAIN_VOLUME =
       new Characteristic(
           "drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME);
 
-  /** The height that drives the water down the standpipe. */
   static final Characteristic STANDPIPE_HEIGHT =
       new Characteristic(
           "standpipe-height",
           "brim of the standpipe above the weir of its trap",
           QuantityKind.HEAD);
 
-  /** The bore of the standpipe. */
   static final Characteristic STANDPIPE_BORE =
       new Characteristic("standpipe-bore", "inner diameter of the standpipe", QuantityKind.LENGTH);
 
@@ -69,7 +63,6 @@ public final class DrainPump implements Part {
           8,
           new Accuracy(0, 0.01));
 
-  /** Head behind the pump while it drains. */
   static final Observable OUTLET_HEAD =
       Observable.named("outlet-head", "height of the water behind the drain pump while it drains")
           .quantity(QuantityKind.HEAD, 0, 6)
@@ -79,7 +72,6 @@ public final class DrainPump implements Part {
                   + " the height of the water in the clear hose above that in the sump.")
           .by(Procedure.running(12, new Accuracy(0, 0.02), Caution.HOT_WATER, PumpWords.HOSE_END));
 
-  /** Head behind the check valve while it drains. */
   static final Observable HOSE_HEAD =
       Observable.named("hose-head", "height of the water behind the check valve while it drains")
           .quantity(QuantityKind.HEAD, 0, 6)
@@ -89,7 +81,6 @@ public final class DrainPump implements Part {
                   + " read the height of the water in the clear hose above that in the sump.")
           .by(Procedure.running(12, new Accuracy(0, 0.02), Caution.HOT_WATER, PumpWords.HOSE_END));
 
-  /** Flow rate at the end of the hose. */
   static final Observable FLOW =
       Observable.named("flow", "flow rate at the end of the drain hose")
           .quantity(QuantityKind.FLOW, 0, 60.0 / 60_000)
@@ -101,7 +92,6 @@ public final class DrainPump implements Part {
               Procedure.running(
                   5, new Accuracy(0.05, 0.2 / 60_000), Caution.HOT_WATER, PumpWords.HOSE_END));
 
-  /** How long it takes. */
   static final Observable DRAIN_TIME =
       Observable.named("drain-time", "time in which a full drain phase empties the machine")
           .quantity(QuantityKind.TIME, 0, 900)
@@ -139,7 +129,6 @@ public final class DrainPump implements Part {
       PumpWords.debris(
           "Empty the sump, take the pump off and look into its inlet and between the vanes.", 12);
 
-  /** The state of the strainer. */
   static final Observable STRAINER =
       Observable.named("strainer", "strainer or debris trap before the pump")
           .graded("clean", "partly", "clogged")
@@ -158,7 +147,6 @@ public final class DrainPump implements Part {
               + " the vanes.",
           10);
 
-  /** Whether the hose is narrowed. */
   static final Observable NARROWED =
       Observable.named("hose-narrowed", "the drain hose is kinked, squeezed or clogged")
           .how(
@@ -166,13 +154,11 @@ public final class DrainPump implements Part {
                   + " trap.")
           .by(Procedure.dead(8, Procedure.BY_EYE));
 
-  /** Whether the check valve hangs. */
   static final Observable VALVE_HANGS =
       Observable.named("valve-hangs", "the flap of the check valve hangs, open or shut")
           .how("Take the check valve out and move its flap.")
           .by(WaterSide.opened(8));
 
-  /** How high the hose goes. */
   static final Observable LIFT =
       Observable.named("lift", "outlet or highest point of the hose above the water")
           .quantity(QuantityKind.HEAD, 0, 3)
@@ -184,14 +170,12 @@ public final class DrainPump implements Part {
                   new Accuracy(0, 0.02),
                   List.of()));
 
-  /** Whether water comes back. */
   static final Observable RETURNS =
       Observable.named("water-returns", "water runs back into the machine after the pump stops")
           .how(
               "Let it drain to the end, stop it, and look whether the level rises again within a minute.")
           .by(Procedure.running(4, Procedure.BY_EYE, Caution.HOT_WATER));
 
-  /** How much water comes back. */
   static final Observable RETURNED =
       Observable.named("returned-volume", "water that has run back a minute after the pump stopped")
           .quantity(QuantityKind.VOLUME, 0, 0.005)
@@ -202,19 +186,16 @@ public final class DrainPump implements Part {
               Procedure.running(
                   6, new Accuracy(0.03, 2e-5), Caution.HOT_WATER, PumpWords.HOSE_END));
 
-  /** Whether water gets out on the way. */
   static final Observable WATER_OUTSIDE =
       Observable.named("water-outside", "water under or behind the machine after it drains")
           .how("Ask the owner, or put paper under the hose for one drain phase.")
           .by(Procedure.look(2));
 
-  /** What the owner sees. */
   static final Observable DRAINS_SLOWLY =
       Observable.named("drains-slowly", "the machine drains slowly or not at all")
           .how("Ask the owner, or watch one drain phase.")
           .by(Procedure.look(1));
 
-  /** The kind. */
   static final ComponentKind KIND =
       new ComponentKind(
           "drain-pump",

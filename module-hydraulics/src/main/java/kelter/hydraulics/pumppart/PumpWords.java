@@ -54,19 +54,15 @@ public record PumpWords(
           "greatest torque of a motor behind an inverter, by its rated torque",
           QuantityKind.PERCENT);
 
-  /** The flow rate at which a head is read. */
   static final Characteristic AT_FLOW =
       new Characteristic("flow", "flow rate while it is read", QuantityKind.FLOW);
 
-  /** The frequency of the supply. */
   static final Characteristic AT_FREQUENCY =
       new Characteristic("frequency", "frequency of the supply", QuantityKind.FREQUENCY);
 
-  /** The voltage of the supply. */
   static final Characteristic AT_VOLTAGE =
       new Characteristic("voltage", "voltage at the pump while it runs", QuantityKind.VOLTAGE);
 
-  /** The temperature of the winding. */
   static final Characteristic OF_WINDING =
       new Characteristic("temperature", "temperature of the winding", QuantityKind.TEMPERATURE);
 

@@ -31,41 +31,34 @@ import kelter.hydraulics.pumppart.Running;
 /** The circulation pump with its filter, the passage to the jets, and the jets. */
 public final class WashPump implements Part {
 
-  /** The height of the jets above the water. */
   static final Characteristic JET_LIFT =
       new Characteristic("jet-lift", "jets above the water in the sump", QuantityKind.HEAD);
 
-  /** The open area of the jets, discharge coefficient left out. */
+  /** The discharge coefficient is left out of it. */
   static final Characteristic JET_AREA =
       new Characteristic("jet-area", "open area of all jets together", QuantityKind.AREA);
 
-  /** The length of the passage to the jets. */
   static final Characteristic PASSAGE_LENGTH =
       new Characteristic(
           "passage-length", "length of the passage from pump to jets", QuantityKind.HEAD);
 
-  /** The bore of the passage to the jets. */
   static final Characteristic PASSAGE_BORE =
       new Characteristic(
           "passage-bore", "inner diameter of the passage from pump to jets", QuantityKind.LENGTH);
 
-  /** The height of the water above the pump inlet while it washes. */
   static final Characteristic WORKING_LEVEL =
       new Characteristic(
           "working-level", "water above the pump inlet while it washes", QuantityKind.LENGTH);
 
-  /** The net positive suction head that the pump requires. */
   static final Characteristic NPSH_REQUIRED =
       new Characteristic(
           "npsh-required",
           "net positive suction head that the pump requires at its rated flow",
           QuantityKind.HEAD);
 
-  /** The speed of the pump at its rated point. */
   static final Characteristic RATED_SPEED =
       new Characteristic("rated-speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED);
 
-  /** How fast the spray arm of a good machine turns. */
   static final Characteristic RATED_ARM_SPEED =
       new Characteristic(
           "rated-arm-speed",
@@ -91,7 +84,6 @@ public final class WashPump implements Part {
           15,
           new Accuracy(0.01, 0.05));
 
-  /** Pressure at the jets. */
   static final Observable JET_PRESSURE =
       Observable.named("jet-pressure", "gauge pressure in the spray arm")
           .quantity(QuantityKind.GAUGE_PRESSURE, 0, 120_000)
@@ -101,7 +93,6 @@ public final class WashPump implements Part {
                   + " seal, hold the gauge at the height of the jets and read it while it washes.")
           .by(Procedure.running(15, new Accuracy(0.01, 200), Caution.HOT_WATER));
 
-  /** Pressure before the pump. */
   static final Observable INLET_PRESSURE =
       Observable.named("inlet-pressure", "gauge pressure at the pump inlet")
           .quantity(QuantityKind.GAUGE_PRESSURE, -90_000, 5_000)
@@ -133,7 +124,6 @@ public final class WashPump implements Part {
               + " the terminals of the main winding; behind an inverter between each two of them.",
           CHARGED);
 
-  /** Speed of the pump. */
   static final Observable SPEED =
       Observable.named("speed", "speed of the wash pump")
           .quantity(QuantityKind.ROTATIONAL_SPEED, 0, 100)
@@ -143,7 +133,6 @@ public final class WashPump implements Part {
                   + " its hum with a frequency meter.")
           .by(Procedure.running(10, new Accuracy(0.005, 0.2), TURNING, PumpWords.WET_MAINS));
 
-  /** Speed of the spray arm. */
   static final Observable ARM_SPEED =
       Observable.named("arm-speed", "speed of the spray arm")
           .quantity(QuantityKind.ROTATIONAL_SPEED, 0, 3)
@@ -152,14 +141,12 @@ public final class WashPump implements Part {
 
   static final Observable NOISE = PumpWords.noise("wash pump", "Listen while it washes.");
 
-  /** Whether the pressure swings. */
   static final Observable SWINGS =
       Observable.named(
               "pressure-swings", "the spray or the hum comes and goes, as with air in the water")
           .how("Listen for a minute, and watch the jets or the power meter's needle.")
           .by(Procedure.running(2, Procedure.BY_EYE, PumpWords.WET_MAINS));
 
-  /** Height of the water. */
   static final Observable LEVEL =
       Observable.named("level", "water above the pump inlet while it washes")
           .quantity(QuantityKind.LENGTH, 0, 0.3)
@@ -168,14 +155,12 @@ public final class WashPump implements Part {
                   + " rule.")
           .by(Procedure.running(4, new Accuracy(0, 0.004), Caution.HOT_WATER));
 
-  /** The state of the filter. */
   static final Observable FILTER =
       Observable.named("filter", "filter before the pump")
           .graded("clean", "partly", "clogged")
           .how("Take the filter out and hold it against the light.")
           .by(WaterSide.opened(3));
 
-  /** How many jets are closed. */
   static final Observable JETS_CLOSED =
       Observable.named("jets-closed", "share of the jets that are closed")
           .quantity(QuantityKind.PERCENT, 0, 1)
@@ -193,7 +178,6 @@ public final class WashPump implements Part {
   static final Observable LOOSE =
       PumpWords.loose("Hold the motor shaft, try to turn the impeller, and look at its vanes.", 20);
 
-  /** Whether water escapes before the jets. */
   static final Observable PASSAGE_LEAKS =
       Observable.named("passage-leaks", "water escapes between pump and jets")
           .how(
@@ -201,13 +185,11 @@ public final class WashPump implements Part {
                   + " door's glass or for wet marks right after a stop.")
           .by(Procedure.running(6, Procedure.BY_EYE, Caution.HOT_WATER));
 
-  /** What the owner sees. */
   static final Observable WEAK_JETS =
       Observable.named("weak-jets", "the spray is weak, or dishes or linen stay dirty")
           .how("Ask the owner, or listen to the spray against the door.")
           .by(Procedure.look(1));
 
-  /** The kind. */
   static final ComponentKind KIND =
       new ComponentKind(
           "wash-pump",

@@ -49,22 +49,23 @@ public final class CopperResistance {
         List.of(
             Parameter.required(
                 "resistance", "resistance measured", QuantityKind.RESISTANCE, 1e-6, 1e6),
-            Parameter.required(
-                "temperature",
-                "temperature when it was measured",
-                QuantityKind.TEMPERATURE,
-                KELVIN + COLDEST,
-                KELVIN + HOTTEST),
-            Parameter.optional(
-                "to",
-                "temperature asked for",
-                QuantityKind.TEMPERATURE,
-                KELVIN + COLDEST,
-                KELVIN + HOTTEST,
-                "20 Cel")),
+            temperature("temperature", "temperature when it was measured"),
+            temperature("to", "temperature asked for").optional("20 Cel")),
         List.of(new Output("at", "resistance there", QuantityKind.RESISTANCE)),
         List.of(Caution.UNPLUG),
         x -> new double[] {at(x[0], x[1], x[2])});
+  }
+
+  /**
+   * A temperature of copper, for which the law holds.
+   *
+   * @param id the word on the command line
+   * @param title the words for a person
+   * @return the parameter, from -50 °C to 200 °C
+   */
+  public static Parameter temperature(String id, String title) {
+    return Parameter.required(
+        id, title, QuantityKind.TEMPERATURE, KELVIN + COLDEST, KELVIN + HOTTEST);
   }
 
   /**

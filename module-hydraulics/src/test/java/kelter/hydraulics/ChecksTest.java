@@ -1,4 +1,4 @@
-package kelter.hydraulics.check;
+package kelter.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -23,8 +23,6 @@ import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.hydraulics.HydraulicsModule;
-import kelter.hydraulics.SampleMachines;
 import org.junit.jupiter.api.Test;
 
 class ChecksTest {

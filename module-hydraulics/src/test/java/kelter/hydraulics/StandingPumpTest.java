@@ -1,4 +1,4 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -21,8 +21,6 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable;
-import kelter.hydraulics.HydraulicsModule;
-import kelter.hydraulics.SampleMachines;
 import kelter.hydraulics.drainpump.DrainPump;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

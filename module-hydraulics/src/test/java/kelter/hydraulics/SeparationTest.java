@@ -1,4 +1,4 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -29,8 +29,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
-import kelter.hydraulics.HydraulicsModule;
-import kelter.hydraulics.SampleMachines;
 import org.junit.jupiter.api.Test;
 
 /**

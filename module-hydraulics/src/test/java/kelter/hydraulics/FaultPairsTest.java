@@ -1,7 +1,6 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,10 +16,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.quantity.Quantity;
-import kelter.core.quantity.QuantityKind;
-import kelter.hydraulics.HydraulicsModule;
-import kelter.hydraulics.SampleMachines;
+import kelter.testkit.Aging;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,30 +64,8 @@ class FaultPairsTest {
     "wash-pump.jets-clogged, wash-pump.low-water"
   })
   void wearComesWithAgeAndMishapsDoNot(String wears, String ageless) {
-    double usual = chance(wears, 7) / chance(ageless, 7);
-    assertTrue(chance(wears, 14) / chance(ageless, 14) > 1.15 * usual);
-    assertTrue(chance(wears, 2) / chance(ageless, 2) < 0.85 * usual);
-  }
-
-  private static double chance(String fault, double years) {
-    double sum = 0;
-    for (Appliance machine : SampleMachines.all()) {
-      Appliance aged =
-          new Appliance(
-              machine.kind(),
-              machine.maker(),
-              machine.model(),
-              machine.serial(),
-              Optional.of(Quantity.of(years, "a", QuantityKind.AGE)),
-              machine.nameplate(),
-              machine.components());
-      sum +=
-          diagnose(aged, EngineSettings.USUAL).faults().stream()
-              .filter(suspect -> suspect.fault().key().equals(fault))
-              .mapToDouble(suspect -> suspect.probability())
-              .sum();
-    }
-    return sum;
+    new Aging(SampleMachines.all(), machine -> models(machine).toList())
+        .assertComesWithAge(wears, ageless);
   }
 
   static Diagnosis diagnose(

@@ -1,4 +1,4 @@
-package kelter.hydraulics.fault;
+package kelter.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,7 +20,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.hydraulics.SampleMachines;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
