@@ -70,6 +70,7 @@ class FaultPairsTest {
             "capacitor.weak capacitor.open",
             "cord.earth-poor cord.earth-open",
             "door.contact-burnt door.contact-open",
+            "door.contact-open door.contact-welded",
             "valve.coil-shorted valve.coil-open"),
         apart(SampleMachines.MOTOR));
   }

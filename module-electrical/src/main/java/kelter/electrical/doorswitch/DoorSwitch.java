@@ -122,6 +122,11 @@ public final class DoorSwitch implements Part {
                     .changes(
                         Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
                         Path.NOTICED.becomes(0.95))
+                    .curedBy(renew),
+                fault("contact-welded", "contact of the door switch welded or bridged", 0.01)
+                    .wears(Wear.CONTACT)
+                    .apartFrom("contact-open")
+                    .changes(Opened.RESISTANCE.becomes(0.1))
                     .curedBy(renew))
             .looks(CLOSED_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7))
             .looks(OPEN_RESISTANCE, state -> state.of(Opened.RESISTANCE), Spread.constant(0.7))
