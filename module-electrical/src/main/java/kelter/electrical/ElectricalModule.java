@@ -27,8 +27,8 @@ import kelter.electrical.heater.ScaleOnHeater;
 import kelter.electrical.heating.Heater;
 import kelter.electrical.heating.Heating;
 import kelter.electrical.heating.Leaking;
+import kelter.electrical.heating.MainsSupply;
 import kelter.electrical.heating.Relay;
-import kelter.electrical.heating.Supply;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
 import kelter.electrical.motor.Motor;
@@ -141,7 +141,7 @@ public final class ElectricalModule implements CalculationModule {
         new ThermalLink(),
         new Relay(),
         new TemperatureSensor(),
-        new Supply(),
+        new MainsSupply(),
         new Heating(),
         new Motor(),
         new SupplyCord(),

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.Cautions;
+import kelter.cli.text.CautionLines;
 import kelter.cli.text.Figures;
 import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
@@ -47,13 +47,13 @@ public final class DiagnosisText {
           + " run. Where a step says to watch, to listen or to start it: only ask.";
 
   private final Layout layout;
-  private final Cautions cautions;
+  private final CautionLines cautions;
   private final Terminal terminal;
 
   private DiagnosisText(Terminal terminal) {
     this.terminal = terminal;
     this.layout = new Layout(terminal);
-    this.cautions = new Cautions(layout);
+    this.cautions = new CautionLines(layout);
   }
 
   /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.Cautions;
+import kelter.cli.text.CautionLines;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
@@ -150,7 +150,7 @@ public final class WhyText {
 
   private void remedies(Explanation explanation) {
     layout.heading("What cures it");
-    Cautions cautions = new Cautions(layout);
+    CautionLines cautions = new CautionLines(layout);
     for (Remedy remedy : explanation.fault().fault().remedies()) {
       layout.hanging(
           "  - ",

@@ -10,7 +10,7 @@ import kelter.core.module.Parameter;
 import kelter.core.module.UncertaintyAnalysis;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.uncertainty.Budget;
-import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.ErrorEffect;
 import kelter.core.uncertainty.montecarlo.MonteCarlo;
 
 /** A calculation as JSON. */
@@ -140,7 +140,7 @@ public final class ComputationJson {
   private static void writeLine(
       JsonOutput out, UncertaintyAnalysis analysis, Output output, Budget.Line line)
       throws IOException {
-    Effect effect = line.effect();
+    ErrorEffect effect = line.effect();
     double factor = output.kind().unit().factor();
     List<Computation.Input> inputs = analysis.computation().inputs();
     out.text("effect", effect.title());

@@ -10,7 +10,7 @@ import kelter.core.module.UncertaintyAnalysis;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.uncertainty.Budget;
-import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.ErrorEffect;
 import kelter.core.uncertainty.ErrorTerm;
 import kelter.core.uncertainty.montecarlo.MonteCarlo;
 import kelter.core.uncertainty.montecarlo.Validation;
@@ -97,7 +97,7 @@ public final class BudgetText {
   }
 
   private List<String> row(Budget.Line line, Output output) {
-    Effect effect = line.effect();
+    ErrorEffect effect = line.effect();
     double perUnit = output.kind().unit().factor();
     String estimate = "";
     String u = "";
@@ -121,7 +121,7 @@ public final class BudgetText {
         QuantityFormat.fixed(100 * line.share(), 1) + " %");
   }
 
-  private String name(Effect effect) {
+  private String name(ErrorEffect effect) {
     String inputs =
         effect.inputs().stream()
             .map(place -> analysis.computation().inputs().get(place).parameter().id())
@@ -133,7 +133,7 @@ public final class BudgetText {
     return (QuantityFormat.plain(value) + " " + kind.unit().symbol()).strip();
   }
 
-  private static String distribution(Effect effect) {
+  private static String distribution(ErrorEffect effect) {
     double dof = effect.degreesOfFreedom();
     return Double.isInfinite(dof)
         ? effect.shape().words()

@@ -24,7 +24,7 @@ public final class ComputationText {
   public static String of(Computation computation, Terminal terminal) {
     Calculation calculation = computation.calculation();
     Layout layout = new Layout(terminal);
-    new Cautions(layout).write("  ", calculation.cautions());
+    new CautionLines(layout).write("  ", calculation.cautions());
     layout.heading(calculation.title());
     List<List<String>> rows = new ArrayList<>();
     for (Computation.Result result : computation.results()) {

@@ -26,7 +26,7 @@ public final class FindingsText {
       Job job, List<Finding> findings, Settling settling, boolean risks, Terminal terminal) {
     Layout layout = new Layout(terminal);
     JobText.write(job, layout);
-    write(findings, settling, layout, new Cautions(layout), terminal, true);
+    write(findings, settling, layout, new CautionLines(layout), terminal, true);
     if (risks) {
       RiskText.write(findings, settling.rule(), layout);
     }
@@ -47,7 +47,7 @@ public final class FindingsText {
       List<Finding> findings,
       Settling settling,
       Layout layout,
-      Cautions cautions,
+      CautionLines cautions,
       Terminal terminal,
       boolean withSources) {
     layout.heading("Readings against limits");

@@ -24,7 +24,7 @@ public final class JobText {
       return "";
     }
     Layout layout = new Layout(terminal);
-    new Cautions(layout).write("", cautions);
+    new CautionLines(layout).write("", cautions);
     return layout.blank().toString();
   }
 

@@ -21,7 +21,7 @@ class CautionsTest {
           false,
           Terminal.WIDTH);
   private final Layout layout = new Layout(terminal);
-  private final Cautions cautions = new Cautions(layout);
+  private final CautionLines cautions = new CautionLines(layout);
 
   private static Caution shock(String what) {
     return new Caution(Signal.DANGER, "Electric shock. " + what);

@@ -10,7 +10,7 @@ import java.util.List;
  * @param steps the remedies, tried in this order until the machine works, may be empty
  * @param kind what is done now
  */
-public record Candidate(String id, String title, List<Work.Step> steps, Kind kind) {
+public record Candidate(String id, String title, List<PlannedWork.Step> steps, Kind kind) {
 
   /** What is done now. */
   public enum Kind {

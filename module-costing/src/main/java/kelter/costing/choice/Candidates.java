@@ -43,14 +43,14 @@ public final class Candidates {
    * @return the options; the plan comes once for each length, doing nothing once for each way in
    *     which it may go on
    */
-  public static List<Candidate> of(Job job, Diagnosis diagnosis, States states, Work work) {
+  public static List<Candidate> of(Job job, Diagnosis diagnosis, States states, PlannedWork work) {
     List<Candidate> candidates = new ArrayList<>();
-    for (Work.Step step : singles(states, work)) {
+    for (PlannedWork.Step step : singles(states, work)) {
       candidates.add(mend(step.key(), step.remedy().title(), List.of(step)));
     }
     List<Candidate> plans = plans(diagnosis, work);
     candidates.addAll(plans);
-    List<Work.Step> thorough = thorough(diagnosis, work);
+    List<PlannedWork.Step> thorough = thorough(diagnosis, work);
     if (thorough.size() > 1 && !isAmong(plans, thorough)) {
       candidates.add(
           mend(Candidate.RENEW, "Renew rather than mend: " + titles(thorough), thorough));
@@ -78,18 +78,19 @@ public final class Candidates {
     return job.prices().flatMap(prices -> prices.terms().replacementAvailable()).orElse(true);
   }
 
-  private static Candidate mend(String id, String title, List<Work.Step> steps) {
+  private static Candidate mend(String id, String title, List<PlannedWork.Step> steps) {
     return new Candidate(id, title, steps, Candidate.Kind.MEND);
   }
 
   /** Nothing now, and later each of the repairs or a new machine if there is a fault after all. */
   private static List<Candidate> waits(List<Candidate> repairs) {
-    return Stream.concat(Stream.of(List.<Work.Step>of()), repairs.stream().map(Candidate::steps))
+    return Stream.concat(
+            Stream.of(List.<PlannedWork.Step>of()), repairs.stream().map(Candidate::steps))
         .map(Candidates::wait)
         .toList();
   }
 
-  private static Candidate wait(List<Work.Step> later) {
+  private static Candidate wait(List<PlannedWork.Step> later) {
     return new Candidate(Option.NOTHING, "Leave it as it is for now", later, Candidate.Kind.WAIT);
   }
 
@@ -99,7 +100,7 @@ public final class Candidates {
    * @param step the remedy
    * @param chance the chance that the machine works after it
    */
-  private record Likely(Work.Step step, double chance) {
+  private record Likely(PlannedWork.Step step, double chance) {
 
     static final Comparator<Likely> FIRST =
         Comparator.comparingDouble(Likely::chance)
@@ -108,9 +109,9 @@ public final class Candidates {
   }
 
   /** The likeliest remedy of each depth of work first, then the next likeliest. */
-  private static List<Work.Step> singles(States states, Work work) {
+  private static List<PlannedWork.Step> singles(States states, PlannedWork work) {
     List<Likely> likely = likeliestFirst(states, work);
-    Map<String, Work.Step> chosen = new LinkedHashMap<>();
+    Map<String, PlannedWork.Step> chosen = new LinkedHashMap<>();
     Set<Remedy.Restores> depths = EnumSet.noneOf(Remedy.Restores.class);
     for (Likely each : likely) {
       if (depths.add(each.step().remedy().restores())) {
@@ -125,7 +126,7 @@ public final class Candidates {
     return List.copyOf(chosen.values());
   }
 
-  private static List<Likely> likeliestFirst(States states, Work work) {
+  private static List<Likely> likeliestFirst(States states, PlannedWork work) {
     return work.steps().values().stream()
         .map(step -> new Likely(step, states.chanceOfCure(List.of(step))))
         .filter(likely -> likely.chance() - states.healthy() >= LEAST_CHANCE)
@@ -134,13 +135,13 @@ public final class Candidates {
   }
 
   /** Of each component with a likely fault the deepest work, the likeliest component first. */
-  private static List<Work.Step> thorough(Diagnosis diagnosis, Work work) {
-    Map<String, Work.Step> deepest = new LinkedHashMap<>();
+  private static List<PlannedWork.Step> thorough(Diagnosis diagnosis, PlannedWork work) {
+    Map<String, PlannedWork.Step> deepest = new LinkedHashMap<>();
     for (Diagnosis.FaultProbability likely : diagnosis.faults()) {
       if (likely.probability() >= LEAST_CHANCE) {
         String component = likely.fault().component();
         for (Remedy remedy : likely.fault().remedies()) {
-          Work.Step known = deepest.get(component);
+          PlannedWork.Step known = deepest.get(component);
           if (known == null || isDeeper(remedy, known.remedy())) {
             deepest.put(component, work.step(remedy.key()));
           }
@@ -155,31 +156,31 @@ public final class Candidates {
   }
 
   /** Whether a plan does just the same work, in whatever order. */
-  private static boolean isAmong(List<Candidate> plans, List<Work.Step> steps) {
+  private static boolean isAmong(List<Candidate> plans, List<PlannedWork.Step> steps) {
     Set<String> keys = keys(steps);
     return plans.stream().anyMatch(plan -> keys(plan.steps()).equals(keys));
   }
 
-  private static Set<String> keys(List<Work.Step> steps) {
-    return steps.stream().map(Work.Step::key).collect(Collectors.toSet());
+  private static Set<String> keys(List<PlannedWork.Step> steps) {
+    return steps.stream().map(PlannedWork.Step::key).collect(Collectors.toSet());
   }
 
-  private static String titles(List<Work.Step> steps) {
+  private static String titles(List<PlannedWork.Step> steps) {
     return steps.stream().map(step -> step.remedy().title()).collect(Collectors.joining("; then "));
   }
 
-  private static List<Candidate> plans(Diagnosis diagnosis, Work work) {
-    Map<String, Work.Step> planned = new LinkedHashMap<>();
+  private static List<Candidate> plans(Diagnosis diagnosis, PlannedWork work) {
+    Map<String, PlannedWork.Step> planned = new LinkedHashMap<>();
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
       if (step.probabilityOfCure() >= LEAST_CHANCE_IN_PLAN && planned.size() < MOST_STEPS) {
         String key = step.remedy().key();
         planned.put(key, work.step(key));
       }
     }
-    List<Work.Step> steps = List.copyOf(planned.values());
+    List<PlannedWork.Step> steps = List.copyOf(planned.values());
     List<Candidate> plans = new ArrayList<>();
     for (int length = 2; length <= steps.size(); length++) {
-      List<Work.Step> first = steps.subList(0, length);
+      List<PlannedWork.Step> first = steps.subList(0, length);
       plans.add(mend(Candidate.PLAN, "Step by step: " + titles(first), first));
     }
     return plans;

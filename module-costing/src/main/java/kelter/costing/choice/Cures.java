@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class Cures {
 
-  private final List<Work.Step> steps;
+  private final List<PlannedWork.Step> steps;
   private final boolean curable;
   private final String[] faults;
 
@@ -20,7 +20,7 @@ final class Cures {
   /** Which steps so far are meant for any of the faults. */
   private final boolean[] meant;
 
-  Cures(States.State state, List<Work.Step> steps) {
+  Cures(States.State state, List<PlannedWork.Step> steps) {
     this.steps = steps;
     this.curable = state.curable();
     this.faults = state.faults().toArray(new String[0]);
@@ -31,7 +31,7 @@ final class Cures {
 
   /** Takes a step. */
   void take(int step) {
-    Work.Step taken = steps.get(step);
+    PlannedWork.Step taken = steps.get(step);
     for (int f = 0; f < faults.length; f++) {
       if (taken.cures().contains(faults[f])) {
         left[f] *= 1 - taken.remedy().probabilityOfCure();

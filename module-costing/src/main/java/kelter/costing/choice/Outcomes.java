@@ -37,7 +37,7 @@ public record Outcomes(
    * @return the outcomes
    */
   public static Outcomes of(Candidate candidate, States states, Prices prices, Basis basis) {
-    List<Work.Step> steps = candidate.steps();
+    List<PlannedWork.Step> steps = candidate.steps();
     int before = candidate.kind() == Candidate.Kind.WAIT ? 1 : 0;
     int places = Math.max(1, before + steps.size());
     int count = states.all().size();
@@ -46,7 +46,7 @@ public record Outcomes(
     double[] wait = new double[steps.size()];
     for (int i = 0; i < price.length; i++) {
       Remedy remedy = steps.get(i).remedy();
-      price[i] = Work.price(remedy, prices, costs.labourPerHour());
+      price[i] = PlannedWork.price(remedy, prices, costs.labourPerHour());
       wait[i] = remedy.needsPart() ? costs.waitForPart() : 0;
     }
     double[] bill = bill(steps, price, candidate.kind(), costs);
@@ -87,7 +87,7 @@ public record Outcomes(
 
   /** What has been paid after each step; a visit at which nothing is done is paid by itself. */
   private static double[] bill(
-      List<Work.Step> steps, double[] price, Candidate.Kind kind, Costs costs) {
+      List<PlannedWork.Step> steps, double[] price, Candidate.Kind kind, Costs costs) {
     boolean waits = kind == Candidate.Kind.WAIT;
     int before = waits ? 1 : 0;
     double[] bill = new double[Math.max(1, before + price.length)];

@@ -62,7 +62,7 @@ public final class StatedFigures {
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
   public static Basis of(
-      Job job, Work work, KindOfLife kind, LearnedLives lives, List<String> assumptions) {
+      Job job, PlannedWork work, KindOfLife kind, LearnedLives lives, List<String> assumptions) {
     List<Problem> problems = new ArrayList<>();
     if (job.appliance().age().isEmpty()) {
       problems.add(
@@ -107,7 +107,7 @@ public final class StatedFigures {
     }
   }
 
-  private Basis basis(Work work, KindOfLife kind, LearnedLives lives) {
+  private Basis basis(PlannedWork work, KindOfLife kind, LearnedLives lives) {
     if (!kind.isStudied()) {
       assumptions.add(kind.assumption());
     }
@@ -160,7 +160,7 @@ public final class StatedFigures {
    * What is known of the lives of the components that may be worked on: what was learned, else what
    * is remembered of households, scaled to the use here.
    */
-  private Map<String, LearnedLife> components(Work work, LearnedLives lives, double scale) {
+  private Map<String, LearnedLife> components(PlannedWork work, LearnedLives lives, double scale) {
     Map<String, LearnedLife> known = new TreeMap<>();
     List<String> remembered = new ArrayList<>();
     for (Component component : job.appliance().components()) {
@@ -190,7 +190,7 @@ public final class StatedFigures {
     return known;
   }
 
-  private static boolean isWorkedOn(String component, Work work) {
+  private static boolean isWorkedOn(String component, PlannedWork work) {
     return work.steps().values().stream()
         .anyMatch(step -> step.remedy().component().equals(component));
   }

@@ -146,7 +146,7 @@ public record States(List<State> all) {
    * @param steps the remedies, tried until the machine works
    * @return a probability from 0 to 1
    */
-  public double chanceOfCure(List<Work.Step> steps) {
+  public double chanceOfCure(List<PlannedWork.Step> steps) {
     double chance = 0;
     for (State state : all) {
       Cures cures = new Cures(state, steps);

@@ -43,14 +43,14 @@ public final class AnnualCost {
             Amount.required("outlay", "paid today"),
             Amount.optional("running", "paid each year"),
             Amount.optional("salvage", "got back at the end"),
-            Terms.time("life", "how long it lasts"),
-            Terms.rate()),
+            PriceTerms.time("life", "how long it lasts"),
+            PriceTerms.rate()),
         List.of(
             new Output("annual-cost", "equivalent annual cost", QuantityKind.RATIO),
             new Output("present-cost", "present value of all costs", QuantityKind.RATIO)),
         List.of(),
         x -> {
-          double years = Terms.years(x[3]);
+          double years = PriceTerms.years(x[3]);
           double annual = of(x[0], x[1], x[2], x[4], years);
           return new double[] {annual, annual * UniformPresentValue.factor(x[4], years)};
         });
@@ -70,9 +70,9 @@ public final class AnnualCost {
    */
   public static double of(
       double outlay, double running, double salvage, double rate, double years) {
-    Terms.requireAmount("the outlay", outlay);
-    Terms.requireAmount("the running cost", running);
-    Terms.requireAmount("the salvage", salvage);
+    PriceTerms.requireAmount("the outlay", outlay);
+    PriceTerms.requireAmount("the running cost", running);
+    PriceTerms.requireAmount("the salvage", salvage);
     double recovered = salvage * SinglePresentValue.factor(rate, years);
     return (outlay - recovered) * UniformPresentValue.capitalRecovery(rate, years) + running;
   }

@@ -37,7 +37,7 @@ public final class PayBack {
             Parameter.optional("rate", "discount rate a year", QuantityKind.PERCENT, 0, 1, "3 %")),
         List.of(new Output("years", "time until it has paid back", QuantityKind.AGE)),
         List.of(),
-        x -> new double[] {years(x[0], x[1], x[2]) * Terms.SECONDS_PER_YEAR});
+        x -> new double[] {years(x[0], x[1], x[2]) * PriceTerms.SECONDS_PER_YEAR});
   }
 
   /**
@@ -51,9 +51,9 @@ public final class PayBack {
    *     back
    */
   public static double years(double outlay, double saving, double rate) {
-    Terms.requireRate(rate);
-    Terms.requireAmount("the outlay", outlay);
-    Terms.requireAmount("the saving", saving);
+    PriceTerms.requireRate(rate);
+    PriceTerms.requireAmount("the outlay", outlay);
+    PriceTerms.requireAmount("the saving", saving);
     double share = outlay * rate / saving;
     if (!(outlay >= 0 && saving > 0 && share < 1)) {
       throw new IllegalArgumentException(

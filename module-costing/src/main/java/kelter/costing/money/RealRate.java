@@ -47,8 +47,8 @@ public final class RealRate {
    * @throws IllegalArgumentException if a rate is outside its range
    */
   public static double of(double nominal, double inflation) {
-    Terms.requireRate(nominal);
-    Terms.requireRate(inflation);
+    PriceTerms.requireRate(nominal);
+    PriceTerms.requireRate(inflation);
     return (nominal - inflation) / (1 + inflation);
   }
 }

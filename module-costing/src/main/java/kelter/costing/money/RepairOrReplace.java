@@ -37,20 +37,20 @@ public final class RepairOrReplace {
         AnnualCost.SOURCE,
         List.of(
             Amount.required("repair", "bill for the repair"),
-            Terms.time("left", "how long the repaired machine lasts"),
+            PriceTerms.time("left", "how long the repaired machine lasts"),
             Amount.optional("running", "running cost a year of the old machine"),
             Amount.required("price", "price of a new machine, installed"),
-            Terms.time("life", "how long a new machine lasts"),
+            PriceTerms.time("life", "how long a new machine lasts"),
             Amount.optional("running-new", "running cost a year of the new machine"),
-            Terms.rate()),
+            PriceTerms.rate()),
         List.of(
             new Output("annual-repair", "annual cost of repairing", QuantityKind.RATIO),
             new Output("annual-new", "annual cost of replacing", QuantityKind.RATIO),
             new Output("break-even", "bill at which both cost the same", QuantityKind.RATIO)),
         List.of(),
         x -> {
-          double left = Terms.years(x[1]);
-          double annualNew = AnnualCost.of(x[3], x[5], 0, x[6], Terms.years(x[4]));
+          double left = PriceTerms.years(x[1]);
+          double annualNew = AnnualCost.of(x[3], x[5], 0, x[6], PriceTerms.years(x[4]));
           return new double[] {
             AnnualCost.of(x[0], x[2], 0, x[6], left),
             annualNew,
@@ -71,8 +71,8 @@ public final class RepairOrReplace {
    *     its range
    */
   public static double breakEven(double annualNew, double running, double rate, double yearsLeft) {
-    Terms.requireAmount("the annual cost of a new machine", annualNew);
-    Terms.requireAmount("the running cost", running);
+    PriceTerms.requireAmount("the annual cost of a new machine", annualNew);
+    PriceTerms.requireAmount("the running cost", running);
     return (annualNew - running) * UniformPresentValue.factor(rate, yearsLeft);
   }
 }

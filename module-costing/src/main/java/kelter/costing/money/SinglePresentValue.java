@@ -39,10 +39,11 @@ public final class SinglePresentValue {
             + " same formula. The rate is real if the amount is in today's prices, otherwise"
             + " nominal.",
         SOURCE,
-        List.of(Amount.required("amount", "amount paid later"), Terms.time(), Terms.rate()),
+        List.of(
+            Amount.required("amount", "amount paid later"), PriceTerms.time(), PriceTerms.rate()),
         List.of(new Output("present-value", "worth today", QuantityKind.RATIO)),
         List.of(),
-        x -> new double[] {x[0] * factor(x[2], Terms.years(x[1]))});
+        x -> new double[] {x[0] * factor(x[2], PriceTerms.years(x[1]))});
   }
 
   /**
@@ -54,8 +55,8 @@ public final class SinglePresentValue {
    * @throws IllegalArgumentException if the rate or the time is outside its range
    */
   public static double factor(double rate, double years) {
-    Terms.requireRate(rate);
-    Terms.requireYears(years);
+    PriceTerms.requireRate(rate);
+    PriceTerms.requireYears(years);
     return Math.exp(-years * Math.log1p(rate));
   }
 }

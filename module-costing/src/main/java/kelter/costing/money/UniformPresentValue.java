@@ -33,13 +33,16 @@ public final class UniformPresentValue {
         "Amounts at the end of each year, rates from -50 % to 100 % a year; at 0 % the factor is"
             + " the number of years. A time of zero has no capital recovery factor.",
         SinglePresentValue.SOURCE,
-        List.of(Amount.required("amount", "amount paid each year"), Terms.time(), Terms.rate()),
+        List.of(
+            Amount.required("amount", "amount paid each year"),
+            PriceTerms.time(),
+            PriceTerms.rate()),
         List.of(
             new Output("present-value", "worth of all amounts today", QuantityKind.RATIO),
             new Output("recovery", "capital recovery factor, for each year", QuantityKind.RATIO)),
         List.of(),
         x -> {
-          double years = Terms.years(x[1]);
+          double years = PriceTerms.years(x[1]);
           return new double[] {x[0] * factor(x[2], years), capitalRecovery(x[2], years)};
         });
   }
@@ -53,8 +56,8 @@ public final class UniformPresentValue {
    * @throws IllegalArgumentException if the rate or the time is outside its range
    */
   public static double factor(double rate, double years) {
-    Terms.requireRate(rate);
-    Terms.requireYears(years);
+    PriceTerms.requireRate(rate);
+    PriceTerms.requireYears(years);
     return rate == 0 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
   }
 

@@ -14,14 +14,14 @@ final class BreakEvenAge {
   private BreakEvenAge() {}
 
   /** The age in years, to within 1e-6; NaN if one costs less at any age up to 60. */
-  static double of(Comparison comparison) {
+  static double of(OptionComparison comparison) {
     if (!(saving(comparison, 0) > 0) || !(saving(comparison, OLDEST) < 0)) {
       return Double.NaN;
     }
     return Root.between(age -> saving(comparison, age), 0, OLDEST, CLOSE);
   }
 
-  private static double saving(Comparison comparison, double age) {
+  private static double saving(OptionComparison comparison, double age) {
     return comparison.with(comparison.basis().withAge(age)).saving();
   }
 }

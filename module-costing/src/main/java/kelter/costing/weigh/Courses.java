@@ -23,7 +23,7 @@ final class Courses implements Callable<List<Course>> {
   private static final int YEARS = 15;
 
   private final Basis basis;
-  private final Comparison comparison;
+  private final OptionComparison comparison;
   private final UniformRandomProvider random;
   private final Weibull[] studies;
   private final double[] weights;
@@ -37,7 +37,7 @@ final class Courses implements Callable<List<Course>> {
   private final double[] fails;
   private final double[][][] paid;
 
-  Courses(Comparison comparison, long seed) {
+  Courses(OptionComparison comparison, long seed) {
     this.comparison = comparison;
     this.basis = comparison.basis();
     this.random = Seeds.generator(seed);

@@ -30,13 +30,15 @@ final class Influences {
   /** An age without a stated uncertainty is taken to be known to a year. */
   private static final double USUAL_AGE_ERROR = 1;
 
-  private final Comparison comparison;
-  private final Comparison.Weighed repair;
-  private final Comparison.Weighed replacing;
+  private final OptionComparison comparison;
+  private final OptionComparison.Weighed repair;
+  private final OptionComparison.Weighed replacing;
   private final Costs costs;
 
   private Influences(
-      Comparison comparison, Comparison.Weighed repair, Comparison.Weighed replacing) {
+      OptionComparison comparison,
+      OptionComparison.Weighed repair,
+      OptionComparison.Weighed replacing) {
     this.comparison = comparison;
     this.repair = repair;
     this.replacing = replacing;
@@ -44,8 +46,8 @@ final class Influences {
   }
 
   /** What moves the answer, the strongest first; empty if there is no repair. */
-  static List<Influence> of(Comparison comparison) {
-    Optional<Comparison.Weighed> best = comparison.bestRepair();
+  static List<Influence> of(OptionComparison comparison) {
+    Optional<OptionComparison.Weighed> best = comparison.bestRepair();
     List<Influence> influences = new ArrayList<>();
     if (best.isPresent() && comparison.replacing().isPresent()) {
       influences.addAll(new Influences(comparison, best.get(), comparison.replacing().get()).all());

@@ -19,8 +19,8 @@ import kelter.core.option.Weighing;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Costs;
+import kelter.costing.choice.PlannedWork;
 import kelter.costing.choice.States;
-import kelter.costing.choice.Work;
 
 /**
  * Weighs the options of a diagnosed job by their annual cost over a common period, with the life
@@ -60,20 +60,21 @@ public final class LifecycleWeigher implements Weigher {
   @Override
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
-    Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
+    OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
     return weighing(comparison, assumptions, Scenario.draw(comparison, draws, seed));
   }
 
   @Override
   public Explained weighAndExplain(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
-    Comparison comparison = Comparison.of(job, diagnosis, lives, assumptions);
+    OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
     double[][] costs = Scenario.draw(comparison, draws, seed);
     return new Explained(
         weighing(comparison, assumptions, costs), Optional.of(reasons(comparison, costs, seed)));
   }
 
-  private Weighing weighing(Comparison comparison, List<String> assumptions, double[][] costs) {
+  private Weighing weighing(
+      OptionComparison comparison, List<String> assumptions, double[][] costs) {
     assumptions.addAll(Premises.of(comparison));
     return new Weighing(
         comparison.prices().currency(),
@@ -84,7 +85,7 @@ public final class LifecycleWeigher implements Weigher {
   }
 
   /** The courses are drawn beside the rest, on another core if there is one. */
-  private static Reasons reasons(Comparison comparison, double[][] costs, long seed) {
+  private static Reasons reasons(OptionComparison comparison, double[][] costs, long seed) {
     ForkJoinTask<List<Reasons.Course>> courses =
         ForkJoinPool.commonPool().submit(new Courses(comparison, seed));
     return new Reasons(
@@ -97,11 +98,11 @@ public final class LifecycleWeigher implements Weigher {
 
   @Override
   public Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
-    Comparison comparison = Comparison.of(job, diagnosis, lives, new ArrayList<>());
+    OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, new ArrayList<>());
     return Optional.of(Footprint.of(job, comparison.basis().life().mean()));
   }
 
-  private static Map<String, Double> regret(Comparison comparison, double[][] costs) {
+  private static Map<String, Double> regret(OptionComparison comparison, double[][] costs) {
     int draws = costs[0].length;
     double[] sum = new double[costs.length];
     for (int i = 0; i < draws; i++) {
@@ -124,13 +125,13 @@ public final class LifecycleWeigher implements Weigher {
     }
   }
 
-  private static List<Option> options(Comparison comparison, double[][] costs) {
+  private static List<Option> options(OptionComparison comparison, double[][] costs) {
     double[] cheapest = probabilityCheapest(costs);
     Basis basis = comparison.basis();
     double left = basis.life().meanResidual(basis.age());
     List<Option> options = new ArrayList<>();
     for (int k = 0; k < costs.length; k++) {
-      Comparison.Weighed each = comparison.weighed().get(k);
+      OptionComparison.Weighed each = comparison.weighed().get(k);
       Candidate candidate = each.candidate();
       Candidate.Kind kind = candidate.kind();
       boolean mends = kind == Candidate.Kind.MEND;
@@ -138,7 +139,7 @@ public final class LifecycleWeigher implements Weigher {
           new Option(
               candidate.id(),
               candidate.title(),
-              mends ? candidate.steps().stream().map(Work.Step::key).toList() : List.of(),
+              mends ? candidate.steps().stream().map(PlannedWork.Step::key).toList() : List.of(),
               chanceThatItWorks(each, comparison.states()),
               outlay(each, comparison),
               kind == Candidate.Kind.REPLACE ? basis.life().mean() : left,
@@ -148,7 +149,7 @@ public final class LifecycleWeigher implements Weigher {
     return options;
   }
 
-  private static double chanceThatItWorks(Comparison.Weighed option, States states) {
+  private static double chanceThatItWorks(OptionComparison.Weighed option, States states) {
     return switch (option.candidate().kind()) {
       case MEND -> option.outcomes().chanceOfCure(states);
       case WAIT -> states.healthy();
@@ -156,7 +157,7 @@ public final class LifecycleWeigher implements Weigher {
     };
   }
 
-  private static double outlay(Comparison.Weighed option, Comparison comparison) {
+  private static double outlay(OptionComparison.Weighed option, OptionComparison comparison) {
     Costs costs = comparison.basis().costs();
     return switch (option.candidate().kind()) {
       case MEND -> option.outcomes().meanBill(comparison.states());

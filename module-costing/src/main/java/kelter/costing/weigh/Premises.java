@@ -59,7 +59,7 @@ final class Premises {
   private Premises() {}
 
   /** What the comparison takes for granted whatever the job states. */
-  static List<String> of(Comparison comparison) {
+  static List<String> of(OptionComparison comparison) {
     Basis basis = comparison.basis();
     double[] means = basis.life().studies().stream().mapToDouble(Weibull::mean).sorted().toArray();
     List<String> premises = new ArrayList<>();
@@ -112,7 +112,7 @@ final class Premises {
   }
 
   /** Where the figures and methods come from. */
-  static List<Source> sources(Comparison comparison) {
+  static List<Source> sources(OptionComparison comparison) {
     List<Source> sources = new ArrayList<>();
     sources.add(SinglePresentValue.SOURCE);
     sources.add(RemainingLife.WEIBULL);

@@ -15,14 +15,15 @@ final class RulesOfThumb {
   private RulesOfThumb() {}
 
   /** The rules; empty if there is no repair or no replacement to hold them against. */
-  static List<RuleOfThumb> of(Comparison comparison) {
-    Optional<Comparison.Weighed> repair = comparison.bestRepair();
+  static List<RuleOfThumb> of(OptionComparison comparison) {
+    Optional<OptionComparison.Weighed> repair = comparison.bestRepair();
     return repair.isPresent() && comparison.replacing().isPresent()
         ? List.of(halfPrice(comparison, repair.get()))
         : List.of();
   }
 
-  private static RuleOfThumb halfPrice(Comparison comparison, Comparison.Weighed repair) {
+  private static RuleOfThumb halfPrice(
+      OptionComparison comparison, OptionComparison.Weighed repair) {
     double bill = repair.outcomes().meanBill(comparison.states());
     double price = comparison.basis().costs().newMachine();
     boolean ruleRepairs = bill < HALF * price;

@@ -50,7 +50,7 @@ final class Scenario implements Runnable {
   private final int draws;
   private int taken;
 
-  private Scenario(Comparison comparison, int draws, long seed) {
+  private Scenario(OptionComparison comparison, int draws, long seed) {
     basis = comparison.basis();
     expectation = comparison.expectation();
     costs = basis.costs();
@@ -101,7 +101,7 @@ final class Scenario implements Runnable {
    * @param seed the seed: the same seed gives the same draws
    * @return for each option in the order of the comparison, its annual cost at each draw
    */
-  static double[][] draw(Comparison comparison, int draws, long seed) {
+  static double[][] draw(OptionComparison comparison, int draws, long seed) {
     Scenario scenario = new Scenario(comparison, draws, seed);
     List<ForkJoinTask<?>> others = new ArrayList<>();
     int helping = Math.min(ForkJoinPool.getCommonPoolParallelism(), draws / BLOCK);

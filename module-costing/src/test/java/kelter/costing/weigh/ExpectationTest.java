@@ -30,8 +30,8 @@ class ExpectationTest {
     "5, washer-extractor, 25"
   })
   void theMeanOfTheDrawsIsTheExpectation(double age, String kind, double rate) {
-    Comparison comparison =
-        Comparison.of(
+    OptionComparison comparison =
+        OptionComparison.of(
             Cases.job(kind, age, Optional.of(Cases.prices(14, 130, 700, rate))),
             Cases.diagnosis(0.5, 0.3, 0.1, 0.05),
             LearnedLives.NONE,
@@ -48,12 +48,13 @@ class ExpectationTest {
             Cases.prices(14, 130, 700, rate), Cases.terms(), Supplies.UNKNOWN, Cases.spread());
     Job job = Cases.job("washing-machine", age, Optional.of(prices));
     Diagnosis diagnosis = Cases.diagnosis(0.5, 0.3, 0.1, 0.05);
-    assertDrawsMeet(Comparison.of(job, diagnosis, LearnedLives.NONE, new ArrayList<>()));
+    assertDrawsMeet(OptionComparison.of(job, diagnosis, LearnedLives.NONE, new ArrayList<>()));
     assertDrawsMeet(
-        Comparison.of(TermsTest.withPump(job), diagnosis, TermsTest.LEARNED, new ArrayList<>()));
+        OptionComparison.of(
+            TermsTest.withPump(job), diagnosis, TermsTest.LEARNED, new ArrayList<>()));
   }
 
-  private static void assertDrawsMeet(Comparison comparison) {
+  private static void assertDrawsMeet(OptionComparison comparison) {
     double[][] costs = Scenario.draw(comparison, DRAWS, 99);
     for (int k = 0; k < costs.length; k++) {
       double mean = Arrays.stream(costs[k]).average().orElseThrow();
@@ -70,8 +71,8 @@ class ExpectationTest {
   @ParameterizedTest
   @CsvSource({"0, dishwasher", "8, oven", "20, washing-machine", "40, tumble-dryer", "3, softener"})
   void undiscountedItIsTheMeanResidualLife(double age, String kind) {
-    Comparison comparison =
-        Comparison.of(
+    OptionComparison comparison =
+        OptionComparison.of(
             Cases.job(kind, age, Optional.of(Cases.prices(14, 130, 700, 0))),
             Cases.certain(Cases.PUMP),
             LearnedLives.NONE,
@@ -88,8 +89,8 @@ class ExpectationTest {
   void theNumberOfThreadsDoesNotShow() {
     Prices prices =
         Cases.with(Cases.prices(14, 130, 700, 3), Cases.terms(), Supplies.UNKNOWN, Cases.spread());
-    Comparison comparison =
-        Comparison.of(
+    OptionComparison comparison =
+        OptionComparison.of(
             Cases.job("washing-machine", 6, Optional.of(prices)),
             Cases.diagnosis(0.5, 0.3, 0.1, 0.05),
             LearnedLives.NONE,

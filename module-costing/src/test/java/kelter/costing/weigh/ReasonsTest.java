@@ -126,7 +126,8 @@ class ReasonsTest {
     double before = Double.POSITIVE_INFINITY;
     for (int age = 0; age <= 30; age += 2) {
       Job job = Cases.job(kind, age, Optional.of(Cases.prices(12, 300, 800, 3)));
-      double saving = Comparison.of(job, LEAKS, LearnedLives.NONE, new ArrayList<>()).saving();
+      double saving =
+          OptionComparison.of(job, LEAKS, LearnedLives.NONE, new ArrayList<>()).saving();
       assertTrue(saving < before, kind + " at " + age);
       before = saving;
     }
@@ -195,10 +196,10 @@ class ReasonsTest {
    */
   @Test
   void replacingIsPaidAgainWhenTheNewMachineEnds() {
-    Comparison comparison =
-        Comparison.of(washer(7, 150), LEAKS, LearnedLives.NONE, new ArrayList<>());
+    OptionComparison comparison =
+        OptionComparison.of(washer(7, 150), LEAKS, LearnedLives.NONE, new ArrayList<>());
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
-    Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1));
+    OptionComparison random = comparison.with(comparison.basis().withLife(memoryless, 1));
     Reasons.Course replace =
         new Courses(random, SEED)
             .call().stream()
@@ -213,10 +214,10 @@ class ReasonsTest {
   @Test
   void repairingPutsTheFirstPurchaseOff() {
     Diagnosis sure = Cases.certain(Cases.remedy("renew-pump", Cases.PUMP.restores(), 45, true, 1));
-    Comparison comparison =
-        Comparison.of(washer(7, 150), sure, LearnedLives.NONE, new ArrayList<>());
+    OptionComparison comparison =
+        OptionComparison.of(washer(7, 150), sure, LearnedLives.NONE, new ArrayList<>());
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
-    Comparison random = comparison.with(comparison.basis().withLife(memoryless, 1e9));
+    OptionComparison random = comparison.with(comparison.basis().withLife(memoryless, 1e9));
     Reasons.Course repair =
         new Courses(random, SEED)
             .call().stream()

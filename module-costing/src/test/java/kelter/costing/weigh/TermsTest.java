@@ -198,16 +198,17 @@ class TermsTest {
   @Test
   void theWarrantyOnANewMachineSavesWhatEndsWithinIt() {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
-    Comparison without = comparison(terms(false, true, NO_TIME, NO_TIME, NO_TIME, none()));
-    Comparison with = comparison(terms(false, true, NO_TIME, NO_TIME, Cases.time(2, "a"), none()));
+    OptionComparison without = comparison(terms(false, true, NO_TIME, NO_TIME, NO_TIME, none()));
+    OptionComparison with =
+        comparison(terms(false, true, NO_TIME, NO_TIME, Cases.time(2, "a"), none()));
     double bare = Expectation.of(without.basis().withLife(memoryless, 1), List.of()).capitalNew();
     double covered = Expectation.of(with.basis().withLife(memoryless, 1), List.of()).capitalNew();
     assertEquals(1000 / 10.0, bare, 1e-2);
     assertEquals(Math.exp(-0.2), covered / bare, 1e-6);
   }
 
-  private static Comparison comparison(Terms terms) {
-    return Comparison.of(under(6, terms), SURE, LearnedLives.NONE, new ArrayList<>());
+  private static OptionComparison comparison(Terms terms) {
+    return OptionComparison.of(under(6, terms), SURE, LearnedLives.NONE, new ArrayList<>());
   }
 
   /**
@@ -217,7 +218,8 @@ class TermsTest {
   @Test
   void theWarrantyOnARepairSavesEarlyFailures() {
     ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(10, 1)));
-    Comparison with = comparison(terms(false, true, NO_TIME, Cases.time(2, "a"), NO_TIME, none()));
+    OptionComparison with =
+        comparison(terms(false, true, NO_TIME, Cases.time(2, "a"), NO_TIME, none()));
     double[] again = Expectation.of(with.basis().withLife(memoryless, 1), everyLife()).again();
     for (double chance : again) {
       assertEquals(Math.exp(-0.4) / 2, chance, 1e-4);
@@ -336,8 +338,9 @@ class TermsTest {
             Use.Consumption.UNKNOWN,
             Use.Carbon.NONE);
     List<String> assumptions = new ArrayList<>();
-    Comparison comparison =
-        Comparison.of(used(Cases.washer(6, unstated), use), SURE, LearnedLives.NONE, assumptions);
+    OptionComparison comparison =
+        OptionComparison.of(
+            used(Cases.washer(6, unstated), use), SURE, LearnedLives.NONE, assumptions);
     assertEquals(365.25, comparison.basis().costs().running(), 1e-9);
     assertEquals(365.25, comparison.basis().costs().runningNew(), 1e-9);
     assertTrue(assumptions.stream().anyMatch(a -> a.contains("worked out")));

@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * The capacitance of a motor capacitor by voltage and current while it works: C = I / (2π f U).
@@ -41,7 +41,7 @@ public final class CapacitanceFromCurrent {
             Parameter.optional(
                 "frequency", "frequency", QuantityKind.FREQUENCY, 10, 1000, "50 Hz")),
         List.of(new Output("capacitance", "capacitance", QuantityKind.CAPACITANCE)),
-        List.of(Cautions.LIVE_PARTS, Cautions.CHARGED_CAPACITOR),
+        List.of(ElectricalCautions.LIVE_PARTS, ElectricalCautions.CHARGED_CAPACITOR),
         x -> new double[] {capacitance(x[0], x[1], x[2])});
   }
 

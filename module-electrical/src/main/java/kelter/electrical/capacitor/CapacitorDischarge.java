@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How long a capacitor takes to discharge through a resistor: t = R C ln(U₀/U), from the law u = U₀
@@ -56,7 +56,7 @@ public final class CapacitorDischarge {
             Parameter.optional(
                 "to", "voltage at the end", QuantityKind.VOLTAGE, 0.01, 10000, "34 V")),
         List.of(new Output("time", "time", QuantityKind.TIME)),
-        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        List.of(ElectricalCautions.CHARGED_CAPACITOR, ElectricalCautions.HIGH_VOLTAGE),
         x -> new double[] {time(x[0], x[1], x[2], x[3])});
   }
 

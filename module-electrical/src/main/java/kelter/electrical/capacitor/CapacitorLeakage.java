@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What leaks through a capacitor's own dielectric, I = U/R, and how long its charge lasts where
@@ -55,7 +55,7 @@ public final class CapacitorLeakage {
             new Output("current", "leakage current", MICROAMPERE),
             new Output("time-constant", "time constant", QuantityKind.TIME),
             new Output("lasts", "time until 34 V are left", QuantityKind.TIME)),
-        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        List.of(ElectricalCautions.CHARGED_CAPACITOR, ElectricalCautions.HIGH_VOLTAGE),
         x ->
             new double[] {
               current(x[2], x[1]),

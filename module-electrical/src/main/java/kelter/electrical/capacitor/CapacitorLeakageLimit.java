@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What may leak through a new capacitor at most. Film: resistance between the terminals of at least
@@ -77,7 +77,7 @@ public final class CapacitorLeakageLimit {
             Parameter.choice(
                 "build", "what it is made of", List.of("film", "electrolytic"), "film")),
         List.of(new Output("limit", "greatest leakage current", MICROAMPERE)),
-        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        List.of(ElectricalCautions.CHARGED_CAPACITOR, ElectricalCautions.HIGH_VOLTAGE),
         x -> new double[] {limit(x[0], x[1], Build.values()[(int) Math.round(x[2])])});
   }
 

@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What energy and charge a capacitor holds: W = ½ C U², Q = C U.
@@ -42,7 +42,7 @@ public final class StoredEnergy {
             Parameter.required("capacitance", "capacitance", QuantityKind.CAPACITANCE, 1e-12, 1),
             Parameter.required("voltage", "voltage (peak)", QuantityKind.VOLTAGE, 0.1, 10000)),
         List.of(new Output("energy", "energy", JOULE), new Output("charge", "charge", CHARGE)),
-        List.of(Cautions.CHARGED_CAPACITOR, Cautions.HIGH_VOLTAGE),
+        List.of(ElectricalCautions.CHARGED_CAPACITOR, ElectricalCautions.HIGH_VOLTAGE),
         x -> new double[] {energy(x[0], x[1]), x[0] * x[1]});
   }
 

@@ -6,7 +6,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /** The supply cord, of which several parts speak. */
 public final class CordWords {
@@ -131,6 +131,6 @@ public final class CordWords {
   private CordWords() {}
 
   private static Procedure leakage() {
-    return Electrical.running(6, Electrical.LEAKAGE_TESTER, Cautions.LEAKING_MACHINE);
+    return Electrical.running(6, Electrical.LEAKAGE_TESTER, ElectricalCautions.LEAKING_MACHINE);
   }
 }

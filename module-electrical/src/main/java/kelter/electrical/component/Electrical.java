@@ -10,7 +10,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /** What the words and procedures of all electrical parts share. */
 public final class Electrical {
@@ -125,7 +125,11 @@ public final class Electrical {
    */
   public static Procedure live(double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        LIVE, minutes, Hazard.LIVE, typical, List.of(withFirst(Cautions.LIVE_PARTS, more)));
+        LIVE,
+        minutes,
+        Hazard.LIVE,
+        typical,
+        List.of(withFirst(ElectricalCautions.LIVE_PARTS, more)));
   }
 
   /**
@@ -137,7 +141,7 @@ public final class Electrical {
    * @return the procedure
    */
   public static Procedure running(double minutes, Accuracy typical, Caution... more) {
-    return closed(minutes, typical, withFirst(Cautions.RUNNING, more));
+    return closed(minutes, typical, withFirst(ElectricalCautions.RUNNING, more));
   }
 
   /**
@@ -182,7 +186,7 @@ public final class Electrical {
    * @return the procedure
    */
   public static Procedure insulation() {
-    return dead(5, INSULATION_TESTER, Cautions.TEST_VOLTAGE).then(TESTER);
+    return dead(5, INSULATION_TESTER, ElectricalCautions.TEST_VOLTAGE).then(TESTER);
   }
 
   private static Caution[] withFirst(Caution first, Caution... more) {

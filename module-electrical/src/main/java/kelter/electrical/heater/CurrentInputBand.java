@@ -8,7 +8,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * By how much the current of an appliance may deviate from its rated current, at rated voltage and
@@ -67,7 +67,7 @@ public final class CurrentInputBand {
         List.of(
             new Output("current-low", "least current", QuantityKind.CURRENT),
             new Output("current-high", "greatest current", QuantityKind.CURRENT)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> {
           Limits band = x[1] < 0.5 ? heating(x[0]) : motor(x[0]);
           return new double[] {band.low(), band.high()};

@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How much hotter scale makes the sheath of a heater: ΔT = P d / (λ A) (Fourier's law of heat
@@ -59,7 +59,7 @@ public final class ScaleOnHeater {
             new Output(
                 "rise", "how much hotter the sheath is", QuantityKind.TEMPERATURE_DIFFERENCE),
             new Output("load", "load of the surface", QuantityKind.of("surface load", "W/cm2"))),
-        List.of(Caution.HOT_WATER, Cautions.HOT_PART),
+        List.of(Caution.HOT_WATER, ElectricalCautions.HOT_PART),
         x -> new double[] {rise(x[0], x[1], x[2], x[3]), x[0] / x[1]});
   }
 

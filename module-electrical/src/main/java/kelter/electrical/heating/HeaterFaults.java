@@ -12,7 +12,7 @@ import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.insulation.EarthLeak;
 
 /**
@@ -39,25 +39,26 @@ final class HeaterFaults {
     rows.add(
         fault("shorted-turns", "heater shorted, in part or wholly", 0.01)
             .changes(
-                Circuit.RESISTANCE.times(power(1, 0.01)),
-                Circuit.SHEATH_DAMAGED.becomes(line(0.3, 0.7)))
+                CircuitFigure.RESISTANCE.times(power(1, 0.01)),
+                CircuitFigure.SHEATH_DAMAGED.becomes(line(0.3, 0.7)))
             .curedBy(renew)
             .wears(Wear.HEATER));
     rows.add(
         fault("wrong-part", "a heater of too little power fitted", 0.005)
-            .changes(Circuit.RESISTANCE.times(2), Circuit.MARKING_DIFFERS.becomes(0.9))
+            .changes(CircuitFigure.RESISTANCE.times(2), CircuitFigure.MARKING_DIFFERS.becomes(0.9))
             .curedBy(renew));
     if (elements > 1) {
       double left = elements / (elements - 1.0);
       rows.add(
           fault("element-open", "one of " + elements + " elements open", 0.06)
-              .changes(Circuit.RESISTANCE.times(line(left, left)))
+              .changes(CircuitFigure.RESISTANCE.times(line(left, left)))
               .curedBy(renew)
               .wears(Wear.HEATER));
     }
     rows.add(
         fault("open", "heater open", 0.12)
-            .changes(Circuit.HEATER_OPEN.becomes(1), Circuit.SHEATH_DAMAGED.atLeast(0.3))
+            .changes(
+                CircuitFigure.HEATER_OPEN.becomes(1), CircuitFigure.SHEATH_DAMAGED.atLeast(0.3))
             .apartFrom("shorted-turns", "element-open")
             .curedBy(renew)
             .wears(Wear.HEATER));
@@ -81,8 +82,8 @@ final class HeaterFaults {
   static FaultRow leaking(Medium medium) {
     return fault("leaking", "heater leaks to earth", 0.08)
         .changes(
-            Circuit.LEAK.plus(EarthLeak.CONDUCTANCE),
-            Circuit.SHEATH_DAMAGED.atLeast(line(0.15, 0.6)))
+            CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE),
+            CircuitFigure.SHEATH_DAMAGED.atLeast(line(0.15, 0.6)))
         .curedBy(renew(medium))
         .wears(Wear.HEATER);
   }
@@ -90,9 +91,9 @@ final class HeaterFaults {
   private static FaultRow lint() {
     return fault("lint", "lint in the way of the air", 0.12)
         .changes(
-            Circuit.DEPOSIT.becomes(line(0.35, 0.95)),
-            Circuit.AIRFLOW.times(0.3),
-            Circuit.DUTY.times(0.5))
+            CircuitFigure.DEPOSIT.becomes(line(0.35, 0.95)),
+            CircuitFigure.AIRFLOW.times(0.3),
+            CircuitFigure.DUTY.times(0.5))
         .curedBy(
             Work.byHand(
                 "clear-air-path",
@@ -100,13 +101,13 @@ final class HeaterFaults {
                 25,
                 0.9,
                 Caution.UNPLUG,
-                Cautions.HOT_PART))
+                ElectricalCautions.HOT_PART))
         .wears(Wear.DEPOSIT);
   }
 
   private static FaultRow scaled() {
     return fault("scaled", "heater scaled", 0.08)
-        .changes(Circuit.DEPOSIT.becomes(line(0.35, 0.95)), Circuit.DUTY.times(0.85))
+        .changes(CircuitFigure.DEPOSIT.becomes(line(0.35, 0.95)), CircuitFigure.DUTY.times(0.85))
         .curedBy(
             Work.byHand(
                 "descale",
@@ -125,7 +126,7 @@ final class HeaterFaults {
 
   static FaultRow otherLeak() {
     return fault("other-leak", "another part or the wiring leaks to earth", 0.04)
-        .changes(Circuit.OTHER_LEAK.plus(EarthLeak.CONDUCTANCE))
+        .changes(CircuitFigure.OTHER_LEAK.plus(EarthLeak.CONDUCTANCE))
         .curedBy(
             new Work(
                 "find-leak",
@@ -134,7 +135,7 @@ final class HeaterFaults {
                 Restores.FUNCTION,
                 true,
                 0.8,
-                List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE, EARTH_AGAIN)))
+                List.of(Caution.UNPLUG, ElectricalCautions.TEST_VOLTAGE, EARTH_AGAIN)))
         .wears(Wear.WIRE);
   }
 }

@@ -8,7 +8,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.HeaterRating;
 
@@ -55,7 +55,7 @@ record HeaterWords(
           .how(
               "Take both wires off the heater, let it cool, null the leads, and measure between its"
                   + " terminals.")
-          .by(Electrical.dead(4, Electrical.OHMMETER, Cautions.HOT_PART));
+          .by(Electrical.dead(4, Electrical.OHMMETER, ElectricalCautions.HOT_PART));
 
   static final Observable INSULATION =
       Observable.named("insulation-resistance", "insulation resistance to earth")
@@ -110,8 +110,8 @@ record HeaterWords(
           Observable.named("scale", "scale on the heater")
               .graded("none", "thin", "thick", "solid")
               .how("Drain, open, and look at the heater with a lamp.")
-              .by(Electrical.inside(15, Caution.HOT_WATER, Cautions.HOT_PART)),
-          sheath(Caution.HOT_WATER, Cautions.HOT_PART));
+              .by(Electrical.inside(15, Caution.HOT_WATER, ElectricalCautions.HOT_PART)),
+          sheath(Caution.HOT_WATER, ElectricalCautions.HOT_PART));
 
   /** A heater in air. */
   static final HeaterWords AIR =
@@ -119,9 +119,9 @@ record HeaterWords(
           "air-heater",
           "air heater",
           AIRFLOW,
-          current(Cautions.HOT_PART),
+          current(ElectricalCautions.HOT_PART),
           power(Electrical.running(10, Electrical.POWER_METER)),
-          voltage(Cautions.HOT_PART),
+          voltage(ElectricalCautions.HOT_PART),
           Observable.named(
                   "air-temperature-rise",
                   "temperature of the air behind the heater less that of the room")
@@ -137,8 +137,8 @@ record HeaterWords(
           Observable.named("lint", "lint on the heater and in the way of the air")
               .graded("none", "thin", "thick", "blocked")
               .how("Open the air duct at the heater and look.")
-              .by(Electrical.inside(10, Cautions.HOT_PART)),
-          sheath(Cautions.HOT_PART));
+              .by(Electrical.inside(10, ElectricalCautions.HOT_PART)),
+          sheath(ElectricalCautions.HOT_PART));
 
   private static HeaterWords of(
       String id,

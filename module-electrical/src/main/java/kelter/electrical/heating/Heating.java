@@ -56,10 +56,11 @@ public final class Heating implements Part {
   private static FaultModel model(HeatingGroup group) {
     HeaterRating rating = group.rating();
     PartModel model =
-        PartModel.of(group.heater().id(), Electrical.PRIORS, Circuit.values())
-            .moves(mains(rating), Circuit.MAINS.times(1 + mainsDeviation(rating)))
+        PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.values())
+            .moves(mains(rating), CircuitFigure.MAINS.times(1 + mainsDeviation(rating)))
             .moves(
-                tolerance(rating), Circuit.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
+                tolerance(rating),
+                CircuitFigure.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
     HeatingCircuit circuit = new HeatingCircuit(rating, group.medium());
     heater(model, group, circuit);
     for (Component link : group.links()) {
@@ -72,17 +73,18 @@ public final class Heating implements Part {
       TemperatureSensor.addTo(model, sensor, group.medium());
     }
     if (group.supply().isPresent()) {
-      Supply.addTo(model, group.supply().get(), circuit);
+      MainsSupply.addTo(model, group.supply().get(), circuit);
     } else {
-      model.on(group.heater(), group.medium().words().kind()).faults(Supply.lowVoltage());
+      model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage());
     }
     if (group.cord().isPresent()) {
       model
           .on(group.cord().get(), CordWords.CORD)
           .faults(HeaterFaults.otherLeak())
           .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
-          .looks(CordWords.PLUG_BURNS, new Look.Shown(Circuit.PLUG_BURNS), Spread.constant(0.15))
-          .looks(CordWords.PLUG_HOT, Circuit.PLUG_HOT);
+          .looks(
+              CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
+          .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT);
     }
     return model.build();
   }
@@ -95,10 +97,10 @@ public final class Heating implements Part {
         .faults(HeaterFaults.ofHeater(group.medium(), group.rating().elements()))
         .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
         .looks(HeaterWords.TRIPS, Leaking::trips)
-        .looks(HeaterWords.OVERHEATS, Circuit.OVERHEATS)
-        .looks(words.deposit(), Circuit.DEPOSIT)
-        .looks(HeaterWords.MARKING_DIFFERS, Circuit.MARKING_DIFFERS)
-        .looks(words.sheath(), Circuit.SHEATH_DAMAGED)
+        .looks(HeaterWords.OVERHEATS, CircuitFigure.OVERHEATS)
+        .looks(words.deposit(), CircuitFigure.DEPOSIT)
+        .looks(HeaterWords.MARKING_DIFFERS, CircuitFigure.MARKING_DIFFERS)
+        .looks(words.sheath(), CircuitFigure.SHEATH_DAMAGED)
         .under(circuit)
         .observe(
             HeaterWords.RESISTANCE, Operation::cold, Spread.constant(Operation.HOT_AGAINST_COLD))

@@ -49,12 +49,12 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
 
   private Operation solve(State state, Operation.Stated stated) {
     double ofItsKind =
-        state.has(Circuit.HEATER_OPEN)
+        state.has(CircuitFigure.HEATER_OPEN)
             ? Electrical.RESISTANCE.high()
-            : rating.cold() * state.of(Circuit.RESISTANCE);
-    double cold = ofItsKind * state.of(Circuit.TOLERANCE);
-    double mains = rating.mains() * state.of(Circuit.MAINS);
-    double reaching = state.of(Circuit.REACHING);
+            : rating.cold() * state.of(CircuitFigure.RESISTANCE);
+    double cold = ofItsKind * state.of(CircuitFigure.TOLERANCE);
+    double mains = rating.mains() * state.of(CircuitFigure.MAINS);
+    double reaching = state.of(CircuitFigure.REACHING);
     boolean overloaded = isOverload(ofItsKind, reaching);
     State[] relays = state.each(Contact.class);
     return new Operation(
@@ -99,7 +99,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
       }
       allWelded &= relay.has(Contact.WELDED);
     }
-    return state.has(Circuit.INTERRUPTED) || !allWelded && isUnreadable(state);
+    return state.has(CircuitFigure.INTERRUPTED) || !allWelded && isUnreadable(state);
   }
 
   private static boolean isUnreadable(State state) {

@@ -77,7 +77,7 @@ record HeatingGroup(
         appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
         appliance.componentsOf(Relay.RELAY.id()),
         appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),
-        first(appliance, Supply.SUPPLY.id()),
+        first(appliance, MainsSupply.SUPPLY.id()),
         first(appliance, CordWords.CORD.id()));
   }
 

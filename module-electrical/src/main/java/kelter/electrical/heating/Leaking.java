@@ -37,7 +37,8 @@ public final class Leaking implements Part {
   }
 
   private static FaultModel model(Component part, Optional<Medium> heated) {
-    PartModel model = PartModel.of(part.id() + "-insulation", Electrical.PRIORS, Circuit.values());
+    PartModel model =
+        PartModel.of(part.id() + "-insulation", Electrical.PRIORS, CircuitFigure.values());
     if (heated.isEmpty()) {
       return model
           .on(part, CordWords.CORD)
@@ -55,16 +56,16 @@ public final class Leaking implements Part {
 
   /** Insulation resistance of the heater, Ohm. */
   static double ofHeater(State state) {
-    return EarthLeak.insulation(state.of(Circuit.LEAK));
+    return EarthLeak.insulation(state.of(CircuitFigure.LEAK));
   }
 
   /** Insulation resistance of the whole appliance, Ohm. */
   static double ofAppliance(State state) {
-    return EarthLeak.insulation(state.of(Circuit.LEAK) + state.of(Circuit.OTHER_LEAK));
+    return EarthLeak.insulation(state.of(CircuitFigure.LEAK) + state.of(CircuitFigure.OTHER_LEAK));
   }
 
   /** Probability that the residual-current device trips. */
   static double trips(State state) {
-    return EarthLeak.trips(state.of(Circuit.LEAK) + state.of(Circuit.OTHER_LEAK));
+    return EarthLeak.trips(state.of(CircuitFigure.LEAK) + state.of(CircuitFigure.OTHER_LEAK));
   }
 }

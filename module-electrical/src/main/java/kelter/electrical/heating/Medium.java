@@ -3,7 +3,7 @@ package kelter.electrical.heating;
 import java.util.Optional;
 import kelter.core.job.Conditions;
 import kelter.core.safety.Caution;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.heater.HeatUp;
 
 /** What a heater heats, and what that does with the heat. Usual amounts are from memory. */
@@ -44,7 +44,7 @@ enum Medium {
 
   /** What to mind near its heater. */
   Caution hot() {
-    return this == AIR ? Cautions.HOT_PART : Caution.HOT_WATER;
+    return this == AIR ? ElectricalCautions.HOT_PART : Caution.HOT_WATER;
   }
 
   HeaterWords words() {

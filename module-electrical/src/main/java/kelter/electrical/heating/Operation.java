@@ -101,12 +101,18 @@ record Operation(
 
   /** How fast water warms, K/s, or how much warmer air gets, K, by the mean power. */
   double warming() {
-    return power() * state.of(Circuit.DUTY) * stated.warming / state.of(Circuit.AIRFLOW);
+    return power()
+        * state.of(CircuitFigure.DUTY)
+        * stated.warming
+        / state.of(CircuitFigure.AIRFLOW);
   }
 
   /** Heat over the heat in order, all causes together. */
   private double share() {
-    return power(supply) / ratedPower * state.of(Circuit.DUTY) * state.of(Circuit.REACHED);
+    return power(supply)
+        / ratedPower
+        * state.of(CircuitFigure.DUTY)
+        * state.of(CircuitFigure.REACHED);
   }
 
   double tripsBreaker() {

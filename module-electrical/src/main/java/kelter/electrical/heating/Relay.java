@@ -27,7 +27,7 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperRule;
 
@@ -148,7 +148,7 @@ public final class Relay implements Part {
             40,
             0.93,
             Caution.UNPLUG,
-            Cautions.CHARGED_CAPACITOR);
+            ElectricalCautions.CHARGED_CAPACITOR);
     model
         .on(relay, RELAY, Contact.values())
         .faults(
@@ -157,7 +157,7 @@ public final class Relay implements Part {
                     Contact.RESISTANCE.times(power(1, 150)),
                     Contact.BURNS.becomes(line(0.35, 0.95)),
                     Contact.SMELLS.becomes(line(0.1, 0.7)),
-                    Circuit.DUTY.times(0.2))
+                    CircuitFigure.DUTY.times(0.2))
                 .curedBy(renew)
                 .wears(Wear.CONTACT),
             fault("contact-welded", "relay contact welded", 0.01)
@@ -165,7 +165,7 @@ public final class Relay implements Part {
                     Contact.WELDED.becomes(1),
                     Contact.CLOSED_WHEN_OFF.becomes(0.99),
                     Contact.SMELLS.atLeast(0.2),
-                    Circuit.OVERHEATS.atLeast(0.8))
+                    CircuitFigure.OVERHEATS.atLeast(0.8))
                 .curedBy(renew)
                 .wears(Wear.CONTACT),
             fault("coil-open", "relay coil open", 0.015)

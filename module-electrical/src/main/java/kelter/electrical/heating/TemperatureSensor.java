@@ -184,11 +184,12 @@ public final class TemperatureSensor implements Part {
         .on(sensor, TEMPERATURE_SENSOR, Sensor.values())
         .faults(
             fault("reads-too-warm", "sensor drifted, reads too warm", 0.03)
-                .changes(Sensor.TOO_WARM.plus(DRIFT), Circuit.REACHED.times(0.5))
+                .changes(Sensor.TOO_WARM.plus(DRIFT), CircuitFigure.REACHED.times(0.5))
                 .curedBy(renew)
                 .wears(Wear.SENSOR),
             fault("reads-too-cold", "sensor drifted, reads too cold", 0.015)
-                .changes(Sensor.TOO_WARM.plus(-DRIFT), Circuit.OVERHEATS.atLeast(line(0.1, 0.8)))
+                .changes(
+                    Sensor.TOO_WARM.plus(-DRIFT), CircuitFigure.OVERHEATS.atLeast(line(0.1, 0.8)))
                 .apartFrom("reads-too-warm")
                 .curedBy(renew)
                 .wears(Wear.SENSOR),
@@ -196,7 +197,7 @@ public final class TemperatureSensor implements Part {
                 .changes(
                     Sensor.OFF_SEAT.becomes(0.98),
                     Sensor.OFF_BY.plus(-DRIFT),
-                    Circuit.OVERHEATS.atLeast(line(0.1, 0.8)))
+                    CircuitFigure.OVERHEATS.atLeast(line(0.1, 0.8)))
                 .curedBy(seat),
             fault("sensor-shorted", "sensor shorted", 0.01)
                 .changes(Sensor.RESISTANCE.becomes(1e-3))

@@ -56,7 +56,7 @@ public final class ThermalLink implements Part {
             fault("open", "thermal link open", 0.05)
                 .changes(
                     Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
-                    Circuit.INTERRUPTED.becomes(1))
+                    CircuitFigure.INTERRUPTED.becomes(1))
                 .curedBy(
                     Work.renewing(
                         "renew-thermal-link",

@@ -17,7 +17,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.electrical.capacitor.CapacitorDischarge;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
@@ -113,7 +113,7 @@ public final class Motor implements Part {
   static final Observable SWOLLEN =
       Observable.named("swollen", "it is swollen, cracked or leaks")
           .how("Look at its case, without touching it: nothing is discharged for that.")
-          .by(Electrical.inside(3, Cautions.CHARGED_CAPACITOR));
+          .by(Electrical.inside(3, ElectricalCautions.CHARGED_CAPACITOR));
 
   /** A motor with a main and perhaps an auxiliary winding. */
   public static final ComponentKind MOTOR =
@@ -195,9 +195,9 @@ public final class Motor implements Part {
         .looks(TURNING, MotorFigure.STIFFNESS)
         .looks(BURNT_SMELL, MotorFigure.SMELLS)
         .looks(WET, MotorFigure.WET)
-        .under(Running.AT_WORK)
-        .observe(HUMS, Running::hums)
-        .observe(SILENT, Running::silent);
+        .under(RunningMotor.AT_WORK)
+        .observe(HUMS, RunningMotor::hums)
+        .observe(SILENT, RunningMotor::silent);
     if (main > 0) {
       model
           .under(new CopperCoil(main, MotorFigure.MAIN))
@@ -210,7 +210,9 @@ public final class Motor implements Part {
     }
     if (motor.nameplate().current().isPresent()) {
       double rated = motor.nameplate().current().get().si();
-      model.under(Running.AT_WORK).observe(CURRENT, running -> rated * running.current(), OF_LOAD);
+      model
+          .under(RunningMotor.AT_WORK)
+          .observe(CURRENT, running -> rated * running.current(), OF_LOAD);
     }
   }
 
@@ -229,7 +231,7 @@ public final class Motor implements Part {
   }
 
   private static Procedure discharged(double minutes, Accuracy typical) {
-    return Electrical.dead(minutes, typical, Cautions.CHARGED_CAPACITOR).then(DISCHARGE);
+    return Electrical.dead(minutes, typical, ElectricalCautions.CHARGED_CAPACITOR).then(DISCHARGE);
   }
 
   private static Observable winding(String id, String title) {

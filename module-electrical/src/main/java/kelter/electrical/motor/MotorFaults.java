@@ -19,7 +19,7 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.insulation.EarthLeak;
 
@@ -28,7 +28,12 @@ final class MotorFaults {
 
   private static final Work RENEW_MOTOR =
       Work.renewing(
-          "renew-motor", "renew the motor", 75, 0.97, Caution.UNPLUG, Cautions.CHARGED_CAPACITOR);
+          "renew-motor",
+          "renew the motor",
+          75,
+          0.97,
+          Caution.UNPLUG,
+          ElectricalCautions.CHARGED_CAPACITOR);
 
   private static final Work DRY_MOTOR =
       Work.byHand(
@@ -37,7 +42,7 @@ final class MotorFaults {
           70,
           0.5,
           Caution.UNPLUG,
-          Cautions.TEST_VOLTAGE);
+          ElectricalCautions.TEST_VOLTAGE);
 
   private static final Work FREE_BEARING =
       Work.withPart(
@@ -46,7 +51,7 @@ final class MotorFaults {
           60,
           0.6,
           Caution.UNPLUG,
-          Cautions.CHARGED_CAPACITOR);
+          ElectricalCautions.CHARGED_CAPACITOR);
 
   private static final Work RENEW_CAPACITOR =
       Work.renewing(
@@ -55,7 +60,7 @@ final class MotorFaults {
           20,
           0.97,
           Caution.UNPLUG,
-          Cautions.CHARGED_CAPACITOR);
+          ElectricalCautions.CHARGED_CAPACITOR);
 
   private static final FaultRow SHORTED_TURNS =
       fault("shorted-turns", "turns shorted in the winding", 0.04)

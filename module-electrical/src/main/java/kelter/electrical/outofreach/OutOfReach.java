@@ -18,7 +18,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.motor.Motor;
 
 /**
@@ -52,14 +52,14 @@ public final class OutOfReach implements Part, Check {
       new Stop(
           "high-voltage-capacitor",
           "high-voltage capacitor of a microwave oven",
-          Cautions.HIGH_VOLTAGE);
+          ElectricalCautions.HIGH_VOLTAGE);
 
   private static final List<Stop> STOPS =
       List.of(
           CAPACITOR,
-          new Stop("gas-part", "gas valve, burner or pipe", Cautions.GAS),
-          new Stop("refrigerant-circuit", "refrigerant circuit", Cautions.REFRIGERANT),
-          new Stop("fixed-wiring", "outlet and fixed wiring", Cautions.FIXED_WIRING));
+          new Stop("gas-part", "gas valve, burner or pipe", ElectricalCautions.GAS),
+          new Stop("refrigerant-circuit", "refrigerant circuit", ElectricalCautions.REFRIGERANT),
+          new Stop("fixed-wiring", "outlet and fixed wiring", ElectricalCautions.FIXED_WIRING));
 
   @Override
   public List<ComponentKind> kinds() {

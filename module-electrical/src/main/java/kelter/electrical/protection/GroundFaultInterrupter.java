@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How long a North American ground-fault circuit-interrupter of class A may take at most: t = (20
@@ -69,7 +69,7 @@ public final class GroundFaultInterrupter {
             Parameter.required(
                 "current", "current to ground", QuantityKind.CURRENT, MUST_TRIP, GREATEST)),
         List.of(new Output("time", "longest time to trip", QuantityKind.TIME)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> new double[] {formula(x[0])});
   }
 

@@ -8,7 +8,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * The least insulation resistance at 500 V direct voltage after repair (EN 50678, from memory):
@@ -62,7 +62,7 @@ public final class InsulationLimit {
             Parameter.choice("heaters", "whether it has heaters", List.of("no", "yes"), "no")),
         List.of(
             new Output("limit", "least insulation resistance", QuantityKind.INSULATION_RESISTANCE)),
-        List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
+        List.of(Caution.UNPLUG, ElectricalCautions.TEST_VOLTAGE),
         x -> new double[] {limit(protectionClass((int) Math.round(x[0])), Math.round(x[1]) == 1)});
   }
 

@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What current flows to earth through insulation and filter capacitors, and how much of what a
@@ -54,7 +54,7 @@ public final class LeakageCurrent {
         List.of(
             new Output("current", "leakage current", MILLIAMPERE),
             new Output("share", "share of the rated residual current", QuantityKind.PERCENT)),
-        List.of(Caution.UNPLUG, Cautions.TEST_VOLTAGE),
+        List.of(Caution.UNPLUG, ElectricalCautions.TEST_VOLTAGE),
         x -> {
           double current = current(x[0], x[1], x[2], x[3]);
           return new double[] {current, current / x[4]};

@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * The greatest leakage current of an appliance in the type test at operating temperature (IEC
@@ -113,7 +113,7 @@ public final class LeakageLimit {
             new Output(
                 "after-repair", "limit of the protective conductor after repair", MILLIAMPERE),
             new Output("touch", "limit of the touch current after repair", MILLIAMPERE)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x ->
             new double[] {
               typeTest(Build.values()[(int) Math.round(x[1])], x[0]), afterRepair(x[0]), TOUCH

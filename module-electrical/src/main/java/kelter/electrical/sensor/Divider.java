@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What a sensor has by the voltage that the control reads at it: R = R_s U / (U_s − U), the sensor
@@ -43,7 +43,7 @@ public final class Divider {
             Parameter.optional(
                 "supply", "voltage of the upper line", QuantityKind.VOLTAGE, 0.5, 50, "5 V")),
         List.of(new Output("resistance", "resistance of the sensor", QuantityKind.RESISTANCE)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> new double[] {resistance(x[0], x[1], x[2])});
   }
 

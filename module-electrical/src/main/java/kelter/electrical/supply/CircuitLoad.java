@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How much of its circuit's protective device an appliance takes: I = P / (U λ), share = I / I_n.
@@ -45,7 +45,7 @@ public final class CircuitLoad {
         List.of(
             new Output("current", "current of the appliance", QuantityKind.CURRENT),
             new Output("share", "share of the device", QuantityKind.PERCENT)),
-        List.of(Cautions.FIXED_WIRING),
+        List.of(ElectricalCautions.FIXED_WIRING),
         x -> {
           double current = current(x[0], x[1], x[3]);
           return new double[] {current, current / Require.positive("rated current", x[2], "A")};

@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How weak a supply is, by its voltage with and without load, and what heat the weak place takes: Z
@@ -44,7 +44,7 @@ public final class SourceImpedance {
         List.of(
             new Output("impedance", "impedance of supply and joints", QuantityKind.RESISTANCE),
             new Output("heat", "heat in supply and joints", QuantityKind.POWER)),
-        List.of(Cautions.LIVE_PARTS, Cautions.FIXED_WIRING),
+        List.of(ElectricalCautions.LIVE_PARTS, ElectricalCautions.FIXED_WIRING),
         x -> new double[] {impedance(x[0], x[1], x[2]), (x[0] - x[1]) * x[2]});
   }
 
@@ -66,7 +66,7 @@ public final class SourceImpedance {
         List.of(
             new Output("resistance", "resistance of the joint", QuantityKind.RESISTANCE),
             new Output("heat", "heat in the joint", QuantityKind.POWER)),
-        List.of(Cautions.LIVE_PARTS, Cautions.FIXED_WIRING),
+        List.of(ElectricalCautions.LIVE_PARTS, ElectricalCautions.FIXED_WIRING),
         x -> new double[] {impedance(x[0], 0, x[1]), x[0] * x[1]});
   }
 

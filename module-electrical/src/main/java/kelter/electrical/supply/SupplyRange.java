@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * Between which voltages a supply may lie.
@@ -96,7 +96,7 @@ public final class SupplyRange {
         List.of(
             new Output("voltage-low", "least voltage", QuantityKind.VOLTAGE),
             new Output("voltage-high", "greatest voltage", QuantityKind.VOLTAGE)),
-        List.of(Cautions.FIXED_WIRING),
+        List.of(ElectricalCautions.FIXED_WIRING),
         x -> {
           Limits limits = Range.values()[(int) Math.round(x[0])].limits();
           return new double[] {limits.low(), limits.high()};

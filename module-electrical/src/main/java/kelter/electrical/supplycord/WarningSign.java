@@ -16,7 +16,7 @@ import kelter.core.job.Reading;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.CordWords;
 
 /**
@@ -59,7 +59,8 @@ final class WarningSign implements Check {
   private Finding finding(Measurement measurement, Observable sign, boolean there) {
     List<Caution> cautions = new ArrayList<>(sign.procedure().cautions());
     if (there) {
-      cautions.add(0, sign == CordWords.TINGLE ? Cautions.TINGLE : Cautions.HOT_PLUG);
+      cautions.add(
+          0, sign == CordWords.TINGLE ? ElectricalCautions.TINGLE : ElectricalCautions.HOT_PLUG);
     }
     Verdict verdict = there ? Verdict.DOES_NOT_CONFORM : Verdict.CONFORMS;
     return new Finding(

@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What a coil or winding opposes to alternating current: Z = U / I, X = √(Z² − R²), power factor
@@ -52,7 +52,7 @@ public final class CoilImpedance {
             new Output("impedance", "impedance", QuantityKind.RESISTANCE),
             new Output("reactance", "reactance", QuantityKind.RESISTANCE),
             new Output("power-factor", "power factor", QuantityKind.RATIO)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> {
           double impedance = impedance(x[0], x[1]);
           return new double[] {impedance, reactance(impedance, x[2]), x[2] / impedance};

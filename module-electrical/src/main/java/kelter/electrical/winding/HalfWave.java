@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What a meter should show behind a single diode: mean value √2/π · U, effective value U/√2.
@@ -42,7 +42,7 @@ public final class HalfWave {
         List.of(
             new Output("mean", "mean voltage", QuantityKind.VOLTAGE),
             new Output("effective", "effective voltage", QuantityKind.VOLTAGE)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> new double[] {mean(x[0]), x[0] / Math.sqrt(2)});
   }
 

@@ -9,7 +9,7 @@ import kelter.core.module.Parameter;
 import kelter.core.numeric.Root;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What a coil draws behind a single diode: vibrating pumps (no free-wheeling diode) and valves with
@@ -72,7 +72,7 @@ public record HalfWaveCoil(double mean, double effective, double conduction) {
             new Output("effective", "effective current", MILLIAMPERE),
             new Output("heat", "heat in the wire", QuantityKind.POWER),
             new Output("conduction", "share of the period with current", QuantityKind.PERCENT)),
-        List.of(Cautions.LIVE_PARTS, Cautions.HOT_PART),
+        List.of(ElectricalCautions.LIVE_PARTS, ElectricalCautions.HOT_PART),
         x -> {
           HalfWaveCoil coil =
               Math.round(x[4]) == 1

@@ -9,7 +9,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How unequal three phases are, and how much load a motor then bears: 100 % · greatest deviation
@@ -57,7 +57,7 @@ public final class PhaseUnbalance {
         List.of(
             new Output("unbalance", "unbalance", QuantityKind.PERCENT),
             new Output("derating", "share of the rated load", QuantityKind.RATIO)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> {
           double unbalance = unbalance(x[0], x[1], x[2]);
           return new double[] {unbalance, unbalance > MOST ? 0 : derating(unbalance)};

@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * Which share of the apparent power is real: λ = P / (U I).
@@ -44,7 +44,7 @@ public final class PowerFactor {
             Parameter.required("voltage", "voltage", QuantityKind.VOLTAGE, 0.1, 1000),
             Parameter.required("current", "current", QuantityKind.CURRENT, 1e-3, 200)),
         List.of(new Output("factor", "power factor", QuantityKind.RATIO)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> new double[] {factor(x[0], x[1], x[2])});
   }
 

@@ -10,7 +10,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * Which share of a winding is missing from its resistance: 1 − R / R₀, both at 20 °C. Turns that
@@ -85,7 +85,7 @@ public final class ShortedTurns {
                 1e-3,
                 1e6)),
         List.of(new Output("turns", "share of its turns that is missing", QuantityKind.PERCENT)),
-        List.of(Cautions.LIVE_PARTS),
+        List.of(ElectricalCautions.LIVE_PARTS),
         x -> new double[] {missingByReactance(x[0], x[1])});
   }
 

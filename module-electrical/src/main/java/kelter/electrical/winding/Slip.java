@@ -7,7 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * How far an induction motor stays behind its rotating field: n_s = f / p with p pairs of poles, s
@@ -44,7 +44,7 @@ public final class Slip {
         List.of(
             new Output("slip", "slip", QuantityKind.PERCENT),
             new Output("synchronous", "synchronous speed", QuantityKind.ROTATIONAL_SPEED)),
-        List.of(Cautions.TURNING),
+        List.of(ElectricalCautions.TURNING),
         x -> {
           double synchronous = synchronousSpeed(x[2], x[1]);
           return new double[] {slip(x[0], synchronous), synchronous};

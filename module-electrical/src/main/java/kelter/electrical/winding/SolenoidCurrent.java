@@ -8,7 +8,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 
 /**
  * What a solenoid on alternating current draws while its plunger is out (inrush) and once it is
@@ -61,7 +61,7 @@ public final class SolenoidCurrent {
             new Output("ratio", "inrush over hold", QuantityKind.RATIO),
             new Output("stuck-heat", "heat while the plunger sticks out", QuantityKind.POWER),
             new Output("hold-heat", "heat while it holds", QuantityKind.POWER)),
-        List.of(Cautions.LIVE_PARTS, Cautions.HOT_PART),
+        List.of(ElectricalCautions.LIVE_PARTS, ElectricalCautions.HOT_PART),
         x -> {
           requireSeatedAbove(x[3], x[2]);
           double inrush = current(x[0], x[1], x[2], x[4]);

@@ -166,7 +166,7 @@ public final class PumpAgainstCircuit {
    * @return the point
    */
   public static OperatingPoint solve(PumpCurve curve, Circuit circuit, double kinematicViscosity) {
-    Motor stiff = new Motor.Inverter(Double.POSITIVE_INFINITY);
+    PumpMotor stiff = new PumpMotor.Inverter(Double.POSITIVE_INFINITY);
     return new PumpSet(curve, stiff, curve.runOut(), 0.5, PumpCondition.GOOD)
         .against(circuit, kinematicViscosity);
   }

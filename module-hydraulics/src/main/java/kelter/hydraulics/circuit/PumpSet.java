@@ -14,8 +14,8 @@ import kelter.hydraulics.solve.SquareSecant;
  * √(2 g H) runs back inside. The water's torque, at rated speed and for a firm impeller, is t = t0
  * + (1 − t0) o q / q_rated times the share of density: the power of a radial impeller rises in
  * proportion to its flow from what it takes at no flow, and flattens beyond the rated point. The
- * speed of the shaft follows from the {@link Motor} in closed form. As the head falls and the flow
- * rises with q, pump and circuit agree at one point only.
+ * speed of the shaft follows from the {@link PumpMotor} in closed form. As the head falls and the
+ * flow rises with q, pump and circuit agree at one point only.
  *
  * <p>Source: affinity laws; Torricelli's law for the leak; the straight power line is the usual
  * shape for radial impellers of low specific speed (from memory).
@@ -29,7 +29,7 @@ import kelter.hydraulics.solve.SquareSecant;
  */
 public record PumpSet(
     PumpCurve curve,
-    Motor motor,
+    PumpMotor motor,
     double ratedFlow,
     double noFlowTorque,
     PumpCondition condition,
@@ -72,7 +72,7 @@ public record PumpSet(
    */
   public PumpSet(
       PumpCurve curve,
-      Motor motor,
+      PumpMotor motor,
       double ratedFlow,
       double noFlowTorque,
       PumpCondition condition) {

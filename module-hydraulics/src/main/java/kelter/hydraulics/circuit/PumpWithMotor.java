@@ -17,7 +17,7 @@ import kelter.hydraulics.water.Water;
  *
  * <p>It holds as {@link PumpSet} does, with the operating point in order as the rated point.
  *
- * <p>Source: {@link PumpSet} and {@link Motor}.
+ * <p>Source: {@link PumpSet} and {@link PumpMotor}.
  */
 public final class PumpWithMotor {
 
@@ -144,12 +144,12 @@ public final class PumpWithMotor {
     };
   }
 
-  private static Motor motor(double[] p) {
+  private static PumpMotor motor(double[] p) {
     double limit = LIMIT.check(p[12]);
     return switch (MOTORS.get((int) Math.round(p[10]))) {
-      case "induction" -> new Motor.Induction(SLIP.check(p[11]), limit);
-      case "synchronous" -> new Motor.Synchronous(limit);
-      default -> new Motor.Inverter(limit);
+      case "induction" -> new PumpMotor.Induction(SLIP.check(p[11]), limit);
+      case "synchronous" -> new PumpMotor.Synchronous(limit);
+      default -> new PumpMotor.Inverter(limit);
     };
   }
 

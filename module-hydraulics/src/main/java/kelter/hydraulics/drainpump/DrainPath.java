@@ -8,8 +8,8 @@ import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
 import kelter.hydraulics.circuit.Circuit;
-import kelter.hydraulics.circuit.Motor;
 import kelter.hydraulics.circuit.OperatingPoint;
+import kelter.hydraulics.circuit.PumpMotor;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.Hose;
@@ -55,7 +55,7 @@ record DrainPath(RatedPump pump, double lift, Hose hose, double drainVolume, boo
       new PumpType(
           new double[] {0, 10.0 / 60_000, 20.0 / 60_000},
           new double[] {1.9, 1.5, 0.7},
-          new Motor.Synchronous(1.7),
+          new PumpMotor.Synchronous(1.7),
           0.4,
           0.3,
           30,

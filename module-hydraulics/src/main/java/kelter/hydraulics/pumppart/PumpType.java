@@ -1,6 +1,6 @@
 package kelter.hydraulics.pumppart;
 
-import kelter.hydraulics.circuit.Motor;
+import kelter.hydraulics.circuit.PumpMotor;
 import kelter.hydraulics.pump.PumpCurve;
 
 /**
@@ -18,7 +18,7 @@ import kelter.hydraulics.pump.PumpCurve;
 public record PumpType(
     double[] flows,
     double[] heads,
-    Motor motor,
+    PumpMotor motor,
     double motorEfficiency,
     double leastNoFlowTorque,
     double power,

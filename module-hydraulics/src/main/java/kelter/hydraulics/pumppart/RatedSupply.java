@@ -6,7 +6,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.quantity.QuantityFormat;
-import kelter.hydraulics.circuit.Motor;
+import kelter.hydraulics.circuit.PumpMotor;
 import kelter.hydraulics.circuit.Supply;
 
 /**
@@ -158,7 +158,7 @@ public record RatedSupply(
    * @return that motor, or one behind an inverter if the job gives its limit
    * @throws IllegalArgumentException if the limit is below the rated torque
    */
-  public Motor motor(Motor onTheMains) {
-    return isInverter() ? new Motor.Inverter(torqueLimit) : onTheMains;
+  public PumpMotor motor(PumpMotor onTheMains) {
+    return isInverter() ? new PumpMotor.Inverter(torqueLimit) : onTheMains;
   }
 }

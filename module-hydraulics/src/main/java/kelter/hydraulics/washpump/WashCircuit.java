@@ -8,7 +8,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
 import kelter.hydraulics.circuit.Circuit;
-import kelter.hydraulics.circuit.Motor;
+import kelter.hydraulics.circuit.PumpMotor;
 import kelter.hydraulics.pipe.BlockedBore;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
@@ -72,7 +72,7 @@ record WashCircuit(
       new PumpType(
           new double[] {0, 30.0 / 60_000, 60.0 / 60_000},
           new double[] {4.0, 3.4, 2.0},
-          new Motor.Induction(0.08, 2.3),
+          new PumpMotor.Induction(0.08, 2.3),
           0.6,
           0.25,
           Double.NaN,

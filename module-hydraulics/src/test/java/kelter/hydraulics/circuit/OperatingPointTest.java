@@ -138,7 +138,7 @@ class OperatingPointTest {
    */
   @Test
   void slipLine() {
-    Motor motor = new Motor.Induction(0.08, 2.3);
+    PumpMotor motor = new PumpMotor.Induction(0.08, 2.3);
     assertEquals(1, motor.speed(1, 0, Supply.RATED), 1e-12);
     assertEquals(1, motor.speed(0.4, 0.6, Supply.RATED), 1e-12);
     assertEquals(0.96 / 0.92, motor.speed(0, 0.5, Supply.RATED), 1e-12);
@@ -148,7 +148,7 @@ class OperatingPointTest {
 
   @Test
   void synchronousMotorKeepsStepOrStops() {
-    Motor motor = new Motor.Synchronous(1.7);
+    PumpMotor motor = new PumpMotor.Synchronous(1.7);
     assertEquals(1, motor.speed(1, 0.69, Supply.RATED));
     assertEquals(0, motor.speed(1, 0.71, Supply.RATED));
   }
@@ -156,7 +156,7 @@ class OperatingPointTest {
   /** At its limit the torque of water and drag together is the limit: h r² + d = limit. */
   @Test
   void inverterGivesWay() {
-    Motor motor = new Motor.Inverter(1.1);
+    PumpMotor motor = new PumpMotor.Inverter(1.1);
     assertEquals(1, motor.speed(1, 0.05, Supply.RATED));
     double r = motor.speed(1, 0.6, Supply.RATED);
     assertEquals(1.1, r * r + 0.6, 1e-12);
@@ -167,7 +167,7 @@ class OperatingPointTest {
     PumpSet set =
         new PumpSet(
             CURVE,
-            new Motor.Induction(0.08, 2.3),
+            new PumpMotor.Induction(0.08, 2.3),
             30 * LITRE_PER_MINUTE,
             0.5,
             new PumpCondition(0.6, 0.9, 0.95, 1, 2e-5, 0.3, 1));
@@ -184,7 +184,11 @@ class OperatingPointTest {
     Circuit circuit = new Circuit(0.3, List.of(new Hose(1.2, 0.019, 0, 3)), 1e-4);
     PumpSet good =
         new PumpSet(
-            CURVE, new Motor.Induction(0.08, 2.3), 30 * LITRE_PER_MINUTE, 0.5, PumpCondition.GOOD);
+            CURVE,
+            new PumpMotor.Induction(0.08, 2.3),
+            30 * LITRE_PER_MINUTE,
+            0.5,
+            PumpCondition.GOOD);
     double most = good.against(circuit, 1e-6).flow();
     for (PumpCondition bad :
         List.of(
@@ -203,7 +207,7 @@ class OperatingPointTest {
     PumpSet set =
         new PumpSet(
             CURVE,
-            new Motor.Synchronous(1.7),
+            new PumpMotor.Synchronous(1.7),
             30 * LITRE_PER_MINUTE,
             0.5,
             new PumpCondition(1, 1, 1, 1, 0, 2, 1));

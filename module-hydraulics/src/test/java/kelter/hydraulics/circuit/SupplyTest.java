@@ -15,14 +15,14 @@ class SupplyTest {
   private static final double US_GALLON_PER_MINUTE = 6.30902e-5; // m3/s
   private static final double FOOT = 0.3048; // m
   private static final double SLIP = 0.05;
-  private static final Motor INDUCTION = new Motor.Induction(SLIP, 2);
+  private static final PumpMotor INDUCTION = new PumpMotor.Induction(SLIP, 2);
 
   private static final PumpCurve CURVE =
       PumpCurve.through(
           new double[] {0, 200 * US_GALLON_PER_MINUTE, 300 * US_GALLON_PER_MINUTE},
           new double[] {80 * FOOT, 60 * FOOT, 30 * FOOT});
 
-  private static PumpSet pump(Motor motor) {
+  private static PumpSet pump(PumpMotor motor) {
     return new PumpSet(CURVE, motor, 200 * US_GALLON_PER_MINUTE, 0.5, PumpCondition.GOOD);
   }
 
@@ -49,7 +49,7 @@ class SupplyTest {
     Supply sixty = new Supply(60.0 / 50, 1);
     assertEquals(
         3600.0 / 3000, INDUCTION.speed(0, 0, sixty) / INDUCTION.speed(0, 0, Supply.RATED), 1e-12);
-    assertEquals(3600.0 / 3000, new Motor.Synchronous(2).speed(0.5, 0, sixty), 1e-12);
+    assertEquals(3600.0 / 3000, new PumpMotor.Synchronous(2).speed(0.5, 0, sixty), 1e-12);
   }
 
   /**
@@ -58,7 +58,7 @@ class SupplyTest {
    */
   @Test
   void affinityOfABulletin() {
-    PumpSet fast = pump(new Motor.Synchronous(3)).on(new Supply(2000.0 / 1700, 1));
+    PumpSet fast = pump(new PumpMotor.Synchronous(3)).on(new Supply(2000.0 / 1700, 1));
     OperatingPoint point = fast.atFlow(235.3 * US_GALLON_PER_MINUTE);
     assertEquals(83, point.head() / FOOT, 0.6);
     assertEquals(8.1, 5 * point.shaftPower(), 0.06);
@@ -67,14 +67,14 @@ class SupplyTest {
   /** A pump for 60 Hz on 50 Hz: (50/60)² is 0.694 of the head at no flow (affinity laws). */
   @Test
   void sixtyHertzPumpOnFifty() {
-    PumpSet slow = pump(new Motor.Synchronous(2)).on(new Supply(50.0 / 60, 1));
+    PumpSet slow = pump(new PumpMotor.Synchronous(2)).on(new Supply(50.0 / 60, 1));
     assertEquals(0.694, slow.atFlow(0).head() / CURVE.shutOffHead(), 0.0006);
   }
 
   /** An inverter makes its own frequency. */
   @Test
   void inverterDoesNotNotice() {
-    Motor inverter = new Motor.Inverter(1.2);
+    PumpMotor inverter = new PumpMotor.Inverter(1.2);
     assertEquals(
         inverter.speed(1, 0.5, Supply.RATED), inverter.speed(1, 0.5, new Supply(1.2, 0.9)));
   }
@@ -85,7 +85,7 @@ class SupplyTest {
    */
   @Test
   void lowVoltageStallsASynchronousMotor() {
-    Motor motor = new Motor.Synchronous(1.5);
+    PumpMotor motor = new PumpMotor.Synchronous(1.5);
     assertEquals(1, motor.speed(1, 0, new Supply(1, 0.68)));
     assertEquals(0, motor.speed(1, 0, new Supply(1, 0.65)));
   }

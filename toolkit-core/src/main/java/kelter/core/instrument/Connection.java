@@ -11,8 +11,7 @@ import kelter.core.uncertainty.ErrorModel;
  * @param fixed the part that does not grow with the reading, in the coherent SI unit of the reading
  * @param ofReading the part that does, as a ratio of the reading
  */
-record Connection(ErrorModel instrument, double fixed, double ofReading)
-    implements ErrorModel {
+record Connection(ErrorModel instrument, double fixed, double ofReading) implements ErrorModel {
 
   /**
    * Checks the figures.

@@ -9,7 +9,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.uncertainty.Budget;
-import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.ErrorEffect;
 import kelter.core.uncertainty.InputQuantity;
 import kelter.core.uncertainty.montecarlo.MonteCarlo;
 
@@ -27,7 +27,7 @@ import kelter.core.uncertainty.montecarlo.MonteCarlo;
  */
 public record UncertaintyAnalysis(
     Computation computation,
-    List<Effect> effects,
+    List<ErrorEffect> effects,
     List<Budget> budgets,
     List<MonteCarlo.Outcome> outcomes,
     Optional<String> refused,
@@ -56,9 +56,9 @@ public record UncertaintyAnalysis(
     List<InputQuantity> inputs =
         computation.inputs().stream().map(Computation.Input::quantity).toList();
     Set<Integer> places = places(computation.calculation(), shared);
-    List<Effect> effects;
+    List<ErrorEffect> effects;
     try {
-      effects = Effect.of(inputs, places);
+      effects = ErrorEffect.of(inputs, places);
     } catch (IllegalArgumentException different) {
       throw new InputException(String.join(", ", shared), different.getMessage(), "");
     }
@@ -78,7 +78,7 @@ public record UncertaintyAnalysis(
   }
 
   private static List<Budget> budgets(
-      Calculation calculation, double[] values, List<Effect> effects) {
+      Calculation calculation, double[] values, List<ErrorEffect> effects) {
     List<Budget> budgets = new ArrayList<>();
     try {
       for (int i = 0; i < calculation.outputs().size(); i++) {

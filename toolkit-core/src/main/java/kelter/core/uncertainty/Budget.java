@@ -41,7 +41,7 @@ public record Budget(
    * @param contribution its signed contribution, in the coherent SI unit of the result
    * @param share its share of the variance of the result, as a ratio
    */
-  public record Line(Effect effect, double contribution, double share) {
+  public record Line(ErrorEffect effect, double contribution, double share) {
 
     /**
      * How much the result moves with the input.
@@ -69,7 +69,7 @@ public record Budget(
   public static Budget of(
       ToDoubleFunction<double[]> law,
       double[] values,
-      List<Effect> effects,
+      List<ErrorEffect> effects,
       double coverageProbability) {
     double[] contributions = new double[effects.size()];
     double[] degreesOfFreedom = new double[effects.size()];
@@ -87,7 +87,7 @@ public record Budget(
   }
 
   private static double contribution(
-      ToDoubleFunction<double[]> law, double[] values, Effect effect) {
+      ToDoubleFunction<double[]> law, double[] values, ErrorEffect effect) {
     double[] above = values.clone();
     double[] below = values.clone();
     for (int i = 0; i < values.length; i++) {
@@ -97,7 +97,8 @@ public record Budget(
     return (law.applyAsDouble(above) - law.applyAsDouble(below)) / 2;
   }
 
-  private static List<Line> lines(List<Effect> effects, double[] contributions, double variance) {
+  private static List<Line> lines(
+      List<ErrorEffect> effects, double[] contributions, double variance) {
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < contributions.length; i++) {
       double share = variance > 0 ? contributions[i] * contributions[i] / variance : 0;

@@ -110,13 +110,14 @@ class BudgetTest {
         means[i] += set[i] / n;
       }
     }
-    List<Effect> sets = new ArrayList<>();
+    List<ErrorEffect> sets = new ArrayList<>();
     for (double[] set : READINGS) {
       List<Double> moves = new ArrayList<>();
       for (int i = 0; i < means.length; i++) {
         moves.add((set[i] - means[i]) / Math.sqrt(n * (n - 1.0)));
       }
-      sets.add(new Effect("set", List.of(0, 1, 2), Shape.NORMAL, Double.POSITIVE_INFINITY, moves));
+      sets.add(
+          new ErrorEffect("set", List.of(0, 1, 2), Shape.NORMAL, Double.POSITIVE_INFINITY, moves));
     }
     Estimate result = Budget.of(law, means, sets, LEVEL).result();
     assertEquals(value, result.value(), 1e-3);
@@ -133,8 +134,8 @@ class BudgetTest {
         java.util.Collections.nCopies(10, new InputQuantity(1000, List.of(ErrorTerm.normal(0.1))));
     double[] values = new double[10];
     Set<Integer> all = Set.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 9);
-    Budget shared = Budget.of(BudgetTest::sum, values, Effect.of(ten, all), LEVEL);
-    Budget own = Budget.of(BudgetTest::sum, values, Effect.of(ten, Set.of()), LEVEL);
+    Budget shared = Budget.of(BudgetTest::sum, values, ErrorEffect.of(ten, all), LEVEL);
+    Budget own = Budget.of(BudgetTest::sum, values, ErrorEffect.of(ten, Set.of()), LEVEL);
     assertEquals(1.0, shared.result().standardUncertainty(), 1e-12);
     assertEquals(0.32, own.result().standardUncertainty(), 5e-3);
     assertEquals(1, shared.lines().size());
@@ -155,7 +156,8 @@ class BudgetTest {
     List<InputQuantity> inputs =
         List.of(withError(InputQuantity.mean(9, 10, 11)), withError(InputQuantity.mean(4, 5, 6)));
     Budget budget =
-        Budget.of(x -> x[0] - x[1], new double[] {10, 5}, Effect.of(inputs, Set.of(0, 1)), LEVEL);
+        Budget.of(
+            x -> x[0] - x[1], new double[] {10, 5}, ErrorEffect.of(inputs, Set.of(0, 1)), LEVEL);
     assertEquals(Math.sqrt(2.0 / 3), budget.result().standardUncertainty(), 1e-12);
   }
 
@@ -170,7 +172,7 @@ class BudgetTest {
         List.of(
             new InputQuantity(1, List.of(ErrorTerm.normal(1))),
             new InputQuantity(1, List.of(ErrorTerm.within(Shape.RECTANGULAR, 1))));
-    assertThrows(IllegalArgumentException.class, () -> Effect.of(inputs, Set.of(0, 1)));
+    assertThrows(IllegalArgumentException.class, () -> ErrorEffect.of(inputs, Set.of(0, 1)));
   }
 
   @Test
@@ -188,6 +190,6 @@ class BudgetTest {
   private static Budget budget(
       java.util.function.ToDoubleFunction<double[]> law, List<InputQuantity> inputs, double level) {
     double[] values = inputs.stream().mapToDouble(InputQuantity::value).toArray();
-    return Budget.of(law, values, Effect.of(inputs, Set.of()), level);
+    return Budget.of(law, values, ErrorEffect.of(inputs, Set.of()), level);
   }
 }

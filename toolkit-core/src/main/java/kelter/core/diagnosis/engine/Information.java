@@ -105,7 +105,7 @@ final class Information {
   }
 
   /** What one of the questions may show. */
-  Outcomes outcomes(int k) {
+  AnswerOutcomes outcomes(int k) {
     Observable observable = questions.get(k).observable();
     return switch (observable.type()) {
       case YES_NO -> outcomes(k, 2, (outcome, v, sd) -> outcome == 1 ? v : 1 - v);
@@ -118,7 +118,7 @@ final class Information {
     };
   }
 
-  private Outcomes outcomes(int k, int count, Chance chance) {
+  private AnswerOutcomes outcomes(int k, int count, Chance chance) {
     List<double[][]> given = new ArrayList<>();
     for (double[][][] ofState : forecasts) {
       double[][] own = new double[ofState.length][count];
@@ -129,10 +129,10 @@ final class Information {
       }
       given.add(own);
     }
-    return new Outcomes(probability, given);
+    return new AnswerOutcomes(probability, given);
   }
 
-  private Outcomes figures(int k, Observable observable) {
+  private AnswerOutcomes figures(int k, Observable observable) {
     List<double[][]> centres = new ArrayList<>();
     for (double[][][] ofState : forecasts) {
       double[][] own = new double[ofState.length][];
@@ -157,7 +157,7 @@ final class Information {
       }
       given.add(own);
     }
-    return new Outcomes(probability, given);
+    return new AnswerOutcomes(probability, given);
   }
 
   private static double root(double spread, double u) {

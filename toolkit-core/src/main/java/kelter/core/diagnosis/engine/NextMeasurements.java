@@ -35,7 +35,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
   private static final double SET_UP = 0.5;
 
   private record Candidate(
-      int group, Question question, Outcomes outcomes, double bits, double minutes) {
+      int group, Question question, AnswerOutcomes outcomes, double bits, double minutes) {
 
     boolean isLive() {
       return question.observable().procedure().hazard() == Hazard.LIVE;
@@ -94,7 +94,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     }
     Information information = new Information(group, probability, open);
     for (int k = 0; k < open.size(); k++) {
-      Outcomes outcomes = information.outcomes(k);
+      AnswerOutcomes outcomes = information.outcomes(k);
       double bits = outcomes.bits();
       if (bits >= WORTH_MEASURING) {
         into.add(new Candidate(g, open.get(k), outcomes, bits, minutes(open.get(k), reached)));

@@ -35,7 +35,7 @@ final class RepairPlan {
   private final JointPosterior posterior;
   private final Optional<Prices> prices;
   private final List<Remedy> remedies;
-  private final Cures sets;
+  private final CureChances sets;
   private final boolean priced;
   private final double[] cost;
   private final double costNow;
@@ -46,7 +46,7 @@ final class RepairPlan {
     this.posterior = posterior;
     this.prices = prices;
     this.remedies = worthTrying();
-    this.sets = new Cures(groups, posterior, helping(), failing());
+    this.sets = new CureChances(groups, posterior, helping(), failing());
     this.priced = priced();
     this.cost = new double[remedies.size()];
     for (int number = 0; number < cost.length; number++) {
@@ -132,7 +132,7 @@ final class RepairPlan {
    * Theory, 1961, from memory): the best order now, less the best order for each outcome. Never
    * negative.
    */
-  double worth(int group, Outcomes outcomes) {
+  double worth(int group, AnswerOutcomes outcomes) {
     double after = 0;
     double[][] likelihood = new double[groups.size()][];
     for (int outcome = 0; outcome < outcomes.count(); outcome++) {
@@ -143,7 +143,7 @@ final class RepairPlan {
   }
 
   /** The same for a measurement on each of two groups. */
-  double worth(int one, Outcomes ofOne, int other, Outcomes ofOther) {
+  double worth(int one, AnswerOutcomes ofOne, int other, AnswerOutcomes ofOther) {
     double after = 0;
     double[][] likelihood = new double[groups.size()][];
     for (int first = 0; first < ofOne.count(); first++) {

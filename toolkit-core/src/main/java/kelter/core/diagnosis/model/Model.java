@@ -12,14 +12,14 @@ import kelter.core.diagnosis.SharedQuantity;
 final class Model implements FaultModel {
 
   private final String id;
-  private final Layout layout;
+  private final FigurePlaces layout;
   private final double[] inOrder;
   private final List<Cause> causes;
   private final List<Shared> shared;
   private final List<Row<?>> rows;
 
   /** A fault and what it changes. */
-  record Cause(Fault fault, List<String> apart, Change change) {
+  record Cause(Fault fault, List<String> apart, PlacedEffects change) {
 
     boolean isApartFrom(Cause other) {
       return apart.contains(other.fault.id()) && fault.component().equals(other.fault.component());
@@ -27,9 +27,10 @@ final class Model implements FaultModel {
   }
 
   /** What is shared and what it changes. */
-  record Shared(SharedQuantity quantity, Change change) {}
+  record Shared(SharedQuantity quantity, PlacedEffects change) {}
 
-  Model(String id, Layout layout, List<Cause> causes, List<Shared> shared, List<Row<?>> rows) {
+  Model(
+      String id, FigurePlaces layout, List<Cause> causes, List<Shared> shared, List<Row<?>> rows) {
     this.id = id;
     this.layout = layout;
     this.inOrder = layout.inOrder();
@@ -78,7 +79,7 @@ final class Model implements FaultModel {
 
   @Override
   public Forecaster forecaster(List<Question> questions) {
-    return Forecasts.of(this, questions);
+    return ModelForecasts.of(this, questions);
   }
 
   /** The row that answers a question. */
@@ -107,7 +108,7 @@ final class Model implements FaultModel {
         causes.get(i).change.on(values, severity[i]);
       }
     }
-    return new State(layout, values, Layout.WHOLE);
+    return new State(layout, values, FigurePlaces.WHOLE);
   }
 
   /** A state in which nothing is wrong, and one shared quantity is one deviation up, or none. */

@@ -43,7 +43,7 @@ public final class PartModel {
 
   private final String id;
   private final Source priors;
-  private final Layout layout = new Layout();
+  private final FigurePlaces layout = new FigurePlaces();
   private final List<Model.Cause> causes = new ArrayList<>();
   private final List<Model.Shared> shared = new ArrayList<>();
   private final List<Row<?>> rows = new ArrayList<>();
@@ -83,7 +83,7 @@ public final class PartModel {
     endComponent();
     component = next;
     kind = words;
-    number = figures.length == 0 ? Layout.WHOLE : layout.add(figures);
+    number = figures.length == 0 ? FigurePlaces.WHOLE : layout.add(figures);
     return this;
   }
 
@@ -99,7 +99,7 @@ public final class PartModel {
           new Model.Cause(
               row.on(component.id(), priors),
               row.apart(),
-              Change.of(row.effects(), layout, number)));
+              PlacedEffects.of(row.effects(), layout, number)));
     }
     return this;
   }
@@ -123,7 +123,8 @@ public final class PartModel {
    * @return this
    */
   public PartModel moves(SharedQuantity quantity, Effect... effects) {
-    shared.add(new Model.Shared(quantity, Change.of(List.of(effects), layout, Layout.WHOLE)));
+    shared.add(
+        new Model.Shared(quantity, PlacedEffects.of(List.of(effects), layout, FigurePlaces.WHOLE)));
     return this;
   }
 

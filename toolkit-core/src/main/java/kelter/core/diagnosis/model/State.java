@@ -6,11 +6,11 @@ package kelter.core.diagnosis.model;
  */
 public final class State {
 
-  private final Layout layout;
+  private final FigurePlaces layout;
   private final double[] values;
   private final int component;
 
-  State(Layout layout, double[] values, int component) {
+  State(FigurePlaces layout, double[] values, int component) {
     this.layout = layout;
     this.values = values;
     this.component = component;

@@ -1,7 +1,7 @@
 package kelter.core.uncertainty.montecarlo;
 
 import java.util.function.DoubleSupplier;
-import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.ErrorEffect;
 import kelter.core.uncertainty.Shape;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.TSampler;
@@ -12,7 +12,7 @@ final class Draw {
 
   private Draw() {}
 
-  static DoubleSupplier of(Effect effect, UniformRandomProvider random) {
+  static DoubleSupplier of(ErrorEffect effect, UniformRandomProvider random) {
     Shape shape = effect.shape();
     double halfWidth = shape.divisor();
     return switch (shape) {

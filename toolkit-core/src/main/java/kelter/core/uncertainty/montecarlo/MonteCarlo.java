@@ -6,7 +6,7 @@ import java.util.function.DoubleSupplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import kelter.core.uncertainty.Budget;
-import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.ErrorEffect;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.core.source64.SplitMix64;
 import org.apache.commons.rng.core.source64.XoRoShiRo128PlusPlus;
@@ -101,10 +101,10 @@ public final class MonteCarlo {
       UnaryOperator<double[]> law,
       double[] values,
       List<Budget> budgets,
-      List<Effect> effects,
+      List<ErrorEffect> effects,
       Settings settings) {
-    List<Series> results = new ArrayList<>();
-    budgets.forEach(budget -> results.add(new Series(budget, settings.mostTrials())));
+    List<DrawnSeries> results = new ArrayList<>();
+    budgets.forEach(budget -> results.add(new DrawnSeries(budget, settings.mostTrials())));
     SplitMix64 seeds = new SplitMix64(settings.seed());
     int drawn = 0;
     boolean settled = false;
@@ -119,9 +119,9 @@ public final class MonteCarlo {
         }
       }
       drawn += WAVE * BLOCK;
-      settled = results.stream().allMatch(Series::isSettled);
+      settled = results.stream().allMatch(DrawnSeries::isSettled);
     }
-    return results.stream().map(Series::outcome).toList();
+    return results.stream().map(DrawnSeries::outcome).toList();
   }
 
   /** XoRoShiRo128++, its state filled by SplitMix64 as its authors advise. */
@@ -133,7 +133,7 @@ public final class MonteCarlo {
   private static double[][] block(
       UnaryOperator<double[]> law,
       double[] values,
-      List<Effect> effects,
+      List<ErrorEffect> effects,
       UniformRandomProvider random) {
     DoubleSupplier[] draws = new DoubleSupplier[effects.size()];
     double[][] moves = new double[effects.size()][];

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import kelter.core.uncertainty.Budget;
-import kelter.core.uncertainty.Effect;
+import kelter.core.uncertainty.ErrorEffect;
 import kelter.core.uncertainty.ErrorTerm;
 import kelter.core.uncertainty.InputQuantity;
 import kelter.core.uncertainty.Shape;
@@ -136,7 +136,7 @@ class MonteCarloTest {
   @Test
   void sharedErrorsAreDrawnOnce() {
     List<InputQuantity> two = Collections.nCopies(2, of(ErrorTerm.normal(1)));
-    List<Effect> effects = Effect.of(two, Set.of(0, 1));
+    List<ErrorEffect> effects = ErrorEffect.of(two, Set.of(0, 1));
     double[] values = {7, 4};
     ToDoubleFunction<double[]> law = x -> x[0] - x[1];
     List<Budget> budgets = List.of(Budget.of(law, values, effects, 0.95));
@@ -174,7 +174,7 @@ class MonteCarloTest {
     ToDoubleFunction<double[]> law = x -> Math.abs(x[0]) < 0.6 ? x[0] : Double.NaN;
     List<InputQuantity> inputs = List.of(of(ErrorTerm.normal(0.5)));
     Budget budget = budget(x -> x[0], inputs);
-    List<Effect> effects = Effect.of(inputs, Set.of());
+    List<ErrorEffect> effects = ErrorEffect.of(inputs, Set.of());
     double[] values = {5};
     assertThrows(
         IllegalArgumentException.class,
@@ -219,7 +219,7 @@ class MonteCarloTest {
   }
 
   private static Budget budget(ToDoubleFunction<double[]> law, List<InputQuantity> inputs) {
-    return Budget.of(law, values(inputs), Effect.of(inputs, Set.of()), 0.95);
+    return Budget.of(law, values(inputs), ErrorEffect.of(inputs, Set.of()), 0.95);
   }
 
   private static double[] values(List<InputQuantity> inputs) {
@@ -232,7 +232,7 @@ class MonteCarloTest {
             x -> new double[] {law.applyAsDouble(x)},
             values(inputs),
             List.of(budget(law, inputs)),
-            Effect.of(inputs, Set.of()),
+            ErrorEffect.of(inputs, Set.of()),
             MANY)
         .get(0);
   }

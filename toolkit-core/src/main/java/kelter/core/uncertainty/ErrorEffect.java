@@ -19,10 +19,10 @@ import java.util.Set;
  *     uncertainty, in the coherent SI unit of the input, in the order of the inputs; 0 for those
  *     that do not
  */
-public record Effect(
+public record ErrorEffect(
     String title, List<Integer> inputs, Shape shape, double degreesOfFreedom, List<Double> moves) {
 
-  public Effect {
+  public ErrorEffect {
     Objects.requireNonNull(title);
     Objects.requireNonNull(shape);
     inputs = List.copyOf(inputs);
@@ -38,8 +38,8 @@ public record Effect(
    * @return the effects that move anything, in the order of the inputs
    * @throws IllegalArgumentException if shared inputs do not have stated errors of the same shapes
    */
-  public static List<Effect> of(List<InputQuantity> inputs, Set<Integer> shared) {
-    List<Effect> effects = new ArrayList<>();
+  public static List<ErrorEffect> of(List<InputQuantity> inputs, Set<Integer> shared) {
+    List<ErrorEffect> effects = new ArrayList<>();
     boolean told = false;
     for (int i = 0; i < inputs.size(); i++) {
       boolean shares = shared.contains(i);
@@ -56,15 +56,16 @@ public record Effect(
     return List.copyOf(effects);
   }
 
-  private static Effect own(int size, int place, ErrorTerm term) {
+  private static ErrorEffect own(int size, int place, ErrorTerm term) {
     List<Double> moves = new ArrayList<>(Collections.nCopies(size, 0.0));
     moves.set(place, term.standardUncertainty());
-    return new Effect(term.title(), List.of(place), term.shape(), term.degreesOfFreedom(), moves);
+    return new ErrorEffect(
+        term.title(), List.of(place), term.shape(), term.degreesOfFreedom(), moves);
   }
 
-  private static List<Effect> shared(List<InputQuantity> inputs, List<Integer> places) {
+  private static List<ErrorEffect> shared(List<InputQuantity> inputs, List<Integer> places) {
     List<ErrorTerm> first = stated(inputs.get(places.get(0)));
-    List<Effect> effects = new ArrayList<>();
+    List<ErrorEffect> effects = new ArrayList<>();
     for (int place : places) {
       requireAlike(first, stated(inputs.get(place)));
     }
@@ -74,7 +75,8 @@ public record Effect(
         moves.set(place, stated(inputs.get(place)).get(k).standardUncertainty());
       }
       ErrorTerm alike = first.get(k);
-      effects.add(new Effect("shared", places, alike.shape(), alike.degreesOfFreedom(), moves));
+      effects.add(
+          new ErrorEffect("shared", places, alike.shape(), alike.degreesOfFreedom(), moves));
     }
     return effects;
   }

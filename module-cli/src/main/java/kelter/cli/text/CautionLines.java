@@ -9,7 +9,7 @@ import kelter.core.safety.Caution;
  * The cautions of one text: each in full where it comes first, after that by its first sentence, or
  * by more of it where others start with the same.
  */
-public final class Cautions {
+public final class CautionLines {
 
   /** More of a text than its first sentence, up to the end of a word. */
   private static final int MORE = 60;
@@ -22,7 +22,7 @@ public final class Cautions {
    *
    * @param layout where they are written
    */
-  public Cautions(Layout layout) {
+  public CautionLines(Layout layout) {
     this.layout = layout;
   }
 

@@ -15,9 +15,9 @@ import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Candidates;
 import kelter.costing.choice.Outcomes;
+import kelter.costing.choice.PlannedWork;
 import kelter.costing.choice.StatedFigures;
 import kelter.costing.choice.States;
-import kelter.costing.choice.Work;
 import kelter.costing.life.KindOfLife;
 
 /**
@@ -31,7 +31,7 @@ import kelter.costing.life.KindOfLife;
  * @param expectation the averages over the lives
  * @param weighed of each id the cheapest on average, the cheapest of all first
  */
-record Comparison(
+record OptionComparison(
     KindOfLife kind,
     Prices prices,
     List<Weighed> all,
@@ -49,7 +49,7 @@ record Comparison(
    */
   record Weighed(Candidate candidate, Outcomes outcomes, double mean) {}
 
-  Comparison {
+  OptionComparison {
     all = List.copyOf(all);
     weighed = List.copyOf(weighed);
   }
@@ -64,12 +64,16 @@ record Comparison(
    * @return the comparison
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
-  static Comparison of(Job job, Diagnosis diagnosis, LearnedLives lives, List<String> assumptions) {
+  static OptionComparison of(
+      Job job, Diagnosis diagnosis, LearnedLives lives, List<String> assumptions) {
     States states = States.of(diagnosis);
-    Work work = Work.of(diagnosis);
+    PlannedWork work = PlannedWork.of(diagnosis);
     List<Candidate> candidates = Candidates.of(job, diagnosis, states, work);
     List<String> needed =
-        candidates.stream().flatMap(each -> each.steps().stream()).map(Work.Step::key).toList();
+        candidates.stream()
+            .flatMap(each -> each.steps().stream())
+            .map(PlannedWork.Step::key)
+            .toList();
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
     Basis basis = StatedFigures.of(job, work.only(needed), kind, lives, assumptions);
     Prices prices = job.prices().orElseThrow();
@@ -78,7 +82,7 @@ record Comparison(
     return of(kind, prices, candidates, outcomes, states, basis);
   }
 
-  private static Comparison of(
+  private static OptionComparison of(
       KindOfLife kind,
       Prices prices,
       List<Candidate> candidates,
@@ -91,7 +95,7 @@ record Comparison(
       double mean = expectation.annualCost(outcomes.get(k), states);
       all.add(new Weighed(candidates.get(k), outcomes.get(k), mean));
     }
-    return new Comparison(kind, prices, all, states, basis, expectation, cheapestOfEach(all));
+    return new OptionComparison(kind, prices, all, states, basis, expectation, cheapestOfEach(all));
   }
 
   /**
@@ -99,7 +103,7 @@ record Comparison(
    *
    * @param other the figures, with the same costs and the same components whose lives are known
    */
-  Comparison with(Basis other) {
+  OptionComparison with(Basis other) {
     List<Candidate> candidates = all.stream().map(Weighed::candidate).toList();
     return of(kind, prices, candidates, outcomes(all), states, other);
   }

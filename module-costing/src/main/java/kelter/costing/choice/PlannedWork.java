@@ -19,7 +19,7 @@ import kelter.core.quantity.Money;
  *
  * @param steps the remedies with the faults that they cure, by {@code component.remedy}
  */
-public record Work(Map<String, Step> steps) {
+public record PlannedWork(Map<String, Step> steps) {
 
   /**
    * A remedy.
@@ -45,7 +45,7 @@ public record Work(Map<String, Step> steps) {
    * @param diagnosis the diagnosis
    * @return the remedies
    */
-  public static Work of(Diagnosis diagnosis) {
+  public static PlannedWork of(Diagnosis diagnosis) {
     Map<String, Step> steps = new LinkedHashMap<>();
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
       add(steps, step.remedy(), step.cures());
@@ -56,7 +56,7 @@ public record Work(Map<String, Step> steps) {
         add(steps, remedy, List.of(fault.key()));
       }
     }
-    return new Work(steps);
+    return new PlannedWork(steps);
   }
 
   private static void add(Map<String, Step> steps, Remedy remedy, Collection<String> cures) {
@@ -76,10 +76,10 @@ public record Work(Map<String, Step> steps) {
    * @param keys which remedies, {@code component.remedy}
    * @return those remedies
    */
-  public Work only(Collection<String> keys) {
+  public PlannedWork only(Collection<String> keys) {
     Map<String, Step> kept = new LinkedHashMap<>(steps);
     kept.keySet().retainAll(keys);
-    return new Work(kept);
+    return new PlannedWork(kept);
   }
 
   /** The parts without a price. */

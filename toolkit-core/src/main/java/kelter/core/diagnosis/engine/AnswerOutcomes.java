@@ -7,7 +7,7 @@ import java.util.List;
  * What a measurement may show, in a finite number of outcomes, and how likely each is in each state
  * of a group.
  */
-final class Outcomes {
+final class AnswerOutcomes {
 
   private static final int COARSE = 5;
 
@@ -23,7 +23,7 @@ final class Outcomes {
    * @param given for each state considered the probability of each outcome at each of its
    *     severities, by severity and outcome; empty for the others
    */
-  Outcomes(double[] probability, List<double[][]> given) {
+  AnswerOutcomes(double[] probability, List<double[][]> given) {
     this.probability = probability;
     this.given = given;
     int count = 0;
@@ -71,7 +71,7 @@ final class Outcomes {
   }
 
   /** The same with outcomes that are neighbours put together, so that few are left. */
-  Outcomes coarse() {
+  AnswerOutcomes coarse() {
     if (all.length <= COARSE) {
       return this;
     }
@@ -85,7 +85,7 @@ final class Outcomes {
       }
       few.add(own);
     }
-    return new Outcomes(probability, few);
+    return new AnswerOutcomes(probability, few);
   }
 
   /**
@@ -105,7 +105,7 @@ final class Outcomes {
   }
 
   /** Two measurements on one group together; given a severity they are independent. */
-  Outcomes with(Outcomes other) {
+  AnswerOutcomes with(AnswerOutcomes other) {
     List<double[][]> both = new ArrayList<>();
     for (int state = 0; state < given.size(); state++) {
       double[][] one = given.get(state);
@@ -115,7 +115,7 @@ final class Outcomes {
       }
       both.add(product);
     }
-    return new Outcomes(probability, both);
+    return new AnswerOutcomes(probability, both);
   }
 
   private static double[] product(double[] one, double[] other) {

@@ -4,7 +4,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 
 /** The cautions that several electrical laws, procedures and remedies share. */
-public final class Cautions {
+public final class ElectricalCautions {
 
   /** Live parts within reach. */
   public static final Caution LIVE_PARTS =
@@ -99,5 +99,5 @@ public final class Cautions {
           "Electric shock. Only after protective conductor and insulation were measured dead and"
               + " conform: a machine that leaks, or trips, is not plugged in to read how much.");
 
-  private Cautions() {}
+  private ElectricalCautions() {}
 }

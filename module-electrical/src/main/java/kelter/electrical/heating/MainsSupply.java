@@ -22,13 +22,13 @@ import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.electrical.caution.Cautions;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
 import kelter.electrical.supply.SupplyRange.Range;
 
 /** The outlet and what is behind it; mended by a licensed electrician only. */
-public final class Supply implements Part {
+public final class MainsSupply implements Part {
 
   static final Characteristic CURRENT =
       new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
@@ -37,7 +37,7 @@ public final class Supply implements Part {
       Observable.named("voltage-idle", "voltage with nothing switched on")
           .quantity(QuantityKind.VOLTAGE, 0, 500)
           .how("Read at the outlet through a measuring adapter; the outlet stays closed.")
-          .by(Electrical.live(4, Electrical.VOLTMETER, Cautions.FIXED_WIRING));
+          .by(Electrical.live(4, Electrical.VOLTMETER, ElectricalCautions.FIXED_WIRING));
 
   static final Observable LOADED =
       Observable.named("voltage-loaded", "voltage while the machine heats")
@@ -46,7 +46,7 @@ public final class Supply implements Part {
           .how(
               "Read at the outlet through a measuring adapter while the machine heats; the outlet"
                   + " stays closed.")
-          .by(Electrical.live(6, Electrical.VOLTMETER, Cautions.FIXED_WIRING));
+          .by(Electrical.live(6, Electrical.VOLTMETER, ElectricalCautions.FIXED_WIRING));
 
   static final ComponentKind SUPPLY =
       new ComponentKind(
@@ -61,9 +61,9 @@ public final class Supply implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("supply-idle", "Is the supply within its range?")
-            .on(SUPPLY, IDLE, Supply::voltage),
+            .on(SUPPLY, IDLE, MainsSupply::voltage),
         LimitCheck.named("supply-loaded", "Is the supply within its range under load?")
-            .on(SUPPLY, LOADED, Supply::voltage));
+            .on(SUPPLY, LOADED, MainsSupply::voltage));
   }
 
   /**
@@ -90,7 +90,7 @@ public final class Supply implements Part {
   private static Allowed ofTheNet(Range range) {
     return Allowed.of("supply voltage against the range of the net", range.source(), range.limits())
         .resting("one reading is a hint only: the range holds for means over ten minutes")
-        .butIfNot(Cautions.FIXED_WIRING);
+        .butIfNot(ElectricalCautions.FIXED_WIRING);
   }
 
   private static Allowed ofTheNameplate(RatedRange rated) {
@@ -100,7 +100,7 @@ public final class Supply implements Part {
                 "the mains range of 10 % below and above the limits of a rated range"),
             MainsRange.of(rated))
         .resting("rated " + rated.display() + ", which may stand on more than one net")
-        .butIfNot(Cautions.FIXED_WIRING);
+        .butIfNot(ElectricalCautions.FIXED_WIRING);
   }
 
   /** Puts it into the model of a circuit. */
@@ -120,9 +120,9 @@ public final class Supply implements Part {
             "too little voltage reaches the heater: weak supply or a hot joint",
             0.02)
         .changes(
-            Circuit.REACHING.times(0.7),
-            Circuit.PLUG_BURNS.becomes(line(0.3, 0.8)),
-            Circuit.PLUG_HOT.becomes(line(0.15, 0.75)))
+            CircuitFigure.REACHING.times(0.7),
+            CircuitFigure.PLUG_BURNS.becomes(line(0.3, 0.8)),
+            CircuitFigure.PLUG_HOT.becomes(line(0.15, 0.75)))
         .curedBy(
             Work.byHand(
                 "mend-supply",
@@ -130,7 +130,7 @@ public final class Supply implements Part {
                 30,
                 0.75,
                 Caution.UNPLUG,
-                Cautions.FIXED_WIRING))
+                ElectricalCautions.FIXED_WIRING))
         .wears(Wear.WIRE);
   }
 }

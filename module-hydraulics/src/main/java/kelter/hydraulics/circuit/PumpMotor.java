@@ -4,7 +4,7 @@ package kelter.hydraulics.circuit;
  * How fast a motor turns under a load. Speeds are ratios of the rated speed, torques ratios of the
  * torque at the rated point of the pump.
  */
-public sealed interface Motor {
+public sealed interface PumpMotor {
 
   /**
    * The speed at which motor and load agree.
@@ -30,7 +30,7 @@ public sealed interface Motor {
    * @param pullOut the greatest torque, as a ratio of the rated one, above 1; usually 1.8 to 2.5
    *     (from memory)
    */
-  record Induction(double ratedSlip, double pullOut) implements Motor {
+  record Induction(double ratedSlip, double pullOut) implements PumpMotor {
 
     /**
      * Checks the figures.
@@ -71,7 +71,7 @@ public sealed interface Motor {
    * @param pullOut the greatest torque, as a ratio of the rated one, above 1; small
    *     permanent-magnet drain pumps have about 1.5 to 2 (from memory)
    */
-  record Synchronous(double pullOut) implements Motor {
+  record Synchronous(double pullOut) implements PumpMotor {
 
     /**
      * Checks the figure.
@@ -98,7 +98,7 @@ public sealed interface Motor {
    *
    * @param limit the greatest torque, as a ratio of the rated one, 1 or more
    */
-  record Inverter(double limit) implements Motor {
+  record Inverter(double limit) implements PumpMotor {
 
     /**
      * Checks the figure.

@@ -4,7 +4,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 
 /** The words and limits that the calculations with money share. */
-final class Terms {
+final class PriceTerms {
 
   /** One year of 365.25 days (UCUM {@code a}), in s. */
   static final double SECONDS_PER_YEAR = QuantityKind.AGE.unit().factor();
@@ -12,7 +12,7 @@ final class Terms {
   private static final double LEAST_RATE = -0.5;
   private static final double LONGEST = 200;
 
-  private Terms() {}
+  private PriceTerms() {}
 
   /** The discount rate a year. */
   static Parameter rate() {

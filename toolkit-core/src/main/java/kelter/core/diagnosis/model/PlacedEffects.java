@@ -8,14 +8,14 @@ import java.util.List;
  * @param effects in their order
  * @param places where the figure of each stands
  */
-record Change(Effect[] effects, int[] places) {
+record PlacedEffects(Effect[] effects, int[] places) {
 
-  static Change of(List<Effect> effects, Layout layout, int component) {
+  static PlacedEffects of(List<Effect> effects, FigurePlaces layout, int component) {
     int[] places = new int[effects.size()];
     for (int i = 0; i < places.length; i++) {
       places[i] = layout.place(effects.get(i).figure(), component);
     }
-    return new Change(effects.toArray(new Effect[0]), places);
+    return new PlacedEffects(effects.toArray(new Effect[0]), places);
   }
 
   void on(double[] values, double severity) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Where the figures of a model stand: those of the whole first, then those of each component. */
-final class Layout {
+final class FigurePlaces {
 
   /** The number of the whole. */
   static final int WHOLE = 0;

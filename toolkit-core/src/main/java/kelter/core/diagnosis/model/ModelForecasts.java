@@ -13,17 +13,17 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
 
 /** Answers a list of questions: those of one section under the same conditions together. */
-final class Forecasts implements Forecaster {
+final class ModelForecasts implements Forecaster {
 
   private final Model model;
   private final List<Together<?>> groups = new ArrayList<>();
 
-  private Forecasts(Model model) {
+  private ModelForecasts(Model model) {
     this.model = model;
   }
 
-  static Forecasts of(Model model, List<Question> questions) {
-    Forecasts forecasts = new Forecasts(model);
+  static ModelForecasts of(Model model, List<Question> questions) {
+    ModelForecasts forecasts = new ModelForecasts(model);
     for (int i = 0; i < questions.size(); i++) {
       forecasts.add(model.row(questions.get(i)), questions.get(i).conditions(), i);
     }

@@ -14,10 +14,10 @@ import kelter.electrical.copper.CopperCoil;
  * @param hums chance that it hums and does not turn
  * @param silent chance that it makes no sound and does not turn
  */
-record Running(double current, double hums, double silent) {
+record RunningMotor(double current, double hums, double silent) {
 
   /** At the usual voltage, whatever the conditions of the reading. */
-  static final Circumstances<Running> AT_WORK = new AtWork();
+  static final Circumstances<RunningMotor> AT_WORK = new AtWork();
 
   /** Current of a blocked rotor over the rated one. */
   private static final double BLOCKED = 4;
@@ -30,7 +30,7 @@ record Running(double current, double hums, double silent) {
 
   private static final double SELDOM = 0.02;
 
-  private static Running of(State state) {
+  private static RunningMotor of(State state) {
     boolean main = state.of(MotorFigure.MAIN) < CopperCoil.OPEN;
     boolean auxiliary =
         state.of(MotorFigure.AUXILIARY) < CopperCoil.OPEN
@@ -39,20 +39,21 @@ record Running(double current, double hums, double silent) {
     double hums = state.of(MotorFigure.HUMS);
     if (!main) {
       return auxiliary
-          ? new Running(AUXILIARY_ALONE * current, hums, 0.7)
-          : new Running(0, SELDOM, 0.95);
+          ? new RunningMotor(AUXILIARY_ALONE * current, hums, 0.7)
+          : new RunningMotor(0, SELDOM, 0.95);
     }
-    return new Running(auxiliary ? current : Math.max(current, BLOCKED), hums, SELDOM);
+    return new RunningMotor(auxiliary ? current : Math.max(current, BLOCKED), hums, SELDOM);
   }
 
-  private record AtWork() implements Circumstances<Running>, Circumstances.Solver<Running> {
+  private record AtWork()
+      implements Circumstances<RunningMotor>, Circumstances.Solver<RunningMotor> {
     @Override
-    public Circumstances.Solver<Running> under(Conditions conditions) {
+    public Circumstances.Solver<RunningMotor> under(Conditions conditions) {
       return this;
     }
 
     @Override
-    public Running in(State state) {
+    public RunningMotor in(State state) {
       return of(state);
     }
   }

@@ -8,7 +8,7 @@ import kelter.core.uncertainty.Budget;
 /**
  * The values of one result over the trials, and how steady their figures are from block to block.
  */
-final class Series {
+final class DrawnSeries {
 
   private static final int FIGURES = 4;
 
@@ -18,7 +18,7 @@ final class Series {
   private int size;
   private int undefined;
 
-  Series(Budget budget, int mostTrials) {
+  DrawnSeries(Budget budget, int mostTrials) {
     this.budget = budget;
     this.values = new double[mostTrials];
   }

@@ -10,7 +10,7 @@ import kelter.core.diagnosis.likelihood.Group;
  * its faults is cured by one of the remedies that help it; each of them fails by itself. States
  * whose faults are helped by the same remedies are cured alike, and are added up first.
  */
-final class Cures {
+final class CureChances {
 
   private static final int NEVER = -1;
 
@@ -29,7 +29,7 @@ final class Cures {
    * @param helping for each fault of each group the remedies that help it
    * @param failing for each set of remedies the chance that all of them fail
    */
-  Cures(List<Group> groups, JointPosterior posterior, int[][] helping, double[] failing) {
+  CureChances(List<Group> groups, JointPosterior posterior, int[][] helping, double[] failing) {
     this.posterior = posterior;
     this.failing = failing;
     this.helps = new int[groups.size()][][];

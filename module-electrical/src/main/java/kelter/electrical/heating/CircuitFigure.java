@@ -3,7 +3,7 @@ package kelter.electrical.heating;
 import kelter.core.diagnosis.model.Figure;
 
 /** What faults change of a heating circuit as a whole. */
-enum Circuit implements Figure {
+enum CircuitFigure implements Figure {
   /** Voltage at the outlet without load over the usual one, as a ratio. */
   MAINS(1),
   /** Share of it that is left under load. */
@@ -41,7 +41,7 @@ enum Circuit implements Figure {
 
   private final double inOrder;
 
-  Circuit(double inOrder) {
+  CircuitFigure(double inOrder) {
     this.inOrder = inOrder;
   }
 
