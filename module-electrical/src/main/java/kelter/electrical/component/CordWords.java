@@ -90,14 +90,12 @@ public final class CordWords {
   /** Whether a tingle was felt. */
   public static final Observable TINGLE =
       Observable.named("tingle", "somebody felt a tingle at touchable metal")
-          .how("Ask. Never try it.")
-          .by(Electrical.look(1));
+          .asked(1, "Ask. Never try it.");
 
   /** Whether plug or cord get hot. */
   public static final Observable PLUG_HOT =
       Observable.named("plug-hot", "plug or cord get hot, or smell of hot plastic")
-          .how("Ask whether the plug was ever hot or smelt.")
-          .by(Electrical.look(1));
+          .asked(1, "Ask whether the plug was ever hot or smelt.");
 
   /** How burnt the plug looks. */
   public static final Observable PLUG_BURNS =

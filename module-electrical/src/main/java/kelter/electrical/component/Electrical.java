@@ -160,16 +160,6 @@ public final class Electrical {
   }
 
   /**
-   * Asked or looked at, nothing opened.
-   *
-   * @param minutes how long it takes
-   * @return the procedure
-   */
-  public static Procedure look(double minutes) {
-    return new Procedure("", minutes, Hazard.NONE, BY_EYE, List.of());
-  }
-
-  /**
    * Looked at with the machine opened.
    *
    * @param minutes how long it takes

@@ -1,7 +1,5 @@
 package kelter.electrical.doorswitch;
 
-import static kelter.core.diagnosis.model.Course.line;
-import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -47,8 +45,7 @@ public final class DoorSwitch implements Part {
 
   static final Observable DOES_NOT_START =
       Observable.named("does-not-start", "it does not start although the door is closed")
-          .how("Ask, or close the door and start a programme.")
-          .by(Electrical.look(2));
+          .asked(2, "Ask, or close the door and start a programme.");
 
   private static final Source OPENS =
       Source.commonPractice("an open contact has more than 1 Mohm on an ordinary meter");
@@ -112,16 +109,12 @@ public final class DoorSwitch implements Part {
             .faults(
                 fault("contact-burnt", "contact of the door switch burnt", 0.03)
                     .wears(Wear.CONTACT)
-                    .changes(
-                        Path.RESISTANCE.becomes(power(0.5, 60)),
-                        Path.NOTICED.becomes(line(0.1, 0.7)))
+                    .changes(Path.poor(0.5, 60, 0.1, 0.7))
                     .curedBy(renew),
                 fault("contact-open", "door switch does not close", 0.05)
                     .wears(Wear.CONTACT)
                     .apartFrom("contact-burnt")
-                    .changes(
-                        Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
-                        Path.NOTICED.becomes(0.95))
+                    .changes(Path.open(0.95))
                     .curedBy(renew),
                 fault("contact-welded", "contact of the door switch welded or bridged", 0.01)
                     .wears(Wear.CONTACT)

@@ -68,18 +68,15 @@ record HeaterWords(
 
   static final Observable TRIPS =
       Observable.named("trips-rcd", "the residual-current device trips")
-          .how("Ask whether it trips, and when: at once, or after some heating.")
-          .by(Electrical.look(2));
+          .asked(2, "Ask whether it trips, and when: at once, or after some heating.");
 
   static final Observable TRIPS_BREAKER =
       Observable.named("trips-breaker", "the fuse or circuit-breaker of the circuit acts")
-          .how("Ask which device acts: circuit-breaker, or residual-current device.")
-          .by(Electrical.look(2));
+          .asked(2, "Ask which device acts: circuit-breaker, or residual-current device.");
 
   static final Observable OVERHEATS =
       Observable.named("overheats", "it gets hotter than it was set to")
-          .how("Ask for scalded wash, steam, or a smell of hot dust.")
-          .by(Electrical.look(5));
+          .asked(5, "Ask for scalded wash, steam, or a smell of hot dust.");
 
   static final Observable MARKING_DIFFERS =
       Observable.named(
@@ -104,8 +101,7 @@ record HeaterWords(
                       + " of heating; divide.")
               .by(Electrical.runningWithWater(8, new Accuracy(0.03, 0.003))),
           Observable.named("washes-cold", "the water stays cold")
-              .how("Ask, or feel the door glass after half an hour.")
-              .by(Electrical.look(5)),
+              .asked(5, "Ask, or feel the door glass after half an hour."),
           slow("heats-slowly", "it heats, but takes longer than it did"),
           Observable.named("scale", "scale on the heater")
               .graded("none", "thin", "thick", "solid")
@@ -131,8 +127,7 @@ record HeaterWords(
                   "Thermometer at the outlet after 5 min of heating with an empty drum, less the room.")
               .by(Electrical.running(8, new Accuracy(0.02, 1))),
           Observable.named("dries-cold", "the air stays cold")
-              .how("Ask, or feel the outlet after five minutes.")
-              .by(Electrical.look(5)),
+              .asked(5, "Ask, or feel the outlet after five minutes."),
           slow("dries-slowly", "it dries, but takes longer than it did"),
           Observable.named("lint", "lint on the heater and in the way of the air")
               .graded("none", "thin", "thick", "blocked")
@@ -202,8 +197,7 @@ record HeaterWords(
 
   private static Observable slow(String id, String title) {
     return Observable.named(id, title)
-        .how("Ask whether the programme takes longer than it did.")
-        .by(Electrical.look(5));
+        .asked(5, "Ask whether the programme takes longer than it did.");
   }
 
   private static Observable sheath(Caution... hot) {

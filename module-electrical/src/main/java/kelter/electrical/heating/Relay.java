@@ -61,8 +61,7 @@ public final class Relay implements Part {
 
   static final Observable BURNT_SMELL =
       Observable.named("burnt-smell", "it smells of burnt board or lacquer")
-          .how("Smell at the opening of the control, or ask.")
-          .by(Electrical.look(2));
+          .asked(2, "Smell at the opening of the control, or ask.");
 
   static final Observable CLOSED_WHEN_OFF =
       Observable.named("closed-when-off", "the contact is closed although the coil is off")

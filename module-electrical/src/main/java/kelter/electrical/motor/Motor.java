@@ -75,13 +75,11 @@ public final class Motor implements Part {
 
   static final Observable HUMS =
       Observable.named("hums", "it hums and does not turn")
-          .how("Listen at the start of the programme.")
-          .by(Electrical.look(2));
+          .asked(2, "Listen at the start of the programme.");
 
   static final Observable SILENT =
       Observable.named("silent", "it makes no sound and does not turn")
-          .how("Listen at the start of the programme.")
-          .by(Electrical.look(2));
+          .asked(2, "Listen at the start of the programme.");
 
   static final Observable TURNING =
       Observable.named("turning-by-hand", "how it turns by hand")
@@ -90,9 +88,7 @@ public final class Motor implements Part {
           .by(discharged(8, Electrical.BY_EYE));
 
   static final Observable BURNT_SMELL =
-      Observable.named("burnt-smell", "it smells of burnt lacquer")
-          .how("Smell at the motor.")
-          .by(Electrical.look(1));
+      Observable.named("burnt-smell", "it smells of burnt lacquer").asked(1, "Smell at the motor.");
 
   static final Observable WET =
       Observable.named("wet", "water marks, drops or fresh rust on it")
@@ -101,8 +97,7 @@ public final class Motor implements Part {
 
   static final Observable TRIPS =
       Observable.named("trips-rcd", "the residual-current device trips when it starts")
-          .how("Ask whether it trips, and when.")
-          .by(Electrical.look(1));
+          .asked(1, "Ask whether it trips, and when.");
 
   static final Observable MEASURED_CAPACITANCE =
       Observable.named("capacitance", "capacitance")

@@ -39,24 +39,16 @@ public final class SensorLine {
         "the range and a tenth beyond; farther out the reading shows a fault",
         SOURCE,
         List.of(
-            Parameter.required("voltage", "voltage read", QuantityKind.VOLTAGE, 0, 50),
-            Parameter.optional(
-                "at-zero",
-                "voltage at the start of the range",
-                QuantityKind.VOLTAGE,
-                0,
-                50,
-                "0.5 V"),
-            Parameter.optional(
-                "at-full",
-                "voltage at the end of the range",
-                QuantityKind.VOLTAGE,
-                0,
-                50,
-                "4.5 V")),
+            voltage("voltage", "voltage read"),
+            voltage("at-zero", "voltage at the start of the range").optional("0.5 V"),
+            voltage("at-full", "voltage at the end of the range").optional("4.5 V")),
         List.of(new Output("share", "share of the range", QuantityKind.PERCENT)),
         List.of(),
         x -> new double[] {share(x[0], x[1], x[2])});
+  }
+
+  private static Parameter voltage(String id, String title) {
+    return Parameter.required(id, title, QuantityKind.VOLTAGE, 0, 50);
   }
 
   /**

@@ -42,8 +42,7 @@ public final class Solenoid implements Part {
 
   static final Observable DOES_NOT_ACT =
       Observable.named("does-not-act", "it does not click, open or pull when it should")
-          .how("Listen and look when the programme should make it act.")
-          .by(Electrical.look(4));
+          .asked(4, "Listen and look when the programme should make it act.");
 
   static final Observable COIL_SMELL =
       Observable.named("burnt-smell", "it smells burnt, or its case is melted or dark")

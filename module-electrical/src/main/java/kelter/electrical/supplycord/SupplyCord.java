@@ -1,7 +1,5 @@
 package kelter.electrical.supplycord;
 
-import static kelter.core.diagnosis.model.Course.line;
-import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -71,16 +69,12 @@ public final class SupplyCord implements Part {
             .faults(
                 fault("earth-poor", "protective conductor poor", 0.01)
                     .wears(Wear.WIRE)
-                    .changes(
-                        Path.RESISTANCE.becomes(power(0.3, 70)),
-                        Path.NOTICED.becomes(line(0.03, 0.18)))
+                    .changes(Path.poor(0.3, 70, 0.03, 0.18))
                     .curedBy(renew),
                 fault("earth-open", "protective conductor open", 0.02)
                     .wears(Wear.WIRE)
                     .apartFrom("earth-poor")
-                    .changes(
-                        Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
-                        Path.NOTICED.becomes(0.5))
+                    .changes(Path.open(0.5))
                     .curedBy(renew))
             .looks(
                 CordWords.PROTECTIVE_CONDUCTOR,

@@ -25,45 +25,35 @@ public final class PumpWithMotor {
   private static final double NO_FLOW_TORQUE = 0.5; // ratio; judgement, radial impellers
 
   private static final Parameter SLIP =
-      Parameter.required(
-          "rated-slip", "slip of an induction motor", QuantityKind.PERCENT, 0.005, 0.3);
+      share("rated-slip", "slip of an induction motor", 0.005, 0.3);
   private static final Parameter LIMIT =
-      Parameter.required(
-          "torque-limit",
-          "pull-out torque, or limit of an inverter, by the rated torque",
-          QuantityKind.RATIO,
-          1.05,
-          5);
+      ratio(
+          "torque-limit", "pull-out torque, or limit of an inverter, by the rated torque", 1.05, 5);
   private static final Parameter DRAG =
-      Parameter.required(
-          "drag", "torque of the drag by the rated torque", QuantityKind.PERCENT, 0, 5);
+      share("drag", "torque of the drag by the rated torque", 0, 5);
   private static final Parameter OPEN =
-      Parameter.required(
-          "open-passages",
-          "share of the vane passages that is open",
-          QuantityKind.PERCENT,
-          0.02,
-          1);
+      share("open-passages", "share of the vane passages that is open", 0.02, 1);
   private static final Parameter GRIP =
-      Parameter.required(
-          "grip", "speed of the impeller by the shaft's", QuantityKind.PERCENT, 0.05, 1);
+      share("grip", "speed of the impeller by the shaft's", 0.05, 1);
 
   private static final Parameter FREQUENCY =
-      Parameter.required(
+      ratio(
           "supply-frequency",
           "frequency of the supply by the rated one (60 Hz on 50 Hz: 1.2)",
-          QuantityKind.RATIO,
           0.55,
           1.45);
   private static final Parameter VOLTAGE =
-      Parameter.required(
-          "supply-voltage",
-          "voltage of the supply by the rated one",
-          QuantityKind.RATIO,
-          0.55,
-          1.45);
+      ratio("supply-voltage", "voltage of the supply by the rated one", 0.55, 1.45);
 
   private PumpWithMotor() {}
+
+  private static Parameter share(String id, String title, double low, double high) {
+    return Parameter.required(id, title, QuantityKind.PERCENT, low, high);
+  }
+
+  private static Parameter ratio(String id, String title, double low, double high) {
+    return Parameter.required(id, title, QuantityKind.RATIO, low, high);
+  }
 
   /**
    * The point by name.

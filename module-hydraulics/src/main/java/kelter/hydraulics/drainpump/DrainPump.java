@@ -188,13 +188,11 @@ public final class DrainPump implements Part {
 
   static final Observable WATER_OUTSIDE =
       Observable.named("water-outside", "water under or behind the machine after it drains")
-          .how("Ask the owner, or put paper under the hose for one drain phase.")
-          .by(Procedure.look(2));
+          .asked(2, "Ask the owner, or put paper under the hose for one drain phase.");
 
   static final Observable DRAINS_SLOWLY =
       Observable.named("drains-slowly", "the machine drains slowly or not at all")
-          .how("Ask the owner, or watch one drain phase.")
-          .by(Procedure.look(1));
+          .asked(1, "Ask the owner, or watch one drain phase.");
 
   static final ComponentKind KIND =
       new ComponentKind(

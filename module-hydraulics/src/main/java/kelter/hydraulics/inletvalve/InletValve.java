@@ -84,8 +84,7 @@ public final class InletValve implements Part {
 
   static final Observable KINKED =
       Observable.named("hose-kinked", "the fill hose is kinked, or its stop valve has tripped")
-          .how("Follow the fill hose from end to end and look at its stop valve.")
-          .by(Procedure.look(3));
+          .asked(3, "Follow the fill hose from end to end and look at its stop valve.");
 
   static final Observable LEAKS_BY =
       Observable.named("leaks-by", "water runs in with the plug out")
@@ -95,18 +94,15 @@ public final class InletValve implements Part {
   static final Observable CREEPS =
       Observable.named(
               "water-creeps-in", "water stands in the machine after it has been off for hours")
-          .how("Ask the owner, or look in before the first start of the day.")
-          .by(Procedure.look(1));
+          .asked(1, "Ask the owner, or look in before the first start of the day.");
 
   static final Observable FILLS_SLOWLY =
       Observable.named("fills-slowly", "the machine fills slowly or gives up filling")
-          .how("Ask the owner, or watch one fill.")
-          .by(Procedure.look(1));
+          .asked(1, "Ask the owner, or watch one fill.");
 
   static final Observable BANGS =
       Observable.named("bangs", "the pipes bang when the valve closes")
-          .how("Ask the owner, or listen at the end of a fill.")
-          .by(Procedure.look(1));
+          .asked(1, "Ask the owner, or listen at the end of a fill.");
 
   private static final ComponentKind KIND =
       new ComponentKind(

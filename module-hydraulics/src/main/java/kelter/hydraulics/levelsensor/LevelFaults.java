@@ -22,6 +22,24 @@ final class LevelFaults {
           Signal.CAUTION,
           "Flood. A machine that does not know its level can overfill: stay beside it for the first fill.");
 
+  private static final Work CLEAN_TRAP =
+      Work.byHand(
+          "clean-trap",
+          "clean the air trap and its passage, blow the tube out",
+          25,
+          0.9,
+          Caution.UNPLUG,
+          OVERFLOW);
+
+  private static final Work RENEW_TUBE =
+      Work.withPart(
+          "renew-tube",
+          "renew the tube and seat it on its nozzles",
+          20,
+          0.9,
+          Caution.UNPLUG,
+          OVERFLOW);
+
   private static final Work RENEW_SENSOR =
       Work.renewing("renew-sensor", "renew the level sensor", 25, 0.95, Caution.UNPLUG, OVERFLOW);
 
@@ -34,28 +52,14 @@ final class LevelFaults {
                   LevelFigure.PASSED.times(0.05),
                   LevelFigure.SHOWN.times(0.05),
                   LevelFigure.DEBRIS.plus(0.82))
-              .curedBy(
-                  Work.byHand(
-                      "clean-trap",
-                      "clean the air trap and its passage, blow the tube out",
-                      25,
-                      0.9,
-                      Caution.UNPLUG,
-                      OVERFLOW)),
+              .curedBy(CLEAN_TRAP),
           fault("tube-leaks", "tube or trap of the level sensor leaks air", 0.04)
               .wears(Wear.RUBBER)
               .changes(
                   LevelFigure.PASSED.times(0.05),
                   LevelFigure.SHOWN.times(0.05),
                   LevelFigure.LEAK.plus(1))
-              .curedBy(
-                  Work.withPart(
-                      "renew-tube",
-                      "renew the tube and seat it on its nozzles",
-                      20,
-                      0.9,
-                      Caution.UNPLUG,
-                      OVERFLOW)),
+              .curedBy(RENEW_TUBE),
           fault("drifts-high", "level sensor shows too much", 0.015)
               .wears(Wear.SENSOR)
               .changes(LevelFigure.SHOWN.times(1.5))

@@ -93,13 +93,11 @@ public final class LevelSensor implements Part {
 
   static final Observable OVERFILLS =
       Observable.named("overfills", "too much water comes in")
-          .how("Ask the owner, or watch a fill.")
-          .by(Procedure.look(2));
+          .asked(2, "Ask the owner, or watch a fill.");
 
   static final Observable UNDERFILLS =
       Observable.named("underfills", "too little water comes in")
-          .how("Ask the owner, or watch a fill.")
-          .by(Procedure.look(2));
+          .asked(2, "Ask the owner, or watch a fill.");
 
   private static final ComponentKind KIND =
       new ComponentKind(

@@ -187,8 +187,7 @@ public final class WashPump implements Part {
 
   static final Observable WEAK_JETS =
       Observable.named("weak-jets", "the spray is weak, or dishes or linen stay dirty")
-          .how("Ask the owner, or listen to the spray against the door.")
-          .by(Procedure.look(1));
+          .asked(1, "Ask the owner, or listen to the spray against the door.");
 
   static final ComponentKind KIND =
       new ComponentKind(

@@ -162,6 +162,18 @@ public record Observable(
     }
 
     /**
+     * Ends the draft of what is asked, or looked at with nothing opened.
+     *
+     * @param minutes how long it takes, greater than zero
+     * @param text what to ask or to look at, one or two sentences
+     * @return the observable
+     * @throws IllegalArgumentException if the parts do not fit each other
+     */
+    public Observable asked(double minutes, String text) {
+      return how(text).by(Procedure.look(minutes));
+    }
+
+    /**
      * Ends the draft with what it takes to observe it.
      *
      * @param procedure the procedure, with what all such work begins with, if anything, in its text
