@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Diagnosis.FaultProbability;
 import kelter.core.diagnosis.Diagnosis.PlanStep;
@@ -60,7 +61,8 @@ final class Cases {
 
   static Fault fault(String id, Remedy... remedies) {
     Source made = new Source("a made-up machine", Standing.INVENTED);
-    return new Fault(id, "drain-pump", "It is " + id, 0.1, made, List.of(remedies));
+    return new Fault(
+        id, "drain-pump", "It is " + id, 0.1, made, List.of(remedies), Optional.empty());
   }
 
   static RankedState state(double probability, Fault... faults) {
@@ -74,7 +76,7 @@ final class Cases {
   /** The two faults of the drain pump, both, none, or something else. */
   static Diagnosis diagnosis(double blocked, double leaking, double both, double healthy) {
     double other = 1 - blocked - leaking - both - healthy;
-    return new Diagnosis(
+    return diagnosis(
         List.of(
             state(blocked, BLOCKED),
             state(leaking, LEAKING),
@@ -98,7 +100,7 @@ final class Cases {
   /** A pump that leaks for sure, cured by a new one. */
   static Diagnosis certain(Remedy remedy) {
     Fault fault = fault("leaking", remedy);
-    return new Diagnosis(
+    return diagnosis(
         List.of(state(1, fault)),
         List.of(new FaultProbability(fault, 1, SEVERE)),
         0,
@@ -206,5 +208,26 @@ final class Cases {
   /** A weigher to which nobody taught anything. */
   static LifecycleWeigher weigher(int draws) {
     return new LifecycleWeigher(draws, LearnedLives.NONE);
+  }
+
+  /** A diagnosis of which it is not told what it rests on. */
+  static Diagnosis diagnosis(
+      List<Diagnosis.RankedState> ranking,
+      List<Diagnosis.FaultProbability> faults,
+      double healthy,
+      Diagnosis.Unexplained unexplained,
+      List<Diagnosis.NextMeasurement> next,
+      List<Diagnosis.PlanStep> plan,
+      List<String> notUsed) {
+    Conclusion open = new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure");
+    return new Diagnosis(
+        ranking,
+        faults,
+        healthy,
+        unexplained,
+        next,
+        plan,
+        notUsed,
+        new Diagnosis.Basis(open, List.of(), List.of(), 0, false, false));
   }
 }

@@ -295,7 +295,7 @@ class LifecycleWeigherTest {
   void statesThatAreNotShownAreTakenFromTheFaults() {
     Diagnosis all = Cases.diagnosis(0.5, 0.3, 0, 0.1);
     Diagnosis first =
-        new Diagnosis(
+        Cases.diagnosis(
             all.ranking().subList(0, 1),
             all.faults(),
             all.healthy(),
@@ -325,10 +325,11 @@ class LifecycleWeigherTest {
             "It is scaled",
             0.1,
             Cases.BLOCKED.source(),
-            List.of(scrape, heater));
+            List.of(scrape, heater),
+            Optional.empty());
     Diagnosis.Severity severe = new Diagnosis.Severity(0.5, 0.1);
     Diagnosis both =
-        new Diagnosis(
+        Cases.diagnosis(
             List.of(Cases.state(1, Cases.BLOCKED, scaled)),
             List.of(
                 new Diagnosis.FaultProbability(Cases.BLOCKED, 1, severe),
@@ -361,10 +362,17 @@ class LifecycleWeigherTest {
     Remedy heater = Cases.remedy("heater", "renew-heater", Remedy.Restores.COMPONENT, 50, true, 1);
     Fault worn = Cases.fault("worn", pump);
     Fault burnt =
-        new Fault("burnt", "heater", "It is burnt", 0.1, Cases.BLOCKED.source(), List.of(heater));
+        new Fault(
+            "burnt",
+            "heater",
+            "It is burnt",
+            0.1,
+            Cases.BLOCKED.source(),
+            List.of(heater),
+            Optional.empty());
     Diagnosis.Severity severe = new Diagnosis.Severity(0.5, 0.1);
     Diagnosis both =
-        new Diagnosis(
+        Cases.diagnosis(
             List.of(Cases.state(1, worn, burnt)),
             List.of(
                 new Diagnosis.FaultProbability(worn, 1, severe),
@@ -395,7 +403,7 @@ class LifecycleWeigherTest {
         Cases.fault("blocked", Cases.remedy("clean", Remedy.Restores.FUNCTION, 30, false, 1));
     double sound = 0.8;
     Diagnosis unsure =
-        new Diagnosis(
+        Cases.diagnosis(
             List.of(Cases.state(sound), Cases.state(1 - sound, blocked)),
             List.of(
                 new Diagnosis.FaultProbability(
@@ -429,7 +437,7 @@ class LifecycleWeigherTest {
   @Test
   void withoutAKnownRepairThereIsNoBreakEven() {
     Diagnosis unknown =
-        new Diagnosis(
+        Cases.diagnosis(
             List.of(),
             List.of(),
             0,

@@ -245,7 +245,7 @@ class ReasonsTest {
   @Test
   void withoutARepairThereIsLittleToSay() {
     Diagnosis unknown =
-        new Diagnosis(
+        Cases.diagnosis(
             List.of(),
             List.of(),
             0,

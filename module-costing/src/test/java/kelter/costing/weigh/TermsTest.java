@@ -244,7 +244,7 @@ class TermsTest {
     assertTrue(Double.isNaN(reasons.breakEvenAge()));
     assertTrue(reasons.influences().isEmpty() && reasons.rules().isEmpty());
     Diagnosis unknown =
-        new Diagnosis(
+        Cases.diagnosis(
             List.of(),
             List.of(),
             0,

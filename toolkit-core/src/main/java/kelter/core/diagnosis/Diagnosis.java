@@ -38,28 +38,6 @@ public record Diagnosis(
   }
 
   /**
-   * A diagnosis of which it is not told what it rests on.
-   *
-   * @param ranking the states of the machine, the likeliest first
-   * @param faults every fault by its own probability, the likeliest first
-   * @param healthy the probability that nothing is wrong, from 0 to 1
-   * @param unexplained what no known fault explains
-   * @param next what to measure next, in the order in which it should be done
-   * @param plan the remedies in the order in which they should be tried
-   * @param notUsed readings that no fault model forecasts, {@code component.observable}
-   */
-  public Diagnosis(
-      List<RankedState> ranking,
-      List<FaultProbability> faults,
-      double healthy,
-      Unexplained unexplained,
-      List<NextMeasurement> next,
-      List<PlanStep> plan,
-      List<String> notUsed) {
-    this(ranking, faults, healthy, unexplained, next, plan, notUsed, Basis.UNTOLD);
-  }
-
-  /**
    * What a result rests on, and how far it goes.
    *
    * @param conclusion whether the cause is decided, and if not, why not
@@ -78,16 +56,6 @@ public record Diagnosis(
       double leftOut,
       boolean enough,
       boolean staysUnplugged) {
-
-    /** Nothing is told. */
-    public static final Basis UNTOLD =
-        new Basis(
-            new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure"),
-            List.of(),
-            List.of(),
-            0,
-            false,
-            false);
 
     /** Copies the lists. */
     public Basis {

@@ -48,37 +48,6 @@ public record Fault(
   }
 
   /**
-   * A fault whose chance does not depend on age as far as is known.
-   *
-   * @param id what is wrong, unique among the faults of the component
-   * @param component the id of the component
-   * @param title what is wrong, for a person
-   * @param prior the probability that a machine that somebody complains of has it, before anything
-   *     is measured; above 0 and below 1
-   * @param source where the prior comes from
-   * @param remedies what cures it, the least work first; one or more
-   */
-  public Fault(
-      String id,
-      String component,
-      String title,
-      double prior,
-      Source source,
-      List<Remedy> remedies) {
-    this(id, component, title, prior, source, remedies, Optional.empty());
-  }
-
-  /**
-   * The same fault with a chance that depends on the age of the machine.
-   *
-   * @param ageing how
-   * @return the fault
-   */
-  public Fault wearing(Wear ageing) {
-    return new Fault(id, component, title, prior, source, remedies, Optional.of(ageing));
-  }
-
-  /**
    * Its name within an appliance.
    *
    * @return component and id, joined by a full stop

@@ -203,7 +203,8 @@ public final class SampleModule implements CalculationModule {
             true,
             0.9,
             List.of(Caution.UNPLUG));
-    return new Fault(id, component, "the coil is open", prior, source, List.of(renew));
+    return new Fault(
+        id, component, "the coil is open", prior, source, List.of(renew), Optional.empty());
   }
 
   static FaultModel model() {

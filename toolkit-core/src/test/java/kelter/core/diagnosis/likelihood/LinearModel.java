@@ -41,7 +41,8 @@ public record LinearModel(
           "renew", "part", "renew it", 30, Remedy.Restores.COMPONENT, false, 0.95, List.of());
 
   public static Fault fault(String id, double prior) {
-    return new Fault(id, "part", id, prior, Source.fromMemory("a test"), List.of(REMEDY));
+    return new Fault(
+        id, "part", id, prior, Source.fromMemory("a test"), List.of(REMEDY), Optional.empty());
   }
 
   public static Job job(String said, List<Observable> observables, double[] y, double[] u) {

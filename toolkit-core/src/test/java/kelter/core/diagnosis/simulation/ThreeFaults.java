@@ -68,7 +68,8 @@ record ThreeFaults() implements FaultModel {
   }
 
   private static Fault fault(String id, double prior) {
-    return new Fault(id, "part", id, prior, Source.fromMemory("a test"), List.of(REMEDY));
+    return new Fault(
+        id, "part", id, prior, Source.fromMemory("a test"), List.of(REMEDY), Optional.empty());
   }
 
   @Override
