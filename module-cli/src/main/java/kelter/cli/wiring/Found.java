@@ -15,7 +15,6 @@ import kelter.core.problem.Problem;
  */
 public record Found(List<CalculationModule> modules, List<Problem> refused) {
 
-  /** Fixes the lists. */
   public Found {
     modules = List.copyOf(modules);
     refused = List.copyOf(refused);

@@ -30,7 +30,6 @@ public record Allowed(
     Optional<Caution> ifNot,
     Optional<Limits> otherwise) {
 
-  /** Checks that nothing is missing. */
   public Allowed {
     Objects.requireNonNull(title);
     Objects.requireNonNull(source);

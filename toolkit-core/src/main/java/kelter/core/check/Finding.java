@@ -40,7 +40,6 @@ public record Finding(
     List<Caution> cautions,
     String remark) {
 
-  /** Checks that nothing is missing. */
   public Finding {
     Objects.requireNonNull(judgement);
     Objects.requireNonNull(limits);

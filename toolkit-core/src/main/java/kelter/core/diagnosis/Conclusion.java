@@ -26,7 +26,6 @@ public record Conclusion(Reason reason, List<String> about, String action) {
     NOT_MEASURED
   }
 
-  /** Copies the list. */
   public Conclusion {
     Objects.requireNonNull(reason);
     about = List.copyOf(about);

@@ -26,7 +26,6 @@ public record Diagnosis(
     List<String> notUsed,
     Basis basis) {
 
-  /** Copies the lists. */
   public Diagnosis {
     ranking = List.copyOf(ranking);
     faults = List.copyOf(faults);
@@ -57,7 +56,6 @@ public record Diagnosis(
       boolean enough,
       boolean staysUnplugged) {
 
-    /** Copies the lists. */
     public Basis {
       Objects.requireNonNull(conclusion);
       suspects = List.copyOf(suspects);
@@ -98,7 +96,6 @@ public record Diagnosis(
   public record RankedState(
       List<PresentFault> faults, boolean unexplained, double probability, List<Evidence> evidence) {
 
-    /** Copies the lists. */
     public RankedState {
       faults = List.copyOf(faults);
       evidence = List.copyOf(evidence);
@@ -176,7 +173,6 @@ public record Diagnosis(
    */
   public record PlanStep(Remedy remedy, List<String> cures, double probabilityOfCure, double cost) {
 
-    /** Copies the list. */
     public PlanStep {
       cures = List.copyOf(cures);
     }

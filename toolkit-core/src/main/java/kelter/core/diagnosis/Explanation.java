@@ -21,7 +21,6 @@ public record Explanation(
     String rival,
     List<Diagnosis.NextMeasurement> open) {
 
-  /** Copies the lists. */
   public Explanation {
     Objects.requireNonNull(fault);
     Objects.requireNonNull(prior);

@@ -22,7 +22,6 @@ public record FaultHistory(Map<String, Double> jobs, Map<String, Double> confirm
   /** As how many jobs the catalogue counts; from memory. */
   public static final double CATALOGUE_JOBS = 12;
 
-  /** Copies the counts. */
   public FaultHistory {
     jobs = Map.copyOf(jobs);
     confirmed = Map.copyOf(confirmed);

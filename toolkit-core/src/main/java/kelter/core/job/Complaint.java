@@ -13,7 +13,6 @@ public record Complaint(String said, String displayed) {
   /** A routine check: nobody complains. */
   public static final Complaint NONE = new Complaint("", "");
 
-  /** Checks that nothing is missing. */
   public Complaint {
     Required.value(said, "what the owner says of a complaint");
     Required.value(displayed, "what the machine displays of a complaint");

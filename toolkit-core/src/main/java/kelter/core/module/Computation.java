@@ -24,7 +24,6 @@ import kelter.core.uncertainty.Propagation;
  */
 public record Computation(Calculation calculation, List<Input> inputs, List<Result> results) {
 
-  /** Copies the lists. */
   public Computation {
     inputs = List.copyOf(inputs);
     results = List.copyOf(results);
@@ -51,7 +50,6 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
    */
   public record Result(Output output, Quantity quantity, List<Double> contributions) {
 
-    /** Copies the list. */
     public Result {
       contributions = List.copyOf(contributions);
     }

@@ -21,7 +21,6 @@ public record Parts(List<Part> all) {
   /** No part. */
   public static final Parts NONE = new Parts(List.of());
 
-  /** Fixes the list. */
   public Parts {
     all = List.copyOf(all);
   }

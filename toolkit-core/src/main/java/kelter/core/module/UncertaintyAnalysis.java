@@ -33,7 +33,6 @@ public record UncertaintyAnalysis(
     Optional<String> refused,
     MonteCarlo.Settings settings) {
 
-  /** Copies the lists. */
   public UncertaintyAnalysis {
     effects = List.copyOf(effects);
     budgets = List.copyOf(budgets);

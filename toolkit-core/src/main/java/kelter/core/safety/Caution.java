@@ -26,7 +26,6 @@ public record Caution(Signal signal, String text, boolean keepsUnplugged) {
           "Hot water and wet floor. Let it cool below 40 °C, have a tray and a cloth ready, and keep"
               + " hands away from moving parts.");
 
-  /** Checks that nothing is missing. */
   public Caution {
     Objects.requireNonNull(signal);
     if (text.isBlank()) {

@@ -30,7 +30,6 @@ public record FaultRow(
     List<String> apart,
     List<Work> cures) {
 
-  /** Fixes the lists. */
   public FaultRow {
     effects = List.copyOf(effects);
     apart = List.copyOf(apart);

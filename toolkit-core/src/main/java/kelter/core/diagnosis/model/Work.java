@@ -26,7 +26,6 @@ public record Work(
     double probabilityOfCure,
     List<Caution> cautions) {
 
-  /** Fixes the cautions. */
   public Work {
     cautions = List.copyOf(cautions);
   }

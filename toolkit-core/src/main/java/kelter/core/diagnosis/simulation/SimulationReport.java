@@ -34,7 +34,6 @@ public record SimulationReport(
   /** A fault counts as clear from this severity. */
   public static final double CLEAR = 0.3;
 
-  /** Copies the lists. */
   public SimulationReport {
     Objects.requireNonNull(all);
     Objects.requireNonNull(clearSingles);
