@@ -3,7 +3,8 @@ package kelter.core.diagnosis;
 import java.util.List;
 
 /**
- * What can be wrong with a group of components of one appliance, and how it would show.
+ * What can be wrong with a group of components of one appliance, and how it would show. Modules
+ * make theirs with {@link kelter.core.diagnosis.model.PartModel} and do not implement this.
  *
  * <p>The groups of two models must not share an observable of a component. Within a model the
  * forecasts should come from one piece of physics, so that the readings constrain each other.

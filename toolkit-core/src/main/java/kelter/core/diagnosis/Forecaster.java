@@ -1,7 +1,8 @@
 package kelter.core.diagnosis;
 
 /**
- * Answers a fixed list of questions for any state of the faults of a model.
+ * Answers a fixed list of questions for any state of the faults of a model. It is for the engine
+ * and the test kit; a module neither makes nor asks one.
  *
  * <p>A forecaster must be free of memory, safe for several threads, and quick: it is asked some
  * thousand times for one diagnosis.
