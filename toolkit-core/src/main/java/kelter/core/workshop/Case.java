@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
@@ -107,12 +108,7 @@ public final class Case {
    */
   public synchronized Diagnosis diagnosis() {
     if (diagnosis == null) {
-      List<FaultModel> known = models();
-      try {
-        diagnosis = engine().diagnose(job, known);
-      } catch (ModelDefect defect) {
-        throw defect.of(moduleOf.getOrDefault(defect.model(), "unknown"));
-      }
+      diagnosis = naming(() -> engine().diagnose(job, models()));
     }
     return diagnosis;
   }
@@ -125,7 +121,7 @@ public final class Case {
    * @throws InputException if there is no such fault, or there are several
    */
   public Explanation explain(String word) {
-    return engine().explain(job, models(), faultKey(word)).orElseThrow();
+    return naming(() -> engine().explain(job, models(), faultKey(word)).orElseThrow());
   }
 
   /**
@@ -208,6 +204,15 @@ public final class Case {
       models = all;
     }
     return models;
+  }
+
+  /** What is worked out; a model that forecasts what cannot be is named with its module. */
+  private <T> T naming(Supplier<T> worked) {
+    try {
+      return worked.get();
+    } catch (ModelDefect defect) {
+      throw defect.of(moduleOf.getOrDefault(defect.model(), "unknown"));
+    }
   }
 
   private DiagnosisEngine engine() {

@@ -107,6 +107,8 @@ class CaseTest {
         defect.getMessage().startsWith("module lamps, model light, lamp.open at "),
         defect.getMessage());
     assertTrue(defect.getMessage().contains("lamp.dark is 1.9"), defect.getMessage());
+    ModelDefect explained = assertThrows(ModelDefect.class, () -> machine.explain("open"));
+    assertTrue(explained.getMessage().startsWith("module lamps, "), explained.getMessage());
   }
 
   @Test
