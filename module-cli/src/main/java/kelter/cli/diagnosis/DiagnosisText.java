@@ -213,7 +213,7 @@ public final class DiagnosisText {
       layout.hanging("  ! ", terminal.attention(STAYS_UNPLUGGED));
     }
     if (diagnosis.next().isEmpty()) {
-      layout.line("  No further reading would tell much.");
+      layout.hanging("  ", "No further reading would tell much.");
       return;
     }
     if (diagnosis.basis().enough()) {
@@ -260,7 +260,7 @@ public final class DiagnosisText {
       layout.hanging("  ! ", terminal.attention(FIRST));
     }
     if (diagnosis.plan().isEmpty()) {
-      layout.line("  Nothing that is likely enough to be worth the work.");
+      layout.hanging("  ", "Nothing that is likely enough to be worth the work.");
       return;
     }
     int place = 0;

@@ -56,7 +56,7 @@ public final class WhyText {
                 QuantityFormat.fixed(2 * fault.severity().sd(), 2)));
     layout.hanging(
         "  ",
-        "Before anything was measured: %s. %s."
+        "Before anything was measured: %s; %s."
             .formatted(
                 Figures.percent(explanation.prior().probability()),
                 explanation.prior().source().display()));
@@ -65,7 +65,7 @@ public final class WhyText {
   private void readings(Explanation explanation) {
     layout.heading("What each reading says by itself");
     if (explanation.evidence().isEmpty()) {
-      layout.line("  Nothing that it would show in was read.");
+      layout.hanging("  ", "Nothing that it would show in was read.");
       return;
     }
     layout.hanging("  ", "The likeliest other cause: " + explanation.rival() + ".");
@@ -112,7 +112,7 @@ public final class WhyText {
   private void open(Explanation explanation) {
     layout.heading("What was not measured");
     if (explanation.open().isEmpty()) {
-      layout.line("  Nothing that would tell much of it.");
+      layout.hanging("  ", "Nothing that would tell much of it.");
     }
     int told = 0;
     for (Diagnosis.NextMeasurement next : explanation.open()) {
@@ -134,7 +134,7 @@ public final class WhyText {
     layout.heading("What would change the answer");
     double turning = explanation.prior().turning();
     if (Double.isNaN(turning)) {
-      layout.line("  No change of what was held of it beforehand, short of certainty.");
+      layout.hanging("  ", "No change of what was held of it beforehand, short of certainty.");
     } else {
       double times = turning < 1 ? 1 / turning : turning;
       layout.hanging(

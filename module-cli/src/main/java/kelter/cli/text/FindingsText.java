@@ -52,13 +52,13 @@ public final class FindingsText {
       boolean withSources) {
     layout.heading("Readings against limits");
     if (findings.isEmpty()) {
-      layout.line("  There is no reading that could be held against a limit.");
+      layout.hanging("  ", "There is no reading that could be held against a limit.");
       return;
     }
     for (Finding finding : findings) {
       write(finding, settling, layout, terminal, withSources);
     }
-    layout.line("  Before you take these readings again:");
+    layout.hanging("  ", "Before you take these readings again:");
     for (Finding finding : findings) {
       cautions.writeNew("  ", finding.cautions());
     }

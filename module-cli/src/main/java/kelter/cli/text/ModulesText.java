@@ -38,7 +38,7 @@ public final class ModulesText {
         layout.hanging("  part ", kind.id() + ": " + String.join(", ", observables));
       }
       if (module.weigher().isPresent()) {
-        layout.line("  weighs repair against replacement");
+        layout.hanging("  ", "weighs repair against replacement");
       }
     }
     return layout.toString();

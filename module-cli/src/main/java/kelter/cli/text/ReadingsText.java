@@ -262,7 +262,7 @@ public final class ReadingsText {
   private void windows() {
     layout.heading("Steady windows");
     if (report.windows().isEmpty()) {
-      layout.line("  No column stands still anywhere.");
+      layout.hanging("  ", "No column stands still anywhere.");
     }
     for (LogReport.Numbered numbered : report.windows()) {
       Window window = numbered.steady().window();
@@ -358,7 +358,7 @@ public final class ReadingsText {
                   step.row()));
     }
     if (steps.size() > STEPS) {
-      layout.line("  and %d more".formatted(steps.size() - STEPS));
+      layout.hanging("  ", "and %d more".formatted(steps.size() - STEPS));
     }
   }
 
