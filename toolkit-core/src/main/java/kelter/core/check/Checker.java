@@ -37,6 +37,10 @@ public record Checker(
    */
   public List<Finding> findings(Job job) {
     JobRules.require(job, vocabulary);
+    return findingsOf(job.pooled());
+  }
+
+  private List<Finding> findingsOf(Job job) {
     List<Finding> findings = new ArrayList<>();
     for (Check check : checks) {
       findings.addAll(check.apply(job, rule));

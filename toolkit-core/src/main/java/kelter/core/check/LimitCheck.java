@@ -92,7 +92,7 @@ public record LimitCheck(
         measured.component().id(),
         observable.id(),
         allowed.title(),
-        shown(measured.measurement()),
+        measured.measurement().shown(),
         observable.kind(),
         unit(measured.measurement()),
         judgement,
@@ -116,13 +116,5 @@ public record LimitCheck(
     return measurement.readings().get(0) instanceof Reading.Value value
         ? value.quantity().unit()
         : observable.kind().unit();
-  }
-
-  private static String shown(Measurement measurement) {
-    StringBuilder all = new StringBuilder();
-    for (Reading reading : measurement.readings()) {
-      all.append(all.isEmpty() ? "" : ", ").append(reading.display());
-    }
-    return all.toString();
   }
 }

@@ -101,4 +101,17 @@ public record Job(
     }
     return List.copyOf(found);
   }
+
+  /**
+   * The job with more than ten measurements of the same thing, under the same conditions and with
+   * the same instrument, taken as one measurement with all their readings.
+   *
+   * @return this job where nothing was measured that often
+   */
+  public Job pooled() {
+    List<Measurement> pooled = RepeatedMeasurements.pooled(measurements);
+    return pooled.size() == measurements.size()
+        ? this
+        : new Job(id, date, appliance, complaint, instruments, pooled, prices, use);
+  }
 }

@@ -24,6 +24,8 @@ public record Measurement(
     Optional<String> instrument,
     String note) {
 
+  private static final int MOST_SHOWN = 5;
+
   /**
    * Checks the readings.
    *
@@ -39,5 +41,17 @@ public record Measurement(
     if (readings.isEmpty()) {
       throw new IllegalArgumentException("a measurement has a reading");
     }
+  }
+
+  /** The readings as they are told to a person: the first five, and how many there are. */
+  public String shown() {
+    StringBuilder all = new StringBuilder();
+    for (Reading reading : readings.subList(0, Math.min(MOST_SHOWN, readings.size()))) {
+      all.append(all.isEmpty() ? "" : ", ").append(reading.display());
+    }
+    if (readings.size() > MOST_SHOWN) {
+      all.append(" and ").append(readings.size() - MOST_SHOWN).append(" more");
+    }
+    return all.toString();
   }
 }

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.StringJoiner;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -25,7 +24,6 @@ import kelter.core.diagnosis.likelihood.Likelihood;
 import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
-import kelter.core.job.Reading;
 import kelter.core.safety.Hazard;
 
 /**
@@ -127,7 +125,7 @@ public final class DiagnosisEngine {
 
   private Optional<Posterior> update(Job job, List<FaultModel> models) {
     Map<String, Measurement> open = new LinkedHashMap<>();
-    for (Measurement measurement : job.measurements()) {
+    for (Measurement measurement : job.pooled().measurements()) {
       open.put(open.size() + " " + key(measurement), measurement);
     }
     Set<String> claimed = new HashSet<>();
@@ -253,14 +251,10 @@ public final class DiagnosisEngine {
   private Item item(Job job, Measurement measurement, Question usual) {
     Question asked =
         new Question(measurement.component(), usual.observable(), measurement.conditions());
-    StringJoiner shown = new StringJoiner(", ");
-    for (Reading reading : measurement.readings()) {
-      shown.add(reading.display());
-    }
     Likelihood likelihood = Likelihood.of(job, measurement, usual.observable(), settings.blunder());
     return new Item(
         asked,
-        shown.toString(),
+        measurement.shown(),
         likelihood,
         Likelihood.isOfInstrument(measurement) ? measurement.instrument() : Optional.empty());
   }

@@ -3,6 +3,7 @@ package kelter.core.diagnosis.likelihood;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Readings that share something: the error of one instrument, a quantity of the model that nobody
@@ -14,7 +15,7 @@ import java.util.List;
  * blunders: with r = (y - f) / s and a = b / s their density is that of independent readings times
  * exp(v' M^-1 v / 2) / sqrt(det M), where M = I + sum a a' and v = sum a r (the matrix determinant
  * lemma and the Woodbury identity). With up to four readings every choice of blunders is summed;
- * with more, up to two blunders, and all.
+ * with up to ten, up to two blunders, and all; with more the integral is taken at its {@link Top}.
  */
 final class Linked {
 
@@ -26,6 +27,7 @@ final class Linked {
 
   private static final double SQRT_TWO_PI = Math.sqrt(2 * Math.PI);
   private static final int ALL_CHOICES = 4;
+  private static final int MOST_BY_CHOICE = 10;
 
   /** A choice that makes up less than exp(-16), some 1e-7, of the first is passed over. */
   private static final double NEGLIGIBLE = 16;
@@ -47,6 +49,7 @@ final class Linked {
   private final double[][] ratio;
   private final double[][] matrix;
   private final double[] vector;
+  private final Optional<Top> top;
 
   private Linked(int[] members, List<Item> all, List<Latent> shared) {
     int n = members.length;
@@ -72,7 +75,8 @@ final class Linked {
         }
       }
     }
-    this.choices = choices(n);
+    this.choices = n > MOST_BY_CHOICE ? new int[0] : choices(n);
+    this.top = n > MOST_BY_CHOICE ? Optional.of(new Top(n, latents)) : Optional.empty();
     this.own = new double[n];
     this.residual = new double[n];
     this.logPeak = new double[n];
@@ -256,21 +260,27 @@ final class Linked {
         ratio[m][j] = load / own[m];
       }
     }
-    double top = Double.NEGATIVE_INFINITY;
+    return top.isPresent()
+        ? top.get().log(residual, ratio, logPeak, logBlunder)
+        : logSumOfChoices();
+  }
+
+  private double logSumOfChoices() {
+    double most = Double.NEGATIVE_INFINITY;
     double sum = 0;
     for (int in : choices) {
-      if (logMost(in) < top - NEGLIGIBLE) {
+      if (logMost(in) < most - NEGLIGIBLE) {
         continue;
       }
       double log = log(in);
-      if (log > top) {
-        sum = sum * Math.exp(top - log) + 1;
-        top = log;
+      if (log > most) {
+        sum = sum * Math.exp(most - log) + 1;
+        most = log;
       } else {
-        sum += Math.exp(log - top);
+        sum += Math.exp(log - most);
       }
     }
-    return top + Math.log(sum);
+    return most + Math.log(sum);
   }
 
   /** The logarithm of the most that a choice can make up: all its readings at their peaks. */

@@ -65,6 +65,7 @@ public final class JobRules {
     rules.instruments();
     rules.measurements();
     new OwnerRules(rules.problems).hold(job);
+    new SizeRules(rules.problems).hold(job);
     return List.copyOf(rules.problems);
   }
 

@@ -79,10 +79,27 @@ class LinkedTest {
         .by(LinearModel.PROCEDURE);
   }
 
+  /** Readings that are each moved by the voltage in its own measure. */
+  private static Mains many(int n) {
+    double[] base = new double[n];
+    double[] load = new double[n];
+    double[] spread = new double[n];
+    for (int k = 0; k < n; k++) {
+      base[k] = 100 + 5 * k;
+      load[k] = 3 + k % 4;
+      spread[k] = 1 + k % 3;
+    }
+    return new Mains(base, load, spread);
+  }
+
   private static final Mains MODEL =
       new Mains(new double[] {100, 200, 50}, new double[] {4, 9, -2}, new double[] {0.5, 2, 1});
 
   private static Readings readings(double[] y, double[] u, double blunder) {
+    return readings(MODEL, y, u, blunder);
+  }
+
+  private static Readings readings(Mains model, double[] y, double[] u, double blunder) {
     List<Item> items = new ArrayList<>();
     for (int k = 0; k < y.length; k++) {
       items.add(
@@ -92,17 +109,21 @@ class LinkedTest {
               Likelihood.value(observable(k), y[k], u[k], blunder),
               Optional.empty()));
     }
-    return new Readings(MODEL, items);
+    return new Readings(model, items);
   }
 
   private static double overTheSharedQuantity(double[] y, double[] u, double blunder) {
+    return overTheSharedQuantity(MODEL, y, u, blunder);
+  }
+
+  private static double overTheSharedQuantity(Mains model, double[] y, double[] u, double blunder) {
     double step = 1e-3;
     double sum = 0;
     for (double z = -10; z <= 10; z += step) {
       double product = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
       for (int k = 0; k < y.length; k++) {
-        double sd = Math.sqrt(u[k] * u[k] + MODEL.spread[k] * MODEL.spread[k]);
-        double d = (y[k] - MODEL.base[k] - MODEL.load[k] * z) / sd;
+        double sd = Math.sqrt(u[k] * u[k] + model.spread[k] * model.spread[k]);
+        double d = (y[k] - model.base[k] - model.load[k] * z) / sd;
         double density = Math.exp(-d * d / 2) / (sd * Math.sqrt(2 * Math.PI));
         product *= (1 - blunder) * density + blunder / SPAN;
       }
@@ -127,6 +148,36 @@ class LinkedTest {
     double log = readings.log(readings.forecast(readings.none()));
 
     assertEquals(overTheSharedQuantity(y, u, blunder), log, 1e-6);
+  }
+
+  /** With more than ten readings the integral is Laplace's, and any number may be blunders. */
+  @ParameterizedTest
+  @CsvSource({
+    "11, 0, 0.01",
+    "11, 1, 0.01",
+    "11, 3, 0.01",
+    "20, 0, 0.01",
+    "20, 6, 0.01",
+    "40, 0, 1e-9",
+    "40, 1, 0.01",
+    "40, 12, 0.01",
+    "40, 39, 0.01"
+  })
+  void manyReadingsAgreeWithTheSumToo(int n, int blunders, double chance) {
+    Mains model = many(n);
+    double voltage = 0.8;
+    double[] y = new double[n];
+    double[] u = new double[n];
+    for (int k = 0; k < n; k++) {
+      u[k] = 0.5;
+      double noise = Math.sin(7.0 * k) * 1.4 * Math.hypot(u[k], model.spread[k]);
+      y[k] = n - k <= blunders ? 40 + 10 * k : model.base[k] + model.load[k] * voltage + noise;
+    }
+    Readings readings = readings(model, y, u, chance);
+
+    double log = readings.log(readings.forecast(readings.none()));
+
+    assertEquals(overTheSharedQuantity(model, y, u, chance), log, 0.05);
   }
 
   @Test
