@@ -42,17 +42,17 @@ public final class WaterInstruments {
             new Function(QuantityKind.FLOW, new BucketAndWatch(0.002, 0.00002, 0.3), 0, 12 / 6e4)),
         typical(
             "pressure-gauge",
-            "Marl 250, pressure gauge of class 1.6, 250 kPa",
+            "pressure gauge of class 1.6, 250 kPa",
             "1.6 % of its range",
             new Function(QuantityKind.GAUGE_PRESSURE, new Accuracy(0, 4e3), 1e3, 250e3)),
         typical(
             "water-manometer",
-            "Marl D, digital manometer for small pressures",
+            "digital manometer for small pressures",
             "",
             new Function(QuantityKind.GAUGE_PRESSURE, new Accuracy(0.01, 2 * 10), 10, 20e3)),
         typical(
             "flow-meter",
-            "Marl F, turbine flow meter in the hose",
+            "turbine flow meter in the hose",
             "",
             new Function(
                 QuantityKind.FLOW, new Accuracy(0.015, 2 * 0.01 / 6e4), 0.01 / 6e4, 30 / 6e4)));

@@ -100,7 +100,7 @@ public final class InstrumentLibrary {
     return List.of(
         of(
             "pocket-meter",
-            "Tolver 20, pocket multimeter of 2000 counts",
+            "pocket multimeter of 2000 counts",
             "input resistance 1 MOhm; test leads read and taken off by hand, 0.3 ohm may be left",
             ohms(1.2, 5, 0.1, 200, 0.3),
             ohms(1.0, 4, 1, 2e3, 0.3),
@@ -111,7 +111,7 @@ public final class InstrumentLibrary {
             range(QuantityKind.VOLTAGE, 1.2, 10, 1, 600)),
         of(
             "true-rms-meter",
-            "Tolver 60, multimeter of 6000 counts, true effective values",
+            "multimeter of 6000 counts, true effective values",
             "input resistance 10 MOhm; test leads taken off by its own null, 0.1 ohm may be left",
             ohms(0.8, 3, 0.1, 600, 0.1),
             ohms(0.8, 2, 1, 6e3, 0.1),
@@ -127,7 +127,7 @@ public final class InstrumentLibrary {
             range(QuantityKind.FREQUENCY, 0.1, 2, 0.01, 600)),
         of(
             "fine-meter",
-            "Tolver 500, multimeter of 50000 counts",
+            "multimeter of 50000 counts",
             "input resistance 10 MOhm; test leads taken off by its own null, 0.02 ohm may be left",
             ohms(0.05, 10, 0.01, 500, 0.02),
             ohms(0.05, 5, 0.1, 5e3, 0.02),
@@ -141,7 +141,7 @@ public final class InstrumentLibrary {
             range(QuantityKind.FREQUENCY, 0.01, 1, 0.001, 500)),
         of(
             "milliohmmeter",
-            "Tolver M4, milliohmmeter with four leads",
+            "milliohmmeter with four leads",
             "four leads, so that their resistance does not count",
             ohms(0.2, 3, 0.0001, 2, 0),
             ohms(0.2, 3, 0.001, 20, 0),
@@ -149,20 +149,20 @@ public final class InstrumentLibrary {
             ohms(0.2, 3, 0.1, 2e3, 0)),
         of(
             "clamp-meter",
-            "Orsett 40, clamp meter",
+            "clamp meter",
             "1 % by where in the jaws the conductor lies",
             clamp(2.0, 5, 0.01, 40),
             clamp(2.0, 5, 0.1, 400)),
         of(
             "plug-in-wattmeter",
-            "Orsett P, energy meter for the socket",
+            "energy meter for the socket",
             "",
             range(QuantityKind.POWER, 2.0, 10, 0.1, 3680),
             range(QuantityKind.VOLTAGE, 1.0, 5, 0.1, 250),
             range(QuantityKind.CURRENT, 2.0, 10, 0.001, 16)),
         of(
             "fine-wattmeter",
-            "Orsett W1, power meter",
+            "power meter, wired in",
             "",
             range(QuantityKind.POWER, 0.3, 10, 0.01, 400),
             range(QuantityKind.POWER, 0.3, 10, 0.1, 4000),
@@ -179,13 +179,13 @@ public final class InstrumentLibrary {
     return List.of(
         of(
             "insulation-tester",
-            "Belstead 5, insulation tester",
+            "insulation tester, up to 200 MOhm",
             "test voltage 500 V direct, up to a quarter more when nothing is connected",
             range(QuantityKind.INSULATION_RESISTANCE, 5.0, 5, 1e4, 20e6),
             range(QuantityKind.INSULATION_RESISTANCE, 5.0, 5, 1e5, 200e6)),
         of(
             "fine-insulation-tester",
-            "Belstead 9, insulation tester",
+            "insulation tester, up to 4 GOhm",
             "test voltage 250 V or 500 V direct",
             range(QuantityKind.INSULATION_RESISTANCE, 2.0, 3, 1e3, 4e6),
             range(QuantityKind.INSULATION_RESISTANCE, 2.0, 3, 1e4, 40e6),
@@ -193,7 +193,7 @@ public final class InstrumentLibrary {
             range(QuantityKind.INSULATION_RESISTANCE, 5.0, 3, 1e6, 4e9)),
         of(
             "earth-tester",
-            "Belstead PE, tester for protective conductors at 0.2 A",
+            "tester for protective conductors at 0.2 A",
             "test leads taken off by its own null, 0.02 ohm may be left",
             ohms(3.0, 3, 0.01, 20, 0.02)));
   }
@@ -202,12 +202,12 @@ public final class InstrumentLibrary {
     return List.of(
         of(
             "contact-thermometer",
-            "Hartwell K, thermocouple thermometer",
+            "thermocouple thermometer",
             "the probe itself 2 K, wetted or pressed on",
             celsius(0.5, 2.0, 0.1, 300)),
         of(
             "platinum-thermometer",
-            "Hartwell P, platinum thermometer",
+            "platinum thermometer",
             "",
             celsius(0.1, 0.3, 0.1, 200)),
         of(
@@ -229,7 +229,7 @@ public final class InstrumentLibrary {
             new Function(QuantityKind.MASS, new Accuracy(0.002, 0.003), 0.001, 10)),
         of(
             "tachometer",
-            "Hartwell R, optical tachometer",
+            "optical tachometer",
             "",
             range(QuantityKind.ROTATIONAL_SPEED, 0.05, 1, turns(1), turns(20e3))));
   }
