@@ -19,6 +19,9 @@ public record Money(BigDecimal amount, Currency currency) {
   private static final int MAX_LENGTH = 40;
   private static final int CODE_LENGTH = 3;
 
+  /** More than any price, in units of whatever currency; own choice. */
+  private static final BigDecimal GREATEST = new BigDecimal("1000000000000000");
+
   /** So many digits behind a point may stand for thousands. */
   private static final int THOUSANDS = 3;
 
@@ -71,10 +74,25 @@ public record Money(BigDecimal amount, Currency currency) {
     } catch (IllegalArgumentException notACurrency) {
       throw new QuantityFormatException("'" + code + "' is not a currency of ISO 4217");
     }
-    if (currency.getDefaultFractionDigits() != THOUSANDS) {
-      DecimalText.refuseThousands(amount);
+    BigDecimal exact = exact(amount, currency.getDefaultFractionDigits());
+    if (exact.abs().compareTo(GREATEST) > 0) {
+      throw new QuantityFormatException(
+          "'"
+              + amount
+              + " "
+              + code
+              + "' is too large: up to "
+              + GREATEST.toPlainString()
+              + " is taken");
     }
-    return new Money(DecimalText.of(amount).exact(), currency);
+    return new Money(exact, currency);
+  }
+
+  private static BigDecimal exact(String amount, int minorDigits) {
+    boolean decimals = minorDigits == THOUSANDS && amount.indexOf(',') < 0;
+    return decimals
+        ? DecimalText.of(amount, size -> Math.abs(size) < 1000).exact()
+        : DecimalText.of(amount).exact();
   }
 
   /**

@@ -111,10 +111,12 @@ public final class QuantityFormat {
     return u == 0 ? text : text + " ± " + number(u) + " (k=1)";
   }
 
+  /** Three decimals that might be taken for thousands are told with a fourth. */
   private static String number(double value) {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return Long.toString((long) value);
     }
-    return Double.toString(value);
+    String text = Double.toString(value);
+    return DecimalText.isDoubtful(text) ? text + "0" : text;
   }
 }

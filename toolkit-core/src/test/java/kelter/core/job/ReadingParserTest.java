@@ -111,7 +111,7 @@ class ReadingParserTest {
   @Test
   void whatCannotBeIsRefused() {
     assertTold("a resistance is never negative", "-26 ohm", RESISTANCE);
-    assertTold("-0.5 MOhm cannot be", "> -0.5 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
+    assertTold("-0.5 Mohm cannot be", "> -0.5 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
     assertTold("an insulation resistance", "<-1 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
     assertTold("a voltage is never negative", "−230 V", figure(QuantityKind.VOLTAGE));
     assertTold("a current is never negative", "-1 A", figure(QuantityKind.CURRENT));
@@ -142,8 +142,8 @@ class ReadingParserTest {
             .quantity(QuantityKind.TEMPERATURE, 268.15, 393.15)
             .by(PROCEDURE);
     ReadingParser.parse("60 Cel", water);
-    assertTold("-5 to 120 Cel is possible", "140 Cel", water);
-    assertTold("-5 to 120 Cel is possible", "-40 F", water);
+    assertTold("-5 to 120 °C is possible", "140 Cel", water);
+    assertTold("-5 to 120 °C is possible", "-40 F", water);
   }
 
   private static void assertTold(String part, String text, Observable observable) {

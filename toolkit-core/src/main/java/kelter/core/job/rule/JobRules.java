@@ -21,6 +21,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.problem.Required;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.CalendarDate;
@@ -132,7 +133,7 @@ public final class JobRules {
 
   static void kind(Quantity quantity, QuantityKind kind, Place at) {
     try {
-      Possible.requireKind(quantity, kind);
+      Expected.of(kind).require(Possible.requireKind(quantity, kind));
     } catch (IllegalArgumentException refused) {
       at.refuse(refused);
     }
