@@ -46,7 +46,7 @@ public final class Possible {
               + QuantityFormat.withArticle(kind.name())
               + " is never negative; a slip of the pen, or the leads the wrong way round");
     }
-    if (isCount(kind) && figure.value() != Math.rint(figure.value())) {
+    if (isCount(kind) && figure.si() != Math.rint(figure.si())) {
       throw new QuantityFormatException(told(figure) + " cannot be: it is a whole number");
     }
     return (span.isPresent() ? within(kind, span.get()) : Expected.of(kind)).require(figure);

@@ -225,7 +225,7 @@ public final class JobRules {
     if (instrument.isPresent()) {
       EntryRules.function(instrument.get(), observable.get(), at.in("instrument"));
     }
-    readings(measurement.readings(), observable.get(), at);
+    readings(measurement.readings(), observable.get(), instrument, at);
     figures(measurement.conditions().figures(), observable.get().conditions(), "condition", at);
   }
 
@@ -243,12 +243,16 @@ public final class JobRules {
     return carried;
   }
 
-  private static void readings(List<Reading> readings, Observable observable, Spot at) {
+  private static void readings(
+      List<Reading> readings, Observable observable, Optional<Instrument> instrument, Spot at) {
     int number = 0;
     for (Reading reading : readings) {
       number++;
       try {
         ReadingParser.require(reading, observable);
+        if (instrument.isPresent()) {
+          EntryRules.range(instrument.get(), reading, observable, at.in("reading", number));
+        }
       } catch (IllegalArgumentException refused) {
         at.in("reading", number).refuse(refused);
       }
