@@ -1,6 +1,7 @@
 package kelter.core.quantity;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -264,7 +265,8 @@ final class Spellings {
   /** The unit that is likely meant where a value in another one cannot be. */
   static Optional<Unit> likely(Quantity quantity, Expected expected) {
     String code = quantity.unit().code();
-    List<String> others = new ArrayList<>(prefixed(code));
+    boolean time = expected.kind().accepts(QuantityKind.TIME.unit());
+    List<String> others = new ArrayList<>(time ? List.of() : prefixed(code));
     others.addAll(SUGGESTED);
     for (String other : others) {
       Optional<Unit> unit = UcumParser.parse(other);
@@ -291,7 +293,12 @@ final class Spellings {
             && PREFIXES.indexOf(code.charAt(0)) >= 0
             && UcumParser.symbols().contains(code.substring(1));
     String base = has ? code.substring(1) : code;
-    return List.of("m" + base, base, "k" + base, "u" + base, "n" + base, "M" + base);
+    List<String> units = List.of(base, "m" + base, "k" + base, "u" + base, "n" + base, "M" + base);
+    List<String> shifted = new ArrayList<>(units);
+    if (has && code.charAt(0) == 'M') {
+      Collections.swap(shifted, 0, 1);
+    }
+    return shifted;
   }
 
   /** What to write instead of a gauge number of wire, as the end of a sentence; else empty. */
