@@ -78,10 +78,10 @@ public record RatedRange(Quantity low, Quantity high) {
     }
   }
 
-  /** What appliances are rated at; common practice, no source. */
+  /** What appliances and their parts, ignition and magnetrons too, are rated at; no source. */
   private static Expected rated(QuantityKind kind) {
     return switch (kind.name()) {
-      case "voltage" -> new Expected(kind, 1, 1500);
+      case "voltage" -> new Expected(kind, 1, 20_000);
       case "frequency" -> new Expected(kind, 1, 1000);
       case "power" -> new Expected(kind, 0.01, 1e6);
       default -> Expected.of(kind);

@@ -27,16 +27,17 @@ record Fraction(double value, double step, String rest) {
     String before = text.substring(0, over);
     String whole = before.isEmpty() ? "0" : before.substring(0, before.length() - 1).strip();
     boolean apart = before.isEmpty() || BETWEEN.indexOf(before.charAt(before.length() - 1)) >= 0;
-    if (!apart || !isDenominator(of) || parts < 1 || parts >= of || !isWhole(whole)) {
+    if (!apart || !isDenominator(of, parts) || parts < 1 || parts >= of || !isWhole(whole)) {
       return Optional.empty();
     }
     double value = Integer.parseInt(whole) + (double) parts / of;
     return Optional.of(new Fraction(value, 1.0 / of, text.substring(end).strip()));
   }
 
-  /** Halves to 64ths of an inch rule, thirds, fifths and tenths. */
-  private static boolean isDenominator(int of) {
-    return of == 3 || of == 5 || of == 10 || of >= 2 && of <= 64 && Integer.bitCount(of) == 1;
+  /** Halves to 64ths of an inch rule, thirds, fifths, tenths, and one part of up to 64. */
+  private static boolean isDenominator(int of, int parts) {
+    boolean halves = parts == 1 || Integer.bitCount(of) == 1;
+    return of == 3 || of == 5 || of == 10 || of >= 2 && of <= 64 && halves;
   }
 
   private static boolean isWhole(String text) {
