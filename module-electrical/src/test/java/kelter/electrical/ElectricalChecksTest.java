@@ -220,7 +220,7 @@ class ElectricalChecksTest {
             "cord",
             "supply-cord",
             Optional.empty(),
-            Map.of("length", Quantity.of(2, "m", QuantityKind.HEAD)));
+            Map.of("length", Quantity.of(2, "m", QuantityKind.DISTANCE)));
     Measurement good = Jobs.measurement("cord", "protective-conductor-resistance", ohmOf(0.12));
     Measurement bad = Jobs.measurement("cord", "protective-conductor-resistance", ohmOf(0.8));
     List<Finding> findings = findings(Jobs.appliance(cord), good, bad);

@@ -454,7 +454,7 @@ class ChecksTest {
             with(
                 SampleMachines.inletValve(),
                 "pipe-length",
-                Quantity.of(30, "m", QuantityKind.HEAD)),
+                Quantity.of(30, "m", QuantityKind.DISTANCE)),
             "pipe-bore",
             Quantity.of(13, "mm", QuantityKind.LENGTH));
     Quantity fill = Quantity.of(8, "L/min", QuantityKind.FLOW);
@@ -462,7 +462,7 @@ class ChecksTest {
     Finding bangs = named(job(valve, flow), "fill-surge");
     assertEquals(5.5, bangs.limits().high() * 60_000, 0.3);
     assertEquals(Verdict.DOES_NOT_CONFORM, bangs.verdict());
-    Component near = with(valve, "pipe-length", Quantity.of(5, "m", QuantityKind.HEAD));
+    Component near = with(valve, "pipe-length", Quantity.of(5, "m", QuantityKind.DISTANCE));
     assertEquals(Verdict.CONFORMS, named(job(near, flow), "fill-surge").verdict());
     Quantity strong = Quantity.of(13, "bar", QuantityKind.GAUGE_PRESSURE);
     Measurement supply = read("inlet-valve", "static-pressure", strong, Conditions.NONE);

@@ -30,7 +30,7 @@ public final class SampleMachines {
         rated(30, 0.2),
         Map.of(
             "static-lift", Quantity.of(0.8, "m", QuantityKind.HEAD),
-            "hose-length", Quantity.of(1.8, "m", QuantityKind.HEAD),
+            "hose-length", Quantity.of(1.8, "m", QuantityKind.DISTANCE),
             "hose-bore", Quantity.of(19, "mm", QuantityKind.LENGTH),
             "drain-volume", Quantity.of(16, "L", QuantityKind.VOLUME)),
         Map.of("head", curve(0, 2.0, 10, 1.55, 20, 0.7)),
@@ -46,7 +46,7 @@ public final class SampleMachines {
         Map.of(
             "jet-lift", Quantity.of(0.25, "m", QuantityKind.HEAD),
             "jet-area", Quantity.of(150, "mm2", QuantityKind.AREA),
-            "passage-length", Quantity.of(0.6, "m", QuantityKind.HEAD),
+            "passage-length", Quantity.of(0.6, "m", QuantityKind.DISTANCE),
             "passage-bore", Quantity.of(26, "mm", QuantityKind.LENGTH),
             "working-level", Quantity.of(60, "mm", QuantityKind.LENGTH),
             "rated-speed", Quantity.of(2800, "{rev}/min", QuantityKind.ROTATIONAL_SPEED),

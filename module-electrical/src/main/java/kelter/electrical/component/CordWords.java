@@ -6,6 +6,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 
 /** The supply cord, of which several parts speak. */
@@ -13,25 +14,29 @@ public final class CordWords {
 
   /** The length of the cord. */
   public static final Characteristic LENGTH =
-      new Characteristic("length", "length of the cord", QuantityKind.HEAD);
+      new Characteristic("length", "length of the cord", QuantityKind.DISTANCE)
+          .within(new Span(0.01, 1000));
 
   /** The section of its conductors. */
   public static final Characteristic SECTION =
-      new Characteristic("section", "section of its conductors", QuantityKind.AREA);
+      new Characteristic("section", "section of its conductors", QuantityKind.AREA)
+          .within(new Span(5e-8, 4e-4));
 
   /** What local code allows the protective conductor, in place of the limit built in. */
   public static final Characteristic EARTH_LIMIT =
       new Characteristic(
-          "protective-conductor-limit",
-          "greatest resistance of the protective conductor by local code",
-          QuantityKind.RESISTANCE);
+              "protective-conductor-limit",
+              "greatest resistance of the protective conductor by local code",
+              QuantityKind.RESISTANCE)
+          .within(new Span(1e-3, 1e3));
 
   /** What local code asks of the insulation, in place of the limit built in. */
   public static final Characteristic INSULATION_LIMIT =
       new Characteristic(
-          "insulation-limit",
-          "least insulation resistance by local code",
-          QuantityKind.INSULATION_RESISTANCE);
+              "insulation-limit",
+              "least insulation resistance by local code",
+              QuantityKind.INSULATION_RESISTANCE)
+          .within(new Span(1e3, 1e12));
 
   /** Resistance of the earth path. */
   public static final Observable PROTECTIVE_CONDUCTOR =
@@ -59,14 +64,16 @@ public final class CordWords {
   /** What local code allows the protective conductor to carry. */
   public static final Characteristic CONDUCTOR_CURRENT_LIMIT =
       new Characteristic(
-          "protective-conductor-current-limit",
-          "greatest current in the protective conductor by local code",
-          QuantityKind.CURRENT);
+              "protective-conductor-current-limit",
+              "greatest current in the protective conductor by local code",
+              QuantityKind.CURRENT)
+          .within(new Span(1e-6, 1));
 
   /** What local code allows a person to carry who touches metal. */
   public static final Characteristic TOUCH_CURRENT_LIMIT =
       new Characteristic(
-          "touch-current-limit", "greatest touch current by local code", QuantityKind.CURRENT);
+              "touch-current-limit", "greatest touch current by local code", QuantityKind.CURRENT)
+          .within(new Span(1e-6, 1));
 
   /** Current in the protective conductor. */
   public static final Observable CONDUCTOR_CURRENT =

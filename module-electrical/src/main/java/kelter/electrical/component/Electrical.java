@@ -28,7 +28,8 @@ public final class Electrical {
 
   /** The voltage that was there. */
   public static final Characteristic VOLTAGE =
-      new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE);
+      new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE)
+          .within(new Span(0, 1000));
 
   /** More than the filter of an ordinary appliance has, F; common practice, no source. */
   private static final double FILTER = 2.2e-6;

@@ -66,7 +66,7 @@ public final class ConductorResistance {
         "sections of the tables from 0.5 mm2 to 10 mm2 (flexible: 6 mm2); others are refused",
         SOURCE,
         List.of(
-            Parameter.required("length", "length", QuantityKind.HEAD, 0.01, 1e4),
+            Parameter.required("length", "length", QuantityKind.DISTANCE, 0.01, 1e4),
             Parameter.required("section", "nominal section", QuantityKind.AREA, 0.5e-6, 10e-6),
             Parameter.choice("build", "how it is built", List.of("solid", "flexible"), "flexible"),
             Parameter.optional(

@@ -53,7 +53,7 @@ public final class WireGauge {
         "solid annealed copper at 20 °C, gauges 0 to 40; others are refused",
         SOURCE,
         List.of(
-            Parameter.required("gauge", "gauge, a whole number", QuantityKind.RATIO, 0, FINEST)),
+            Parameter.required("gauge", "gauge, a whole number", QuantityKind.COUNT, 0, FINEST)),
         List.of(
             new Output("diameter", "diameter", QuantityKind.LENGTH),
             new Output("section", "section", QuantityKind.AREA),
@@ -69,21 +69,22 @@ public final class WireGauge {
   /**
    * The diameter.
    *
-   * @param gauge the gauge, from 0 to 40
+   * @param gauge the gauge, a whole number from 0 to 40
    * @return the diameter, m
-   * @throws IllegalArgumentException if the gauge is out of its range
+   * @throws IllegalArgumentException if the gauge is out of its range or not a whole number
    */
   public static double diameter(double gauge) {
     Require.within("gauge", gauge, 0, FINEST, "AWG");
+    Require.whole("gauge", gauge);
     return GAUGE_36 * Math.pow(RATIO, (36 - gauge) / STEPS);
   }
 
   /**
    * The resistance per length of solid copper at 20 °C.
    *
-   * @param gauge the gauge, from 0 to 40
+   * @param gauge the gauge, a whole number from 0 to 40
    * @return the resistance per length, Ohm/m
-   * @throws IllegalArgumentException if the gauge is out of its range
+   * @throws IllegalArgumentException if the gauge is out of its range or not a whole number
    */
   public static double resistancePerLength(double gauge) {
     double diameter = diameter(gauge);

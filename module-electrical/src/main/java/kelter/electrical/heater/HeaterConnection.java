@@ -63,7 +63,7 @@ public final class HeaterConnection {
                 "how they are connected",
                 List.of("series", "parallel", "star", "delta"),
                 "parallel"),
-            Parameter.optional("elements", "number of elements", QuantityKind.RATIO, 1, 24, "3")),
+            Parameter.optional("elements", "number of elements", QuantityKind.COUNT, 1, 24, "3")),
         List.of(
             new Output("power", "power", QuantityKind.POWER),
             new Output("current", "current in a line", QuantityKind.CURRENT)),

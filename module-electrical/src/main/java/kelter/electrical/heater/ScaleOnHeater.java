@@ -47,7 +47,8 @@ public final class ScaleOnHeater {
             Parameter.required("power", "power of the heater", QuantityKind.POWER, 1, 1e5),
             Parameter.required(
                 "surface", "surface of the sheath in water", QuantityKind.AREA, 1e-5, 10),
-            Parameter.required("thickness", "thickness of the scale", QuantityKind.HEAD, 0, 0.05),
+            Parameter.required(
+                "thickness", "thickness of the scale", QuantityKind.DISTANCE, 0, 0.05),
             Parameter.optional(
                 "conductivity",
                 "thermal conductivity of the scale",

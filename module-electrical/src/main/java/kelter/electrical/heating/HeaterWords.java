@@ -8,6 +8,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.HeaterRating;
@@ -39,10 +40,12 @@ record HeaterWords(
     Observable sheath) {
 
   static final Characteristic VOLUME =
-      new Characteristic("volume", "volume of the water", QuantityKind.VOLUME);
+      new Characteristic("volume", "volume of the water", QuantityKind.VOLUME)
+          .within(new Span(1e-5, 5));
 
   static final Characteristic AIRFLOW =
-      new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW);
+      new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW)
+          .within(new Span(1e-5, 10));
 
   /** How the power of a heater is read on the closed machine. */
   private static final String POWER_METER =

@@ -22,6 +22,7 @@ import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
@@ -31,7 +32,8 @@ import kelter.electrical.supply.SupplyRange.Range;
 public final class MainsSupply implements Part {
 
   static final Characteristic CURRENT =
-      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
+      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT)
+          .within(new Span(0, 1000));
 
   static final Observable IDLE =
       Observable.named("voltage-idle", "voltage with nothing switched on")

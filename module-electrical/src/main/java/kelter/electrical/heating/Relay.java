@@ -27,6 +27,7 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperRule;
@@ -38,7 +39,8 @@ import kelter.electrical.copper.CopperRule;
 public final class Relay implements Part {
 
   static final Characteristic COIL =
-      new Characteristic("coil-resistance", "resistance of the coil", QuantityKind.RESISTANCE);
+      new Characteristic("coil-resistance", "resistance of the coil", QuantityKind.RESISTANCE)
+          .within(new Span(0.1, 1e6));
 
   static final Observable COIL_RESISTANCE =
       Observable.named("coil-resistance", "resistance of the coil")

@@ -16,6 +16,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
@@ -39,16 +40,21 @@ public final class Motor implements Part {
 
   static final Characteristic MAIN =
       new Characteristic(
-          "winding-resistance", "resistance of the main winding at 20 °C", QuantityKind.RESISTANCE);
+              "winding-resistance",
+              "resistance of the main winding at 20 °C",
+              QuantityKind.RESISTANCE)
+          .within(new Span(0.01, 1e5));
 
   static final Characteristic AUXILIARY =
       new Characteristic(
-          "auxiliary-resistance",
-          "resistance of the auxiliary winding at 20 °C",
-          QuantityKind.RESISTANCE);
+              "auxiliary-resistance",
+              "resistance of the auxiliary winding at 20 °C",
+              QuantityKind.RESISTANCE)
+          .within(new Span(0.01, 1e5));
 
   static final Characteristic CAPACITANCE =
-      new Characteristic("capacitance", "capacitance marked on it", QuantityKind.CAPACITANCE);
+      new Characteristic("capacitance", "capacitance marked on it", QuantityKind.CAPACITANCE)
+          .within(new Span(1e-8, 1e-2));
 
   static final Observable WINDING_RESISTANCE =
       winding("winding-resistance", "resistance of the main winding");

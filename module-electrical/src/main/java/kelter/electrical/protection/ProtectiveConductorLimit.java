@@ -56,7 +56,7 @@ public final class ProtectiveConductorLimit {
         "cords up to 1.5 mm2; larger sections are refused; local code comes first",
         SOURCE,
         List.of(
-            Parameter.required("length", "length of the cord", QuantityKind.HEAD, 0.1, 200),
+            Parameter.required("length", "length of the cord", QuantityKind.DISTANCE, 0.1, 200),
             Parameter.optional(
                 "section",
                 "section of its conductors",

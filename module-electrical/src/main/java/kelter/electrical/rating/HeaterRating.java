@@ -6,6 +6,7 @@ import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.Span;
 
 /**
  * What a heater in good order has.
@@ -36,11 +37,13 @@ public record HeaterRating(
 
   /** Its resistance as the maker states it, when cold. */
   public static final Characteristic COLD_RESISTANCE =
-      new Characteristic("resistance", "resistance at 20 °C", QuantityKind.RESISTANCE);
+      new Characteristic("resistance", "resistance at 20 °C", QuantityKind.RESISTANCE)
+          .within(new Span(0.05, 1e5));
 
   /** How many like elements lie in parallel. */
   public static final Characteristic ELEMENTS =
-      new Characteristic("elements", "number of like elements in parallel", QuantityKind.RATIO);
+      new Characteristic("elements", "number of like elements in parallel", QuantityKind.COUNT)
+          .within(new Span(1, 24));
 
   /**
    * Resistance at working temperature over the one at 20 °C of ordinary heating wire: 1.02, within

@@ -8,6 +8,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.CurveKind;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.PlatinumThermometer;
 
@@ -21,17 +22,20 @@ public record SensorCurve(DoubleUnaryOperator resistance, Source source) {
 
   /** The resistance of a thermistor at 25 °C. */
   public static final Characteristic R25 =
-      new Characteristic("r25", "resistance at 25 °C", QuantityKind.RESISTANCE);
+      new Characteristic("r25", "resistance at 25 °C", QuantityKind.RESISTANCE)
+          .within(new Span(1, 1e7));
 
   /** The constant of a thermistor. */
   public static final Characteristic BETA =
       new Characteristic(
-          "beta", "thermistor constant beta", QuantityKind.of("thermistor constant", "K"));
+              "beta", "thermistor constant beta", QuantityKind.of("thermistor constant", "K"))
+          .within(new Span(500, 10_000));
 
   /** The resistance of a platinum thermometer at 0 °C. */
   public static final Characteristic R0 =
       new Characteristic(
-          "r0", "resistance of a platinum thermometer at 0 °C", QuantityKind.RESISTANCE);
+              "r0", "resistance of a platinum thermometer at 0 °C", QuantityKind.RESISTANCE)
+          .within(new Span(1, 1e4));
 
   /** The table of a sensor. */
   public static final CurveKind TABLE =

@@ -20,6 +20,7 @@ import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
@@ -31,7 +32,8 @@ public final class Solenoid implements Part {
 
   static final Characteristic COIL =
       new Characteristic(
-          "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE);
+              "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE)
+          .within(new Span(0.1, 1e6));
 
   static final Observable COIL_RESISTANCE =
       Observable.named("coil-resistance", "resistance of the coil")

@@ -38,7 +38,7 @@ public final class Slip {
         List.of(
             Parameter.required("speed", "speed", QuantityKind.ROTATIONAL_SPEED, 0, 200),
             Parameter.required(
-                "poles", "number of poles, an even number", QuantityKind.RATIO, 2, 48),
+                "poles", "number of poles, an even number", QuantityKind.COUNT, 2, 48),
             Parameter.optional(
                 "frequency", "frequency of the mains", QuantityKind.FREQUENCY, 10, 100, "50 Hz")),
         List.of(

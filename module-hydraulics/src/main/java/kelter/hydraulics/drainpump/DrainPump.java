@@ -21,6 +21,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
@@ -33,26 +34,33 @@ public final class DrainPump implements Part {
 
   static final Characteristic STATIC_LIFT =
       new Characteristic(
-          "static-lift", "outlet or highest point of the hose above the water", QuantityKind.HEAD);
+              "static-lift",
+              "outlet or highest point of the hose above the water",
+              QuantityKind.HEAD)
+          .within(new Span(-5, 50));
 
   static final Characteristic HOSE_LENGTH =
-      new Characteristic("hose-length", "length of the drain hose", QuantityKind.HEAD);
+      new Characteristic("hose-length", "length of the drain hose", QuantityKind.DISTANCE)
+          .within(new Span(0.01, 200));
 
   static final Characteristic HOSE_BORE =
-      new Characteristic("hose-bore", "inner diameter of the drain hose", QuantityKind.LENGTH);
+      new Characteristic("hose-bore", "inner diameter of the drain hose", QuantityKind.LENGTH)
+          .within(new Span(0.001, 0.5));
 
   static final Characteristic DRAIN_VOLUME =
-      new Characteristic(
-          "drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME);
+      new Characteristic("drain-volume", "water that a full drain phase moves", QuantityKind.VOLUME)
+          .within(new Span(1e-5, 5));
 
   static final Characteristic STANDPIPE_HEIGHT =
       new Characteristic(
-          "standpipe-height",
-          "brim of the standpipe above the weir of its trap",
-          QuantityKind.HEAD);
+              "standpipe-height",
+              "brim of the standpipe above the weir of its trap",
+              QuantityKind.HEAD)
+          .within(new Span(0, 10));
 
   static final Characteristic STANDPIPE_BORE =
-      new Characteristic("standpipe-bore", "inner diameter of the standpipe", QuantityKind.LENGTH);
+      new Characteristic("standpipe-bore", "inner diameter of the standpipe", QuantityKind.LENGTH)
+          .within(new Span(0.001, 0.5));
 
   static final Observable HEAD =
       PumpWords.head(

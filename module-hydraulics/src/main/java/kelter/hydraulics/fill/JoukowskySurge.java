@@ -39,7 +39,7 @@ public final class JoukowskySurge {
       Parameter.required("wall", "thickness of the wall", QuantityKind.LENGTH, 2e-4, 0.05);
   private static final Parameter LENGTH =
       Parameter.required(
-          "length", "length of the pipe back to the main", QuantityKind.HEAD, 0.1, 1000);
+          "length", "length of the pipe back to the main", QuantityKind.DISTANCE, 0.1, 1000);
   private static final Parameter CLOSING =
       Parameter.required(
           "closing-time", "time in which the valve closes", QuantityKind.TIME, 0, 10);

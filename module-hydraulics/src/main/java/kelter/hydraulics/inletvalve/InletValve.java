@@ -21,6 +21,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -30,31 +31,39 @@ public final class InletValve implements Part {
 
   static final Characteristic SUPPLY_PRESSURE =
       new Characteristic(
-          "supply-pressure", "usual pressure of the supply", QuantityKind.GAUGE_PRESSURE);
+              "supply-pressure", "usual pressure of the supply", QuantityKind.GAUGE_PRESSURE)
+          .within(new Span(0, 5e6));
 
   static final Characteristic USUAL_TAP_FLOW =
-      new Characteristic("usual-tap-flow", "usual flow rate of the open tap", QuantityKind.FLOW);
+      new Characteristic("usual-tap-flow", "usual flow rate of the open tap", QuantityKind.FLOW)
+          .within(new Span(0, 0.02));
 
   static final Characteristic RATED_FLOW =
       new Characteristic(
-          "rated-flow", "flow rate that the valve's regulator holds", QuantityKind.FLOW);
+              "rated-flow", "flow rate that the valve's regulator holds", QuantityKind.FLOW)
+          .within(new Span(1e-7, 0.02));
 
   static final Characteristic COEFFICIENT =
-      new Characteristic("kv", "flow coefficient of the open valve", QuantityKind.FLOW);
+      new Characteristic("kv", "flow coefficient of the open valve", QuantityKind.FLOW)
+          .within(new Span(1e-7, 0.1));
 
   static final Characteristic HOSE_LENGTH =
-      new Characteristic("hose-length", "length of the fill hose", QuantityKind.HEAD);
+      new Characteristic("hose-length", "length of the fill hose", QuantityKind.DISTANCE)
+          .within(new Span(0.01, 200));
 
   static final Characteristic HOSE_BORE =
-      new Characteristic("hose-bore", "inner diameter of the fill hose", QuantityKind.LENGTH);
+      new Characteristic("hose-bore", "inner diameter of the fill hose", QuantityKind.LENGTH)
+          .within(new Span(0.001, 0.5));
 
   static final Characteristic PIPE_LENGTH =
       new Characteristic(
-          "pipe-length", "length of the pipe from the riser to the tap", QuantityKind.HEAD);
+              "pipe-length", "length of the pipe from the riser to the tap", QuantityKind.DISTANCE)
+          .within(new Span(0.01, 1000));
 
   static final Characteristic PIPE_BORE =
       new Characteristic(
-          "pipe-bore", "inner diameter of the pipe from riser to tap", QuantityKind.LENGTH);
+              "pipe-bore", "inner diameter of the pipe from riser to tap", QuantityKind.LENGTH)
+          .within(new Span(0.001, 0.5));
 
   static final Observable FILL_FLOW =
       Observable.named("fill-flow", "flow rate while the machine fills")

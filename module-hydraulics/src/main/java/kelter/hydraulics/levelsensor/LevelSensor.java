@@ -19,6 +19,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 
 /** The level sensor or pressure switch with its air trap and tube. */
@@ -26,24 +27,28 @@ public final class LevelSensor implements Part {
 
   static final Characteristic USUAL_HEIGHT =
       new Characteristic(
-          "usual-height",
-          "water above the mouth of the air trap while it runs",
-          QuantityKind.LENGTH);
+              "usual-height",
+              "water above the mouth of the air trap while it runs",
+              QuantityKind.LENGTH)
+          .within(new Span(0, 5));
 
   static final Characteristic AIR_COLUMN =
       new Characteristic(
-          "air-column",
-          "volume of bell, tube and sensor divided by the area of the bell",
-          QuantityKind.LENGTH);
+              "air-column",
+              "volume of bell, tube and sensor divided by the area of the bell",
+              QuantityKind.LENGTH)
+          .within(new Span(0, 10));
 
   static final Characteristic TRIP_HEIGHT =
       new Characteristic(
-          "trip-height",
-          "water above the mouth of the air trap at which filling should stop",
-          QuantityKind.LENGTH);
+              "trip-height",
+              "water above the mouth of the air trap at which filling should stop",
+              QuantityKind.LENGTH)
+          .within(new Span(0, 5));
 
   static final Characteristic AT_HEIGHT =
-      new Characteristic("height", "water above the mouth of the air trap", QuantityKind.LENGTH);
+      new Characteristic("height", "water above the mouth of the air trap", QuantityKind.LENGTH)
+          .within(new Span(0, 5));
 
   static final Observable TRAP_PRESSURE =
       Observable.named("trap-pressure", "pressure in the tube of the level sensor")

@@ -30,7 +30,7 @@ public record Hose(double length, double bore, double roughness, double lossCoef
 
   /** What the length may be. */
   public static final Parameter LENGTH =
-      Parameter.required("length", "length of the hose", QuantityKind.HEAD, 0, 100);
+      Parameter.required("length", "length of the hose", QuantityKind.DISTANCE, 0, 100);
 
   /** What the bore may be. */
   public static final Parameter BORE =

@@ -45,23 +45,28 @@ public record PumpWords(
   /** What the winding, or the main one, should have. */
   public static final Characteristic WINDING =
       new Characteristic(
-          "winding-resistance", "resistance of the winding at 20 °C", QuantityKind.RESISTANCE);
+              "winding-resistance", "resistance of the winding at 20 °C", QuantityKind.RESISTANCE)
+          .within(new Span(0.01, 1e5));
 
   /** The greatest torque of a motor behind an inverter; without it the motor runs off the mains. */
   public static final Characteristic TORQUE_LIMIT =
       new Characteristic(
-          "torque-limit",
-          "greatest torque of a motor behind an inverter, by its rated torque",
-          QuantityKind.PERCENT);
+              "torque-limit",
+              "greatest torque of a motor behind an inverter, by its rated torque",
+              QuantityKind.PERCENT)
+          .within(new Span(0.01, 10));
 
   static final Characteristic AT_FLOW =
-      new Characteristic("flow", "flow rate while it is read", QuantityKind.FLOW);
+      new Characteristic("flow", "flow rate while it is read", QuantityKind.FLOW)
+          .within(new Span(0, 0.1));
 
   static final Characteristic AT_FREQUENCY =
-      new Characteristic("frequency", "frequency of the supply", QuantityKind.FREQUENCY);
+      new Characteristic("frequency", "frequency of the supply", QuantityKind.FREQUENCY)
+          .within(new Span(0, 1000));
 
   static final Characteristic AT_VOLTAGE =
-      new Characteristic("voltage", "voltage at the pump while it runs", QuantityKind.VOLTAGE);
+      new Characteristic("voltage", "voltage at the pump while it runs", QuantityKind.VOLTAGE)
+          .within(new Span(0, 1000));
 
   static final Characteristic OF_WINDING =
       new Characteristic("temperature", "temperature of the winding", QuantityKind.TEMPERATURE);

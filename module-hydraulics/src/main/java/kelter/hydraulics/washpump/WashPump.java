@@ -21,6 +21,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
@@ -32,38 +33,48 @@ import kelter.hydraulics.pumppart.Running;
 public final class WashPump implements Part {
 
   static final Characteristic JET_LIFT =
-      new Characteristic("jet-lift", "jets above the water in the sump", QuantityKind.HEAD);
+      new Characteristic("jet-lift", "jets above the water in the sump", QuantityKind.HEAD)
+          .within(new Span(-5, 50));
 
   /** The discharge coefficient is left out of it. */
   static final Characteristic JET_AREA =
-      new Characteristic("jet-area", "open area of all jets together", QuantityKind.AREA);
+      new Characteristic("jet-area", "open area of all jets together", QuantityKind.AREA)
+          .within(new Span(1e-7, 0.1));
 
   static final Characteristic PASSAGE_LENGTH =
       new Characteristic(
-          "passage-length", "length of the passage from pump to jets", QuantityKind.HEAD);
+              "passage-length", "length of the passage from pump to jets", QuantityKind.DISTANCE)
+          .within(new Span(0.01, 50));
 
   static final Characteristic PASSAGE_BORE =
       new Characteristic(
-          "passage-bore", "inner diameter of the passage from pump to jets", QuantityKind.LENGTH);
+              "passage-bore",
+              "inner diameter of the passage from pump to jets",
+              QuantityKind.LENGTH)
+          .within(new Span(0.001, 0.5));
 
   static final Characteristic WORKING_LEVEL =
       new Characteristic(
-          "working-level", "water above the pump inlet while it washes", QuantityKind.LENGTH);
+              "working-level", "water above the pump inlet while it washes", QuantityKind.LENGTH)
+          .within(new Span(0, 5));
 
   static final Characteristic NPSH_REQUIRED =
       new Characteristic(
-          "npsh-required",
-          "net positive suction head that the pump requires at its rated flow",
-          QuantityKind.HEAD);
+              "npsh-required",
+              "net positive suction head that the pump requires at its rated flow",
+              QuantityKind.HEAD)
+          .within(new Span(0, 20));
 
   static final Characteristic RATED_SPEED =
-      new Characteristic("rated-speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED);
+      new Characteristic("rated-speed", "speed of the pump", QuantityKind.ROTATIONAL_SPEED)
+          .within(new Span(0.5, 1000));
 
   static final Characteristic RATED_ARM_SPEED =
       new Characteristic(
-          "rated-arm-speed",
-          "speed of the spray arm of a good machine",
-          QuantityKind.ROTATIONAL_SPEED);
+              "rated-arm-speed",
+              "speed of the spray arm of a good machine",
+              QuantityKind.ROTATIONAL_SPEED)
+          .within(new Span(0.01, 100));
 
   private static final Caution TURNING =
       new Caution(

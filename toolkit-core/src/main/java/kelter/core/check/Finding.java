@@ -102,6 +102,9 @@ public record Finding(
     if (verdict() != Verdict.UNDECIDED) {
       return "";
     }
+    if (judgement.measured().isEmpty() && (shown.startsWith(">") || shown.startsWith("<"))) {
+      return "To settle it, read a value with an instrument whose range reaches it.";
+    }
     if (judgement.measured().isEmpty()) {
       return "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
           .formatted(unit.code());

@@ -68,11 +68,15 @@ final class MeasurementReader {
     if (observable.isEmpty()) {
       return Optional.empty();
     }
-    if (instrument.isPresent()) {
-      requireFunction(node, instrument.get(), observable.get());
+    Optional<Instrument> known =
+        instrument.isPresent() ? known(instrument.get()) : Optional.empty();
+    if (known.isPresent()) {
+      EntryRules.function(known.get(), observable.get(), node.optional("instrument").orElseThrow());
     }
     List<Reading> readings =
-        readingField.isPresent() ? readings(readingField.get(), observable.get()) : List.of();
+        readingField.isPresent()
+            ? readings(readingField.get(), observable.get(), known)
+            : List.of();
     Conditions conditions = conditions(node, observable.get());
     if (readings.isEmpty()) {
       return Optional.empty();
@@ -117,22 +121,25 @@ final class MeasurementReader {
     return Optional.empty();
   }
 
-  /** Notes an instrument that cannot have shown such a reading. */
-  private void requireFunction(JsonNode node, String id, Observable observable) {
+  /** An instrument all functions of which are known. */
+  private Optional<Instrument> known(String id) {
     Optional<Instrument> own = described(id);
     Optional<Instrument> instrument = own.isPresent() ? own : InstrumentLibrary.find(id);
-    if (instrument.isPresent() && (instrument.get().typical().isPresent() || sound)) {
-      EntryRules.function(instrument.get(), observable, node.optional("instrument").orElseThrow());
-    }
+    boolean all = instrument.isPresent() && (instrument.get().typical().isPresent() || sound);
+    return all ? instrument : Optional.empty();
   }
 
-  private static List<Reading> readings(JsonNode field, Observable observable) {
+  private static List<Reading> readings(
+      JsonNode field, Observable observable, Optional<Instrument> instrument) {
     List<JsonNode> items = field.isArray() ? field.items() : List.of(field);
     List<Reading> readings = new ArrayList<>();
     for (JsonNode item : items) {
       Optional<Reading> reading = reading(item, observable);
       if (reading.isPresent()) {
         readings.add(reading.get());
+        if (instrument.isPresent()) {
+          EntryRules.range(instrument.get(), reading.get(), observable, item);
+        }
       }
     }
     if (items.isEmpty()) {

@@ -11,6 +11,7 @@ import kelter.core.file.json.Json;
 import kelter.core.job.Measurement;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 
 /** Writes readings of a log as they stand in a job file. */
 final class MeasurementWriter {
@@ -95,6 +96,10 @@ final class MeasurementWriter {
         new BigDecimal(u).round(new MathContext(3, RoundingMode.HALF_UP)).stripTrailingZeros();
     int places = Math.max(0, new BigDecimal(u).round(new MathContext(3)).scale());
     BigDecimal value = new BigDecimal(quantity.value()).setScale(places, RoundingMode.HALF_EVEN);
-    return value.toPlainString() + unit + " ± " + uncertainty.toPlainString() + " (k=1)";
+    return QuantityFormat.written(value)
+        + unit
+        + " ± "
+        + QuantityFormat.written(uncertainty)
+        + " (k=1)";
   }
 }

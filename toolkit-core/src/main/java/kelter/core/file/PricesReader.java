@@ -154,7 +154,7 @@ final class PricesReader {
   }
 
   private Money amount(String text) {
-    Money amount = Money.parse(text);
+    Money amount = currency.isPresent() ? Money.parse(text, currency.get()) : Money.parse(text);
     return Prices.requirePrice(amount, currency.orElse(amount.currency()), text);
   }
 

@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.rule.EntryRules;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.Possible;
 
 /** An object whose members are quantities with the names of a vocabulary. */
 final class QuantityFields {
@@ -34,7 +36,11 @@ final class QuantityFields {
   }
 
   private static Optional<Quantity> read(JsonNode node, Characteristic known) {
-    Optional<Quantity> quantity = node.quantity(known.kind());
+    Optional<Quantity> quantity =
+        node.quantity(
+            known.span().isPresent()
+                ? Possible.within(known.kind(), known.span().get())
+                : Expected.of(known.kind()));
     return quantity.isPresent() ? EntryRules.figure(quantity.get(), known, node) : quantity;
   }
 }

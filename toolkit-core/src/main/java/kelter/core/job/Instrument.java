@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.problem.Required;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.ErrorModel;
 import kelter.core.vocabulary.Ids;
@@ -26,6 +27,9 @@ public record Instrument(
 
   /** What an instrument can measure, by the words of a job file. */
   public static final Map<String, QuantityKind> MEASURES = measures();
+
+  /** The pressure of a metre of cold water, Pa. */
+  private static final double METRE = Unit.of("m[H2O]").factor();
 
   private static Map<String, QuantityKind> measures() {
     Map<String, QuantityKind> words = new LinkedHashMap<>();
@@ -132,7 +136,8 @@ public record Instrument(
    *
    * @param kind what is measured
    * @return those for that very kind, else those for its dimension, but never resistance for
-   *     insulation resistance or the other way round; may be empty
+   *     insulation resistance or the other way round; for a head, gauges of pressure too; may be
+   *     empty
    */
   public List<Function> functions(QuantityKind kind) {
     List<Function> exact = new ArrayList<>();
@@ -146,7 +151,26 @@ public record Instrument(
         fitting.add(function);
       }
     }
+    if (fitting.isEmpty() && kind.name().equals(QuantityKind.HEAD.name())) {
+      return heads();
+    }
     return List.copyOf(exact.isEmpty() ? fitting : exact);
+  }
+
+  /** What gauges of pressure tell of the head of cold water. */
+  private List<Function> heads() {
+    List<Function> heads = new ArrayList<>();
+    for (Function function : functions) {
+      if (function.kind().name().equals(QuantityKind.GAUGE_PRESSURE.name())) {
+        heads.add(
+            new Function(
+                QuantityKind.HEAD,
+                head -> function.error().standardUncertainty(head * METRE) / METRE,
+                function.resolution() / METRE,
+                function.end() / METRE));
+      }
+    }
+    return List.copyOf(heads);
   }
 
   /** Insulation is tested at 500 V or so, which no ohmmeter has, and no tester of it reads ohms. */

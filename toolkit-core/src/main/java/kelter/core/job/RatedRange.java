@@ -1,6 +1,7 @@
 package kelter.core.job;
 
 import kelter.core.problem.Required;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
@@ -58,6 +59,9 @@ public record RatedRange(Quantity low, Quantity high) {
     if (!(low.si() > 0 && high.si() > 0)) {
       throw new IllegalArgumentException("a rated " + name + " is above zero");
     }
+    Expected rated = rated(low.kind());
+    rated.require(low);
+    rated.require(high);
     if (low.si() > high.si()) {
       throw new IllegalArgumentException(
           "from " + low.format() + " to " + high.format() + "; the lower limit stands first");
@@ -74,6 +78,16 @@ public record RatedRange(Quantity low, Quantity high) {
     }
   }
 
+  /** What appliances and their parts, ignition and magnetrons too, are rated at; no source. */
+  private static Expected rated(QuantityKind kind) {
+    return switch (kind.name()) {
+      case "voltage" -> new Expected(kind, 1, 20_000);
+      case "frequency" -> new Expected(kind, 1, 1000);
+      case "power" -> new Expected(kind, 0.01, 1e6);
+      default -> Expected.of(kind);
+    };
+  }
+
   /**
    * One figure.
    *
@@ -87,7 +101,8 @@ public record RatedRange(Quantity low, Quantity high) {
 
   /**
    * Reads what stands on a nameplate, for instance {@code 230 V}, {@code 220-240 V}, {@code 220 V –
-   * 240 V}, {@code 230 V~} or {@code 50/60 Hz}.
+   * 240 V}, {@code 230 V~} or {@code 50/60 Hz}. {@code 120/240 V} is the supply with three wires,
+   * of which the voltage between the line conductors counts.
    *
    * @param text what stands there
    * @param kind voltage, frequency or power
@@ -111,9 +126,10 @@ public record RatedRange(Quantity low, Quantity high) {
   }
 
   private static RatedRange read(String text, QuantityKind kind) {
+    Expected rated = rated(kind);
     int at = text.length() > LONGEST ? -1 : separator(text);
-    if (at < 0) {
-      return of(QuantityParser.parse(text, kind));
+    if (at < 0 || QuantityParser.isFraction(text)) {
+      return of(QuantityParser.parse(text, rated));
     }
     String upper = text.substring(at + 1).strip();
     String unit = unit(upper);
@@ -127,6 +143,10 @@ public record RatedRange(Quantity low, Quantity high) {
               + "' has more than two figures; write the one, or the range of two, that"
               + " the machine is set to");
     }
+    String lower = text.substring(0, at).strip();
+    if (text.charAt(at) == '/' && isThreeWire(lower, upper, kind)) {
+      return of(QuantityParser.parse(upper, rated));
+    }
     if (text.charAt(at) == '/' && !kind.name().equals(QuantityKind.FREQUENCY.name())) {
       throw new IllegalArgumentException(
           "'"
@@ -138,9 +158,20 @@ public record RatedRange(Quantity low, Quantity high) {
               + text.strip().replace('/', '-')
               + "' if it works at all between them");
     }
-    String lower = text.substring(0, at).strip();
     String whole = unit(lower).isEmpty() ? lower + " " + unit : lower;
-    return range(QuantityParser.parse(whole, kind), QuantityParser.parse(upper, kind));
+    return range(QuantityParser.parse(whole, rated), QuantityParser.parse(upper, rated));
+  }
+
+  /**
+   * 120 V to the neutral conductor and 240 V or 208 V between the others are both there at once;
+   * nothing is set (nominal voltages of ANSI C84.1, from memory).
+   */
+  private static boolean isThreeWire(String lower, String upper, QuantityKind kind) {
+    if (!kind.name().equals(QuantityKind.VOLTAGE.name()) || !lower.equals("120")) {
+      return false;
+    }
+    double between = QuantityParser.parse(upper, kind).si();
+    return between == 240 || between == 208;
   }
 
   private static RatedRange range(Quantity low, Quantity high) {

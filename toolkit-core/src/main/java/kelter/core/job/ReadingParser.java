@@ -4,13 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Nearest;
-import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.quantity.Scale;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Possible;
+import kelter.core.vocabulary.Span;
 
 /** Reads a reading as a person writes it, and holds readings against what was read. */
 public final class ReadingParser {
@@ -50,7 +52,7 @@ public final class ReadingParser {
    */
   public static Reading parse(String text, Observable observable) {
     return switch (observable.type()) {
-      case QUANTITY -> require(figure(text.strip(), observable.kind()), observable);
+      case QUANTITY -> require(figure(text.strip(), observable), observable);
       case YES_NO -> yesNo(text.strip());
       case GRADE -> grade(text.strip(), observable.grades());
     };
@@ -80,18 +82,31 @@ public final class ReadingParser {
 
   private static void requireFigure(Reading reading, Observable observable) {
     if (reading instanceof Reading.Value value) {
-      requirePossible(value.quantity(), observable);
+      Possible.require(value.quantity(), observable.kind(), taken(observable));
     } else if (reading instanceof Reading.Below below) {
-      requirePossible(below.limit(), observable);
+      Possible.require(below.limit(), observable.kind(), taken(observable));
     } else if (reading instanceof Reading.Above above) {
-      requirePossible(above.limit(), observable);
+      Possible.require(above.limit(), observable.kind(), Optional.empty());
     } else if (!(reading instanceof Reading.OverRange)) {
       throw QuantityParser.notANumber(reading.display(), observable.kind());
     }
   }
 
-  private static void requirePossible(Quantity figure, Observable observable) {
-    Possible.require(figure, observable.kind(), Optional.of(observable.span()));
+  /**
+   * What is taken as a reading: as much again beyond either end of the span, where a machine that
+   * is out of the ordinary may lie (own choice); of what is told in decades, all that its kind can
+   * be.
+   */
+  private static Optional<Span> taken(Observable observable) {
+    Span span = observable.span();
+    if (observable.logarithmic()) {
+      return Optional.empty();
+    }
+    double width = span.high() - span.low();
+    double least = observable.kind().mayBeNegative() ? span.low() - width : 0;
+    return observable.kind().scale() == Scale.TEMPERATURE
+        ? Optional.of(span)
+        : Optional.of(new Span(least, span.high() + width));
   }
 
   private static void requireGrade(Reading reading, List<String> words) {
@@ -106,17 +121,19 @@ public final class ReadingParser {
     }
   }
 
-  private static Reading figure(String text, QuantityKind kind) {
+  private static Reading figure(String text, Observable observable) {
+    QuantityKind kind = observable.kind();
+    Expected expected = Possible.within(kind, observable.span());
     if (isOverRange(text.toLowerCase(Locale.ROOT), kind)) {
       return new Reading.OverRange();
     }
     if (text.startsWith("<") || text.startsWith("≤")) {
-      return new Reading.Below(QuantityParser.parse(text.substring(1), kind));
+      return new Reading.Below(QuantityParser.parse(text.substring(1), expected));
     }
     if (text.startsWith(">") || text.startsWith("≥")) {
-      return new Reading.Above(QuantityParser.parse(text.substring(1), kind));
+      return new Reading.Above(QuantityParser.parse(text.substring(1), expected));
     }
-    QuantityParser.Parsed parsed = QuantityParser.parsePart(text, kind);
+    QuantityParser.Parsed parsed = QuantityParser.parsePart(text, expected);
     return new Reading.Value(parsed.quantity(), parsed.resolution());
   }
 

@@ -46,6 +46,22 @@ public final class Require {
   }
 
   /**
+   * A whole number.
+   *
+   * @param name what it is, for a person
+   * @param value the number
+   * @return the number
+   * @throws IllegalArgumentException if it has decimals or is not finite
+   */
+  public static double whole(String name, double value) {
+    if (value != Math.rint(value) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException(
+          "the %s is %s; it must be a whole number".formatted(name, QuantityFormat.plain(value)));
+    }
+    return value;
+  }
+
+  /**
    * A figure inside a range, ends included; the rounding of the last binary digits is forgiven.
    *
    * @param name what it is, for a person

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
@@ -126,21 +127,25 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       }
       return InputQuantity.exact(place);
     }
-    InputQuantity quantity = InputText.parse(text, parameter.kind());
+    Expected expected = parameter.expected();
+    InputQuantity quantity = InputText.parse(text, expected);
     double si = quantity.value();
-    if (!(si >= parameter.low() && si <= parameter.high())) {
+    if (parameter.isCount() && (si != Math.rint(si) || !quantity.terms().isEmpty())) {
+      throw new QuantityFormatException("'" + text.strip() + "' is not a whole number");
+    }
+    if (!expected.takes(si)) {
       throw new QuantityFormatException(
           "%s is outside %s to %s"
               .formatted(
                   text.strip(),
-                  limit(parameter, parameter.low()),
-                  limit(parameter, parameter.high())));
+                  limit(parameter, expected.least()),
+                  limit(parameter, expected.most())));
     }
     return quantity;
   }
 
   private static String limit(Parameter parameter, double si) {
-    return Double.isInfinite(si) ? "any" : Quantity.ofSi(si, 0, parameter.kind()).display();
+    return Quantity.ofSi(si, 0, parameter.kind()).display();
   }
 
   private static Computation run(Calculation calculation, List<Input> inputs) {

@@ -3,6 +3,7 @@ package kelter.core.module;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Ids;
@@ -107,6 +108,24 @@ public record Parameter(
    */
   public Parameter optional(String usually) {
     return new Parameter(id, title, kind, low, high, choices, Optional.of(usually));
+  }
+
+  /**
+   * What is expected.
+   *
+   * @return the kind and the limits; where there is no limit, what the kind can be on any appliance
+   */
+  Expected expected() {
+    Expected any = Expected.of(kind);
+    return new Expected(
+        kind,
+        Double.isInfinite(low) ? any.least() : low,
+        Double.isInfinite(high) ? any.most() : high);
+  }
+
+  /** Whether it is a whole number of things. */
+  boolean isCount() {
+    return kind.name().equals(QuantityKind.COUNT.name());
   }
 
   /**

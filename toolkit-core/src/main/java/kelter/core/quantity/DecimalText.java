@@ -1,14 +1,36 @@
 package kelter.core.quantity;
 
 import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.function.DoublePredicate;
 import java.util.regex.Pattern;
 
 /** A number as a person writes it, with the size of its last digit. */
 record DecimalText(BigDecimal exact) {
 
+  private static final int LONGEST_EXPONENT = 6;
+
+  /** A number; one that may mean thousands or decimals is refused. */
   static DecimalText of(String written) {
-    String text = written.strip().replace('−', '-');
-    return !text.isEmpty() && plainEnd(text) == text.length() ? plain(text) : any(written, text);
+    String text = withPlainMinus(written);
+    return isDoubtful(text) ? thousandsOrDecimals(text, any -> true) : certain(text);
+  }
+
+  /**
+   * A number. A mark before three digits stands for thousands or for decimals; it is refused only
+   * where both can be.
+   */
+  static DecimalText of(String written, DoublePredicate can) {
+    String text = withPlainMinus(written);
+    return isDoubtful(text) ? thousandsOrDecimals(text, can) : certain(text);
+  }
+
+  private static String withPlainMinus(String written) {
+    return written.strip().replace('−', '-');
+  }
+
+  private static DecimalText certain(String text) {
+    return !text.isEmpty() && plainEnd(text) == text.length() ? plain(text) : any(text);
   }
 
   /**
@@ -33,18 +55,22 @@ record DecimalText(BigDecimal exact) {
 
   /** A number of digits and at most one point. */
   static DecimalText plain(String digits) {
-    return finite(new BigDecimal(digits), digits);
+    return finite(digits, digits);
   }
 
-  private static DecimalText finite(BigDecimal exact, String written) {
-    if (!Double.isFinite(exact.doubleValue())) {
-      throw new QuantityFormatException("'" + written.strip() + "' is too large");
+  private static DecimalText finite(String digits, String written) {
+    int exponent = digits.toLowerCase(Locale.ROOT).indexOf('e');
+    // What is longer than any exponent of a double need not be worked out.
+    boolean huge = exponent >= 0 && digits.length() - exponent > LONGEST_EXPONENT;
+    BigDecimal exact = huge ? null : new BigDecimal(digits);
+    if (huge || !Double.isFinite(exact.doubleValue())) {
+      throw new QuantityFormatException("'" + written + "' is too large or too small");
     }
     return new DecimalText(exact);
   }
 
-  private static DecimalText any(String written, String withPlainMinus) {
-    String text = withPlainMinus;
+  private static DecimalText any(String written) {
+    String text = written;
     if (Patterns.GROUPS.matcher(text).matches()) {
       text = text.replaceAll("[ '\\u2019\\u00a0\\u2009\\u202f]", "");
     }
@@ -55,47 +81,50 @@ record DecimalText(BigDecimal exact) {
       text = text.replace(".", "");
     } else if (Patterns.GROUPED_COMMA.matcher(text).matches()) {
       text = text.replace(".", "").replace(',', '.');
-    } else if (Patterns.THOUSANDS_OR_DECIMALS.matcher(text).matches()) {
-      throw new QuantityFormatException(
-          "'%s' may mean %s or %s; write one of them"
-              .formatted(text, text.replace(",", ""), text.replace(',', '.')));
     } else {
       text = text.replace(',', '.');
     }
     if (!Patterns.NUMBER.matcher(text).matches()) {
-      throw new QuantityFormatException("'" + written.strip() + "' is not a number");
+      throw new QuantityFormatException("'" + written + "' is not a number");
     }
-    return finite(new BigDecimal(text), written);
+    return finite(text, written);
   }
 
   /**
-   * Refuses one group of three digits behind a point where it may stand for thousands: with one to
-   * three digits before it that do not start with 0.
+   * Whether a number has one mark, with three digits behind it and one to three before it that do
+   * not start with 0.
    */
-  static void refuseThousands(String written) {
-    String text = written.strip().replace('−', '-');
+  static boolean isDoubtful(String text) {
     int start = text.startsWith("-") || text.startsWith("+") ? 1 : 0;
-    int point = text.indexOf('.');
-    int before = point - start;
-    if (before < 1 || before > 3 || text.length() != point + 4 || text.charAt(start) == '0') {
-      return;
+    int mark = Math.max(text.indexOf('.'), text.indexOf(','));
+    int before = mark - start;
+    if (before < 1 || before > 3 || text.length() != mark + 4 || text.charAt(start) == '0') {
+      return false;
     }
     for (int i = start; i < text.length(); i++) {
-      if (i != point && (text.charAt(i) < '0' || text.charAt(i) > '9')) {
-        return;
+      if (i != mark && (text.charAt(i) < '0' || text.charAt(i) > '9')) {
+        return false;
       }
     }
-    String digits = text.substring(0, point);
-    String behind = text.substring(point + 1);
+    return true;
+  }
+
+  private static DecimalText thousandsOrDecimals(String text, DoublePredicate can) {
+    int mark = text.length() - 4;
+    String behind = text.substring(mark + 1);
+    String thousands = text.substring(0, mark) + behind;
+    boolean mayBeThousands = can.test(Double.parseDouble(thousands));
+    if (!mayBeThousands || !can.test(Double.parseDouble(thousands) / 1000)) {
+      return plain(mayBeThousands ? thousands : text.replace(',', '.'));
+    }
     String decimals = behind.endsWith("0") ? behind.substring(0, 2) : behind + "0";
     throw new QuantityFormatException(
         "'"
             + text
             + "' may mean thousands or decimals; write "
-            + digits
-            + behind
+            + thousands
             + " or "
-            + digits
+            + text.substring(0, mark)
             + "."
             + decimals);
   }
@@ -114,7 +143,6 @@ record DecimalText(BigDecimal exact) {
     static final Pattern GROUPED_COMMA = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3})+,\\d+");
     static final Pattern MILLIONS_COMMA = Pattern.compile("[-+]?\\d{1,3}(,\\d{3}){2,}");
     static final Pattern MILLIONS_POINT = Pattern.compile("[-+]?\\d{1,3}(\\.\\d{3}){2,}");
-    static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
     static final Pattern GROUPS =
         Pattern.compile("[-+]?\\d{1,3}(?:[ '\\u2019\\u00a0\\u2009\\u202f]\\d{3})+(?:[.,]\\d*)?");
     static final Pattern NUMBER =

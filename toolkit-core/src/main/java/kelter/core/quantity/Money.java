@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,6 +19,13 @@ public record Money(BigDecimal amount, Currency currency) {
 
   private static final int MAX_LENGTH = 40;
   private static final int CODE_LENGTH = 3;
+
+  /** The currencies of which the sign is $ (ISO 4217 codes, from memory). */
+  private static final Set<String> DOLLARS =
+      Set.of("USD", "CAD", "AUD", "NZD", "SGD", "HKD", "TWD", "MXN", "CLP", "COP", "ARS", "JMD");
+
+  /** More than any price, in units of whatever currency; own choice. */
+  private static final BigDecimal GREATEST = new BigDecimal("1000000000000000");
 
   /** So many digits behind a point may stand for thousands. */
   private static final int THOUSANDS = 3;
@@ -40,7 +48,20 @@ public record Money(BigDecimal amount, Currency currency) {
    */
   public static Money parse(String text) {
     Optional<Money> plain = plain(text);
-    return plain.isPresent() ? plain.get() : any(text);
+    return plain.isPresent() ? plain.get() : any(text, Optional.empty());
+  }
+
+  /**
+   * Reads an amount where it is known in which currency prices are told.
+   *
+   * @param text as for {@link #parse(String)}; {@code $} stands for the currency if it is a dollar
+   * @param usual the currency of prices
+   * @return the amount, exact, in the currency that was written
+   * @throws QuantityFormatException as {@link #parse(String)} does
+   */
+  public static Money parse(String text, Currency usual) {
+    Optional<Money> plain = plain(text);
+    return plain.isPresent() ? plain.get() : any(text, Optional.of(usual));
   }
 
   /** The plainest form, digits, a blank and a code, read without patterns for a quick start. */
@@ -52,7 +73,7 @@ public record Money(BigDecimal amount, Currency currency) {
     return Optional.of(of(text.substring(0, end), text.substring(end + 1)));
   }
 
-  private static Money any(String text) {
+  private static Money any(String text, Optional<Currency> usual) {
     Matcher matcher = Patterns.MONEY.matcher(text.length() > MAX_LENGTH ? "" : text);
     if (!matcher.matches()
         || (matcher.group("before") == null) == (matcher.group("after") == null)) {
@@ -61,7 +82,24 @@ public record Money(BigDecimal amount, Currency currency) {
     }
     String code =
         matcher.group("before") == null ? matcher.group("after") : matcher.group("before");
-    return of(matcher.group("amount"), code.equals("€") ? "EUR" : code);
+    return of(matcher.group("amount"), code(code, usual));
+  }
+
+  private static String code(String written, Optional<Currency> usual) {
+    return switch (written) {
+      case "€" -> "EUR";
+      case "£" -> "GBP";
+      case "$" -> dollar(usual);
+      default -> written;
+    };
+  }
+
+  private static String dollar(Optional<Currency> usual) {
+    if (usual.isPresent() && DOLLARS.contains(usual.get().getCurrencyCode())) {
+      return usual.get().getCurrencyCode();
+    }
+    throw new QuantityFormatException(
+        "'$' is the sign of several currencies; write the code, for instance '95 USD'");
   }
 
   private static Money of(String amount, String code) {
@@ -71,10 +109,25 @@ public record Money(BigDecimal amount, Currency currency) {
     } catch (IllegalArgumentException notACurrency) {
       throw new QuantityFormatException("'" + code + "' is not a currency of ISO 4217");
     }
-    if (currency.getDefaultFractionDigits() != THOUSANDS) {
-      DecimalText.refuseThousands(amount);
+    BigDecimal exact = exact(amount, currency.getDefaultFractionDigits());
+    if (exact.abs().compareTo(GREATEST) > 0) {
+      throw new QuantityFormatException(
+          "'"
+              + amount
+              + " "
+              + code
+              + "' is too large: up to "
+              + GREATEST.toPlainString()
+              + " is taken");
     }
-    return new Money(DecimalText.of(amount).exact(), currency);
+    return new Money(exact, currency);
+  }
+
+  private static BigDecimal exact(String amount, int minorDigits) {
+    boolean decimals = minorDigits == THOUSANDS && amount.indexOf(',') < 0;
+    return decimals
+        ? DecimalText.of(amount, size -> Math.abs(size) < 1000).exact()
+        : DecimalText.of(amount).exact();
   }
 
   /**
@@ -128,7 +181,7 @@ public record Money(BigDecimal amount, Currency currency) {
   private static final class Patterns {
     static final Pattern MONEY =
         Pattern.compile(
-            "\\s*(?:(?<before>[A-Z]{3}|€)\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3}|€)?\\s*");
+            "\\s*(?:(?<before>[A-Z]{3}|[€£$])\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3}|[€£$])?\\s*");
 
     private Patterns() {}
   }

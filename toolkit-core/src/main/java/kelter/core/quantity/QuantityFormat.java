@@ -89,6 +89,18 @@ public final class QuantityFormat {
     return fixed(value, scale) + " ± " + u.toPlainString();
   }
 
+  /**
+   * A figure as it is written into a file: three decimals that might be taken for thousands have a
+   * fourth.
+   *
+   * @param value the figure
+   * @return its text, which is read back as the same
+   */
+  public static String written(BigDecimal value) {
+    String text = value.toPlainString();
+    return DecimalText.isDoubtful(text) ? text + "0" : text;
+  }
+
   static String display(Quantity quantity) {
     String symbol = quantity.unit().symbol();
     String gauge = quantity.kind().scale() == Scale.ABSOLUTE_PRESSURE ? " absolute" : "";
@@ -111,10 +123,12 @@ public final class QuantityFormat {
     return u == 0 ? text : text + " ± " + number(u) + " (k=1)";
   }
 
+  /** Three decimals that might be taken for thousands are told with a fourth. */
   private static String number(double value) {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return Long.toString((long) value);
     }
-    return Double.toString(value);
+    String text = Double.toString(value);
+    return DecimalText.isDoubtful(text) ? text + "0" : text;
   }
 }

@@ -13,16 +13,24 @@ import java.util.Objects;
  */
 public record QuantityKind(String name, Unit unit, Scale scale) {
 
+  private static final double GREATEST = 1e12;
+
   /** A plain number or a ratio: 50 % is 0.5. */
   public static final QuantityKind RATIO = of("ratio", "1");
 
   /** A ratio that the trade tells in per cent. */
   public static final QuantityKind PERCENT = of("percentage", "%");
 
+  /** How many like things there are: a whole number. */
+  public static final QuantityKind COUNT = of("count", "1");
+
   /** A length, in mm. */
   public static final QuantityKind LENGTH = of("length", "mm");
 
-  /** A height or a head of water, in m. */
+  /** A length of a hose, a pipe or a cord, in m. */
+  public static final QuantityKind DISTANCE = of("length", "m");
+
+  /** A height or a head of water, in m; it may be written as the pressure of cold water. */
   public static final QuantityKind HEAD = of("head", "m");
 
   /** An area, in mm2. */
@@ -162,6 +170,32 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
           "absolute pressure" ->
           false;
       default -> true;
+    };
+  }
+
+  /**
+   * What no figure of this kind exceeds on any appliance or its supply, far above what is ever
+   * written: beyond it is a slip of the pen. Common practice, no source.
+   *
+   * @return the greatest size, in the coherent SI unit; 1e12 of the unit of the kind where nothing
+   *     is known of it
+   */
+  public double greatest() {
+    return switch (name) {
+      case "resistance", "insulation resistance" -> 1e15;
+      case "voltage", "current", "length", "head", "density", "torque" -> 1e5;
+      case "power", "mass", "area", "volume" -> 1e7;
+      case "energy" -> 1e15;
+      case "capacitance" -> 1e3;
+      case "frequency" -> 1e11;
+      case "rotational speed", "velocity" -> 1e4;
+      case "flow rate" -> 1e3;
+      case "dynamic viscosity" -> 1e6;
+      case "gauge pressure", "absolute pressure", "pressure difference" -> 1e8;
+      case "temperature", "temperature difference", "heating rate" -> 1e4;
+      case "time", "age" -> 1e11;
+      case "count" -> 1e9;
+      default -> GREATEST * unit.factor();
     };
   }
 

@@ -1,6 +1,5 @@
 package kelter.core.quantity;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -14,10 +13,13 @@ import java.util.regex.Pattern;
  * the standard uncertainty is the half-width divided by the square root of 3. A coverage factor may
  * be stated behind it: {@code 26.4 ohm ± 0.3 (k=2)}.
  *
- * <p>A single comma with three digits behind it may stand for thousands or decimals and is refused.
- * A single point is the decimal point, also with three digits behind it, as meters show them
- * ({@code 0.800}, {@code 26.400 ohm}); only of money, where nobody writes three decimals, it is
- * refused like the comma.
+ * <p>A single mark, comma or point, with three digits behind it may stand for thousands or for
+ * decimals ({@code 1.400 rpm}). Where only one of them can be ({@link Expected}), that is taken,
+ * else the text is refused. So is a time {@code 1:30}, which may be minutes or hours.
+ *
+ * <p>Fractions ({@code 3/4 in}, {@code 1½ in}), sums ({@code 1 min 30 s}, {@code 5 ft 11 in}, told
+ * in the last unit) and {@code ~} for about are read. A head may be told as the pressure of cold
+ * water: {@code 2.5 psi}.
  *
  * <p>Where a resistance is expected, the letter code printed on parts is read too, {@code 2k2},
  * {@code 26R4} (IEC 60062, letter and digit code; from memory), and R, k and M behind a number mean
@@ -27,6 +29,15 @@ public final class QuantityParser {
 
   private static final int MAX_LENGTH = 100;
 
+  /** Nothing that is measured is greater in its coherent SI unit; own choice. */
+  private static final double GREATEST = 1e18;
+
+  /** So many of the last digit is a number uncertain that is only about right; own choice. */
+  private static final double ABOUT_DIGITS = 2;
+
+  /** Coverage factors are smaller; own choice. */
+  private static final double MOST_COVERAGE = 1000;
+
   private QuantityParser() {}
 
   /**
@@ -35,11 +46,23 @@ public final class QuantityParser {
    * @param text what a person wrote
    * @param kind what is expected
    * @return the quantity, in the unit that was written
-   * @throws QuantityFormatException if the text has no number, the number is ambiguous, the unit is
-   *     missing or unknown, or does not fit what is expected
+   * @throws QuantityFormatException if the text has no number, the number is ambiguous or far
+   *     beyond what can be, the unit is missing or unknown, or does not fit what is expected
    */
   public static Quantity parse(String text, QuantityKind kind) {
     return parsePart(text, kind).quantity();
+  }
+
+  /**
+   * Reads a quantity of which it is known what it can be.
+   *
+   * @param text what a person wrote
+   * @param expected what is expected; it settles what might be read in two ways, and no more
+   * @return the quantity, in the unit that was written
+   * @throws QuantityFormatException as {@link #parse(String, QuantityKind)}
+   */
+  public static Quantity parse(String text, Expected expected) {
+    return parsePart(text, expected).quantity();
   }
 
   /**
@@ -48,14 +71,40 @@ public final class QuantityParser {
    * @param text what a person wrote
    * @param kind what is expected
    * @return the quantity and its resolution
-   * @throws QuantityFormatException as {@link #parse}
+   * @throws QuantityFormatException as {@link #parse(String, QuantityKind)}
    */
   public static Parsed parsePart(String text, QuantityKind kind) {
+    return parsePart(text, Expected.of(kind));
+  }
+
+  /**
+   * Reads a quantity of which it is known what it can be, together with the size of its last digit.
+   *
+   * @param text what a person wrote
+   * @param expected what is expected; it settles what might be read in two ways, and no more
+   * @return the quantity and its resolution
+   * @throws QuantityFormatException as {@link #parse(String, QuantityKind)}
+   */
+  public static Parsed parsePart(String text, Expected expected) {
     if (text.length() > MAX_LENGTH) {
       throw new QuantityFormatException("a quantity has at most " + MAX_LENGTH + " characters");
     }
-    Optional<Parsed> plain = plain(text, kind);
-    return plain.isPresent() ? plain.get() : any(text, kind);
+    Optional<Parsed> plain = plain(text, expected.kind());
+    Parsed parsed = plain.isPresent() ? plain.get() : any(text, expected);
+    if (!(Math.abs(parsed.quantity().si()) <= GREATEST)) {
+      throw new QuantityFormatException("'" + text.strip() + "' is too large");
+    }
+    return parsed;
+  }
+
+  /**
+   * Whether a text has a number with a fraction, such as {@code 3/4 hp}, and not two numbers.
+   *
+   * @param text what a person wrote
+   * @return true if it has
+   */
+  public static boolean isFraction(String text) {
+    return Fraction.of(Typed.of(text)).isPresent();
   }
 
   /**
@@ -65,7 +114,9 @@ public final class QuantityParser {
   private static Optional<Parsed> plain(String written, QuantityKind kind) {
     String text = written.strip();
     int end = DecimalText.plainEnd(text);
-    if (end == 0 || kind.unit().dimension().hasCurrency()) {
+    if (end == 0
+        || kind.unit().dimension().hasCurrency()
+        || DecimalText.isDoubtful(text.substring(0, end))) {
       return Optional.empty();
     }
     int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
@@ -97,18 +148,47 @@ public final class QuantityParser {
         new Quantity(number.value(), standardUncertainty, unit, kind), number.lastDigit());
   }
 
-  private static Parsed any(String text, QuantityKind kind) {
-    String told = reordered(text, kind).replaceFirst(Patterns.PLUS_MINUS, "±");
+  private static Parsed any(String written, Expected expected) {
+    String typed = Typed.of(written);
+    Matcher about = Patterns.ABOUT.matcher(typed);
+    if (about.lookingAt()) {
+      Parsed parsed = exactly(typed.substring(about.end()), expected);
+      return new Parsed(parsed.quantity(), ABOUT_DIGITS * parsed.resolution());
+    }
+    return exactly(typed, expected);
+  }
+
+  private static Parsed exactly(String text, Expected expected) {
+    QuantityKind kind = expected.kind();
+    String ordered = reordered(text, kind);
+    Optional<Parsed> composed = Composed.read(ordered, expected);
+    if (composed.isPresent()) {
+      return composed.get();
+    }
+    String told = ordered.replaceFirst(Patterns.PLUS_MINUS, "±");
     Matcher matcher = Patterns.QUANTITY.matcher(told);
     if (!matcher.matches()) {
-      throw notANumber(text.strip(), kind);
+      throw notANumber(text, kind);
     }
-    if (kind.unit().dimension().hasCurrency()) {
-      DecimalText.refuseThousands(matcher.group("value"));
+    refuseBlanks(matcher.group("value"), matcher.group("unit"), text);
+    Unit unit = unit(unitText(matcher), kind, text);
+    DecimalText number =
+        DecimalText.of(matcher.group("value"), value -> expected.takes(kind.toSi(value, unit)));
+    return parsed(number, uncertainty(matcher, number, unit, kind), unit, kind);
+  }
+
+  /** Refuses a number that goes on behind a blank: 23 0 V. */
+  private static void refuseBlanks(String number, String unit, String text) {
+    if (unit.isEmpty() || !Typed.isDigit(unit.charAt(0)) || unit.startsWith("1/")) {
+      return;
     }
-    DecimalText number = DecimalText.of(matcher.group("value"));
-    Unit unit = unit(unitText(matcher), kind, text.strip());
-    return parsed(number, uncertainty(matcher, unit, kind), unit, kind);
+    throw new QuantityFormatException(
+        "'"
+            + text
+            + "' has more than one number; write '"
+            + number.strip()
+            + unit
+            + "' if the blank does not belong there");
   }
 
   /**
@@ -149,11 +229,13 @@ public final class QuantityParser {
     return own.isEmpty() && !shared.equals("%") ? shared : own;
   }
 
-  private static double uncertainty(Matcher matcher, Unit unit, QuantityKind kind) {
+  private static double uncertainty(
+      Matcher matcher, DecimalText number, Unit unit, QuantityKind kind) {
     if (matcher.group("error") == null) {
       return 0;
     }
-    double error = DecimalText.of(matcher.group("error")).value();
+    double size = Math.abs(number.value());
+    double error = DecimalText.of(matcher.group("error"), each -> each < size).value();
     String errorUnit = matcher.group("errorunit").strip();
     if (errorUnit.equals("%")) {
       if (unit.dimension().equals(Dimension.ONE)) {
@@ -161,12 +243,13 @@ public final class QuantityParser {
             "'± %s %%' may mean points or a part of the value; write '± %s' in the unit of the value"
                 .formatted(matcher.group("error"), matcher.group("error")));
       }
-      error *= Math.abs(DecimalText.of(matcher.group("value")).value()) / 100;
+      error *= size / 100;
     } else if (!errorUnit.isEmpty()) {
       error *= unit(errorUnit, kind, errorUnit).factor() / unit.factor();
     }
     String k = matcher.group("k");
-    double divisor = k == null ? Math.sqrt(3) : DecimalText.of(k).value();
+    double divisor =
+        k == null ? Math.sqrt(3) : DecimalText.of(k, each -> each < MOST_COVERAGE).value();
     if (!(divisor > 0)) {
       throw new QuantityFormatException("a coverage factor k must be above zero");
     }
@@ -185,7 +268,7 @@ public final class QuantityParser {
     return unit(text.strip(), kind, text);
   }
 
-  private static Unit unit(String written, QuantityKind kind, String whole) {
+  static Unit unit(String written, QuantityKind kind, String whole) {
     String text = withoutPressureScale(written, kind);
     if (text.isEmpty()) {
       if (isNumber(kind)) {
@@ -195,13 +278,11 @@ public final class QuantityParser {
           "'%s' has no unit; %s is expected, for instance in %s"
               .formatted(whole, withArticle(kind), kind.unit().code()));
     }
-    List<Unit> candidates = Spellings.candidates(text);
-    for (Unit candidate : candidates) {
-      if (kind.accepts(candidate)) {
-        return candidate;
-      }
+    Optional<Unit> fitting = fitting(text, kind);
+    if (fitting.isPresent()) {
+      return fitting.get();
     }
-    if (candidates.isEmpty()) {
+    if (Spellings.candidates(text).isEmpty()) {
       throw new QuantityFormatException(
           "unit '%s' is not known%s; %s is expected, for instance in %s"
               .formatted(
@@ -210,6 +291,23 @@ public final class QuantityParser {
     throw new QuantityFormatException(
         "%s is expected, for instance in %s, not a value in %s%s"
             .formatted(withArticle(kind), kind.unit().code(), text, Spellings.wireGauge(text)));
+  }
+
+  /** The first unit that a text may stand for and that fits; a head may be told as a pressure. */
+  static Optional<Unit> fitting(String text, QuantityKind kind) {
+    for (Unit candidate : Spellings.candidates(text)) {
+      if (kind.accepts(candidate)) {
+        return Optional.of(candidate);
+      }
+      if (isHead(kind) && QuantityKind.GAUGE_PRESSURE.accepts(candidate)) {
+        return Optional.of(candidate.asHead());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isHead(QuantityKind kind) {
+    return kind.name().equals(QuantityKind.HEAD.name());
   }
 
   /** Takes the mark of gauge or absolute pressure off a unit, after holding it against the kind. */
@@ -230,7 +328,9 @@ public final class QuantityParser {
 
   private static void requireScale(boolean gauge, QuantityKind kind) {
     boolean wrong =
-        gauge ? kind.scale() != Scale.GAUGE_PRESSURE : kind.scale() != Scale.ABSOLUTE_PRESSURE;
+        gauge
+            ? kind.scale() != Scale.GAUGE_PRESSURE && !isHead(kind)
+            : kind.scale() != Scale.ABSOLUTE_PRESSURE;
     if (wrong) {
       throw new QuantityFormatException(
           "%s is expected, not %s pressure"
@@ -250,7 +350,7 @@ public final class QuantityParser {
   /** Made ready when the first text needs them. */
   private static final class Patterns {
     static final String NUMBER =
-        "[-+−]?[0-9]+(?:['\\u2019 \\u00a0\\u2009\\u202f][0-9]{3}(?![0-9]))*[0-9.,]*(?:[eE][-+]?\\d{1,3})?";
+        "[-+−]?[0-9]+(?:['\\u2019 \\u00a0\\u2009\\u202f][0-9]{3}(?![0-9]))*[0-9.,]*(?:[eE][-+]?\\d+)?";
     static final String PLUS_MINUS = "(?:±|\\+/-|\\+-)";
     static final Pattern QUANTITY =
         Pattern.compile(
@@ -259,8 +359,10 @@ public final class QuantityParser {
                 + "|[-+−]?[.,]\\d+)\\s*(?<unit>[^±]*?)\\s*"
                 + "(?:"
                 + PLUS_MINUS
-                + "\\s*(?<error>[0-9.,]+(?:[eE][-+]?\\d{1,3})?)\\s*(?<errorunit>[^±]*?)\\s*"
+                + "\\s*(?<error>[0-9.,]+(?:[eE][-+]?\\d+)?)\\s*(?<errorunit>[^±]*?)\\s*"
                 + "(?:\\(\\s*k\\s*=\\s*(?<k>[0-9.,]+)\\s*\\))?\\s*)?");
+    static final Pattern ABOUT =
+        Pattern.compile("(?i)(?:[~≈]|(?:ca\\.?|circa|approx\\.?|about)(?=[\\s\\d]))\\s*");
     static final Pattern LETTER_CODE =
         Pattern.compile(
             "\\s*(?<whole>\\d{0,4})(?<letter>[RrKkM])(?<part>\\d{1,3})(?:\\s*(?i:ohms?|Ω|\u2126))?(?<rest>\\s*(?:[±+].*)?)");

@@ -59,6 +59,8 @@ final class UcumParser {
           metric("m[Hg]", PRESSURE, 133.3220e3),
           metric("J", ENERGY, 1),
           metric("cal_IT", ENERGY, 4.1868),
+          metric("cal", ENERGY, 4.184),
+          metric("gf", FORCE, 1e-3 * G),
           metric("W", POWER, 1),
           metric("C", CHARGE, 1),
           metric("V", VOLTAGE, 1),
@@ -200,23 +202,22 @@ final class UcumParser {
     if (peek() == '{') {
       return skipAnnotation() ? Atom.ONE : null;
     }
-    Atom simple = number();
-    if (simple == null) {
-      simple = symbol();
-    }
+    Atom simple = isDigit(peek()) ? number() : symbol();
     if (simple != null && peek() == '{' && !skipAnnotation()) {
       return null;
     }
     return simple;
   }
 
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** A factor; one of zero is none, and what stands behind it is not read either. */
   private Atom number() {
     int start = at;
-    while (Character.isDigit(peek()) && at - start < MAX_POWER) {
+    while (isDigit(peek()) && at - start < MAX_POWER) {
       at++;
-    }
-    if (at == start) {
-      return null;
     }
     long value = Long.parseLong(text.substring(start, at));
     return value == 0 ? null : new Atom(Dimension.ONE, value, 0, false);
@@ -247,7 +248,7 @@ final class UcumParser {
       at++;
     }
     int digits = at;
-    while (Character.isDigit(peek()) && at - digits < 2) {
+    while (isDigit(peek()) && at - digits < 2) {
       at++;
     }
     if (at == digits) {

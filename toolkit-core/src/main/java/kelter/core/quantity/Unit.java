@@ -70,6 +70,17 @@ public record Unit(String code, Dimension dimension, double factor, double shift
   }
 
   /**
+   * A unit of pressure as the head of cold water that has this pressure, by the convention of the
+   * metre of water: 9.80665 kPa (UCUM 2.2, {@code m[H2O]}). Water of 60 Cel is 1.7 % lighter.
+   *
+   * @return the unit of a length, with the code of the pressure
+   */
+  Unit asHead() {
+    return new Unit(
+        code, QuantityKind.HEAD.unit().dimension(), factor / Unit.of("m[H2O]").factor(), 0);
+  }
+
+  /**
    * Whether values can be converted between two units.
    *
    * @param other the other unit

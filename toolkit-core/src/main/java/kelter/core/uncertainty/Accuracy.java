@@ -2,6 +2,7 @@ package kelter.core.uncertainty;
 
 import java.util.Locale;
 import java.util.Set;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
@@ -22,9 +23,12 @@ import kelter.core.quantity.Unit;
  */
 public record Accuracy(double ofReading, double fixed, double zero) implements ErrorModel {
 
+  /** Per cent of a reading and counts of the last digit. */
+  private static final Expected FIGURES = new Expected(QuantityKind.RATIO, 0, 999);
+
   private static final Set<String> READING = Set.of("", "reading", "rdg", "value");
   private static final Set<String> COUNTS =
-      Set.of("", "d", "dgt", "dgts", "digit", "digits", "count", "counts", "lsd");
+      Set.of("d", "dgt", "dgts", "digit", "digits", "count", "counts", "lsd");
 
   /**
    * Checks the figures.
@@ -96,13 +100,31 @@ public record Accuracy(double ofReading, double fixed, double zero) implements E
       if (word.startsWith("%")) {
         requireOfReading(word.substring(1), text);
         ofReading += number(term.substring(0, end)) / 100;
-      } else if (COUNTS.contains(word)) {
+      } else if (COUNTS.contains(word) || isBareCount(word, term, text)) {
         fixed += number(term.substring(0, end)) * requireResolution(text, resolutionSi);
       } else {
         fixed += differenceSi(term, kind);
       }
     }
     return new Accuracy(ofReading, fixed, zeroOfDisplay(text, kind));
+  }
+
+  /** A whole number without a word beside per cent, as makers print it: (0.8 % + 3). */
+  private static boolean isBareCount(String word, String term, String text) {
+    if (!word.isEmpty()) {
+      return false;
+    }
+    if (text.indexOf('%') < 0 || term.indexOf('.') >= 0 || term.indexOf(',') >= 0) {
+      throw new QuantityFormatException(
+          "'"
+              + term
+              + "' has no unit; write '"
+              + term
+              + " %' of the reading, '"
+              + term
+              + " counts' or an amount such as '5 mm'");
+    }
+    return true;
   }
 
   /** The terms of an accuracy, without a sign before them or brackets around them. */
@@ -146,7 +168,7 @@ public record Accuracy(double ofReading, double fixed, double zero) implements E
   }
 
   private static double number(String digits) {
-    return QuantityParser.parse(digits, QuantityKind.RATIO).value();
+    return QuantityParser.parse(digits, FIGURES).value();
   }
 
   private static double differenceSi(String text, QuantityKind kind) {

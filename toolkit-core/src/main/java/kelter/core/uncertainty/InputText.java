@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
@@ -25,6 +26,9 @@ public final class InputText {
 
   private static final int MAX_LENGTH = 1000;
 
+  /** Coverage factors and degrees of freedom are less than a thousand, or told without decimals. */
+  private static final Expected FACTORS = new Expected(QuantityKind.RATIO, 0, 999);
+
   private InputText() {}
 
   /**
@@ -36,12 +40,25 @@ public final class InputText {
    * @throws QuantityFormatException if it cannot be read; the message says what can
    */
   public static InputQuantity parse(String text, QuantityKind kind) {
+    return parse(text, Expected.of(kind));
+  }
+
+  /**
+   * Reads an input quantity of which it is known what it can be.
+   *
+   * @param text what a person wrote
+   * @param expected what is expected; it settles what might be read in two ways, and no more
+   * @return the input
+   * @throws QuantityFormatException if it cannot be read; the message says what can
+   */
+  public static InputQuantity parse(String text, Expected expected) {
+    QuantityKind kind = expected.kind();
     if (text.length() > MAX_LENGTH) {
       throw new QuantityFormatException("an input has at most " + MAX_LENGTH + " characters");
     }
     String[] parts = Patterns.PLUS_MINUS.split(text, -1);
     if (parts.length == 1 && text.indexOf(';') < 0) {
-      return InputQuantity.exact(QuantityParser.parse(text, kind).si());
+      return InputQuantity.exact(QuantityParser.parse(text, expected).si());
     }
     String[] readings = parts[0].split(";", -1);
     if (parts.length > 1) {
@@ -54,7 +71,7 @@ public final class InputText {
       if (readings[i].isBlank()) {
         throw new QuantityFormatException("'" + text.strip() + "' has an empty reading");
       }
-      read = QuantityParser.parse(readings[i], kind);
+      read = QuantityParser.parse(readings[i], expected);
       values[i] = read.si();
     }
     InputQuantity input =
@@ -124,7 +141,7 @@ public final class InputText {
     if (sign < 0) {
       throw new QuantityFormatException(what + " is written with =, for instance (k=2, dof=9)");
     }
-    double figure = QuantityParser.parse(word.substring(sign + 1), QuantityKind.RATIO).value();
+    double figure = QuantityParser.parse(word.substring(sign + 1), FACTORS).value();
     if (!(figure > 0)) {
       throw new QuantityFormatException(what + " must be above zero");
     }

@@ -2,25 +2,25 @@ package kelter.core.vocabulary;
 
 import java.util.Optional;
 import kelter.core.quantity.Dimension;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Scale;
-import kelter.core.quantity.Unit;
 
 /**
  * What can be at all, whatever the machine: a figure beyond it is a slip, of the pen or of the
  * leads, and no measurement. It is settled by the kind of quantity. Magnitudes, effective values of
  * voltage and current among them, are not negative; differences, gauge pressures, heads and ratios
- * may be. Temperatures have a span, of their own or the one of parts of a machine.
+ * may be. Nothing exceeds what its kind can be on any appliance ({@link QuantityKind#greatest}),
+ * nor its own span where it has one. Temperatures have a span, of their own or the one of parts of
+ * a machine. A count is a whole number.
  */
 public final class Possible {
 
   /** What parts of a machine, their windings and heaters switched off, can have, K. */
   private static final Span PARTS = new Span(233.15, 473.15);
-
-  private static final Unit CELSIUS = Unit.of("Cel");
 
   private Possible() {}
 
@@ -29,7 +29,7 @@ public final class Possible {
    *
    * @param figure what somebody wrote
    * @param kind what is expected
-   * @param span the span of a temperature, if it has one of its own
+   * @param span everything that it can be, if it has a span of its own
    * @return the figure
    * @throws QuantityFormatException if it is of another kind or cannot be; the message says what
    *     can
@@ -37,15 +37,34 @@ public final class Possible {
   public static Quantity require(Quantity figure, QuantityKind kind, Optional<Span> span) {
     requireKind(figure, kind);
     if (kind.scale() == Scale.TEMPERATURE) {
-      requireWithin(figure, span.orElse(PARTS));
-    } else if (figure.si() < 0 && !kind.mayBeNegative()) {
+      return within(kind, span.orElse(PARTS)).require(figure);
+    }
+    if (figure.si() < 0 && !kind.mayBeNegative()) {
       throw new QuantityFormatException(
           told(figure)
               + " cannot be: "
               + QuantityFormat.withArticle(kind.name())
               + " is never negative; a slip of the pen, or the leads the wrong way round");
     }
-    return figure;
+    if (isCount(kind) && figure.si() != Math.rint(figure.si())) {
+      throw new QuantityFormatException(told(figure) + " cannot be: it is a whole number");
+    }
+    return (span.isPresent() ? within(kind, span.get()) : Expected.of(kind)).require(figure);
+  }
+
+  private static boolean isCount(QuantityKind kind) {
+    return kind.name().equals(QuantityKind.COUNT.name());
+  }
+
+  /**
+   * What a figure is expected to be.
+   *
+   * @param kind its kind
+   * @param span everything that it can be
+   * @return that
+   */
+  public static Expected within(QuantityKind kind, Span span) {
+    return new Expected(kind, span.low(), span.high());
   }
 
   /**
@@ -91,23 +110,7 @@ public final class Possible {
     return figure;
   }
 
-  private static void requireWithin(Quantity temperature, Span span) {
-    if (!(temperature.si() >= span.low() && temperature.si() <= span.high())) {
-      throw new QuantityFormatException(
-          told(temperature)
-              + " cannot be: "
-              + celsius(span.low())
-              + " to "
-              + celsius(span.high())
-              + " Cel is possible here; a slip of the pen, or the wrong unit");
-    }
-  }
-
-  private static String celsius(double kelvin) {
-    return QuantityFormat.plain(QuantityKind.TEMPERATURE.fromSi(kelvin, CELSIUS));
-  }
-
   private static String told(Quantity figure) {
-    return (QuantityFormat.plain(figure.value()) + " " + figure.unit().code()).strip();
+    return (QuantityFormat.plain(figure.value()) + " " + figure.unit().symbol()).strip();
   }
 }

@@ -15,13 +15,18 @@ class FindingTest {
 
   private static String toSettle(
       Judgement judgement, Limits limits, QuantityKind kind, String unit) {
+    return toSettle(judgement, limits, kind, unit, "");
+  }
+
+  private static String toSettle(
+      Judgement judgement, Limits limits, QuantityKind kind, String unit, String shown) {
     Finding finding =
         new Finding(
             "id",
             "part",
             "observable",
             "title",
-            "",
+            shown,
             kind,
             Unit.of(unit),
             judgement,
@@ -43,6 +48,19 @@ class FindingTest {
     assertEquals(
         "To settle it, read the same to ± 0.1216 kohm; this reading is good to ± 0.4 kohm.",
         toSettle(judged(900, 200, limits), limits, QuantityKind.RESISTANCE, "kOhm"));
+  }
+
+  @Test
+  void theEndOfARangeIsNotAskedForWhereItIsWritten() {
+    Judgement open = new Judgement(Optional.empty(), Double.NaN, Verdict.UNDECIDED, false);
+    Limits limits = Limits.atMost(1);
+    assertEquals(
+        "To settle it, read a value with an instrument whose range reaches it.",
+        toSettle(open, limits, QuantityKind.FLOW, "L/min", "> 5 L/min"));
+    assertEquals(
+        "To settle it, read a value; at the end of a range write the end, for instance '> 2"
+            + " L/min'.",
+        toSettle(open, limits, QuantityKind.FLOW, "L/min", "over range"));
   }
 
   @Test

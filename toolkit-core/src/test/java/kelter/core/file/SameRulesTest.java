@@ -200,6 +200,12 @@ class SameRulesTest {
             "measurement 1 'pump.head', instrument",
             "did you mean 'tape-measure'?"),
         mistake(
+            "\"accuracy\": \"5 mm\"",
+            "\"accuracy\": \"5 mm\", \"range\": \"1.61 m\"",
+            job -> instruments(job, List.of(endingAt(1.61, job))),
+            "measurement 1 'pump.head', reading 1",
+            "1.62 m is beyond the range of 'standpipe', which ends at 1.61 m"),
+        mistake(
             "\"measures\": \"head\", \"accuracy\": \"5 mm\"",
             "\"measures\": \"frequency\", \"accuracy\": \"1 %\"",
             job -> instruments(job, List.of(counter(job))),
@@ -318,6 +324,17 @@ class SameRulesTest {
         "",
         List.of(
             new Instrument.Function(QuantityKind.FREQUENCY, new Accuracy(0.01, 0)), thermometer));
+  }
+
+  private static Instrument endingAt(double metres, Job job) {
+    List<Instrument.Function> functions = job.instruments().get(0).functions();
+    Instrument.Function head = functions.get(0);
+    return new Instrument(
+        "standpipe",
+        "",
+        List.of(
+            new Instrument.Function(head.kind(), head.error(), head.resolution(), metres),
+            functions.get(1)));
   }
 
   private static Job used(Job job, Quantity cycles) {

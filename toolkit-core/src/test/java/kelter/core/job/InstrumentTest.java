@@ -45,6 +45,21 @@ class InstrumentTest {
     assertTrue(METER.range(QuantityKind.MASS, 1).isEmpty());
   }
 
+  /** UCUM 2.2: a metre of water is 9.80665 kPa. */
+  @Test
+  void aGaugeOfPressureTellsAHead() {
+    Instrument gauge =
+        new Instrument(
+            "gauge",
+            "",
+            List.of(
+                new Function(QuantityKind.GAUGE_PRESSURE, new Accuracy(0, 980.665), 0, 98066.5)));
+    Function head = gauge.range(QuantityKind.HEAD, 1.5).orElseThrow();
+    assertEquals(10, head.end(), 1e-12);
+    assertEquals(0.1 / Math.sqrt(3), head.standardUncertainty(1.5), 1e-12);
+    assertTrue(gauge.range(QuantityKind.DISTANCE, 1.5).isEmpty());
+  }
+
   @Test
   void anOhmmeterIsNoInsulationTesterAndTheOtherWayRound() {
     Instrument tester =

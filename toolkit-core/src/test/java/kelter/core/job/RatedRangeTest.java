@@ -92,6 +92,23 @@ class RatedRangeTest {
     assertEquals(high, range.high().si(), 0);
   }
 
+  /**
+   * Nominal voltages of ANSI C84.1, from memory: 120 V to neutral, 240 V or 208 V between lines.
+   */
+  @Test
+  void threeWiresAreToldByTheVoltageBetweenTheLines() {
+    assertEquals(240, volts("120/240 V").meanSi(), 0);
+    assertEquals(208, volts("120/208 V~").meanSi(), 0);
+    assertFalse(volts("120/240 V").isRange());
+  }
+
+  @Test
+  void aFractionIsOneFigure() {
+    RatedRange power = RatedRange.parse("1/2 hp", QuantityKind.POWER);
+    assertEquals(372.85, power.meanSi(), 5e-3); // 745.70 W / 2, NIST SP 811, appendix B.8
+    assertFalse(power.isRange());
+  }
+
   @Test
   void keepsTheErrorOfOneFigure() {
     assertTrue(volts("230 V +/- 5 V").low().standardUncertainty() > 0);

@@ -111,7 +111,7 @@ class ReadingParserTest {
   @Test
   void whatCannotBeIsRefused() {
     assertTold("a resistance is never negative", "-26 ohm", RESISTANCE);
-    assertTold("-0.5 MOhm cannot be", "> -0.5 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
+    assertTold("-0.5 Mohm cannot be", "> -0.5 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
     assertTold("an insulation resistance", "<-1 MOhm", figure(QuantityKind.INSULATION_RESISTANCE));
     assertTold("a voltage is never negative", "−230 V", figure(QuantityKind.VOLTAGE));
     assertTold("a current is never negative", "-1 A", figure(QuantityKind.CURRENT));
@@ -142,8 +142,25 @@ class ReadingParserTest {
             .quantity(QuantityKind.TEMPERATURE, 268.15, 393.15)
             .by(PROCEDURE);
     ReadingParser.parse("60 Cel", water);
-    assertTold("-5 to 120 Cel is possible", "140 Cel", water);
-    assertTold("-5 to 120 Cel is possible", "-40 F", water);
+    assertTold("-5 to 120 °C is possible", "140 Cel", water);
+    assertTold("-5 to 120 °C is possible", "-40 F", water);
+  }
+
+  /** A prefix that slipped is the likeliest of what is far beyond what can be. */
+  @Test
+  void theUnitThatIsLikelyMeantIsNamed() {
+    assertTold("did you mean 250 mA?", "250 MA", upTo(1, QuantityKind.CURRENT));
+    assertTold("did you mean 8 µF?", "8 MF", upTo(1e-4, QuantityKind.CAPACITANCE));
+    assertTold("did you mean 8 µF?", "8 mf", upTo(1e-4, QuantityKind.CAPACITANCE));
+    assertTold("did you mean 12 mV?", "12 MV", upTo(500, QuantityKind.VOLTAGE));
+    assertTold("did you mean 5 V?", "5 KV", upTo(500, QuantityKind.VOLTAGE));
+    assertTold("0 to 1000 V is possible here", "5 KV", upTo(500, QuantityKind.VOLTAGE));
+    ReadingParser.parse("690 V", upTo(500, QuantityKind.VOLTAGE));
+    ReadingParser.parse("> 690 V", upTo(300, QuantityKind.VOLTAGE));
+  }
+
+  private static Observable upTo(double most, QuantityKind kind) {
+    return Observable.named("figure", "figure").quantity(kind, 0, most).by(PROCEDURE);
   }
 
   private static void assertTold(String part, String text, Observable observable) {

@@ -36,12 +36,26 @@ class MoneyTest {
         "1.9000 EUR | 1.9000 | EUR",
         "1.900 KWD | 1.900 | KWD",
         "€ 38.50 | 38.50 | EUR",
-        "38,50 € | 38.50 | EUR"
+        "38,50 € | 38.50 | EUR",
+        "£38.50 | 38.50 | GBP"
       })
   void amountsAsPeopleWriteThem(String text, BigDecimal amount, String currency) {
     Money money = Money.parse(text);
     assertEquals(amount, money.amount());
     assertEquals(currency, money.currency().getCurrencyCode());
+  }
+
+  @Test
+  void aDollarIsTheOneInWhichPricesAreTold() {
+    var canadian = java.util.Currency.getInstance("CAD");
+    assertEquals(Money.parse("95 CAD"), Money.parse("$95", canadian));
+    assertEquals(Money.parse("95 CAD"), Money.parse("95 $", canadian));
+    var euro = java.util.Currency.getInstance("EUR");
+    for (Runnable reader :
+        new Runnable[] {() -> Money.parse("$95"), () -> Money.parse("$95", euro)}) {
+      var refused = assertThrows(QuantityFormatException.class, reader::run);
+      assertTrue(refused.getMessage().contains("'95 USD'"), refused.getMessage());
+    }
   }
 
   @ParameterizedTest

@@ -46,6 +46,15 @@ class AccuracyTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"0.8", "3", "0.5 % + 0.8", "5 mV + 3"})
+  void aNumberWithoutAUnitIsNoAccuracy(String text) {
+    var refused =
+        assertThrows(
+            QuantityFormatException.class, () -> Accuracy.parse(text, QuantityKind.VOLTAGE, 0.001));
+    assertTrue(refused.getMessage().contains("has no unit"), refused.getMessage());
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "0.5 % + 1", "±0.5% + 1 count", "± (0.5 % + 1 digit)", "+/- 0.5 % of reading + 1 d",

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
@@ -246,10 +247,26 @@ public final class JsonNode implements Place {
    * @return the quantity
    */
   public Optional<Quantity> quantity(QuantityKind kind) {
+    Expected any = Expected.of(kind);
+    Optional<Quantity> quantity = quantity(any);
+    try {
+      return quantity.isPresent() ? Optional.of(any.require(quantity.get())) : quantity;
+    } catch (IllegalArgumentException refused) {
+      return refuse(refused);
+    }
+  }
+
+  /**
+   * The quantity that a string tells, whatever its size; one that cannot be read is noted here.
+   *
+   * @param expected what settles how it is read
+   * @return the quantity
+   */
+  public Optional<Quantity> quantity(Expected expected) {
     Optional<String> text = text();
     try {
       return text.isPresent()
-          ? Optional.of(QuantityParser.parse(text.get(), kind))
+          ? Optional.of(QuantityParser.parse(text.get(), expected))
           : Optional.empty();
     } catch (IllegalArgumentException refused) {
       return refuse(refused);

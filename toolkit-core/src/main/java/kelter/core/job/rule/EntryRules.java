@@ -10,6 +10,7 @@ import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Instrument;
+import kelter.core.job.Reading;
 import kelter.core.problem.Place;
 import kelter.core.quantity.Dimension;
 import kelter.core.quantity.Quantity;
@@ -29,6 +30,8 @@ public final class EntryRules {
 
   /** No machine is older, in years of 365.25 days; common practice, no source. */
   private static final int OLDEST = 100;
+
+  private static final double ROUNDING = 1e-9;
 
   private static final Dimension SECOND = Dimension.of("s");
 
@@ -191,6 +194,31 @@ public final class EntryRules {
         instrument.typical().isEmpty()
             ? "name what it was read with, or add the function to the instrument"
             : "name what it was read with");
+  }
+
+  /**
+   * Notes a value that an instrument of the user's own cannot have shown, since its widest range
+   * ends below. Of what is only typical of its class nobody knows where it ends.
+   *
+   * @param instrument the instrument
+   * @param reading what was read
+   * @param observable what was read
+   * @param at where the reading stands
+   */
+  public static void range(
+      Instrument instrument, Reading reading, Observable observable, Place at) {
+    if (instrument.typical().isPresent() || !(reading instanceof Reading.Value value)) {
+      return;
+    }
+    Quantity shown = value.quantity();
+    Optional<Instrument.Function> widest = instrument.range(observable.kind(), shown.si());
+    if (widest.isEmpty() || Math.abs(shown.si()) <= widest.get().end() * (1 + ROUNDING)) {
+      return;
+    }
+    String end = Quantity.ofSi(widest.get().end(), 0, observable.kind()).in(shown.unit()).display();
+    at.problem(
+        shown.display() + " is beyond the range of '" + instrument.id() + "', which ends at " + end,
+        "correct the one or the other; what lies beyond a range is written '> " + end + "'");
   }
 
   /**

@@ -21,6 +21,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.problem.Required;
+import kelter.core.quantity.Expected;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.CalendarDate;
@@ -133,7 +134,7 @@ public final class JobRules {
 
   static void kind(Quantity quantity, QuantityKind kind, Place at) {
     try {
-      Possible.requireKind(quantity, kind);
+      Expected.of(kind).require(Possible.requireKind(quantity, kind));
     } catch (IllegalArgumentException refused) {
       at.refuse(refused);
     }
@@ -225,7 +226,7 @@ public final class JobRules {
     if (instrument.isPresent()) {
       EntryRules.function(instrument.get(), observable.get(), at.in("instrument"));
     }
-    readings(measurement.readings(), observable.get(), at);
+    readings(measurement.readings(), observable.get(), instrument, at);
     figures(measurement.conditions().figures(), observable.get().conditions(), "condition", at);
   }
 
@@ -243,12 +244,16 @@ public final class JobRules {
     return carried;
   }
 
-  private static void readings(List<Reading> readings, Observable observable, Spot at) {
+  private static void readings(
+      List<Reading> readings, Observable observable, Optional<Instrument> instrument, Spot at) {
     int number = 0;
     for (Reading reading : readings) {
       number++;
       try {
         ReadingParser.require(reading, observable);
+        if (instrument.isPresent()) {
+          EntryRules.range(instrument.get(), reading, observable, at.in("reading", number));
+        }
       } catch (IllegalArgumentException refused) {
         at.in("reading", number).refuse(refused);
       }
