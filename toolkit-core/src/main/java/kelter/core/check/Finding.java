@@ -7,7 +7,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
 
 /**
  * Measured against limits.
@@ -102,20 +102,20 @@ public record Finding(
     if (verdict() != Verdict.UNDECIDED) {
       return "";
     }
-    if (judgement.measured().isEmpty()) {
+    if (judgement.quantity().isEmpty()) {
       return "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
           .formatted(unit.code());
     }
     if (Double.isNaN(judgement.probabilityOfConformity())) {
       return "Not another instrument settles it, but what the limit depends on.";
     }
-    Estimate measured = judgement.measured().get();
-    double enough = rule.settlingUncertainty(measured.value(), limits);
+    InputQuantity measured = judgement.quantity().get();
+    double enough = rule.settlingUncertainty(measured, limits);
     if (enough == 0) {
       return "The value lies on the limit: no instrument settles it.";
     }
     return "To settle it, read the same to ± %s; this reading is good to ± %s."
-        .formatted(expanded(enough), expanded(measured.standardUncertainty()));
+        .formatted(expanded(enough), expanded(measured.estimate().standardUncertainty()));
   }
 
   private String expanded(double standardUncertainty) {

@@ -11,6 +11,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -45,10 +46,9 @@ public record Settling(
       return List.of();
     }
     List<String> sentences = new ArrayList<>(List.of(how));
-    if (finding.judgement().measured().isPresent()
-        && !Double.isNaN(finding.judgement().probabilityOfConformity())) {
-      double enough =
-          rule.settlingUncertainty(finding.judgement().measured().get().value(), finding.limits());
+    Optional<InputQuantity> measured = finding.judgement().quantity();
+    if (measured.isPresent() && !Double.isNaN(finding.judgement().probabilityOfConformity())) {
+      double enough = rule.settlingUncertainty(measured.get(), finding.limits());
       if (enough > 0) {
         add(sentences, "", ways(finding, enough));
       }

@@ -71,7 +71,7 @@ public final class QuantityParser {
     int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
     Optional<Unit> unit = plainUnit(text.substring(unitAt), kind);
     return unit.isPresent()
-        ? Optional.of(parsed(DecimalText.plain(text.substring(0, end)), 0, unit.get(), kind))
+        ? Optional.of(parsed(DecimalText.plain(text.substring(0, end)), 0, unit.get(), kind, false))
         : Optional.empty();
   }
 
@@ -92,9 +92,13 @@ public final class QuantityParser {
   }
 
   private static Parsed parsed(
-      DecimalText number, double standardUncertainty, Unit unit, QuantityKind kind) {
+      DecimalText number,
+      double standardUncertainty,
+      Unit unit,
+      QuantityKind kind,
+      boolean covered) {
     return new Parsed(
-        new Quantity(number.value(), standardUncertainty, unit, kind), number.lastDigit());
+        new Quantity(number.value(), standardUncertainty, unit, kind), number.lastDigit(), covered);
   }
 
   private static Parsed any(String text, QuantityKind kind) {
@@ -108,7 +112,8 @@ public final class QuantityParser {
     }
     DecimalText number = DecimalText.of(matcher.group("value"));
     Unit unit = unit(unitText(matcher), kind, text.strip());
-    return parsed(number, uncertainty(matcher, unit, kind), unit, kind);
+    boolean covered = matcher.group("k") != null;
+    return parsed(number, uncertainty(matcher, unit, kind), unit, kind, covered);
   }
 
   /**
@@ -280,6 +285,8 @@ public final class QuantityParser {
    *
    * @param quantity the quantity
    * @param resolution the size of the last digit written, in the unit of the quantity
+   * @param covered whether a coverage factor was stated, so that the uncertainty is that of a
+   *     normal distribution and not of limits of error
    */
-  public record Parsed(Quantity quantity, double resolution) {}
+  public record Parsed(Quantity quantity, double resolution, boolean covered) {}
 }
