@@ -110,40 +110,30 @@ public record DecisionRule(double level) {
   }
 
   /**
-   * The uncertainty with which a reading of the same value and the same kinds of error would get a
-   * verdict.
+   * The uncertainty with which a reading of this value would get a verdict, if its error is normal;
+   * with limits of error a little more would do.
    *
-   * @param quantity what is known of the value; taken as normal where there is no error
+   * @param value the value, finite
    * @param limits the limits, same unit
    * @return the greatest standard uncertainty, same unit, at which the verdict is not {@code
    *     UNDECIDED}; 0 if the value lies on a limit, where no uncertainty gives a verdict; infinite
    *     if there is no limit
    */
-  public double settlingUncertainty(InputQuantity quantity, Limits limits) {
-    double value = quantity.value();
+  public double settlingUncertainty(double value, Limits limits) {
     double distance = Math.min(Math.abs(limits.low() - value), Math.abs(limits.high() - value));
     if (distance == 0 || Double.isInfinite(distance)) {
       return distance;
     }
-    double stated = quantity.estimate().standardUncertainty();
-    double now = stated > 0 ? stated : 1;
-    InputQuantity read = stated > 0 ? quantity : InputQuantity.normal(new Estimate(value, now));
     double settled = distance / FARTHEST;
     double open = distance * FARTHEST;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = Math.sqrt(settled) * Math.sqrt(open);
-      if (verdict(read, fartherFrom(value, limits, now / middle)) == Verdict.UNDECIDED) {
+      if (verdict(new Estimate(value, middle), limits) == Verdict.UNDECIDED) {
         open = middle;
       } else {
         settled = middle;
       }
     }
     return settled;
-  }
-
-  /** Limits so much farther from a value, which tell what errors so much smaller would. */
-  private static Limits fartherFrom(double value, Limits limits, double times) {
-    return new Limits(
-        value + (limits.low() - value) * times, value + (limits.high() - value) * times);
   }
 }

@@ -7,7 +7,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.Estimate;
 
 /**
  * Measured against limits.
@@ -109,13 +109,16 @@ public record Finding(
     if (Double.isNaN(judgement.probabilityOfConformity())) {
       return "Not another instrument settles it, but what the limit depends on.";
     }
-    InputQuantity measured = judgement.quantity().get();
-    double enough = rule.settlingUncertainty(measured, limits);
+    Estimate measured = judgement.measured().get();
+    double enough = rule.settlingUncertainty(measured.value(), limits);
     if (enough == 0) {
       return "The value lies on the limit: no instrument settles it.";
     }
+    if (measured.standardUncertainty() <= enough) {
+      return "To settle it, read it more often: so few readings do not tell how much they scatter.";
+    }
     return "To settle it, read the same to ± %s; this reading is good to ± %s."
-        .formatted(expanded(enough), expanded(measured.estimate().standardUncertainty()));
+        .formatted(expanded(enough), expanded(measured.standardUncertainty()));
   }
 
   private String expanded(double standardUncertainty) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import kelter.core.uncertainty.Estimate;
-import kelter.core.uncertainty.InputQuantity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -166,20 +165,11 @@ class DecisionRuleTest {
   /** JCGM 106:2012, table 1: 1 inside a limit is 1.64 standard uncertainties at 95 %: u = 0.61. */
   @Test
   void uncertaintyThatWouldSettle() {
+    assertEquals(1 / 1.64, DecisionRule.USUAL.settlingUncertainty(9, Limits.atMost(10)), 5e-3);
+    assertEquals(1 / 1.64, DecisionRule.USUAL.settlingUncertainty(11, Limits.atMost(10)), 5e-3);
+    assertEquals(0, DecisionRule.USUAL.settlingUncertainty(10, Limits.atMost(10)), 0);
     assertEquals(
-        1 / 1.64,
-        DecisionRule.USUAL.settlingUncertainty(InputQuantity.exact(9), Limits.atMost(10)),
-        5e-3);
-    assertEquals(
-        1 / 1.64,
-        DecisionRule.USUAL.settlingUncertainty(InputQuantity.exact(11), Limits.atMost(10)),
-        5e-3);
-    assertEquals(
-        0, DecisionRule.USUAL.settlingUncertainty(InputQuantity.exact(10), Limits.atMost(10)), 0);
-    assertEquals(
-        Double.POSITIVE_INFINITY,
-        DecisionRule.USUAL.settlingUncertainty(InputQuantity.exact(10), WITHOUT_LIMIT),
-        0);
+        Double.POSITIVE_INFINITY, DecisionRule.USUAL.settlingUncertainty(10, WITHOUT_LIMIT), 0);
   }
 
   @Test
@@ -188,7 +178,7 @@ class DecisionRuleTest {
     Limits limits = new Limits(24, 28);
     for (int i = 0; i < 300; i++) {
       double value = 20 + 12 * random.nextDouble();
-      double u = DecisionRule.USUAL.settlingUncertainty(InputQuantity.exact(value), limits);
+      double u = DecisionRule.USUAL.settlingUncertainty(value, limits);
       Estimate enough = new Estimate(value, u * 0.999);
       Estimate tooMuch = new Estimate(value, u * 1.001);
       assertNotEquals(Verdict.UNDECIDED, DecisionRule.USUAL.verdict(enough, limits), "" + value);
