@@ -98,8 +98,8 @@ public final class LifecycleWeigher implements Weigher {
 
   @Override
   public Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
-    OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, new ArrayList<>());
-    return Optional.of(Footprint.of(job, comparison.basis().life().mean()));
+    Basis basis = OptionComparison.of(job, diagnosis, lives, new ArrayList<>()).basis();
+    return Optional.of(Footprint.of(job, basis.life().meanOfNew(basis.age())));
   }
 
   private static Map<String, Double> regret(OptionComparison comparison, double[][] costs) {
@@ -142,7 +142,7 @@ public final class LifecycleWeigher implements Weigher {
               mends ? candidate.steps().stream().map(PlannedWork.Step::key).toList() : List.of(),
               chanceThatItWorks(each, comparison.states()),
               outlay(each, comparison),
-              kind == Candidate.Kind.REPLACE ? basis.life().mean() : left,
+              kind == Candidate.Kind.REPLACE ? basis.life().meanOfNew(basis.age()) : left,
               Spreads.of(each.mean(), costs[k]),
               cheapest[k]));
     }

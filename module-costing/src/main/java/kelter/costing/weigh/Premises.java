@@ -64,9 +64,10 @@ final class Premises {
     double[] means = basis.life().studies().stream().mapToDouble(Weibull::mean).sorted().toArray();
     List<String> premises = new ArrayList<>();
     premises.add(
-        ("The studies of the life of such machines give means from %s to %s years. For a new machine"
-                + " each study counts the same; for this one a study counts the more, the more"
-                + " machines reach its age by it.")
+        ("The studies of the life of such machines give means from %s to %s years. A study counts"
+                + " the more, the more machines reach the age of this one by it, for this machine"
+                + " and for a new one: place, care and use stay the same. So an old machine speaks"
+                + " for long lives, its own and that of the next.")
             .formatted(
                 QuantityFormat.fixed(means[0], 1),
                 QuantityFormat.fixed(means[means.length - 1], 1)));
@@ -74,7 +75,7 @@ final class Premises {
         ("All options are compared over the same %s years, the mean life of a new machine; a machine"
                 + " that ends sooner is followed by a new one at today's price, and years beyond are"
                 + " credited.")
-            .formatted(QuantityFormat.fixed(basis.life().mean(), 1)));
+            .formatted(QuantityFormat.fixed(basis.life().meanOfNew(basis.age()), 1)));
     premises.addAll(ALWAYS);
     premises.addAll(ofTerms(basis));
     if (comparison.replacing().isEmpty()) {
