@@ -61,7 +61,7 @@ public final class LifecycleWeigher implements Weigher {
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
     OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
-    return weighing(comparison, assumptions, Scenario.draw(comparison, draws, seed));
+    return weighing(comparison, diagnosis, assumptions, Scenario.draw(comparison, draws, seed));
   }
 
   @Override
@@ -70,14 +70,19 @@ public final class LifecycleWeigher implements Weigher {
     OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
     double[][] costs = Scenario.draw(comparison, draws, seed);
     return new Explained(
-        weighing(comparison, assumptions, costs), Optional.of(reasons(comparison, costs, seed)));
+        weighing(comparison, diagnosis, assumptions, costs),
+        Optional.of(reasons(comparison, costs, seed)));
   }
 
   private Weighing weighing(
-      OptionComparison comparison, List<String> assumptions, double[][] costs) {
+      OptionComparison comparison,
+      Diagnosis diagnosis,
+      List<String> assumptions,
+      double[][] costs) {
     assumptions.addAll(Premises.of(comparison));
     return new Weighing(
         comparison.prices().currency(),
+        diagnosis.basis().conclusion(),
         options(comparison, costs),
         comparison.breakEvenBill(),
         assumptions,

@@ -56,6 +56,8 @@ final class Premises {
       "Where nothing is done although there is a fault, the call-out is paid again and the best of"
           + " the repairs follows.";
 
+  private static final double WORTH_TELLING = 0.1;
+
   private Premises() {}
 
   /** What the comparison takes for granted whatever the job states. */
@@ -78,6 +80,12 @@ final class Premises {
             .formatted(QuantityFormat.fixed(basis.life().meanOfNew(basis.age()), 1)));
     premises.addAll(ALWAYS);
     premises.addAll(ofTerms(basis));
+    double unexplained = comparison.states().incurable();
+    if (unexplained >= WORTH_TELLING) {
+      premises.add(
+          "By %s nothing that is known explains the readings. That counts as beyond repair here."
+              .formatted(Influences.percent(unexplained)));
+    }
     if (comparison.replacing().isEmpty()) {
       premises.add(NOT_TO_BE_HAD);
     }

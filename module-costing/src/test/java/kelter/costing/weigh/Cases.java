@@ -257,7 +257,7 @@ final class Cases {
       List<Diagnosis.NextMeasurement> next,
       List<Diagnosis.PlanStep> plan,
       List<String> notUsed) {
-    Conclusion open = new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure");
+    Conclusion open = new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure", true);
     return new Diagnosis(
         ranking,
         faults,
