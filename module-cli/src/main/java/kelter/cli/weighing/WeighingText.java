@@ -115,7 +115,7 @@ public final class WeighingText {
       layout.hanging(
           INDENT, sentence(course(best)) + least + amountAYear(best) + "." + rival(best));
     }
-    if (!Double.isNaN(weighing.breakEvenRepair())) {
+    if (weighing.recommended().isPresent() && !Double.isNaN(weighing.breakEvenRepair())) {
       layout.hanging(INDENT, breakEven());
     }
     layout.blank();

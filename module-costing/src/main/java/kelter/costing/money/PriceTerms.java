@@ -7,7 +7,7 @@ import kelter.core.quantity.QuantityKind;
 final class PriceTerms {
 
   /** One year of 365.25 days (UCUM {@code a}), in s. */
-  static final double SECONDS_PER_YEAR = QuantityKind.AGE.unit().factor();
+  static final double SECONDS_PER_YEAR = Amount.YEAR;
 
   private static final double LEAST_RATE = -0.5;
   private static final double LONGEST = 200;

@@ -34,16 +34,18 @@ public final class UniformPresentValue {
             + " the number of years. A time of zero has no capital recovery factor.",
         SinglePresentValue.SOURCE,
         List.of(
-            Amount.required("amount", "amount paid each year"),
+            Amount.requiredYearly("amount", "amount paid each year"),
             PriceTerms.time(),
             PriceTerms.rate()),
         List.of(
-            new Output("present-value", "worth of all amounts today", QuantityKind.RATIO),
+            Amount.output("present-value", "worth of all amounts today"),
             new Output("recovery", "capital recovery factor, for each year", QuantityKind.RATIO)),
         List.of(),
         x -> {
           double years = PriceTerms.years(x[1]);
-          return new double[] {x[0] * factor(x[2], years), capitalRecovery(x[2], years)};
+          return new double[] {
+            x[0] * Amount.YEAR * factor(x[2], years), capitalRecovery(x[2], years)
+          };
         });
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import kelter.core.module.Computation;
 import org.junit.jupiter.api.Test;
@@ -26,11 +27,14 @@ class UseTest {
             Map.of(
                 "cycles", "7",
                 "energy", "0.8 kWh",
-                "energy-price", "0.30",
+                "energy-price", "0.30 EUR",
                 "water", "50 L",
                 "water-price", "4",
                 "detergent", "0.16"));
     assertEquals(219.15, result(year, 0), 1e-9);
+    assertEquals(
+        List.of("EUR/a", "kW.h/a", "L/a"),
+        year.results().stream().map(each -> each.quantity().unit().code()).toList());
     assertEquals(292.2, result(year, 1), 1e-9);
     assertEquals(18_262.5, result(year, 2), 1e-6);
   }
@@ -58,12 +62,13 @@ class UseTest {
         Computation.of(
             CarbonOfReplacing.calculation(),
             Map.of(
-                "energy", "300 kWh",
-                "energy-new", "200 kWh",
+                "energy", "300 kWh/a",
+                "energy-new", "200 kWh/a",
                 "per-kwh", "400 g",
                 "making", "300 kg",
                 "life", "12 a"));
     assertEquals(120, result(year, 0), 1e-9);
+    assertEquals("kg/a", year.results().get(0).quantity().unit().code());
     assertEquals(105, result(year, 1), 1e-9);
     assertEquals(7.5, CarbonOfReplacing.payBack(300, 120, 80).orElseThrow(), 1e-12);
     assertTrue(CarbonOfReplacing.payBack(300, 80, 80).isEmpty());

@@ -1,10 +1,15 @@
 package kelter.core.module;
 
+import java.util.Currency;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.InputText;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -107,6 +112,29 @@ public record Parameter(
    */
   public Parameter optional(String usually) {
     return new Parameter(id, title, kind, low, high, choices, Optional.of(usually));
+  }
+
+  /**
+   * The same in one currency.
+   *
+   * @param currency the currency
+   * @return the parameter; this one where it is no amount of money
+   */
+  Parameter in(Currency currency) {
+    return new Parameter(id, title, kind.in(currency), low, high, choices, usual);
+  }
+
+  /**
+   * Reads a figure for it; of money a plain number will do. Limits are not looked at.
+   *
+   * @param text what a person wrote
+   * @return the figure in the coherent SI unit, with its uncertainty
+   * @throws QuantityFormatException if it cannot be read; the message says what can
+   */
+  public InputQuantity read(String text) {
+    return kind.isMoney() && Money.currencyIn(text).isEmpty()
+        ? InputText.parse(text, QuantityKind.RATIO).times(kind.unit().factor())
+        : InputText.parse(text, kind);
   }
 
   /**

@@ -1,5 +1,6 @@
 package kelter.core.uncertainty;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.core.numeric.Root;
 
@@ -73,6 +74,26 @@ public record InputQuantity(double value, List<ErrorTerm> terms) {
     }
     double u = Math.sqrt(squares / (n - 1) / n); // (5)
     return new InputQuantity(mean, List.of(ErrorTerm.scatter(u, n)));
+  }
+
+  /**
+   * The same times a factor.
+   *
+   * @param factor above zero
+   * @return the value and its errors, each times the factor
+   */
+  public InputQuantity times(double factor) {
+    List<ErrorTerm> scaled = new ArrayList<>();
+    for (ErrorTerm term : terms) {
+      scaled.add(
+          new ErrorTerm(
+              term.title(),
+              term.shape(),
+              term.standardUncertainty() * factor,
+              term.degreesOfFreedom(),
+              term.scatter()));
+    }
+    return new InputQuantity(value * factor, scaled);
   }
 
   /**
