@@ -14,6 +14,9 @@ public final class Amount {
   /** The greatest amount that is taken, in units of the currency. */
   public static final double GREATEST = 1e12;
 
+  /** The least amount that counts as one, in units of the currency. */
+  private static final double LEAST = 0.01;
+
   /** One year of 365.25 days (UCUM {@code a}), in s. */
   public static final double YEAR = QuantityKind.AGE.unit().factor();
 
@@ -46,10 +49,11 @@ public final class Amount {
    *
    * @param id the word on the command line
    * @param title the words for a person
-   * @return the parameter, from 0 to 10^12 a year
+   * @return the parameter, from 0.01 to 10^12 a year
    */
   public static Parameter requiredYearly(String id, String title) {
-    return Parameter.required(id, title, QuantityKind.MONEY_PER_YEAR, 0, GREATEST / YEAR);
+    return Parameter.required(
+        id, title, QuantityKind.MONEY_PER_YEAR, LEAST / YEAR, GREATEST / YEAR);
   }
 
   /**

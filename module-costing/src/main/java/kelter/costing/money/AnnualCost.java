@@ -34,14 +34,14 @@ public final class AnnualCost {
         "annual-cost",
         "What something that is bought, runs and is sold costs a year, all told",
         "annual-cost = (outlay - salvage / (1 + rate)^life) * recovery + running",
-        "Life above zero; running cost at the end of each year; rates from -50 % to 100 %"
+        "A life from one day; running cost at the end of each year; rates from -50 % to 100 %"
             + " a year.",
         SOURCE,
         List.of(
             Amount.required("outlay", "paid today"),
             Amount.yearly("running", "paid each year"),
             Amount.optional("salvage", "got back at the end"),
-            PriceTerms.time("life", "how long it lasts"),
+            PriceTerms.lasting("life", "how long it lasts"),
             PriceTerms.rate()),
         List.of(
             Amount.yearlyOutput("annual-cost", "equivalent annual cost"),

@@ -30,15 +30,15 @@ public final class RepairOrReplace {
         "What a repaired and a new machine cost a year, and the bill at which they are equal",
         "annual-repair = repair * recovery(left) + running; annual-new = price * recovery(life) +"
             + " running-new; break-even = (annual-new - running) / recovery(left)",
-        "Lives known and above zero; the repair cures for sure. A negative break-even: the new"
+        "Lives known, from one day; the repair cures for sure. A negative break-even: the new"
             + " machine costs less even if the repair is free.",
         AnnualCost.SOURCE,
         List.of(
             Amount.required("repair", "bill for the repair"),
-            PriceTerms.time("left", "how long the repaired machine lasts"),
+            PriceTerms.lasting("left", "how long the repaired machine lasts"),
             Amount.yearly("running", "running cost of the old machine"),
             Amount.required("price", "price of a new machine, installed"),
-            PriceTerms.time("life", "how long a new machine lasts"),
+            PriceTerms.lasting("life", "how long a new machine lasts"),
             Amount.yearly("running-new", "running cost of the new machine"),
             PriceTerms.rate()),
         List.of(

@@ -31,11 +31,11 @@ public final class UniformPresentValue {
         "present-value = amount * (1 - (1 + rate)^-time) / rate; recovery = rate / (1 - (1 +"
             + " rate)^-time)",
         "Amounts at the end of each year, rates from -50 % to 100 % a year; at 0 % the factor is"
-            + " the number of years. A time of zero has no capital recovery factor.",
+            + " the number of years. A time from one day.",
         SinglePresentValue.SOURCE,
         List.of(
             Amount.requiredYearly("amount", "amount paid each year"),
-            PriceTerms.time(),
+            PriceTerms.lasting("time", "time"),
             PriceTerms.rate()),
         List.of(
             Amount.output("present-value", "worth of all amounts today"),

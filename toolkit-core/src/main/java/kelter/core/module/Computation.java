@@ -160,7 +160,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       }
       return InputQuantity.exact(place);
     }
-    InputQuantity quantity = parameter.read(text);
+    InputQuantity quantity = parameter.atLimit(parameter.read(text));
     double si = quantity.value();
     if (!(si >= parameter.low() && si <= parameter.high())) {
       throw new QuantityFormatException(

@@ -132,9 +132,26 @@ public record Parameter(
    * @throws QuantityFormatException if it cannot be read; the message says what can
    */
   public InputQuantity read(String text) {
-    return kind.isMoney() && Money.currencyIn(text).isEmpty()
-        ? InputText.parse(text, QuantityKind.RATIO).times(kind.unit().factor())
-        : InputText.parse(text, kind);
+    if (!kind.isMoney() || Money.currencyIn(text).isPresent()) {
+      return InputText.parse(text, kind);
+    }
+    String plain = text.replace(kind.unit().symbol(), "").replace(kind.unit().code(), "");
+    return InputText.parse(plain, QuantityKind.RATIO).times(kind.unit().factor());
+  }
+
+  /**
+   * Takes a figure that is written like a limit, as it is printed, for the limit: rounding may have
+   * moved it outside.
+   *
+   * @param figure a figure in the coherent SI unit
+   * @return the limit with the errors of the figure, or the figure itself if it is another
+   */
+  InputQuantity atLimit(InputQuantity figure) {
+    double end = figure.value() < low ? low : high;
+    boolean outside = figure.value() < low || figure.value() > high;
+    return outside && read(Quantity.ofSi(end, 0, kind).display()).value() == figure.value()
+        ? new InputQuantity(end, figure.terms())
+        : figure;
   }
 
   /**
