@@ -35,15 +35,11 @@ public final class WeighingJson {
           out.cautions(cautions);
           out.text("currency", weighing.currency().getCurrencyCode());
           DiagnosisJson.writeConclusion(out, weighing.conclusion());
-          if (weighing.recommended().isPresent()) {
-            out.text("recommended", weighing.recommended().get().id());
-          }
+          out.textOrNull("recommended", weighing.recommended().map(Option::id));
           out.bool("close", weighing.isClose());
           String unit = weighing.currency().getCurrencyCode();
           out.objects("options", weighing.options(), option -> writeOption(out, option, unit));
-          if (!Double.isNaN(weighing.breakEvenRepair())) {
-            writeAmount(out, "break-even-repair", weighing.breakEvenRepair(), unit);
-          }
+          writeAmount(out, "break-even-repair", weighing.breakEvenRepair(), unit);
           if (reasons.isPresent()) {
             out.object("reasons", () -> writeReasons(out, reasons.get(), unit));
           }

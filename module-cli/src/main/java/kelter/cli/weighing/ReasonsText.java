@@ -116,9 +116,7 @@ final class ReasonsText {
                   "#".repeat(full),
                   ".".repeat(room - full),
                   WeighingText.inHundred(option.probabilityCheapest()),
-                  Double.isNaN(regret)
-                      ? ""
-                      : ", regret %s %s a year".formatted(WeighingText.amount(regret), currency)));
+                  Double.isNaN(regret) ? "" : ", regret " + WeighingText.amount(regret)));
     }
   }
 
