@@ -7,7 +7,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.uncertainty.Accuracy;
-import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
 
 /**
  * Another shop tool on the core alone: it holds the resistance of delivered heaters against the
@@ -45,7 +45,7 @@ public final class IncomingGoods {
    */
   public Judgement judge(String reading) {
     Quantity shown = QuantityParser.parse(reading, QuantityKind.RESISTANCE);
-    Estimate estimate = new Estimate(shown.si(), meter.standardUncertainty(shown.si()));
-    return Judgement.of(estimate, limits, DecisionRule.USUAL, false);
+    InputQuantity known = new InputQuantity(shown.si(), meter.terms(shown.si()));
+    return Judgement.of(known, limits, DecisionRule.USUAL, false);
   }
 }

@@ -10,7 +10,6 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.quantity.QuantityParser;
 import kelter.core.quantity.Scale;
 import kelter.core.quantity.Unit;
 
@@ -78,7 +77,7 @@ public final class CalculationRules {
     }
     String usual = parameter.usual().get();
     try {
-      double si = QuantityParser.parse(usual, kind).si();
+      double si = parameter.read(usual).value();
       if (!(si >= parameter.low() && si <= parameter.high())) {
         breaches.add(
             "%sthe usual '%s' is %s in SI, outside %s to %s"
@@ -218,7 +217,7 @@ public final class CalculationRules {
     }
     if (parameter.usual().isPresent()) {
       try {
-        return QuantityParser.parse(parameter.usual().get(), parameter.kind()).si();
+        return parameter.read(parameter.usual().get()).value();
       } catch (QuantityFormatException unreadable) {
         return middle(parameter.low(), parameter.high()); // told by the rule on parameters
       }

@@ -120,7 +120,7 @@ public final class DiagnosisJson {
     writeSeverity(out, fault.severity());
   }
 
-  private static void writeConclusion(JsonOutput out, Conclusion conclusion) throws IOException {
+  static void writeConclusion(JsonOutput out, Conclusion conclusion) throws IOException {
     out.object(
         "conclusion",
         () -> {

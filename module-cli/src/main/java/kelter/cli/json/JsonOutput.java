@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
@@ -65,6 +66,11 @@ final class JsonOutput {
 
   void text(String name, String value) throws IOException {
     generator.writeStringField(name, value);
+  }
+
+  /** A text, or null where there is none. */
+  void textOrNull(String name, Optional<String> value) throws IOException {
+    generator.writeStringField(name, value.orElse(null));
   }
 
   void number(String name, double value) throws IOException {

@@ -19,7 +19,7 @@ public enum ResultFormat {
   /** {@code kelter diagnose --what-if}. */
   WHAT_IF("what-if", 2),
   /** {@code kelter weigh}. */
-  WEIGHING("weighing", 2),
+  WEIGHING("weighing", 3),
   /** {@code kelter simulate}. */
   SIMULATION("simulation", 2),
   /** {@code kelter readings}. */

@@ -26,7 +26,7 @@ final class RiskJson {
     out.probability("consumer", risk.ifPassed());
     out.probability("producer", risk.ifRejected());
     out.number("level", rule.level());
-    out.number("guard-band", GuardBand.at(rule.level(), risk.uncertainty()).width() / factor);
+    out.number("guard-band", GuardBand.at(rule.level(), risk.measured()).width() / factor);
     out.number("guard-band-expanded", GuardBand.expanded(risk.uncertainty()).width() / factor);
     out.text("unit", finding.unit().code());
     if (risk.overMany().isPresent()) {

@@ -13,6 +13,9 @@ import kelter.core.safety.Caution;
 /** Repair or replace as JSON. */
 public final class WeighingJson {
 
+  /** Behind a unit, as UCUM has it. */
+  private static final String A_YEAR = "/a";
+
   private WeighingJson() {}
 
   /**
@@ -31,10 +34,14 @@ public final class WeighingJson {
           out.text("job", weighed.job().id());
           out.cautions(cautions);
           out.text("currency", weighing.currency().getCurrencyCode());
-          out.objects("options", weighing.options(), option -> writeOption(out, option));
-          out.number("break-even-repair", weighing.breakEvenRepair());
+          DiagnosisJson.writeConclusion(out, weighing.conclusion());
+          out.textOrNull("recommended", weighing.recommended().map(Option::id));
+          out.bool("close", weighing.isClose());
+          String unit = weighing.currency().getCurrencyCode();
+          out.objects("options", weighing.options(), option -> writeOption(out, option, unit));
+          writeAmount(out, "break-even-repair", weighing.breakEvenRepair(), unit);
           if (reasons.isPresent()) {
-            out.object("reasons", () -> writeReasons(out, reasons.get()));
+            out.object("reasons", () -> writeReasons(out, reasons.get(), unit));
           }
           if (weighed.carbon().isPresent()) {
             out.object("carbon", () -> writeCarbon(out, weighed.carbon().get()));
@@ -45,35 +52,47 @@ public final class WeighingJson {
   }
 
   private static void writeCarbon(JsonOutput out, CarbonBalance carbon) throws IOException {
-    out.text("unit", "kg");
-    out.number("running-old-per-year", carbon.runningOld());
-    out.number("running-new-per-year", carbon.runningNew());
-    out.number("making-new", carbon.makingNew());
-    out.number("making-new-per-year", carbon.makingNewPerYear());
+    writeAmount(out, "running-old", carbon.runningOld(), "kg" + A_YEAR);
+    writeAmount(out, "running-new", carbon.runningNew(), "kg" + A_YEAR);
+    writeAmount(out, "making-new", carbon.makingNew(), "kg");
+    writeAmount(out, "making-new-spread", carbon.makingNewPerYear(), "kg" + A_YEAR);
     out.number("pay-back-years", carbon.payBack());
     out.texts("assumptions", carbon.assumptions());
     out.sources(carbon.sources());
   }
 
-  private static void writeOption(JsonOutput out, Option option) throws IOException {
+  private static void writeOption(JsonOutput out, Option option, String unit) throws IOException {
     out.text("id", option.id());
     out.text("title", option.title());
     out.texts("remedies", option.remedies());
     out.probability("probability-of-cure", option.probabilityOfCure());
-    out.number("outlay", option.outlay());
+    writeAmount(out, "outlay", option.outlay(), unit);
     out.number("years", option.years());
-    out.object("annual-cost", () -> writeSpread(out, option.annualCost()));
+    out.object("annual-cost", () -> writeSpread(out, option.annualCost(), unit + A_YEAR));
     out.probability("probability-cheapest", option.probabilityCheapest());
   }
 
-  private static void writeSpread(JsonOutput out, Option.Spread spread) throws IOException {
+  private static void writeAmount(JsonOutput out, String name, double value, String unit)
+      throws IOException {
+    out.object(
+        name,
+        () -> {
+          out.number("value", value);
+          out.text("unit", unit);
+        });
+  }
+
+  private static void writeSpread(JsonOutput out, Option.Spread spread, String unit)
+      throws IOException {
     out.number("mean", spread.mean());
     out.number("p5", spread.low());
     out.number("p50", spread.median());
     out.number("p95", spread.high());
+    out.text("unit", unit);
   }
 
-  private static void writeReasons(JsonOutput out, Reasons reasons) throws IOException {
+  private static void writeReasons(JsonOutput out, Reasons reasons, String unit)
+      throws IOException {
     out.number("break-even-age", reasons.breakEvenAge());
     out.objects(
         "influences",
@@ -84,6 +103,7 @@ public final class WeighingJson {
           out.text("high", influence.high());
           out.number("saving-low", influence.savingLow());
           out.number("saving-high", influence.savingHigh());
+          out.text("unit", unit + A_YEAR);
           out.bool("decides", influence.decides());
         });
     out.objects(
@@ -91,7 +111,8 @@ public final class WeighingJson {
         List.copyOf(reasons.regret().entrySet()),
         regret -> {
           out.text("option", regret.getKey());
-          out.number("a-year", regret.getValue());
+          out.number("value", regret.getValue());
+          out.text("unit", unit + A_YEAR);
         });
     out.objects(
         "rules",
@@ -106,7 +127,7 @@ public final class WeighingJson {
         reasons.courses(),
         course -> {
           out.text("option", course.option());
-          out.objects("paid-by-year", course.paid(), paid -> writeSpread(out, paid));
+          out.objects("paid-by-year", course.paid(), paid -> writeSpread(out, paid, unit));
         });
   }
 }

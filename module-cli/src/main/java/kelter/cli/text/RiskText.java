@@ -39,7 +39,7 @@ final class RiskText {
         "Guard band for %s: %s; as wide as ± U (k = 2, ILAC-G8): %s."
             .formatted(
                 Figures.percent(rule.level()),
-                band(finding, GuardBand.at(rule.level(), risk.uncertainty())),
+                band(finding, GuardBand.at(rule.level(), risk.measured())),
                 band(finding, GuardBand.expanded(risk.uncertainty()))));
     risk.overMany()
         .ifPresent(

@@ -78,9 +78,9 @@ final class ReasonsText {
     layout.heading("What moves it most");
     layout.hanging(
         INDENT,
-        "What the best repair saves a year against replacing, in "
+        "What the best repair saves against replacing, in "
             + currency
-            + ", if one figure is at its low (L) or high (H) end and all others as they are. Right"
+            + " a year, if one figure is at its low (L) or high (H) end and all others as they are. Right"
             + " of the bar | repairing costs less, left of it replacing.");
     Axis axis = Axis.of(reasons.influences(), width);
     for (Influence influence : reasons.influences()) {
@@ -100,9 +100,9 @@ final class ReasonsText {
     layout.heading("Odds that it costs least, and regret");
     layout.hanging(
         INDENT,
-        "Regret: what choosing it costs a year on average, in "
+        "Regret: what choosing it costs on average, in "
             + currency
-            + ", beyond what would have turned out cheapest.");
+            + " a year, beyond what would have turned out cheapest.");
     int room = Math.max(10, Math.min(40, width - 40));
     for (int i = 0; i < weighing.options().size(); i++) {
       Option option = weighing.options().get(i);

@@ -2,6 +2,7 @@ package kelter.cli.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kelter.cli.terminal.Terminal;
@@ -19,19 +20,26 @@ import kelter.core.source.Source;
 public final class WeighingText {
 
   private static final String INDENT = "  ";
-  private static final List<String> HEAD =
-      List.of("bill now", "works", "lasts", "a year", "9 of 10 cases", "cheapest");
-
+  private static final double HALF = 0.5;
   private final Layout layout;
   private final int width;
   private final Weighing weighing;
   private final String currency;
+  private final List<String> head;
 
   private WeighingText(Weighing weighing, Terminal terminal) {
     this.layout = new Layout(terminal);
     this.width = terminal.width();
     this.weighing = weighing;
     this.currency = weighing.currency().getCurrencyCode();
+    this.head =
+        List.of(
+            "bill now, " + currency,
+            "works",
+            "lasts",
+            currency + " a year",
+            "9 of 10 cases",
+            "cheapest");
   }
 
   /**
@@ -63,13 +71,11 @@ public final class WeighingText {
   }
 
   private void carbon(CarbonBalance carbon) {
-    layout.heading("Carbon (kg of carbon dioxide equivalent)");
+    layout.heading("Carbon (kg of carbon dioxide equivalent a year)");
+    layout.hanging(INDENT, "Keeping the machine: " + amount(carbon.runningOld()) + " kg a year.");
     layout.hanging(
         INDENT,
-        "Keeping the machine: " + QuantityFormat.fixed(carbon.runningOld(), 0) + " a year.");
-    layout.hanging(
-        INDENT,
-        "Replacing it: %s a year, of which %s are for making a new one (%s in all)."
+        "Replacing it: %s kg a year, of which %s kg are for making a new one (%s kg in all)."
             .formatted(
                 amount(carbon.runningNew() + carbon.makingNewPerYear()),
                 amount(carbon.makingNewPerYear()),
@@ -96,8 +102,20 @@ public final class WeighingText {
       return;
     }
     Option best = weighing.options().get(0);
-    layout.hanging(INDENT, course(best) + " costs least: " + amountAYear(best) + "." + rival(best));
-    if (!Double.isNaN(weighing.breakEvenRepair())) {
+    if (weighing.recommended().isEmpty()) {
+      layout.hanging(
+          INDENT,
+          "Do not choose yet. First " + weighing.conclusion().action() + ". Then weigh again.");
+      layout.hanging(
+          INDENT,
+          "By what is known so far, %s would cost least: %s.%s"
+              .formatted(course(best), amountAYear(best), other(best)));
+    } else {
+      String least = weighing.isClose() ? " costs least on average: " : " costs least: ";
+      layout.hanging(
+          INDENT, sentence(course(best)) + least + amountAYear(best) + "." + rival(best));
+    }
+    if (weighing.recommended().isPresent() && !Double.isNaN(weighing.breakEvenRepair())) {
       layout.hanging(INDENT, breakEven());
     }
     layout.blank();
@@ -105,39 +123,44 @@ public final class WeighingText {
 
   private static String course(Option best) {
     return switch (best.id()) {
-      case Option.REPLACE -> "A new machine (1.)";
-      case Option.NOTHING -> "Leaving it as it is for now (1.)";
-      default -> "Repair (1.)";
+      case Option.REPLACE -> "a new machine (1.)";
+      case Option.NOTHING -> "leaving it as it is for now (1.)";
+      default -> "repair (1.)";
     };
   }
 
   private String amountAYear(Option option) {
-    return "about " + amount(option.annualCost().mean()) + " a year";
+    return "about " + amount(option.annualCost().mean()) + " " + currency + " a year";
   }
 
   /** What it is held against: a new machine, or the best option that is none. */
-  private String rival(Option best) {
-    boolean replaces = best.id().equals(Option.REPLACE);
-    for (Option other : weighing.options()) {
-      if (other.id().equals(Option.REPLACE) != replaces) {
-        return (replaces ? " The best of the others: " : " A new machine: ")
-            + amountAYear(other)
-            + ". "
-            + (replaces ? "Replacing" : "Not replacing")
-            + " costs least in "
-            + inHundred(replaces ? best.probabilityCheapest() : keeping())
-            + " cases.";
+  private String other(Option best) {
+    for (Option option : weighing.options()) {
+      if (option.replaces() != best.replaces()) {
+        return (best.replaces() ? " The best of the others: " : " A new machine: ")
+            + amountAYear(option)
+            + ".";
       }
     }
-    return replaces ? "" : " Replacing is no option here.";
+    return best.replaces() ? "" : " Replacing is no option here.";
   }
 
-  private double keeping() {
-    double keeping = 0;
-    for (Option option : weighing.options()) {
-      keeping += option.id().equals(Option.REPLACE) ? 0 : option.probabilityCheapest();
+  /** The same with the odds, and a word where they are close. */
+  private String rival(Option best) {
+    if (weighing.options().stream().allMatch(each -> each.replaces() == best.replaces())) {
+      return other(best);
     }
-    return keeping;
+    double odds = weighing.oddsOfSide();
+    String side = best.replaces() ? "Replacing" : "Not replacing";
+    if (!weighing.isClose()) {
+      return "%s %s costs least in %s cases.".formatted(other(best), side, inHundred(odds));
+    }
+    return "%s It is close: %s costs least in only %s cases.%s"
+        .formatted(
+            other(best),
+            side.toLowerCase(Locale.ROOT),
+            inHundred(odds),
+            odds < HALF ? " What it saves in those makes the average." : "");
   }
 
   private String breakEven() {
@@ -145,17 +168,19 @@ public final class WeighingText {
     return bill > 0
         ? "A repair pays up to a bill of about "
             + amount(bill)
+            + " "
+            + currency
             + "; above that a new machine costs less by the year."
         : "Not even a repair for nothing would pay: a new machine costs less by the year.";
   }
 
   private void options() {
-    List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+    List<List<String>> rows = new ArrayList<>(List.of(head));
     weighing.options().forEach(option -> rows.add(cells(option)));
     int[] widths = widths(rows);
-    boolean fits = row(HEAD, widths).length() <= width;
+    boolean fits = row(head, widths).length() <= width;
     if (fits) {
-      layout.asIs(row(HEAD, widths));
+      layout.asIs(row(head, widths));
     }
     for (int i = 0; i < weighing.options().size(); i++) {
       Option option = weighing.options().get(i);
@@ -170,12 +195,13 @@ public final class WeighingText {
     layout.blank();
     layout.hanging(
         INDENT,
-        "Bill now: what is paid today, on average. Works: the chance that the machine works after"
-            + " it, whatever else may be wrong with it. Lasts: how long it then goes on, on average."
-            + " A year: all that is paid from today on, later failures and new machines included,"
-            + " spread evenly over the years; it lies between the two figures in 9 of 10 cases, and"
-            + " can be below zero since years beyond the period are credited. Cheapest: in how many"
-            + " of 100 cases the option turns out to cost least.");
+        ("Bill now: what is paid today, on average. Works: the chance that the machine works after"
+                + " it, whatever else may be wrong with it. Lasts: how long it then goes on, on average."
+                + " %s a year: all that is paid from today on, later failures and new machines included,"
+                + " spread evenly over the years; it lies between the two figures in 9 of 10 cases, and"
+                + " can be below zero since years beyond the period are credited. Cheapest: in how many"
+                + " of 100 cases the option turns out to cost least.")
+            .formatted(currency));
   }
 
   private static List<String> cells(Option option) {
@@ -188,14 +214,14 @@ public final class WeighingText {
         inHundred(option.probabilityCheapest()));
   }
 
-  private static String told(List<String> cells) {
+  private String told(List<String> cells) {
     return IntStream.range(0, cells.size())
-        .mapToObj(i -> HEAD.get(i) + " " + cells.get(i))
+        .mapToObj(i -> head.get(i) + " " + cells.get(i))
         .collect(Collectors.joining("; "));
   }
 
-  private static int[] widths(List<List<String>> rows) {
-    return IntStream.range(0, HEAD.size())
+  private int[] widths(List<List<String>> rows) {
+    return IntStream.range(0, head.size())
         .map(c -> rows.stream().mapToInt(row -> row.get(c).length()).max().orElse(0))
         .toArray();
   }

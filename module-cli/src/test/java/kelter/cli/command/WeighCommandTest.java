@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -87,6 +88,60 @@ class WeighCommandTest {
   private double breakEven(String stated, String other) throws IOException {
     assertTrue(dear().contains(stated), stated);
     return figure(weigh(dear().replace(stated, other), "--why"), "Break-even price of the repair:");
+  }
+
+  /**
+   * The comparison itself turns where the break-even says: the part a little cheaper and dearer.
+   */
+  @Test
+  void theAnswerTurnsAtTheBreakEven() throws IOException {
+    double bill = amount(json(weigh(dear(), "--format", "json")).get("break-even-repair"));
+    double work = 58 * 45 / 60.0;
+
+    assertEquals("heater.renew-heater", recommended(bill - work - 1));
+    assertEquals("replace", recommended(bill - work + 1));
+  }
+
+  private String recommended(double part) throws IOException {
+    String job = dear().replace("310 EUR", String.format(Locale.ROOT, "%.2f EUR", part));
+    return ((Json.Str) json(weigh(job, "--format", "json")).get("recommended")).text();
+  }
+
+  private static double amount(Json json) {
+    Json value = ((Json.Obj) json).members().get("value");
+    return Double.parseDouble(((Json.Num) value).spelling());
+  }
+
+  @Test
+  void amountsTellTheirUnit() throws IOException {
+    String text = flat(weigh(dear(), "--carbon").out());
+    assertTrue(text.contains(" EUR a year. A new machine: about"), text);
+    assertTrue(text.contains(" kg a year"), text);
+    String json = weigh(dear(), "--carbon", "--why", "--format", "json").out().replace(" ", "");
+    for (String unit : List.of("EUR", "EUR/a", "kg", "kg/a")) {
+      assertTrue(json.contains("\"unit\":\"" + unit + "\""), unit);
+    }
+  }
+
+  @Test
+  void aCloseAnswerIsToldAsSuch() throws IOException {
+    String close = flat(weigh(dear()).out());
+    assertTrue(close.contains("It is close: not replacing costs least in only"), close);
+    assertFalse(flat(weigh(dear().replace("310 EUR", "20 EUR")).out()).contains("It is close"));
+  }
+
+  /** Where a reading is missing, or none of what is known fits, that comes first. */
+  @Test
+  void nothingIsAdvisedBeyondWhatTheDiagnosisSays() throws IOException {
+    String unread =
+        dear().replaceAll("(?s)\"measurements\": \\[.*?\n  \\]", "\"measurements\": []");
+    Console empty = weigh(unread);
+    assertTrue(flat(empty.out()).contains("Do not choose yet. First measure "), empty.out());
+    assertTrue(json(weigh(unread, "--format", "json")).get("recommended") instanceof Json.Null);
+    String odd = dear().replace("\"reading\": \"OL\"", "\"reading\": \"120 ohm\"");
+    String told = flat(weigh(odd).out());
+    assertTrue(told.contains("Do not choose yet. First take again: heater resistance"), told);
+    assertFalse(told.contains("(1.) costs least"), told);
   }
 
   @Test

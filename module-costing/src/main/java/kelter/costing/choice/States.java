@@ -141,6 +141,19 @@ public record States(List<State> all) {
   }
 
   /**
+   * The probability that no known fault explains what is wrong, or not all of it.
+   *
+   * @return a probability from 0 to 1
+   */
+  public double incurable() {
+    double incurable = 0;
+    for (State state : all) {
+      incurable += state.curable() ? 0 : state.probability();
+    }
+    return incurable;
+  }
+
+  /**
    * The chance that the machine works after some remedies.
    *
    * @param steps the remedies, tried until the machine works

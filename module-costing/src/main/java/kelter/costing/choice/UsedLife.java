@@ -51,7 +51,7 @@ final class UsedLife {
           ("Such a machine was taken to last the %s cycles on average that it is built for: %s years"
                   + " at this use. The spread is that of the studies.")
               .formatted(QuantityFormat.fixed(built, 0), QuantityFormat.fixed(years, 1)));
-      return spread(kind, years / kind.life().mean(), cycles);
+      return spread(kind, years / kind.life().mean(), cycles, Double.POSITIVE_INFINITY);
     }
     return scaled(kind, cycles, assumptions);
   }
@@ -78,11 +78,12 @@ final class UsedLife {
                 QuantityFormat.fixed(cycles.si(), 1),
                 QuantityFormat.fixed(kept, 2),
                 kept == factor ? "" : " and not beyond that"));
-    return spread(kind, kept, cycles);
+    return spread(kind, kept, cycles, LONGEST);
   }
 
   /** The lives for a use that is known with the uncertainty that the job states. */
-  private static ApplianceLife spread(KindOfLife kind, double factor, Quantity cycles) {
+  private static ApplianceLife spread(
+      KindOfLife kind, double factor, Quantity cycles, double longest) {
     double relative = cycles.standardUncertaintySi() / cycles.si();
     if (!(relative > 0)) {
       return kind.life().stretched(factor);
@@ -90,7 +91,7 @@ final class UsedLife {
     double[] factors = new double[NODES.length];
     for (int i = 0; i < NODES.length; i++) {
       double use = Math.max(LEAST_USE, 1 + NODES[i] * Math.min(1, relative));
-      factors[i] = factor / use;
+      factors[i] = Math.min(longest, factor / use);
     }
     return kind.life().stretched(factors, WEIGHTS);
   }

@@ -147,6 +147,22 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
   }
 
   /**
+   * The mean life of a new machine where another one of the kind has reached an age.
+   *
+   * @param age the age reached, in years, not negative
+   * @return the mean over all studies by their weights at that age, in years
+   * @throws IllegalArgumentException if the age is negative or not finite
+   */
+  public double meanOfNew(double age) {
+    double[] weights = weights(age);
+    double mean = 0;
+    for (int i = 0; i < weights.length; i++) {
+      mean += weights[i] * studies.get(i).mean();
+    }
+    return mean;
+  }
+
+  /**
    * How much each study counts for a machine that has reached an age.
    *
    * @param age the age reached, in years, not negative

@@ -2,8 +2,6 @@ package kelter.costing.money;
 
 import java.util.List;
 import kelter.core.module.Calculation;
-import kelter.core.module.Output;
-import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 
 /**
@@ -36,23 +34,25 @@ public final class AnnualCost {
         "annual-cost",
         "What something that is bought, runs and is sold costs a year, all told",
         "annual-cost = (outlay - salvage / (1 + rate)^life) * recovery + running",
-        "Life above zero; running cost at the end of each year; rates from -50 % to 100 %"
+        "A life from one day; running cost at the end of each year; rates from -50 % to 100 %"
             + " a year.",
         SOURCE,
         List.of(
             Amount.required("outlay", "paid today"),
-            Amount.optional("running", "paid each year"),
+            Amount.yearly("running", "paid each year"),
             Amount.optional("salvage", "got back at the end"),
-            PriceTerms.time("life", "how long it lasts"),
+            PriceTerms.lasting("life", "how long it lasts"),
             PriceTerms.rate()),
         List.of(
-            new Output("annual-cost", "equivalent annual cost", QuantityKind.RATIO),
-            new Output("present-cost", "present value of all costs", QuantityKind.RATIO)),
+            Amount.yearlyOutput("annual-cost", "equivalent annual cost"),
+            Amount.output("present-cost", "present value of all costs")),
         List.of(),
         x -> {
           double years = PriceTerms.years(x[3]);
-          double annual = of(x[0], x[1], x[2], x[4], years);
-          return new double[] {annual, annual * UniformPresentValue.factor(x[4], years)};
+          double annual = of(x[0], x[1] * Amount.YEAR, x[2], x[4], years);
+          return new double[] {
+            annual / Amount.YEAR, annual * UniformPresentValue.factor(x[4], years)
+          };
         });
   }
 

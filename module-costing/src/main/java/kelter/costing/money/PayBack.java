@@ -33,11 +33,11 @@ public final class PayBack {
         SinglePresentValue.SOURCE,
         List.of(
             Amount.required("outlay", "paid today, more than for the other choice"),
-            Amount.required("saving", "saved each year"),
+            Amount.requiredYearly("saving", "saved each year"),
             Parameter.optional("rate", "discount rate a year", QuantityKind.PERCENT, 0, 1, "3 %")),
         List.of(new Output("years", "time until it has paid back", QuantityKind.AGE)),
         List.of(),
-        x -> new double[] {years(x[0], x[1], x[2]) * PriceTerms.SECONDS_PER_YEAR});
+        x -> new double[] {years(x[0], x[1] * Amount.YEAR, x[2]) * PriceTerms.SECONDS_PER_YEAR});
   }
 
   /**

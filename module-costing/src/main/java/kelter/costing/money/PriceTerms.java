@@ -7,8 +7,9 @@ import kelter.core.quantity.QuantityKind;
 final class PriceTerms {
 
   /** One year of 365.25 days (UCUM {@code a}), in s. */
-  static final double SECONDS_PER_YEAR = QuantityKind.AGE.unit().factor();
+  static final double SECONDS_PER_YEAR = Amount.YEAR;
 
+  private static final double SECONDS_PER_DAY = 86_400;
   private static final double LEAST_RATE = -0.5;
   private static final double LONGEST = 200;
 
@@ -20,13 +21,15 @@ final class PriceTerms {
         "rate", "discount rate a year", QuantityKind.PERCENT, LEAST_RATE, 1, "3 %");
   }
 
-  /** The time until an amount is paid, or over which amounts are paid. */
+  /** The time until an amount is paid. */
   static Parameter time() {
-    return time("time", "time");
+    return Parameter.required("time", "time", QuantityKind.AGE, 0, LONGEST * SECONDS_PER_YEAR);
   }
 
-  static Parameter time(String id, String title) {
-    return Parameter.required(id, title, QuantityKind.AGE, 0, LONGEST * SECONDS_PER_YEAR);
+  /** How long something lasts or is paid for: from a day, since nothing is paid in no time. */
+  static Parameter lasting(String id, String title) {
+    return Parameter.required(
+        id, title, QuantityKind.AGE, SECONDS_PER_DAY, LONGEST * SECONDS_PER_YEAR);
   }
 
   static double years(double seconds) {

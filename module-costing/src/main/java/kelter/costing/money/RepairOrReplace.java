@@ -2,8 +2,6 @@ package kelter.costing.money;
 
 import java.util.List;
 import kelter.core.module.Calculation;
-import kelter.core.module.Output;
-import kelter.core.quantity.QuantityKind;
 
 /**
  * A repaired machine against a new one when both lives are known: the equivalent annual cost of
@@ -32,29 +30,31 @@ public final class RepairOrReplace {
         "What a repaired and a new machine cost a year, and the bill at which they are equal",
         "annual-repair = repair * recovery(left) + running; annual-new = price * recovery(life) +"
             + " running-new; break-even = (annual-new - running) / recovery(left)",
-        "Lives known and above zero; the repair cures for sure. A negative break-even: the new"
+        "Lives known, from one day; the repair cures for sure. A negative break-even: the new"
             + " machine costs less even if the repair is free.",
         AnnualCost.SOURCE,
         List.of(
             Amount.required("repair", "bill for the repair"),
-            PriceTerms.time("left", "how long the repaired machine lasts"),
-            Amount.optional("running", "running cost a year of the old machine"),
+            PriceTerms.lasting("left", "how long the repaired machine lasts"),
+            Amount.yearly("running", "running cost of the old machine"),
             Amount.required("price", "price of a new machine, installed"),
-            PriceTerms.time("life", "how long a new machine lasts"),
-            Amount.optional("running-new", "running cost a year of the new machine"),
+            PriceTerms.lasting("life", "how long a new machine lasts"),
+            Amount.yearly("running-new", "running cost of the new machine"),
             PriceTerms.rate()),
         List.of(
-            new Output("annual-repair", "annual cost of repairing", QuantityKind.RATIO),
-            new Output("annual-new", "annual cost of replacing", QuantityKind.RATIO),
-            new Output("break-even", "bill at which both cost the same", QuantityKind.RATIO)),
+            Amount.yearlyOutput("annual-repair", "annual cost of repairing"),
+            Amount.yearlyOutput("annual-new", "annual cost of replacing"),
+            Amount.output("break-even", "bill at which both cost the same")),
         List.of(),
         x -> {
           double left = PriceTerms.years(x[1]);
-          double annualNew = AnnualCost.of(x[3], x[5], 0, x[6], PriceTerms.years(x[4]));
+          double running = x[2] * Amount.YEAR;
+          double runningNew = x[5] * Amount.YEAR;
+          double annualNew = AnnualCost.of(x[3], runningNew, 0, x[6], PriceTerms.years(x[4]));
           return new double[] {
-            AnnualCost.of(x[0], x[2], 0, x[6], left),
-            annualNew,
-            breakEven(annualNew, x[2], x[6], left)
+            AnnualCost.of(x[0], running, 0, x[6], left) / Amount.YEAR,
+            annualNew / Amount.YEAR,
+            breakEven(annualNew, running, x[6], left)
           };
         });
   }

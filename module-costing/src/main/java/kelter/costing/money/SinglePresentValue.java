@@ -2,8 +2,6 @@ package kelter.costing.money;
 
 import java.util.List;
 import kelter.core.module.Calculation;
-import kelter.core.module.Output;
-import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 
 /**
@@ -41,7 +39,7 @@ public final class SinglePresentValue {
         SOURCE,
         List.of(
             Amount.required("amount", "amount paid later"), PriceTerms.time(), PriceTerms.rate()),
-        List.of(new Output("present-value", "worth today", QuantityKind.RATIO)),
+        List.of(Amount.output("present-value", "worth today")),
         List.of(),
         x -> new double[] {x[0] * factor(x[2], PriceTerms.years(x[1]))});
   }

@@ -31,19 +31,21 @@ public final class UniformPresentValue {
         "present-value = amount * (1 - (1 + rate)^-time) / rate; recovery = rate / (1 - (1 +"
             + " rate)^-time)",
         "Amounts at the end of each year, rates from -50 % to 100 % a year; at 0 % the factor is"
-            + " the number of years. A time of zero has no capital recovery factor.",
+            + " the number of years. A time from one day.",
         SinglePresentValue.SOURCE,
         List.of(
-            Amount.required("amount", "amount paid each year"),
-            PriceTerms.time(),
+            Amount.requiredYearly("amount", "amount paid each year"),
+            PriceTerms.lasting("time", "time"),
             PriceTerms.rate()),
         List.of(
-            new Output("present-value", "worth of all amounts today", QuantityKind.RATIO),
+            Amount.output("present-value", "worth of all amounts today"),
             new Output("recovery", "capital recovery factor, for each year", QuantityKind.RATIO)),
         List.of(),
         x -> {
           double years = PriceTerms.years(x[1]);
-          return new double[] {x[0] * factor(x[2], years), capitalRecovery(x[2], years)};
+          return new double[] {
+            x[0] * Amount.YEAR * factor(x[2], years), capitalRecovery(x[2], years)
+          };
         });
   }
 

@@ -2,7 +2,6 @@ package kelter.costing.shop;
 
 import java.util.List;
 import kelter.core.module.Calculation;
-import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
@@ -50,10 +49,10 @@ public final class PriceFloor {
             Parameter.optional(
                 "margin", "wanted margin, of the price", QuantityKind.PERCENT, 0, MOST, "0 %")),
         List.of(
-            new Output("cost", "what the job costs the shop", QuantityKind.RATIO),
-            new Output("reserve", "reserve for call-backs", QuantityKind.RATIO),
-            new Output("floor", "price below which it loses money", QuantityKind.RATIO),
-            new Output("price", "price with the wanted margin", QuantityKind.RATIO)),
+            Amount.output("cost", "what the job costs the shop"),
+            Amount.output("reserve", "reserve for call-backs"),
+            Amount.output("floor", "price below which it loses money"),
+            Amount.output("price", "price with the wanted margin")),
         List.of(),
         x -> {
           double visit = x[0] / SECONDS_PER_HOUR * x[1] + x[2];

@@ -66,12 +66,12 @@ public final class SparesStock {
         List.of(
             new Output("stock", "how many to keep", QuantityKind.RATIO),
             new Output("ready", "chance that one is at hand", QuantityKind.PERCENT),
-            new Output("cost", "what keeping them costs a year", QuantityKind.RATIO)),
+            Amount.yearlyOutput("cost", "what keeping them costs")),
         List.of(),
         x -> {
           double mean = Math.max(0, x[0]) * Math.max(0, x[1]) / YEAR;
           int stock = least(mean, x[2]);
-          return new double[] {stock, ready(stock, mean), stock * x[3] * x[4]};
+          return new double[] {stock, ready(stock, mean), stock * x[3] * x[4] / Amount.YEAR};
         });
   }
 

@@ -25,6 +25,7 @@ public final class CarbonOfReplacing {
   public static final Source SOURCE =
       Source.fromMemory("ISO 14040:2006, life cycle assessment: use and making of a product");
 
+  private static final QuantityKind MASS_PER_YEAR = QuantityKind.of("mass a year", "kg/a");
   private static final double YEAR = QuantityKind.AGE.unit().factor();
   private static final double MOST_ENERGY = 1e6 * RunningCost.JOULES_PER_KILOWATT_HOUR;
   private static final double MOST_MAKING = 1e6;
@@ -49,13 +50,17 @@ public final class CarbonOfReplacing {
         SOURCE,
         List.of(
             Parameter.required(
-                "energy", "energy of the old machine a year", QuantityKind.ENERGY, 0, MOST_ENERGY),
+                "energy",
+                "energy of the old machine",
+                RunningCost.ENERGY_PER_YEAR,
+                0,
+                MOST_ENERGY / YEAR),
             Parameter.required(
                 "energy-new",
-                "energy of the new machine a year",
-                QuantityKind.ENERGY,
+                "energy of the new machine",
+                RunningCost.ENERGY_PER_YEAR,
                 0,
-                MOST_ENERGY),
+                MOST_ENERGY / YEAR),
             Parameter.required(
                 "per-kwh",
                 "emission of one kW.h of electricity",
@@ -67,25 +72,25 @@ public final class CarbonOfReplacing {
             Parameter.required(
                 "life", "life of the new machine", QuantityKind.AGE, SHORTEST, LONGEST)),
         List.of(
-            new Output("annual-old", "emission of the old machine a year", QuantityKind.MASS),
-            new Output("annual-new", "emission of the new machine a year", QuantityKind.MASS)),
+            new Output("annual-old", "emission of the old machine", MASS_PER_YEAR),
+            new Output("annual-new", "emission of the new machine", MASS_PER_YEAR)),
         List.of(),
-        x -> new double[] {running(x[0], x[2]), running(x[1], x[2]) + x[3] / (x[4] / YEAR)});
+        x -> new double[] {running(x[0], x[2]), running(x[1], x[2]) + x[3] / x[4]});
   }
 
   /**
-   * What running a machine emits in a year.
+   * What running a machine emits, in the time in which it takes the energy.
    *
-   * @param energy the energy a year, in J, not negative
+   * @param energy the energy, in J, or a power in W, not negative
    * @param perKilowattHour the emission of one kW.h, in kg, not negative
-   * @return the emission, in kg
+   * @return the emission, in kg, or in kg/s for a power
    * @throws IllegalArgumentException if a figure is negative or not finite
    */
   public static double running(double energy, double perKilowattHour) {
     double emission = energy / RunningCost.JOULES_PER_KILOWATT_HOUR * perKilowattHour;
     if (!(energy >= 0 && perKilowattHour >= 0) || !Double.isFinite(emission)) {
       throw new IllegalArgumentException(
-          "an energy of %s J a year and an emission of %s kg a kW.h; they must not be negative"
+          "an energy of %s J and an emission of %s kg a kW.h; they must not be negative"
               .formatted(energy, perKilowattHour));
     }
     return emission;

@@ -20,6 +20,9 @@ public final class RunningCost {
   /** Weeks in a year of 365.25 days (UCUM {@code a}). */
   public static final double WEEKS_PER_YEAR = 365.25 / 7;
 
+  static final QuantityKind ENERGY_PER_YEAR = QuantityKind.of("energy a year", "kW.h/a");
+  private static final QuantityKind VOLUME_PER_YEAR = QuantityKind.of("volume a year", "L/a");
+
   static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
   private static final double MOST_ENERGY = 1000 * JOULES_PER_KILOWATT_HOUR;
   private static final double MOST_WATER = 10;
@@ -49,12 +52,12 @@ public final class RunningCost {
             Amount.optional("water-price", "price of one m3 of water, waste water included"),
             Amount.optional("detergent", "detergent of a cycle")),
         List.of(
-            new Output("cost", "running cost a year", QuantityKind.RATIO),
-            new Output("energy-year", "energy a year", QuantityKind.ENERGY),
-            new Output("water-year", "water a year", QuantityKind.VOLUME)),
+            Amount.yearlyOutput("cost", "running cost"),
+            new Output("energy-year", "energy", ENERGY_PER_YEAR),
+            new Output("water-year", "water", VOLUME_PER_YEAR)),
         List.of(),
         x -> {
-          double cycles = x[0] * WEEKS_PER_YEAR;
+          double cycles = x[0] * WEEKS_PER_YEAR / Amount.YEAR;
           return new double[] {
             cycles * ofCycle(x[1], x[2], x[3], x[4], x[5]), cycles * x[1], cycles * x[3]
           };

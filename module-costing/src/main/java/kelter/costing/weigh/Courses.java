@@ -27,7 +27,6 @@ final class Courses implements Callable<List<Course>> {
   private final UniformRandomProvider random;
   private final Weibull[] studies;
   private final double[] weights;
-  private final double[] shares;
   private final double[] states;
   private final PriceDraws prices;
   private final Costs costs;
@@ -43,7 +42,6 @@ final class Courses implements Callable<List<Course>> {
     this.random = Seeds.generator(seed);
     this.studies = basis.life().studies().toArray(new Weibull[0]);
     this.weights = basis.life().weights(basis.age());
-    this.shares = basis.life().shares().stream().mapToDouble(Double::doubleValue).toArray();
     this.components = new Weibull[studies.length][basis.groups()];
     for (int j = 0; j < components.length; j++) {
       for (int group = 0; group < components[j].length; group++) {
@@ -78,7 +76,7 @@ final class Courses implements Callable<List<Course>> {
     int study = place(weights, random.nextDouble());
     double lasts = studies[study].residualQuantile(basis.age(), random.nextDouble());
     failAgain(study, random.nextDouble());
-    double[] renewals = renewals();
+    double[] renewals = renewals(studies[study]);
     int state = place(states, random.nextDouble());
     double cure = random.nextDouble();
     for (int k = 0; k < paid.length; k++) {
@@ -149,12 +147,11 @@ final class Courses implements Callable<List<Course>> {
   }
 
   /** The lives of the new machines until the years are over, each followed by another. */
-  private double[] renewals() {
+  private double[] renewals(Weibull next) {
     double[] lives = new double[YEARS];
     int count = 0;
     double sum = 0;
     while (sum <= YEARS && count < lives.length) {
-      Weibull next = studies[place(shares, random.nextDouble())];
       lives[count] = next.residualQuantile(0, random.nextDouble());
       sum += lives[count++];
     }

@@ -18,21 +18,27 @@ import kelter.costing.money.UniformPresentValue;
  * component that fails at s costs its repair again if the machine is still alive then, so that the
  * expectation is a single integral over s.
  *
+ * <p>How long machines last here is the same for the old one and for those that follow it: the same
+ * owner uses them as hard, and the studies disagree about both. A machine that got old thus speaks
+ * for long lives of new ones, too.
+ *
  * @param period the worth today of one unit of money a year over the period of study, in years
- * @param capitalNew the annual cost of new machines, one after the other, without running them
- * @param runningNew the running cost of a new machine a year
+ * @param capitalNew by each study, the annual cost of new machines, one after the other, without
+ *     running them
+ * @param annualNew the same over all studies, with the running cost of a new machine
  * @param worthLeft the worth of one unit of money a year over what is left of the life, in years
+ * @param kept what the years that are left of the old machine cost beyond the annual cost of new
+ *     ones in the same years, as a present value; below zero where keeping it saves
  * @param again the worth of one unit of money at the next failure of the mended component, by its
  *     life and how worn it is, nothing if the machine ends first or the failure is under warranty
- * @param running the running cost of the old machine a year
  */
 record Expectation(
     double period,
-    double capitalNew,
-    double runningNew,
+    double[] capitalNew,
+    double annualNew,
     double worthLeft,
-    double[] again,
-    double running) {
+    double kept,
+    double[] again) {
 
   /** With 32 points the worth of the years is right to five digits for every kind studied. */
   private static final int POINTS = 32;
@@ -60,26 +66,31 @@ record Expectation(
     ApplianceLife life = basis.life();
     List<Weibull> studies = life.studies();
     double[] weights = life.weights(basis.age());
-    double worthNew = 0;
+    Costs costs = basis.costs();
+    double[] capitalNew = new double[weights.length];
+    double annualNew = 0;
     double worthLeft = 0;
-    double free = 0;
+    double kept = 0;
     double[] again = new double[counted.length];
     for (int j = 0; j < weights.length; j++) {
       Weibull study = studies.get(j);
-      double share = life.shares().get(j);
-      worthNew += share * meanWorth(study, 0, basis.rate());
-      free += share * worthWithin(study, basis.newWarranty(), basis.rate());
-      worthLeft += weights[j] * meanWorth(study, basis.age(), basis.rate());
+      double free = worthWithin(study, basis.newWarranty(), basis.rate());
+      double worthNew = meanWorth(study, 0, basis.rate());
+      capitalNew[j] = costs.newMachineInAll() * (1 - free) / worthNew;
+      double annual = capitalNew[j] + costs.runningNew();
+      double worth = meanWorth(study, basis.age(), basis.rate());
+      annualNew += weights[j] * annual;
+      worthLeft += weights[j] * worth;
+      kept += weights[j] * (costs.running() - annual) * worth;
       addAgain(study, weights[j], basis, counted, again);
     }
-    Costs costs = basis.costs();
     return new Expectation(
-        UniformPresentValue.factor(basis.rate(), life.mean()),
-        costs.newMachineInAll() * (1 - free) / worthNew,
-        costs.runningNew(),
+        UniformPresentValue.factor(basis.rate(), life.meanOfNew(basis.age())),
+        capitalNew,
+        annualNew,
         worthLeft,
-        again,
-        costs.running());
+        kept,
+        again);
   }
 
   /** The worth of one unit of money at the end of a new machine, if that is within its warranty. */
@@ -132,11 +143,6 @@ record Expectation(
     return component.survival(age, warranty) * mean;
   }
 
-  /** The annual cost of new machines, one after the other, running cost included. */
-  double annualNew() {
-    return capitalNew + runningNew;
-  }
-
   /**
    * The mean annual cost of an option. A new machine costs its annual cost by definition, so that
    * only what is paid now and what the old machine saves tell the options apart.
@@ -155,11 +161,11 @@ record Expectation(
         later += states.all().get(s).probability() * chance * afterCure(option.later()[s][i]);
       }
     }
-    return annualNew() + (option.meanPaid(states) + later) / period;
+    return annualNew + (option.meanPaid(states) + later) / period;
   }
 
   private double afterCure(double[] failures) {
-    double worth = (running - annualNew()) * worthLeft;
+    double worth = kept;
     for (int w = 0; w < again.length; w++) {
       worth += failures[w] * again[w];
     }

@@ -61,7 +61,7 @@ public final class LifecycleWeigher implements Weigher {
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
     List<String> assumptions = new ArrayList<>();
     OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
-    return weighing(comparison, assumptions, Scenario.draw(comparison, draws, seed));
+    return weighing(comparison, diagnosis, assumptions, Scenario.draw(comparison, draws, seed));
   }
 
   @Override
@@ -70,14 +70,19 @@ public final class LifecycleWeigher implements Weigher {
     OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
     double[][] costs = Scenario.draw(comparison, draws, seed);
     return new Explained(
-        weighing(comparison, assumptions, costs), Optional.of(reasons(comparison, costs, seed)));
+        weighing(comparison, diagnosis, assumptions, costs),
+        Optional.of(reasons(comparison, costs, seed)));
   }
 
   private Weighing weighing(
-      OptionComparison comparison, List<String> assumptions, double[][] costs) {
+      OptionComparison comparison,
+      Diagnosis diagnosis,
+      List<String> assumptions,
+      double[][] costs) {
     assumptions.addAll(Premises.of(comparison));
     return new Weighing(
         comparison.prices().currency(),
+        diagnosis.basis().conclusion(),
         options(comparison, costs),
         comparison.breakEvenBill(),
         assumptions,
@@ -98,8 +103,8 @@ public final class LifecycleWeigher implements Weigher {
 
   @Override
   public Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
-    OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, new ArrayList<>());
-    return Optional.of(Footprint.of(job, comparison.basis().life().mean()));
+    Basis basis = OptionComparison.of(job, diagnosis, lives, new ArrayList<>()).basis();
+    return Optional.of(Footprint.of(job, basis.life().meanOfNew(basis.age())));
   }
 
   private static Map<String, Double> regret(OptionComparison comparison, double[][] costs) {
@@ -142,7 +147,7 @@ public final class LifecycleWeigher implements Weigher {
               mends ? candidate.steps().stream().map(PlannedWork.Step::key).toList() : List.of(),
               chanceThatItWorks(each, comparison.states()),
               outlay(each, comparison),
-              kind == Candidate.Kind.REPLACE ? basis.life().mean() : left,
+              kind == Candidate.Kind.REPLACE ? basis.life().meanOfNew(basis.age()) : left,
               Spreads.of(each.mean(), costs[k]),
               cheapest[k]));
     }

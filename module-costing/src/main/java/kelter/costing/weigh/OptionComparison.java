@@ -145,13 +145,23 @@ record OptionComparison(
   }
 
   /**
-   * The bill at which the best repair costs as much as replacing: its own plus what it saves, as a
-   * present value; NaN if there is no repair or no replacement.
+   * The bill at which the best repair costs as much as replacing, if its work and parts are dearer
+   * or cheaper by one factor, now and where they have to be paid again; NaN if there is no repair
+   * or no replacement.
    */
   double breakEvenBill() {
-    return bestRepair()
-        .map(each -> each.outcomes().meanBill(states) + saving() * expectation.period())
-        .orElse(Double.NaN);
+    return bestRepair().map(this::breakEvenBill).orElse(Double.NaN);
+  }
+
+  /** The cost is a straight line of the factor, so that two points tell where it crosses. */
+  private double breakEvenBill(Weighed repair) {
+    double callOut = basis.costs().callOutWithWork();
+    double bill = repair.outcomes().meanBill(states);
+    double dearer =
+        expectation.annualCost(repair.outcomes().dearer(2, callOut), states) - repair.mean();
+    return dearer > 0
+        ? bill + (bill - callOut) * saving() / dearer
+        : bill + saving() * expectation.period(); // work for nothing is for nothing again, too
   }
 
   /** What the best repair saves a year against replacing; NaN if there is not both. */

@@ -56,6 +56,8 @@ final class Premises {
       "Where nothing is done although there is a fault, the call-out is paid again and the best of"
           + " the repairs follows.";
 
+  private static final double WORTH_TELLING = 0.1;
+
   private Premises() {}
 
   /** What the comparison takes for granted whatever the job states. */
@@ -64,9 +66,10 @@ final class Premises {
     double[] means = basis.life().studies().stream().mapToDouble(Weibull::mean).sorted().toArray();
     List<String> premises = new ArrayList<>();
     premises.add(
-        ("The studies of the life of such machines give means from %s to %s years. For a new machine"
-                + " each study counts the same; for this one a study counts the more, the more"
-                + " machines reach its age by it.")
+        ("The studies of the life of such machines give means from %s to %s years. A study counts"
+                + " the more, the more machines reach the age of this one by it, for this machine"
+                + " and for a new one: place, care and use stay the same. So an old machine speaks"
+                + " for long lives, its own and that of the next.")
             .formatted(
                 QuantityFormat.fixed(means[0], 1),
                 QuantityFormat.fixed(means[means.length - 1], 1)));
@@ -74,9 +77,15 @@ final class Premises {
         ("All options are compared over the same %s years, the mean life of a new machine; a machine"
                 + " that ends sooner is followed by a new one at today's price, and years beyond are"
                 + " credited.")
-            .formatted(QuantityFormat.fixed(basis.life().mean(), 1)));
+            .formatted(QuantityFormat.fixed(basis.life().meanOfNew(basis.age()), 1)));
     premises.addAll(ALWAYS);
     premises.addAll(ofTerms(basis));
+    double unexplained = comparison.states().incurable();
+    if (unexplained >= WORTH_TELLING) {
+      premises.add(
+          "By %s nothing that is known explains the readings. That counts as beyond repair here."
+              .formatted(Influences.percent(unexplained)));
+    }
     if (comparison.replacing().isEmpty()) {
       premises.add(NOT_TO_BE_HAD);
     }

@@ -15,13 +15,13 @@ import org.apache.commons.rng.UniformRandomProvider;
  * Draws what the options may cost, all options in the same world at each draw (common random
  * numbers), so that only what tells them apart moves the odds.
  *
- * <p>A world is: the study whose life the machine follows, how long it lasts from now on, how long
- * a new one lasts, the state that the machine is in, how far the work has to go, and when the
- * mended component fails again. A draw costs, for each option and as a yearly amount over the
- * period of study: what is paid now; the running costs of the machine; what the same component
- * costs when it fails again before the machine does; and from the end of the machine on the annual
- * cost of a new one. Years beyond the period of study are credited at that same annual cost, so
- * that the period does not change the order of the options.
+ * <p>A world is: the study whose life machines follow here, the old one and a new one, how long the
+ * old one lasts from now on, how long a new one lasts, the state that the machine is in, how far
+ * the work has to go, and when the mended component fails again. A draw costs, for each option and
+ * as a yearly amount over the period of study: what is paid now; the running costs of the machine;
+ * what the same component costs when it fails again before the machine does; and from the end of
+ * the machine on the annual cost of a new one. Years beyond the period of study are credited at
+ * that same annual cost, so that the period does not change the order of the options.
  */
 final class Scenario implements Runnable {
 
@@ -34,7 +34,6 @@ final class Scenario implements Runnable {
   private final Basis basis;
   private final Weibull[] studies;
   private final double[] cumulativeWeights;
-  private final double[] cumulativeShares;
   private final double[] cumulativeStates;
   private final boolean[] failing;
   private final Weibull[][] components;
@@ -57,8 +56,6 @@ final class Scenario implements Runnable {
     logRate = Math.log1p(basis.rate());
     ApplianceLife life = basis.life();
     studies = life.studies().toArray(new Weibull[0]);
-    cumulativeShares =
-        cumulative(life.shares().stream().mapToDouble(Double::doubleValue).toArray());
     cumulativeWeights = cumulative(life.weights(basis.age()));
     cumulativeStates = cumulative(comparison.states().probabilities());
     options = comparison.outcomes().toArray(new Outcomes[0]);
@@ -148,7 +145,6 @@ final class Scenario implements Runnable {
       random.nextDouble(),
       random.nextDouble(),
       random.nextDouble(),
-      random.nextDouble(),
       random.nextDouble()
     };
   }
@@ -158,20 +154,19 @@ final class Scenario implements Runnable {
     double repair = chances[0];
     double replacement = chances[1];
     double running = chances[2];
-    double annualNew = replacement * expectation.capitalNew() + running * costs.runningNew();
     int study = place(cumulativeWeights, chances[3]);
+    double annualNew = replacement * expectation.capitalNew()[study] + running * costs.runningNew();
     double lasts =
         studies[study].residual(hazardReached[study], exponential(chances[4]), basis.age());
     again(study, exponential(chances[5]), lasts, repair, again);
     double kept = (running * costs.running() - annualNew) * worth(lasts);
-    Weibull next = studies[place(cumulativeShares, chances[6])];
-    double lastsNew = next.residual(0, exponential(chances[7]), 0);
+    double lastsNew = studies[study].residual(0, exponential(chances[6]), 0);
     double renewed =
         replacement * costs.newMachineInAll() * (1 - free(lastsNew))
             + (running * costs.runningNew() - annualNew) * worth(lastsNew);
-    int state = place(cumulativeStates, chances[8]);
+    int state = place(cumulativeStates, chances[7]);
     for (int k = 0; k < options.length; k++) {
-      double present = present(options[k], state, chances[9], repair, kept, renewed, again);
+      double present = present(options[k], state, chances[8], repair, kept, renewed, again);
       costsOf[k][i] = annualNew + present / expectation.period();
     }
   }

@@ -65,6 +65,15 @@ class AnnualCostTest {
     assertEquals(211.604, RepairOrReplace.breakEven(annualNew, 0, 0.05, 3), 0.5e-3);
   }
 
+  /** Payment and present value by the finance functions of Apache POI. */
+  @Test
+  void theBreakEvenAgreesWithPoi() {
+    double annualNew = 60 - FinanceLib.pmt(0.03, 12, 900, 0, false);
+    double bill = -FinanceLib.pv(0.03, 4, annualNew - 85, 0, false);
+    double ours = AnnualCost.of(900, 60, 0, 0.03, 12);
+    assertEquals(bill, RepairOrReplace.breakEven(ours, 85, 0.03, 4), 1e-9);
+  }
+
   @Test
   void atTheBreakEvenBothCostTheSame() {
     double annualNew = AnnualCost.of(900, 60, 0, 0.03, 12);

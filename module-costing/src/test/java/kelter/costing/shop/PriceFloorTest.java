@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Map;
 import kelter.core.module.Computation;
+import org.apache.commons.statistics.distribution.GeometricDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PriceFloorTest {
 
@@ -29,6 +33,24 @@ class PriceFloorTest {
     for (int i = 0; i < printed.length; i++) {
       assertEquals(printed[i], job.results().get(i).quantity().value(), 0.005);
     }
+  }
+
+  /**
+   * The number of call-backs before a visit that lasts has a geometric distribution, whose mean
+   * Commons Statistics knows.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 0.1, 0.5, 0.95})
+  void theReserveIsTheMeanOfAGeometricDistribution(double callBack) {
+    double mean = GeometricDistribution.of(1 - callBack).getMean();
+    assertEquals(60 * mean, PriceFloor.reserve(60, callBack), 1e-10);
+  }
+
+  /** Margin of the price and mark-up on the cost as tables of the trade pair them (from memory). */
+  @ParameterizedTest
+  @CsvSource({"0.20, 25.0", "0.25, 33.3", "0.40, 66.7", "0.50, 100.0"})
+  void aMarginIsAMarkUp(double margin, double markUp) {
+    assertEquals(markUp, PriceFloor.price(100, margin) - 100, 0.05);
   }
 
   @Test

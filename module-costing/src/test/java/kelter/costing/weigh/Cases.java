@@ -28,11 +28,15 @@ import kelter.core.option.LearnedLives;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
 import kelter.core.owner.Terms;
+import kelter.core.owner.Use;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
+import kelter.costing.life.KindOfLife;
+import kelter.costing.life.Weibull;
 
 /** Made-up jobs and diagnoses. */
 final class Cases {
@@ -161,6 +165,40 @@ final class Cases {
     return job("washing-machine", age, Optional.of(prices));
   }
 
+  /**
+   * What new washing machines cost a year where one has reached an age and nothing is discounted:
+   * the price over the mean life by each study, each weighted by the share that reaches the age.
+   */
+  static double aYear(double price, double age) {
+    double sum = 0;
+    double all = 0;
+    for (Weibull study : KindOfLife.of("washing-machine").life().studies()) {
+      double reaches = Math.exp(-Math.pow(age / study.scale(), study.shape()));
+      sum += reaches * price / study.mean();
+      all += reaches;
+    }
+    return sum / all;
+  }
+
+  /** The same job, with so many cycles a week and the standard uncertainty of that. */
+  static Job using(Job job, double cycles, double uncertainty) {
+    Quantity weekly = new Quantity(cycles, uncertainty, Unit.ONE, QuantityKind.RATIO);
+    return new Job(
+        job.id(),
+        job.date(),
+        job.appliance(),
+        job.complaint(),
+        job.instruments(),
+        job.measurements(),
+        job.prices(),
+        new Use(
+            Optional.of(weekly),
+            Optional.empty(),
+            Use.Consumption.UNKNOWN,
+            Use.Consumption.UNKNOWN,
+            Use.Carbon.NONE));
+  }
+
   /** The same prices under other terms. */
   static Prices with(Prices p, Terms terms, Supplies supplies, PriceSpread spread) {
     return new Prices(
@@ -219,7 +257,7 @@ final class Cases {
       List<Diagnosis.NextMeasurement> next,
       List<Diagnosis.PlanStep> plan,
       List<String> notUsed) {
-    Conclusion open = new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure");
+    Conclusion open = new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure", true);
     return new Diagnosis(
         ranking,
         faults,

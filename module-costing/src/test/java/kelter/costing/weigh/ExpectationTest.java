@@ -6,15 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.option.LearnedLives;
 import kelter.core.owner.Supplies;
+import kelter.costing.life.ApplianceLife;
+import kelter.costing.life.Weibull;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ExpectationTest {
 
@@ -79,6 +84,38 @@ class ExpectationTest {
             new ArrayList<>());
     double left = comparison.basis().life().meanResidual(age);
     assertEquals(left, comparison.expectation().worthLeft(), 1e-4 * left);
+  }
+
+  /**
+   * Machines that do not wear (shape 1, the exponential distribution of the NIST/SEMATECH
+   * e-Handbook, 8.1.6.1): a mended one is as good as a new one at any age. Two studies disagree
+   * about how long they last; an old machine speaks for the longer life, but for a new machine no
+   * less. Against replacing, a repair that never fails again thus saves the price less the bill,
+   * whatever the age.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 5, 20, 50})
+  void whatDoesNotWearIsWorthANewOneAtAnyAge(double age) {
+    ApplianceLife memoryless = new ApplianceLife(List.of(new Weibull(5, 1), new Weibull(20, 1)));
+    OptionComparison any =
+        OptionComparison.of(
+            Cases.washer(age, Cases.prices(0, 155, 800, 0)),
+            Cases.certain(Cases.remedy("renew-pump", Remedy.Restores.COMPONENT, 45, true, 1)),
+            LearnedLives.NONE,
+            new ArrayList<>());
+    OptionComparison comparison = any.with(any.basis().withLife(memoryless, 1e9));
+    double saved = 850 + 45 - (45 + 45 + 155);
+    double years = comparison.expectation().period();
+    assertEquals(saved, comparison.saving() * years, 0.5);
+    double[][] costs = Scenario.draw(comparison, DRAWS, 5);
+    int repair = comparison.weighed().get(0).candidate().steps().isEmpty() ? 1 : 0;
+    double[] saving = new double[DRAWS];
+    for (int i = 0; i < DRAWS; i++) {
+      saving[i] = costs[1 - repair][i] - costs[repair][i];
+    }
+    double mean = Arrays.stream(saving).average().orElseThrow();
+    double squares = Arrays.stream(saving).map(s -> (s - mean) * (s - mean)).sum();
+    assertEquals(saved / years, mean, 4 * Math.sqrt(squares) / DRAWS);
   }
 
   /**

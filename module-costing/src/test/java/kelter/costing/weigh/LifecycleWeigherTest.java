@@ -22,11 +22,11 @@ import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.costing.life.KindOfLife;
-import kelter.costing.money.AnnualCost;
 import kelter.costing.money.UniformPresentValue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LifecycleWeigherTest {
 
@@ -98,15 +98,14 @@ class LifecycleWeigherTest {
   /**
    * Where nothing is uncertain but the lives, the mean of replacing must be the annual cost of new
    * machines one after the other: the price over the mean worth of the years, by renewal reward.
-   * Without discounting that is price over mean life.
+   * Without discounting that is price over mean life, by each study.
    */
   @Test
   void replacingCostsThePriceOverTheMeanLifeIfMoneyCostsNothing() {
     Prices free = Cases.prices(12, 400, 950, 0);
     Weighing weighing = Cases.weigher(200_000).weigh(Cases.washer(5, free), LIKELY_BLOCKED, SEED);
-    double life = KindOfLife.of("washing-machine").life().mean();
-    double callOut = 45 / life;
-    double expected = AnnualCost.of(1000, 80, 0, 0, life) + callOut;
+    double callOut = 45 / KindOfLife.of("washing-machine").life().meanOfNew(5);
+    double expected = Cases.aYear(1000, 5) + 80 + callOut;
     assertEquals(expected, mean(weighing, "replace"), 0.002 * expected);
   }
 
@@ -184,6 +183,41 @@ class LifecycleWeigherTest {
     assertTrue(
         weigh(Cases.washer(8, thrifty), LIKELY_BLOCKED).breakEvenRepair()
             < weigh(Cases.washer(8, same), LIKELY_BLOCKED).breakEvenRepair());
+  }
+
+  /**
+   * The comparison itself turns at the break-even bill: a pump so much dearer is worth it a little
+   * below, and not a little above. The same work is then dearer where it fails again, too.
+   */
+  @ParameterizedTest
+  @CsvSource({"2, 0", "2, 3", "8, 3", "13, 0"})
+  void theComparisonTurnsAtTheBreakEvenBill(double age, double rate) {
+    Diagnosis leaks = Cases.certain(Cases.PUMP);
+    double bill =
+        weigh(Cases.washer(age, Cases.prices(12, 200, 800, rate)), leaks).breakEvenRepair();
+    double part = bill - 45 - 45;
+    Weighing below = weigh(Cases.washer(age, Cases.prices(12, part - 0.1, 800, rate)), leaks);
+    Weighing above = weigh(Cases.washer(age, Cases.prices(12, part + 0.1, 800, rate)), leaks);
+    assertEquals("drain-pump.renew-pump", below.options().get(0).id());
+    assertEquals("replace", above.options().get(0).id());
+  }
+
+  /** The older the machine, the less speaks for mending it, also where its use is hardly known. */
+  @ParameterizedTest
+  @ValueSource(strings = {"washing-machine, unsure use", "washing-machine", "oven", "softener"})
+  void anOlderMachineIsNotBetterToRepair(String what) {
+    double before = Double.POSITIVE_INFINITY;
+    double oddsBefore = 1;
+    for (double age : new double[] {2, 8, 14, 20, 25, 30}) {
+      Job plain = Cases.job(what.split(",")[0], age, Optional.of(Cases.prices(12, 200, 800, 3)));
+      Job job = what.contains("unsure") ? Cases.using(plain, 4, 2) : plain;
+      Weighing weighing = weigh(job, Cases.certain(Cases.PUMP));
+      double odds = 1 - option(weighing, "replace").probabilityCheapest();
+      assertTrue(weighing.breakEvenRepair() < before, what + " at " + age);
+      assertTrue(odds < oddsBefore + 0.01, what + " at " + age + ": " + odds);
+      before = weighing.breakEvenRepair();
+      oddsBefore = odds;
+    }
   }
 
   @Test
@@ -414,7 +448,7 @@ class LifecycleWeigherTest {
             List.of(),
             List.of());
     Weighing weighing = weigh(Cases.washer(6, Cases.prices(0, 0, 800, 0)), unsure);
-    double life = KindOfLife.of("washing-machine").life().mean();
+    double life = KindOfLife.of("washing-machine").life().meanOfNew(6);
     double dearer = -sound * 30 + (1 - sound) * 45;
     assertEquals(
         dearer / life, mean(weighing, "do-nothing") - mean(weighing, "drain-pump.clean"), 1e-9);

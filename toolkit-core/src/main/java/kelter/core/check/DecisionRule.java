@@ -1,7 +1,7 @@
 package kelter.core.check;
 
 import kelter.core.uncertainty.Estimate;
-import kelter.core.uncertainty.Normal;
+import kelter.core.uncertainty.InputQuantity;
 
 /**
  * When a verdict may be given: a value conforms when it lies inside the limits with the stated
@@ -18,7 +18,7 @@ public record DecisionRule(double level) {
   /** A value this many standard uncertainties from a limit has a verdict at any usual level. */
   private static final double FARTHEST = 40;
 
-  private static final int HALVINGS = 60;
+  private static final int HALVINGS = 30;
 
   /** 95 %. */
   public static final DecisionRule USUAL = new DecisionRule(0.95);
@@ -35,6 +35,18 @@ public record DecisionRule(double level) {
   }
 
   /**
+   * The probability that the true value lies inside the limits, with each error as it is
+   * distributed (JCGM 106:2012, 7.1 and 7.2).
+   *
+   * @param quantity what is known of the value
+   * @param limits the limits, same unit
+   * @return a probability from 0 to 1
+   */
+  public static double probabilityOfConformity(InputQuantity quantity, Limits limits) {
+    return quantity.probabilityBetween(limits.low(), limits.high());
+  }
+
+  /**
    * The probability that the true value lies inside the limits, for a normal distribution around
    * the estimate (JCGM 106:2012, 7.3 and 7.4).
    *
@@ -43,33 +55,41 @@ public record DecisionRule(double level) {
    * @return a probability from 0 to 1; NaN if the estimate is not finite
    */
   public static double probabilityOfConformity(Estimate estimate, Limits limits) {
-    double y = estimate.value();
-    double u = estimate.standardUncertainty();
-    if (!Double.isFinite(y) || !Double.isFinite(u)) {
-      return Double.NaN;
-    }
-    if (u == 0) {
-      return limits.contain(y) ? 1 : 0;
-    }
-    double upper = Normal.cdf((limits.high() - y) / u);
-    double lower = Normal.cdf((limits.low() - y) / u);
-    return upper - lower;
+    return isFinite(estimate)
+        ? probabilityOfConformity(InputQuantity.normal(estimate), limits)
+        : Double.NaN;
+  }
+
+  private static boolean isFinite(Estimate estimate) {
+    return Double.isFinite(estimate.value()) && Double.isFinite(estimate.standardUncertainty());
   }
 
   /**
-   * The verdict on an estimate.
+   * The verdict on an estimate with a normal distribution around it.
    *
    * @param estimate the estimate
    * @param limits the limits, same unit
    * @return the verdict; never {@code CONFORMS} for an estimate that is not finite
    */
   public Verdict verdict(Estimate estimate, Limits limits) {
-    double inside = probabilityOfConformity(estimate, limits);
-    if (Double.isNaN(inside) || inside >= level) {
-      return verdict(inside);
+    return isFinite(estimate)
+        ? verdict(InputQuantity.normal(estimate), limits)
+        : Verdict.NOT_MEASURED;
+  }
+
+  /**
+   * The verdict on a value, with each error as it is distributed.
+   *
+   * @param quantity what is known of the value
+   * @param limits the limits, same unit
+   * @return the verdict
+   */
+  public Verdict verdict(InputQuantity quantity, Limits limits) {
+    if (probabilityOfConformity(quantity, limits) >= level) {
+      return Verdict.CONFORMS;
     }
-    double below = probabilityOfConformity(estimate, Limits.atMost(limits.low()));
-    double above = probabilityOfConformity(estimate, Limits.atLeast(limits.high()));
+    double below = probabilityOfConformity(quantity, Limits.atMost(limits.low()));
+    double above = probabilityOfConformity(quantity, Limits.atLeast(limits.high()));
     return Math.max(below, above) >= level ? Verdict.DOES_NOT_CONFORM : Verdict.UNDECIDED;
   }
 
@@ -90,7 +110,8 @@ public record DecisionRule(double level) {
   }
 
   /**
-   * The uncertainty with which a reading of this value would get a verdict.
+   * The uncertainty with which a reading of this value would get a verdict, if its error is normal;
+   * with limits of error a little more would do.
    *
    * @param value the value, finite
    * @param limits the limits, same unit

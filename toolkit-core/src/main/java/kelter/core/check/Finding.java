@@ -102,10 +102,10 @@ public record Finding(
     if (verdict() != Verdict.UNDECIDED) {
       return "";
     }
-    if (judgement.measured().isEmpty() && (shown.startsWith(">") || shown.startsWith("<"))) {
+    if (judgement.quantity().isEmpty() && (shown.startsWith(">") || shown.startsWith("<"))) {
       return "To settle it, read a value with an instrument whose range reaches it.";
     }
-    if (judgement.measured().isEmpty()) {
+    if (judgement.quantity().isEmpty()) {
       return "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
           .formatted(unit.code());
     }
@@ -116,6 +116,9 @@ public record Finding(
     double enough = rule.settlingUncertainty(measured.value(), limits);
     if (enough == 0) {
       return "The value lies on the limit: no instrument settles it.";
+    }
+    if (measured.standardUncertainty() <= enough) {
+      return "To settle it, read it more often: so few readings do not tell how much they scatter.";
     }
     return "To settle it, read the same to ± %s; this reading is good to ± %s."
         .formatted(expanded(enough), expanded(measured.standardUncertainty()));

@@ -1,6 +1,6 @@
 package kelter.core.check;
 
-import kelter.core.uncertainty.CoverageFactor;
+import kelter.core.uncertainty.InputQuantity;
 
 /**
  * A guard band: how far inside its limits a value must be measured to be accepted, or outside to be
@@ -26,20 +26,19 @@ public record GuardBand(double width) {
 
   /**
    * The guard band at whose edge a value conforms with a probability, if only one limit is near
-   * (JCGM 106:2012, 8.3.2): the quantile of the normal distribution times the uncertainty.
+   * (JCGM 106:2012, 8.3.2): the quantile of its errors.
    *
    * @param level the probability, at least 0.5 and below 1
-   * @param standardUncertainty the standard uncertainty of the reading, at least 0
+   * @param reading what is known of the value by its reading
    * @return the guard band
    * @throws IllegalArgumentException if a figure is not allowed
    */
-  public static GuardBand at(double level, double standardUncertainty) {
+  public static GuardBand at(double level, InputQuantity reading) {
     if (!(level >= 0.5 && level < 1)) {
       throw new IllegalArgumentException(
           "the level of a guard band is 0.5 or more and below 1, not " + level);
     }
-    double quantile = level == 0.5 ? 0 : CoverageFactor.of(2 * level - 1, Double.POSITIVE_INFINITY);
-    return new GuardBand(quantile * standardUncertainty);
+    return new GuardBand(Math.max(0, reading.quantile(level) - reading.value()));
   }
 
   /**

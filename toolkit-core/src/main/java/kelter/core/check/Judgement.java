@@ -6,22 +6,36 @@ import kelter.core.job.Evaluation;
 import kelter.core.job.Instrument;
 import kelter.core.job.Reading;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
 import kelter.core.vocabulary.Observable;
 
 /**
  * A measurement held against limits.
  *
- * @param measured the estimate in the coherent SI unit, or empty for a reading without a value
+ * @param quantity what is known of the value, in the coherent SI unit, or empty for a reading
+ *     without a value
  * @param probabilityOfConformity from 0 to 1; NaN where the reading cannot tell
  * @param verdict the verdict
  * @param assumed whether the accuracy of an ordinary instrument had to be assumed
  */
 public record Judgement(
-    Optional<Estimate> measured, double probabilityOfConformity, Verdict verdict, boolean assumed) {
+    Optional<InputQuantity> quantity,
+    double probabilityOfConformity,
+    Verdict verdict,
+    boolean assumed) {
 
   /** No verdict, since there is nothing to hold against anything. */
   static final Judgement NOT_MEASURED =
       new Judgement(Optional.empty(), Double.NaN, Verdict.NOT_MEASURED, false);
+
+  /**
+   * The estimate with all errors combined.
+   *
+   * @return the estimate in the coherent SI unit, or empty for a reading without a value
+   */
+  public Optional<Estimate> measured() {
+    return quantity.isPresent() ? Optional.of(quantity.get().estimate()) : Optional.empty();
+  }
 
   /**
    * Holds a measurement against limits. A reading over range is beyond the greatest value that its
@@ -36,7 +50,7 @@ public record Judgement(
     Optional<Evaluation> evaluation =
         Evaluation.of(measured.job(), measured.measurement(), measured.observable());
     if (evaluation.isPresent()) {
-      return of(evaluation.get().estimate(), limits, rule, evaluation.get().assumed());
+      return of(evaluation.get().quantity(), limits, rule, evaluation.get().assumed());
     }
     double probability =
         withoutValue(measured.measurement().readings(), limits, endOfRange(measured));
@@ -59,7 +73,7 @@ public record Judgement(
   }
 
   /**
-   * Holds an estimate against limits.
+   * Holds an estimate with a normal distribution around it against limits.
    *
    * @param estimate the estimate in the coherent SI unit
    * @param limits what it may be
@@ -68,9 +82,26 @@ public record Judgement(
    * @return the judgement
    */
   public static Judgement of(Estimate estimate, Limits limits, DecisionRule rule, boolean assumed) {
-    double probability = DecisionRule.probabilityOfConformity(estimate, limits);
+    boolean finite = Double.isFinite(estimate.value() + estimate.standardUncertainty());
+    return finite
+        ? of(InputQuantity.normal(estimate), limits, rule, assumed)
+        : new Judgement(Optional.empty(), Double.NaN, Verdict.NOT_MEASURED, assumed);
+  }
+
+  /**
+   * Holds a value against limits, with each error as it is distributed.
+   *
+   * @param quantity what is known of the value, in the coherent SI unit
+   * @param limits what it may be
+   * @param rule when a verdict may be given
+   * @param assumed whether the accuracy of an ordinary instrument had to be assumed
+   * @return the judgement
+   */
+  public static Judgement of(
+      InputQuantity quantity, Limits limits, DecisionRule rule, boolean assumed) {
+    double probability = DecisionRule.probabilityOfConformity(quantity, limits);
     return new Judgement(
-        Optional.of(estimate), probability, rule.verdict(estimate, limits), assumed);
+        Optional.of(quantity), probability, rule.verdict(quantity, limits), assumed);
   }
 
   /**
@@ -83,7 +114,7 @@ public record Judgement(
   public Judgement onlyIfConforming() {
     return verdict == Verdict.CONFORMS || verdict == Verdict.NOT_MEASURED
         ? this
-        : new Judgement(measured, Double.NaN, Verdict.UNDECIDED, assumed);
+        : new Judgement(quantity, Double.NaN, Verdict.UNDECIDED, assumed);
   }
 
   /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */

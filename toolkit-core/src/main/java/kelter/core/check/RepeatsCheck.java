@@ -15,6 +15,7 @@ import kelter.core.quantity.Unit;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.CoverageFactor;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
@@ -121,7 +122,7 @@ final class RepeatsCheck implements Check {
               "spread",
               "spread of " + n + " readings against the claim of the instrument",
               new Judgement(
-                  Optional.of(Estimate.exact(deviation)),
+                  Optional.of(InputQuantity.exact(deviation)),
                   0,
                   Verdict.DOES_NOT_CONFORM,
                   evaluation.assumed()),

@@ -10,7 +10,9 @@ import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.uncertainty.ErrorTerm;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -45,10 +47,9 @@ public record Settling(
       return List.of();
     }
     List<String> sentences = new ArrayList<>(List.of(how));
-    if (finding.judgement().measured().isPresent()
-        && !Double.isNaN(finding.judgement().probabilityOfConformity())) {
-      double enough =
-          rule.settlingUncertainty(finding.judgement().measured().get().value(), finding.limits());
+    Optional<Estimate> measured = finding.judgement().measured();
+    if (measured.isPresent() && !Double.isNaN(finding.judgement().probabilityOfConformity())) {
+      double enough = rule.settlingUncertainty(measured.get().value(), finding.limits());
       if (enough > 0) {
         add(sentences, "", ways(finding, enough));
       }
@@ -96,7 +97,7 @@ public record Settling(
       Evaluation evaluation,
       double enough) {
     List<String> ways = new ArrayList<>();
-    add(ways, "", repeats(evaluation, enough));
+    add(ways, "", repeats(evaluation, finding.limits()));
     double value = evaluation.estimate().value();
     for (Instrument instrument : job.instruments()) {
       String words = "'" + instrument.id() + "' of this job";
@@ -130,18 +131,19 @@ public record Settling(
   }
 
   /** How often to read, where it is the scatter that is in the way and not the instrument. */
-  private static Optional<String> repeats(Evaluation evaluation, double enough) {
-    double instrument = Math.hypot(evaluation.error(), evaluation.rounding());
-    double left = enough * enough - instrument * instrument;
-    if (evaluation.scatter() == 0 || left <= 0) {
-      return Optional.empty();
+  private Optional<String> repeats(Evaluation evaluation, Limits limits) {
+    double ofOne = evaluation.scatter() * Math.sqrt(evaluation.readings());
+    for (int n = evaluation.readings() + 1; ofOne > 0 && n <= MOST_READINGS; n++) {
+      List<ErrorTerm> errors = new ArrayList<>();
+      for (ErrorTerm error : evaluation.quantity().terms()) {
+        errors.add(error.scatter() ? ErrorTerm.scatter(ofOne / Math.sqrt(n), n) : error);
+      }
+      InputQuantity mean = new InputQuantity(evaluation.quantity().value(), errors);
+      if (rule.verdict(mean, limits) != Verdict.UNDECIDED) {
+        return Optional.of("the mean of " + n + " readings");
+      }
     }
-    double ofOne = evaluation.scatter() * evaluation.scatter() * evaluation.readings();
-    double times = Math.ceil(ofOne / left); // the scatter of a mean falls as 1 / sqrt(n)
-    return times > MOST_READINGS
-        ? Optional.empty()
-        : Optional.of(
-            "the mean of " + (int) Math.max(times, evaluation.readings() + 1) + " readings");
+    return Optional.empty();
   }
 
   private Optional<String> way(

@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param reason what holds
  * @param about what it concerns, {@code component.fault} or {@code component.observable}
  * @param action what to do next, a sentence without its full stop
+ * @param readFirst whether that is to read something, before anything is mended or replaced
  */
-public record Conclusion(Reason reason, List<String> about, String action) {
+public record Conclusion(Reason reason, List<String> about, String action, boolean readFirst) {
 
   /** Why it is decided or not. */
   public enum Reason {

@@ -1,6 +1,10 @@
 package kelter.core.instrument;
 
+import java.util.ArrayList;
+import java.util.List;
 import kelter.core.uncertainty.ErrorModel;
+import kelter.core.uncertainty.ErrorTerm;
+import kelter.core.uncertainty.Shape;
 
 /**
  * What the way of connecting adds to the error of an instrument: the resistance of the test leads
@@ -26,7 +30,17 @@ record Connection(ErrorModel instrument, double fixed, double ofReading) impleme
 
   @Override
   public double standardUncertainty(double readingSi) {
-    double limit = fixed + ofReading * Math.abs(readingSi);
-    return Math.hypot(instrument.standardUncertainty(readingSi), limit / Math.sqrt(3));
+    return Math.hypot(instrument.standardUncertainty(readingSi), limit(readingSi) / Math.sqrt(3));
+  }
+
+  @Override
+  public List<ErrorTerm> terms(double readingSi) {
+    List<ErrorTerm> terms = new ArrayList<>(instrument.terms(readingSi));
+    terms.add(ErrorTerm.within(Shape.RECTANGULAR, limit(readingSi)));
+    return terms;
+  }
+
+  private double limit(double readingSi) {
+    return fixed + ofReading * Math.abs(readingSi);
   }
 }

@@ -205,11 +205,7 @@ public final class InstrumentLibrary {
             "thermocouple thermometer",
             "the probe itself 2 K, wetted or pressed on",
             celsius(0.5, 2.0, 0.1, 300)),
-        of(
-            "platinum-thermometer",
-            "platinum thermometer",
-            "",
-            celsius(0.1, 0.3, 0.1, 200)),
+        of("platinum-thermometer", "platinum thermometer", "", celsius(0.1, 0.3, 0.1, 200)),
         of(
             "stopwatch",
             "watch started and stopped by hand",

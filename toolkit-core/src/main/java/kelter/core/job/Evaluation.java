@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.uncertainty.ErrorModel;
+import kelter.core.uncertainty.ErrorTerm;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.Shape;
 import kelter.core.vocabulary.Observable;
 
 /**
@@ -15,7 +18,7 @@ import kelter.core.vocabulary.Observable;
  * procedure says), the rounding of what was written down (rectangular, F.2.2.1), and the scatter of
  * repeated readings (type A, 4.2.3).
  *
- * @param estimate the estimate in the coherent SI unit
+ * @param quantity the estimate with its errors one by one, in the coherent SI unit
  * @param assumed whether the accuracy of an ordinary instrument had to be assumed
  * @param error the standard uncertainty by the limits of error alone, in the coherent SI unit
  * @param rounding that by the rounding of what was written down
@@ -23,7 +26,7 @@ import kelter.core.vocabulary.Observable;
  * @param readings how many readings there are
  */
 public record Evaluation(
-    Estimate estimate,
+    InputQuantity quantity,
     boolean assumed,
     double error,
     double rounding,
@@ -36,7 +39,8 @@ public record Evaluation(
    * @param job the job, for its instruments
    * @param measurement a measurement of the job
    * @param observable what was measured
-   * @return the evaluation, or empty if one of the readings is not a value
+   * @return the evaluation, or empty if one of the readings is not a value, or so large that it
+   *     cannot be evaluated
    */
   public static Optional<Evaluation> of(Job job, Measurement measurement, Observable observable) {
     List<Reading.Value> values = new ArrayList<>();
@@ -54,10 +58,29 @@ public record Evaluation(
     double error = stated > 0 ? stated : model.standardUncertainty(mean);
     double rounding = first.resolution() * first.quantity().unit().factor() / Math.sqrt(12);
     double scatter = scatterOfMean(values, mean);
-    double u = Math.hypot(Math.hypot(error, rounding), scatter);
+    if (!Double.isFinite(mean + error + rounding + scatter)) {
+      return Optional.empty();
+    }
+    List<ErrorTerm> terms =
+        new ArrayList<>(
+            stated > 0 ? List.of(ErrorTerm.stated(first.shape(), stated)) : model.terms(mean));
+    terms.add(ErrorTerm.stated(Shape.RECTANGULAR, rounding));
+    if (scatter > 0) {
+      terms.add(ErrorTerm.scatter(scatter, values.size()));
+    }
     boolean assumed = stated == 0 && own.isEmpty();
     return Optional.of(
-        new Evaluation(new Estimate(mean, u), assumed, error, rounding, scatter, values.size()));
+        new Evaluation(
+            new InputQuantity(mean, terms), assumed, error, rounding, scatter, values.size()));
+  }
+
+  /**
+   * The estimate with all errors combined.
+   *
+   * @return the estimate in the coherent SI unit
+   */
+  public Estimate estimate() {
+    return quantity.estimate();
   }
 
   private static double mean(List<Reading.Value> values) {

@@ -3,6 +3,7 @@ package kelter.core.job;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.uncertainty.Shape;
 
 /** One reading of an observable. */
 public sealed interface Reading {
@@ -40,8 +41,9 @@ public sealed interface Reading {
    * @param quantity the value; its uncertainty is zero unless somebody stated one with the reading
    * @param resolution the size of the last digit that was written down, in the unit of the value,
    *     finite and not negative
+   * @param shape how an uncertainty that was stated with the reading is distributed
    */
-  record Value(Quantity quantity, double resolution) implements Reading {
+  record Value(Quantity quantity, double resolution, Shape shape) implements Reading {
 
     /**
      * Checks the resolution.
@@ -56,6 +58,17 @@ public sealed interface Reading {
                 + QuantityFormat.plain(resolution)
                 + "; it must be finite and not negative");
       }
+      Required.value(shape, "distribution of a reading");
+    }
+
+    /**
+     * A value whose uncertainty, if one is stated, is that of limits of error.
+     *
+     * @param quantity the value
+     * @param resolution the size of the last digit that was written down, in the unit of the value
+     */
+    public Value(Quantity quantity, double resolution) {
+      this(quantity, resolution, Shape.RECTANGULAR);
     }
 
     @Override

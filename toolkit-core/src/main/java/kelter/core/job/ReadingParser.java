@@ -10,6 +10,7 @@ import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.quantity.Scale;
+import kelter.core.uncertainty.Shape;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Possible;
 import kelter.core.vocabulary.Span;
@@ -134,7 +135,8 @@ public final class ReadingParser {
       return new Reading.Above(QuantityParser.parse(text.substring(1), expected));
     }
     QuantityParser.Parsed parsed = QuantityParser.parsePart(text, expected);
-    return new Reading.Value(parsed.quantity(), parsed.resolution());
+    Shape shape = parsed.covered() ? Shape.NORMAL : Shape.RECTANGULAR;
+    return new Reading.Value(parsed.quantity(), parsed.resolution(), shape);
   }
 
   /** A zero for an O is a slip of the finger, but of a volume it is nought litres. */

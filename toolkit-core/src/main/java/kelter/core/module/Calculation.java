@@ -1,5 +1,6 @@
 package kelter.core.module;
 
+import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -51,6 +52,27 @@ public record Calculation(
     if (outputs.isEmpty() || ids.size() < parameters.size()) {
       throw new IllegalArgumentException(id + ": one output or more, each parameter once");
     }
+  }
+
+  /**
+   * The same with all amounts of money told in one currency.
+   *
+   * @param currency the currency
+   * @return the calculation, whose law is the same
+   */
+  public Calculation in(Currency currency) {
+    return new Calculation(
+        id,
+        title,
+        formula,
+        range,
+        source,
+        parameters.stream().map(parameter -> parameter.in(currency)).toList(),
+        outputs.stream()
+            .map(each -> new Output(each.id(), each.title(), each.kind().in(currency)))
+            .toList(),
+        cautions,
+        law);
   }
 
   /** The formula of a calculation. */

@@ -1,6 +1,7 @@
 package kelter.core.module;
 
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,12 +9,12 @@ import java.util.Optional;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Expected;
+import kelter.core.quantity.Money;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.InputQuantity;
-import kelter.core.uncertainty.InputText;
 import kelter.core.uncertainty.Propagation;
 
 /**
@@ -57,7 +58,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
   }
 
   /**
-   * Runs a calculation.
+   * Runs a calculation. Amounts of money are told in the currency in which one of them is given.
    *
    * @param calculation what to compute
    * @param given what a person wrote for each parameter
@@ -66,6 +67,39 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
    *     the values do not go together; every mistake is told
    */
   public static Computation of(Calculation calculation, Map<String, String> given) {
+    List<Problem> problems = new ArrayList<>();
+    Optional<Currency> currency = currency(calculation, given, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return currency.isPresent()
+        ? read(calculation.in(currency.get()), given)
+        : read(calculation, given);
+  }
+
+  /** The currency in which amounts are given, if one is named. */
+  private static Optional<Currency> currency(
+      Calculation calculation, Map<String, String> given, List<Problem> problems) {
+    Optional<Currency> first = Optional.empty();
+    for (Parameter parameter : calculation.parameters()) {
+      String text = given.get(parameter.id());
+      if (text == null || !parameter.kind().isMoney()) {
+        continue;
+      }
+      Optional<Currency> named = Money.currencyIn(text);
+      if (first.isPresent() && named.isPresent() && !first.equals(named)) {
+        problems.add(
+            new Problem(
+                parameter.id(),
+                "is in %s, and another amount in %s".formatted(named.get(), first.get()),
+                "give all amounts in one currency"));
+      }
+      first = first.isPresent() ? first : named;
+    }
+    return first;
+  }
+
+  private static Computation read(Calculation calculation, Map<String, String> given) {
     List<Problem> problems = new ArrayList<>();
     Map<String, String> rest = new LinkedHashMap<>(given);
     List<Input> inputs = new ArrayList<>();
@@ -128,7 +162,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       return InputQuantity.exact(place);
     }
     Expected expected = parameter.expected();
-    InputQuantity quantity = InputText.parse(text, expected);
+    InputQuantity quantity = parameter.atLimit(parameter.read(text));
     double si = quantity.value();
     if (parameter.isCount() && (si != Math.rint(si) || !quantity.terms().isEmpty())) {
       throw new QuantityFormatException("'" + text.strip() + "' is not a whole number");

@@ -1,11 +1,16 @@
 package kelter.core.module;
 
+import java.util.Currency;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import kelter.core.quantity.Expected;
+import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.InputText;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -126,6 +131,46 @@ public record Parameter(
   /** Whether it is a whole number of things. */
   boolean isCount() {
     return kind.name().equals(QuantityKind.COUNT.name());
+  }
+
+  /**
+   * The same in one currency.
+   *
+   * @param currency the currency
+   * @return the parameter; this one where it is no amount of money
+   */
+  Parameter in(Currency currency) {
+    return new Parameter(id, title, kind.in(currency), low, high, choices, usual);
+  }
+
+  /**
+   * Reads a figure for it; of money a plain number will do. Limits are not looked at.
+   *
+   * @param text what a person wrote
+   * @return the figure in the coherent SI unit, with its uncertainty
+   * @throws QuantityFormatException if it cannot be read; the message says what can
+   */
+  public InputQuantity read(String text) {
+    if (!kind.isMoney() || Money.currencyIn(text).isPresent()) {
+      return InputText.parse(text, expected());
+    }
+    String plain = text.replace(kind.unit().symbol(), "").replace(kind.unit().code(), "");
+    return InputText.parse(plain, QuantityKind.RATIO).times(kind.unit().factor());
+  }
+
+  /**
+   * Takes a figure that is written like a limit, as it is printed, for the limit: rounding may have
+   * moved it outside.
+   *
+   * @param figure a figure in the coherent SI unit
+   * @return the limit with the errors of the figure, or the figure itself if it is another
+   */
+  InputQuantity atLimit(InputQuantity figure) {
+    double end = figure.value() < low ? low : high;
+    boolean outside = figure.value() < low || figure.value() > high;
+    return outside && read(Quantity.ofSi(end, 0, kind).display()).value() == figure.value()
+        ? new InputQuantity(end, figure.terms())
+        : figure;
   }
 
   /**

@@ -40,6 +40,15 @@ public record Option(
   }
 
   /**
+   * Whether it is the option to buy a new machine.
+   *
+   * @return true if it is
+   */
+  public boolean replaces() {
+    return id.equals(REPLACE);
+  }
+
+  /**
    * A figure that is not known for sure.
    *
    * @param mean its mean

@@ -38,7 +38,7 @@ final class Composed {
   private static QuantityParser.Parsed fraction(Fraction fraction, QuantityKind kind, String text) {
     Unit unit = QuantityParser.unit(fraction.rest(), kind, text);
     return new QuantityParser.Parsed(
-        new Quantity(fraction.value(), 0, unit, kind), fraction.step());
+        new Quantity(fraction.value(), 0, unit, kind), fraction.step(), false);
   }
 
   /** {@code h:mm:ss}, or {@code m:ss} or {@code h:mm}, whichever can be. */
@@ -75,7 +75,8 @@ final class Composed {
   }
 
   private static QuantityParser.Parsed seconds(double seconds, double resolution) {
-    return new QuantityParser.Parsed(Quantity.of(seconds, "s", QuantityKind.TIME), resolution);
+    return new QuantityParser.Parsed(
+        Quantity.of(seconds, "s", QuantityKind.TIME), resolution, false);
   }
 
   /** {@code 1 min 30 s}, {@code 5 ft 11 in}: units that fall, each less than one of that before. */
@@ -138,7 +139,8 @@ final class Composed {
       sum += number * ratio(units.get(i).factor() / told.factor());
     }
     double resolution = DecimalText.of(numbers.get(last)).lastDigit();
-    return Optional.of(new QuantityParser.Parsed(new Quantity(sum, 0, told, kind), resolution));
+    return Optional.of(
+        new QuantityParser.Parsed(new Quantity(sum, 0, told, kind), resolution, false));
   }
 
   /** What lies within rounding of a whole number is one: 12 inches a foot. */

@@ -177,11 +177,32 @@ public record Money(BigDecimal amount, Currency currency) {
     return told.toPlainString() + " " + currency.getCurrencyCode();
   }
 
+  /**
+   * The currency that is named in a text.
+   *
+   * @param text what a person wrote, such as {@code 38.50 EUR ± 5 %}
+   * @return the first ISO 4217 code in it that stands by itself, or the euro for €; empty if there
+   *     is none
+   */
+  public static Optional<Currency> currencyIn(String text) {
+    Matcher code = Patterns.CODE.matcher(text.replace("€", " EUR "));
+    while (code.find()) {
+      try {
+        return Optional.of(Currency.getInstance(code.group()));
+      } catch (IllegalArgumentException notACurrency) {
+        continue;
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Made ready when the first text needs it. */
   private static final class Patterns {
     static final Pattern MONEY =
         Pattern.compile(
             "\\s*(?:(?<before>[A-Z]{3}|[€£$])\\s*)?(?<amount>[-+−]?[0-9][0-9.,'\\u2019 \\u00a0\\u2009\\u202f]*?)\\s*(?<after>[A-Z]{3}|[€£$])?\\s*");
+
+    static final Pattern CODE = Pattern.compile("(?<![A-Za-z])[A-Z]{3}(?![A-Za-z])");
 
     private Patterns() {}
   }

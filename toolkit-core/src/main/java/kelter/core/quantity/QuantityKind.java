@@ -1,5 +1,6 @@
 package kelter.core.quantity;
 
+import java.util.Currency;
 import java.util.Objects;
 
 /**
@@ -14,6 +15,9 @@ import java.util.Objects;
 public record QuantityKind(String name, Unit unit, Scale scale) {
 
   private static final double GREATEST = 1e12;
+
+  /** An annotation of UCUM, which counts as a plain number. */
+  private static final String ANY_CURRENCY = "{currency}";
 
   /** A plain number or a ratio: 50 % is 0.5. */
   public static final QuantityKind RATIO = of("ratio", "1");
@@ -128,6 +132,34 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
    */
   public static QuantityKind of(String name, String unitCode) {
     return new QuantityKind(name, Unit.of(unitCode), Scale.RATIO);
+  }
+
+  /** An amount of money in whatever currency, for which {@code {currency}} stands. */
+  public static final QuantityKind MONEY = of("amount of money", "{currency}");
+
+  /** An amount of money for each year, in whatever currency. */
+  public static final QuantityKind MONEY_PER_YEAR = of("amount of money a year", "{currency}/a");
+
+  /**
+   * The same in one currency.
+   *
+   * @param currency the currency
+   * @return this kind told in units of the currency, if it is {@link #MONEY} or {@link
+   *     #MONEY_PER_YEAR}; else this kind itself
+   */
+  public QuantityKind in(Currency currency) {
+    return unit.code().contains(ANY_CURRENCY)
+        ? of(name, unit.code().replace(ANY_CURRENCY, currency.getCurrencyCode()))
+        : this;
+  }
+
+  /**
+   * Whether it is an amount of money, in whatever or in one currency.
+   *
+   * @return true if it is
+   */
+  public boolean isMoney() {
+    return unit.code().contains(ANY_CURRENCY) || unit.dimension().hasCurrency();
   }
 
   /**

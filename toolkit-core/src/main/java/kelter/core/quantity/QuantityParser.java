@@ -122,7 +122,7 @@ public final class QuantityParser {
     int unitAt = end < text.length() && text.charAt(end) == ' ' ? end + 1 : end;
     Optional<Unit> unit = plainUnit(text.substring(unitAt), kind);
     return unit.isPresent()
-        ? Optional.of(parsed(DecimalText.plain(text.substring(0, end)), 0, unit.get(), kind))
+        ? Optional.of(parsed(DecimalText.plain(text.substring(0, end)), 0, unit.get(), kind, false))
         : Optional.empty();
   }
 
@@ -143,9 +143,13 @@ public final class QuantityParser {
   }
 
   private static Parsed parsed(
-      DecimalText number, double standardUncertainty, Unit unit, QuantityKind kind) {
+      DecimalText number,
+      double standardUncertainty,
+      Unit unit,
+      QuantityKind kind,
+      boolean covered) {
     return new Parsed(
-        new Quantity(number.value(), standardUncertainty, unit, kind), number.lastDigit());
+        new Quantity(number.value(), standardUncertainty, unit, kind), number.lastDigit(), covered);
   }
 
   private static Parsed any(String written, Expected expected) {
@@ -153,7 +157,7 @@ public final class QuantityParser {
     Matcher about = Patterns.ABOUT.matcher(typed);
     if (about.lookingAt()) {
       Parsed parsed = exactly(typed.substring(about.end()), expected);
-      return new Parsed(parsed.quantity(), ABOUT_DIGITS * parsed.resolution());
+      return new Parsed(parsed.quantity(), ABOUT_DIGITS * parsed.resolution(), parsed.covered());
     }
     return exactly(typed, expected);
   }
@@ -174,7 +178,8 @@ public final class QuantityParser {
     Unit unit = unit(unitText(matcher), kind, text);
     DecimalText number =
         DecimalText.of(matcher.group("value"), value -> expected.takes(kind.toSi(value, unit)));
-    return parsed(number, uncertainty(matcher, number, unit, kind), unit, kind);
+    boolean covered = matcher.group("k") != null;
+    return parsed(number, uncertainty(matcher, number, unit, kind), unit, kind, covered);
   }
 
   /** Refuses a number that goes on behind a blank: 23 0 V. */
@@ -382,6 +387,8 @@ public final class QuantityParser {
    *
    * @param quantity the quantity
    * @param resolution the size of the last digit written, in the unit of the quantity
+   * @param covered whether a coverage factor was stated, so that the uncertainty is that of a
+   *     normal distribution and not of limits of error
    */
-  public record Parsed(Quantity quantity, double resolution) {}
+  public record Parsed(Quantity quantity, double resolution, boolean covered) {}
 }

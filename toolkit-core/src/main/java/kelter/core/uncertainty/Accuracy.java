@@ -1,5 +1,6 @@
 package kelter.core.uncertainty;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import kelter.core.quantity.Expected;
@@ -73,6 +74,11 @@ public record Accuracy(double ofReading, double fixed, double zero) implements E
   @Override
   public double standardUncertainty(double readingSi) {
     return limitOfError(readingSi) / Math.sqrt(3);
+  }
+
+  @Override
+  public List<ErrorTerm> terms(double readingSi) {
+    return List.of(ErrorTerm.within(Shape.RECTANGULAR, limitOfError(readingSi)));
   }
 
   /**

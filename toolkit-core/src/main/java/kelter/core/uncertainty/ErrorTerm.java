@@ -57,8 +57,7 @@ public record ErrorTerm(
     if (Double.isNaN(shape.divisor())) {
       throw new IllegalArgumentException("a " + shape.words() + " distribution has no limits");
     }
-    return new ErrorTerm(
-        STATED, shape, halfWidth / shape.divisor(), Double.POSITIVE_INFINITY, false);
+    return stated(shape, halfWidth / shape.divisor());
   }
 
   /**
@@ -68,8 +67,29 @@ public record ErrorTerm(
    * @return the component
    */
   public static ErrorTerm normal(double standardUncertainty) {
-    return new ErrorTerm(
-        STATED, Shape.NORMAL, standardUncertainty, Double.POSITIVE_INFINITY, false);
+    return stated(Shape.NORMAL, standardUncertainty);
+  }
+
+  /**
+   * An error of known standard uncertainty, a type B component.
+   *
+   * @param shape any but Student's t
+   * @param standardUncertainty the standard uncertainty, in the coherent SI unit
+   * @return the component
+   */
+  public static ErrorTerm stated(Shape shape, double standardUncertainty) {
+    return new ErrorTerm(STATED, shape, standardUncertainty, Double.POSITIVE_INFINITY, false);
+  }
+
+  /**
+   * The scatter of readings, a type A component of their mean.
+   *
+   * @param ofMean the experimental standard deviation of the mean, in the coherent SI unit
+   * @param readings how many there are, 2 or more
+   * @return the component, with a scaled t distribution (JCGM 101:2008, 6.4.9)
+   */
+  public static ErrorTerm scatter(double ofMean, int readings) {
+    return new ErrorTerm("scatter of " + readings, Shape.STUDENT_T, ofMean, readings - 1.0, true);
   }
 
   /**

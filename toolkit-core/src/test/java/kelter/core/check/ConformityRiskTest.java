@@ -3,7 +3,10 @@ package kelter.core.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
+import kelter.core.uncertainty.ErrorTerm;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.Shape;
 import org.junit.jupiter.api.Test;
 
 class ConformityRiskTest {
@@ -40,6 +43,23 @@ class ConformityRiskTest {
     // JCGM 106:2012, 9.5, example: 90.4 % of the resistors conform
     assertEquals(1 - 0.904, risk.consumer(), 5e-4);
     assertEquals(0, risk.producer(), 1e-9);
+  }
+
+  /**
+   * Far coarser parts than limits make the parts evenly spread about a limit: of a rectangular
+   * error of half-width a, a quarter of a times the density is passed wrongly at either limit, and
+   * as much rejected (the mean of a - x from 0 to a, over 2a).
+   */
+  @Test
+  void aRectangularErrorOnEvenlySpreadParts() {
+    double half = 0.3;
+    Estimate parts = new Estimate(0, 1000);
+    List<ErrorTerm> errors = List.of(ErrorTerm.within(Shape.RECTANGULAR, half));
+    Limits limits = new Limits(-1, 1);
+    ConformityRisk risk = ConformityRisk.of(parts, errors, limits, limits);
+    double density = 1 / (1000 * Math.sqrt(2 * Math.PI));
+    assertEquals(2 * density * half / 4, risk.consumer(), 1e-3 * density);
+    assertEquals(2 * density * half / 4, risk.producer(), 1e-3 * density);
   }
 
   @Test

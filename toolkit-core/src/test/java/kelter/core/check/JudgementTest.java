@@ -14,6 +14,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Reading;
+import kelter.core.job.ReadingParser;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
@@ -22,6 +23,7 @@ import kelter.core.source.Standing;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Readings of every form held against limits. */
@@ -37,6 +39,10 @@ class JudgementTest {
   private static final Limits AT_MOST = Limits.atMost(0.3);
 
   private static Verdict verdict(Limits limits, Reading... readings) {
+    return judgement(limits, readings).verdict();
+  }
+
+  private static Judgement judgement(Limits limits, Reading... readings) {
     Measurement measurement =
         new Measurement(
             "heater", "resistance", List.of(readings), Conditions.NONE, Optional.empty(), "");
@@ -61,8 +67,7 @@ class JudgementTest {
             List.of(measurement),
             Optional.empty());
     return Judgement.of(
-            new Measured(job, heater, RESISTANCE, measurement), limits, DecisionRule.USUAL)
-        .verdict();
+        new Measured(job, heater, RESISTANCE, measurement), limits, DecisionRule.USUAL);
   }
 
   private static Quantity ohm(double value) {
@@ -78,6 +83,33 @@ class JudgementTest {
     assertEquals(Verdict.CONFORMS, verdict(BAND, value(26)));
     assertEquals(Verdict.DOES_NOT_CONFORM, verdict(BAND, value(35)));
     assertEquals(Verdict.UNDECIDED, verdict(BAND, value(28)));
+  }
+
+  /**
+   * JCGM 106:2012, 7.1, with a rectangular distribution: of 25.5 ± 0.3 the part from 25.72 to 25.8
+   * lies above 25.72, 0.08 of 0.6; of 25.4 ± 0.3 nothing does. With k = 2 it is normal.
+   */
+  @Test
+  void limitsOfErrorAreRectangular() {
+    Limits atMost = Limits.atMost(25.72);
+    assertEquals(1 - 0.08 / 0.6, conformity(atMost, "25.5 ohm ± 0.3", 0), 1e-9);
+    assertEquals(1, conformity(atMost, "25.4 ohm ± 0.3", 0));
+    double z = 0.22 / 0.15;
+    double normal = NormalDistribution.of(0, 1).cumulativeProbability(z);
+    assertEquals(normal, conformity(atMost, "25.5 ohm ± 0.3 (k=2)", 0), 1e-9);
+  }
+
+  /** The last digit, 0.1, makes a trapezoid of it: (0.35 - 0.27)^2 / (8 * 0.3 * 0.05) above. */
+  @Test
+  void theLastDigitIsConvolvedWithIt() {
+    double above = 0.08 * 0.08 / (8 * 0.3 * 0.05);
+    assertEquals(1 - above, conformity(Limits.atMost(25.77), "25.5 ohm ± 0.3", 0.1), 1e-9);
+  }
+
+  private static double conformity(Limits limits, String text, double resolution) {
+    Reading.Value read = (Reading.Value) ReadingParser.parse(text, RESISTANCE);
+    Reading.Value value = new Reading.Value(read.quantity(), resolution, read.shape());
+    return judgement(limits, value).probabilityOfConformity();
   }
 
   @Test

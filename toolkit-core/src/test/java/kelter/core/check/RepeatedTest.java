@@ -177,13 +177,14 @@ class RepeatedTest {
   }
 
   /**
-   * Two readings 1.2 ohm apart: standard deviation 0.8485 ohm, of the mean 0.6 ohm. A verdict 0.5
-   * ohm from the limit needs 0.5 / 1.645 = 0.304 ohm, of which the instrument takes 0.1 ohm:
-   * (0.304² - 0.1²) = 0.0824, and 0.8485² / 0.0824 = 8.7, so nine readings.
+   * Two readings 1.2 ohm apart: standard deviation 0.8485 ohm. The mean of eleven scatters by
+   * 0.2558 ohm, 1.812 times that with 10 degrees of freedom is 0.464 ohm; with the 0.1 ohm of the
+   * instrument, sqrt(0.464² + (1.645 * 0.1)²) = 0.492 ohm, less than the 0.5 ohm to the limit. The
+   * mean of ten, 0.2683 ohm at 1.833, makes 0.519 ohm (quantiles of JCGM 100:2008, table G.2).
    */
   @Test
   void theNumberOfReadingsThatSettlesIsComputed() {
     List<String> ways = ways(Limits.atMost(26.9), List.of(METER), 25.8, 27.0);
-    assertTrue(ways.get(1).contains("the mean of 9 readings"), ways.toString());
+    assertTrue(ways.get(1).contains("the mean of 11 readings"), ways.toString());
   }
 }

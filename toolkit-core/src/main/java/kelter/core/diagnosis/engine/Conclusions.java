@@ -64,7 +64,7 @@ final class Conclusions {
                   ? "nothing to mend by these readings"
                   : "go by the order of work"
               : "take again: " + names(suspects.stream().map(Conclusions::name).toList());
-      return new Conclusion(Reason.DECIDED, faults(first), action);
+      return new Conclusion(Reason.DECIDED, faults(first), action, !suspects.isEmpty());
     }
     JointPosterior.Joint second = joints.size() > 1 ? joints.get(1) : first;
     List<String> both = new ArrayList<>(faults(first));
@@ -74,7 +74,8 @@ final class Conclusions {
       return new Conclusion(
           Reason.INSTRUMENT_TOO_COARSE,
           List.of(coarse),
-          "take " + words(coarse) + " with a finer instrument");
+          "take " + words(coarse) + " with a finer instrument",
+          true);
     }
     boolean tells = !next.isEmpty() && next.get(0).bits() >= BITS_WORTH_TELLING;
     if (tells && !isMeasured(first, second)) {
@@ -85,7 +86,8 @@ final class Conclusions {
         both,
         tells
             ? "measure " + words(next.get(0).question().key()) + " to tell them apart"
-            : "no known measurement tells them apart: go by the order of work");
+            : "no known measurement tells them apart: go by the order of work",
+        tells);
   }
 
   private boolean nothingWasRead() {
@@ -101,7 +103,8 @@ final class Conclusions {
     return new Conclusion(
         Reason.NOT_MEASURED,
         open,
-        next.isEmpty() ? "take readings" : "measure " + words(next.get(0).question().key()));
+        next.isEmpty() ? "take readings" : "measure " + words(next.get(0).question().key()),
+        true);
   }
 
   private Conclusion noCauseFits(JointPosterior.Joint first) {
@@ -117,7 +120,8 @@ final class Conclusions {
         doubtful,
         doubtful.isEmpty()
             ? "take the readings again; no listed cause explains them together"
-            : "take again: " + names(doubtful) + "; no listed cause explains them together");
+            : "take again: " + names(doubtful) + "; no listed cause explains them together",
+        true);
   }
 
   /** The likeliest state of a group in which all is explained. */

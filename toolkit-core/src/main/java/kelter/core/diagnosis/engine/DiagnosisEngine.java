@@ -198,7 +198,8 @@ public final class DiagnosisEngine {
         new Conclusion(
             Conclusion.Reason.NOT_MEASURED,
             notUsed,
-            "name a component with its figures that a module knows faults of");
+            "name a component with its figures that a module knows faults of",
+            true);
     return new Diagnosis(
         List.of(),
         List.of(),

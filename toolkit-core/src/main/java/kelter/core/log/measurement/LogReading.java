@@ -10,6 +10,7 @@ import kelter.core.job.Reading;
 import kelter.core.log.Window;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.uncertainty.Shape;
 
 /**
  * A stretch of a log as a reading of an observable.
@@ -76,7 +77,7 @@ public record LogReading(
     return new Measurement(
         component,
         observable,
-        List.of(new Reading.Value(quantity, 0)),
+        List.of(new Reading.Value(quantity, 0, Shape.NORMAL)),
         new Conditions(conditions),
         instrument,
         note(log));
