@@ -345,14 +345,14 @@ record LogClock(
 
     /** Two numbers are hours and minutes or minutes and seconds. */
     private TimeForm shortForm(int place) {
+      List<CellTime> times = times(place);
+      if (times.stream().noneMatch(CellTime::isShort)) {
+        return TimeForm.HOURS_MINUTES;
+      }
       if (said.equals(Optional.of(TimeForm.HOURS_MINUTES))
           || said.equals(Optional.of(TimeForm.MINUTES_SECONDS))) {
         guess(said.get().description(), Sureness.SAID, "");
         return said.get();
-      }
-      List<CellTime> times = times(place);
-      if (times.stream().noneMatch(CellTime::isShort)) {
-        return TimeForm.HOURS_MINUTES;
       }
       String heading = columns.get(place).heading().toLowerCase(Locale.ROOT);
       if (heading.contains("mm:ss") && !heading.contains("h:mm:ss")) {

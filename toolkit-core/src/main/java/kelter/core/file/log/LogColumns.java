@@ -32,6 +32,9 @@ record LogColumns(
   private static final double MOST = 0.5;
   private static final String FLAG = "--units";
 
+  /** So many rows above the readings may be headings and units. */
+  private static final int LOOKED_AT = 3;
+
   /** Headings of numbers of rows. */
   private static final Set<String> ROW_WORDS =
       Set.of("no", "no.", "nr", "nr.", "#", "index", "sample", "record", "row", "number", "id");
@@ -63,9 +66,7 @@ record LogColumns(
     LogColumns find() {
       List<List<String>> above = head.above();
       int units = unitsAt(above);
-      // Units stand under the headings, as a rule; else above them.
-      int names = units >= 0 && units + 1 < above.size() ? units + 1 : 0;
-      List<String> header = names < above.size() ? above.get(names) : List.of();
+      List<String> header = header(above, units);
       List<String> unitRow = units < 0 ? List.of() : above.get(units);
       List<Column> columns = new ArrayList<>();
       for (int i = 0; i < head.width(); i++) {
@@ -77,9 +78,25 @@ record LogColumns(
       return new LogColumns(columns, headerRow, header, unitColumns, open);
     }
 
+    /** Units stand under the headings, as a rule; else the row that tells most units. */
+    private static List<String> header(List<List<String>> above, int units) {
+      if (units >= 0 && units + 1 < above.size()) {
+        return above.get(units + 1);
+      }
+      List<String> best = above.isEmpty() ? List.of() : above.get(0);
+      for (List<String> row : above.subList(0, Math.min(LOOKED_AT, above.size()))) {
+        best = tellingUnits(row) > tellingUnits(best) ? row : best;
+      }
+      return best;
+    }
+
+    private static long tellingUnits(List<String> row) {
+      return row.stream().filter(cell -> !Heading.of(cell).unit().isEmpty()).count();
+    }
+
     /** Which of the rows above holds units, most of its cells being some; -1 if none does. */
     private int unitsAt(List<List<String>> above) {
-      for (int i = 0; i < Math.min(3, above.size()); i++) {
+      for (int i = 0; i < Math.min(LOOKED_AT, above.size()); i++) {
         int cells = 0;
         int units = 0;
         for (String cell : above.get(i)) {

@@ -117,8 +117,9 @@ public final class LogFile {
       try (Reader reader = decoded(in, name, encoding, head.delimiter());
           CSVParser parser = LogCsv.parser(reader, head.delimiter())) {
         for (CSVRecord row : parser) {
-          if (row.getRecordNumber() > head.first()) {
-            sample.take(head.row(row.toList()));
+          List<String> cells = row.toList();
+          if (row.getRecordNumber() > head.first() && head.isData(cells)) {
+            sample.take(head.row(cells));
           }
         }
       } catch (UncheckedIOException damaged) {

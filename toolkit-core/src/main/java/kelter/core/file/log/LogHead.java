@@ -21,6 +21,7 @@ final class LogHead {
 
   static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
   private static final double MOST = 0.5;
+  private static final double SOME = 0.2;
   private static final int LONGEST_UNIT = 8;
   private static final String DIRECTIVE = "sep=";
 
@@ -33,6 +34,7 @@ final class LogHead {
   private final char delimiter;
   private final int width;
   private int first;
+  private List<Look> usual = List.of();
 
   private LogHead(String file, String head, boolean complete, char delimiter) {
     this.file = file;
@@ -99,9 +101,8 @@ final class LogHead {
   List<List<String>> rows() {
     List<List<String>> rows = new ArrayList<>();
     for (List<String> line : lines.subList(first, lines.size())) {
-      List<String> cells = row(line);
-      if (!cells.isEmpty()) {
-        rows.add(cells);
+      if (isData(line)) {
+        rows.add(row(line));
       }
     }
     return rows;
@@ -198,31 +199,29 @@ final class LogHead {
     return isFigure(cell) ? Look.FIGURE : Look.WORDS;
   }
 
-  /** What most cells of each column look like in the later half of the rows. */
+  /**
+   * What each column holds: times or figures if a good part of its cells are some, since words may
+   * stand above and below them.
+   */
   private List<Look> usualLooks() {
     List<Look> usual = new ArrayList<>();
+    List<List<String>> rows = lines.stream().map(this::row).filter(row -> !row.isEmpty()).toList();
     for (int i = 0; i < width; i++) {
       Map<Look, Integer> counts = new EnumMap<>(Look.class);
-      for (List<String> line : lines.subList(lines.size() / 2, lines.size())) {
-        List<String> cells = row(line);
-        if (!cells.isEmpty()) {
-          Look look = look(cells.get(i));
-          counts.merge(look == Look.BEYOND ? Look.FIGURE : look, 1, Integer::sum);
-        }
+      for (List<String> row : rows) {
+        Look look = look(row.get(i));
+        counts.merge(look == Look.BEYOND ? Look.FIGURE : look, 1, Integer::sum);
       }
-      // A cell without a value tells least of what the others hold.
-      counts.merge(Look.NONE, -lines.size(), Integer::sum);
-      usual.add(
-          counts.entrySet().stream()
-              .max(Map.Entry.comparingByValue())
-              .map(Map.Entry::getKey)
-              .orElse(Look.WORDS));
+      int times = counts.getOrDefault(Look.TIME, 0);
+      int figures = counts.getOrDefault(Look.FIGURE, 0);
+      boolean some = Math.max(times, figures) >= SOME * rows.size();
+      usual.add(!some ? Look.WORDS : times >= figures ? Look.TIME : Look.FIGURE);
     }
     return usual;
   }
 
   /** Whether a row looks like the others: a time where they have one, and most of the figures. */
-  private boolean isData(List<String> line, List<Look> usual) {
+  boolean isData(List<String> line) {
     List<String> cells = row(line);
     int figures = 0;
     int wanted = 0;
@@ -239,9 +238,9 @@ final class LogHead {
   }
 
   private void findFirst() {
-    List<Look> usual = usualLooks();
+    usual = usualLooks();
     first = 0;
-    while (first < lines.size() && !isData(lines.get(first), usual)) {
+    while (first < lines.size() && !isData(lines.get(first))) {
       first++;
     }
     if (first == lines.size()) {

@@ -458,11 +458,14 @@ public final class CellTime {
       at++;
       widths[i] = digits();
       date[i] = number();
-      if (widths[i] < 1 || widths[i] > 4) {
-        return false;
-      }
     }
-    return true;
+    boolean yearFirst = widths[0] == 4;
+    boolean year = yearFirst ? widths[2] <= 2 : widths[0] <= 2 && isYear(widths[2]);
+    return year && widths[1] >= 1 && widths[1] <= 2 && widths[2] >= 1;
+  }
+
+  private static boolean isYear(int width) {
+    return width == 1 || width == 2 || width == 4;
   }
 
   /** 23 Oct 2026 or 2026-Oct-23, behind the first number. */
@@ -498,7 +501,7 @@ public final class CellTime {
     widths[1] = 2;
     widths[2] = 2;
     dateSign = '-';
-    if (date[0] < 1990 || date[0] > 2099 || day(0, 1, 2).isEmpty()) {
+    if (date[0] < 1970 || date[0] > 2099 || day(0, 1, 2).isEmpty()) {
       at = from;
       return false;
     }

@@ -1,8 +1,10 @@
 package kelter.core.file.log.cell;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 
 /**
@@ -68,6 +70,13 @@ public record Heading(String name, String unit) {
           "mmh2o",
           "nm");
 
+  private static final List<QuantityKind> RATES =
+      List.of(
+          QuantityKind.FLOW,
+          QuantityKind.VELOCITY,
+          QuantityKind.HEATING_RATE,
+          QuantityKind.ROTATIONAL_SPEED);
+
   private static final String OPENING = "[(";
   private static final String CLOSING = "])";
 
@@ -95,9 +104,21 @@ public record Heading(String name, String unit) {
    * @return whether it is a unit of something other than money
    */
   public static boolean isUnit(String text) {
-    return !text.isBlank()
-        && !Character.isDigit(text.strip().charAt(0))
-        && !QuantityParser.units(text).isEmpty();
+    String unit = text.strip();
+    boolean figure = !unit.isEmpty() && Character.isDigit(unit.charAt(0));
+    return (!figure || unit.startsWith("1/"))
+        && hasUsualPowers(unit)
+        && !QuantityParser.units(unit).isEmpty();
+  }
+
+  /** 14h03 and P1 are not the third power of an hour and the first of a poise. */
+  private static boolean hasUsualPowers(String unit) {
+    for (int i = 1; i < unit.length(); i++) {
+      if (Character.isDigit(unit.charAt(i)) && "23".indexOf(unit.charAt(i)) < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The last bracket that holds a unit, or an angular one that may hold one unknown here. */
@@ -122,11 +143,21 @@ public record Heading(String name, String unit) {
   }
 
   private static boolean isPlainUnit(String word) {
+    int slash = word.indexOf('/');
+    if (slash >= 0) {
+      // T/°C and U/V are a quantity and its unit; l/min, m/s and kW/h are units.
+      return isUnit(word) && (slash > 1 || isRate(word));
+    }
     boolean signs = false;
     for (int i = 0; i < word.length(); i++) {
-      signs |= "°%Ωµμ/℃℉".indexOf(word.charAt(i)) >= 0;
+      signs |= "°%Ωµμ℃℉".indexOf(word.charAt(i)) >= 0;
     }
     return (signs || PLAIN.contains(word.toLowerCase(Locale.ROOT))) && isUnit(word);
+  }
+
+  private static boolean isRate(String word) {
+    return QuantityParser.units(word).stream()
+        .anyMatch(unit -> RATES.stream().anyMatch(kind -> kind.accepts(unit)));
   }
 
   private static Optional<Heading> whole(String text) {
