@@ -115,6 +115,11 @@ public final class LogSpan {
       }
       case CALENDAR -> {
         require(timing.calendar(), "of the calendar");
+        if (timing.assumed()) {
+          throw new IllegalArgumentException(
+              "'%s' names a date, but the order of day and month in the log is a guess; say --dates dmy or --dates mdy"
+                  .formatted(text));
+        }
         yield moment.seconds() - start;
       }
     };

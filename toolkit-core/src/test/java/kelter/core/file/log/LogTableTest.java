@@ -726,7 +726,7 @@ class LogTableTest {
             Double.NaN,
             "Ohm",
             "Time;R (Ohm)\n12:00:00;OL\n12:00:01;OL\n"),
-        read("over range throughout, of one column", 1, Double.NaN, Double.NaN, "", "OL\nOL\nOL\n")
+        read("over range throughout, of one column", 2, Double.NaN, Double.NaN, "", "OL\nOL\nOL\n")
             .with("time=none"),
         read(
             "a heading over two lines (RFC 4180, 2.6)",
@@ -813,6 +813,16 @@ class LogTableTest {
       assertEquals(0, within[0], clock);
       assertFalse(within[1] < 0, clock);
     }
+  }
+
+  /** A guess that changes no reading does change what a date names. */
+  @Test
+  void aSpanByDateAsksForTheOrderThatIsAGuess() {
+    LogFormat.Timing guess = new LogFormat.Timing("", true, true, true, false);
+    LogSpan span = LogSpan.parse("2026-11-10T14:00..2026-11-10T15:00");
+    IllegalArgumentException refused =
+        assertThrows(IllegalArgumentException.class, () -> span.within(0, guess));
+    assertTrue(refused.getMessage().contains("--dates"), refused.getMessage());
   }
 
   @Test
