@@ -171,7 +171,10 @@ final class ReadingsCommand implements Command {
                         .readings(report, columns, stretches, invocation.given().list(AT)))
             .orElse(List.of());
     List<ReadAs> maps =
-        ReadAs.of(columns, job.map(JobDocument::job), invocation.workshop().vocabulary(), report);
+        columns.given().isEmpty()
+            ? List.of()
+            : ReadAs.of(
+                columns, job.map(JobDocument::job), invocation.workshop().vocabulary(), report);
     List<String> outcome = new ArrayList<>();
     if (job.isPresent()) {
       outcome.add(
