@@ -5,7 +5,9 @@ import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kelter.cli.json.ReadingsJson;
 import kelter.cli.terminal.Terminal;
@@ -18,15 +20,18 @@ import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopDocument;
 import kelter.core.file.ShopFile;
+import kelter.core.file.log.DateOrder;
 import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFile;
 import kelter.core.file.log.LogOptions;
+import kelter.core.file.log.TimeForm;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.measurement.Change;
 import kelter.core.log.measurement.ColumnMaps;
 import kelter.core.log.measurement.LogReader;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.ReadAs;
 import kelter.core.log.measurement.Stretch;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.QuantityKind;
@@ -70,6 +75,28 @@ final class ReadingsCommand implements Command {
   private static final CommandOption DELIMITER =
       CommandOption.one(
           "--delimiter", ValueKind.TEXT, "SIGN", "what splits columns, if it is mistaken");
+  private static final CommandOption DECIMAL =
+      CommandOption.one(
+          "--decimal", ValueKind.TEXT, "SIGN", "the decimal sign, point or comma, if asked for");
+  private static final CommandOption DATES =
+      CommandOption.one(
+          "--dates",
+          ValueKind.TEXT,
+          "ORDER",
+          "how dates are written, ymd, dmy or mdy, if asked for");
+  private static final CommandOption TIME =
+      CommandOption.one(
+          "--time",
+          ValueKind.TEXT,
+          "FORM",
+          "what the times are, if asked for: "
+              + TimeForm.words()
+              + "; COLUMN=FORM names their column");
+  private static final CommandOption UNITS =
+      CommandOption.many(
+          "--units",
+          "COLUMN=UNIT",
+          "the unit of a column, if the log does not tell it or is wrong");
   private static final long BETWEEN_TELLINGS = 200_000_000;
 
   @Override
@@ -91,6 +118,10 @@ final class ReadingsCommand implements Command {
             STEADY,
             ENCODING,
             DELIMITER,
+            DECIMAL,
+            DATES,
+            TIME,
+            UNITS,
             Invocation.SHOP),
         List.of(CommandArgument.one("LOG", ValueKind.FILE, "the log, text in columns")),
         List.of(
@@ -118,7 +149,7 @@ final class ReadingsCommand implements Command {
 
     Log log = read(file, options, terminal);
     LogReport report = LogReport.of(file.toString(), log, rule);
-    ColumnMaps maps =
+    ColumnMaps columns =
         ColumnMaps.of(
             invocation.given().list(MAP),
             invocation.given().text(INSTRUMENT),
@@ -137,20 +168,25 @@ final class ReadingsCommand implements Command {
                             document.job(),
                             invocation.workshop().vocabulary(),
                             invocation.workshop().instruments())
-                        .readings(report, maps, stretches, invocation.given().list(AT)))
+                        .readings(report, columns, stretches, invocation.given().list(AT)))
             .orElse(List.of());
+    List<ReadAs> maps =
+        columns.given().isEmpty()
+            ? List.of()
+            : ReadAs.of(
+                columns, job.map(JobDocument::job), invocation.workshop().vocabulary(), report);
     List<String> outcome = new ArrayList<>();
     if (job.isPresent()) {
       outcome.add(
           write(invocation, job.get(), shop, readings, file.getFileName().toString(), into.get()));
-    } else if (!maps.given().isEmpty()) {
+    } else if (!maps.isEmpty()) {
       outcome.add("Nothing was written into a job: name one with --into.");
     }
-    remember(shop, maps, profile).ifPresent(outcome::add);
+    remember(shop, columns, profile).ifPresent(outcome::add);
     Command.show(
         invocation,
-        () -> ReadingsJson.of(report, stretches, changes, readings, outcome),
-        () -> ReadingsText.of(report, stretches, changes, readings, outcome, terminal));
+        () -> ReadingsJson.of(report, maps, stretches, changes, readings, outcome),
+        () -> ReadingsText.of(report, maps, stretches, changes, readings, outcome, terminal));
   }
 
   private static List<String> compared(Invocation invocation) {
@@ -175,10 +211,57 @@ final class ReadingsCommand implements Command {
           encoding.map(ReadingsCommand::charset),
           delimiter.map(ReadingsCommand::sign),
           every.map(text -> QuantityParser.parse(text, QuantityKind.TIME).si()).orElse(Double.NaN),
-          Stretch.spans(called));
+          Stretch.spans(called),
+          said(invocation));
     } catch (IllegalArgumentException wrong) {
       throw new InputException(EVERY.name(), wrong.getMessage(), "");
     }
+  }
+
+  private static LogOptions.Said said(Invocation invocation) {
+    Optional<String> time = invocation.given().text(TIME);
+    int sign = time.map(text -> text.lastIndexOf('=')).orElse(-1);
+    Map<String, String> units = new LinkedHashMap<>();
+    for (String each : invocation.given().list(UNITS)) {
+      int at = each.lastIndexOf('=');
+      if (at <= 0) {
+        throw new InputException(
+            UNITS.name() + " " + each, "is not of the form COLUMN=UNIT", "for instance Power=kW");
+      }
+      units.put(each.substring(0, at).strip(), each.substring(at + 1).strip());
+    }
+    return new LogOptions.Said(
+        invocation.given().text(DECIMAL).map(ReadingsCommand::decimal),
+        invocation.given().text(DATES).map(ReadingsCommand::dates),
+        time.map(text -> form(text.substring(sign + 1))),
+        sign < 0 ? Optional.empty() : time.map(text -> text.substring(0, sign).strip()),
+        units);
+  }
+
+  private static char decimal(String word) {
+    return switch (word.strip()) {
+      case "point", "." -> '.';
+      case "comma", "," -> ',';
+      default ->
+          throw new InputException(
+              DECIMAL.name(), "'" + word + "' is no decimal sign", "write point or comma");
+    };
+  }
+
+  private static DateOrder dates(String code) {
+    return DateOrder.of(code)
+        .orElseThrow(
+            () ->
+                new InputException(
+                    DATES.name(), "'" + code + "' is no order", "write ymd, dmy or mdy"));
+  }
+
+  private static TimeForm form(String word) {
+    return TimeForm.of(word)
+        .orElseThrow(
+            () ->
+                new InputException(
+                    TIME.name(), "'" + word + "' is not known", "known: " + TimeForm.words()));
   }
 
   private static Charset charset(String name) {

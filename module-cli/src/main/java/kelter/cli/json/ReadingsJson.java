@@ -14,6 +14,7 @@ import kelter.core.log.Window;
 import kelter.core.log.measurement.Change;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.ReadAs;
 import kelter.core.log.measurement.Stretch;
 
 /** What an instrument log shows, as JSON. */
@@ -25,6 +26,7 @@ public final class ReadingsJson {
    * Writes what a log shows.
    *
    * @param report what it shows
+   * @param maps how columns are read that were said to hold something
    * @param stretches stretches that were asked for
    * @param changes what changed between two stretches, may be empty
    * @param readings readings of a job, may be empty
@@ -33,6 +35,7 @@ public final class ReadingsJson {
    */
   public static String of(
       LogReport report,
+      List<ReadAs> maps,
       List<Stretch> stretches,
       List<Change> changes,
       List<LogReading> readings,
@@ -56,6 +59,7 @@ public final class ReadingsJson {
           out.objects("steps", report.steps(), step -> step(out, report, step));
           out.objects("stretches", stretches, stretch -> stretch(out, report, stretch));
           out.objects("changes", changes, change -> change(out, report, change));
+          out.objects("maps", maps, map -> map(out, report, map));
           out.objects("readings", readings, reading -> reading(out, reading));
           out.texts("outcome", outcome);
           out.sources(
@@ -80,6 +84,24 @@ public final class ReadingsJson {
     out.number("usual-step", recording.spacing().usual());
     out.number("rows", recording.rows());
     out.number("repeated-times", recording.spacing().repeated());
+    out.number("repeated-headings", report.log().leftOut().headings());
+    out.number("footer-rows", report.log().leftOut().footerRows());
+    out.objects(
+        "guesses",
+        format.guesses(),
+        guess -> {
+          out.text("about", guess.about());
+          out.text("taken", guess.taken());
+          out.text(
+              "sureness",
+              switch (guess.sureness()) {
+                case SAID -> "said";
+                case CERTAIN -> "certain";
+                case LIKELY -> "likely";
+                case EVEN -> "even";
+              });
+          out.text("why", guess.why());
+        });
   }
 
   private static void column(JsonOutput out, LogReport report, LogFormat.Column column)
@@ -93,6 +115,7 @@ public final class ReadingsJson {
         switch (column.role()) {
           case TIME -> "time";
           case VALUE -> "figures";
+          case UNIT -> "units";
           case OTHER -> "other";
         });
     int value = report.log().format().values().indexOf(column);
@@ -186,6 +209,14 @@ public final class ReadingsJson {
     out.number("difference", change.comparison().difference());
     out.number("u", change.comparison().uncertainty());
     out.number("degrees-of-freedom", change.comparison().degreesOfFreedom());
+  }
+
+  private static void map(JsonOutput out, LogReport report, ReadAs map) throws IOException {
+    out.text("column", report.column(map.mapped().column()).name());
+    out.text("unit", map.unit().code());
+    out.text("target", map.mapped().what().target());
+    out.text("kind", map.kind().name());
+    out.bool("trend", map.trend());
   }
 
   private static void reading(JsonOutput out, LogReading reading) throws IOException {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Plot;
 import kelter.cli.terminal.Terminal;
+import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
 import kelter.core.log.ModifiedZScore;
@@ -21,6 +22,7 @@ import kelter.core.log.Window;
 import kelter.core.log.measurement.Change;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.log.measurement.LogReport;
+import kelter.core.log.measurement.ReadAs;
 import kelter.core.log.measurement.Stretch;
 import kelter.core.quantity.QuantityFormat;
 
@@ -52,6 +54,7 @@ public final class ReadingsText {
    * Writes what a log shows.
    *
    * @param report what it shows
+   * @param maps how columns are read that were said to hold something
    * @param stretches stretches that were asked for by their ends or numbers
    * @param changes what changed between two stretches, may be empty
    * @param readings readings of a job, may be empty
@@ -61,6 +64,7 @@ public final class ReadingsText {
    */
   public static String of(
       LogReport report,
+      List<ReadAs> maps,
       List<Stretch> stretches,
       List<Change> changes,
       List<LogReading> readings,
@@ -73,6 +77,7 @@ public final class ReadingsText {
     text.steps();
     text.stretches(stretches);
     text.changes(changes);
+    text.maps(maps);
     text.readings(readings, outcome);
     text.notes();
     return text.layout.toString();
@@ -93,7 +98,6 @@ public final class ReadingsText {
     layout.hanging(
         "  Times:    ",
         format.timing().description()
-            + (format.timing().assumed() ? " (a guess: the day may also come second)" : "")
             + "; "
             + start()
             + length(recording.lastTime())
@@ -107,8 +111,42 @@ public final class ReadingsText {
                 recording.rows(),
                 format.firstRow(),
                 repeated > 0 ? "; %d have the time of the row above".formatted(repeated) : ""));
+    guesses();
+    leftOut();
     gaps();
     others();
+  }
+
+  /** What was made out, and how sure it is. */
+  private void guesses() {
+    for (LogFormat.Guess guess : format.guesses()) {
+      String why = guess.why().isEmpty() ? "" : ": " + guess.why();
+      String told = guess.taken() + " (" + guess.sureness().words() + why + ")";
+      boolean sure =
+          guess.sureness() == LogFormat.Sureness.CERTAIN
+              || guess.sureness() == LogFormat.Sureness.SAID;
+      String label = guess.about().equals("decimals") ? "  Decimals: " : "  Told by:  ";
+      layout.hanging(
+          guess.about().equals("dates") ? "  Dates:    " : label,
+          sure ? told : terminal.attention(told));
+    }
+  }
+
+  private void leftOut() {
+    Log.LeftOut left = report.log().leftOut();
+    if (left.headings() > 0) {
+      layout.hanging(
+          "  Left out: ",
+          "the headings, which stand there %d times more".formatted(left.headings()));
+    }
+    if (left.footerRows() > 0) {
+      layout.hanging(
+          "  Left out: ",
+          terminal.attention(
+              "%d %s of other text at the end: '%s'"
+                  .formatted(
+                      left.footerRows(), left.footerRows() == 1 ? "row" : "rows", left.footer())));
+    }
   }
 
   private static String delimiter(char delimiter) {
@@ -412,6 +450,23 @@ public final class ReadingsText {
     layout.hanging(
         "  ",
         "The uncertainty is that of the scatter: an error of the instrument that stays the same drops out.");
+  }
+
+  private void maps(List<ReadAs> maps) {
+    if (!maps.isEmpty()) {
+      layout.heading("Columns read as");
+    }
+    for (ReadAs map : maps) {
+      layout.hanging(
+          "  ",
+          "%s in %s: %s, %s%s"
+              .formatted(
+                  report.column(map.mapped().column()).name(),
+                  map.unit().symbol(),
+                  map.mapped().what().target(),
+                  map.trend() ? "the trend of " : "",
+                  QuantityFormat.withArticle(map.kind().name())));
+    }
   }
 
   private void readings(List<LogReading> readings, List<String> outcome) {

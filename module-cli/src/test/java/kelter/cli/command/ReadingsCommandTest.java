@@ -253,6 +253,115 @@ class ReadingsCommandTest {
     assertEquals(before, Files.readString(Path.of(job)));
   }
 
+  private String written(String text) throws IOException {
+    return Files.writeString(folder.resolve("written.csv"), text).toString();
+  }
+
+  /** A meter that chooses its range: half of the rows in W, half in kW, about 1 kW throughout. */
+  private String ranging() throws IOException {
+    StringBuilder text = new StringBuilder("t [s];Value;Unit\n");
+    for (int i = 0; i < 100; i++) {
+      text.append(i).append(i % 2 == 0 ? ";999.5;W\n" : ";1.0005;kW\n");
+    }
+    return written(text.toString());
+  }
+
+  @Test
+  void unitsThatSwitchAreReadInOne() throws IOException {
+    String job = copy("jobs/water-boiler.json");
+    Console console =
+        Console.run("readings", ranging(), "--map", "Value=heater.power", "--into", job);
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(Files.readString(Path.of(job)).contains("\"reading\": \"1000.0 W"), console.out());
+  }
+
+  @Test
+  void unitsOfMapsAreCheckedAndShownWithoutAJob() throws IOException {
+    Console shown = Console.run("readings", ranging(), "--map", "Value=heater.power");
+    assertEquals(0, shown.code(), shown.err());
+    assertTrue(shown.out().contains("Value in W: heater.power, a power"), shown.out());
+
+    for (String[] wrong :
+        new String[][] {
+          {"Value[kW]=heater.power", "the log has 'Value' in W, the map in kW"},
+          {"Value=heater.resistance", "a resistance is expected"},
+          {"Value=heater.powr", "did you mean 'power'?"},
+        }) {
+      Console refused = Console.run("readings", ranging(), "--map", wrong[0]);
+      assertEquals(1, refused.code(), wrong[0]);
+      assertTrue(refused.err().replaceAll("\\s+", " ").contains(wrong[1]), refused.err());
+    }
+    String bare = written("t [s];P\n0;5\n1;6\n2;5\n");
+    Console asked = Console.run("readings", bare, "--map", "P=heater.power");
+    assertEquals(1, asked.code());
+    assertTrue(asked.err().contains("--units 'P=W'"), asked.err());
+    Console said = Console.run("readings", bare, "--map", "P=heater.power", "--units", "P=kW");
+    assertEquals(0, said.code(), said.err());
+    assertTrue(said.out().contains("P in kW: heater.power"), said.out());
+  }
+
+  @Test
+  void whatALogDoesNotTellIsAskedFor() throws IOException {
+    for (String[] each :
+        new String[][] {
+          {"Time;P (W)\n0;5\n1;6\n2;7\n", "--time s", "--time", "s"},
+          {"Time;P (W)\n14:03;5\n14:04;6\n14:05;7\n", "--time hh:mm", "--time", "mm:ss"},
+          {"t [s];P (W)\n0;1,234\n1;1,235\n", "--decimal comma", "--decimal", "comma"},
+          {"Date;P (W)\n10/11/2026;5\n11/11/2026;6\n", "--dates dmy", "--dates", "mdy"},
+        }) {
+      String log = written(each[0]);
+      Console asked = Console.run("readings", log);
+      assertEquals(1, asked.code(), each[0]);
+      assertTrue(asked.err().contains(each[1]), asked.err());
+      Console said = Console.run("readings", log, each[2], each[3]);
+      assertEquals(0, said.code(), said.err());
+      assertTrue(said.out().contains("as you said"), said.out());
+    }
+    Console wrong = Console.run("readings", LOG, "--time", "fortnights");
+    assertEquals(1, wrong.code());
+    assertTrue(wrong.err().contains("known: s, ms"), wrong.err());
+  }
+
+  @Test
+  void figuresAtTheEndOfWhatADoubleHoldsLeadToNoNonsense() throws IOException {
+    String[] cells = {"1e300", "-1e300", "1e30", "-1e30", "1e-300", "4.9e-324", "9.9e29", "1e999"};
+    for (String cell : cells) {
+      for (String kind : new String[] {"text", "json"}) {
+        StringBuilder text = new StringBuilder("t [s],P (W)\n");
+        for (int i = 0; i < 60; i++) {
+          text.append(i).append(i % 20 == 7 ? "," + cell + "\n" : ",1.5\n");
+        }
+        Console console =
+            Console.run(
+                "readings",
+                "--format",
+                kind,
+                written(text.toString()),
+                "--window",
+                "0s..30s",
+                "--compare",
+                "0s..20s,30s..50s");
+        assertTrue(console.code() <= 1, cell + console.err());
+        String said = console.out() + console.err();
+        assertFalse(said.contains("NaN") || said.contains("Infinity"), cell + said);
+        assertFalse(console.out().contains("null"), cell + said);
+      }
+    }
+  }
+
+  @Test
+  void aLogThatIsOverRangeThroughoutIsShown() throws IOException {
+    String log = written("t [s];R (Ohm)\n0;0.L\n1;0.L\n2;0.L\n");
+    Console console = Console.run("readings", log);
+    assertEquals(0, console.code(), console.err());
+    assertTrue(console.out().contains("Over range in 3 of 3 rows"), console.out());
+    String job = copy("jobs/water-boiler.json");
+    Console into = Console.run("readings", log, "--map", "R=heater.resistance", "--into", job);
+    assertEquals(1, into.code());
+    assertTrue(into.err().replaceAll("\\s+", " ").contains("a reading of OL"), into.err());
+  }
+
   @Test
   void signsThatTheTerminalLacksAreSpeltOut() {
     Console console = Console.run(StandardCharsets.US_ASCII, "readings", LOG);

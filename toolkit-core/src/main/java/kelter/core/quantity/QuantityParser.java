@@ -273,6 +273,29 @@ public final class QuantityParser {
     return unit(text.strip(), kind, text);
   }
 
+  /**
+   * The units that a text may stand for, whatever is expected but money.
+   *
+   * @param text a UCUM code or a spelling of the trade, perhaps with the mark of gauge or absolute
+   *     pressure
+   * @return the units, that of the UCUM code first; empty if the text is none
+   */
+  public static List<Unit> units(String text) {
+    String unit = text.strip();
+    if (unit.isEmpty() || unit.length() > MAX_LENGTH) {
+      return List.of();
+    }
+    Matcher suffixed = Patterns.SUFFIXED.matcher(unit);
+    Matcher scaled = Patterns.GAUGE.matcher(unit);
+    String bare =
+        suffixed.matches()
+            ? suffixed.group("unit")
+            : scaled.matches() ? scaled.group("unit") : unit;
+    return Spellings.candidates(bare).stream()
+        .filter(each -> !each.dimension().hasCurrency())
+        .toList();
+  }
+
   static Unit unit(String written, QuantityKind kind, String whole) {
     String text = withoutPressureScale(written, kind);
     if (text.isEmpty()) {

@@ -13,18 +13,29 @@ import kelter.core.log.Series;
  *     after the start
  * @param resolutions the size of the last digit of each of them, in its unit; 0 if it is not known
  * @param spans the stretches that were asked for
+ * @param leftOut rows that are no readings
  */
 public record Log(
     LogFormat format,
     double start,
     Recording recording,
     List<Double> resolutions,
-    List<Stretch> spans) {
+    List<Stretch> spans,
+    LeftOut leftOut) {
 
   public Log {
     resolutions = List.copyOf(resolutions);
     spans = List.copyOf(spans);
   }
+
+  /**
+   * Rows behind the first reading that are no readings.
+   *
+   * @param headings how often the headings stand there again
+   * @param footerRows how many rows of other text stand at the end
+   * @param footer the first of them
+   */
+  public record LeftOut(long headings, long footerRows, String footer) {}
 
   /**
    * A stretch of time that was asked for.

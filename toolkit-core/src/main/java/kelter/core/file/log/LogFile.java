@@ -13,8 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.LongConsumer;
 import kelter.core.problem.InputException;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
@@ -64,7 +64,7 @@ public final class LogFile {
       throw new InputException(name, "is a directory", "name the log of an instrument");
     }
     try (Counted in = new Counted(Files.newInputStream(path))) {
-      return read(in, name, Files.size(path), options, progress);
+      return read(in, path, Files.size(path), options, progress);
     } catch (NoSuchFileException missing) {
       throw new InputException(name, "there is no such file", "name the log of an instrument");
     } catch (LogSieve.Stopped stopped) {
@@ -74,9 +74,9 @@ public final class LogFile {
     }
   }
 
-  private static Log read(
-      Counted file, String name, long size, LogOptions options, Progress progress)
+  private static Log read(Counted file, Path path, long size, LogOptions options, Progress progress)
       throws IOException {
+    String name = path.toString();
     BufferedInputStream in = new BufferedInputStream(file, HEAD);
     in.mark(HEAD);
     byte[] head = in.readNBytes(HEAD - 1);
@@ -93,14 +93,41 @@ public final class LogFile {
             .orElse(recognised);
     String text = encoding.text(head);
     sift(text, name, encoding, complete);
-    LogHead.Found found = LogHead.find(name, text, complete, encoding, options);
-    in.skipNBytes(encoding.mark());
-    LogRows rows = new LogRows(name, found, options);
-    try (Reader reader = rest(in, name, encoding, found.format())) {
-      read(reader, rows, found.format(), () -> progress.at(file.count, size, rows.count()));
+    LogHead rows = LogHead.find(name, text, complete, options);
+    LogFound found = LogFound.of(name, rows, rows.rows(), encoding, options);
+    if (!found.settled() && !rows.sawAll(complete)) {
+      // What the first rows leave open, a later one may tell.
+      found = LogFound.of(name, rows, telling(path, name, encoding, rows), encoding, options);
     }
-    progress.at(size, size, rows.count());
-    return rows.log();
+    found.requireTold();
+    in.skipNBytes(encoding.mark());
+    return read(in, name, encoding, found, options, progress(file, size, progress));
+  }
+
+  private static LongConsumer progress(Counted file, long size, Progress progress) {
+    return rows -> progress.at(file.count, size, rows);
+  }
+
+  /** Rows of the whole log that show what others do not. */
+  private static List<List<String>> telling(
+      Path path, String name, LogEncoding encoding, LogHead head) throws IOException {
+    LogSample sample = new LogSample();
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(path), BUFFER)) {
+      in.skipNBytes(encoding.mark());
+      try (Reader reader = decoded(in, name, encoding, head.delimiter());
+          CSVParser parser = LogCsv.parser(reader, head.delimiter())) {
+        for (CSVRecord row : parser) {
+          List<String> cells = row.toList();
+          if (row.getRecordNumber() > head.first() && head.isData(cells)) {
+            sample.take(head.row(cells));
+          }
+        }
+      } catch (UncheckedIOException damaged) {
+        // What is damaged is told with its row when the log is read.
+        return sample.rows();
+      }
+    }
+    return sample.rows();
   }
 
   /** Stops at a damaged head before anything is made of it. */
@@ -131,9 +158,7 @@ public final class LogFile {
     return likely;
   }
 
-  /** The rows of readings, with what stands above them passed over. */
-  private static Reader rest(InputStream in, String name, LogEncoding encoding, LogFormat format)
-      throws IOException {
+  private static Reader decoded(InputStream in, String name, LogEncoding encoding, char delimiter) {
     Reader decoded =
         new InputStreamReader(
             in,
@@ -142,29 +167,28 @@ public final class LogFile {
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPLACE)
                 .onUnmappableCharacter(CodingErrorAction.REPLACE));
-    BufferedReader reader = new BufferedReader(decoded, BUFFER);
-    for (long row = 1; row < format.firstRow(); row++) {
-      reader.readLine();
-    }
     return new LogSieve(
-        reader, name, encoding.charset().name(), format.delimiter(), format.firstRow());
+        new BufferedReader(decoded, BUFFER), name, encoding.charset().name(), delimiter, 1);
   }
 
-  private static void read(Reader reader, LogRows rows, LogFormat format, Runnable told)
+  private static Log read(
+      InputStream in,
+      String name,
+      LogEncoding encoding,
+      LogFound found,
+      LogOptions options,
+      LongConsumer told)
       throws IOException {
-    CSVFormat csv =
-        CSVFormat.Builder.create()
-            .setDelimiter(format.delimiter())
-            .setQuote('"')
-            .setIgnoreSurroundingSpaces(true)
-            .setIgnoreEmptyLines(false)
-            .setLenientEof(true)
-            .get();
-    try (CSVParser parser = CSVParser.builder().setReader(reader).setFormat(csv).get()) {
+    LogRows rows = new LogRows(name, found, options);
+    LogFormat format = found.format();
+    try (Reader reader = decoded(in, name, encoding, format.delimiter());
+        CSVParser parser = LogCsv.parser(reader, format.delimiter())) {
       for (CSVRecord row : parser) {
-        rows.take(format.firstRow() + row.getRecordNumber() - 1, row);
+        if (row.getRecordNumber() >= format.firstRow()) {
+          rows.take(row.getRecordNumber(), row);
+        }
         if (row.getRecordNumber() % ROWS_PER_TELLING == 0) {
-          told.run();
+          told.accept(rows.count());
         }
       }
     } catch (UncheckedIOException wrapped) {
@@ -172,6 +196,8 @@ public final class LogFile {
     } catch (IOException broken) {
       rows.stop(broken);
     }
+    told.accept(rows.count());
+    return rows.log();
   }
 
   /** Counts the bytes that pass. */

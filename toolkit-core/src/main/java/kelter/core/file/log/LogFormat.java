@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param firstRow the first row of readings, from 1
  * @param timing how it tells its times
  * @param columns its columns, in order
+ * @param guesses what was made out and not told by the log itself, and how sure it is
  */
 public record LogFormat(
     String encoding,
@@ -23,10 +24,12 @@ public record LogFormat(
     long headerRow,
     long firstRow,
     Timing timing,
-    List<Column> columns) {
+    List<Column> columns,
+    List<Guess> guesses) {
 
   public LogFormat {
     columns = List.copyOf(columns);
+    guesses = List.copyOf(guesses);
   }
 
   /** What a column holds. */
@@ -35,9 +38,48 @@ public record LogFormat(
     TIME,
     /** Figures. */
     VALUE,
+    /** Units of another column. */
+    UNIT,
     /** Anything else, or the number of the row; it is not read. */
     OTHER
   }
+
+  /** How sure a guess is. */
+  public enum Sureness {
+    /** Somebody said so. */
+    SAID("as you said"),
+    /** The log allows nothing else. */
+    CERTAIN("certain"),
+    /** Something else is possible, but odd. */
+    LIKELY("likely"),
+    /** Something else is as good, and no reading depends on it. */
+    EVEN("a guess that changes no reading");
+
+    private final String words;
+
+    Sureness(String words) {
+      this.words = words;
+    }
+
+    /**
+     * For a person.
+     *
+     * @return words
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * Something that was made out.
+   *
+   * @param about what it is about, for instance {@code dates}
+   * @param taken what was taken
+   * @param sureness how sure it is
+   * @param why what speaks for it, and what would say otherwise; a sentence without a full stop
+   */
+  public record Guess(String about, String taken, Sureness sureness, String why) {}
 
   /**
    * A column.
@@ -45,10 +87,26 @@ public record LogFormat(
    * @param place its place, from 1
    * @param name its heading without the unit; {@code column 3} without a heading
    * @param heading its whole heading
-   * @param unit its unit as it is written in the heading or behind each figure, may be empty
+   * @param unit its unit as it is written in the heading, in a row or column of units, or behind
+   *     each figure; may be empty
    * @param role what it holds
    */
-  public record Column(int place, String name, String heading, String unit, Role role) {}
+  public record Column(int place, String name, String heading, String unit, Role role) {
+
+    Column as(Role other) {
+      return new Column(place, name, heading, unit, other);
+    }
+
+    Column in(String other) {
+      return new Column(place, name, heading, other, role);
+    }
+
+    boolean isCalled(String word) {
+      return heading.equals(word)
+          || name.equalsIgnoreCase(word.strip())
+          || word.strip().equals("#" + place);
+    }
+  }
 
   /**
    * How a log tells its times.
@@ -77,17 +135,32 @@ public record LogFormat(
    *
    * @param name what a person calls it
    * @return its place among {@link #values}, from 0; empty if there is none
+   * @throws IllegalArgumentException if there is more than one
    */
   public Optional<Integer> find(String name) {
     List<Column> values = values();
     for (int pass = 0; pass < 4; pass++) {
-      for (int i = 0; i < values.size(); i++) {
-        if (matches(values.get(i), name.strip(), pass)) {
-          return Optional.of(i);
-        }
+      Optional<Integer> found = find(values, name.strip(), pass);
+      if (found.isPresent()) {
+        return found;
       }
     }
     return Optional.empty();
+  }
+
+  private static Optional<Integer> find(List<Column> values, String name, int pass) {
+    Optional<Integer> found = Optional.empty();
+    for (int i = 0; i < values.size(); i++) {
+      if (matches(values.get(i), name, pass)) {
+        if (found.isPresent()) {
+          throw new IllegalArgumentException(
+              "more than one column is called '%s'; name it by its place, #%d or #%d"
+                  .formatted(name, values.get(found.get()).place(), values.get(i).place()));
+        }
+        found = Optional.of(i);
+      }
+    }
+    return found;
   }
 
   private static boolean matches(Column column, String name, int pass) {

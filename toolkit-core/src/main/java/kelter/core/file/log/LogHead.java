@@ -4,109 +4,134 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import kelter.core.file.log.LogFormat.Column;
-import kelter.core.file.log.LogFormat.Role;
+import java.util.Optional;
+import kelter.core.file.log.cell.CellTime;
+import kelter.core.file.log.cell.FigureForm;
+import kelter.core.file.log.cell.Heading;
+import kelter.core.file.log.cell.Marks;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
 
-/** Recognises a log by its first rows. */
+/** Recognises the rows of a log by its first ones: what splits columns, where readings begin. */
 final class LogHead {
 
   /** How many rows are looked at. */
-  private static final int ROWS = 300;
+  static final int ROWS = 300;
 
   static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
   private static final double MOST = 0.5;
+  private static final double SOME = 0.2;
   private static final int LONGEST_UNIT = 8;
+  private static final String DIRECTIVE = "sep=";
 
-  /** Headings of numbers of rows. */
-  private static final Set<String> ROW_WORDS =
-      Set.of("no", "no.", "nr", "nr.", "#", "index", "sample", "record", "row", "number", "id");
-
-  private static final Pattern WITH_UNIT =
-      Pattern.compile("(?<name>.*?)\\s*(?:\\[(?<a>[^\\]]*)\\]|\\((?<b>[^)]*)\\)|/\\s*(?<c>\\S+))");
+  /** How figures may be written; which of them it is, is not asked yet. */
+  private static final List<FigureForm> FORMS =
+      List.of(new FigureForm('.', true), new FigureForm(',', true));
 
   private final String file;
-  private final List<String> lines;
+  private final List<List<String>> lines;
   private final char delimiter;
   private final int width;
-  private final char point;
+  private int first;
+  private List<Look> usual = List.of();
 
-  private LogHead(String file, List<String> lines, char delimiter) {
+  private LogHead(String file, String head, boolean complete, char delimiter) {
     this.file = file;
-    this.lines = lines;
     this.delimiter = delimiter;
-    this.width = usualWidth(lines, delimiter);
-    this.point = point(lines, delimiter, width);
+    List<List<String>> rows = new ArrayList<>(LogCsv.rows(head, delimiter, ROWS));
+    if (!complete && rows.size() < ROWS && rows.size() > 1) {
+      rows.remove(rows.size() - 1);
+    }
+    while (!rows.isEmpty() && isBlank(rows.get(rows.size() - 1))) {
+      rows.remove(rows.size() - 1);
+    }
+    this.lines = rows;
+    this.width = usualWidth(rows);
   }
 
   /**
-   * What a log looks like, and how its times are read.
+   * Recognises the rows of a log.
    *
-   * @param format what was recognised
-   * @param clock where its times stand and how they are read
+   * @throws InputException if there are no readings, or it cannot be told what splits columns
    */
-  record Found(LogFormat format, LogClock clock) {}
-
-  static Found find(
-      String file, String head, boolean complete, LogEncoding encoding, LogOptions options) {
-    List<String> lines = new ArrayList<>(List.of(head.split("\\r\\n|\\n|\\r", -1)));
-    if (!complete || lines.get(lines.size() - 1).isEmpty()) {
-      lines.remove(lines.size() - 1);
-    }
-    if (lines.stream().allMatch(String::isBlank)) {
+  static LogHead find(String file, String head, boolean complete, LogOptions options) {
+    if (head.isBlank()) {
       throw new InputException(file, "holds nothing but blanks", "name the log of an instrument");
     }
-    List<String> first = lines.subList(0, Math.min(ROWS, lines.size()));
     LogHead best = null;
-    for (char delimiter : options.delimiter().map(List::of).orElse(DELIMITERS)) {
-      LogHead candidate = new LogHead(file, first, delimiter);
+    for (char delimiter : candidates(head, options)) {
+      LogHead candidate = new LogHead(file, head, complete, delimiter);
       if (best == null || candidate.score() > best.score()) {
         best = candidate;
       }
     }
-    return best.found(encoding, options.every());
+    best.findFirst();
+    best.refuseSplitDecimals(options);
+    return best;
+  }
+
+  /** A comma that was said to be the decimal sign splits columns only where quotes tell the two. */
+  private static List<Character> candidates(String head, LogOptions options) {
+    if (options.delimiter().isPresent()) {
+      return List.of(options.delimiter().get());
+    }
+    String start = head.startsWith("\uFEFF") ? head.substring(1) : head;
+    if (start.startsWith(DIRECTIVE) && start.length() > DIRECTIVE.length()) {
+      return List.of(start.charAt(DIRECTIVE.length()));
+    }
+    boolean noComma = options.said().decimal().equals(Optional.of(',')) && head.indexOf('"') < 0;
+    return noComma ? DELIMITERS.subList(0, DELIMITERS.size() - 1) : DELIMITERS;
+  }
+
+  char delimiter() {
+    return delimiter;
+  }
+
+  int width() {
+    return width;
+  }
+
+  /** The first row of readings, from 0. */
+  int first() {
+    return first;
+  }
+
+  /** The rows of readings among those that were looked at. */
+  List<List<String>> rows() {
+    List<List<String>> rows = new ArrayList<>();
+    for (List<String> line : lines.subList(first, lines.size())) {
+      if (isData(line)) {
+        rows.add(row(line));
+      }
+    }
+    return rows;
+  }
+
+  /** Whether all rows of the log were looked at. */
+  boolean sawAll(boolean complete) {
+    return complete && lines.size() < ROWS;
   }
 
   /** How well a delimiter explains the rows: the part of them, and of their cells, that fit. */
   private double score() {
     double fits = 0;
-    for (String line : lines) {
-      fits += (double) row(line).stream().filter(this::isReading).count() / width;
+    for (List<String> line : lines) {
+      fits += (double) row(line).stream().filter(LogHead::isReading).count() / width;
     }
     return width > 1 ? fits + 1e-6 * width : fits / 2;
   }
 
-  static List<String> cells(String line, char delimiter) {
-    List<String> cells = new ArrayList<>();
-    StringBuilder cell = new StringBuilder();
-    boolean quoted = false;
-    for (int i = 0; i < line.length(); i++) {
-      char c = line.charAt(i);
-      if (c == '"') {
-        quoted = !quoted;
-      } else if (c == delimiter && !quoted) {
-        cells.add(cell.toString().strip());
-        cell.setLength(0);
-      } else {
-        cell.append(c);
-      }
-    }
-    cells.add(cell.toString().strip());
-    return cells;
+  static boolean isBlank(List<String> line) {
+    return line.stream().allMatch(String::isBlank);
   }
 
   /** How many columns most rows have; a delimiter at the end of all of them opens no column. */
-  private static int usualWidth(List<String> lines, char delimiter) {
+  private static int usualWidth(List<List<String>> lines) {
     Map<Integer, Integer> counts = new LinkedHashMap<>();
     Map<Integer, Integer> open = new LinkedHashMap<>();
-    for (String line : lines) {
-      if (!line.isBlank()) {
-        List<String> cells = cells(line, delimiter);
+    for (List<String> cells : lines) {
+      if (!isBlank(cells)) {
         counts.merge(cells.size(), 1, Integer::sum);
         open.merge(cells.size(), cells.get(cells.size() - 1).isEmpty() ? 1 : 0, Integer::sum);
       }
@@ -121,90 +146,82 @@ final class LogHead {
   }
 
   /** The cells of a row of the usual width; none of a row of another. */
-  private static List<String> row(String line, char delimiter, int width) {
-    List<String> cells = cells(line, delimiter);
+  List<String> row(List<String> cells) {
     boolean open = cells.size() == width + 1 && cells.get(width).isEmpty();
     return open ? cells.subList(0, width) : cells.size() == width ? cells : List.of();
   }
 
-  private List<String> row(String line) {
-    return row(line, delimiter, width);
+  /** A figure, perhaps with its unit behind it, a time, or a mark in its place. */
+  static boolean isReading(String cell) {
+    Look look = look(cell);
+    return look != Look.WORDS;
   }
 
-  private static char point(List<String> lines, char delimiter, int width) {
-    int commas = 0;
-    int points = 0;
-    for (String line : lines) {
-      for (String cell : row(line, delimiter, width)) {
-        boolean comma = cell.indexOf(',') >= 0 && LogCells.figureEnd(cell, ',') > cell.indexOf(',');
-        boolean point = cell.indexOf('.') >= 0 && LogCells.figureEnd(cell, '.') > cell.indexOf('.');
-        boolean time = LogTime.shape(cell).isTime();
-        commas += comma && !time ? 1 : 0;
-        points += point && !time ? 1 : 0;
+  static boolean isFigure(String cell) {
+    for (FigureForm form : FORMS) {
+      int end = form.end(cell);
+      if (end > 0 && isUnitBehind(cell.substring(end).strip())) {
+        return true;
       }
     }
-    return delimiter != ',' && commas > points ? ',' : '.';
+    return false;
   }
 
-  /** A figure, perhaps with its unit behind it, a time, or the mark of no value. */
-  private boolean isReading(String cell) {
-    return isFigure(cell) || LogCells.isNoFigure(cell) || LogTime.shape(cell).isTime();
-  }
-
-  private boolean isFigure(String cell) {
-    int end = LogCells.figureEnd(cell, point);
-    return end > 0 && unitBehind(cell, end) != null;
-  }
-
-  /** The unit behind a figure; null if what stands there is none. */
-  private static String unitBehind(String cell, int end) {
-    String rest = cell.substring(end).strip();
-    boolean unit =
+  static boolean isUnitBehind(String rest) {
+    if (rest.isEmpty()) {
+      return true;
+    }
+    boolean plain =
         rest.length() <= LONGEST_UNIT
             && rest.chars().noneMatch(c -> Character.isDigit(c) || ",.:;|-".indexOf(c) >= 0);
-    return unit ? rest : null;
+    return plain || (rest.length() <= 2 * LONGEST_UNIT && Heading.isUnit(rest));
   }
 
   /** What a cell looks like. */
-  private enum Look {
+  enum Look {
     TIME,
     FIGURE,
+    BEYOND,
     NONE,
     WORDS
   }
 
-  private Look look(String cell) {
-    if (LogTime.shape(cell).isTime()) {
+  static Look look(String cell) {
+    if (CellTime.of(cell).isTime()) {
       return Look.TIME;
     }
-    if (isFigure(cell)) {
-      return Look.FIGURE;
+    if (Marks.beyond(cell) != 0) {
+      return Look.BEYOND;
     }
-    return LogCells.isNoFigure(cell) ? Look.NONE : Look.WORDS;
+    if (Marks.isNoValue(cell)) {
+      return Look.NONE;
+    }
+    return isFigure(cell) ? Look.FIGURE : Look.WORDS;
   }
 
-  /** What most cells of each column look like in the later half of the rows. */
+  /**
+   * What each column holds: times or figures if a good part of its cells are some, since words may
+   * stand above and below them.
+   */
   private List<Look> usualLooks() {
     List<Look> usual = new ArrayList<>();
+    List<List<String>> rows = lines.stream().map(this::row).filter(row -> !row.isEmpty()).toList();
     for (int i = 0; i < width; i++) {
       Map<Look, Integer> counts = new EnumMap<>(Look.class);
-      for (String line : lines.subList(lines.size() / 2, lines.size())) {
-        List<String> cells = row(line);
-        if (!cells.isEmpty()) {
-          counts.merge(look(cells.get(i)), 1, Integer::sum);
-        }
+      for (List<String> row : rows) {
+        Look look = look(row.get(i));
+        counts.merge(look == Look.BEYOND ? Look.FIGURE : look, 1, Integer::sum);
       }
-      usual.add(
-          counts.entrySet().stream()
-              .max(Map.Entry.comparingByValue())
-              .map(Map.Entry::getKey)
-              .orElse(Look.WORDS));
+      int times = counts.getOrDefault(Look.TIME, 0);
+      int figures = counts.getOrDefault(Look.FIGURE, 0);
+      boolean some = Math.max(times, figures) >= SOME * rows.size();
+      usual.add(!some ? Look.WORDS : times >= figures ? Look.TIME : Look.FIGURE);
     }
     return usual;
   }
 
   /** Whether a row looks like the others: a time where they have one, and most of the figures. */
-  private boolean isData(String line, List<Look> usual) {
+  boolean isData(List<String> line) {
     List<String> cells = row(line);
     int figures = 0;
     int wanted = 0;
@@ -213,63 +230,32 @@ final class LogHead {
       if (usual.get(i) == Look.TIME && look != Look.TIME) {
         return false;
       }
+      boolean figure = look == Look.FIGURE || look == Look.BEYOND || look == Look.NONE;
       wanted += usual.get(i) == Look.FIGURE ? 1 : 0;
-      figures += usual.get(i) == Look.FIGURE && (look == Look.FIGURE || look == Look.NONE) ? 1 : 0;
+      figures += usual.get(i) == Look.FIGURE && figure ? 1 : 0;
     }
     return wanted > 0 && figures >= MOST * wanted;
   }
 
-  private Found found(LogEncoding encoding, double every) {
-    List<Look> usual = usualLooks();
-    int data = 0;
-    while (data < lines.size() && !isData(lines.get(data), usual)) {
-      data++;
+  private void findFirst() {
+    usual = usualLooks();
+    first = 0;
+    while (first < lines.size() && !isData(lines.get(first))) {
+      first++;
     }
-    if (data == lines.size()) {
+    if (first == lines.size()) {
       throw noReadings();
     }
-    requireNoRaggedRowAbove(data);
-    List<List<String>> rows = new ArrayList<>();
-    for (String line : lines.subList(data, lines.size())) {
-      List<String> cells = row(line);
-      if (!cells.isEmpty()) {
-        rows.add(cells);
-      }
-    }
-    int header = headerAbove(data);
-    List<String> names = header < 0 ? List.of() : row(lines.get(header));
-    List<String> units = header >= 0 && header < data - 1 ? row(lines.get(data - 1)) : List.of();
-    List<Column> columns = new ArrayList<>();
-    for (int i = 0; i < width; i++) {
-      columns.add(column(i, names, units, rows));
-    }
-    LogClock clock = LogClock.find(columns, rows, every);
-    List<Column> told =
-        columns.stream().map(each -> clock.isAt(each) ? ofTimes(each) : each).toList();
-    return new Found(
-        new LogFormat(
-            encoding.charset().name(),
-            encoding.assumed(),
-            delimiter,
-            point == ',',
-            header + 1,
-            data + 1,
-            clock.timing(),
-            told),
-        clock);
-  }
-
-  private static Column ofTimes(Column column) {
-    return new Column(column.place(), column.name(), column.heading(), column.unit(), Role.TIME);
+    requireNoRaggedRowAbove();
   }
 
   /** A row of figures of another width is a damaged row of readings and no words above them. */
-  private void requireNoRaggedRowAbove(int data) {
-    for (int i = 0; i < data; i++) {
-      List<String> cells = cells(lines.get(i), delimiter);
+  private void requireNoRaggedRowAbove() {
+    for (int i = 0; i < first; i++) {
+      List<String> cells = lines.get(i);
       boolean figures =
-          cells.stream().anyMatch(this::isFigure) && cells.stream().allMatch(this::isReading);
-      if (figures && cells.size() > 1 && row(lines.get(i)).isEmpty()) {
+          cells.stream().anyMatch(LogHead::isFigure) && cells.stream().allMatch(LogHead::isReading);
+      if (figures && cells.size() > 1 && row(cells).isEmpty()) {
         throw new InputException(
             file + ", row " + (i + 1) + ", column " + (Math.min(cells.size(), width) + 1),
             "the row has " + cells.size() + " columns, the others have " + width,
@@ -279,7 +265,7 @@ final class LogHead {
   }
 
   private InputException noReadings() {
-    boolean heading = lines.stream().filter(line -> !line.isBlank()).count() <= 2;
+    boolean heading = lines.stream().filter(line -> !isBlank(line)).count() <= 2;
     return new InputException(
         file,
         heading
@@ -289,63 +275,53 @@ final class LogHead {
   }
 
   /**
-   * The row of the headings: of the rows above the readings, the first or second of their width.
+   * A comma that splits columns of whole figures only may be the decimal sign as well, unless as
+   * many headings stand above.
    */
-  private int headerAbove(int data) {
-    int above = data - 1;
-    if (above < 0 || row(lines.get(above)).isEmpty()) {
-      return -1;
+  private void refuseSplitDecimals(LogOptions options) {
+    List<String> above = first > 0 ? lines.get(first - 1) : List.of("");
+    boolean told = !row(above).isEmpty() && above.stream().noneMatch(LogHead::isFigure);
+    boolean points =
+        rows().stream().flatMap(List::stream).anyMatch(cell -> hasMark(cell) && isFigure(cell));
+    if (delimiter == ',' && width > 1 && !told && !points && options.delimiter().isEmpty()) {
+      throw new InputException(
+          List.of(
+              new Problem(
+                  "%s, row %d".formatted(file, first + 1),
+                  "the comma may split columns or decimals: %s, under %s"
+                      .formatted(
+                          String.join(",", lines.get(first)),
+                          isBlank(above) ? "no headings" : String.join(",", above)),
+                  "say --delimiter , if it splits columns; else write the log with another"
+                      + " delimiter, or, if it has one column, say --decimal comma")));
     }
-    boolean units =
-        above > 0
-            && !row(lines.get(above - 1)).isEmpty()
-            && row(lines.get(above - 1)).stream().noneMatch(this::isReading)
-            && row(lines.get(above)).stream().allMatch(cell -> cell.length() <= LONGEST_UNIT);
-    return units ? above - 1 : above;
+    boolean ragged = above.size() > 1 && row(above).isEmpty() && !isBlank(above);
+    boolean words = above.stream().noneMatch(cell -> !cell.isEmpty() && isReading(cell));
+    if (ragged
+        && words
+        && above.stream().filter(cell -> !cell.isEmpty()).count() > 1
+        && options.delimiter().isEmpty()) {
+      throw new InputException(
+          "%s, row %d".formatted(file, first),
+          "the headings are %d, the columns of readings %d".formatted(above.size(), width),
+          "complete the headings, or put an empty row between them and the readings; if commas"
+              + " are decimal signs too, write the log with another delimiter");
+    }
   }
 
-  private Column column(
-      int place, List<String> names, List<String> units, List<List<String>> rows) {
-    String heading = place < names.size() ? names.get(place) : "";
-    Matcher matcher = WITH_UNIT.matcher(heading);
-    String name = heading;
-    String unit = place < units.size() ? units.get(place).replaceAll("^[\\[(]|[\\])]$", "") : "";
-    if (matcher.matches() && !matcher.group("name").isBlank()) {
-      name = matcher.group("name");
-      unit = first(matcher.group("a"), matcher.group("b"), matcher.group("c"));
-    }
-    int figures = 0;
-    int none = 0;
-    String behind = "";
-    for (List<String> row : rows) {
-      String cell = row.get(place);
-      if (LogCells.isNoFigure(cell)) {
-        none++;
-      } else if (isFigure(cell)) {
-        figures++;
-        behind = unitBehind(cell, LogCells.figureEnd(cell, point));
-      }
-    }
-    // A column with a figure here and there but mostly words is one of words.
-    boolean value = figures > 0 && figures >= MOST * (rows.size() - none);
-    boolean number = ROW_WORDS.contains(name.toLowerCase(Locale.ROOT));
-    if (name.isBlank()) {
-      name = "column " + (place + 1);
-    }
-    return new Column(
-        place + 1,
-        name.strip(),
-        heading.isBlank() ? name : heading,
-        unit.isBlank() ? behind : unit.strip(),
-        value && !number ? Role.VALUE : Role.OTHER);
+  private static boolean hasMark(String cell) {
+    return cell.indexOf('.') >= 0 || cell.indexOf(',') >= 0;
   }
 
-  private static String first(String... texts) {
-    for (String text : texts) {
-      if (text != null) {
-        return text;
+  /** The rows of words right above the readings and as wide as they are, the nearest first. */
+  List<List<String>> above() {
+    List<List<String>> above = new ArrayList<>();
+    for (int i = first - 1; i >= 0 && !row(lines.get(i)).isEmpty(); i--) {
+      if (isBlank(lines.get(i))) {
+        break;
       }
+      above.add(row(lines.get(i)));
     }
-    return "";
+    return above;
   }
 }

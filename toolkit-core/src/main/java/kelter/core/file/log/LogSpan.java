@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import kelter.core.file.log.cell.CellTime;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 
@@ -68,11 +69,11 @@ public final class LogSpan {
       if (text.indexOf('T') > 0) {
         LocalDateTime time = LocalDateTime.parse(text);
         return new Moment(
-            Scale.CALENDAR, time.toEpochSecond(ZoneOffset.UTC) + time.getNano() * 1e-9);
+            Scale.CALENDAR, time.toEpochSecond(ZoneOffset.UTC) + time.getNano() / 1e9);
       }
       if (text.indexOf(':') > 0) {
         LocalTime time = LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
-        return new Moment(Scale.CLOCK, time.toNanoOfDay() * 1e-9);
+        return new Moment(Scale.CLOCK, time.toSecondOfDay() + time.getNano() / 1e9);
       }
     } catch (DateTimeException notATime) {
       throw new IllegalArgumentException(
@@ -94,7 +95,7 @@ public final class LogSpan {
     double first = after(from, start, timing);
     double last = after(to, start, timing);
     if (last < first && to.scale() == Scale.CLOCK) {
-      last += LogTime.DAY;
+      last += CellTime.DAY;
     }
     if (!(first <= last)) {
       throw new IllegalArgumentException("'" + text + "' ends before it begins");
@@ -107,13 +108,18 @@ public final class LogSpan {
       case AFTER_START -> moment.seconds();
       case CLOCK -> {
         require(timing.clock(), "of the clock");
-        double clock = start - Math.floor(start / LogTime.DAY) * LogTime.DAY;
+        double clock = start - Math.floor(start / CellTime.DAY) * CellTime.DAY;
         // A log has begun by the time that is asked for, so an earlier one is that of the next day.
         double after = moment.seconds() - clock;
-        yield after < 0 ? after + LogTime.DAY : after;
+        yield after < 0 ? after + CellTime.DAY : after;
       }
       case CALENDAR -> {
         require(timing.calendar(), "of the calendar");
+        if (timing.assumed()) {
+          throw new IllegalArgumentException(
+              "'%s' names a date, but the order of day and month in the log is a guess; say --dates dmy or --dates mdy"
+                  .formatted(text));
+        }
         yield moment.seconds() - start;
       }
     };

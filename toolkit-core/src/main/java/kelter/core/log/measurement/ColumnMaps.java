@@ -74,7 +74,8 @@ public record ColumnMaps(List<Mapped> given, List<Mapped> remembered) {
     given.forEach(each -> said.add(each.what().column()));
     List<String> headings = format.values().stream().map(LogFormat.Column::heading).toList();
     return known.stream()
-        .filter(each -> !said.contains(each.column()) && headings.contains(each.column()))
+        .filter(each -> !said.contains(each.column()))
+        .filter(each -> headings.stream().filter(each.column()::equals).count() == 1)
         .map(each -> new Mapped(headings.indexOf(each.column()), each))
         .toList();
   }

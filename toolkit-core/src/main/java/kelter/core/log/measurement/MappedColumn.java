@@ -68,16 +68,45 @@ record MappedColumn(
     return new MappedColumn(report, mapped, observable, unit, kind, false);
   }
 
+  /**
+   * The unit as the log writes it, else as the map says it.
+   *
+   * @throws IllegalArgumentException if both tell one and they differ
+   */
   private static String unitText(ColumnMaps.Mapped mapped, LogReport report) {
-    return mapped.what().unit().orElse(report.column(mapped.column()).unit());
+    String told = report.column(mapped.column()).unit();
+    String said = mapped.what().unit().orElse(told);
+    List<Unit> known = QuantityParser.units(told);
+    boolean same =
+        QuantityParser.units(said).stream()
+            .anyMatch(unit -> known.stream().anyMatch(other -> isSame(unit, other)));
+    if (!said.equals(told) && !known.isEmpty() && !same) {
+      String name = report.column(mapped.column()).name();
+      throw new IllegalArgumentException(
+          ("the log has '%s' in %s, the map in %s; take [%s] out of the map, or say --units"
+                  + " '%s=%s' if the log is wrong")
+              .formatted(name, told, said, said, name, said));
+    }
+    return said;
   }
 
-  private static Unit unit(ColumnMaps.Mapped mapped, QuantityKind kind, LogReport report) {
+  private static boolean isSame(Unit one, Unit other) {
+    return one.isCompatibleWith(other)
+        && one.factor() == other.factor()
+        && one.shift() == other.shift();
+  }
+
+  /**
+   * The unit of a column that holds a kind of quantity.
+   *
+   * @throws IllegalArgumentException if it is not told, not known or does not fit
+   */
+  static Unit unit(ColumnMaps.Mapped mapped, QuantityKind kind, LogReport report) {
     String text = unitText(mapped, report);
     if (text.isEmpty()) {
       String name = report.column(mapped.column()).name();
       throw new IllegalArgumentException(
-          "the heading of '%s' tells no unit; write it in brackets, --map '%s[%s]=...'"
+          "the log tells no unit of '%s'; say it, for instance --units '%s=%s'"
               .formatted(name, name, kind.unit().code()));
     }
     return QuantityParser.unit(text, kind);
@@ -106,6 +135,11 @@ record MappedColumn(
     }
     List<LogReport.Numbered> own =
         report.windows().stream().filter(each -> each.column() == mapped.column()).toList();
+    if (own.isEmpty() && report.log().recording().column(mapped.column()).count() == 0) {
+      throw new IllegalArgumentException(
+          "'%s' has no figure in the whole log; if the instrument showed OL, write a reading of OL into the job"
+              .formatted(name()));
+    }
     if (own.isEmpty()) {
       throw new IllegalArgumentException(
           "'%s' stands still nowhere; name a stretch of time, for instance --window 5min..10min"

@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import kelter.core.file.log.cell.FigureForm;
 import kelter.core.log.Window;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -143,7 +144,8 @@ class LogFileTest {
     assertEquals("V", log.format().values().get(0).unit());
     assertEquals(2, log.recording().lastTime());
 
-    LogOptions every = new LogOptions(Optional.empty(), Optional.empty(), 0.5, List.of());
+    LogOptions every =
+        new LogOptions(Optional.empty(), Optional.empty(), 0.5, List.of(), LogOptions.Said.NOTHING);
     assertEquals(1, read("1|10\n2|11\n3|12\n".getBytes(WINDOWS), every).recording().lastTime());
   }
 
@@ -201,7 +203,8 @@ class LogFileTest {
             Optional.empty(),
             Optional.empty(),
             Double.NaN,
-            List.of(LogSpan.parse("14:02..14:03:30"), LogSpan.parse("1min..90 s")));
+            List.of(LogSpan.parse("14:02..14:03:30"), LogSpan.parse("1min..90 s")),
+            LogOptions.Said.NOTHING);
 
     Log log = read(text.toString().getBytes(StandardCharsets.UTF_8), options);
 
@@ -215,7 +218,8 @@ class LogFileTest {
             Optional.empty(),
             Optional.empty(),
             Double.NaN,
-            List.of(LogSpan.parse("2026-10-23T14:00..2026-10-23T15:00")));
+            List.of(LogSpan.parse("2026-10-23T14:00..2026-10-23T15:00")),
+            LogOptions.Said.NOTHING);
     InputException refused =
         assertThrows(
             InputException.class,
@@ -346,7 +350,7 @@ class LogFileTest {
             "0.30000000000000004",
             ".5",
             "5.")) {
-      assertEquals(Double.parseDouble(figure), LogCells.value(figure, '.'), figure);
+      assertEquals(Double.parseDouble(figure), FigureForm.POINT.value(figure), figure);
     }
   }
 
