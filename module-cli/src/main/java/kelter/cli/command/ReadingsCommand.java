@@ -14,8 +14,6 @@ import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
-import kelter.core.file.JobDocument;
-import kelter.core.file.JobFile;
 import kelter.core.file.ShopDocument;
 import kelter.core.file.ShopFile;
 import kelter.core.file.log.Log;
@@ -114,7 +112,8 @@ final class ReadingsCommand implements Command {
     Optional<Path> profile = invocation.given().path(Invocation.SHOP);
     Optional<ShopDocument> shop = profile.map(ShopFile::read);
     Optional<Path> into = invocation.given().path(INTO);
-    Optional<JobDocument> job = into.map(invocation::job);
+    // Mistakes of the job are told before a long log is read.
+    into.ifPresent(invocation::job);
 
     Log log = read(file, options, terminal);
     LogReport report = LogReport.of(file.toString(), log, rule);
@@ -130,27 +129,28 @@ final class ReadingsCommand implements Command {
             ? List.of()
             : Change.of(
                 Stretch.of(compared.get(0), report), Stretch.of(compared.get(1), report), report);
-    List<LogReading> readings =
-        job.map(
-                document ->
-                    new LogReader(
-                            document.job(),
-                            invocation.workshop().vocabulary(),
-                            invocation.workshop().instruments())
-                        .readings(report, maps, stretches, invocation.given().list(AT)))
-            .orElse(List.of());
     List<String> outcome = new ArrayList<>();
-    if (job.isPresent()) {
-      outcome.add(
-          write(invocation, job.get(), shop, readings, file.getFileName().toString(), into.get()));
+    List<LogReading> readings = List.of();
+    if (into.isPresent()) {
+      JobEntry entry =
+          new JobEntry(
+              invocation,
+              shop,
+              file.getFileName().toString(),
+              (job, workshop) ->
+                  new LogReader(job, workshop.vocabulary(), workshop.instruments())
+                      .readings(report, maps, stretches, invocation.given().list(AT)));
+      outcome.add(entry.write(into.get()));
+      readings = entry.readings();
     } else if (!maps.given().isEmpty()) {
       outcome.add("Nothing was written into a job: name one with --into.");
     }
     remember(shop, maps, profile).ifPresent(outcome::add);
+    List<LogReading> written = readings;
     Command.show(
         invocation,
-        () -> ReadingsJson.of(report, stretches, changes, readings, outcome),
-        () -> ReadingsText.of(report, stretches, changes, readings, outcome, terminal));
+        () -> ReadingsJson.of(report, stretches, changes, written, outcome),
+        () -> ReadingsText.of(report, stretches, changes, written, outcome, terminal));
   }
 
   private static List<String> compared(Invocation invocation) {
@@ -237,30 +237,6 @@ final class ReadingsCommand implements Command {
     };
   }
 
-  /** Writes the readings behind those of the job, after the whole has been read back. */
-  private static String write(
-      Invocation invocation,
-      JobDocument job,
-      Optional<ShopDocument> shop,
-      List<LogReading> readings,
-      String log,
-      Path into) {
-    if (readings.isEmpty()) {
-      throw new InputException(
-          INTO.name() + " " + into,
-          "no column of the log is mapped to a component of the job",
-          "write for instance --map 'Power=heater.power'");
-    }
-    JobDocument written = invocation.workshop().read(job.with(readings, log, shop));
-    int more = written.job().measurements().size() - job.job().measurements().size();
-    if (more == 0) {
-      return "Nothing was written: the job %s has these readings already.".formatted(into);
-    }
-    JobFile.write(written, into);
-    return "Written into the job %s: %d %s."
-        .formatted(into, more, more == 1 ? "reading" : "readings");
-  }
-
   /** Remembers what was said of the columns, if a shop profile was named. */
   private static Optional<String> remember(
       Optional<ShopDocument> shop, ColumnMaps maps, Optional<Path> profile) {
@@ -268,7 +244,8 @@ final class ReadingsCommand implements Command {
     if (shop.isEmpty() || shop.get().shop().columns().containsAll(said)) {
       return Optional.empty();
     }
-    ShopFile.write(shop.get().with(said), profile.get());
+    ShopFile.change(
+        profile.get(), now -> now.shop().columns().containsAll(said) ? now : now.with(said));
     return Optional.of(
         "Remembered in %s: %s."
             .formatted(

@@ -148,7 +148,7 @@ class JobFileTest {
     JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
     Path file = folder.resolve("job.json");
 
-    JobFile.write(document, file);
+    JobFile.writeNew(document, file);
 
     String written = Files.readString(file);
     assertEquals(squeezed(Samples.FULL), squeezed(written));

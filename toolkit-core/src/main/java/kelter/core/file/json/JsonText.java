@@ -56,6 +56,11 @@ public final class JsonText {
     return FACTORY.createParser(text);
   }
 
+  /** The value of a text that was read before. */
+  static Json value(String text) {
+    return new JsonText("").parse(text, "");
+  }
+
   /**
    * Reads a JSON text.
    *
