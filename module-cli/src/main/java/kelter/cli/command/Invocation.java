@@ -149,9 +149,7 @@ final class Invocation {
   /** Tells what may not be meant in the job that the first argument names. */
   void advise(List<Problem> advice) {
     if (!advice.isEmpty()) {
-      for (Problem each : JobFile.placed(file(), new InputException(advice)).problems()) {
-        terminal.complain("kelter: " + each.display());
-      }
+      Complaints.tell(JobFile.placed(file(), new InputException(advice)).problems(), terminal);
     }
   }
 
