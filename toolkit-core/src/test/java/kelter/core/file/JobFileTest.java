@@ -560,4 +560,20 @@ class JobFileTest {
     assertEquals("is null", problems.get(0).what());
     assertEquals(1, problems.size(), problems.toString());
   }
+
+  /** ISO 4217:2015, list one: codes whose minor unit is "N.A.", and unions that have a currency. */
+  @Test
+  void pricesAreInACurrencyThatOneCanPayIn() {
+    for (String code :
+        List.of("XXX", "XTS", "XAU", "XAG", "XPT", "XPD", "XBA", "XDR", "XSU", "XUA")) {
+      List<Problem> problems = problems(Samples.FULL.replace("NOK", code));
+      assertEquals("/prices/currency", problems.get(0).where());
+      assertTrue(problems.get(0).what().contains("'" + code + "' is no money to pay with"));
+      assertEquals(1, problems.size(), problems.toString());
+    }
+    for (String code : List.of("EUR", "JPY", "KWD", "XAF", "XOF", "XCD", "XPF")) {
+      String text = Samples.FULL.replace("NOK", code);
+      assertEquals(code, parse(text).prices().orElseThrow().currency().getCurrencyCode());
+    }
+  }
 }
