@@ -33,12 +33,12 @@ public final class TextFile {
     try {
       PartFile.clear(target.folder());
       if (target.exists()) {
-        change(target, 0, old -> bytes);
+        change(target, bytes.length + 1, old -> bytes);
       } else {
         target.create(bytes);
       }
     } catch (FileAlreadyExistsException meanwhile) {
-      change(path, 0, old -> bytes);
+      change(path, bytes.length + 1, old -> bytes);
     } catch (IOException unwritable) {
       throw DiskFault.unwritable(path, target.file(), unwritable);
     }
