@@ -103,6 +103,45 @@ class BuiltToolIT {
     assertEquals(3, run.err().lines().count(), run.err());
   }
 
+  /** Three technicians enter readings into one job at the same time. */
+  @Test
+  void readingsThatAreEnteredSideBySideAreAllKept(@TempDir Path folder)
+      throws IOException, InterruptedException {
+    Path demo = Path.of("..", "demo");
+    Path job = folder.resolve("job.json");
+    Files.copy(demo.resolve("jobs").resolve("water-boiler.json"), job);
+    String before = Files.readString(job);
+    List<Process> all = new ArrayList<>();
+    for (int minute = 4; minute < 7; minute++) {
+      all.add(
+          new ProcessBuilder(
+                  TOOL.resolve("bin").resolve("kelter").toString(),
+                  "readings",
+                  demo.resolve("logs").resolve("boiler-heating.csv").toString(),
+                  "--map",
+                  "Power=heater.power",
+                  "--window",
+                  "14:0%d:00..14:0%d:50".formatted(minute, minute),
+                  "--into",
+                  job.toString())
+              .inheritIO()
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .start());
+    }
+    for (Process process : all) {
+      assertEquals(0, process.waitFor());
+    }
+
+    String after = Files.readString(job);
+    assertEquals(3, after.split("mean of rows", -1).length - 1, after);
+    List<String> kept = new ArrayList<>(after.lines().toList());
+    kept.removeAll(before.lines().toList());
+    assertTrue(kept.size() <= 3 * 4, "what was there stays as it was: " + kept);
+    try (var left = Files.list(folder)) {
+      assertEquals(1, left.count());
+    }
+  }
+
   private static String tool(String name, String... arguments) {
     StringWriter said = new StringWriter();
     PrintWriter out = new PrintWriter(said);

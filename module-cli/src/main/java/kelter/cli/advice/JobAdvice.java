@@ -8,10 +8,11 @@ import java.util.Optional;
 import kelter.core.file.JobDocument;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.owner.Terms;
 import kelter.core.problem.Problem;
 import kelter.core.vocabulary.CalendarDate;
 
-/** What may not be meant in a job file: readings where none are read, and a date to come. */
+/** What may not be meant in a job file: readings where none are read, and dates to come. */
 public final class JobAdvice {
 
   private static final String OWN = "x-";
@@ -32,15 +33,10 @@ public final class JobAdvice {
    */
   public static List<Problem> of(JobDocument document, long today) {
     List<Problem> advice = new ArrayList<>();
-    Optional<LocalDate> date = CalendarDate.of(document.job().date());
-    // Where the day begins earlier than here it is tomorrow already.
-    if (date.isPresent() && date.get().toEpochDay() > today + 1) {
-      advice.add(
-          new Problem(
-              "/date",
-              "the date %s is to come: by the clock of this machine it is %s"
-                  .formatted(document.job().date(), LocalDate.ofEpochDay(today)),
-              "correct the one or the other"));
+    toCome("/date", CalendarDate.of(document.job().date()), today, advice);
+    if (document.job().prices().isPresent()) {
+      Terms terms = document.job().prices().get().terms();
+      toCome("/prices/date", terms.priceDate(), today, advice);
     }
     for (Map.Entry<String, Json> member : document.content().members().entrySet()) {
       if (member.getKey().startsWith(OWN) && member.getValue() instanceof Json.Arr array) {
@@ -48,6 +44,19 @@ public final class JobAdvice {
       }
     }
     return advice;
+  }
+
+  private static void toCome(
+      String pointer, Optional<LocalDate> date, long today, List<Problem> advice) {
+    // Where the day begins earlier than here it is tomorrow already.
+    if (date.isPresent() && date.get().toEpochDay() > today + 1) {
+      advice.add(
+          new Problem(
+              pointer,
+              "the date %s is to come: by the clock of this machine it is %s"
+                  .formatted(date.get(), LocalDate.ofEpochDay(today)),
+              "correct the one or the other"));
+    }
   }
 
   private static void unread(String pointer, Json.Arr array, List<Problem> advice) {

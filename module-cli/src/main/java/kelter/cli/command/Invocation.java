@@ -119,10 +119,13 @@ final class Invocation {
 
   /** The job in a file, whose readings may be of instruments of the shop. */
   JobDocument job(Path file) {
-    Json content = JobFile.content(file);
-    Workshop reader = workshop();
+    return job(file, JobFile.content(file));
+  }
+
+  /** The job that the content of a file tells. */
+  JobDocument job(Path file, Json content) {
     try {
-      return reader.read(content);
+      return workshop().read(content);
     } catch (InputException mistakes) {
       throw JobFile.placed(file, mistakes);
     }
@@ -146,9 +149,7 @@ final class Invocation {
   /** Tells what may not be meant in the job that the first argument names. */
   void advise(List<Problem> advice) {
     if (!advice.isEmpty()) {
-      for (Problem each : JobFile.placed(file(), new InputException(advice)).problems()) {
-        terminal.complain("kelter: " + each.display());
-      }
+      Complaints.tell(JobFile.placed(file(), new InputException(advice)).problems(), terminal);
     }
   }
 

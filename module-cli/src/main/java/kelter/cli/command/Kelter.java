@@ -15,7 +15,6 @@ import kelter.cli.usage.HelpText;
 import kelter.cli.usage.UsageException;
 import kelter.cli.wiring.Opening;
 import kelter.core.problem.InputException;
-import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 
 /** The command line: reads the arguments, runs one command, and turns failures into exit codes. */
@@ -151,9 +150,7 @@ public final class Kelter {
       command.run(invocation);
       return DONE;
     } catch (InputException unusable) {
-      for (Problem problem : invocation.placed(unusable).problems()) {
-        terminal.complain("kelter: " + problem.display());
-      }
+      Complaints.tell(invocation.placed(unusable).problems(), terminal);
       return BAD_INPUT;
     } catch (RuntimeException | LinkageError defect) {
       terminal.complain("kelter: a defect of the program: " + defect);

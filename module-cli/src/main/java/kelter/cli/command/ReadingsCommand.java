@@ -17,7 +17,6 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.file.JobDocument;
-import kelter.core.file.JobFile;
 import kelter.core.file.ShopDocument;
 import kelter.core.file.ShopFile;
 import kelter.core.file.log.DateOrder;
@@ -25,6 +24,7 @@ import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFile;
 import kelter.core.file.log.LogOptions;
 import kelter.core.file.log.TimeForm;
+import kelter.core.job.Job;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.measurement.Change;
 import kelter.core.log.measurement.ColumnMaps;
@@ -145,7 +145,8 @@ final class ReadingsCommand implements Command {
     Optional<Path> profile = invocation.given().path(Invocation.SHOP);
     Optional<ShopDocument> shop = profile.map(ShopFile::read);
     Optional<Path> into = invocation.given().path(INTO);
-    Optional<JobDocument> job = into.map(invocation::job);
+    // Mistakes of the job are told before a long log is read.
+    Optional<Job> job = into.map(invocation::job).map(JobDocument::job);
 
     Log log = read(file, options, terminal);
     LogReport report = LogReport.of(file.toString(), log, rule);
@@ -161,32 +162,32 @@ final class ReadingsCommand implements Command {
             ? List.of()
             : Change.of(
                 Stretch.of(compared.get(0), report), Stretch.of(compared.get(1), report), report);
-    List<LogReading> readings =
-        job.map(
-                document ->
-                    new LogReader(
-                            document.job(),
-                            invocation.workshop().vocabulary(),
-                            invocation.workshop().instruments())
-                        .readings(report, columns, stretches, invocation.given().list(AT)))
-            .orElse(List.of());
     List<ReadAs> maps =
         columns.given().isEmpty()
             ? List.of()
-            : ReadAs.of(
-                columns, job.map(JobDocument::job), invocation.workshop().vocabulary(), report);
+            : ReadAs.of(columns, job, invocation.workshop().vocabulary(), report);
     List<String> outcome = new ArrayList<>();
-    if (job.isPresent()) {
-      outcome.add(
-          write(invocation, job.get(), shop, readings, file.getFileName().toString(), into.get()));
+    List<LogReading> readings = List.of();
+    if (into.isPresent()) {
+      JobEntry entry =
+          new JobEntry(
+              invocation,
+              shop,
+              file.getFileName().toString(),
+              (written, workshop) ->
+                  new LogReader(written, workshop.vocabulary(), workshop.instruments())
+                      .readings(report, columns, stretches, invocation.given().list(AT)));
+      outcome.add(entry.write(into.get()));
+      readings = entry.readings();
     } else if (!maps.isEmpty()) {
       outcome.add("Nothing was written into a job: name one with --into.");
     }
     remember(shop, columns, profile).ifPresent(outcome::add);
+    List<LogReading> entered = readings;
     Command.show(
         invocation,
-        () -> ReadingsJson.of(report, maps, stretches, changes, readings, outcome),
-        () -> ReadingsText.of(report, maps, stretches, changes, readings, outcome, terminal));
+        () -> ReadingsJson.of(report, maps, stretches, changes, entered, outcome),
+        () -> ReadingsText.of(report, maps, stretches, changes, entered, outcome, terminal));
   }
 
   private static List<String> compared(Invocation invocation) {
@@ -320,30 +321,6 @@ final class ReadingsCommand implements Command {
     };
   }
 
-  /** Writes the readings behind those of the job, after the whole has been read back. */
-  private static String write(
-      Invocation invocation,
-      JobDocument job,
-      Optional<ShopDocument> shop,
-      List<LogReading> readings,
-      String log,
-      Path into) {
-    if (readings.isEmpty()) {
-      throw new InputException(
-          INTO.name() + " " + into,
-          "no column of the log is mapped to a component of the job",
-          "write for instance --map 'Power=heater.power'");
-    }
-    JobDocument written = invocation.workshop().read(job.with(readings, log, shop));
-    int more = written.job().measurements().size() - job.job().measurements().size();
-    if (more == 0) {
-      return "Nothing was written: the job %s has these readings already.".formatted(into);
-    }
-    JobFile.write(written, into);
-    return "Written into the job %s: %d %s."
-        .formatted(into, more, more == 1 ? "reading" : "readings");
-  }
-
   /** Remembers what was said of the columns, if a shop profile was named. */
   private static Optional<String> remember(
       Optional<ShopDocument> shop, ColumnMaps maps, Optional<Path> profile) {
@@ -351,7 +328,8 @@ final class ReadingsCommand implements Command {
     if (shop.isEmpty() || shop.get().shop().columns().containsAll(said)) {
       return Optional.empty();
     }
-    ShopFile.write(shop.get().with(said), profile.get());
+    ShopFile.change(
+        profile.get(), now -> now.shop().columns().containsAll(said) ? now : now.with(said));
     return Optional.of(
         "Remembered in %s: %s."
             .formatted(

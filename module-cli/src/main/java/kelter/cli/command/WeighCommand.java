@@ -18,7 +18,7 @@ import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
 import kelter.cli.weighing.WeighingText;
 import kelter.core.check.Finding;
-import kelter.core.file.json.JsonFile;
+import kelter.core.file.disk.TextFile;
 import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Explained;
@@ -115,7 +115,7 @@ final class WeighCommand implements Command {
     if (explained.reasons().isEmpty()) {
       throw new InputException(PLOT.name(), NOTHING_TO_DRAW, "");
     }
-    JsonFile.write(WeighingChart.of(job, explained.weighing(), explained.reasons().get()), file);
+    TextFile.write(file, WeighingChart.of(job, explained.weighing(), explained.reasons().get()));
   }
 
   /** The drawing takes the place of an older one, but never of a file of another kind. */

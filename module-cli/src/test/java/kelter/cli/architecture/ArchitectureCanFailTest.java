@@ -50,6 +50,7 @@ class ArchitectureCanFailTest {
     "only the core's file package touches the disk, core.Stores",
     "only the core's file package touches the disk, costing.Loads",
     "only the core's file package touches the disk, costing.OpensByName",
+    "files are written in one place, core.file.Keeper",
     "no cycles between packages, core.alpha.First",
     "a calculation never reads a job, electrical.ReadsJob",
     "laws know no part, hydraulics.flow.KnowsPart",
@@ -66,7 +67,8 @@ class ArchitectureCanFailTest {
     "only the command line writes to the terminal, cli.Terminal",
     "only the command line knows the container, cli.Terminal",
     "only the core's file package touches the disk, core.file.Keeper",
-    "only the core's file package touches the disk, cli.Terminal"
+    "only the core's file package touches the disk, cli.Terminal",
+    "files are written in one place, core.file.disk.Writes"
   })
   void whoMayIsNotNamed(String rule, String innocent) {
     assertFalse(report(rule).contains("broken." + innocent), report(rule));

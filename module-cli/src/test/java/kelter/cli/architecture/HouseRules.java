@@ -47,6 +47,21 @@ final class HouseRules {
   private static final Set<String> OPENED_BY_NAME =
       Set.of("java.io.PrintStream", "java.io.PrintWriter", "java.util.Formatter");
 
+  private static final Set<String> WRITING =
+      Set.of(
+          "copy",
+          "createFile",
+          "createLink",
+          "createTempFile",
+          "delete",
+          "deleteIfExists",
+          "move",
+          "newBufferedWriter",
+          "newByteChannel",
+          "newOutputStream",
+          "write",
+          "writeString");
+
   private final String root;
 
   HouseRules(String root) {
@@ -63,6 +78,7 @@ final class HouseRules {
     rules.put("only the command line knows the container", containerStaysOutside());
     rules.put("only the command line writes to the terminal", terminalStaysOutside());
     rules.put("only the core's file package touches the disk", diskStaysOutside());
+    rules.put("files are written in one place", onePlaceWrites());
     rules.put("no cycles between packages", noCycles());
     rules.put("a calculation never reads a job", calculationsReadNoJob());
     rules.putAll(new FrameRules(root).all());
@@ -159,6 +175,21 @@ final class HouseRules {
             describe("reach the disk", type -> DISK_TYPES.contains(type.getName())))
         .orShould()
         .callConstructorWhere(describe("opens a file by its name", HouseRules::opensByName));
+  }
+
+  private ArchRule onePlaceWrites() {
+    return noClasses()
+        .that()
+        .resideInAPackage(root + "..")
+        .and()
+        .resideOutsideOfPackage(root + ".core.file.disk..")
+        .should()
+        .accessTargetWhere(describe("writes a file", HouseRules::writesFile));
+  }
+
+  private static boolean writesFile(JavaAccess<?> access) {
+    return access.getTargetOwner().getName().equals("java.nio.file.Files")
+        && WRITING.contains(access.getTarget().getName());
   }
 
   private static boolean opensByName(JavaConstructorCall call) {

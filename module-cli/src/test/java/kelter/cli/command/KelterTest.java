@@ -372,4 +372,32 @@ class KelterTest {
     }
     assertTrue(Console.run("modules", "--format", "json").out().contains("\"standing\""));
   }
+
+  @Test
+  void ofManyMistakesTheFirstAreToldAndHowManyMoreThereAre() throws IOException {
+    String job = Files.readString(Path.of("..", "demo", "jobs", "water-boiler.json"));
+    String many = "\"measurements\": [{}" + ", {}".repeat(3332) + "], \"x-old\": [";
+    Path file = folder.resolve("job.json");
+    Files.writeString(file, job.replace("\"measurements\": [", many));
+
+    Console console = Console.run("check", file.toString());
+
+    assertEquals(1, console.code());
+    List<String> lines = console.err().lines().toList();
+    assertEquals(21, lines.size());
+    // Each of 3333 entries lacks three members.
+    assertEquals("kelter: and 9979 more; correct these first", lines.get(20));
+  }
+
+  @Test
+  void aDayOfThePricesThatIsToComeIsTold() throws IOException {
+    String job = Files.readString(Path.of("..", "demo", "jobs", "dear-heater.json"));
+    Path file = folder.resolve("job.json");
+    Files.writeString(file, job.replace("\"2026-11-10\"", "\"9999-12-31\""));
+
+    Console console = Console.run("weigh", file.toString());
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(console.err().contains("(/prices/date): the date 9999-12-31 is to come"));
+  }
 }

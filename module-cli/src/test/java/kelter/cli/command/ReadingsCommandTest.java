@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -164,6 +166,62 @@ class ReadingsCommandTest {
             "readings", log(), "--map", "P=heater.power", "--window", "420s..560s", "--into", job);
     assertTrue(again.out().replaceAll("\\s+", " ").contains("Nothing was written"), again.out());
     assertEquals(after, Files.readString(Path.of(job)));
+  }
+
+  /** What is added stands in one piece; without it the file is what it was, to the byte. */
+  @Test
+  void aJobLaidOutByHandStaysAsItIs() throws IOException {
+    Path job = Path.of(copy("jobs/water-boiler.json"));
+    String laidOut =
+        Files.readString(job)
+            .replace("\n", "\r\n")
+            .replaceFirst("\\{", "{\r\n\r\n\t")
+            .replace("\": \"", "\" :\t\"");
+    Files.writeString(job, laidOut);
+    String[] call = {
+      "readings", log(), "--map", "P=heater.power", "--window", "420s..560s", "--into",
+    };
+    List<String> words = new ArrayList<>(List.of(call));
+    words.add(job.toString());
+
+    Console console = Console.run(words.toArray(String[]::new));
+
+    assertEquals(0, console.code(), console.err());
+    String after = Files.readString(job);
+    int from = 0;
+    while (laidOut.charAt(from) == after.charAt(from)) {
+      from++;
+    }
+    int added = after.length() - laidOut.length();
+    assertEquals(laidOut, after.substring(0, from) + after.substring(from + added));
+    assertTrue(after.substring(from, from + added).contains("2000.0 W"), after);
+    assertFalse(after.replace("\r\n", "").contains("\n"), "line ends are those of the file");
+  }
+
+  /** Two megabytes on one line grew to seven before, and were refused then. */
+  @Test
+  void aLargeJobGrowsByItsReadingsOnly() throws IOException {
+    Path job = Path.of(copy("jobs/water-boiler.json"));
+    StringBuilder rest = new StringBuilder(",\"x-old\":[0");
+    rest.append(",{\"n\":1,\"t\":\"x\"}".repeat(130_000)).append("]}");
+    String small = Files.readString(job).replaceAll("\n *", "");
+    Files.writeString(job, small.substring(0, small.length() - 1) + rest);
+    long before = Files.size(job);
+
+    Console console =
+        Console.run(
+            "readings",
+            log(),
+            "--map",
+            "P=heater.power",
+            "--window",
+            "420s..560s",
+            "--into",
+            job.toString());
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(before > 2_000_000 && Files.size(job) < before + 500, before + ", then more");
+    assertEquals(0, Console.run("check", job.toString()).code());
   }
 
   @Test

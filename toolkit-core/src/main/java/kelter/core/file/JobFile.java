@@ -1,9 +1,10 @@
 package kelter.core.file;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
+import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonPlaces;
@@ -12,7 +13,7 @@ import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
 
-/** Reads and writes job files, {@code "format": "kelter-job/1"}. */
+/** Reads, changes and writes job files, {@code "format": "kelter-job/1"}. */
 public final class JobFile {
 
   /** The greatest size of a job file, in bytes. */
@@ -128,15 +129,17 @@ public final class JobFile {
   }
 
   /**
-   * Writes a job file: beside the old one first, then in its place, so that nothing is lost
-   * halfway.
+   * Changes a job file: what the change adds to its content is added to its text, and everything
+   * else stays to the byte.
    *
-   * @param document the job with its content
-   * @param path where to
-   * @throws InputException if it cannot be written
+   * @param path the file
+   * @param change makes the new content of the one that is in the file when it is written. It may
+   *     be asked again where another program wrote the file meanwhile
+   * @throws InputException if the file cannot be read or written, with the cause, or if the change
+   *     throws it
    */
-  public static void write(JobDocument document, Path path) {
-    JsonFile.write(document.text(), path);
+  public static void change(Path path, Function<Json, Json.Obj> change) {
+    JsonFile.change(path, MAX_BYTES, "a job file", START, change);
   }
 
   /**
@@ -147,9 +150,6 @@ public final class JobFile {
    * @throws InputException if there is something already, or it cannot be written
    */
   public static void writeNew(JobDocument document, Path path) {
-    if (Files.exists(path)) {
-      throw new InputException(path.toString(), "is there already", "name another file");
-    }
-    write(document, path);
+    TextFile.writeNew(path, document.text());
   }
 }

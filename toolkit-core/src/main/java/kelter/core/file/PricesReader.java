@@ -137,12 +137,14 @@ final class PricesReader {
   }
 
   private static Currency currency(String code) {
+    Currency currency;
     try {
-      return Currency.getInstance(code);
+      currency = Currency.getInstance(code);
     } catch (IllegalArgumentException unknown) {
       throw new IllegalArgumentException(
           "'" + code + "' is not a currency of ISO 4217, such as EUR or USD", unknown);
     }
+    return Prices.requireCurrency(currency);
   }
 
   private Optional<Money> money(String name) {

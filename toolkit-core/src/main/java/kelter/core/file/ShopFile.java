@@ -2,13 +2,14 @@ package kelter.core.file;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
 import kelter.core.problem.InputException;
 
-/** Reads and writes shop profiles, {@code "format": "kelter-shop/1"}. */
+/** Reads and changes shop profiles, {@code "format": "kelter-shop/1"}. */
 public final class ShopFile {
 
   /** The greatest size of a shop profile, in bytes. */
@@ -57,13 +58,20 @@ public final class ShopFile {
   }
 
   /**
-   * Writes a shop profile: beside the old one first, then in its place.
+   * Changes a shop profile: what changes in its content changes in its text, and everything else
+   * stays to the byte.
    *
-   * @param document the shop with its content
-   * @param path where to
-   * @throws InputException if it cannot be written
+   * @param path the file
+   * @param change makes the new profile of the one that is in the file when it is written. It may
+   *     be asked again where another program wrote the file meanwhile
+   * @throws InputException if the file cannot be read or written, with the cause
    */
-  public static void write(ShopDocument document, Path path) {
-    JsonFile.write(document.text(), path);
+  public static void change(Path path, UnaryOperator<ShopDocument> change) {
+    JsonFile.change(
+        path,
+        MAX_BYTES,
+        "a shop profile",
+        START,
+        content -> change.apply(ShopReader.read(content)).content());
   }
 }

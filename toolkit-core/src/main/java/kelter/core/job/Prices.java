@@ -85,11 +85,11 @@ public record Prices(
   /**
    * Checks that there is one currency and that no amount is negative.
    *
-   * @throws IllegalArgumentException if an amount is in another currency or negative, or the rate
-   *     is not between 0 and 1
+   * @throws IllegalArgumentException if the currency is none to pay with, an amount is in another
+   *     one or negative, or the rate is not between 0 and 1
    */
   public Prices {
-    Required.value(currency, "currency of prices");
+    requireCurrency(Required.value(currency, "currency of prices"));
     Required.value(terms, "terms of prices");
     Required.value(supplies, "supplies of prices");
     Required.value(spread, "spread of prices");
@@ -131,6 +131,24 @@ public record Prices(
     if (Required.optional(amount, name).isPresent()) {
       requirePrice(amount.get(), currency, amount.get().format());
     }
+  }
+
+  /**
+   * Checks that prices can be in a currency. ISO 4217 also has codes for none (XXX), for tests
+   * (XTS), for precious metals and for units of account, which have no minor unit.
+   *
+   * @param currency the currency
+   * @return the same
+   * @throws IllegalArgumentException if nobody pays in it
+   */
+  public static Currency requireCurrency(Currency currency) {
+    if (currency.getDefaultFractionDigits() < 0) {
+      throw new IllegalArgumentException(
+          "'"
+              + currency
+              + "' is no money to pay with; write the code of a currency, such as EUR or USD");
+    }
+    return currency;
   }
 
   /**

@@ -15,7 +15,6 @@ public final class InputException extends RuntimeException {
    * @param problems one mistake or more
    */
   public InputException(List<Problem> problems) {
-    super(problems.stream().map(Problem::display).collect(Collectors.joining("\n")));
     this.problems = List.copyOf(problems);
   }
 
@@ -28,6 +27,12 @@ public final class InputException extends RuntimeException {
    */
   public InputException(String where, String what, String remedy) {
     this(List.of(new Problem(where, what, remedy)));
+  }
+
+  /** Each mistake on a line. Put together only when it is asked for: there may be a million. */
+  @Override
+  public String getMessage() {
+    return problems.stream().map(Problem::display).collect(Collectors.joining("\n"));
   }
 
   /**

@@ -1,5 +1,6 @@
 package kelter.core.quantity;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;

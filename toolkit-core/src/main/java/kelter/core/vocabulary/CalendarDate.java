@@ -12,6 +12,9 @@ public final class CalendarDate {
 
   private static final String FORM = "dddd-dd-dd";
 
+  /** No appliance, price or calibration is older; an earlier year was mistyped. */
+  private static final int FIRST_YEAR = 1900;
+
   private CalendarDate() {}
 
   /**
@@ -36,12 +39,16 @@ public final class CalendarDate {
    *
    * @param text a text
    * @return the date
-   * @throws IllegalArgumentException if it is none
+   * @throws IllegalArgumentException if it is none, or one before 1900
    */
   public static LocalDate require(String text) {
     Optional<LocalDate> date = of(text);
     if (date.isEmpty()) {
       throw new IllegalArgumentException("'" + text + "' is not a date; write yyyy-mm-dd");
+    }
+    if (date.get().getYear() < FIRST_YEAR) {
+      throw new IllegalArgumentException(
+          "the year of '" + text + "' is before " + FIRST_YEAR + "; write yyyy-mm-dd");
     }
     return date.get();
   }

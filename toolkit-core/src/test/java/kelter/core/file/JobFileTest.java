@@ -20,6 +20,8 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JobFileTest {
 
@@ -148,7 +150,7 @@ class JobFileTest {
     JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
     Path file = folder.resolve("job.json");
 
-    JobFile.write(document, file);
+    JobFile.writeNew(document, file);
 
     String written = Files.readString(file);
     assertEquals(squeezed(Samples.FULL), squeezed(written));
@@ -476,5 +478,102 @@ class JobFileTest {
         assertThrows(InputException.class, () -> JobFile.parse(text, Samples.VOCABULARY));
     assertEquals(1, refused.problems().size());
     assertTrue(refused.problems().get(0).display().contains("tape-measure"));
+  }
+
+  /** What RFC 8259 does not allow, each mistake of its grammar, with a word that must be told. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "{\"a\":[1}           | '}' stands where ']' is expected, for the bracket of line 1, column 6",
+        "{\"a\":1]            | ']' stands where '}' is expected",
+        "{\"a\":1}}           | a closing bracket too many",
+        "{\"a\" 1}            | a colon is missing",
+        "{\"a\"}              | a colon is missing",
+        "{\"a\":1 \"b\":2}    | a comma is missing",
+        "{\"a\":1,}           | a comma stands before }",
+        "{\"a\":1,,\"b\":2}   | a name in \"quotation marks\" is expected, not ','",
+        "{a:1}                | a name in \"quotation marks\" is expected, not 'a'",
+        "{'a':1}              | the quotation mark ' is not one of JSON",
+        "{\"a\":\u201cx\u201d} | the quotation mark '\u201c' is not one of JSON",
+        "{\"a\":tru}          | 'tru' is no value",
+        "True                 | 'True' is no value",
+        "{\"a\":,}            | a value is expected here, not ','",
+        "<job/>               | a value is expected here, not '<'",
+        "{\"a\":01}           | a number does not begin with 0",
+        "{\"a\":+1}           | a number has no +",
+        "{\"a\":1.}           | the number is not complete",
+        "{\"a\":1e+}          | the number is not complete",
+        "{\"a\":-}            | the number is not complete",
+        "{\"a\":NaN}          | NaN and Infinity are not numbers",
+        "{\"a\":\"x\\q\"}      | write \\\\ for a backslash",
+        "{\"a\":\"\\u12G4\"}   | four digits",
+        "{\"a\":\"l\tb\"}      | a line break or another control character",
+        "{\"a\":\001}         | a control character stands here",
+        "/* c */ {}           | comments are not allowed",
+        "{} # c               | comments are not allowed",
+        "{\"a\":\"open        | ends too early",
+        "{\"a\":              | ends too early",
+      })
+  void aTextThatIsNoJsonIsToldInPlainWords(String text, String words) {
+    String told = problems(text).get(0).display();
+
+    assertTrue(told.startsWith("job, line 1, column "), told);
+    assertTrue(told.contains(words), told);
+    assertFalse(told.matches(".*(Source|marker|token|Array|Object|code |Feature|STRING).*"), told);
+  }
+
+  @Test
+  void aNumberOrANameThatIsTooLongIsToldWithItsLine() {
+    String digits = "{\n\"a\": " + "1".repeat(200) + "}";
+    String name = "{\n\"" + "n".repeat(300) + "\": 1}";
+
+    assertTrue(problems(digits).get(0).display().startsWith("job, line 2, column "));
+    assertTrue(problems(name).get(0).display().contains("a name has more than 200 characters"));
+  }
+
+  /** The schema allows null nowhere but in members of somebody's own. */
+  @ParameterizedTest
+  @CsvSource({
+    "complaint, /complaint",
+    "date, /date",
+    "format, /format",
+    "measurements, /measurements",
+    "said, /complaint/said",
+    "age, /appliance/age",
+    "power, /appliance/nameplate/power",
+    "instrument, /measurements/0/instrument",
+    "call-out, /prices/call-out",
+    "parts, /prices/parts",
+    "use, /use",
+  })
+  void nullIsTold(String member, String pointer) {
+    String wrong =
+        Samples.FULL.replaceFirst(
+            "\"" + member + "\": (\\{[^{}]*}|\\[(?s:.*?)\\n  ]|\"[^\"]*\")",
+            "\"" + member + "\": null");
+
+    List<Problem> problems = problems(wrong);
+
+    assertEquals(pointer, problems.get(0).where());
+    assertEquals("is null", problems.get(0).what());
+    assertEquals(1, problems.size(), problems.toString());
+  }
+
+  /** ISO 4217:2015, list one: codes whose minor unit is "N.A.", and unions that have a currency. */
+  @Test
+  void pricesAreInACurrencyThatOneCanPayIn() {
+    for (String code :
+        List.of("XXX", "XTS", "XAU", "XAG", "XPT", "XPD", "XBA", "XDR", "XSU", "XUA")) {
+      List<Problem> problems = problems(Samples.FULL.replace("NOK", code));
+      assertEquals("/prices/currency", problems.get(0).where());
+      assertTrue(problems.get(0).what().contains("'" + code + "' is no money to pay with"));
+      assertEquals(1, problems.size(), problems.toString());
+    }
+    for (String code : List.of("EUR", "JPY", "KWD", "XAF", "XOF", "XCD", "XPF")) {
+      String text = Samples.FULL.replace("NOK", code);
+      assertEquals(code, parse(text).prices().orElseThrow().currency().getCurrencyCode());
+    }
   }
 }

@@ -194,6 +194,12 @@ class SameRulesTest {
     return Stream.of(
         mistake("\"2026-03-01\"", "\"1.3.26\"", job -> dated(job, "1.3.26"), "date", "yyyy-mm-dd"),
         mistake(
+            "\"2026-03-01\"",
+            "\"0000-01-01\"",
+            job -> dated(job, "0000-01-01"),
+            "date",
+            "the year of '0000-01-01' is before 1900"),
+        mistake(
             "\"instrument\": \"standpipe\"",
             "\"instrument\": \"tape-mesure\"",
             measured(0, m -> like(m, "pump", "head", Optional.of("tape-mesure"))),

@@ -143,7 +143,8 @@ class ShopFileTest {
             "T", "pump", "head", Optional.of("flow"), Optional.of("L/min"), Optional.of("gauge"));
     Path file = folder.resolve("shop.json");
 
-    ShopFile.write(document.with(List.of(column)), file);
+    Files.writeString(file, FULL);
+    ShopFile.change(file, profile -> profile.with(List.of(column)));
 
     Shop read = ShopFile.read(file).shop();
     assertEquals(document.shop().columns().get(0), read.columns().get(0));

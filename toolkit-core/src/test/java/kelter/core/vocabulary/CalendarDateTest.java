@@ -1,6 +1,7 @@
 package kelter.core.vocabulary;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -39,5 +40,11 @@ class CalendarDateTest {
       })
   void whatIsNoDateIsNotRead(String text) {
     assertTrue(CalendarDate.of(text).isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0000-01-01", "0026-03-01", "1899-12-31"})
+  void aYearThatWasMistypedIsRefused(String text) {
+    assertThrows(IllegalArgumentException.class, () -> CalendarDate.require(text));
   }
 }

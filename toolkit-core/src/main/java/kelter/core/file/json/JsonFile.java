@@ -2,11 +2,13 @@ package kelter.core.file.json;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.function.Function;
+import kelter.core.file.disk.DiskFault;
+import kelter.core.file.disk.TextFile;
 import kelter.core.problem.InputException;
 
 /** JSON texts on the disk. */
@@ -35,52 +37,66 @@ public final class JsonFile {
     }
     try (InputStream in = Files.newInputStream(path)) {
       byte[] bytes = in.readNBytes(most + 1);
-      if (bytes.length > most) {
-        throw new InputException(
-            name, "is larger than %d MB".formatted(most / (1024 * 1024)), "name " + what);
-      }
+      requireSize(bytes.length, most, name, what);
       return bytes;
     } catch (NoSuchFileException missing) {
       throw new InputException(name, "there is no such file", start);
     } catch (IOException unreadable) {
-      throw new InputException(name, "cannot be read: " + unreadable.getMessage(), "");
+      throw DiskFault.unreadable(name, unreadable);
     }
+  }
+
+  private static void requireSize(int bytes, int most, String name, String what) {
+    if (bytes > most) {
+      throw new InputException(
+          name, "is larger than %d MB".formatted(megabytes(most)), "name " + what);
+    }
+  }
+
+  private static int megabytes(int bytes) {
+    return bytes / (1024 * 1024);
   }
 
   /**
-   * Writes a text: beside the old file first, then in its place, so that nothing is lost halfway.
+   * Changes a file: what changes in its content changes in its text, and everything else stays to
+   * the byte.
    *
-   * @param text the text
-   * @param path where to
-   * @throws InputException if it cannot be written
+   * @param path the file
+   * @param mostBytes the greatest size that is allowed, before and after
+   * @param what what is expected, for messages, for instance {@code a job file}
+   * @param start what to do if it is empty, for messages
+   * @param change makes the new content of the one that is in the file now; nothing is written if
+   *     both are the same. It may be asked more than once
+   * @throws InputException if the file cannot be read, is no JSON, or cannot be written
    */
-  public static void write(String text, Path path) {
-    Path target = path.toAbsolutePath();
-    if (!Files.isDirectory(target.getParent())) {
-      throw new InputException(
-          path.toString(),
-          "cannot be written: there is no folder " + target.getParent(),
-          "make the folder, or name another file");
-    }
-    try {
-      Path part = Files.createTempFile(target.getParent(), ".kelter-", ".part");
-      try {
-        Files.writeString(part, text);
-        move(part, target);
-      } finally {
-        Files.deleteIfExists(part);
-      }
-    } catch (IOException unwritable) {
-      throw new InputException(
-          path.toString(), "cannot be written: " + unwritable.getMessage(), "");
-    }
+  public static void change(
+      Path path, int mostBytes, String what, String start, Function<Json, Json.Obj> change) {
+    String name = path.toString();
+    TextFile.change(
+        path,
+        mostBytes + 1,
+        old -> {
+          requireSize(old.length, mostBytes, name, what);
+          Json content = JsonText.read(old, name, start);
+          Json.Obj wanted = change.apply(content);
+          byte[] bytes = wanted.equals(content) ? old : edited(old, wanted);
+          if (bytes.length > mostBytes) {
+            throw new InputException(
+                name,
+                "would be larger than %d MB with what is to be added"
+                    .formatted(megabytes(mostBytes)),
+                "begin another file");
+          }
+          return bytes;
+        });
   }
 
-  private static void move(Path part, Path target) throws IOException {
-    try {
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException otherwise) {
-      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+  private static byte[] edited(byte[] old, Json.Obj wanted) {
+    String text = JsonEdit.edited(new String(old, StandardCharsets.UTF_8), wanted);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    if (!JsonText.read(bytes, "", "").equals(wanted)) {
+      throw new IllegalStateException("what was written is not what was meant");
     }
+    return bytes;
   }
 }

@@ -59,16 +59,20 @@ public final class JsonNode implements Place {
   }
 
   /**
-   * The members of this object, each checked that it is known or starts with x-.
+   * The members of this object, each checked that it is known and says something, or starts with
+   * x-.
    *
    * @param allowed the names that are known
    * @return all members; none if this is not an object
    */
   public Map<String, Json> object(Set<String> allowed) {
     Map<String, Json> members = object();
-    for (String name : members.keySet()) {
+    for (Map.Entry<String, Json> member : members.entrySet()) {
+      String name = member.getKey();
       if (!Place.mayBeNamed(name, allowed)) {
         child(name).unknownName(name, allowed);
+      } else if (member.getValue() instanceof Json.Null && allowed.contains(name)) {
+        child(name).problem("is null", "write what it is, or leave it out");
       }
     }
     return members;
@@ -175,14 +179,14 @@ public final class JsonNode implements Place {
   }
 
   /**
-   * A member that must be there.
+   * A member that must be there; one that is null is told by {@link #object(Set)}.
    *
    * @param name its name
    * @return the member
    */
   public Optional<JsonNode> required(String name) {
     Optional<JsonNode> member = optional(name);
-    if (member.isEmpty() && value instanceof Json.Obj) {
+    if (value instanceof Json.Obj object && !object.members().containsKey(name)) {
       problem("has no '" + name + "'", "it is needed");
     }
     return member;

@@ -56,6 +56,11 @@ public final class JsonText {
     return FACTORY.createParser(text);
   }
 
+  /** The value of a text that was read before. */
+  static Json value(String text) {
+    return new JsonText("").parse(text, "");
+  }
+
   /**
    * Reads a JSON text.
    *
@@ -122,6 +127,17 @@ public final class JsonText {
 
   private Json parse(String text, String start) {
     try (JsonParser parser = parser(text)) {
+      return parse(parser, start);
+    } catch (JsonProcessingException notJson) {
+      throw new InputException(
+          at(name, notJson.getLocation()), "is not JSON: " + JsonMistake.words(notJson, text), "");
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+
+  private Json parse(JsonParser parser, String start) throws IOException {
+    try {
       if (parser.nextToken() == null) {
         throw new InputException(name, "holds nothing but blanks", start);
       }
@@ -132,12 +148,7 @@ public final class JsonText {
       }
       return value;
     } catch (StreamConstraintsException tooMuch) {
-      throw new InputException(at(name, tooMuch.getLocation()), limit(tooMuch), "");
-    } catch (JsonProcessingException notJson) {
-      throw new InputException(
-          at(name, notJson.getLocation()), "is not JSON: " + reason(notJson, text), "");
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
+      throw new InputException(at(name, parser.currentLocation()), limit(tooMuch), "");
     }
   }
 
@@ -146,42 +157,12 @@ public final class JsonText {
     if (message.contains("nesting")) {
       return "is nested deeper than " + MAX_DEPTH + " levels";
     }
+    if (message.contains("Name")) {
+      return "a name has more than " + MAX_NAME + " characters";
+    }
     return message.contains("Number")
         ? "a number has more than " + MAX_NUMBER + " digits"
         : "a text has more than " + MAX_STRING + " characters";
-  }
-
-  private static String reason(JsonProcessingException notJson, String text) {
-    String message = notJson.getOriginalMessage();
-    if (message.startsWith("Non-standard token")) {
-      return "NaN and Infinity are not numbers";
-    }
-    String bracket = bracketBehindComma(notJson.getLocation(), text);
-    if (!bracket.isEmpty()) {
-      return "a comma stands before " + bracket + "; take it out";
-    }
-    if (message.contains("was expecting comma to separate")) {
-      return "a comma is missing before this";
-    }
-    if (message.startsWith("Unexpected end-of-input")) {
-      return "the text ends too early; a bracket or a quotation mark is missing";
-    }
-    int advice = message.indexOf(": enable `");
-    return (advice < 0 ? message : message.substring(0, advice)).replaceAll("\\s*\\R\\s*", " ");
-  }
-
-  /** The closing bracket at a place if a comma stands before it, else nothing. */
-  private static String bracketBehindComma(JsonLocation location, String text) {
-    int at = location == null ? -1 : (int) Math.min(location.getCharOffset(), text.length() - 1);
-    while (at > 0 && at >= location.getCharOffset() - 1 && "]}".indexOf(text.charAt(at)) < 0) {
-      at--;
-    }
-    int before = at - 1;
-    while (before > 0 && Character.isWhitespace(text.charAt(before))) {
-      before--;
-    }
-    boolean comma = before > 0 && text.charAt(before) == ',' && "]}".indexOf(text.charAt(at)) >= 0;
-    return comma ? text.substring(at, at + 1) : "";
   }
 
   static String at(String name, JsonLocation location) {

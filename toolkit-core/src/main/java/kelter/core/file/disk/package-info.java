@@ -1,0 +1,6 @@
+/**
+ * Files as they are written: whole or not at all, where links lead, with mode and owner kept. It
+ * knows no format; everything that Kelter writes into a file goes through {@link
+ * kelter.core.file.disk.TextFile}.
+ */
+package kelter.core.file.disk;
