@@ -296,7 +296,8 @@ public final class DrainPump implements Part {
     Section<Running> running = path.pump().shown(model, PUMP, path::against);
     double lift = path.hoseKnown() ? LIFT_SPREAD : LIFT_OF_A_USUAL_HOSE;
     PumpSpread ofHead =
-        PumpSpread.turning(path.pump().headShare(), Math.hypot(path.pump().headFloor(), lift));
+        PumpSpread.turning(path.pump().headShare(), Math.hypot(path.pump().headFloor(), lift))
+            .following(1);
     double flow = flowShare(path);
     if (!Double.isNaN(path.drainVolume())) {
       running.observe(DRAIN_TIME, path::drainTime, PumpSpread.always(flow, TIME_FLOOR));
@@ -304,7 +305,7 @@ public final class DrainPump implements Part {
     return running
         .observe(OUTLET_HEAD, path::outletHead, ofHead)
         .observe(HOSE_HEAD, path::hoseHead, ofHead)
-        .observe(FLOW, DrainPath::arriving, PumpSpread.turning(flow, FLOW_FLOOR))
+        .observe(FLOW, DrainPath::arriving, PumpSpread.turning(flow, FLOW_FLOOR).following(1))
         .observe(DRAINS_SLOWLY, path::drainsSlowly)
         .build();
   }

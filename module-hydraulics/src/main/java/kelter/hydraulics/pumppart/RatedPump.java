@@ -156,16 +156,19 @@ public record RatedPump(
             .under(winding)
             .observe(words.winding(), Double::doubleValue, winding)
             .under(atGivenFlow())
-            .observe(words.head(), RatedPump::head, PumpSpread.turning(headShare(), headFloor()))
+            .observe(
+                words.head(),
+                RatedPump::head,
+                PumpSpread.turning(headShare(), headFloor()).following(1))
             .under(against(circuit))
             .observe(words.noise(), PumpNoise::of, new PumpNoise());
     if (!Double.isNaN(power)) {
       double share = powerKnown ? PumpSpread.POWER : PumpSpread.POWER_OF_A_TYPICAL_PUMP;
-      section.observe(words.power(), this::power, PumpSpread.turning(share, type.powerFloor()));
+      section.observe(words.power(), this::power, PumpSpread.drawn(share, type.powerFloor()));
     }
     if (input.isPresent()) {
       section.observe(
-          words.current(), this::current, PumpSpread.turning(PumpSpread.CURRENT, CURRENT_FLOOR));
+          words.current(), this::current, PumpSpread.drawn(PumpSpread.CURRENT, CURRENT_FLOOR));
     }
     return section;
   }
@@ -247,10 +250,14 @@ public record RatedPump(
   }
 
   private double power(Running pump) {
-    return pump.isDead() ? 0 : power * MotorInput.powerShare(pump.point());
+    return pump.isDead()
+        ? 0
+        : power * MotorInput.powerShare(set.motor(), pump.point(), pump.supply());
   }
 
   private double current(Running pump) {
-    return pump.isDead() ? 0 : input.orElseThrow().current(pump.point(), pump.supply());
+    return pump.isDead()
+        ? 0
+        : input.orElseThrow().current(set.motor(), pump.point(), pump.supply());
   }
 }

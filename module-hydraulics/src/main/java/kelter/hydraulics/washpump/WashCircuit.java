@@ -7,6 +7,7 @@ import kelter.core.diagnosis.model.State;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
+import kelter.core.law.InductionMachine;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.PumpMotor;
 import kelter.hydraulics.pipe.BlockedBore;
@@ -72,7 +73,7 @@ record WashCircuit(
       new PumpType(
           new double[] {0, 30.0 / 60_000, 60.0 / 60_000},
           new double[] {4.0, 3.4, 2.0},
-          new PumpMotor.Induction(0.08, 2.3),
+          new PumpMotor.Induction(InductionMachine.SMALL),
           0.6,
           0.25,
           Double.NaN,
