@@ -278,6 +278,13 @@ public final class DrainPump implements Part {
     return path.isPresent() ? Optional.of(faultModel(component, path.get())) : Optional.empty();
   }
 
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return DrainPath.of(component, appliance.nameplate()).isPresent()
+        ? ""
+        : DrainPath.tooHigh(component);
+  }
+
   private static FaultModel faultModel(Component component, DrainPath path) {
     PartModel model =
         PartModel.of(

@@ -14,6 +14,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Curve;
 import kelter.core.job.Nameplate;
 import kelter.core.law.Celsius;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.MotorInput;
@@ -92,6 +93,30 @@ public record RatedPump(
         PumpWinding.of(pump, supply),
         supply,
         own.isPresent() && circuitKnown);
+  }
+
+  /**
+   * Why a pump that cannot lift the water even in order is judged by nothing.
+   *
+   * @param pump the component
+   * @param type what is taken where the job does not say
+   * @param name the name of the figure that tells the lift
+   * @param lift the height to which it would have to lift, m
+   * @return why, for a person, without a full stop
+   * @throws IllegalArgumentException if its curve rises
+   */
+  public static String tooHigh(Component pump, PumpType type, String name, double lift) {
+    Optional<Curve> own = pump.curve(PumpWords.HEAD_CURVE);
+    PumpCurve curve = own.isPresent() ? curve(own.get()) : type.curve();
+    return "%s lifts %s m at most, and its %s is %s m, so that even in order nothing would flow: %s"
+        .formatted(
+            own.isPresent() ? "by its curve the pump" : "without a curve, a usual pump",
+            QuantityFormat.plain(Math.rint(100 * curve.shutOffHead()) / 100),
+            name,
+            QuantityFormat.plain(lift),
+            own.isPresent()
+                ? "correct the curve or the " + name
+                : "give the 'head' curve of this pump, or correct the " + name);
   }
 
   /**

@@ -116,6 +116,17 @@ record WashCircuit(
   }
 
   /**
+   * Why a wash pump has no circuit.
+   *
+   * @param component a wash pump that could not lift the water even in order
+   * @return why, for a person, without a full stop
+   */
+  static String tooHigh(Component component) {
+    double lift = component.si(WashPump.JET_LIFT, USUAL_LIFT);
+    return RatedPump.tooHigh(component, TYPE, "jet-lift", lift);
+  }
+
+  /**
    * The flow rate in order.
    *
    * @param conditions the conditions of a reading: temperature of the water, supply

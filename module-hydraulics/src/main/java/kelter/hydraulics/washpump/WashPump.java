@@ -277,6 +277,13 @@ public final class WashPump implements Part {
     return wash.isPresent() ? Optional.of(faultModel(component, wash.get())) : Optional.empty();
   }
 
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return WashCircuit.of(component, appliance.nameplate()).isPresent()
+        ? ""
+        : WashCircuit.tooHigh(component);
+  }
+
   private static FaultModel faultModel(Component component, WashCircuit wash) {
     boolean known = wash.pump().known();
     PartModel model =
