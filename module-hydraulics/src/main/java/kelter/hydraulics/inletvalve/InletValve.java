@@ -145,7 +145,6 @@ public final class InletValve implements Part {
   private static final double TAP_SHARE = 0.15; // ratio; judgement
   private static final double PRESSURE_FLOOR = 5000; // Pa
   private static final double WHILE_READING = 0.03; // ratio, others draw water; judgement
-  private static final double DYNAMIC_SHARE = 0.05; // ratio, taps differ; judgement
   private static final double FROM_DAY_TO_DAY = 0.08; // ratio; judgement
   private static final double FROM_HOUSE_TO_HOUSE = 0.25; // ratio; judgement
 
@@ -191,7 +190,7 @@ public final class InletValve implements Part {
             WayIn.Filling::flow,
             Spread.relative(REGULATOR_SHARE).atLeast(FLOW_FLOOR).andOfEffect(OF_EFFECT))
         .observe(STATIC_PRESSURE, WayIn.Filling::pressure, new Sum(WHILE_READING, PRESSURE_FLOOR))
-        .observe(DYNAMIC_PRESSURE, WayIn.Filling::flowing, new Sum(DYNAMIC_SHARE, PRESSURE_FLOOR))
+        .observe(DYNAMIC_PRESSURE, WayIn.Filling::flowing, new Flowing())
         .observe(TAP_FLOW, WayIn.Filling::tapFlow, new Sum(tapShare(supply), FLOW_FLOOR))
         .observe(FILLS_SLOWLY, WayIn.Filling::slow)
         .observe(BANGS, WayIn.Filling::bangs)
@@ -223,6 +222,19 @@ public final class InletValve implements Part {
     @Override
     public double of(double value, InOrder order, Object solved) {
       return floor + share * value;
+    }
+  }
+
+  /**
+   * Of the pressure that is left behind a tap: as without flow, and what taps differ, whose drop
+   * goes with the square of the flow rate by that of the tap; less where the tap alone sets that.
+   */
+  private record Flowing() implements Spread<WayIn.Filling> {
+    @Override
+    public double of(double value, InOrder order, WayIn.Filling filling) {
+      double left = filling.pressure() > 0 ? value / filling.pressure() : 0;
+      double drop = (filling.pressure() - value) * left;
+      return Math.hypot(PRESSURE_FLOOR + WHILE_READING * value, 2 * TAP_SHARE * drop);
     }
   }
 }
