@@ -142,6 +142,24 @@ class FaultPairsTest {
     }
   }
 
+  /**
+   * A motor with a weak capacitor slips more and draws more, up to what it draws while it stands,
+   * and no more because its bearing is stiff as well: the slip cannot pass 1. At standstill single
+   * phase motors of 1/6 hp draw 20 A at most by NEMA MG 1 (from memory), with 4.4 A at full load by
+   * the National Electrical Code of 1999, Table 430-148.
+   */
+  @Test
+  void aWeakCapacitorDrawsMoreUpToABlockedRotor() {
+    Appliance machine = SampleMachines.MOTOR;
+    double rated = forecast(machine, "motor.current");
+    double blocked = forecast(machine, "motor.current", "motor.seized");
+    double weak = forecast(machine, "motor.current", "capacitor.weak");
+    assertTrue(weak > 1.2 * rated, weak + " A");
+    assertTrue(blocked > 2 * rated && blocked < 20 / 4.4 * rated, blocked + " A");
+    assertEquals(
+        blocked, forecast(machine, "motor.current", "capacitor.weak", "motor.seized"), 1e-9);
+  }
+
   /** What wears is likelier on an old machine beside what happens to machines of any age. */
   @ParameterizedTest
   @CsvSource({

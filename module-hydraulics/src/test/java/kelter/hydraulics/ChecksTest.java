@@ -21,6 +21,7 @@ import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
+import kelter.core.module.Parts;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import org.junit.jupiter.api.Test;
@@ -545,5 +546,57 @@ class ChecksTest {
     Component narrow = with(pump, "standpipe-bore", Quantity.of(12, "mm", QuantityKind.LENGTH));
     assertEquals(
         Verdict.DOES_NOT_CONFORM, named(job(narrow, flow), "drain-hose-standpipe").verdict());
+  }
+
+  /** 3 m of lift against 2 m at no flow: nothing flows even in order, and that is said. */
+  @Test
+  void liftAboveTheCurveIsTold() {
+    Component high =
+        with(SampleMachines.drainPump(), "static-lift", Quantity.of(3, "m", QuantityKind.HEAD));
+    Finding flow =
+        named(
+            job(
+                high,
+                read(
+                    "drain-pump",
+                    "flow",
+                    Quantity.of(6, "L/min", QuantityKind.FLOW),
+                    Conditions.NONE)),
+            "drain-flow");
+    assertEquals(Verdict.NOT_MEASURED, flow.verdict());
+    assertTrue(flow.remark().contains("lifts 2 m at most"), flow.remark());
+    assertTrue(flow.remark().contains("static-lift is 3 m"), flow.remark());
+    Parts parts = new HydraulicsModule().parts();
+    assertTrue(parts.faultModels(SampleMachines.with(high)).isEmpty());
+    assertTrue(
+        parts.whyNot(SampleMachines.with(high), high).contains("correct the curve"),
+        parts.whyNot(SampleMachines.with(high), high));
+  }
+
+  /** The same of jets that lie above what a wash pump lifts. */
+  @Test
+  void jetsAboveTheCurveAreTold() {
+    Component high =
+        with(SampleMachines.washPump(), "jet-lift", Quantity.of(6, "m", QuantityKind.HEAD));
+    Finding pressure =
+        named(
+            job(
+                high,
+                read(
+                    "wash-pump",
+                    "jet-pressure",
+                    Quantity.of(9, "kPa", QuantityKind.GAUGE_PRESSURE),
+                    Conditions.NONE)),
+            "jet-pressure");
+    assertTrue(pressure.remark().contains("lifts 3.4 m at most"), pressure.remark());
+    assertTrue(pressure.remark().contains("jet-lift is 6 m"), pressure.remark());
+  }
+
+  /** Nothing is wrong with the figures of a pump that reaches its outlet. */
+  @Test
+  void whatIsInReachNeedsNoReason() {
+    for (Component pump : List.of(SampleMachines.drainPump(), SampleMachines.washPump())) {
+      assertEquals("", new HydraulicsModule().parts().whyNot(SampleMachines.with(pump), pump));
+    }
   }
 }

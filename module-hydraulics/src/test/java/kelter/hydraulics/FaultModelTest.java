@@ -394,6 +394,76 @@ class FaultModelTest {
     assertTrue(value(fill, "static-pressure", with(fill, "supply-weak", 0.8)) < 100_000);
   }
 
+  /**
+   * Energy equation: what is half shut takes pressure only while water flows through it. With a
+   * gauge at rest it does not show; while the machine fills, and at the bucket, it does.
+   */
+  @Test
+  void halfShutTapShowsOnlyWhileWaterFlows() {
+    FaultModel fill = model(SampleMachines.inletValve());
+    double[] shut = with(fill, "tap-shut", 0.6);
+    assertEquals(300_000, value(fill, "static-pressure", shut), 1e-6);
+    assertTrue(value(fill, "tap-flow", shut) < 0.5 * value(fill, "tap-flow", none(fill)));
+    assertTrue(
+        value(fill, "dynamic-pressure", shut) < 0.5 * value(fill, "dynamic-pressure", none(fill)));
+    // 8 of 20 L/min take (8/20)² of 300 kPa: 252 kPa are left (turbulent flow in the pipe).
+    assertEquals(252_000, value(fill, "dynamic-pressure", none(fill)), 500);
+    double[] clogged = with(fill, "screen-clogged", 0.8);
+    assertTrue(value(fill, "dynamic-pressure", clogged) > 252_000, "less flows, more is left");
+  }
+
+  /**
+   * What blocked vanes cost in head depends on where the debris sits: anything up to two thirds, so
+   * that neither a tenth nor six tenths is a surprise (two standard deviations).
+   */
+  @Test
+  void lostHeadOfBlockedVanesIsOpen() {
+    FaultModel drain = drain();
+    double[][] worst = forecast(drain, drain.questions(), with(drain, "passages-blocked", 1));
+    double[][] order = forecast(drain, drain.questions(), none(drain));
+    assertEquals("head", drain.questions().get(0).observable().id());
+    for (double lost : new double[] {0.1, 0.6}) {
+      double off = Math.abs(order[0][0] * (1 - lost) - worst[0][0]);
+      assertTrue(off < 2 * worst[1][0], lost + ": " + worst[0][0] + " ± " + worst[1][0]);
+    }
+    assertTrue(worst[1][0] > 3 * order[1][0]);
+  }
+
+  /**
+   * Revolving fields: a field that turns backward takes the torque of a motor with a weak capacitor
+   * away, not its current. It slips more, and the slip draws more current, up to what it draws
+   * while it is held (A. E. Fitzgerald and others, Electric Machinery, single-phase motors; from
+   * memory).
+   */
+  @Test
+  void slowMotorDrawsMore() {
+    FaultModel wash = wash();
+    double held = value(wash, "current", with(wash, "jammed", 1));
+    double last = usual(wash, "current");
+    for (double severity : new double[] {0.2, 0.5, 1}) {
+      double[] slow = with(wash, "slow", severity);
+      double current = value(wash, "current", slow);
+      assertTrue(current > 1.1 * last && current < held, severity + ": " + current + " A");
+      assertTrue(value(wash, "power", slow) > 1.2 * usual(wash, "power"));
+      assertTrue(value(wash, "jet-pressure", slow) < usual(wash, "jet-pressure"));
+      last = current;
+    }
+    assertTrue(held > 2 * usual(wash, "current"), held + " A, see InductionMachineTest");
+  }
+
+  /** A motor behind an inverter that turns slowly is told to by its control, and takes less. */
+  @Test
+  void slowInverterTakesLess() {
+    Component pump = SampleMachines.washPump();
+    Map<String, Quantity> figures = new HashMap<>(pump.figures());
+    figures.put("torque-limit", Quantity.of(150, "%", QuantityKind.PERCENT));
+    FaultModel driven =
+        model(
+            new Component(
+                pump.id(), pump.kind(), pump.nameplate(), figures, pump.curves(), pump.source()));
+    assertTrue(value(driven, "power", with(driven, "slow", 0.5)) < 0.7 * usual(driven, "power"));
+  }
+
   /** Only a leak lets the closed tube lose its pressure; a clogged trap holds it. */
   @Test
   void blowUpTellsLeakFromClog() {

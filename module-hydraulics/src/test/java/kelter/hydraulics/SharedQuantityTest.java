@@ -85,7 +85,7 @@ class SharedQuantityTest {
     for (int i = 0; i < steps; i++) {
       weak += likelihoodAtShare.applyAsDouble(1 - 0.92 * (i + 0.5) / steps) / steps;
     }
-    double priors = 0.05 / 0.95 / (0.06 / 0.94);
+    double priors = 0.02 / 0.98 / (0.06 / 0.94);
     return Math.log(priors * weak / likelihoodAtShare.applyAsDouble(1));
   }
 

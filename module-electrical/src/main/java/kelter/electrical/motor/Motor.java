@@ -147,8 +147,9 @@ public final class Motor implements Part {
   /** Windings of one kind: 5 %, as a natural logarithm; from memory. */
   private static final Spread<Object> OF_WINDINGS = Spread.constant(0.05);
 
-  /** Motors at work, 15 %, and 0.05 A; from memory. */
-  private static final Spread<Object> OF_LOAD = Spread.relative(0.15).atLeast(0.05);
+  /** Motors at work, 15 %, and 0.05 A, and what they draw more at fault, 20 %; from memory. */
+  private static final Spread<Object> OF_LOAD =
+      Spread.relative(0.15).atLeast(0.05).andOfEffect(0.2);
 
   @Override
   public List<ComponentKind> kinds() {

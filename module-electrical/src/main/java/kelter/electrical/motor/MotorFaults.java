@@ -91,14 +91,18 @@ final class MotorFaults {
           .wears(Wear.BEARING)
           .changes(
               STIFFNESS.becomes(line(0.3, 0.95)),
-              CURRENT.times(square(1, 4)), // a blocked rotor at last
+              CURRENT.atLeast(square(1, RunningMotor.BLOCKED)),
               HUMS.atLeast(square(0.05, 0.93)))
           .curedBy(FREE_BEARING, RENEW_MOTOR);
 
   static final FaultRow WEAK =
       fault("weak", "capacitor weak", 0.08)
           .wears(Wear.CAPACITOR)
-          .changes(CAPACITANCE.times(0.2), HUMS.atLeast(line(0.05, 0.9)), SWOLLEN.becomes(0.2))
+          .changes(
+              CAPACITANCE.times(0.2),
+              CURRENT.atLeast(square(1, RunningMotor.BLOCKED)), // it slips more, and stands at last
+              HUMS.atLeast(line(0.05, 0.9)),
+              SWOLLEN.becomes(0.2))
           .curedBy(RENEW_CAPACITOR);
 
   static final FaultRow OPEN =

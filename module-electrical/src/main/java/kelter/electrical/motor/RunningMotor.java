@@ -3,6 +3,7 @@ package kelter.electrical.motor;
 import kelter.core.diagnosis.model.Circumstances;
 import kelter.core.diagnosis.model.State;
 import kelter.core.job.Conditions;
+import kelter.core.law.InductionMachine;
 import kelter.electrical.copper.CopperCoil;
 
 /**
@@ -19,8 +20,12 @@ record RunningMotor(double current, double hums, double silent) {
   /** At the usual voltage, whatever the conditions of the reading. */
   static final Circumstances<RunningMotor> AT_WORK = new AtWork();
 
-  /** Current of a blocked rotor over the rated one. */
-  private static final double BLOCKED = 4;
+  /** The power factor of a small motor at rated load, as a ratio; from memory. */
+  private static final double POWER_FACTOR = 0.65;
+
+  /** Current of a blocked rotor over the rated one, by the law that pumps follow too. */
+  static final double BLOCKED =
+      InductionMachine.SMALL.current(1, POWER_FACTOR, InductionMachine.IDLE_POWER);
 
   /** Current of the auxiliary winding alone over that of both. */
   private static final double AUXILIARY_ALONE = 0.1;

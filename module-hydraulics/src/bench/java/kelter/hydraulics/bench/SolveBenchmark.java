@@ -2,6 +2,7 @@ package kelter.hydraulics.bench;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import kelter.core.law.InductionMachine;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.OperatingPoint;
 import kelter.hydraulics.circuit.PumpCondition;
@@ -36,7 +37,7 @@ public class SolveBenchmark {
       PumpCurve.through(
           new double[] {0, 40 * LITRE_PER_MINUTE, 66 * LITRE_PER_MINUTE},
           new double[] {3.4, 2.6, 1.2});
-  private static final PumpMotor MOTOR = new PumpMotor.Induction(0.08, 2.3);
+  private static final PumpMotor MOTOR = new PumpMotor.Induction(new InductionMachine(0.08, 2.3));
   private static final PumpSet GOOD =
       new PumpSet(CURVE, MOTOR, 40 * LITRE_PER_MINUTE, 0.5, PumpCondition.GOOD);
   private static final PumpSet THREE_FAULTS =

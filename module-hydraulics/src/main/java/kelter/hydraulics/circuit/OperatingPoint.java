@@ -9,8 +9,8 @@ package kelter.hydraulics.circuit;
  *     inside
  * @param head the head of the pump in m, not negative
  * @param speed the speed of the shaft as a ratio of the rated one, not negative
- * @param torque the torque on the shaft as a ratio of the rated one; for a motor that is stalled,
- *     the torque that it would take to turn it
+ * @param torque the torque of the motor as a ratio of the rated one; for one that is stalled, what
+ *     it gives at standstill
  */
 public record OperatingPoint(
     double flow, double internalFlow, double head, double speed, double torque) {

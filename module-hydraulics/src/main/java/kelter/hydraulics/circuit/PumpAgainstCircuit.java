@@ -69,8 +69,9 @@ public final class PumpAgainstCircuit {
     return new Calculation(
         "pump-curve-head",
         "Head of a pump at a flow rate and speed, from three points of its curve",
-        "head = r^2 a - b r^(2-c) flow^c through the three points; r = speed-ratio",
-        "From no flow to run-out, where the head is zero; refused beyond, and where the curve rises",
+        "head = r^2 a - b r^(2-c) flow^c through the three points; c from 0.5 to 20; r = speed-ratio",
+        "From no flow to run-out, where the head is zero; refused beyond, where the curve rises, and where"
+            + " no c runs through the three points",
         CURVE_SOURCE,
         List.of(SHUT_OFF, FLOW_1, HEAD_1, FLOW_2, HEAD_2, Hose.FLOW, SPEED.optional("1")),
         List.of(

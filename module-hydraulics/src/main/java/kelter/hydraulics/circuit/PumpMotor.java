@@ -1,5 +1,7 @@
 package kelter.hydraulics.circuit;
 
+import kelter.core.law.InductionMachine;
+
 /**
  * How fast a motor turns under a load. Speeds are ratios of the rated speed, torques ratios of the
  * torque at the rated point of the pump.
@@ -18,49 +20,86 @@ public sealed interface PumpMotor {
   double speed(double hydraulic, double drag, Supply supply);
 
   /**
-   * A motor whose speed falls in proportion to its torque, as an induction motor's does up to its
-   * pull-out torque: n = n0 (1 − s T / T_rated). The synchronous speed n0 goes with the frequency,
-   * the torque for a given lag behind it, and the pull-out torque, with the square of the flux.
+   * The torque of the motor while its rotor is held.
    *
-   * <p>Source: the straight part of the torque curve, as in any handbook of electric machines; the
-   * square of the voltage as in E. E. Kimberly, Electrical Engineering, section 20.16.
-   *
-   * @param ratedSlip the slip at the rated point, as a ratio of the synchronous speed, above 0 and
-   *     below 0.5; small motors have 0.03 to 0.15 (from memory)
-   * @param pullOut the greatest torque, as a ratio of the rated one, above 1; usually 1.8 to 2.5
-   *     (from memory)
+   * @param supply what the motor is fed with
+   * @return the mean torque, as a ratio of the rated one
    */
-  record Induction(double ratedSlip, double pullOut) implements PumpMotor {
+  double standstillTorque(Supply supply);
 
-    /**
-     * Checks the figures.
-     *
-     * @throws IllegalArgumentException if the slip is not between 0 and 0.5 or the pull-out not
-     *     above 1
-     */
-    public Induction {
-      if (!(ratedSlip > 0 && ratedSlip < 0.5 && pullOut > 1)) {
-        throw new IllegalArgumentException(
-            "a rated slip lies between 0 and 0.5 and a pull-out torque above 1, not %s and %s"
-                .formatted(ratedSlip, pullOut));
-      }
-    }
+  /**
+   * An induction motor: its torque over the lag behind the field follows Kloss's formula, and it
+   * stalls where water and drag together ask for more than its pull-out torque. The synchronous
+   * speed goes with the frequency, the torque for a given lag, and the pull-out torque, with the
+   * square of the flux.
+   *
+   * <p>Whether it also starts is not covered, nor that it could creep beyond its pull-out where the
+   * drag is small: both are told as for a motor that comes down from its speed.
+   *
+   * <p>Source: {@link InductionMachine}; the square of the voltage as in E. E. Kimberly, Electrical
+   * Engineering, section 20.16.
+   *
+   * @param machine its slip at the rated point and its pull-out torque
+   */
+  record Induction(InductionMachine machine) implements PumpMotor {
+
+    /** Steps of Newton's method: each at least halves what is left, at pull-out itself. */
+    private static final int MOST_STEPS = 50;
+
+    private static final double TOLERANCE = 1e-12; // of the slip
 
     @Override
     public double speed(double hydraulic, double drag, Supply supply) {
-      double strength = supply.flux() * supply.flux();
-      if (drag >= pullOut * strength) {
+      double most = Math.min(machine.pullOutSlip(), supply.frequency());
+      if (missing(most, hydraulic, drag, supply) > 0) {
         return 0;
       }
-      // r = (f - s (h r² + d) / strength) / (1 - s), so that r = 1 at h + d = 1: a quadratic in r.
-      double lag = ratedSlip / (1 - ratedSlip) / strength;
-      double constant = supply.frequency() / (1 - ratedSlip) - lag * drag;
-      if (constant <= 0) {
-        return 0;
+      // What is missing falls and bends upward up to pull-out: from 0 the steps stay below the
+      // root.
+      double slip = 0;
+      for (int step = 0; step < MOST_STEPS; step++) {
+        double by = missing(slip, hydraulic, drag, supply) / closing(slip, hydraulic, supply);
+        slip += by;
+        if (!(by > TOLERANCE)) {
+          break;
+        }
       }
-      double curvature = lag * hydraulic;
-      // The root in the form that stays exact where the curvature goes to zero.
-      return 2 * constant / (1 + Math.sqrt(1 + 4 * curvature * constant));
+      return speed(Math.min(most, slip), supply);
+    }
+
+    /** The speed at a lag behind the field. */
+    private double speed(double slip, Supply supply) {
+      return (supply.frequency() - slip) / (1 - machine.ratedSlip());
+    }
+
+    /** By how much the load exceeds the torque of the motor at a lag. */
+    private double missing(double slip, double hydraulic, double drag, Supply supply) {
+      double speed = speed(slip, supply);
+      double flux = supply.flux();
+      return hydraulic * speed * speed + drag - machine.torque(slip) * flux * flux;
+    }
+
+    /** By how much less is missing for each unit of the lag. */
+    private double closing(double slip, double hydraulic, Supply supply) {
+      double flux = supply.flux();
+      double load = 2 * hydraulic * speed(slip, supply) / (1 - machine.ratedSlip());
+      return load + machine.stiffness(slip) * flux * flux;
+    }
+
+    @Override
+    public double standstillTorque(Supply supply) {
+      return machine.torque(supply.frequency()) * supply.flux() * supply.flux();
+    }
+
+    /**
+     * The lag behind the field at an operating point.
+     *
+     * @param point the point
+     * @param supply what the motor is fed with
+     * @return the lag as a ratio of the rated synchronous speed
+     */
+    double slip(OperatingPoint point, Supply supply) {
+      return supply.frequency() - point.speed() * (1 - machine.ratedSlip());
     }
   }
 
@@ -88,6 +127,12 @@ public sealed interface PumpMotor {
     public double speed(double hydraulic, double drag, Supply supply) {
       double ratio = supply.frequency();
       return hydraulic * ratio * ratio + drag <= pullOut * supply.flux() ? ratio : 0;
+    }
+
+    /** It pulls to and fro as the field passes: none on the mean. */
+    @Override
+    public double standstillTorque(Supply supply) {
+      return 0;
     }
   }
 
@@ -117,6 +162,11 @@ public sealed interface PumpMotor {
         return 1;
       }
       return drag >= limit ? 0 : Math.sqrt((limit - drag) / hydraulic);
+    }
+
+    @Override
+    public double standstillTorque(Supply supply) {
+      return limit;
     }
   }
 }

@@ -14,8 +14,8 @@ import kelter.hydraulics.solve.SquareSecant;
  * √(2 g H) runs back inside. The water's torque, at rated speed and for a firm impeller, is t = t0
  * + (1 − t0) o q / q_rated times the share of density: the power of a radial impeller rises in
  * proportion to its flow from what it takes at no flow, and flattens beyond the rated point. The
- * speed of the shaft follows from the {@link PumpMotor} in closed form. As the head falls and the
- * flow rises with q, pump and circuit agree at one point only.
+ * speed of the shaft follows from the {@link PumpMotor}. As the head falls and the flow rises with
+ * q, pump and circuit agree at one point only.
  *
  * <p>Source: affinity laws; Torricelli's law for the leak; the straight power line is the usual
  * shape for radial impellers of low specific speed (from memory).
@@ -119,7 +119,8 @@ public record PumpSet(
    *
    * @param circuit what the pump works against
    * @param kinematicViscosity the kinematic viscosity in m2/s, above 0
-   * @return the point; at no flow if the pump cannot lift the water
+   * @return the point; at no flow if the pump cannot lift the water; stalled if the motor pulls out
+   *     on the way to it
    */
   public OperatingPoint against(Circuit circuit, double kinematicViscosity) {
     double end = curve.runOut();
@@ -134,15 +135,16 @@ public record PumpSet(
     double q =
         SquareSecant.root(
             x -> excess(x, circuit, kinematicViscosity), end, start, last, TOLERANCE * end);
-    OperatingPoint point = at(q);
-    return point.flow() > 0 ? point : atFlow(0);
+    OperatingPoint point = settled(q);
+    return point.flow() > 0 || !point.turns() ? point : atFlow(0);
   }
 
   /**
    * The point at which a given flow leaves the pump, whatever the circuit.
    *
    * @param flow the flow rate in m3/s, not negative
-   * @return the point; at run-out if the pump cannot deliver so much
+   * @return the point; at run-out if the pump cannot deliver so much; stalled if the motor pulls
+   *     out on the way to it
    */
   public OperatingPoint atFlow(double flow) {
     double end = curve.runOut();
@@ -155,9 +157,20 @@ public record PumpSet(
       return at(end);
     }
     double q = SquareSecant.root(x -> flow - outward(x), end, start, last, TOLERANCE * end);
-    OperatingPoint point = at(q);
-    return new OperatingPoint(
-        flow, point.internalFlow(), point.head(), point.speed(), point.torque());
+    OperatingPoint point = settled(q);
+    return point.turns()
+        ? new OperatingPoint(
+            flow, point.internalFlow(), point.head(), point.speed(), point.torque())
+        : point;
+  }
+
+  /**
+   * The point at a root; where the motor pulls out before circuit and curve meet, the flow that it
+   * would rise to stalls it.
+   */
+  private OperatingPoint settled(double q) {
+    double beyond = q + 2 * TOLERANCE * curve.runOut();
+    return shaftSpeed(beyond) > 0 ? at(q) : at(beyond);
   }
 
   private double excess(double q, Circuit circuit, double kinematicViscosity) {
@@ -177,13 +190,14 @@ public record PumpSet(
     double impeller = impellerRatio(q, speed);
     double head = Math.max(0, head(q, impeller));
     double internal = impeller * condition.openPassages() * q;
-    double turning = speed > 0 ? speed * speed : 1;
     return new OperatingPoint(
         Math.max(0, internal - leak(head)),
         internal,
         head,
         speed,
-        waterTorque(q) * turning + condition.drag());
+        speed > 0
+            ? waterTorque(q) * speed * speed + condition.drag()
+            : motor.standstillTorque(supply));
   }
 
   /** The speed of the shaft as a ratio of the rated one. */

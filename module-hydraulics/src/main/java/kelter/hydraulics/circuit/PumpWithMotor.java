@@ -1,6 +1,7 @@
 package kelter.hydraulics.circuit;
 
 import java.util.List;
+import kelter.core.law.InductionMachine;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -64,13 +65,15 @@ public final class PumpWithMotor {
     return new Calculation(
         "pump-with-motor",
         "Flow rate, head, speed and load of pump, motor and circuit together",
-        "head n^2 Hc(q) meets the circuit at the flow n open-passages q; n from the motor's torque line:"
-            + " slip in proportion to torque, none up to the limit, or as much as the limit allows;"
+        "head n^2 Hc(q) meets the circuit at the flow n open-passages q; n where the load meets the"
+            + " motor: induction by Kloss's formula, synchronous up to the limit, inverter as the limit allows;"
             + " synchronous speed by supply-frequency, pull-out by the flux (squared for induction)",
         "Outlet above the water; the rated point is the operating point in order; half of the rated torque"
-            + " at no flow",
+            + " at no flow; whether it starts is not covered; a motor that is held has speed 0 and its torque at"
+            + " standstill",
         Source.fromMemory(
-            "Affinity laws, Crane TP-410, chapter 7; straight part of the torque line"),
+            "Affinity laws, Crane TP-410, chapter 7; Kloss's formula, from the equivalent circuit of the"
+                + " induction machine"),
         List.of(
             PumpAgainstCircuit.SHUT_OFF,
             PumpAgainstCircuit.FLOW_1,
@@ -95,7 +98,7 @@ public final class PumpWithMotor {
             new Output("flow", "flow rate", QuantityKind.FLOW),
             new Output("head", "head of the pump", QuantityKind.HEAD),
             new Output("speed", "speed by the rated one", QuantityKind.PERCENT),
-            new Output("torque", "torque by the rated one", QuantityKind.PERCENT),
+            new Output("torque", "torque of the motor by the rated one", QuantityKind.PERCENT),
             new Output("shaft-power", "power on the shaft by the rated one", QuantityKind.PERCENT),
             new Output("head-at-no-flow", "head at no flow", QuantityKind.HEAD)),
         List.of(Caution.HOT_WATER),
@@ -137,7 +140,7 @@ public final class PumpWithMotor {
   private static PumpMotor motor(double[] p) {
     double limit = LIMIT.check(p[12]);
     return switch (MOTORS.get((int) Math.round(p[10]))) {
-      case "induction" -> new PumpMotor.Induction(SLIP.check(p[11]), limit);
+      case "induction" -> new PumpMotor.Induction(new InductionMachine(SLIP.check(p[11]), limit));
       case "synchronous" -> new PumpMotor.Synchronous(limit);
       default -> new PumpMotor.Inverter(limit);
     };

@@ -70,7 +70,10 @@ final class DrainChecks {
     } catch (IllegalArgumentException impossible) {
       return Optional.of(Allowed.without(title, OPERATING_POINT, impossible.getMessage()));
     }
-    if (path.isEmpty() || !path.get().pump().known()) {
+    if (path.isEmpty()) {
+      return Optional.of(Allowed.without(title, OPERATING_POINT, tooHigh(measured).getMessage()));
+    }
+    if (!path.get().pump().known()) {
       return Optional.empty();
     }
     DrainPath known = path.get();
@@ -109,7 +112,7 @@ final class DrainChecks {
   private static Allowed drained(Measured measured, double volume) {
     String title = "Time of a full drain phase against that of the operating point";
     try {
-      DrainPath path = path(measured).orElseThrow(DrainChecks::tooHigh);
+      DrainPath path = path(measured).orElseThrow(() -> tooHigh(measured));
       boolean known = path.pump().known() && path.hoseKnown();
       double flow = path.flow(measured.conditions());
       return flow <= 0
@@ -124,8 +127,9 @@ final class DrainChecks {
     }
   }
 
-  private static IllegalArgumentException tooHigh() {
-    return new IllegalArgumentException("By its curve the pump does not lift water to the outlet.");
+  private static IllegalArgumentException tooHigh(Measured measured) {
+    return new IllegalArgumentException(
+        "Not judged: " + DrainPath.tooHigh(measured.component()) + ".");
   }
 
   /** Does the outlet lie as high as it should, so that the pump reaches it and nothing siphons? */

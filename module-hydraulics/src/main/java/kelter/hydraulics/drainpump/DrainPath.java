@@ -85,6 +85,17 @@ record DrainPath(RatedPump pump, double lift, Hose hose, double drainVolume, boo
         : Optional.empty();
   }
 
+  /**
+   * Why a drain pump has no path.
+   *
+   * @param component a drain pump that could not lift the water even in order
+   * @return why, for a person, without a full stop
+   */
+  static String tooHigh(Component component) {
+    double lift = or(component.si(DrainPump.STATIC_LIFT), USUAL_LIFT);
+    return RatedPump.tooHigh(component, TYPE, "static-lift", lift);
+  }
+
   private static double or(double stated, double usual) {
     return Double.isNaN(stated) ? usual : stated;
   }

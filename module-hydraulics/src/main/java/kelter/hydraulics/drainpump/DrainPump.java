@@ -286,6 +286,13 @@ public final class DrainPump implements Part {
     return path.isPresent() ? Optional.of(faultModel(component, path.get())) : Optional.empty();
   }
 
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return DrainPath.of(component, appliance.nameplate()).isPresent()
+        ? ""
+        : DrainPath.tooHigh(component);
+  }
+
   private static FaultModel faultModel(Component component, DrainPath path) {
     PartModel model =
         PartModel.of(
@@ -304,7 +311,8 @@ public final class DrainPump implements Part {
     Section<Running> running = path.pump().shown(model, PUMP, path::against);
     double lift = path.hoseKnown() ? LIFT_SPREAD : LIFT_OF_A_USUAL_HOSE;
     PumpSpread ofHead =
-        PumpSpread.turning(path.pump().headShare(), Math.hypot(path.pump().headFloor(), lift));
+        PumpSpread.turning(path.pump().headShare(), Math.hypot(path.pump().headFloor(), lift))
+            .following(1);
     double flow = flowShare(path);
     if (!Double.isNaN(path.drainVolume())) {
       running.observe(DRAIN_TIME, path::drainTime, PumpSpread.always(flow, TIME_FLOOR));
@@ -312,7 +320,7 @@ public final class DrainPump implements Part {
     return running
         .observe(OUTLET_HEAD, path::outletHead, ofHead)
         .observe(HOSE_HEAD, path::hoseHead, ofHead)
-        .observe(FLOW, DrainPath::arriving, PumpSpread.turning(flow, FLOW_FLOOR))
+        .observe(FLOW, DrainPath::arriving, PumpSpread.turning(flow, FLOW_FLOOR).following(1))
         .observe(DRAINS_SLOWLY, path::drainsSlowly)
         .build();
   }

@@ -152,8 +152,17 @@ public record FillPath(
    * @return the gauge pressure in Pa
    */
   public double valvePressure(double flow, Water water) {
+    return tapPressure(flow) - water.pressure(hose.headLoss(flow, water.kinematicViscosity()));
+  }
+
+  /**
+   * The pressure behind the tap while water flows: the dynamic pressure of the supply.
+   *
+   * @param flow the flow rate in m3/s, not negative
+   * @return the gauge pressure in Pa
+   */
+  public double tapPressure(double flow) {
     double share = flow / tapFlow;
-    return staticPressure * (1 - share * share)
-        - water.pressure(hose.headLoss(flow, water.kinematicViscosity()));
+    return staticPressure * (1 - share * share);
   }
 }

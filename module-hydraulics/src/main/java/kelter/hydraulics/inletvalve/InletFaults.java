@@ -15,8 +15,10 @@ import kelter.hydraulics.pipe.BlockedBore;
 /**
  * What can be wrong on the way of the water in. A clogged screen and a kinked hose leave (1 − s)²
  * of the bore at a severity s, at least 1 %; a weak valve keeps 5 % of its flow coefficient at
- * severity 1, a weak supply 8 % of its pressure; a strong one has three times the pressure. That,
- * the minutes and the chances of cure are judgement: common practice, no source.
+ * severity 1, a weak supply 8 % of its pressure, a tap that is half shut 4 % of its flow rate; a
+ * strong supply has three times the pressure. What is half shut takes pressure only while water
+ * flows: at rest the pressure on both sides of it is the same. That, the minutes and the chances of
+ * cure are judgement: common practice, no source.
  */
 final class InletFaults {
 
@@ -44,14 +46,16 @@ final class InletFaults {
       Work.withPart("renew-hose", "renew the fill hose", 15, 0.95, Caution.UNPLUG, PRESSURE);
   private static final Work RENEW_VALVE =
       Work.renewing("renew-valve", "renew the inlet valve", 30, 0.95, Caution.UNPLUG, PRESSURE);
-  private static final Work OPEN_SUPPLY =
+  private static final Work RAISE_PRESSURE =
       Work.byHand(
-          "open-supply",
-          "open the tap and stop valves wholly, or have the supply put right",
+          "raise-pressure",
+          "have the pressure of the supply put right (reducer, filter, pump of the house)",
           15,
-          0.7,
+          0.6,
           PRESSURE,
           PLUMBING);
+  private static final Work OPEN_TAP =
+      Work.byHand("open-tap", "open the tap and stop valves wholly", 5, 0.8, PRESSURE, PLUMBING);
   private static final Work REDUCE_PRESSURE =
       new Work(
           "reduce-pressure",
@@ -76,9 +80,12 @@ final class InletFaults {
               .wears(Wear.RUBBER)
               .changes(InletFigure.OPENING.times(0.05))
               .curedBy(RENEW_VALVE),
-          fault("supply-weak", "supply too weak or tap half shut", 0.05)
+          fault("supply-weak", "pressure of the supply too low", 0.02)
               .changes(InletFigure.PRESSURE.times(0.08))
-              .curedBy(OPEN_SUPPLY),
+              .curedBy(RAISE_PRESSURE),
+          fault("tap-shut", "tap or stop valve of the supply half shut, or clogged", 0.03)
+              .changes(InletFigure.TAP.times(0.04))
+              .curedBy(OPEN_TAP),
           fault("supply-strong", "pressure of the supply too high", 0.02)
               .apartFrom("supply-weak")
               .changes(InletFigure.PRESSURE.times(3))

@@ -6,6 +6,8 @@ import kelter.core.diagnosis.model.Figure;
 enum InletFigure implements Figure {
   /** Pressure of the supply without flow, ratio of the usual one. */
   PRESSURE(1),
+  /** Flow rate that the tap lets out at the same pressure, ratio. */
+  TAP(1),
   /** What more is in the way, loss coefficient by the velocity in the hose. */
   LOSS(0),
   /** Flow coefficient of the open valve, ratio. */

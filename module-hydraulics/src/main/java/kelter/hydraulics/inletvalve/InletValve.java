@@ -79,10 +79,19 @@ public final class InletValve implements Part {
           .how("Close the tap, take the hose off, screw a gauge on, open the tap, and read it.")
           .by(Procedure.dead(6, new Accuracy(0.016, 5000)));
 
+  static final Observable DYNAMIC_PRESSURE =
+      Observable.named("dynamic-pressure", "pressure of the supply while the machine fills")
+          .quantity(QuantityKind.GAUGE_PRESSURE, 0, 1_500_000)
+          .how(
+              "Close the tap, set a tee with a gauge between tap and fill hose, open the tap as far as it"
+                  + " was, let the machine fill, and read it.")
+          .by(Procedure.running(10, new Accuracy(0.016, 5000), Caution.HOT_WATER));
+
   static final Observable TAP_FLOW =
       Observable.named("tap-flow", "flow rate of the open tap")
           .quantity(QuantityKind.FLOW, 0, 60.0 / 60_000)
-          .how("Take the hose off and time a bucket under the fully open tap.")
+          .how(
+              "Take the hose off and time a bucket under the tap, opened as far as it was for the machine.")
           .by(Procedure.dead(4, new Accuracy(0.05, 0.2 / 60_000)));
 
   static final Observable SCREEN =
@@ -120,6 +129,7 @@ public final class InletValve implements Part {
           List.of(
               FILL_FLOW,
               STATIC_PRESSURE,
+              DYNAMIC_PRESSURE,
               TAP_FLOW,
               SCREEN,
               KINKED,
@@ -189,6 +199,7 @@ public final class InletValve implements Part {
             WayIn.Filling::flow,
             Spread.relative(REGULATOR_SHARE).atLeast(FLOW_FLOOR).andOfEffect(OF_EFFECT))
         .observe(STATIC_PRESSURE, WayIn.Filling::pressure, new Sum(WHILE_READING, PRESSURE_FLOOR))
+        .observe(DYNAMIC_PRESSURE, WayIn.Filling::flowing, new Flowing())
         .observe(TAP_FLOW, WayIn.Filling::tapFlow, new Sum(tapShare(supply), FLOW_FLOOR))
         .observe(FILLS_SLOWLY, WayIn.Filling::slow)
         .observe(BANGS, WayIn.Filling::bangs)
@@ -220,6 +231,19 @@ public final class InletValve implements Part {
     @Override
     public double of(double value, InOrder order, Object solved) {
       return floor + share * value;
+    }
+  }
+
+  /**
+   * Of the pressure that is left behind a tap: as without flow, and what taps differ, whose drop
+   * goes with the square of the flow rate by that of the tap; less where the tap alone sets that.
+   */
+  private record Flowing() implements Spread<WayIn.Filling> {
+    @Override
+    public double of(double value, InOrder order, WayIn.Filling filling) {
+      double left = filling.pressure() > 0 ? value / filling.pressure() : 0;
+      double drop = (filling.pressure() - value) * left;
+      return Math.hypot(PRESSURE_FLOOR + WHILE_READING * value, 2 * TAP_SHARE * drop);
     }
   }
 }

@@ -76,7 +76,7 @@ record WayIn(FillPath order, double usual)
     FillPath path =
         new FillPath(
             order.staticPressure() * pressure,
-            order.tapFlow() * Math.sqrt(pressure),
+            order.tapFlow() * state.of(InletFigure.TAP) * Math.sqrt(pressure),
             order.hose().plus(state.of(InletFigure.LOSS)),
             order.coefficient() * state.of(InletFigure.OPENING),
             order.regulatedFlow());
@@ -97,6 +97,11 @@ record WayIn(FillPath order, double usual)
 
     double pressure() {
       return path.staticPressure();
+    }
+
+    /** The pressure behind the tap while it fills, Pa. */
+    double flowing() {
+      return path.tapPressure(flow);
     }
 
     double tapFlow() {

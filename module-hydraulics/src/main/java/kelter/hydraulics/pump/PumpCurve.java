@@ -10,12 +10,12 @@ import kelter.core.quantity.QuantityFormat;
  * with flow at first is not described by it and is refused.
  *
  * <p>Source: the form is that of the power function curves of EPANET 2 Users Manual,
- * EPA/600/R-00/057 (2000), section 3.1, Pumps; the fit to more than three points is ordinary least
- * squares.
+ * EPA/600/R-00/057 (2000), section 3.1, Pumps, which has exponents up to 20; the fit to more than
+ * three points is ordinary least squares.
  *
  * @param shutOffHead A, the head at no flow, in m, above 0
  * @param coefficient B, in m / (m3/s)^C, above 0
- * @param exponent C, dimensionless, 1 to 6
+ * @param exponent C, dimensionless, 0.5 to 20
  * @param scatter the standard deviation of the points about the curve, in m; 0 where three points
  *     or fewer leave nothing over
  */
@@ -24,8 +24,14 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
   /** The exponent that is taken where two points leave it open; the usual parabola. */
   private static final double PARABOLA = 2;
 
-  private static final double LEAST_EXPONENT = 1; // straight line
-  private static final double GREATEST_EXPONENT = 6; // flatter curves are not seen on pumps
+  /** Curves that sag more are not those of a pump; own choice. */
+  private static final double LEAST_EXPONENT = 0.5;
+
+  private static final double GREATEST_EXPONENT = 20; // EPANET 2.2, source of its hydraulics
+
+  /** How near a curve through three points comes to them, as a ratio of the head at no flow. */
+  private static final double EXACT = 1e-6;
+
   private static final double LITRES_PER_MINUTE = 60_000; // in a m3/s
   private static final int PARAMETERS = 3;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
@@ -35,7 +41,7 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
    * Checks the figures.
    *
    * @throws IllegalArgumentException if one is not finite or not above zero, or the exponent
-   *     outside 1 to 6
+   *     outside 0.5 to 20
    */
   public PumpCurve {
     if (!(shutOffHead > 0 && coefficient > 0 && Double.isFinite(shutOffHead + coefficient))) {
@@ -45,7 +51,7 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
     }
     if (!(exponent >= LEAST_EXPONENT && exponent <= GREATEST_EXPONENT) || !(scatter >= 0)) {
       throw new IllegalArgumentException(
-          "the exponent of a pump curve lies from 1 to 6, not at " + exponent);
+          "the exponent of a pump curve lies from 0.5 to 20, not at " + exponent);
     }
   }
 
@@ -54,10 +60,11 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
    *
    * @param flow the flow rates in m3/s, rising, not negative; two or more
    * @param head the head at each in m, falling, above or at 0
-   * @return the curve: exact through two points (as a parabola) and through three where such a
-   *     curve exists, nearest by least squares otherwise
+   * @return the curve: exact through two points (as a parabola) and through three, nearest to more
+   *     by least squares
    * @throws IllegalArgumentException if there are fewer than two points, a figure is negative or
-   *     not finite, flows do not rise or heads do not fall; the message names the point
+   *     not finite, flows do not rise or heads do not fall, or no such curve runs through three
+   *     points; the message names the point
    */
   public static PumpCurve through(double[] flow, double[] head) {
     requirePoints(flow, head);
@@ -75,7 +82,33 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
         low = left;
       }
     }
-    return nearest(flow, head, (low + high) / 2);
+    double exponent = (low + high) / 2;
+    if (flow.length == PARAMETERS && Math.sqrt(squares(flow, head, exponent)) > EXACT * head[0]) {
+      throw notOnACurve(flow, head);
+    }
+    return nearest(flow, head, exponent);
+  }
+
+  private static IllegalArgumentException notOnACurve(double[] flow, double[] head) {
+    return new IllegalArgumentException(
+        ("point 2 of the pump curve: %s m at %s L/min; a pump that has %s m at %s L/min and %s m at"
+                + " %s L/min has from %s to %s m there: read the points again, or give more of them")
+            .formatted(
+                QuantityFormat.plain(head[1]),
+                litresPerMinute(flow[1]),
+                QuantityFormat.plain(head[0]),
+                litresPerMinute(flow[0]),
+                QuantityFormat.plain(head[2]),
+                litresPerMinute(flow[2]),
+                QuantityFormat.plain(between(flow, head, LEAST_EXPONENT)),
+                QuantityFormat.plain(between(flow, head, GREATEST_EXPONENT))));
+  }
+
+  /** The head at the second of three flow rates by the curve through the others. */
+  private static double between(double[] flow, double[] head, double exponent) {
+    PumpCurve curve =
+        nearest(new double[] {flow[0], flow[2]}, new double[] {head[0], head[2]}, exponent);
+    return curve.headUnchecked(flow[1]);
   }
 
   private static void requirePoints(double[] flow, double[] head) {

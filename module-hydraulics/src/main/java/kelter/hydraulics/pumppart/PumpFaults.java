@@ -21,6 +21,9 @@ public record PumpFaults(String pump) {
   /** The drag on a rotor that is held fast, by the rated torque: beyond what any motor pulls. */
   static final double LOCKED = 100;
 
+  /** The share of the head that blocked vanes cost at most. */
+  private static final double MOST_HEAD_LOST = 2 / 3.0;
+
   private static final Caution LIVE =
       new Caution(
           Signal.DANGER,
@@ -49,8 +52,9 @@ public record PumpFaults(String pump) {
           LIVE);
 
   /**
-   * Something is wound round or stuck between the vanes: at worst 95 % of the passages are closed
-   * and a fifth of the head is lost.
+   * Something is wound round or stuck between the vanes: at worst 95 % of the passages are closed.
+   * How much head that costs depends on where it sits: at worst anything up to two thirds, one as
+   * likely as the other, which is a third on the mean.
    *
    * @param prior the prior
    * @param louder how much louder at worst
@@ -61,7 +65,8 @@ public record PumpFaults(String pump) {
     return FaultRow.fault("passages-blocked", "vane passages of the " + pump + " blocked", prior)
         .changes(
             PumpFigure.OPEN_PASSAGES.times(0.05),
-            PumpFigure.HEAD.times(0.8),
+            PumpFigure.HEAD.times(1 - MOST_HEAD_LOST / 2),
+            PumpFigure.HEAD_OPEN.plus(MOST_HEAD_LOST / Math.sqrt(12)),
             PumpFigure.LOUDNESS.plus(louder),
             PumpFigure.DEBRIS.plus(0.85),
             PumpFigure.STIFFNESS.plus(stiffer));

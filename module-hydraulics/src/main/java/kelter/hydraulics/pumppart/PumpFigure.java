@@ -10,6 +10,8 @@ public enum PumpFigure implements Figure {
   OPEN_PASSAGES(1),
   /** Its head by that with all vanes at work and no air in the water, ratio. */
   HEAD(1),
+  /** How far that head may differ, standard deviation in the same ratio. */
+  HEAD_OPEN(0),
   /** The density of what it moves by that of water without air, ratio. */
   DENSITY(1),
   /** The share of the speed that is lost between shaft and impeller, ratio. */

@@ -1,6 +1,7 @@
 package kelter.hydraulics.pumppart;
 
 import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.State;
 
 /**
  * How far pumps in one and the same state differ, the instrument left out. What a pump that stands
@@ -12,8 +13,11 @@ import kelter.core.diagnosis.model.Spread;
  * no source.
  *
  * @param turning what holds while the motor turns
+ * @param byHead how the figure follows the head: the change of it by that of the head, ratio
+ * @param byMotor what the way in which the motor is slow adds, as a ratio of the effect of that
  */
-public record PumpSpread(Spread.Relative turning) implements Spread<Running> {
+public record PumpSpread(Spread.Relative turning, double byHead, double byMotor)
+    implements Spread<Running> {
 
   /** Flow rate: 10 % either way, as a standard deviation, ratio. */
   public static final double FLOW = 0.10 / Math.sqrt(3);
@@ -48,6 +52,12 @@ public record PumpSpread(Spread.Relative turning) implements Spread<Running> {
   /** A motor that has voltage and does not turn: power and current, ratio; judgement. */
   private static final double STALLED = 0.2;
 
+  /**
+   * What a motor draws that is slow: by its capacitor, by its winding or by its control, ratio of
+   * the effect; judgement.
+   */
+  private static final double OF_SLOW_MOTOR = 0.3;
+
   /** What the way of being faulty adds, as a ratio of the effect of the fault; judgement. */
   private static final double OF_EFFECT = 0.12;
 
@@ -70,13 +80,38 @@ public record PumpSpread(Spread.Relative turning) implements Spread<Running> {
    * @return the rule
    */
   public static PumpSpread turning(double share, double floor) {
-    return new PumpSpread(always(share, floor));
+    return new PumpSpread(always(share, floor), 0, 0);
+  }
+
+  /**
+   * The same where the figure follows the head, of which a fault may leave open how much is lost.
+   *
+   * @param exponent the change of the figure by that of the head, ratio
+   * @return the rule
+   */
+  public PumpSpread following(double exponent) {
+    return new PumpSpread(turning, exponent, byMotor);
+  }
+
+  /**
+   * What the motor takes from the mains.
+   *
+   * @param share the spread of machines in order, as a ratio of the figure
+   * @param floor the least spread, in the unit of the figure, above 0
+   * @return the rule
+   */
+  static PumpSpread drawn(double share, double floor) {
+    return new PumpSpread(always(share, floor), 0, OF_SLOW_MOTOR);
   }
 
   @Override
   public double of(double value, InOrder order, Running pump) {
-    return pump.point().turns()
-        ? turning.of(value, order, pump)
-        : Math.hypot(STALLED * value, turning.floor());
+    if (!pump.point().turns()) {
+      return Math.hypot(STALLED * value, turning.floor());
+    }
+    State state = pump.state();
+    double lost = byHead * state.of(PumpFigure.HEAD_OPEN) / state.of(PumpFigure.HEAD) * value;
+    double slow = state.of(PumpFigure.SPEED) < 1 ? byMotor * (value - order.value()) : 0;
+    return Math.hypot(turning.of(value, order, pump), Math.hypot(lost, slow));
   }
 }

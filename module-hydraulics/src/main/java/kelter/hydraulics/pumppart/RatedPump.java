@@ -14,6 +14,7 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Curve;
 import kelter.core.job.Nameplate;
 import kelter.core.law.Celsius;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.MotorInput;
@@ -95,6 +96,30 @@ public record RatedPump(
   }
 
   /**
+   * Why a pump that cannot lift the water even in order is judged by nothing.
+   *
+   * @param pump the component
+   * @param type what is taken where the job does not say
+   * @param name the name of the figure that tells the lift
+   * @param lift the height to which it would have to lift, m
+   * @return why, for a person, without a full stop
+   * @throws IllegalArgumentException if its curve rises
+   */
+  public static String tooHigh(Component pump, PumpType type, String name, double lift) {
+    Optional<Curve> own = pump.curve(PumpWords.HEAD_CURVE);
+    PumpCurve curve = own.isPresent() ? curve(own.get()) : type.curve();
+    return "%s lifts %s m at most, and its %s is %s m, so that even in order nothing would flow: %s"
+        .formatted(
+            own.isPresent() ? "by its curve the pump" : "without a curve, a usual pump",
+            QuantityFormat.plain(Math.rint(100 * curve.shutOffHead()) / 100),
+            name,
+            QuantityFormat.plain(lift),
+            own.isPresent()
+                ? "correct the curve or the " + name
+                : "give the 'head' curve of this pump, or correct the " + name);
+  }
+
+  /**
    * The curve through points of a job.
    *
    * @param points flow rates and heads
@@ -156,16 +181,19 @@ public record RatedPump(
             .under(winding)
             .observe(words.winding(), Double::doubleValue, winding)
             .under(atGivenFlow())
-            .observe(words.head(), RatedPump::head, PumpSpread.turning(headShare(), headFloor()))
+            .observe(
+                words.head(),
+                RatedPump::head,
+                PumpSpread.turning(headShare(), headFloor()).following(1))
             .under(against(circuit))
             .observe(words.noise(), PumpNoise::of, new PumpNoise());
     if (!Double.isNaN(power)) {
       double share = powerKnown ? PumpSpread.POWER : PumpSpread.POWER_OF_A_TYPICAL_PUMP;
-      section.observe(words.power(), this::power, PumpSpread.turning(share, type.powerFloor()));
+      section.observe(words.power(), this::power, PumpSpread.drawn(share, type.powerFloor()));
     }
     if (input.isPresent()) {
       section.observe(
-          words.current(), this::current, PumpSpread.turning(PumpSpread.CURRENT, CURRENT_FLOOR));
+          words.current(), this::current, PumpSpread.drawn(PumpSpread.CURRENT, CURRENT_FLOOR));
     }
     return section;
   }
@@ -247,10 +275,14 @@ public record RatedPump(
   }
 
   private double power(Running pump) {
-    return pump.isDead() ? 0 : power * MotorInput.powerShare(pump.point());
+    return pump.isDead()
+        ? 0
+        : power * MotorInput.powerShare(set.motor(), pump.point(), pump.supply());
   }
 
   private double current(Running pump) {
-    return pump.isDead() ? 0 : input.orElseThrow().current(pump.point(), pump.supply());
+    return pump.isDead()
+        ? 0
+        : input.orElseThrow().current(set.motor(), pump.point(), pump.supply());
   }
 }

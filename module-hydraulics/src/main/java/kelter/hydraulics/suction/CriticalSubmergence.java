@@ -18,7 +18,7 @@ import kelter.hydraulics.water.StandardGravity;
  * appliance breaks the swirl, so that it does with a fraction; an inlet that is bare needs it all.
  * Below the figure air is possible, not certain.
  *
- * <p>Source: ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence; clause not seen.
+ * <p>Source: ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence; not seen.
  */
 public final class CriticalSubmergence {
 
@@ -41,7 +41,7 @@ public final class CriticalSubmergence {
         "froude = v / sqrt(g bore); v = flow / (pi/4 bore^2); submergence = bore (1 + 2.3 froude)",
         "Open inlets without strainer or cover; those need a fraction of it; below it air is possible,"
             + " not certain",
-        Source.published("ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence"),
+        Source.fromMemory("ANSI/HI 9.8-1998, Pump Intake Design, minimum submergence; not seen"),
         List.of(Hose.FLOW, INLET),
         List.of(
             new Output("submergence", "height of water above the inlet", QuantityKind.LENGTH),

@@ -20,9 +20,13 @@ import kelter.hydraulics.water.Water;
  * needs some tenths of a metre to some metres more than that, by its own NPSH curve; small pumps in
  * appliances about 0.5 to 2 m (from memory).
  *
- * <p>Source: ISO 9906:2012, 3.2.18, clause number from memory; Crane TP-410, problem 7.32.
+ * <p>Source: ISO 9906:2012, 3.2.18; Crane TP-410, problem 7.32; both from memory.
  */
 public final class NpshAvailable {
+
+  /** Neither of the two was seen. */
+  private static final Source SOURCE =
+      Source.fromMemory("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18");
 
   private static final Parameter SURFACE =
       Parameter.required(
@@ -60,7 +64,7 @@ public final class NpshAvailable {
         "Head that keeps water from boiling at the inlet of a pump",
         "npsh = (air-pressure + surface-pressure - vapour-pressure) / (density g) + level - head-loss",
         "Water of 0 to 100 Cel; at or below 0 it boils at the inlet; the pump needs its own NPSH more",
-        Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
+        SOURCE,
         List.of(
             LEVEL,
             LOSS.optional("0 m"),
@@ -92,7 +96,7 @@ public final class NpshAvailable {
             + " npsh-required; flow = v pi/4 bore^2",
         "Water of 0 to 100 Cel in an open sump; npsh-required as at that flow; flow 0 where it cavitates"
             + " without any",
-        Source.published("Crane TP-410, chapter 7, problem 7.32; ISO 9906:2012, 3.2.18"),
+        SOURCE,
         List.of(
             REQUIRED,
             LEVEL,

@@ -55,7 +55,9 @@ final class WashChecks {
   private static WashCircuit reachingJets(Measured measured) {
     return circuit(measured)
         .orElseThrow(
-            () -> new IllegalArgumentException("By its curve the pump does not reach the jets."));
+            () ->
+                new IllegalArgumentException(
+                    "Not judged: " + WashCircuit.tooHigh(measured.component()) + "."));
   }
 
   /**
@@ -66,14 +68,14 @@ final class WashChecks {
   static Optional<Allowed> jetPressure(Measured measured) {
     String title = "Pressure before the jets against the operating point";
     try {
-      Optional<WashCircuit> wash = circuit(measured);
-      if (wash.isEmpty() || !wash.get().pump().known()) {
+      WashCircuit wash = reachingJets(measured);
+      if (!wash.pump().known()) {
         return Optional.empty();
       }
-      double expected = wash.get().jetPressure(measured.conditions());
+      double expected = wash.jetPressure(measured.conditions());
       return Optional.of(
           Allowed.of(title, PRESSURE, new Limits(expected * (1 - BAND), expected * (1 + BAND)))
-              .resting(wash.get().pump().supply().remark("", measured.conditions())));
+              .resting(wash.pump().supply().remark("", measured.conditions())));
     } catch (IllegalArgumentException impossible) {
       return Optional.of(Allowed.without(title, PRESSURE, impossible.getMessage()));
     }

@@ -7,6 +7,7 @@ import kelter.core.diagnosis.model.State;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
+import kelter.core.law.InductionMachine;
 import kelter.hydraulics.circuit.Circuit;
 import kelter.hydraulics.circuit.PumpMotor;
 import kelter.hydraulics.pipe.BlockedBore;
@@ -72,7 +73,7 @@ record WashCircuit(
       new PumpType(
           new double[] {0, 30.0 / 60_000, 60.0 / 60_000},
           new double[] {4.0, 3.4, 2.0},
-          new PumpMotor.Induction(0.08, 2.3),
+          new PumpMotor.Induction(InductionMachine.SMALL),
           0.6,
           0.25,
           Double.NaN,
@@ -112,6 +113,17 @@ record WashCircuit(
                 component.si(WashPump.RATED_SPEED),
                 component.si(WashPump.RATED_ARM_SPEED)))
         : Optional.empty();
+  }
+
+  /**
+   * Why a wash pump has no circuit.
+   *
+   * @param component a wash pump that could not lift the water even in order
+   * @return why, for a person, without a full stop
+   */
+  static String tooHigh(Component component) {
+    double lift = component.si(WashPump.JET_LIFT, USUAL_LIFT);
+    return RatedPump.tooHigh(component, TYPE, "jet-lift", lift);
   }
 
   /**

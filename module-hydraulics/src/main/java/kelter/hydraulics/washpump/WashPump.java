@@ -288,6 +288,13 @@ public final class WashPump implements Part {
     return wash.isPresent() ? Optional.of(faultModel(component, wash.get())) : Optional.empty();
   }
 
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return WashCircuit.of(component, appliance.nameplate()).isPresent()
+        ? ""
+        : WashCircuit.tooHigh(component);
+  }
+
   private static FaultModel faultModel(Component component, WashCircuit wash) {
     boolean known = wash.pump().known();
     PartModel model =
@@ -307,12 +314,16 @@ public final class WashPump implements Part {
       running.observe(SPEED, wash::speed, PumpSpread.turning(PumpSpread.SPEED, SPEED_FLOOR));
     }
     if (!Double.isNaN(wash.armSpeed())) {
-      running.observe(ARM_SPEED, wash::armSpeed, PumpSpread.turning(ARM_SHARE, ARM_FLOOR));
+      running.observe(
+          ARM_SPEED, wash::armSpeed, PumpSpread.turning(ARM_SHARE, ARM_FLOOR).following(0.5));
     }
     // The pressure before jets goes with the square of the flow rate.
     double pressureShare = 2 * (known ? PumpSpread.FLOW : PumpSpread.FLOW_OF_A_TYPICAL_PUMP);
     return running
-        .observe(JET_PRESSURE, wash::jetPressure, PumpSpread.turning(pressureShare, PRESSURE_FLOOR))
+        .observe(
+            JET_PRESSURE,
+            wash::jetPressure,
+            PumpSpread.turning(pressureShare, PRESSURE_FLOOR).following(1))
         .observe(INLET_PRESSURE, wash::inletPressure, PumpSpread.always(INLET_SHARE, INLET_FLOOR))
         .observe(WEAK_JETS, wash::weakJets)
         .build();

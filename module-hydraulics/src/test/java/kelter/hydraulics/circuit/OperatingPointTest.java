@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kelter.core.law.InductionMachine;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.hydraulics.pipe.Hose;
@@ -133,17 +134,43 @@ class OperatingPointTest {
   }
 
   /**
-   * A real slip line is nearly straight; at half the torque the slip is half, so a motor of 8 %
-   * slip runs at 0.96 / 0.92 of its rated speed (definition of slip).
+   * A real slip line is nearly straight up to rated load; at half the torque the slip is half, so a
+   * motor of 8 % slip runs at about 0.96 / 0.92 of its rated speed (definition of slip).
    */
   @Test
   void slipLine() {
-    PumpMotor motor = new PumpMotor.Induction(0.08, 2.3);
+    PumpMotor motor = new PumpMotor.Induction(new InductionMachine(0.08, 2.3));
     assertEquals(1, motor.speed(1, 0, Supply.RATED), 1e-12);
     assertEquals(1, motor.speed(0.4, 0.6, Supply.RATED), 1e-12);
-    assertEquals(0.96 / 0.92, motor.speed(0, 0.5, Supply.RATED), 1e-12);
+    assertEquals(0.96 / 0.92, motor.speed(0, 0.5, Supply.RATED), 0.003);
     assertEquals(1 / 0.92, motor.speed(0, 0, Supply.RATED), 1e-12);
     assertEquals(0, motor.speed(1, 2.4, Supply.RATED));
+  }
+
+  /** What pulls out is water and drag together: 2 at most, so 0.9 and 1.3 are too much. */
+  @Test
+  void waterCountsTowardPullOut() {
+    PumpMotor motor = new PumpMotor.Induction(new InductionMachine(0.02, 2));
+    assertTrue(motor.speed(0.9, 0.9, Supply.RATED) > 0);
+    assertEquals(0, motor.speed(0.9, 1.3, Supply.RATED));
+    assertTrue(motor.speed(0, 1.99, Supply.RATED) > 0);
+    assertEquals(0, motor.speed(0, 2.01, Supply.RATED));
+  }
+
+  /**
+   * At any load that it bears, motor and load agree: the slip of Kloss's formula in the form that
+   * is solved for it, s = s_k (T_k/T - sqrt((T_k/T)² - 1)), handbooks of electric machines.
+   */
+  @Test
+  void speedLiesOnTheTorqueCurve() {
+    PumpMotor motor = new PumpMotor.Induction(new InductionMachine(0.08, 2.3));
+    double most = 0.08 * (2.3 + Math.sqrt(2.3 * 2.3 - 1));
+    for (double drag = 0; drag < 1.7; drag += 0.1) {
+      double speed = motor.speed(1, drag, Supply.RATED);
+      double ratio = 2.3 / (speed * speed + drag);
+      double slip = most * (ratio - Math.sqrt(ratio * ratio - 1));
+      assertEquals((1 - slip) / 0.92, speed, 1e-7, "drag " + drag);
+    }
   }
 
   @Test
@@ -167,7 +194,7 @@ class OperatingPointTest {
     PumpSet set =
         new PumpSet(
             CURVE,
-            new PumpMotor.Induction(0.08, 2.3),
+            new PumpMotor.Induction(new InductionMachine(0.08, 2.3)),
             30 * LITRE_PER_MINUTE,
             0.5,
             new PumpCondition(0.6, 0.9, 0.95, 1, 2e-5, 0.3, 1));
@@ -185,7 +212,7 @@ class OperatingPointTest {
     PumpSet good =
         new PumpSet(
             CURVE,
-            new PumpMotor.Induction(0.08, 2.3),
+            new PumpMotor.Induction(new InductionMachine(0.08, 2.3)),
             30 * LITRE_PER_MINUTE,
             0.5,
             PumpCondition.GOOD);
@@ -268,5 +295,30 @@ class OperatingPointTest {
     Computation stalled = withMotor(Map.of("drag", "200 %", "motor", "synchronous"));
     assertEquals(0, output(stalled, 0));
     assertEquals(0, output(stalled, 2));
+    assertEquals(0, output(stalled, 3), "a rotor that is held is pulled to and fro");
+  }
+
+  /** A motor of twice its rated torque bears no drag of 1.99 on top of its water, by addition. */
+  @Test
+  void dragJustBelowPullOutStalls() {
+    Computation stalled = withMotor(Map.of("drag", "199 %"));
+    assertEquals(0, output(stalled, 0));
+    assertEquals(0, output(stalled, 2));
+    assertTrue(output(stalled, 3) <= 2, "it gives no more than it can: " + output(stalled, 3));
+    Computation running = withMotor(Map.of("drag", "80 %"));
+    assertTrue(output(running, 2) > 0.85 && output(running, 3) < 2);
+  }
+
+  /**
+   * Water and drag grow together until a synchronous motor falls out of step: it does not stay at
+   * the flow where that is about to happen.
+   */
+  @Test
+  void synchronousMotorFallsOutOfStepOnTheWay() {
+    Computation running = withMotor(Map.of("drag", "90 %", "motor", "synchronous"));
+    assertEquals(41.1011 / 60_000, output(running, 0), 0.002 * 41.1011 / 60_000);
+    Computation stalled = withMotor(Map.of("drag", "110 %", "motor", "synchronous"));
+    assertEquals(0, output(stalled, 0));
+    assertEquals(0, output(stalled, 4));
   }
 }

@@ -9,6 +9,8 @@ import java.util.Map;
 import kelter.core.module.Computation;
 import kelter.core.quantity.Unit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PumpTest {
 
@@ -116,6 +118,37 @@ class PumpTest {
     }
     // EPANET 2 Users Manual gives the exponent as ln((A-h1)/(A-h2)) / ln(q1/q2).
     assertEquals(Math.log(0.8 / 2.2) / Math.log(40.0 / 66), curve.exponent(), 1e-6);
+  }
+
+  /**
+   * EPANET 2 takes three points for a curve with the exponent ln((A-h1)/(A-h2)) / ln(q1/q2), up to
+   * 20, and runs through them: also where they sag, or fall late.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.45, 1", "1.2, 0.7", "1.98, 1", "1.99999, 1.2"})
+  void threePointsAreMet(double nearer, double farther) {
+    double[] flow = {0, 10.0 / 60_000, 20.0 / 60_000};
+    double[] head = {2, nearer, farther};
+    PumpCurve curve = PumpCurve.through(flow, head);
+    for (int i = 0; i < flow.length; i++) {
+      assertEquals(head[i], curve.head(flow[i]), 3e-6);
+    }
+    assertEquals(0, curve.scatter());
+  }
+
+  /** A third of the way at a half of the flow is an exponent of 0.32: no pump sags like that. */
+  @Test
+  void threePointsThatNoPumpHas() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                PumpCurve.through(
+                    new double[] {0, 10.0 / 60_000, 20.0 / 60_000}, new double[] {2, 1.2, 1}));
+    assertTrue(refused.getMessage().contains("point 2"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("1.2 m at 10 L/min"), refused.getMessage());
+    // An exponent of 0.5 leaves 2 - sqrt(1/2) = 1.293 m there.
+    assertTrue(refused.getMessage().contains("from 1.29"), refused.getMessage());
   }
 
   /**

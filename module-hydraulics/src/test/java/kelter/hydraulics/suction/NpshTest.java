@@ -3,8 +3,11 @@ package kelter.hydraulics.suction;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
+import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
+import kelter.core.source.Standing;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 import org.junit.jupiter.api.Test;
@@ -107,6 +110,18 @@ class NpshTest {
   void submergenceInUsUnits() {
     double inch = 0.0254;
     assertEquals(46.3, CriticalSubmergence.of(2000 * 6.30902e-5, 10 * inch) / inch, 0.1);
+  }
+
+  /** Neither the standard nor the handbook was seen: what is from memory is marked so. */
+  @Test
+  void standingIsNotStrongerThanItIs() {
+    for (Calculation calculation :
+        List.of(
+            CriticalSubmergence.calculation(),
+            NpshAvailable.calculation(),
+            NpshAvailable.onsetCalculation())) {
+      assertEquals(Standing.FROM_MEMORY, calculation.source().standing(), calculation.id());
+    }
   }
 
   /** At a Froude number of 1 the standard asks for 3.3 diameters, without flow for one. */

@@ -47,6 +47,18 @@ public interface Part {
   }
 
   /**
+   * Why a component has no fault model although nothing is missing.
+   *
+   * @param appliance the machine
+   * @param component a component of one of its kinds that has no fault model
+   * @return what its figures say that cannot be, for a person, without a full stop; empty if the
+   *     part has no model of it or figures are missing
+   */
+  default String whyNot(Appliance appliance, Component component) {
+    return "";
+  }
+
+  /**
    * What can be wrong with the components of an appliance.
    *
    * @param appliance the machine

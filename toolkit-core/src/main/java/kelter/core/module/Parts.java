@@ -83,6 +83,23 @@ public record Parts(List<Part> all) {
   }
 
   /**
+   * Why a component has no fault model although nothing is missing.
+   *
+   * @param appliance the machine
+   * @param component a component of it that has no fault model
+   * @return what its figures say that cannot be, for a person; may be empty
+   */
+  public String whyNot(Appliance appliance, Component component) {
+    for (Part part : all) {
+      String why = part.speaksOf(component.kind()) ? part.whyNot(appliance, component) : "";
+      if (!why.isEmpty()) {
+        return why;
+      }
+    }
+    return "";
+  }
+
+  /**
    * The parts that speak of components of an appliance.
    *
    * @param appliance the machine

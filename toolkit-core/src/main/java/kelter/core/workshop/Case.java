@@ -174,7 +174,8 @@ public final class Case {
   /**
    * The components whose faults no module knows, or not without further figures.
    *
-   * @return their ids, in the order of the appliance
+   * @return their ids, in the order of the appliance, with why in brackets where figures contradict
+   *     each other
    */
   public List<String> notAssessed() {
     Set<String> assessed = new HashSet<>();
@@ -186,10 +187,21 @@ public final class Case {
     List<String> rest = new ArrayList<>();
     for (Component component : job.appliance().components()) {
       if (!assessed.contains(component.id())) {
-        rest.add(component.id());
+        String why = whyNot(component);
+        rest.add(why.isEmpty() ? component.id() : component.id() + " (" + why + ")");
       }
     }
     return rest;
+  }
+
+  private String whyNot(Component component) {
+    for (CalculationModule module : workshop.modules()) {
+      String why = module.parts().whyNot(job.appliance(), component);
+      if (!why.isEmpty()) {
+        return why;
+      }
+    }
+    return "";
   }
 
   private synchronized List<FaultModel> models() {
