@@ -161,7 +161,7 @@ public final class Kelter {
       if (invocation.isTraced()) {
         StringWriter trace = new StringWriter();
         defect.printStackTrace(new PrintWriter(trace));
-        terminal.complain(trace.toString());
+        terminal.trace(trace.toString());
       }
       return DEFECT;
     }
