@@ -232,7 +232,7 @@ final class ReadingsCommand implements Command {
       if (now - told[0] > BETWEEN_TELLINGS) {
         told[0] = now;
         long percent = size == 0 ? 100 : Math.min(100, 100 * read / size);
-        terminal.progress("%d %%, %d rows".formatted(percent, rows));
+        terminal.progress("%s %%, %s rows".formatted(percent, rows));
       }
     };
   }
@@ -257,7 +257,7 @@ final class ReadingsCommand implements Command {
       return "Nothing was written: the job %s has these readings already.".formatted(into);
     }
     JobFile.write(written, into);
-    return "Written into the job %s: %d %s."
+    return "Written into the job %s: %s %s."
         .formatted(into, more, more == 1 ? "reading" : "readings");
   }
 

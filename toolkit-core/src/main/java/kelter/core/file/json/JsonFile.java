@@ -37,7 +37,7 @@ public final class JsonFile {
       byte[] bytes = in.readNBytes(most + 1);
       if (bytes.length > most) {
         throw new InputException(
-            name, "is larger than %d MB".formatted(most / (1024 * 1024)), "name " + what);
+            name, "is larger than %s MB".formatted(most / (1024 * 1024)), "name " + what);
       }
       return bytes;
     } catch (NoSuchFileException missing) {

@@ -284,7 +284,7 @@ final class LogHead {
         file,
         heading
             ? "has a heading but no row of readings"
-            : "no row of readings was recognised among the first %d".formatted(lines.size()),
+            : "no row of readings was recognised among the first %s".formatted(lines.size()),
         "a row of readings has columns with figures between ; , | or tabs");
   }
 
