@@ -125,9 +125,13 @@ public final class Terminal {
     return new PrintStream(to, false, StandardCharsets.UTF_8);
   }
 
+  /** What the launcher says, else what the terminal or the locale has. */
   private static Charset charset() {
-    String name =
-        System.getProperty("sun.stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+    String name = System.getProperty("kelter.characters", "");
+    if (name.isEmpty()) {
+      name =
+          System.getProperty("sun.stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+    }
     try {
       return Charset.forName(name);
     } catch (IllegalCharsetNameException | UnsupportedCharsetException unknown) {
