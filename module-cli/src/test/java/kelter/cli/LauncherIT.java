@@ -87,7 +87,7 @@ class LauncherIT {
     Run job = shell("cp \"$2\" ./-j.json; -k/bin/kelter diagnose -j.json");
     assertEquals(2, job.code());
     assertTrue(job.err().contains("for the file of that name write './-j.json'"), job.err());
-    assertDiagnosed(shell("-k/bin/kelter diagnose -- -j.json"));
+    assertDiagnosed(shell("true; -k/bin/kelter diagnose -- -j.json"));
   }
 
   @Test
