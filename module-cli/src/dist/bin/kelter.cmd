@@ -4,14 +4,18 @@ setlocal DisableDelayedExpansion
 for %%I in ("%~dp0..") do set "KELTER_HOME_DIR=%%~fI"
 set "KELTER_TIER=1"
 if /i "%~1"=="readings" set "KELTER_TIER=4"
-set "KELTER_FLAGS=-XX:TieredStopAtLevel=%KELTER_TIER% -XX:-UsePerfData -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -Dsun.reflect.inflationThreshold=2147483647 -Dguice_include_stack_traces=OFF -Dguice_bytecode_gen_option=DISABLED"
+set "KELTER_FLAGS=-XX:TieredStopAtLevel=%KELTER_TIER% -XX:-UsePerfData -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+DisplayVMOutputToStderr -Dsun.reflect.inflationThreshold=2147483647 -Dguice_include_stack_traces=OFF -Dguice_bytecode_gen_option=DISABLED"
 
 if /i "%KELTER_RUNTIME%"=="system" goto system
 if not exist "%KELTER_HOME_DIR%\runtime\bin\java.exe" goto system
-"%KELTER_HOME_DIR%\runtime\bin\java.exe" %KELTER_FLAGS% -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 "-Dkelter.home=%KELTER_HOME_DIR%" -m kelter.cli/kelter.cli.Main %*
+"%KELTER_HOME_DIR%\runtime\bin\java.exe" %KELTER_FLAGS% -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:+VerifySharedSpaces "-Dkelter.home=%KELTER_HOME_DIR%" -m kelter.cli/kelter.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :system
+for /f "usebackq delims=" %%J in ("%KELTER_HOME_DIR%\lib\jars") do if not exist "%KELTER_HOME_DIR%\lib\%%J" (
+  echo kelter: %KELTER_HOME_DIR%\lib\%%J is missing; put Kelter there afresh 1>&2
+  exit /b 3
+)
 set "KELTER_JAVA=java.exe"
 if not defined JAVA_HOME goto onpath
 set "KELTER_JAVA=%JAVA_HOME%\bin\java.exe"

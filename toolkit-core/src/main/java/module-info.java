@@ -39,6 +39,7 @@ module kelter.core {
   exports kelter.core.safety;
   exports kelter.core.shop;
   exports kelter.core.source;
+  exports kelter.core.text;
   exports kelter.core.uncertainty;
   exports kelter.core.uncertainty.montecarlo;
   exports kelter.core.vocabulary;

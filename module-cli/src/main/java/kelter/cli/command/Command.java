@@ -42,7 +42,7 @@ interface Command {
    */
   static void show(Invocation invocation, Supplier<String> json, Supplier<String> text) {
     if (invocation.isJson()) {
-      invocation.terminal().printUtf8(json.get());
+      invocation.terminal().printJson(json.get());
     } else {
       invocation.terminal().print(text.get());
     }

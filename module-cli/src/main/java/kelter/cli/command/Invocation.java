@@ -15,6 +15,7 @@ import kelter.cli.wiring.Found;
 import kelter.cli.wiring.Opening;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
+import kelter.core.file.ShopDocument;
 import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
 import kelter.core.job.Job;
@@ -35,6 +36,7 @@ final class Invocation {
           "FILE",
           "the shop profile: instruments, decision level, live work");
 
+  private static final int PLUGIN_SECONDS = 10;
   private static final long MILLISECONDS_PER_DAY = 86_400_000;
 
   private final Given given;
@@ -44,6 +46,10 @@ final class Invocation {
   private final boolean diagnoses;
   private Found found;
   private Shop shop;
+  private Optional<Path> pluginsOfShop = Optional.empty();
+  private boolean hasPlugins;
+  private boolean advised;
+  private boolean failed;
   private Workshop workshop;
 
   /**
@@ -100,7 +106,13 @@ final class Invocation {
   /** The modules at work; plugins that were left out are complained of once. */
   private Found modules() {
     if (found == null) {
-      found = opening.modules(given.path(CommandUsage.PLUGINS));
+      Optional<Path> plugins = plugins();
+      hasPlugins = plugins.isPresent();
+      found =
+          hasPlugins
+              ? opening.modules(
+                  plugins.get(), given.count(CommandUsage.PLUGIN_SECONDS, PLUGIN_SECONDS))
+              : opening.modules();
       for (Problem refused : found.refused()) {
         terminal.complain("kelter: " + refused.display());
       }
@@ -108,11 +120,53 @@ final class Invocation {
     return found;
   }
 
+  /** The plugin folder: the one of the command line, else the one that the shop profile names. */
+  private Optional<Path> plugins() {
+    Optional<Path> named = given.path(CommandUsage.PLUGINS);
+    if (named.isEmpty()) {
+      shop();
+    }
+    return named.isPresent() ? named : pluginsOfShop;
+  }
+
+  /** Whether plugins are at work. */
+  boolean hasPlugins() {
+    return hasPlugins;
+  }
+
+  /** Whether a plugin was left out when the modules were loaded. */
+  boolean refusedPlugins() {
+    return !modules().refused().isEmpty();
+  }
+
+  /** Notes that the command is done and still not well. */
+  void fail() {
+    failed = true;
+  }
+
+  boolean isFailed() {
+    return failed;
+  }
+
+  /**
+   * Makes ready to do it all once more, without what a plugin failed at. What was told stays told.
+   */
+  void again() {
+    workshop = null;
+    advised = true;
+  }
+
   /** The shop whose rules hold, an unknown one if none was named. */
   Shop shop() {
     if (shop == null) {
       Optional<Path> profile = given.path(SHOP);
-      shop = profile.isPresent() ? ShopFile.read(profile.get()).shop() : Shop.UNKNOWN;
+      if (profile.isPresent()) {
+        ShopDocument document = ShopFile.read(profile.get());
+        pluginsOfShop = document.plugins().map(profile.get()::resolveSibling);
+        shop = document.shop();
+      } else {
+        shop = Shop.UNKNOWN;
+      }
     }
     return shop;
   }
@@ -148,7 +202,7 @@ final class Invocation {
 
   /** Tells what may not be meant in the job that the first argument names. */
   void advise(List<Problem> advice) {
-    if (!advice.isEmpty()) {
+    if (!advised && !advice.isEmpty()) {
       Complaints.tell(JobFile.placed(file(), new InputException(advice)).problems(), terminal);
     }
   }

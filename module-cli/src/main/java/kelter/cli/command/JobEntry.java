@@ -53,7 +53,7 @@ final class JobEntry {
     if (more == 0) {
       return "Nothing was written: the job %s has these readings already.".formatted(into);
     }
-    return "Written into the job %s: %d %s."
+    return "Written into the job %s: %s %s."
         .formatted(into, more, more == 1 ? "reading" : "readings");
   }
 

@@ -6,6 +6,7 @@ import java.lang.module.ModuleDescriptor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import kelter.cli.plugin.PluginFault;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandLineReader;
@@ -148,19 +149,38 @@ public final class Kelter {
   private int run(Command command, Invocation invocation) {
     try {
       command.run(invocation);
-      return DONE;
+      return invocation.isFailed() ? BAD_INPUT : DONE;
     } catch (InputException unusable) {
       Complaints.tell(invocation.placed(unusable).problems(), terminal);
       return BAD_INPUT;
     } catch (RuntimeException | LinkageError defect) {
-      terminal.complain("kelter: a defect of the program: " + defect);
-      terminal.complain("Run it again with --trace and tell what you see to those who keep it.");
-      if (invocation.isTraced()) {
-        StringWriter trace = new StringWriter();
-        defect.printStackTrace(new PrintWriter(trace));
-        terminal.complain(trace.toString());
+      if (invocation.hasPlugins()) {
+        PluginFault fault = PluginFault.behind(defect);
+        if (fault != null) {
+          return without(fault, command, invocation);
+        }
       }
-      return DEFECT;
+      return defect(defect, invocation);
     }
+  }
+
+  /** Once more without what a plugin failed at; it was told when it failed. */
+  private int without(PluginFault fault, Command command, Invocation invocation) {
+    if (!fault.isLeftOut()) {
+      return BAD_INPUT;
+    }
+    invocation.again();
+    return run(command, invocation);
+  }
+
+  private int defect(Throwable defect, Invocation invocation) {
+    terminal.complain("kelter: a defect of the program: " + defect);
+    terminal.complain("Run it again with --trace and tell what you see to those who keep it.");
+    if (invocation.isTraced()) {
+      StringWriter trace = new StringWriter();
+      defect.printStackTrace(new PrintWriter(trace));
+      terminal.trace(trace.toString());
+    }
+    return DEFECT;
   }
 }

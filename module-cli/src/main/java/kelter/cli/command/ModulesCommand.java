@@ -14,10 +14,10 @@ final class ModulesCommand implements Command {
     return new CommandUsage(
         "modules",
         "Tell what is loaded and what it can compute, with sources.",
-        "",
+        "It ends with 1 where a plugin was left out.",
         List.of(),
         List.of(),
-        List.of("kelter modules", "kelter modules --plugins plugins"));
+        List.of("kelter modules", "kelter modules --plugins my-plugins"));
   }
 
   @Override
@@ -27,5 +27,8 @@ final class ModulesCommand implements Command {
         invocation,
         () -> ResultJson.modules(modules),
         () -> ModulesText.of(modules, invocation.terminal()));
+    if (invocation.refusedPlugins()) {
+      invocation.fail();
+    }
   }
 }

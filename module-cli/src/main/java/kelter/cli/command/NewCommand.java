@@ -49,7 +49,7 @@ final class NewCommand implements Command {
     if (file.isPresent()) {
       JobFile.writeNew(JobFile.parse(text, vocabulary), file.get());
     } else {
-      invocation.terminal().printUtf8(text);
+      invocation.terminal().printJson(text);
     }
   }
 

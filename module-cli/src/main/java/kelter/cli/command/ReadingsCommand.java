@@ -316,7 +316,7 @@ final class ReadingsCommand implements Command {
       if (now - told[0] > BETWEEN_TELLINGS) {
         told[0] = now;
         long percent = size == 0 ? 100 : Math.min(100, 100 * read / size);
-        terminal.progress("%d %%, %d rows".formatted(percent, rows));
+        terminal.progress("%s %%, %s rows".formatted(percent, rows));
       }
     };
   }

@@ -29,9 +29,9 @@ final class SchemaCommand implements Command {
     List<String> arguments = invocation.given().arguments();
     Terminal terminal = invocation.terminal();
     if (!arguments.isEmpty()) {
-      terminal.printUtf8(named(arguments.get(0), schemas).text());
+      terminal.printJson(named(arguments.get(0), schemas).text());
     } else if (invocation.isJson()) {
-      terminal.printUtf8(PublishedSchema.list(schemas));
+      terminal.printJson(PublishedSchema.list(schemas));
     } else {
       Layout layout = new Layout(terminal);
       schemas.forEach(schema -> layout.hanging("", schema.name() + ": " + schema.title()));

@@ -59,9 +59,9 @@ public final class SimulationText {
     layout.heading("Machines drawn: " + appliance.kind());
     layout.hanging(
         "  ",
-        ("%d machines with seed %d, each with %d %s by ordinary instruments. Faults come by their"
+        ("%s machines with seed %s, each with %s %s by ordinary instruments. Faults come by their"
                 + " priors, with odds of %s of them since mostly one cause is behind a complaint, up"
-                + " to %d in a group of parts, at any severity alike; %s have nothing wrong, %s of the"
+                + " to %s in a group of parts, at any severity alike; %s have nothing wrong, %s of the"
                 + " groups do what no known fault explains, %s of the readings are wrong altogether"
                 + " (%s).")
             .formatted(
@@ -149,8 +149,8 @@ public final class SimulationText {
     layout.heading("Sure and wrong");
     layout.hanging(
         "  ",
-        ("Sure (%s or more) of %d machines, and wrong of %d of them; by what it said it should have"
-                + " been wrong of %s. A fault that is not there was named on %d of them.")
+        ("Sure (%s or more) of %s machines, and wrong of %s of them; by what it said it should have"
+                + " been wrong of %s. A fault that is not there was named on %s of them.")
             .formatted(
                 percent(SimulationReport.SURE),
                 sureness.sure(),
@@ -168,7 +168,7 @@ public final class SimulationText {
         report.confusions().subList(0, Math.min(CONFUSIONS, report.confusions().size()))) {
       layout.hanging(
           "  ",
-          "%s taken for %s: %d\u00a0of\u00a0%d"
+          "%s taken for %s: %s\u00a0of\u00a0%s"
               .formatted(
                   confusion.truth(), confusion.said(), confusion.jobs(), confusion.ofJobs()));
     }
@@ -194,8 +194,8 @@ public final class SimulationText {
     SimulationReport.Walks fixed = walks.get(1);
     layout.hanging(
         "  ",
-        ("Of %d machines. Means over all of them, one that it was never sure of with all its"
-                + " readings; * over the %d of which it became sure in every order.%s")
+        ("Of %s machines. Means over all of them, one that it was never sure of with all its"
+                + " readings; * over the %s of which it became sure in every order.%s")
             .formatted(led.jobs(), led.reachedByAll(), saved(led, fixed)));
   }
 

@@ -13,13 +13,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import kelter.core.text.HarmlessText;
 
 /**
- * Where results and complaints go. Text is written in the character set of the terminal; signs that
- * it lacks are spelt out. Colour is used only on a terminal, never if {@code NO_COLOR} is set, and
- * never carries a meaning by itself.
+ * Where results and complaints go. Whatever is written here is harmless ({@link HarmlessText}), and
+ * in the character set of the terminal; signs that it lacks are spelt out. Colour is used only on a
+ * terminal, never if {@code NO_COLOR} is set, and never carries a meaning by itself.
  */
 public final class Terminal {
 
@@ -31,22 +31,19 @@ public final class Terminal {
 
   private static final String INDENT = "    ";
 
-  private static final Map<String, String> PLAIN =
-      Map.of(
-          "±", "+/-",
-          "°", "",
-          "µ", "u",
-          "≤", "<=",
-          "≥", ">=",
-          "·", "-",
-          "–", "-",
-          "█", "#",
-          "░", ".",
-          "√", "sqrt");
+  /**
+   * Stand for a change of colour until the text is written. They are noncharacters, which no text
+   * should hold: one that does so all the same can make itself bold, and nothing else.
+   */
+  private static final char BOLD = '\ufdd0';
+
+  private static final char YELLOW = '\ufdd1';
+  private static final char USUAL = '\ufdd2';
 
   private final PrintStream out;
   private final PrintStream err;
   private final Charset charset;
+  private final Spelling spelling;
   private final boolean colour;
   private final boolean live;
   private final int width;
@@ -83,6 +80,7 @@ public final class Terminal {
     this.live = live;
     this.err = err;
     this.charset = charset;
+    this.spelling = new Spelling(charset);
     this.colour = colour;
   }
 
@@ -127,9 +125,13 @@ public final class Terminal {
     return new PrintStream(to, false, StandardCharsets.UTF_8);
   }
 
+  /** What the launcher says, else what the terminal or the locale has. */
   private static Charset charset() {
-    String name =
-        System.getProperty("sun.stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+    String name = System.getProperty("kelter.characters", "");
+    if (name.isEmpty()) {
+      name =
+          System.getProperty("sun.stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+    }
     try {
       return Charset.forName(name);
     } catch (IllegalCharsetNameException | UnsupportedCharsetException unknown) {
@@ -140,19 +142,72 @@ public final class Terminal {
   /**
    * Writes results in the character set of the terminal.
    *
-   * @param text the text, with its line ends
+   * @param text the text, with its line ends; each line is made harmless
    */
   public void print(String text) {
-    write(out, spelt(text), charset);
+    write(out, coloured(lines(text)), charset);
   }
 
   /**
-   * Writes results in UTF-8, whatever the terminal.
+   * Writes a JSON document in UTF-8, whatever the terminal. What would do something on a terminal
+   * is escaped.
    *
-   * @param text the text, with its line ends
+   * @param json the document, with its line ends
    */
-  public void printUtf8(String text) {
-    write(out, text, StandardCharsets.UTF_8);
+  public void printJson(String json) {
+    write(out, HarmlessText.inJson(json), StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Words as they come out here, on one line: harmless, and in the character set of the terminal.
+   * No-break spaces stay for whoever lays them out.
+   *
+   * @param words the words
+   * @return the words, with another number of characters if need be
+   */
+  public String shown(String words) {
+    return spelling.of(colour && isMarked(words) ? marked(words) : HarmlessText.of(words));
+  }
+
+  /** Words with the marks of colour in them. */
+  private static String marked(String words) {
+    StringBuilder shown = new StringBuilder();
+    int start = 0;
+    for (int i = 0; i < words.length(); i++) {
+      if (isMark(words.charAt(i))) {
+        shown.append(HarmlessText.of(words.substring(start, i))).append(words.charAt(i));
+        start = i + 1;
+      }
+    }
+    return shown.append(HarmlessText.of(words.substring(start))).toString();
+  }
+
+  private static boolean isMark(char sign) {
+    return sign >= BOLD && sign <= USUAL;
+  }
+
+  private static boolean isMarked(String words) {
+    return words.indexOf(BOLD) >= 0 || words.indexOf(YELLOW) >= 0;
+  }
+
+  private String coloured(String shown) {
+    return colour && isMarked(shown)
+        ? shown
+            .replace(String.valueOf(BOLD), "\u001b[1m")
+            .replace(String.valueOf(YELLOW), "\u001b[33m")
+            .replace(String.valueOf(USUAL), "\u001b[0m")
+        : shown;
+  }
+
+  /** A text of several lines, each as it comes out here. */
+  private String lines(String text) {
+    StringBuilder lines = new StringBuilder(text.length());
+    int start = 0;
+    for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', start)) {
+      lines.append(shown(text.substring(start, end))).append('\n');
+      start = end + 1;
+    }
+    return lines.append(shown(text.substring(start))).toString().replace('\u00a0', ' ');
   }
 
   private static void write(PrintStream to, String text, Charset charset) {
@@ -165,11 +220,21 @@ public final class Terminal {
    * Writes a complaint: on a terminal in lines that fit its width, those after the first set in;
    * elsewhere in one line.
    *
-   * @param line one line without its end
+   * @param line one line without its end; it is made harmless
    */
   public void complain(String line) {
-    String told = live && showsComplaints() ? wrapped(line) : line;
-    write(err, spelt(told) + System.lineSeparator(), charset);
+    String shown = shown(line);
+    String told = live && showsComplaints() ? wrapped(shown) : shown;
+    write(err, told.replace('\u00a0', ' ') + System.lineSeparator(), charset);
+  }
+
+  /**
+   * Writes where in the program something went wrong, in as many lines as that takes.
+   *
+   * @param trace lines, each made harmless
+   */
+  public void trace(String trace) {
+    write(err, lines(trace.replace("\r\n", "\n").replace("\t", "    ")), charset);
   }
 
   /**
@@ -179,7 +244,7 @@ public final class Terminal {
    */
   public void progress(String words) {
     if (live) {
-      write(err, spelt("\r\u001b[K" + words), charset);
+      write(err, "\r\u001b[K" + shown(words).replace('\u00a0', ' '), charset);
     }
   }
 
@@ -197,11 +262,9 @@ public final class Terminal {
   }
 
   private String wrapped(String line) {
-    return line.indexOf('\n') >= 0
-        ? line
-        : String.join(
-            System.lineSeparator() + INDENT,
-            Words.lines(List.of(line.split(" ")), width, width - INDENT.length()));
+    return String.join(
+        System.lineSeparator() + INDENT,
+        Words.lines(List.of(line.split(" ")), width, width - INDENT.length()));
   }
 
   /**
@@ -218,17 +281,6 @@ public final class Terminal {
     return reason.toLowerCase(Locale.ROOT).contains("pipe") ? "" : reason;
   }
 
-  private String spelt(String text) {
-    if (charset.equals(StandardCharsets.UTF_8) || charset.newEncoder().canEncode(text)) {
-      return text;
-    }
-    String plain = text;
-    for (Map.Entry<String, String> sign : PLAIN.entrySet()) {
-      plain = plain.replace(sign.getKey(), sign.getValue());
-    }
-    return plain;
-  }
-
   /**
    * A heading.
    *
@@ -236,7 +288,7 @@ public final class Terminal {
    * @return the words, bold where colour may be used
    */
   public String heading(String text) {
-    return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
+    return colour ? BOLD + text + USUAL : text;
   }
 
   /**
@@ -246,6 +298,6 @@ public final class Terminal {
    * @return the words, yellow where colour may be used
    */
   public String attention(String text) {
-    return colour ? "\u001b[33m" + text + "\u001b[0m" : text;
+    return colour ? YELLOW + text + USUAL : text;
   }
 }

@@ -185,7 +185,7 @@ public final class BudgetText {
     String unit = unit(kind);
     int places = places((outcome.high() - outcome.low()) / factor);
     String text =
-        "%s to %s%s (%s), mean %s%s, standard uncertainty %s%s, %d trials"
+        "%s to %s%s (%s), mean %s%s, standard uncertainty %s%s, %s trials"
             .formatted(
                 rounded(outcome.low(), kind, places),
                 rounded(outcome.high(), kind, places),

@@ -1,13 +1,15 @@
 package kelter.cli.text;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.terminal.Words;
 
 /**
- * Lines of text, wrapped and aligned within the width of the terminal. A line is never broken at a
- * no-break space, which comes out as a plain one.
+ * Lines of text, wrapped and aligned within the width of the terminal. What is put in is made
+ * harmless first, so that no word can begin a line of its own. A line is never broken at a no-break
+ * space, which comes out as a plain one.
  */
 public final class Layout {
 
@@ -36,7 +38,7 @@ public final class Layout {
     if (text.length() > 0) {
       text.append('\n');
     }
-    for (String line : wrap(words, terminal.width())) {
+    for (String line : wrap(terminal.shown(words), terminal.width())) {
       text.append(terminal.heading(line)).append('\n');
     }
     return this;
@@ -50,10 +52,11 @@ public final class Layout {
    * @return this text
    */
   public Layout hanging(String label, String words) {
-    int indent = label.length();
-    List<String> lines = wrap(words, terminal.width() - indent);
+    String front = terminal.shown(label);
+    int indent = front.length();
+    List<String> lines = wrap(terminal.shown(words), terminal.width() - indent);
     for (int i = 0; i < lines.size(); i++) {
-      text.append(i == 0 ? label : " ".repeat(indent)).append(lines.get(i)).append('\n');
+      text.append(i == 0 ? front : " ".repeat(indent)).append(lines.get(i)).append('\n');
     }
     return this;
   }
@@ -75,7 +78,7 @@ public final class Layout {
    * @return this text
    */
   public Layout asIs(String line) {
-    text.append(line).append('\n');
+    text.append(terminal.shown(line)).append('\n');
     return this;
   }
 
@@ -94,10 +97,11 @@ public final class Layout {
    * no room for it beside them.
    *
    * @param indent what stands in front of each line
-   * @param rows the rows
+   * @param cells the rows
    * @return this text
    */
-  public Layout table(String indent, List<List<String>> rows) {
+  public Layout table(String indent, List<List<String>> cells) {
+    List<List<String>> rows = shown(cells);
     int columns = rows.stream().mapToInt(List::size).max().orElse(0);
     int[] width = new int[columns];
     for (List<String> row : rows) {
@@ -126,10 +130,11 @@ public final class Layout {
    * first column gets a line of its own.
    *
    * @param indent what stands in front of each line
-   * @param rows the rows
+   * @param cells the rows
    * @return this text
    */
-  public Layout figures(String indent, List<List<String>> rows) {
+  public Layout figures(String indent, List<List<String>> cells) {
+    List<List<String>> rows = shown(cells);
     int columns = rows.get(0).size();
     int[] width = new int[columns];
     int total = indent.length();
@@ -152,6 +157,18 @@ public final class Layout {
       text.append(line.toString().stripTrailing()).append('\n');
     }
     return this;
+  }
+
+  private List<List<String>> shown(List<List<String>> cells) {
+    List<List<String>> rows = new ArrayList<>();
+    for (List<String> row : cells) {
+      List<String> shown = new ArrayList<>();
+      for (String cell : row) {
+        shown.add(terminal.shown(cell));
+      }
+      rows.add(shown);
+    }
+    return rows;
   }
 
   private static List<String> wrap(String words, int width) {

@@ -106,11 +106,11 @@ public final class ReadingsText {
     long repeated = recording.spacing().repeated();
     layout.hanging(
         "  Rows:     ",
-        "%d from row %d%s"
+        "%s from row %s%s"
             .formatted(
                 recording.rows(),
                 format.firstRow(),
-                repeated > 0 ? "; %d have the time of the row above".formatted(repeated) : ""));
+                repeated > 0 ? "; %s have the time of the row above".formatted(repeated) : ""));
     guesses();
     leftOut();
     gaps();
@@ -137,13 +137,13 @@ public final class ReadingsText {
     if (left.headings() > 0) {
       layout.hanging(
           "  Left out: ",
-          "the headings, which stand there %d times more".formatted(left.headings()));
+          "the headings, which stand there %s times more".formatted(left.headings()));
     }
     if (left.footerRows() > 0) {
       layout.hanging(
           "  Left out: ",
           terminal.attention(
-              "%d %s of other text at the end: '%s'"
+              "%s %s of other text at the end: '%s'"
                   .formatted(
                       left.footerRows(), left.footerRows() == 1 ? "row" : "rows", left.footer())));
     }
@@ -219,7 +219,7 @@ public final class ReadingsText {
             .limit(GAPS)
             .map(
                 gap ->
-                    "%s after row %d (%s)"
+                    "%s after row %s (%s)"
                         .formatted(duration(gap.seconds()), gap.row(), after(gap.time())))
             .collect(Collectors.joining(", "));
     String count = report.gaps().size() + (report.gaps().size() == Spacing.GAPS ? " or more" : "");
@@ -244,7 +244,7 @@ public final class ReadingsText {
       long missing = recording.missing(column);
       if (missing > 0) {
         layout.hanging(
-            "  ", "No value in %d %s.".formatted(missing, missing == 1 ? "row" : "rows"));
+            "  ", "No value in %s %s.".formatted(missing, missing == 1 ? "row" : "rows"));
       }
       long over = recording.overRange(column).count();
       overRange("  ", over, recording.rows(), "");
@@ -258,7 +258,7 @@ public final class ReadingsText {
   private void overRange(String before, long over, long rows, String tail) {
     if (over > 0) {
       layout.hanging(
-          before, terminal.attention("Over range in %d of %d rows%s.".formatted(over, rows, tail)));
+          before, terminal.attention("Over range in %s of %s rows%s.".formatted(over, rows, tail)));
     }
   }
 
@@ -306,8 +306,8 @@ public final class ReadingsText {
       Window window = numbered.steady().window();
       String unit = unit(numbered.column());
       layout.hanging(
-          "  %d. ".formatted(numbered.number()),
-          "%s, %s to %s (%s), rows %d to %d: %s"
+          "  %s. ".formatted(numbered.number()),
+          "%s, %s to %s (%s), rows %s to %s: %s"
               .formatted(
                   report.column(numbered.column()).name(),
                   after(window.from()),
@@ -324,7 +324,7 @@ public final class ReadingsText {
     if (perBlock > 1) {
       layout.hanging(
           "  ",
-          "The log is long: windows are found to %d rows. Name a stretch with --window to look closer."
+          "The log is long: windows are found to %s rows. Name a stretch with --window to look closer."
               .formatted(perBlock));
     }
   }
@@ -340,7 +340,7 @@ public final class ReadingsText {
   private String figures(Window window, String unit) {
     String per = format.timing().counted() ? "" : "/min";
     double factor = format.timing().counted() ? 1 : 60;
-    return "sd %s%s, %d samples worth %d (r1 %s), trend %s%s%s"
+    return "sd %s%s, %s samples worth %s (r1 %s), trend %s%s%s"
         .formatted(
             QuantityFormat.plain(window.standardDeviation()),
             unit,
@@ -367,11 +367,11 @@ public final class ReadingsText {
             .limit(OUTLIERS)
             .map(
                 each ->
-                    "%s%s in row %d"
+                    "%s%s in row %s"
                         .formatted(QuantityFormat.plain(each.value()), unit, each.row()))
             .collect(Collectors.joining(", "));
     int count = steady.outliers().size();
-    String more = count > OUTLIERS ? ", and %d more".formatted(count - OUTLIERS) : "";
+    String more = count > OUTLIERS ? ", and %s more".formatted(count - OUTLIERS) : "";
     layout.hanging("     ", terminal.attention("Outliers, left in: " + told + more));
   }
 
@@ -385,7 +385,7 @@ public final class ReadingsText {
       SteadyRule.Step step = each.step();
       layout.hanging(
           "  ",
-          "%s from %s to %s%s at %s, within %s (row %d)"
+          "%s from %s to %s%s at %s, within %s (row %s)"
               .formatted(
                   report.column(each.column()).name(),
                   QuantityFormat.plain(step.before()),
@@ -396,7 +396,7 @@ public final class ReadingsText {
                   step.row()));
     }
     if (steps.size() > STEPS) {
-      layout.hanging("  ", "and %d more".formatted(steps.size() - STEPS));
+      layout.hanging("  ", "and %s more".formatted(steps.size() - STEPS));
     }
   }
 

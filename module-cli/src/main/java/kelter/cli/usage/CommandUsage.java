@@ -33,6 +33,14 @@ public record CommandUsage(
   public static final CommandOption PLUGINS =
       CommandOption.one("--plugins", ValueKind.FILE, "DIR", "also load the modules in this folder");
 
+  /** How long a call of a plugin may take. */
+  public static final CommandOption PLUGIN_SECONDS =
+      CommandOption.one(
+          "--plugin-seconds",
+          ValueKind.COUNT,
+          "N",
+          "how long a call of a plugin may take (default 10)");
+
   /** Tells where in the program a defect showed; not for everyday use. */
   public static final CommandOption TRACE = CommandOption.flag("--trace", "");
 
@@ -52,6 +60,7 @@ public record CommandUsage(
     all.add(FORMAT);
     all.add(HELP);
     all.add(PLUGINS);
+    all.add(PLUGIN_SECONDS);
     all.add(TRACE);
     return all;
   }

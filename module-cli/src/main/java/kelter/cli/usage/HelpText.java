@@ -49,7 +49,7 @@ public final class HelpText {
     table(layout, "Options", rows, terminal);
     layout.heading(usage.examples().size() == 1 ? "Example" : "Examples");
     for (String example : usage.examples()) {
-      layout.asIs(shellLines(example, terminal.width()));
+      shellLines(example, terminal.width()).forEach(layout::asIs);
     }
     return layout.toString();
   }
@@ -116,11 +116,18 @@ public final class HelpText {
   }
 
   /** A call in lines as a shell takes them: broken at a space, with a backslash before the end. */
-  private static String shellLines(String call, int width) {
+  private static List<String> shellLines(String call, int width) {
     int room = width - CONTINUATION.length();
     List<String> lines =
         Words.lines(shellWords(call), room - INDENT.length(), room - CONTINUED.length());
-    return INDENT + String.join(CONTINUATION + "\n" + CONTINUED, lines);
+    List<String> shell = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      shell.add(
+          (i == 0 ? INDENT : CONTINUED)
+              + lines.get(i)
+              + (i + 1 < lines.size() ? CONTINUATION : ""));
+    }
+    return shell;
   }
 
   /** The words of a call with their quotes: a space between quotes parts no words. */

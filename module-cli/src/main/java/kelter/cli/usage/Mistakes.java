@@ -1,5 +1,7 @@
 package kelter.cli.usage;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.core.quantity.Nearest;
@@ -48,6 +50,9 @@ final class Mistakes {
       if (!option.text().isEmpty()) {
         names.add(option.name());
       }
+    }
+    if (ValueKind.FILE.takes(word) && Files.exists(Path.of(word))) {
+      return "there is no option '" + word + "'; for the file of that name write './" + word + "'";
     }
     String near =
         Nearest.of(name, names).map(other -> "; did you mean '" + other + "'?").orElse("");

@@ -109,7 +109,7 @@ final class ReasonsText {
       int full = (int) Math.round(room * option.probabilityCheapest());
       double regret = reasons.regret().getOrDefault(option.id(), Double.NaN);
       layout.asIs(
-          "%s%d. %s%s %s%s"
+          "%s%s. %s%s %s%s"
               .formatted(
                   INDENT,
                   i + 1,

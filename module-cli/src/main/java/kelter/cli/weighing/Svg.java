@@ -1,6 +1,7 @@
 package kelter.cli.weighing;
 
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.text.HarmlessText;
 
 /** A drawing under construction (SVG 1.1): the few shapes that a chart needs. */
 final class Svg {
@@ -77,30 +78,13 @@ final class Svg {
     return QuantityFormat.fixed(value, 1);
   }
 
-  /** What XML 1.0 allows of some words, with its signs spelt out. */
+  /** Words made harmless, which leaves what XML 1.0 allows, with its signs spelt out. */
   private static String escaped(String words) {
-    StringBuilder escaped = new StringBuilder();
-    words
-        .codePoints()
-        .forEach(
-            sign -> {
-              switch (sign) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                default -> escaped.appendCodePoint(isAllowed(sign) ? sign : '\ufffd');
-              }
-            });
-    return escaped.toString();
-  }
-
-  private static boolean isAllowed(int sign) {
-    boolean half = sign >= Character.MIN_SURROGATE && sign <= Character.MAX_SURROGATE;
-    return (sign >= ' ' || sign == '\t' || sign == '\n')
-        && !half
-        && sign != 0xfffe
-        && sign != 0xffff;
+    return HarmlessText.of(words)
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
   }
 
   @Override

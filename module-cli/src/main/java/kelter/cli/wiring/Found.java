@@ -2,7 +2,7 @@ package kelter.cli.wiring;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import kelter.cli.plugin.PluginWatch;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -21,13 +21,23 @@ public record Found(List<CalculationModule> modules, List<Problem> refused) {
   }
 
   /**
+   * Finds the modules on the module path.
+   *
+   * @return these modules
+   */
+  public static Found usual() {
+    return ModuleSearch.find();
+  }
+
+  /**
    * Finds all modules.
    *
-   * @param plugins the plugin folder, if the user named one
+   * @param plugins the plugin folder that the user named
+   * @param watch watches over the plugins
    * @return the modules on the module path and those plugins that go with them
    * @throws InputException if the folder cannot be read
    */
-  public static Found in(Optional<Path> plugins) {
-    return ModuleSearch.find(plugins);
+  public static Found with(Path plugins, PluginWatch watch) {
+    return PluginSearch.find(plugins, watch);
   }
 }

@@ -4,11 +4,12 @@ import com.google.inject.Guice;
 import com.google.inject.Stage;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Optional;
+import java.time.Duration;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import kelter.cli.plugin.PluginWatch;
 import kelter.cli.terminal.Terminal;
 import kelter.core.shop.Shop;
 import kelter.core.workshop.Workshop;
@@ -31,7 +32,7 @@ public final class Opening implements Runnable {
   private static final class Finding implements Callable<Found> {
     @Override
     public Found call() {
-      return Found.in(Optional.empty());
+      return Found.usual();
     }
   }
 
@@ -77,18 +78,27 @@ public final class Opening implements Runnable {
   }
 
   /**
-   * The modules, when they are found.
+   * The usual modules, when they are found.
    *
-   * @param plugins the plugin folder, if the user named one
+   * @return the modules on the module path
+   */
+  public Found modules() {
+    usualModules.run();
+    return done(usualModules);
+  }
+
+  /**
+   * The modules with those of a plugin folder, over which somebody watches from now on.
+   *
+   * @param plugins the folder that the user named
+   * @param seconds how long a call of a plugin may take
    * @return the modules on the module path and those plugins that go with them
    * @throws kelter.core.problem.InputException if the folder cannot be read
    */
-  public Found modules(Optional<Path> plugins) {
-    if (plugins.isPresent()) {
-      return Found.in(plugins);
-    }
-    usualModules.run();
-    return done(usualModules);
+  public Found modules(Path plugins, int seconds) {
+    PluginWatch watch = new PluginWatch(terminal, Duration.ofSeconds(seconds));
+    watch.begin();
+    return Found.with(plugins, watch);
   }
 
   /**

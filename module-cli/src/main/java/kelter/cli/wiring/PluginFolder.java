@@ -3,6 +3,7 @@ package kelter.cli.wiring;
 import java.io.IOException;
 import java.lang.module.Configuration;
 import java.lang.module.FindException;
+import java.lang.module.ModuleDescriptor;
 import java.lang.module.ModuleFinder;
 import java.lang.module.ModuleReference;
 import java.lang.module.ResolutionException;
@@ -10,11 +11,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.ServiceConfigurationError;
+import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import kelter.cli.plugin.Guard;
+import kelter.cli.plugin.PluginWatch;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -26,31 +30,72 @@ import kelter.core.problem.Problem;
  */
 final class PluginFolder {
 
-  private final List<CalculationModule> modules = new ArrayList<>();
+  private static final String SERVICE = CalculationModule.class.getName();
+  private static final String OWN = "kelter.";
+
+  private final PluginWatch watch;
+  private final List<Plugin> plugins = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  private PluginFolder() {}
+  private PluginFolder(PluginWatch watch) {
+    this.watch = watch;
+  }
+
+  /**
+   * A module of a plugin.
+   *
+   * @param guard calls it
+   * @param module the module as the plugin made it
+   */
+  record Plugin(Guard guard, CalculationModule module) {}
 
   /**
    * What a plugin folder holds.
    *
-   * @param modules the modules that could be loaded
+   * @param plugins the modules that could be loaded
    * @param problems what was wrong with the rest
    */
-  record Content(List<CalculationModule> modules, List<Problem> problems) {}
+  record Content(List<Plugin> plugins, List<Problem> problems) {
 
-  static Content load(Path folder) {
-    PluginFolder plugins = new PluginFolder();
-    for (Path plugin : sortedEntries(folder)) {
-      plugins.add(plugin);
+    List<CalculationModule> modules() {
+      return plugins.stream().map(Plugin::module).toList();
     }
-    return new Content(List.copyOf(plugins.modules), List.copyOf(plugins.problems));
+  }
+
+  /** A plugin cannot be loaded. */
+  private static final class Refused extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final String remedy;
+
+    Refused(String reason, String remedy) {
+      super(reason);
+      this.remedy = remedy;
+    }
+  }
+
+  static Content load(Path folder, PluginWatch watch) {
+    PluginFolder loading = new PluginFolder(watch);
+    List<Path> entries = sortedEntries(folder);
+    if (entries.isEmpty()) {
+      loading.problems.add(
+          new Problem(
+              "--plugins " + folder,
+              "holds no plugin",
+              "a plugin is a jar, or a folder of jars that belong together"));
+    }
+    for (Path plugin : entries) {
+      loading.add(plugin);
+    }
+    return new Content(List.copyOf(loading.plugins), List.copyOf(loading.problems));
   }
 
   private static List<Path> sortedEntries(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new InputException(
-          "--plugins " + folder, "is not a folder", "name a folder that holds plugins");
+          "--plugins " + folder,
+          Files.exists(folder) ? "is not a folder" : "is not there",
+          "name a folder that holds plugins");
     }
     try (Stream<Path> entries = Files.list(folder)) {
       return entries.filter(e -> Files.isDirectory(e) || isJar(e)).sorted().toList();
@@ -64,46 +109,43 @@ final class PluginFolder {
     return path.getFileName().toString().endsWith(".jar");
   }
 
-  // A wrong jar fails in the finder, in the resolution, or while its providers are made; the last
-  // throws errors, not exceptions.
   private void add(Path plugin) {
+    Guard guard = new Guard(plugin.getFileName().toString(), watch);
     try {
-      List<CalculationModule> found = providers(plugin);
-      if (found.isEmpty()) {
-        refuse(plugin, "provides no CalculationModule");
+      for (CalculationModule module : guard.ask("loading", () -> providers(guard, plugin))) {
+        plugins.add(new Plugin(guard, module));
       }
-      modules.addAll(found);
-    } catch (FindException | ResolutionException | LayerInstantiationException wrongJar) {
-      refuse(plugin, reason(wrongJar));
-    } catch (ServiceConfigurationError | LinkageError wrongProvider) {
-      refuse(plugin, reason(wrongProvider));
-    } catch (IOException | RuntimeException other) {
-      refuse(plugin, reason(other));
+    } catch (Guard.Failed failed) {
+      Throwable cause = failed.getCause();
+      if (cause instanceof Refused refused) {
+        problems.add(guard.refused(refused.getMessage(), refused.remedy));
+      } else if (cause instanceof FindException || cause instanceof ResolutionException) {
+        problems.add(guard.refused("is no module: " + message(cause), ""));
+      } else {
+        problems.add(guard.refused(failed));
+      }
     }
   }
 
-  private void refuse(Path plugin, String reason) {
-    problems.add(new Problem("plugin " + plugin.getFileName(), reason, "left out"));
-  }
-
-  private static String reason(Throwable thrown) {
+  private static String message(Throwable thrown) {
     Throwable cause = thrown;
-    while (cause.getCause() != null && cause.getCause() != cause) {
+    while (cause.getCause() != null) {
       cause = cause.getCause();
     }
-    String message = cause.getMessage();
-    return cause.getClass().getSimpleName() + (message == null ? "" : ": " + message);
+    return cause.getMessage();
   }
 
-  private static List<CalculationModule> providers(Path plugin) throws IOException {
+  private static List<CalculationModule> providers(Guard guard, Path plugin) {
     ModuleFinder finder = ModuleFinder.of(jars(plugin).toArray(Path[]::new));
-    Set<String> names =
-        finder.findAll().stream()
-            .map(ModuleReference::descriptor)
-            .map(descriptor -> descriptor.name())
-            .collect(Collectors.toSet());
+    Set<ModuleReference> found = finder.findAll();
     ModuleLayer parent = PluginFolder.class.getModule().getLayer();
+    requireNoneOfKelter(found);
+    requireAPlugin(found);
+    requireLibraries(found, finder, parent);
+    Set<String> names =
+        found.stream().map(each -> each.descriptor().name()).collect(Collectors.toSet());
     Configuration configuration = parent.configuration().resolve(finder, ModuleFinder.of(), names);
+    guard.know(configuration);
     ModuleLayer layer =
         parent.defineModulesWithOneLoader(configuration, PluginFolder.class.getClassLoader());
     // A layer also tells the providers of its parents, which are loaded already.
@@ -113,12 +155,78 @@ final class PluginFolder {
         .toList();
   }
 
-  private static List<Path> jars(Path plugin) throws IOException {
+  private static void requireNoneOfKelter(Set<ModuleReference> found) {
+    for (ModuleReference each : found) {
+      if (Stream.of("core", "cli", "hydraulics", "electrical", "costing")
+          .anyMatch(own -> each.descriptor().name().equals(OWN + own))) {
+        throw new Refused(
+            "holds " + fileName(each) + ", which is a jar of Kelter itself",
+            "take that jar out: a plugin gets " + each.descriptor().name() + " from Kelter");
+      }
+    }
+  }
+
+  /** At least one module with a descriptor must provide what Kelter asks for. */
+  private static void requireAPlugin(Set<ModuleReference> found) {
+    Optional<ModuleReference> automatic = Optional.empty();
+    for (ModuleReference each : found) {
+      ModuleDescriptor descriptor = each.descriptor();
+      if (descriptor.isAutomatic()) {
+        automatic = Optional.of(each);
+      } else if (descriptor.provides().stream()
+          .anyMatch(provided -> provided.service().equals(SERVICE))) {
+        return;
+      }
+    }
+    String remedy =
+        "its module-info.java must say 'provides " + SERVICE + " with ...'; see DEVELOPERS.md";
+    throw new Refused(
+        automatic
+            .map(each -> "has no module-info.class in " + fileName(each))
+            .orElse(found.isEmpty() ? "holds no jar" : "provides no CalculationModule"),
+        remedy);
+  }
+
+  private static void requireLibraries(
+      Set<ModuleReference> found, ModuleFinder finder, ModuleLayer parent) {
+    Set<String> missing = new TreeSet<>();
+    for (ModuleReference each : found) {
+      for (ModuleDescriptor.Requires required : each.descriptor().requires()) {
+        boolean optional = required.modifiers().contains(ModuleDescriptor.Requires.Modifier.STATIC);
+        if (!optional
+            && finder.find(required.name()).isEmpty()
+            && parent.findModule(required.name()).isEmpty()) {
+          missing.add(required.name());
+        }
+      }
+    }
+    if (!missing.isEmpty()) {
+      boolean ofJava = missing.stream().allMatch(name -> name.matches("(java|jdk)\\..*"));
+      throw new Refused(
+          "needs what is not there: module " + String.join(", ", missing),
+          ofJava
+              ? "run Kelter with KELTER_RUNTIME=system on a Java that has it"
+              : "put the plugin and the jars that it needs into one folder, and that folder into"
+                  + " the plugin folder");
+    }
+  }
+
+  private static String fileName(ModuleReference module) {
+    return module
+        .location()
+        .map(Path::of)
+        .map(path -> path.getFileName().toString())
+        .orElse(module.descriptor().name());
+  }
+
+  private static List<Path> jars(Path plugin) {
     if (!Files.isDirectory(plugin)) {
       return List.of(plugin);
     }
     try (Stream<Path> entries = Files.list(plugin)) {
       return entries.filter(PluginFolder::isJar).sorted().toList();
+    } catch (IOException unreadable) {
+      throw new Refused("cannot be read: " + unreadable.getMessage(), "");
     }
   }
 }

@@ -15,7 +15,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import kelter.cli.template.Template;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Found;
@@ -347,7 +346,7 @@ class KelterTest {
   /** Which parts a kind of machine has is common practice, no source. */
   @Test
   void aTemplateHasThePartsOfItsMachine() {
-    Vocabulary words = Workshop.of(Found.in(Optional.empty()).modules()).vocabulary();
+    Vocabulary words = Workshop.of(Found.usual().modules()).vocabulary();
     for (String kind : Template.kinds()) {
       Job job = JobFile.parse(Template.of(kind, "2026-11-02", words), words).job();
       List<String> parts =

@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import kelter.cli.plugin.PluginWatch;
+import kelter.cli.terminal.Terminal;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -25,6 +27,11 @@ class PluginFolderTest {
     PluginJar.compile(folder.resolve(jar), PluginJar.module(name, id, PluginJar.GOOD, ""));
   }
 
+  private static final PluginWatch WATCH =
+      new PluginWatch(
+          new Terminal(System.err, System.err, StandardCharsets.UTF_8, false, false, 80),
+          Duration.ofSeconds(10));
+
   private static List<String> ids(List<CalculationModule> modules) {
     return modules.stream().map(module -> module.about().id()).toList();
   }
@@ -32,7 +39,7 @@ class PluginFolderTest {
   /** Loads a folder that holds one good plugin beside a broken one and returns the complaint. */
   private Problem onlyTheBrokenOneIsLeftOut() {
     good("z-good.jar", "good.plugin", "good");
-    PluginFolder.Content content = PluginFolder.load(folder);
+    PluginFolder.Content content = PluginFolder.load(folder, WATCH);
     assertEquals(List.of("good"), ids(content.modules()), "the rest goes on");
     assertEquals(1, content.problems().size());
     return content.problems().get(0);
@@ -43,7 +50,7 @@ class PluginFolderTest {
     good("b.jar", "plugin.b", "b");
     good("a.jar", "plugin.a", "a");
 
-    PluginFolder.Content content = PluginFolder.load(folder);
+    PluginFolder.Content content = PluginFolder.load(folder, WATCH);
 
     assertEquals(List.of("a", "b"), ids(content.modules()));
     assertEquals(List.of(), content.problems());
@@ -72,7 +79,7 @@ class PluginFolderTest {
           library);
     }
 
-    List<CalculationModule> modules = PluginFolder.load(folder).modules();
+    List<CalculationModule> modules = PluginFolder.load(folder, WATCH).modules();
 
     assertEquals(List.of("1", "2"), modules.stream().map(m -> m.about().version()).toList());
   }
@@ -105,7 +112,9 @@ class PluginFolderTest {
         PluginJar.module("needy", "needy", PluginJar.GOOD, "\n  requires library;"),
         library);
     Files.delete(library);
-    assertTrue(onlyTheBrokenOneIsLeftOut().what().contains("library"));
+    Problem told = onlyTheBrokenOneIsLeftOut();
+    assertEquals("needs what is not there: module library", told.what());
+    assertTrue(told.remedy().contains("put the plugin and the jars that it needs into one folder"));
   }
 
   @Test
@@ -134,10 +143,10 @@ class PluginFolderTest {
 
   @Test
   void copyOfABuiltInModuleIsLeftOut() {
-    CalculationModule builtIn = Found.in(Optional.empty()).modules().get(0);
+    CalculationModule builtIn = Found.usual().modules().get(0);
     good("copy.jar", "copy.plugin", builtIn.about().id());
 
-    Found found = Found.in(Optional.of(folder));
+    Found found = Found.with(folder, WATCH);
 
     assertEquals(1, found.refused().size());
     assertTrue(found.refused().get(0).what().contains("loaded already"));
@@ -147,7 +156,48 @@ class PluginFolderTest {
   }
 
   @Test
+  void aJarOfKelterBesideIt() throws IOException {
+    Path plugin = folder.resolve("belts");
+    PluginJar.compile(
+        plugin.resolve("plugin.jar"), PluginJar.module("belts", "belts", PluginJar.GOOD, ""));
+    PluginJar.compile(
+        plugin.resolve("toolkit-core-0.1.jar"),
+        Map.of("module-info.java", "module kelter.core { }"));
+    Problem told = onlyTheBrokenOneIsLeftOut();
+    assertEquals("plugin belts", told.where());
+    assertTrue(told.what().contains("holds toolkit-core-0.1.jar, which is a jar of Kelter"));
+    assertTrue(told.remedy().contains("take that jar out"), told.remedy());
+  }
+
+  @Test
+  void aJarWithoutADescriptor() throws IOException {
+    Path jar = folder.resolve("automatic.jar");
+    PluginJar.compile(jar, PluginJar.module("automatic", "automatic", PluginJar.GOOD, ""));
+    Map<String, byte[]> entries = PluginJar.read(jar);
+    entries.remove("module-info.class");
+    entries.put(
+        "META-INF/services/kelter.core.module.CalculationModule",
+        "automatic.Plugin\n".getBytes(StandardCharsets.UTF_8));
+    PluginJar.write(jar, entries);
+    Problem told = onlyTheBrokenOneIsLeftOut();
+    assertEquals("has no module-info.class in automatic.jar", told.what());
+    assertTrue(told.remedy().contains("module-info.java must say 'provides"), told.remedy());
+  }
+
+  @Test
+  void anEmptyFolderInIt() throws IOException {
+    Files.createDirectory(folder.resolve("empty"));
+    assertEquals("holds no jar", onlyTheBrokenOneIsLeftOut().what());
+  }
+
+  @Test
+  void aFolderWithoutAPlugin() {
+    PluginFolder.Content content = PluginFolder.load(folder, WATCH);
+    assertEquals("holds no plugin", content.problems().get(0).what());
+  }
+
+  @Test
   void folderThatIsNone() {
-    assertThrows(InputException.class, () -> PluginFolder.load(folder.resolve("none")));
+    assertThrows(InputException.class, () -> PluginFolder.load(folder.resolve("none"), WATCH));
   }
 }

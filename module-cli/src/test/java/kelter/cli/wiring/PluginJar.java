@@ -18,12 +18,12 @@ import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 
 /** Compiles small modules for the tests of the plugin folder. */
-final class PluginJar {
+public final class PluginJar {
 
   private PluginJar() {}
 
   /** Compiles sources, by path, and packs them into a jar. */
-  static void compile(Path jar, Map<String, String> sources, Path... modulePath) {
+  public static void compile(Path jar, Map<String, String> sources, Path... modulePath) {
     try {
       Path work = Files.createTempDirectory("plugin");
       try {
@@ -88,7 +88,7 @@ final class PluginJar {
     write(jar, entries);
   }
 
-  static void write(Path jar, Map<String, byte[]> entries) throws IOException {
+  public static void write(Path jar, Map<String, byte[]> entries) throws IOException {
     Files.createDirectories(jar.getParent());
     try (OutputStream out = Files.newOutputStream(jar);
         JarOutputStream packed = new JarOutputStream(out)) {
@@ -100,7 +100,7 @@ final class PluginJar {
     }
   }
 
-  static Map<String, byte[]> read(Path jar) throws IOException {
+  public static Map<String, byte[]> read(Path jar) throws IOException {
     Map<String, byte[]> entries = new LinkedHashMap<>();
     try (java.util.jar.JarFile file = new java.util.jar.JarFile(jar.toFile())) {
       for (JarEntry entry : file.stream().toList()) {
@@ -113,7 +113,7 @@ final class PluginJar {
   }
 
   /** A module with one provider, whose body and id are given. */
-  static Map<String, String> module(String name, String id, String body, String requires) {
+  public static Map<String, String> module(String name, String id, String body, String requires) {
     String folder = name.replace('.', '/');
     return Map.of(
         "module-info.java",
@@ -144,5 +144,5 @@ final class PluginJar {
   }
 
   /** The body of a plugin that works. */
-  static final String GOOD = "private static String version() { return \"1\"; }";
+  public static final String GOOD = "private static String version() { return \"1\"; }";
 }

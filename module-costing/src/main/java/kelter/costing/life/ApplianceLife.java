@@ -26,7 +26,7 @@ public record ApplianceLife(List<Weibull> studies, List<Double> shares) {
     studies = List.copyOf(studies);
     if (studies.isEmpty() || studies.size() != shares.size()) {
       throw new IllegalArgumentException(
-          "%d studies and %d shares; a life needs one study or more, each with a share"
+          "%s studies and %s shares; a life needs one study or more, each with a share"
               .formatted(studies.size(), shares.size()));
     }
     shares = normalized(shares);

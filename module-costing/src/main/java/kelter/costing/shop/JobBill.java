@@ -53,7 +53,7 @@ public record JobBill(List<Line> lines, Money net, Money tax, Money total) {
     public Part {
       if (count < 1 || cost.amount().signum() < 0) {
         throw new IllegalArgumentException(
-            "%s: %d at %s; one or more, at a cost that is not negative"
+            "%s: %s at %s; one or more, at a cost that is not negative"
                 .formatted(text, count, cost.format()));
       }
     }
@@ -71,7 +71,7 @@ public record JobBill(List<Line> lines, Money net, Money tax, Money total) {
   public static JobBill of(Tariff tariff, int minutes, List<Part> parts) {
     if (minutes < 0) {
       throw new IllegalArgumentException(
-          "%d minutes of work; it must not be negative".formatted(minutes));
+          "%s minutes of work; it must not be negative".formatted(minutes));
     }
     Currency currency = tariff.labourPerHour().currency();
     List<Line> lines = new ArrayList<>();

@@ -116,7 +116,7 @@ public final class SparesStock {
   public static double ready(int stock, double mean) {
     if (!(mean >= 0 && mean <= GREATEST_MEAN) || stock < 0) {
       throw new IllegalArgumentException(
-          ("a stock of %d and a mean demand of %s in a delivery time; they must not be"
+          ("a stock of %s and a mean demand of %s in a delivery time; they must not be"
                   + " negative, and the demand at most 10 000")
               .formatted(stock, mean));
     }

@@ -38,7 +38,7 @@ public record LognormalFit(Lognormal life, int failures, double logLikelihood) {
         observed.stream().filter(Observed::failed).mapToDouble(Observed::time).distinct().toArray();
     if (failed.length < 2) {
       throw new IllegalArgumentException(
-          "%d different failures; a lognormal fit needs two or more".formatted(failed.length));
+          "%s different failures; a lognormal fit needs two or more".formatted(failed.length));
     }
     double mean = observed.stream().mapToDouble(o -> Math.log(o.time())).average().orElseThrow();
     double deviation = 1;

@@ -58,7 +58,7 @@ public record WeibullFit(
     List<Observed> failed = observed.stream().filter(Observed::failed).toList();
     if (failed.isEmpty()) {
       throw new IllegalArgumentException(
-          "none of %d lives ended by failure; a fit needs failures".formatted(observed.size()));
+          "none of %s lives ended by failure; a fit needs failures".formatted(observed.size()));
     }
     if (failed.stream().allMatch(life -> life.time() == longest)) {
       throw new IllegalArgumentException(

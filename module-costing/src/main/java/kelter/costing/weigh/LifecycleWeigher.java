@@ -46,7 +46,7 @@ public final class LifecycleWeigher implements Weigher {
   public LifecycleWeigher(int draws, LearnedLives lives) {
     if (draws < LEAST_DRAWS) {
       throw new IllegalArgumentException(
-          "%d draws; %d or more are needed".formatted(draws, LEAST_DRAWS));
+          "%s draws; %s or more are needed".formatted(draws, LEAST_DRAWS));
     }
     this.draws = draws;
     this.lives = lives;

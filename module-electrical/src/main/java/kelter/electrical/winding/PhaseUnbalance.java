@@ -5,6 +5,7 @@ import kelter.core.law.Require;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
@@ -113,7 +114,8 @@ public final class PhaseUnbalance {
   public static double derating(double unbalance) {
     if (unbalance > MOST) {
       throw new IllegalArgumentException(
-          "the unbalance is %.1f %%; above 5 %% a motor should not run".formatted(100 * unbalance));
+          "the unbalance is %s %%; above 5 %% a motor should not run"
+              .formatted(QuantityFormat.fixed(100 * unbalance, 1)));
     }
     double percent = 100 * Require.notNegative("unbalance", unbalance, "");
     int i = (int) Math.min(FACTOR.length - 2.0, Math.floor(percent));

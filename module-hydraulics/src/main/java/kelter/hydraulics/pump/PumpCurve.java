@@ -114,14 +114,14 @@ public record PumpCurve(double shutOffHead, double coefficient, double exponent,
   private static void requirePoints(double[] flow, double[] head) {
     if (flow.length < 2 || flow.length != head.length) {
       throw new IllegalArgumentException(
-          "a pump curve needs a head for each of two flow rates or more, not %d and %d"
+          "a pump curve needs a head for each of two flow rates or more, not %s and %s"
               .formatted(flow.length, head.length));
     }
     for (int i = 0; i < flow.length; i++) {
       boolean bad = !(flow[i] >= 0 && head[i] >= 0 && Double.isFinite(flow[i] + head[i]));
       if (bad || (i > 0 && !(flow[i] > flow[i - 1] && head[i] < head[i - 1]))) {
         throw new IllegalArgumentException(
-            "point %d of the pump curve: %s m at %s L/min; flow rates rise from 0 and heads fall to 0"
+            "point %s of the pump curve: %s m at %s L/min; flow rates rise from 0 and heads fall to 0"
                 .formatted(i + 1, QuantityFormat.plain(head[i]), litresPerMinute(flow[i])));
       }
     }

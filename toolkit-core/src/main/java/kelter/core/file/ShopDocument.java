@@ -2,6 +2,7 @@ package kelter.core.file;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
@@ -26,6 +27,17 @@ public record ShopDocument(Shop shop, Json.Obj content) {
    */
   public String text() {
     return JsonText.write(content);
+  }
+
+  /**
+   * The plugin folder that it names.
+   *
+   * @return a path, from the folder of the profile unless it is absolute; empty if there is none
+   */
+  public Optional<String> plugins() {
+    return content.members().get("plugins") instanceof Json.Str folder
+        ? Optional.of(folder.text())
+        : Optional.empty();
   }
 
   /**

@@ -1,5 +1,6 @@
 package kelter.core.file;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -33,6 +34,7 @@ final class ShopReader {
           "competent-for-live-work",
           "instruments",
           "columns",
+          "plugins",
           "note");
   static final Set<String> INSTRUMENT =
       JsonNode.names("id", "title", "functions", "calibrated", "interval");
@@ -64,6 +66,7 @@ final class ShopReader {
     List<ShopInstrument> instruments =
         InstrumentReader.each(root, INSTRUMENT, ShopReader::instrument);
     List<LogColumn> columns = columns(root);
+    root.optional("plugins").ifPresent(node -> node.read(folder -> Path.of(folder)));
     root.text("note");
     return new Shop(instruments, rule, competent, columns);
   }

@@ -117,7 +117,7 @@ public final class ReadingParser {
     }
     if (grade.rank() != rank) {
       throw new QuantityFormatException(
-          "'%s' has rank %d of %s, counted from 0, not %d"
+          "'%s' has rank %s of %s, counted from 0, not %s"
               .formatted(grade.word(), rank, String.join(", ", words), grade.rank()));
     }
   }

@@ -23,7 +23,7 @@ final class Autocorrelation {
   static double coefficient(double[] samples, int lag) {
     if (lag < 0 || lag >= samples.length) {
       throw new IllegalArgumentException(
-          "a lag of %d samples; allowed with %d samples: 0 to %d"
+          "a lag of %s samples; allowed with %s samples: 0 to %s"
               .formatted(lag, samples.length, samples.length - 1));
     }
     double mean = mean(samples);

@@ -61,7 +61,7 @@ public record EffectiveObservations(int observations, double effective) {
   public static EffectiveObservations of(int observations, double[] coefficients) {
     if (coefficients.length >= observations) {
       throw new IllegalArgumentException(
-          "%d coefficients for %d samples; fewer than samples are allowed"
+          "%s coefficients for %s samples; fewer than samples are allowed"
               .formatted(coefficients.length, observations));
     }
     double sum = 0;

@@ -33,12 +33,12 @@ public final class Series {
   public void add(long row, double time, double value) {
     if (!Double.isFinite(time) || !Double.isFinite(value)) {
       throw new IllegalArgumentException(
-          "row %d: time %s s and value %s; finite figures are allowed".formatted(row, time, value));
+          "row %s: time %s s and value %s; finite figures are allowed".formatted(row, time, value));
     }
     Block last = blocks.isEmpty() ? null : blocks.get(blocks.size() - 1);
     if (last != null && time < last.last.time()) {
       throw new IllegalArgumentException(
-          "row %d: time %s s after %s s; times do not go backwards"
+          "row %s: time %s s after %s s; times do not go backwards"
               .formatted(row, time, last.last.time()));
     }
     if (last != null && last.count < perBlock) {

@@ -1,6 +1,7 @@
 package kelter.core.problem;
 
 import java.util.Objects;
+import kelter.core.text.HarmlessText;
 
 /**
  * One mistake in what a person gave.
@@ -48,27 +49,13 @@ public record Problem(String where, String what, String remedy, String place) {
   }
 
   /**
-   * The one line that a person sees, control characters shown as escapes.
+   * The one line that a person sees, made harmless to look at.
    *
    * @return where, what and what would be right
    */
   public String display() {
     String tail = remedy.isEmpty() ? "" : "; " + remedy;
     String at = place.isEmpty() || where.isEmpty() ? place + where : place + " (" + where + ")";
-    return printable(at.isEmpty() ? what + tail : at + ": " + what + tail);
-  }
-
-  private static String printable(String text) {
-    StringBuilder line = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT) {
-                line.append(String.format("\\u%04x", c));
-              } else {
-                line.appendCodePoint(c);
-              }
-            });
-    return line.toString();
+    return HarmlessText.of(at.isEmpty() ? what + tail : at + ": " + what + tail);
   }
 }

@@ -49,7 +49,7 @@ public final class JsonFile {
   private static void requireSize(int bytes, int most, String name, String what) {
     if (bytes > most) {
       throw new InputException(
-          name, "is larger than %d MB".formatted(megabytes(most)), "name " + what);
+          name, "is larger than %s MB".formatted(megabytes(most)), "name " + what);
     }
   }
 
@@ -83,7 +83,7 @@ public final class JsonFile {
           if (bytes.length > mostBytes) {
             throw new InputException(
                 name,
-                "would be larger than %d MB with what is to be added"
+                "would be larger than %s MB with what is to be added"
                     .formatted(megabytes(mostBytes)),
                 "begin another file");
           }

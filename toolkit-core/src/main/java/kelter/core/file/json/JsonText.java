@@ -168,7 +168,7 @@ public final class JsonText {
   static String at(String name, JsonLocation location) {
     return location == null
         ? name
-        : "%s, line %d, column %d".formatted(name, location.getLineNr(), location.getColumnNr());
+        : "%s, line %s, column %s".formatted(name, location.getLineNr(), location.getColumnNr());
   }
 
   private Json value(JsonParser parser, String pointer) throws IOException {

@@ -635,7 +635,7 @@ record LogClock(
     }
 
     private String at(int place) {
-      return "%s, column %d (%s)".formatted(file, place + 1, columns.get(place).name());
+      return "%s, column %s (%s)".formatted(file, place + 1, columns.get(place).name());
     }
 
     private String written(int place) {

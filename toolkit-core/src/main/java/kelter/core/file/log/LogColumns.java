@@ -230,7 +230,7 @@ record LogColumns(
                       FLAG + " " + name + "=" + unit,
                       called == 0
                           ? "no column is called '" + name + "'"
-                          : "%d columns are called '%s'".formatted(called, name),
+                          : "%s columns are called '%s'".formatted(called, name),
                       "name it by its heading or its place, as #2"));
             } else if (!Heading.isUnit(unit)) {
               open.add(

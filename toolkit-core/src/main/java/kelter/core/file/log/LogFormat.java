@@ -154,7 +154,7 @@ public record LogFormat(
       if (matches(values.get(i), name, pass)) {
         if (found.isPresent()) {
           throw new IllegalArgumentException(
-              "more than one column is called '%s'; name it by its place, #%d or #%d"
+              "more than one column is called '%s'; name it by its place, #%s or #%s"
                   .formatted(name, values.get(found.get()).place(), values.get(i).place()));
         }
         found = Optional.of(i);

@@ -270,7 +270,7 @@ final class LogHead {
         file,
         heading
             ? "has a heading but no row of readings"
-            : "no row of readings was recognised among the first %d".formatted(lines.size()),
+            : "no row of readings was recognised among the first %s".formatted(lines.size()),
         "a row of readings has columns with figures between ; , | or tabs");
   }
 
@@ -287,7 +287,7 @@ final class LogHead {
       throw new InputException(
           List.of(
               new Problem(
-                  "%s, row %d".formatted(file, first + 1),
+                  "%s, row %s".formatted(file, first + 1),
                   "the comma may split columns or decimals: %s, under %s"
                       .formatted(
                           String.join(",", lines.get(first)),
@@ -302,8 +302,8 @@ final class LogHead {
         && above.stream().filter(cell -> !cell.isEmpty()).count() > 1
         && options.delimiter().isEmpty()) {
       throw new InputException(
-          "%s, row %d".formatted(file, first),
-          "the headings are %d, the columns of readings %d".formatted(above.size(), width),
+          "%s, row %s".formatted(file, first),
+          "the headings are %s, the columns of readings %s".formatted(above.size(), width),
           "complete the headings, or put an empty row between them and the readings; if commas"
               + " are decimal signs too, write the log with another delimiter");
     }

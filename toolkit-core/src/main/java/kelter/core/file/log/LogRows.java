@@ -77,8 +77,8 @@ final class LogRows {
     if (columns.size() > MOST_VALUES) {
       throw new InputException(
           file,
-          "%d columns hold figures".formatted(columns.size()),
-          "up to %d can be read at once: take out those that are not wanted"
+          "%s columns hold figures".formatted(columns.size()),
+          "up to %s can be read at once: take out those that are not wanted"
               .formatted(MOST_VALUES));
     }
     recording = new Recording(columns.size());
@@ -198,8 +198,8 @@ final class LogRows {
             : "it seems to be split by '%s' where the others are by '%s'"
                 .formatted(other, shown(format.delimiter()));
     return new Problem(
-        "%s, row %d, column %d".formatted(file, row, Math.min(cells.size(), width) + 1),
-        "the row has %d %s, the others have %d"
+        "%s, row %s, column %s".formatted(file, row, Math.min(cells.size(), width) + 1),
+        "the row has %s %s, the others have %s"
             .formatted(cells.size(), cells.size() == 1 ? "column" : "columns", width),
         remedy);
   }
@@ -387,7 +387,7 @@ final class LogRows {
   }
 
   private String at(long row, LogFormat.Column column) {
-    return "%s, row %d, column %d (%s)".formatted(file, row, column.place(), column.name());
+    return "%s, row %s, column %s (%s)".formatted(file, row, column.place(), column.name());
   }
 
   private void problem(String where, String what, String remedy) {
@@ -408,7 +408,7 @@ final class LogRows {
         reason instanceof LogSieve.Stopped stopped
             ? stopped.problem()
             : new Problem(
-                "%s, after row %d".formatted(file, lastRow),
+                "%s, after row %s".formatted(file, lastRow),
                 "cannot be read: " + reason.getMessage(),
                 ""));
     throw new InputException(problems);

@@ -118,7 +118,7 @@ final class LogSieve extends Reader {
 
   private Stopped stopped(String what, String remedy) {
     return new Stopped(
-        new Problem("%s, row %d, column %d".formatted(file, row, column), what, remedy));
+        new Problem("%s, row %s, column %s".formatted(file, row, column), what, remedy));
   }
 
   @Override

@@ -84,7 +84,7 @@ public record LogReading(
   }
 
   private String note(String log) {
-    return "%s of rows %d to %d of %s, %d samples%s; standard uncertainty from %s, in %s"
+    return "%s of rows %s to %s of %s, %s samples%s; standard uncertainty from %s, in %s"
         .formatted(
             trend ? "trend" : "mean",
             window.firstRow(),

@@ -148,7 +148,7 @@ record MappedColumn(
     int first = own.get(0).number();
     if (own.size() > 1) {
       throw new IllegalArgumentException(
-          "'%s' has %d steady windows, %d to %d; name one, for instance --window %d"
+          "'%s' has %s steady windows, %s to %s; name one, for instance --window %s"
               .formatted(name(), own.size(), first, own.get(own.size() - 1).number(), first));
     }
     return List.of(Stretch.of(own.get(0)));
@@ -170,7 +170,7 @@ record MappedColumn(
     long over = report.overRange(stretch.from(), stretch.to(), column);
     if (over > 0) {
       throw new IllegalArgumentException(
-          ("'%s' is over range in %d %s of %s, which the mean of the others would hide; name a"
+          ("'%s' is over range in %s %s of %s, which the mean of the others would hide; name a"
                   + " stretch without them, for instance --window 5min..10min, or write a reading"
                   + " of OL into the job")
               .formatted(
