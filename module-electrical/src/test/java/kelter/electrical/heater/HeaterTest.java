@@ -9,6 +9,7 @@ import kelter.core.check.Limits;
 import kelter.core.law.PowerInputBand;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
+import kelter.core.source.Standing;
 import kelter.electrical.heater.AlloyResistance.Alloy;
 import kelter.electrical.heater.HeaterConnection.Connection;
 import org.junit.jupiter.api.Test;
@@ -205,5 +206,12 @@ class HeaterTest {
     assertEquals(1000, HeaterConnection.power(28.8, 240, Connection.SERIES, 2), 1e-9);
     assertEquals(1000, HeaterConnection.power(28.8, 120, Connection.PARALLEL, 2), 1e-9);
     assertEquals(250, HeaterConnection.power(28.8, 120, Connection.SERIES, 2), 1e-9);
+  }
+
+  /** The project saw the table in a maker's print, and the default conductivity nowhere. */
+  @Test
+  void noSourceIsMarkedStrongerThanItIs() {
+    assertEquals(Standing.SECOND_HAND, AlloyResistance.calculation().source().standing());
+    assertEquals(Standing.FROM_MEMORY, ScaleOnHeater.calculation().source().standing());
   }
 }
