@@ -7,6 +7,7 @@ import kelter.core.check.Measured;
 import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.law.PowerInputBand;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
@@ -21,8 +22,8 @@ import kelter.electrical.rating.RatedInput;
 /**
  * What a heater may measure, take and do against its rated power: the band of IEC 60335-1, clause
  * 10, brought to the voltage of the reading. Where no voltage is stated, the limits span the mains
- * range of 10 % to either side. Where the nameplate has a range of voltages, {@link RatedInput}
- * says to which its power belongs.
+ * ({@link MainsRange}). Where the nameplate has a range of voltages, {@link RatedInput} says to
+ * which its power belongs.
  */
 final class HeaterChecks {
 
@@ -137,25 +138,30 @@ final class HeaterChecks {
   }
 
   private static Allowed ofInput(Measured measured, RatedInput input, String title, Limits limits) {
+    Limits mains = mains(measured);
     return Allowed.of(title, input.source(PowerInputBand.SOURCE), limits)
         .resting(
             input.remark(
                 volts(measured) > 0
                     ? "brought to the voltage of the reading"
-                    : "mains of 10 % to either side taken, because no voltage is stated"));
+                    : "mains of "
+                        + QuantityFormat.plain(mains.low())
+                        + " V to "
+                        + QuantityFormat.plain(mains.high())
+                        + " V taken, because no voltage is stated"));
   }
 
   static Optional<Allowed> voltage(Measured measured) {
     Optional<RatedRange> rated = RatedInput.voltage(measured.appliance(), measured.component());
-    if (rated.isEmpty()) {
+    Optional<MainsRange> mains = MainsRange.of(measured.appliance(), measured.component());
+    if (mains.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
         Allowed.of(
                 "voltage at the terminals against rated voltage",
-                Source.commonPractice(
-                    "the mains range of 10 % to either side reaches the terminals"),
-                MainsRange.of(rated.get()))
+                mains.get().source(),
+                mains.get().limits())
             .resting(rated.get().isRange() ? "rated " + rated.get().display() : ""));
   }
 
@@ -218,8 +224,7 @@ final class HeaterChecks {
     double volts = volts(measured);
     return volts > 0
         ? new Limits(volts, volts)
-        : MainsRange.of(
-            RatedInput.voltage(measured.appliance(), measured.component()).orElseThrow());
+        : MainsRange.of(measured.appliance(), measured.component()).orElseThrow().limits();
   }
 
   private static Limits power(RatedInput input, Limits mains) {

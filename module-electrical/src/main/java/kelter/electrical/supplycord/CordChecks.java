@@ -159,7 +159,7 @@ final class CordChecks {
                     ? "limit of two-wire appliances"
                     : "limit of stationary grounded appliances; portable ones 0.5 mA"
                         + (stated.isPresent() ? "" : OR_TWO_WIRE));
-    return stated.isPresent() ? allowed : allowed.orIfOfAnotherClass(twoWire);
+    return stated.isPresent() ? allowed : allowed.orPerhaps(twoWire);
   }
 
   /** All heaters that state their power, W, at the lower limit of what they state. */

@@ -22,11 +22,35 @@ class SupplyTest {
     "ANSI_SERVICE_A, 114, 126",
     "ANSI_SERVICE_B, 110, 127",
     "ANSI_UTILIZATION_A, 108, 126",
-    "ANSI_UTILIZATION_B, 104, 127"
+    "ANSI_UTILIZATION_B, 104, 127",
+    "ANSI_SERVICE_A_240, 228, 252",
+    "ANSI_SERVICE_B_240, 220, 254",
+    "ANSI_UTILIZATION_A_240, 216, 252",
+    "ANSI_UTILIZATION_B_240, 208, 254",
+    "ANSI_UTILIZATION_A_208, 187, 218",
+    "ANSI_UTILIZATION_B_208, 180, 220"
   })
   void ranges(Range range, double low, double high) {
     assertEquals(low, range.limits().low(), 1e-9);
     assertEquals(high, range.limits().high(), 1e-9);
+  }
+
+  /**
+   * Kirchhoff's voltage law: 240 V lie between two lines of 120 V in opposite phase, 208 V between
+   * two of three in star, which is √3 times one of them. Half a volt.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ANSI_SERVICE_A, ANSI_SERVICE_A_240, 2",
+    "ANSI_SERVICE_B, ANSI_SERVICE_B_240, 2",
+    "ANSI_UTILIZATION_A, ANSI_UTILIZATION_A_240, 2",
+    "ANSI_UTILIZATION_B, ANSI_UTILIZATION_B_240, 2",
+    "ANSI_UTILIZATION_A, ANSI_UTILIZATION_A_208, 1.7320508",
+    "ANSI_UTILIZATION_B, ANSI_UTILIZATION_B_208, 1.7320508"
+  })
+  void linesFollowFromOneLeg(Range leg, Range lines, double factor) {
+    assertEquals(leg.limits().low() * factor, lines.limits().low(), 0.5);
+    assertEquals(leg.limits().high() * factor, lines.limits().high(), 0.5);
   }
 
   /** Arithmetic on EN 50160's own percentages of 230 V. */
