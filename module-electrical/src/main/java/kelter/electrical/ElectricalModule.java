@@ -47,6 +47,7 @@ import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
 import kelter.electrical.solenoid.Solenoid;
 import kelter.electrical.supply.CircuitLoad;
+import kelter.electrical.supply.GlowingConnection;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.supplycord.SupplyCord;
@@ -113,6 +114,7 @@ public final class ElectricalModule implements CalculationModule {
             GroundFaultInterrupter.calculation(),
             SourceImpedance.calculation(),
             SourceImpedance.jointCalculation(),
+            GlowingConnection.calculation(),
             SupplyRange.calculation(),
             CircuitLoad.calculation());
 

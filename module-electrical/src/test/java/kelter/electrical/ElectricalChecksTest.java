@@ -596,4 +596,69 @@ class ElectricalChecksTest {
     Finding open = only(machine, Jobs.measurement("door", "open-resistance", ohm(5e6)));
     assertEquals(Verdict.CONFORMS, open.verdict());
   }
+
+  private static Component cord(Map<String, Quantity> figures) {
+    return Jobs.component("cord", "supply-cord", Optional.empty(), figures);
+  }
+
+  private static Reading drop(double volts) {
+    return Jobs.value(volts, "V", QuantityKind.VOLTAGE, 0.01);
+  }
+
+  /**
+   * Arithmetic on Joule's law, common practice: 5 W at 2000 W / 230 V = 8.696 A are 0.575 V. 35 W,
+   * as NBSIR 76-1011 measured at a glowing joint, are far above it.
+   */
+  @Test
+  void theVoltageAcrossAJointIsHeldAgainstItsHeat() {
+    Appliance machine = Jobs.appliance(Jobs.heater());
+    Finding good = only(machine, Jobs.measurement("heater", "joint-drop", drop(0.05)));
+    assertEquals(0.575, good.limits().high(), 0.0005);
+    assertEquals(Verdict.CONFORMS, good.verdict());
+    Finding glows = only(machine, Jobs.measurement("heater", "joint-drop", drop(35 / 8.696)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, glows.verdict());
+    assertTrue(glows.keepsUnplugged());
+    Conditions small =
+        new Conditions(Map.of("current", Quantity.of(0.8, "A", QuantityKind.CURRENT)));
+    // NBSIR 76-1011: 5 W at 0.8 A glow, which are 6.25 V; 1 % of 230 V is stricter.
+    Finding weak = only(machine, Jobs.measurement("heater", "joint-drop", drop(6.25), small));
+    assertEquals(2.3, weak.limits().high(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, weak.verdict());
+  }
+
+  /**
+   * IEC 60228, Table 3, 13.3 Ohm/km at 20 °C, and 0.393 %/K of copper: 2 m of 1.5 mm² at 70 °C have
+   * 31.8 mOhm and lose 0.277 V at 8.696 A; a joint in order adds 0.575 V at most.
+   */
+  @Test
+  void theVoltageAlongACordIsHeldAgainstCordAndJoint() {
+    Component known =
+        cord(
+            Map.of(
+                "length", Quantity.of(2, "m", QuantityKind.HEAD),
+                "section", Quantity.of(1.5, "mm2", QuantityKind.AREA)));
+    Appliance machine = Jobs.appliance(Jobs.heater(), known);
+    Finding good = only(machine, Jobs.measurement("cord", "voltage-drop", drop(0.3)));
+    assertEquals(0.852, good.limits().high(), 0.001);
+    assertEquals(Verdict.CONFORMS, good.verdict());
+    Finding hot = only(machine, Jobs.measurement("cord", "voltage-drop", drop(35)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, hot.verdict());
+    assertTrue(hot.keepsUnplugged());
+    assertTrue(hot.cautions().stream().anyMatch(c -> c.text().contains("competent for live work")));
+  }
+
+  @Test
+  void whereTheCurrentOrTheSectionIsUnknownItIsSaid() {
+    Finding noCurrent =
+        only(Jobs.appliance(cord(Map.of())), Jobs.measurement("cord", "voltage-drop", drop(0.3)));
+    assertEquals(Verdict.NOT_MEASURED, noCurrent.verdict());
+    assertTrue(noCurrent.remark().contains("state the current"), noCurrent.remark());
+    Finding odd =
+        only(
+            Jobs.appliance(
+                Jobs.heater(), cord(Map.of("section", Quantity.of(1.3, "mm2", QuantityKind.AREA)))),
+            Jobs.measurement("cord", "voltage-drop", drop(0.3)));
+    assertEquals(Verdict.NOT_MEASURED, odd.verdict());
+    assertTrue(odd.remark().contains("1.3 mm2"), odd.remark());
+  }
 }

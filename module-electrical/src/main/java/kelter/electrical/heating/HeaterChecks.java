@@ -12,7 +12,9 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.SoundJoint;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.rating.HeaterRating;
@@ -163,6 +165,28 @@ final class HeaterChecks {
                 mains.get().source(),
                 mains.get().limits())
             .resting(rated.get().isRange() ? "rated " + rated.get().display() : ""));
+  }
+
+  static Optional<Allowed> jointDrop(Measured measured) {
+    String title = "voltage across a joint against its heat";
+    Optional<RatedInput> input = RatedInput.of(measured.appliance(), measured.component());
+    double rated =
+        input.isPresent()
+            ? input.get().assumed().power() / input.get().assumed().voltage()
+            : Double.NaN;
+    double current = measured.conditions().si(Electrical.CURRENT, rated);
+    if (!(current > 0)) {
+      return Optional.of(Allowed.without(title, SoundJoint.SOURCE, SoundJoint.NO_CURRENT));
+    }
+    double volts = input.isPresent() ? input.get().assumed().voltage() : Double.NaN;
+    return Optional.of(
+        Allowed.of(title, SoundJoint.SOURCE, SoundJoint.limits(current, volts, 0))
+            .resting("at " + QuantityFormat.plain(rounded(current)) + " A")
+            .butIfNot(ElectricalCautions.HOT_JOINT));
+  }
+
+  private static double rounded(double amperes) {
+    return Math.round(100 * amperes) / 100.0;
   }
 
   static Optional<Allowed> heatingRate(Measured measured) {

@@ -66,6 +66,22 @@ record HeaterWords(
                   + " sheath, one minute.")
           .by(Electrical.insulation());
 
+  static final Observable JOINT_DROP =
+      Observable.named("joint-drop", "highest voltage across a joint of its circuit while it heats")
+          .logarithmic(QuantityKind.VOLTAGE, Electrical.DROP)
+          .at(Electrical.CURRENT)
+          .how(
+              "Clip on to wire and terminal on both sides of the joint that looks worst, meter on a"
+                  + " range that bears the mains; let the machine heat and read. Write the highest.")
+          .by(Electrical.live(12, Electrical.DROP_METER, ElectricalCautions.HOT_PART));
+
+  static final Observable TERMINAL_BURNS =
+      Observable.named(
+              "terminal-burns", "burnt look of terminals, connectors and wires of the heater")
+          .graded("none", "dark", "brown", "charred")
+          .how("Look at each terminal and connector, and whether it sits tight.")
+          .by(Electrical.inside(5, ElectricalCautions.HOT_PART));
+
   static final Observable TRIPS =
       Observable.named("trips-rcd", "the residual-current device trips")
           .asked(2, "Ask whether it trips, and when: at once, or after some heating.");
@@ -157,6 +173,7 @@ record HeaterWords(
                 current,
                 power,
                 voltage,
+                JOINT_DROP,
                 warming,
                 TRIPS,
                 TRIPS_BREAKER,
@@ -164,6 +181,7 @@ record HeaterWords(
                 slow,
                 OVERHEATS,
                 deposit,
+                TERMINAL_BURNS,
                 MARKING_DIFFERS,
                 sheath),
             List.of(HeaterRating.COLD_RESISTANCE, HeaterRating.ELEMENTS, amount),

@@ -8,10 +8,13 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.heating.Relay.Contact;
 import kelter.electrical.heating.TemperatureSensor.Sensor;
 import kelter.electrical.rating.HeaterRating;
+import kelter.electrical.supply.GlowingConnection;
 
 /**
- * A heater in series with the contacts of its relays on a supply that sags under load. A contact
- * closes as its coil and the temperature sensors let it; a welded one is closed whatever they do.
+ * A heater in series with joints and the contacts of its relays on a supply that sags under load. A
+ * contact closes as its coil and the temperature sensors let it; a welded one is closed whatever
+ * they do. A joint has the resistance with which it makes its heat at the rated current ({@link
+ * GlowingConnection}).
  *
  * @param rating what the heater has when it is in order
  * @param medium what it heats
@@ -20,6 +23,9 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
 
   /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
   private static final double OVERLOAD = 4;
+
+  /** Heat of a joint in order over that of a glowing one, as a ratio; from memory. */
+  static final double SOUND_JOINT = 0.01;
 
   /** The part of the loss under load that is there with nothing switched on; from memory. */
   private static final double LOST_IDLE = 0.2;
@@ -30,6 +36,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
         this,
         new Operation.Stated(
             conditions.si(Electrical.VOLTAGE, Double.NaN),
+            conditions.si(Electrical.CURRENT, Double.NaN),
             medium.isStated(conditions),
             medium.warming(conditions)));
   }
@@ -56,6 +63,8 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
     double mains = rating.mains() * state.of(CircuitFigure.MAINS);
     double reaching = state.of(CircuitFigure.REACHING);
     boolean overloaded = isOverload(ofItsKind, reaching);
+    double terminal = state.of(CircuitFigure.TERMINAL_JOINT);
+    double plug = state.of(CircuitFigure.PLUG_JOINT);
     State[] relays = state.each(Contact.class);
     return new Operation(
         state,
@@ -66,7 +75,16 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
         cold,
         cold * hotOverCold(),
         overloaded || isInterrupted(state, relays) ? Double.POSITIVE_INFINITY : contacts(relays),
+        joint(terminal),
+        joint(plug),
+        joint(terminal + plug - 2 * SOUND_JOINT),
         overloaded);
+  }
+
+  /** The resistance of a joint by its heat at the rated current over that of a glowing one, Ohm. */
+  private double joint(double heat) {
+    double current = rating.power() / rating.voltage();
+    return heat * GlowingConnection.heat(current) / (current * current);
   }
 
   /** Resistance at work over the one at 20 °C, as the rating has it. */

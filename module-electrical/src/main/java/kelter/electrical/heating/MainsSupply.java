@@ -1,6 +1,5 @@
 package kelter.electrical.heating;
 
-import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -20,7 +19,6 @@ import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.caution.ElectricalCautions;
@@ -31,9 +29,6 @@ import kelter.electrical.rating.SupplyNet;
 /** The outlet and what is behind it; mended by a licensed electrician only. */
 public final class MainsSupply implements Part {
 
-  static final Characteristic CURRENT =
-      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT);
-
   static final Observable IDLE =
       Observable.named("voltage-idle", "voltage with nothing switched on")
           .quantity(QuantityKind.VOLTAGE, 0, 500)
@@ -43,7 +38,7 @@ public final class MainsSupply implements Part {
   static final Observable LOADED =
       Observable.named("voltage-loaded", "voltage while the machine heats")
           .quantity(QuantityKind.VOLTAGE, 0, 500)
-          .at(CURRENT)
+          .at(Electrical.CURRENT)
           .how(
               "Read at the outlet through a measuring adapter while the machine heats; the outlet"
                   + " stays closed.")
@@ -149,18 +144,12 @@ public final class MainsSupply implements Part {
 
   /** It is told of the heater where the job lists no supply; from memory. */
   static FaultRow lowVoltage() {
-    return fault(
-            "low-voltage",
-            "too little voltage reaches the heater: weak supply or a hot joint",
-            0.02)
-        .changes(
-            CircuitFigure.REACHING.times(0.7),
-            CircuitFigure.PLUG_BURNS.becomes(line(0.3, 0.8)),
-            CircuitFigure.PLUG_HOT.becomes(line(0.15, 0.75)))
+    return fault("low-voltage", "too little voltage at the outlet: weak supply", 0.01)
+        .changes(CircuitFigure.REACHING.times(0.7))
         .curedBy(
             Work.byHand(
                 "mend-supply",
-                "mend the hot joint in the machine, or hand the outlet to an electrician",
+                "hand the outlet and its circuit to an electrician",
                 30,
                 0.75,
                 Caution.UNPLUG,

@@ -17,6 +17,10 @@ import kelter.electrical.rating.HeaterRating;
  * @param hot its resistance at work, Ohm
  * @param contacts the resistance of the contacts in series with it, Ohm; infinite if no current can
  *     flow
+ * @param terminalJoint the resistance of the worst joint at the heater, Ohm
+ * @param plugJoint the resistance of the worst joint from outlet to cord, Ohm
+ * @param badJoints by how much both have risen, Ohm: with joints in order the power is the rated
+ *     one
  * @param overloaded whether the fuse or circuit-breaker acts
  */
 record Operation(
@@ -28,6 +32,9 @@ record Operation(
     double cold,
     double hot,
     double contacts,
+    double terminalJoint,
+    double plugJoint,
+    double badJoints,
     boolean overloaded) {
 
   /** How much the mains change from one reading to the next, as a ratio; from memory. */
@@ -43,10 +50,12 @@ record Operation(
    * What is stated with a reading.
    *
    * @param voltage the voltage, which takes the place of the one in the state, V; NaN if none is
+   * @param current the current, which takes the place of the one in the state for what is lost
+   *     along a way, A; NaN if none is
    * @param amount whether it is stated how much is heated
    * @param warming by how much that is warmed for each watt, K/(W s), or K/W of air
    */
-  record Stated(double voltage, boolean amount, double warming) {}
+  record Stated(double voltage, double current, boolean amount, double warming) {}
 
   /**
    * How far readings of heaters with the same power and supply differ.
@@ -72,7 +81,7 @@ record Operation(
   }
 
   private double current(double voltage) {
-    return voltage / (hot + contacts);
+    return voltage / (hot + contacts + badJoints);
   }
 
   private double power(double voltage) {
@@ -97,6 +106,24 @@ record Operation(
   /** Voltage at the terminals of the heater, V. */
   double terminalVoltage() {
     return current(supply) * hot;
+  }
+
+  /** Voltage across the worst joint at the heater, V. */
+  double jointDrop() {
+    return flowing() * terminalJoint;
+  }
+
+  /**
+   * Voltage along one conductor from the outlet to the machine, V.
+   *
+   * @param conductor its resistance without the joints, Ohm
+   */
+  double cordDrop(double conductor) {
+    return flowing() * (conductor + plugJoint);
+  }
+
+  private double flowing() {
+    return stated.current > 0 ? stated.current : current(supply);
   }
 
   /** How fast water warms, K/s, or how much warmer air gets, K, by the mean power. */

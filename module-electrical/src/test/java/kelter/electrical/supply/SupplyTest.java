@@ -86,4 +86,21 @@ class SupplyTest {
     double[] load = CircuitLoad.calculation().law().apply(new double[] {1440, 120, 15, 1});
     assertEquals(0.80, load[1], 1e-12);
   }
+
+  /**
+   * NBSIR 76-1011, abstract: as much as 35 W at 15 A and 5 W at 0.8 A. Not used to make the law:
+   * NFPA 921, as a fire investigator's page cites it, up to 30 W to 40 W with 15 A to 20 A; 10 %.
+   */
+  @Test
+  void aGlowingJointMakesTensOfWatts() {
+    assertEquals(35, GlowingConnection.heat(15), 1e-9);
+    assertEquals(5, GlowingConnection.heat(0.8), 1e-9);
+    assertEquals(35, (GlowingConnection.heat(15) + GlowingConnection.heat(20)) / 2, 40 * 0.1);
+    assertTrue(GlowingConnection.heat(20) < 40 * 1.1);
+    assertEquals(GlowingConnection.heat(20), GlowingConnection.heat(60), 0);
+    assertTrue(GlowingConnection.heat(1e-5) < 1e-4);
+    double[] all = GlowingConnection.calculation().law().apply(new double[] {15});
+    assertEquals(35 / 15.0, all[1], 1e-9);
+    assertThrows(IllegalArgumentException.class, () -> GlowingConnection.heat(0));
+  }
 }
