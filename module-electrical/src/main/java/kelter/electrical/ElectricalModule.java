@@ -22,6 +22,7 @@ import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
+import kelter.electrical.heater.LoadHeatCapacity;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.heater.ScaleOnHeater;
 import kelter.electrical.heating.Heater;
@@ -76,6 +77,7 @@ public final class ElectricalModule implements CalculationModule {
             ResistivePower.calculation(),
             HeatUp.timeCalculation(),
             HeatUp.powerCalculation(),
+            LoadHeatCapacity.calculation(),
             LeadNull.calculation(),
             ConductorResistance.calculation(),
             WireGauge.calculation(),

@@ -41,6 +41,9 @@ record HeaterWords(
   static final Characteristic VOLUME =
       new Characteristic("volume", "volume of the water", QuantityKind.VOLUME);
 
+  static final Characteristic LOAD =
+      new Characteristic("load", "dry mass of wash or crockery in it", QuantityKind.MASS);
+
   static final Characteristic AIRFLOW =
       new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW);
 
@@ -111,7 +114,7 @@ record HeaterWords(
           voltage(Caution.HOT_WATER),
           Observable.named("heating-rate", "rate at which the water warms")
               .quantity(QuantityKind.HEATING_RATE, 0, 0.5)
-              .at(VOLUME, Electrical.VOLTAGE)
+              .at(VOLUME, LOAD, Electrical.VOLTAGE)
               .how(
                   "Read a thermometer in the water, or the machine's own, at the start and after 5 min"
                       + " of heating; divide.")

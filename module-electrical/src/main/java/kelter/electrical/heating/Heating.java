@@ -71,7 +71,7 @@ public final class Heating implements Part {
             .moves(
                 tolerance(rating),
                 CircuitFigure.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
-    HeatingCircuit circuit = new HeatingCircuit(rating, group.medium());
+    HeatingCircuit circuit = new HeatingCircuit(rating, group.medium(), group.balance());
     heater(model, group, circuit);
     for (Component link : group.links()) {
       ThermalLink.addTo(model, link);
@@ -126,10 +126,7 @@ public final class Heating implements Part {
         .observe(words.cold(), Operation::staysCold)
         .observe(words.slow(), Operation::isSlow)
         .usually(ofHeater(group.heater(), words.amount()))
-        .observe(
-            words.warming(),
-            Operation::warming,
-            air ? new OfReading(2, 2, 0.12, 0.4) : new OfReading(2, 5e-4, 0.1, 0.4));
+        .observe(words.warming(), Operation::warming, new OfReading(2, air ? 2 : 5e-4, true));
   }
 
   /** One conductor of the cord, Ohm; of the usual one where the table has none for its figures. */

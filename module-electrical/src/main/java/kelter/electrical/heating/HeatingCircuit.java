@@ -18,8 +18,10 @@ import kelter.electrical.supply.GlowingConnection;
  *
  * @param rating what the heater has when it is in order
  * @param medium what it heats
+ * @param balance what is heated along with water
  */
-record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstances<Operation> {
+record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance)
+    implements Circumstances<Operation> {
 
   /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
   private static final double OVERLOAD = 4;
@@ -37,8 +39,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
         new Operation.Stated(
             conditions.si(Electrical.VOLTAGE, Double.NaN),
             conditions.si(Electrical.CURRENT, Double.NaN),
-            medium.isStated(conditions),
-            medium.warming(conditions)));
+            medium.warming(balance, conditions)));
   }
 
   private record Under(HeatingCircuit circuit, Operation.Stated stated)

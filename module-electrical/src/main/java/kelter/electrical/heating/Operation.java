@@ -52,30 +52,27 @@ record Operation(
    * @param voltage the voltage, which takes the place of the one in the state, V; NaN if none is
    * @param current the current, which takes the place of the one in the state for what is lost
    *     along a way, A; NaN if none is
-   * @param amount whether it is stated how much is heated
-   * @param warming by how much that is warmed for each watt, K/(W s), or K/W of air
+   * @param warming how what is heated is warmed
    */
-  record Stated(double voltage, double current, boolean amount, double warming) {}
+  record Stated(double voltage, double current, Medium.Warming warming) {}
 
   /**
    * How far readings of heaters with the same power and supply differ.
    *
    * @param power with what power of the voltage the figure goes
    * @param floor what there is at least, in the unit of the figure
-   * @param known how uncertain the amount heated is where it is stated, as a ratio
-   * @param guessed the same where it is not stated
+   * @param warms whether it goes with how what is heated is warmed
    */
-  record OfReading(double power, double floor, double known, double guessed)
-      implements Spread<Operation> {
+  record OfReading(double power, double floor, boolean warms) implements Spread<Operation> {
 
     OfReading(double power, double floor) {
-      this(power, floor, 0, 0);
+      this(power, floor, false);
     }
 
     @Override
     public double of(double value, InOrder order, Operation at) {
       double drift = Double.isNaN(at.stated.voltage) ? power * FROM_READING_TO_READING : 0;
-      double amount = at.stated.amount ? known : guessed;
+      double amount = warms ? at.stated.warming.uncertainty() : 0;
       return Math.hypot(floor, value * Math.hypot(Math.hypot(HOT_AGAINST_COLD, drift), amount));
     }
   }
@@ -130,7 +127,7 @@ record Operation(
   double warming() {
     return power()
         * state.of(CircuitFigure.DUTY)
-        * stated.warming
+        * stated.warming.byWatt()
         / state.of(CircuitFigure.AIRFLOW);
   }
 
