@@ -600,6 +600,16 @@ class ElectricalChecksTest {
     assertTrue(tiny.remark().contains("0.001 W"), tiny.remark());
     Appliance without = Jobs.appliance(Jobs.component("heater", "heater"));
     assertTrue(only(without, measurement).remark().contains("has no power"));
+    Appliance plain =
+        new Appliance(
+            "washing-machine",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of(Jobs.heater()));
+    assertTrue(only(plain, measurement).remark().contains("has a rated voltage"));
   }
 
   private static Measurement rate(double kelvinPerMinute, Conditions conditions) {

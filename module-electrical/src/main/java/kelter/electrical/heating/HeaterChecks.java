@@ -44,6 +44,9 @@ final class HeaterChecks {
   /** How far the flow of air may be off its figure, as a ratio; common practice, no source. */
   private static final double AIRFLOW = 0.20;
 
+  private static final String NO_VOLTAGE =
+      "neither the heater nor the machine in the job has a rated voltage: state it";
+
   private static final String BY_RATING = "resistance against rated power and voltage";
 
   private static final String RISE = "temperature rise of the air against rated power and airflow";
@@ -168,14 +171,12 @@ final class HeaterChecks {
   static Optional<Allowed> voltage(Measured measured) {
     Optional<RatedRange> rated = RatedInput.voltage(measured.appliance(), measured.component());
     Optional<MainsRange> mains = MainsRange.of(measured.appliance(), measured.component());
+    String title = "voltage at the terminals against rated voltage";
     if (mains.isEmpty()) {
-      return Optional.empty();
+      return Optional.of(Allowed.without(title, MainsRange.RATED, NO_VOLTAGE));
     }
     return Optional.of(
-        Allowed.of(
-                "voltage at the terminals against rated voltage",
-                mains.get().source(),
-                mains.get().limits())
+        Allowed.of(title, mains.get().source(), mains.get().limits())
             .resting(rated.get().isRange() ? "rated " + rated.get().display() : ""));
   }
 
@@ -283,7 +284,7 @@ final class HeaterChecks {
     if (power.isEmpty()) {
       why = "the nameplate of the heater in the job has no power: state it";
     } else if (RatedInput.voltage(measured.appliance(), measured.component()).isEmpty()) {
-      why = "neither the heater nor the machine in the job has a rated voltage: state it";
+      why = NO_VOLTAGE;
     } else {
       why =
           "the rated power is "

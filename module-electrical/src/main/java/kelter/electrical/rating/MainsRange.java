@@ -20,7 +20,8 @@ public record MainsRange(Limits limits, Source source) {
   /** Mains range, as a ratio: (EU) 2019/2014, Art. 2, and IEC 60038. */
   private static final double DEVIATION = 0.10;
 
-  private static final Source RATED =
+  /** Where the range of a rated voltage by itself comes from. */
+  public static final Source RATED =
       Source.commonPractice("the mains range of 10 % to either side of the rated voltage");
 
   /**

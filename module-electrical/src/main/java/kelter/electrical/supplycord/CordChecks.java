@@ -96,12 +96,18 @@ final class CordChecks {
     Component cord = measured.component();
     double length = cord.si(CordWords.LENGTH, SHORT_CORD);
     double section = cord.si(CordWords.SECTION, USUAL_SECTION);
+    String title = "protective conductor against length of cord";
     if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
-      return Optional.empty();
+      return Optional.of(
+          Allowed.without(
+              title,
+              ProtectiveConductorLimit.SOURCE,
+              "the limit is known of conductors of up to 1.5 mm2; of this cord state the one of local"
+                  + " code, 'protective-conductor-limit'"));
     }
     return Optional.of(
         Allowed.of(
-                "protective conductor against length of cord",
+                title,
                 ProtectiveConductorLimit.SOURCE,
                 Limits.atMost(ProtectiveConductorLimit.limit(length, section)))
             .resting(
