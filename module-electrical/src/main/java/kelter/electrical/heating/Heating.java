@@ -71,7 +71,7 @@ public final class Heating implements Part {
             .moves(
                 tolerance(rating),
                 CircuitFigure.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
-    HeatingCircuit circuit = new HeatingCircuit(rating, group.medium(), group.balance());
+    HeatingCircuit circuit = HeatingCircuit.of(group);
     heater(model, group, circuit);
     for (Component link : group.links()) {
       ThermalLink.addTo(model, link);

@@ -19,8 +19,9 @@ import kelter.electrical.supply.GlowingConnection;
  * @param rating what the heater has when it is in order
  * @param medium what it heats
  * @param balance what is heated along with water
+ * @param glowing the resistance of a joint that glows at the rated current, Ohm
  */
-record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance)
+record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, double glowing)
     implements Circumstances<Operation> {
 
   /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
@@ -31,6 +32,17 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance)
 
   /** The part of the loss under load that is there with nothing switched on; from memory. */
   private static final double LOST_IDLE = 0.2;
+
+  /** The circuit of a heater. */
+  static HeatingCircuit of(HeatingGroup group) {
+    HeaterRating rating = group.rating();
+    double current = rating.power() / rating.voltage();
+    return new HeatingCircuit(
+        rating,
+        group.medium(),
+        group.balance(),
+        GlowingConnection.heat(current) / (current * current));
+  }
 
   @Override
   public Solver<Operation> under(Conditions conditions) {
@@ -76,16 +88,10 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance)
         cold,
         cold * hotOverCold(),
         overloaded || isInterrupted(state, relays) ? Double.POSITIVE_INFINITY : contacts(relays),
-        joint(terminal),
-        joint(plug),
-        joint(terminal + plug - 2 * SOUND_JOINT),
+        glowing * terminal,
+        glowing * plug,
+        glowing * (terminal + plug - 2 * SOUND_JOINT),
         overloaded);
-  }
-
-  /** The resistance of a joint by its heat at the rated current over that of a glowing one, Ohm. */
-  private double joint(double heat) {
-    double current = rating.power() / rating.voltage();
-    return heat * GlowingConnection.heat(current) / (current * current);
   }
 
   /** Resistance at work over the one at 20 °C, as the rating has it. */
