@@ -22,6 +22,7 @@ import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterConnection;
 import kelter.electrical.heater.HeaterResistance;
+import kelter.electrical.heater.LoadHeatCapacity;
 import kelter.electrical.heater.ResistivePower;
 import kelter.electrical.heater.ScaleOnHeater;
 import kelter.electrical.heating.Heater;
@@ -47,6 +48,7 @@ import kelter.electrical.sensor.SensorLine;
 import kelter.electrical.sensor.SteinhartHart;
 import kelter.electrical.solenoid.Solenoid;
 import kelter.electrical.supply.CircuitLoad;
+import kelter.electrical.supply.GlowingConnection;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.supplycord.SupplyCord;
@@ -75,6 +77,7 @@ public final class ElectricalModule implements CalculationModule {
             ResistivePower.calculation(),
             HeatUp.timeCalculation(),
             HeatUp.powerCalculation(),
+            LoadHeatCapacity.calculation(),
             LeadNull.calculation(),
             ConductorResistance.calculation(),
             WireGauge.calculation(),
@@ -113,6 +116,7 @@ public final class ElectricalModule implements CalculationModule {
             GroundFaultInterrupter.calculation(),
             SourceImpedance.calculation(),
             SourceImpedance.jointCalculation(),
+            GlowingConnection.calculation(),
             SupplyRange.calculation(),
             CircuitLoad.calculation());
 

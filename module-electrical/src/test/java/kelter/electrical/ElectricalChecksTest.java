@@ -25,6 +25,8 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ElectricalChecksTest {
 
@@ -509,17 +511,105 @@ class ElectricalChecksTest {
 
   /**
    * Arithmetic on the heat balance: 2 kW warm 12 L (11.9 kg, 4184 J/(kg K)) by 2.41 K/min at most,
-   * 2.53 with the +5 % of IEC 60335-1, clause 10; 1 K/min is too little whatever the losses.
+   * 2.53 with the +5 % of IEC 60335-1, clause 10, and less with a drum; 1 K/min is too little
+   * whatever the load and the losses.
    */
   @Test
   void theRateOfHeatingIsHeldAgainstThePower() {
     Appliance machine = Jobs.appliance(Jobs.heater());
     Conditions at230 =
         new Conditions(Map.of("voltage", Quantity.of(230, "V", QuantityKind.VOLTAGE)));
-    assertEquals(Verdict.CONFORMS, only(findings(machine, rate(2.0, at230))));
+    assertEquals(Verdict.CONFORMS, only(findings(machine, rate(1.9, at230))));
     assertEquals(Verdict.DOES_NOT_CONFORM, only(findings(machine, rate(1.0, at230))));
-    Finding fast = findings(machine, rate(2.0, at230)).get(0);
-    assertEquals(2.53 / 60, fast.limits().high(), 0.01 / 60);
+    Finding fast = findings(machine, rate(1.9, at230)).get(0);
+    assertTrue(fast.limits().high() < 2.53 / 60);
+    assertTrue(fast.limits().high() > 0.85 * 2.53 / 60);
+  }
+
+  private static Appliance heats(String kind, double kilowatts) {
+    Component heater =
+        Jobs.component(
+            "heater",
+            "heater",
+            Optional.of(Quantity.of(kilowatts, "kW", QuantityKind.POWER)),
+            Map.of());
+    return new Appliance(
+        kind, "", "", "", Optional.empty(), Jobs.appliance().nameplate(), List.of(heater));
+  }
+
+  private static Conditions with(double litres, double kilograms) {
+    return new Conditions(
+        Map.of(
+            "volume", Quantity.of(litres, "L", QuantityKind.VOLUME),
+            "load", Quantity.of(kilograms, "kg", QuantityKind.MASS),
+            "voltage", Quantity.of(230, "V", QuantityKind.VOLTAGE)));
+  }
+
+  /**
+   * Rates of machines in order by their heat balance with 7.5 % lost, worked out by hand with 4.19
+   * kJ for a litre of water, 1.34 for cotton, 0.84 for porcelain, 0.50 for steel, 1.6 kJ/(kg K) for
+   * plastic. Held against the water alone, dishwashers in order were condemned.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "washing-machine, 2.0, 14, 5, 1.55",
+    "washing-machine, 2.0, 18, 8, 1.21",
+    "washing-machine, 2.0, 9, 2, 2.35",
+    "dishwasher, 1.9, 3.2, 13, 3.3",
+    "dishwasher, 1.9, 3.2, 0, 5.2",
+    "washer-extractor, 12, 72, 18, 1.9",
+    "water-boiler, 2.0, 80, 0, 0.33"
+  })
+  void theLoadIsHeatedAlong(String kind, double kilowatts, double litres, double load, double k) {
+    Appliance machine = heats(kind, kilowatts);
+    Finding finding = findings(machine, rate(k, with(litres, load))).get(0);
+    assertTrue(
+        finding.limits().low() < 0.95 * k / 60 && k / 60 < finding.limits().high(),
+        finding.limits().toString());
+    assertTrue(k / 2 / 60 < finding.limits().low(), finding.limits().toString());
+  }
+
+  @Test
+  void ofAKindThatNobodyKnowsNothingIsDecidedUpToTheHeaviestLoad() {
+    Conditions small = with(3.2, 13);
+    assertEquals(Verdict.UNDECIDED, only(findings(heats("spray-washer", 1.9), rate(4, small))));
+    assertEquals(
+        Verdict.DOES_NOT_CONFORM, only(findings(heats("spray-washer", 1.9), rate(1.5, small))));
+    assertEquals(Verdict.CONFORMS, only(findings(heats("spray-washer", 1.9), rate(7, small))));
+  }
+
+  /** A heater of 1 mW is a slip of the pen; up to 25 W the table has no lower limit. */
+  @ParameterizedTest
+  @CsvSource({
+    "resistance, 26.2, Ohm",
+    "power, 2000, W",
+    "current, 8.7, A",
+    "heating-rate, 2, K/min"
+  })
+  void aHeaterWithoutABandSaysWhyThereIsNoVerdict(String observable, double value, String unit) {
+    Map<String, QuantityKind> kinds =
+        Map.of(
+            "Ohm", QuantityKind.RESISTANCE,
+            "W", QuantityKind.POWER,
+            "A", QuantityKind.CURRENT,
+            "K/min", QuantityKind.HEATING_RATE);
+    Reading reading = Jobs.value(value, unit, kinds.get(unit), 0.1);
+    Measurement measurement = Jobs.measurement("heater", observable, reading);
+    Finding tiny = only(heats("washing-machine", 1e-6), measurement);
+    assertEquals(Verdict.NOT_MEASURED, tiny.verdict());
+    assertTrue(tiny.remark().contains("0.001 W"), tiny.remark());
+    Appliance without = Jobs.appliance(Jobs.component("heater", "heater"));
+    assertTrue(only(without, measurement).remark().contains("has no power"));
+    Appliance plain =
+        new Appliance(
+            "washing-machine",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of(Jobs.heater()));
+    assertTrue(only(plain, measurement).remark().contains("has a rated voltage"));
   }
 
   private static Measurement rate(double kelvinPerMinute, Conditions conditions) {
@@ -595,5 +685,70 @@ class ElectricalChecksTest {
     assertTrue(shut.keepsUnplugged());
     Finding open = only(machine, Jobs.measurement("door", "open-resistance", ohm(5e6)));
     assertEquals(Verdict.CONFORMS, open.verdict());
+  }
+
+  private static Component cord(Map<String, Quantity> figures) {
+    return Jobs.component("cord", "supply-cord", Optional.empty(), figures);
+  }
+
+  private static Reading drop(double volts) {
+    return Jobs.value(volts, "V", QuantityKind.VOLTAGE, 0.01);
+  }
+
+  /**
+   * Arithmetic on Joule's law, common practice: 5 W at 2000 W / 230 V = 8.696 A are 0.575 V. 35 W,
+   * as NBSIR 76-1011 measured at a glowing joint, are far above it.
+   */
+  @Test
+  void theVoltageAcrossAJointIsHeldAgainstItsHeat() {
+    Appliance machine = Jobs.appliance(Jobs.heater());
+    Finding good = only(machine, Jobs.measurement("heater", "joint-drop", drop(0.05)));
+    assertEquals(0.575, good.limits().high(), 0.0005);
+    assertEquals(Verdict.CONFORMS, good.verdict());
+    Finding glows = only(machine, Jobs.measurement("heater", "joint-drop", drop(35 / 8.696)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, glows.verdict());
+    assertTrue(glows.keepsUnplugged());
+    Conditions small =
+        new Conditions(Map.of("current", Quantity.of(0.8, "A", QuantityKind.CURRENT)));
+    // NBSIR 76-1011: 5 W at 0.8 A glow, which are 6.25 V; 1 % of 230 V is stricter.
+    Finding weak = only(machine, Jobs.measurement("heater", "joint-drop", drop(6.25), small));
+    assertEquals(2.3, weak.limits().high(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, weak.verdict());
+  }
+
+  /**
+   * IEC 60228, Table 3, 13.3 Ohm/km at 20 °C, and 0.393 %/K of copper: 2 m of 1.5 mm² at 70 °C have
+   * 31.8 mOhm and lose 0.277 V at 8.696 A; a joint in order adds 0.575 V at most.
+   */
+  @Test
+  void theVoltageAlongACordIsHeldAgainstCordAndJoint() {
+    Component known =
+        cord(
+            Map.of(
+                "length", Quantity.of(2, "m", QuantityKind.HEAD),
+                "section", Quantity.of(1.5, "mm2", QuantityKind.AREA)));
+    Appliance machine = Jobs.appliance(Jobs.heater(), known);
+    Finding good = only(machine, Jobs.measurement("cord", "voltage-drop", drop(0.3)));
+    assertEquals(0.852, good.limits().high(), 0.001);
+    assertEquals(Verdict.CONFORMS, good.verdict());
+    Finding hot = only(machine, Jobs.measurement("cord", "voltage-drop", drop(35)));
+    assertEquals(Verdict.DOES_NOT_CONFORM, hot.verdict());
+    assertTrue(hot.keepsUnplugged());
+    assertTrue(hot.cautions().stream().anyMatch(c -> c.text().contains("competent for live work")));
+  }
+
+  @Test
+  void whereTheCurrentOrTheSectionIsUnknownItIsSaid() {
+    Finding noCurrent =
+        only(Jobs.appliance(cord(Map.of())), Jobs.measurement("cord", "voltage-drop", drop(0.3)));
+    assertEquals(Verdict.NOT_MEASURED, noCurrent.verdict());
+    assertTrue(noCurrent.remark().contains("state the current"), noCurrent.remark());
+    Finding odd =
+        only(
+            Jobs.appliance(
+                Jobs.heater(), cord(Map.of("section", Quantity.of(1.3, "mm2", QuantityKind.AREA)))),
+            Jobs.measurement("cord", "voltage-drop", drop(0.3)));
+    assertEquals(Verdict.NOT_MEASURED, odd.verdict());
+    assertTrue(odd.remark().contains("1.3 mm2"), odd.remark());
   }
 }

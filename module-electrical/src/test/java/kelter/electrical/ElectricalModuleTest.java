@@ -207,6 +207,8 @@ class ElectricalModuleTest {
         Jobs.measurement("dryer-heater", "air-temperature-rise", open),
         Jobs.measurement("sensor", "shown-error", open),
         Jobs.measurement("relay", "voltage-drop", open),
+        Jobs.measurement("heater", "joint-drop", open),
+        Jobs.measurement("cord", "voltage-drop", open),
         Jobs.measurement("motor", "current", open),
         Jobs.measurement("motor", "auxiliary-resistance", open),
         Jobs.measurement("valve", "coil-resistance", open));

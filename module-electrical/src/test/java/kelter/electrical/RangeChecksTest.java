@@ -129,13 +129,68 @@ class RangeChecksTest {
     assertEquals(high, finding.limits().high(), 1e-9);
   }
 
+  private static Finding supply(String voltage, String frequency, double volt) {
+    return only(
+        machine(voltage, frequency, Jobs.component("supply", "supply")),
+        volt("supply", "voltage-idle", volt));
+  }
+
+  /**
+   * ANSI C84.1, Table 1, range B at the outlet, from memory: 208 V to 254 V of 120/240 V, and 180 V
+   * to 220 V of 208Y/120 V. EN 50160 is European and of 50 Hz.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "240 V, 60 Hz, 208, 254",
+    "240 V, 50 Hz, 195.5, 253",
+    "230 V, 50/60 Hz, 195.5, 253",
+    "230 V, , 195.5, 253",
+    "208 V, 60 Hz, 180, 220",
+    "120 V, 60 Hz, 104, 127"
+  })
+  void theSupplyByVoltageAndFrequency(String voltage, String frequency, double low, double high) {
+    Finding finding = supply(voltage, frequency, (low + high) / 2);
+    assertEquals(low, finding.limits().low(), 1e-9);
+    assertEquals(high, finding.limits().high(), 1e-9);
+    assertEquals(Verdict.CONFORMS, finding.verdict());
+  }
+
+  /** On the 240 V of North America 198 V are too little, which EN 50160 would let pass. */
   @Test
-  void anotherSingleVoltageStillHasNoRange() {
-    assertTrue(
-        findings(
-                machine("400 V", null, Jobs.component("supply", "supply")),
-                volt("supply", "voltage-idle", 400))
-            .isEmpty());
+  void whereTwoNetsArePossibleWhatLiesBetweenIsUndecided() {
+    assertEquals(Verdict.DOES_NOT_CONFORM, supply("240 V", "60 Hz", 200).verdict());
+    assertEquals(Verdict.CONFORMS, supply("240 V", "50 Hz", 200).verdict());
+    Finding open = supply("240 V", null, 200);
+    assertEquals(Verdict.UNDECIDED, open.verdict());
+    assertTrue(open.remark().contains("state the frequency"), open.remark());
+    assertEquals(Verdict.CONFORMS, supply("240 V", null, 240).verdict());
+    assertEquals(Verdict.DOES_NOT_CONFORM, supply("240 V", null, 188).verdict());
+    assertEquals(Verdict.UNDECIDED, supply("208-240 V", "60 Hz", 236).verdict());
+  }
+
+  /** Nets of 220 V and 230 V at 60 Hz, 127 V, 400 V: no table of theirs is known to the project. */
+  @ParameterizedTest
+  @CsvSource({"220 V, 60 Hz", "220-240 V, 60 Hz", "127 V, 60 Hz", "110 V, 50 Hz", "400 V, 50 Hz"})
+  void ofAnUnknownNetItIsSaidWhyThereIsNoVerdict(String voltage, String frequency) {
+    Finding finding = supply(voltage, frequency, 230);
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("no range is known here"), finding.remark());
+  }
+
+  /**
+   * ANSI C84.1 as above: 258 V at a heater lie within 10 % of 240 V, and above the 254 V of the
+   * net.
+   */
+  @Test
+  void aNorthAmericanHeaterIsHeldAgainstItsOwnNet() {
+    Appliance machine = machine("240 V", "60 Hz", Jobs.heater());
+    Finding high = only(machine, volt("heater", "voltage", 258));
+    assertEquals(Verdict.DOES_NOT_CONFORM, high.verdict());
+    assertEquals(254, high.limits().high(), 1e-9);
+    assertEquals(Standing.FROM_MEMORY, high.source().standing());
+    assertEquals(
+        Verdict.CONFORMS,
+        only(machine("240 V", "50 Hz", Jobs.heater()), volt("heater", "voltage", 258)).verdict());
   }
 
   /** IEC 60038: 10 % to either side of the rated voltage, here of 220 V and of 240 V. */

@@ -54,6 +54,34 @@ class ShopOptionTest {
       }
       """;
 
+  /** A machine on which everything was looked at and measured dead, and that heats slowly still. */
+  private static final String MEASURED_DEAD =
+      """
+      {
+        "format": "kelter-job/1",
+        "id": "shop-2",
+        "date": "2026-03-01",
+        "appliance": {
+          "kind": "water-boiler",
+          "nameplate": { "voltage": "230 V" },
+          "components": [
+            { "id": "heater", "nameplate": { "power": "2 kW" } },
+            { "id": "supply" }
+          ]
+        },
+        "measurements": [
+          { "of": "heater", "observable": "heats-slowly", "reading": "yes" },
+          { "of": "heater", "observable": "resistance", "reading": "26 ohm" },
+          { "of": "heater", "observable": "insulation-resistance", "reading": "> 200 MOhm" },
+          { "of": "heater", "observable": "trips-rcd", "reading": "no" },
+          { "of": "heater", "observable": "scale", "reading": "none" },
+          { "of": "heater", "observable": "terminal-burns", "reading": "none" },
+          { "of": "heater", "observable": "sheath-damaged", "reading": "no" },
+          { "of": "heater", "observable": "marking-differs", "reading": "no" }
+        ]
+      }
+      """;
+
   @TempDir private Path folder;
 
   private String job(String instrument) throws IOException {
@@ -92,7 +120,7 @@ class ShopOptionTest {
 
   @Test
   void liveWorkIsProposedOnlyToTheCompetent() throws IOException {
-    String job = job("");
+    String job = Files.writeString(folder.resolve("dead.json"), MEASURED_DEAD).toString();
     Console without = Console.run("diagnose", "--format", "json", job);
     Console with = Console.run("diagnose", "--format", "json", "--shop", shop("95 %", true), job);
 

@@ -40,6 +40,14 @@ public final class ElectricalCautions {
               + " the outlet.",
           true);
 
+  /** A contact or joint that drops voltage. */
+  public static final Caution HOT_JOINT =
+      new Caution(
+          Signal.WARNING,
+          "Fire. A contact or joint that drops voltage heats itself and what is around it: do not let"
+              + " the machine heat again before it is renewed.",
+          true);
+
   /** Somebody felt current. */
   public static final Caution TINGLE =
       new Caution(

@@ -94,6 +94,19 @@ public final class CordWords {
                   + " both ways round where it can be.")
           .by(leakage());
 
+  /** What is lost along the cord under load. */
+  public static final Observable VOLTAGE_DROP =
+      Observable.named(
+              "voltage-drop",
+              "voltage along one conductor from the outlet to the machine while it heats")
+          .logarithmic(QuantityKind.VOLTAGE, Electrical.DROP)
+          .at(Electrical.CURRENT)
+          .how(
+              "Measuring adapter in the outlet: clip from its phase contact to the same conductor at"
+                  + " the terminals inside, meter on a range that bears the mains; let the machine heat"
+                  + " and read. The same for neutral; write the higher one.")
+          .by(Electrical.live(12, Electrical.DROP_METER, ElectricalCautions.FIXED_WIRING));
+
   /** Whether a tingle was felt. */
   public static final Observable TINGLE =
       Observable.named("tingle", "somebody felt a tingle at touchable metal")
@@ -121,6 +134,7 @@ public final class CordWords {
               APPLIANCE_INSULATION,
               CONDUCTOR_CURRENT,
               TOUCH_CURRENT,
+              VOLTAGE_DROP,
               PLUG_BURNS,
               PLUG_HOT,
               TINGLE),

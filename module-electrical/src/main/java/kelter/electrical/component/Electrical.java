@@ -31,6 +31,11 @@ public final class Electrical {
       new Characteristic("voltage", "voltage at the part", QuantityKind.VOLTAGE)
           .within(new Span(0, 1000));
 
+  /** The current that flowed. */
+  public static final Characteristic CURRENT =
+      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT)
+          .within(new Span(0, 1000));
+
   /** More than the filter of an ordinary appliance has, F; common practice, no source. */
   private static final double FILTER = 2.2e-6;
 
@@ -85,6 +90,15 @@ public final class Electrical {
 
   /** An ordinary meter on its alternating voltage range. */
   public static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
+
+  /**
+   * An ordinary meter across a joint under load, on a range that bears the mains, since they lie
+   * there once the joint opens.
+   */
+  public static final Accuracy DROP_METER = new Accuracy(0.01, 0.05);
+
+  /** From what such a meter just tells to the mains of an open joint, V. */
+  public static final Span DROP = new Span(0.02, 500);
 
   /** An ordinary tester of leakage currents. */
   static final Accuracy LEAKAGE_TESTER = new Accuracy(0.05, 2e-5);

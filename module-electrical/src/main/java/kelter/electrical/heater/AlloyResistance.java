@@ -9,6 +9,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 
 /**
  * How the resistance of a heating wire changes from 20 °C to working temperature: R_hot = C_t ·
@@ -22,7 +23,10 @@ public final class AlloyResistance {
 
   /** Where the factors stand. */
   public static final Source SOURCE =
-      Source.published("maker's alloy table of factors C_t (values as in GB/T 1234)");
+      new Source(
+          "GB/T 1234, factors C_t, as a maker's alloy table prints them; handbooks differ by up to 3"
+              + " %",
+          Standing.SECOND_HAND);
 
   /** The alloys of the table. */
   public enum Alloy {

@@ -22,9 +22,10 @@ public final class ScaleOnHeater {
 
   /** Where law and conductivity stand. */
   public static final Source SOURCE =
-      Source.published(
-          "Fourier's law of heat conduction; calcium carbonate 2.2 W/(m K) (Pezzin and others,"
-              + " Influence of Limescale on Heating Elements Efficiency, 2013)");
+      Source.fromMemory(
+          "Fourier's law of heat conduction; compact calcium carbonate 2.2 W/(m K) (Pezzin and"
+              + " others, Influence of Limescale on Heating Elements Efficiency, 2013, seen in a"
+              + " summary only); porous scale 1 W/(m K)");
 
   private static final QuantityKind CONDUCTIVITY =
       QuantityKind.of("thermal conductivity", "W/(m.K)");

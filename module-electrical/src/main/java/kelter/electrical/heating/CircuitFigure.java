@@ -20,6 +20,10 @@ enum CircuitFigure implements Figure {
   LEAK(0),
   /** What leaks elsewhere in the appliance, S. */
   OTHER_LEAK(0),
+  /** Heat of the worst joint at the heater over that of a glowing one, as a ratio. */
+  TERMINAL_JOINT(HeatingCircuit.SOUND_JOINT),
+  /** The same of the worst joint from outlet to cord. */
+  PLUG_JOINT(HeatingCircuit.SOUND_JOINT),
   /** Share of the time in which it heats while it should. */
   DUTY(1),
   /** Share of the wanted rise of temperature that is reached. */
@@ -28,6 +32,8 @@ enum CircuitFigure implements Figure {
   AIRFLOW(1),
   /** Scale or lint, from 0 to 1. */
   DEPOSIT(0.15),
+  /** Burnt look of terminals and connectors at the heater, from 0 to 1. */
+  TERMINAL_BURNS(0.1),
   /** Burnt look of the plug, from 0 to 1. */
   PLUG_BURNS(0.1),
   /** Probability that plug or cord get hot. */

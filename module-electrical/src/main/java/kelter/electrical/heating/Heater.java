@@ -81,6 +81,8 @@ public final class Heater implements Part {
             .on(kind, words.current(), HeaterChecks::current),
         LimitCheck.named("heater-voltage", "Does the voltage reach the heater?")
             .on(kind, words.voltage(), HeaterChecks::voltage),
+        LimitCheck.named("heater-joint", "Does a joint of the heater lose voltage?")
+            .on(kind, HeaterWords.JOINT_DROP, HeaterChecks::jointDrop),
         medium == Medium.WATER
             ? LimitCheck.named(
                     "heating-rate", "Does the water warm as fast as the power should make it?")

@@ -7,11 +7,14 @@ import kelter.core.check.Measured;
 import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.law.PowerInputBand;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.SoundJoint;
 import kelter.electrical.heater.HeatUp;
 import kelter.electrical.heater.HeaterResistance;
 import kelter.electrical.rating.HeaterRating;
@@ -21,8 +24,8 @@ import kelter.electrical.rating.RatedInput;
 /**
  * What a heater may measure, take and do against its rated power: the band of IEC 60335-1, clause
  * 10, brought to the voltage of the reading. Where no voltage is stated, the limits span the mains
- * range of 10 % to either side. Where the nameplate has a range of voltages, {@link RatedInput}
- * says to which its power belongs.
+ * ({@link MainsRange}). Where the nameplate has a range of voltages, {@link RatedInput} says to
+ * which its power belongs.
  */
 final class HeaterChecks {
 
@@ -38,14 +41,32 @@ final class HeaterChecks {
   /** Below this share of the lower limit it is a short. */
   private static final double SHORT = 0.2;
 
-  /** Least share of the power that warms the water of a closed machine; common practice. */
-  private static final double STAYS = 0.70;
-
   /** How far the flow of air may be off its figure, as a ratio; common practice, no source. */
   private static final double AIRFLOW = 0.20;
 
-  /** Density of water, kg/m³, at 40 °C within 0.7 % from 10 °C to 60 °C: IAPWS R6-95. */
-  private static final double WATER_DENSITY = 992.2;
+  private static final String NO_VOLTAGE =
+      "neither the heater nor the machine in the job has a rated voltage: state it";
+
+  private static final String BY_RATING = "resistance against rated power and voltage";
+
+  private static final String RISE = "temperature rise of the air against rated power and airflow";
+
+  private static final Source OF_AIR =
+      Source.commonPractice(
+          "heat balance of the air by the power input band of IEC 60335-1, airflow within 20 %");
+
+  private static final String RATE = "rate of heating against rated power, water and load";
+
+  private static final Source BALANCE =
+      Source.fromMemory(
+          "heat balance of water, machine and load by the power input band of IEC 60335-1, up to 10 %"
+              + " lost; masses of the machine within 30 %");
+
+  private static final String OF_MACHINE = "what of the machine gets warm is counted in";
+
+  private static final String OF_UNKNOWN_KIND =
+      "what is heated along is not known of this kind of appliance: between no load and that of a"
+          + " dishwasher nothing is decided";
 
   private static final Caution DO_NOT_CONNECT =
       new Caution(
@@ -68,7 +89,7 @@ final class HeaterChecks {
           resistance(
               measured,
               Allowed.of(
-                  "resistance against rated power and voltage",
+                  BY_RATING,
                   input.get().source(HeaterResistance.SOURCE),
                   new Limits(hot.low() * (1 - COLD_ALLOWANCE), hot.high())),
               input
@@ -77,7 +98,7 @@ final class HeaterChecks {
     }
     double figure = measured.component().si(HeaterRating.COLD_RESISTANCE);
     if (Double.isNaN(figure)) {
-      return Optional.empty();
+      return without(measured, BY_RATING);
     }
     return Optional.of(
         resistance(
@@ -111,20 +132,17 @@ final class HeaterChecks {
 
   static Optional<Allowed> power(Measured measured) {
     Optional<RatedInput> input = banded(measured);
+    String title = "power against rated power";
     return input.isPresent()
-        ? Optional.of(
-            ofInput(
-                measured,
-                input.get(),
-                "power against rated power",
-                power(input.get(), mains(measured))))
-        : Optional.empty();
+        ? Optional.of(ofInput(measured, input.get(), title, power(input.get(), mains(measured))))
+        : without(measured, title);
   }
 
   static Optional<Allowed> current(Measured measured) {
+    String title = "current against rated power and voltage";
     Optional<RatedInput> input = banded(measured);
     if (input.isEmpty()) {
-      return Optional.empty();
+      return without(measured, title);
     }
     Limits mains = mains(measured);
     Limits power = power(input.get(), mains);
@@ -132,67 +150,118 @@ final class HeaterChecks {
         ofInput(
             measured,
             input.get(),
-            "current against rated power and voltage",
+            title,
             new Limits(power.low() / mains.low(), power.high() / mains.high())));
   }
 
   private static Allowed ofInput(Measured measured, RatedInput input, String title, Limits limits) {
+    Limits mains = mains(measured);
     return Allowed.of(title, input.source(PowerInputBand.SOURCE), limits)
         .resting(
             input.remark(
                 volts(measured) > 0
                     ? "brought to the voltage of the reading"
-                    : "mains of 10 % to either side taken, because no voltage is stated"));
+                    : "mains of "
+                        + QuantityFormat.plain(mains.low())
+                        + " V to "
+                        + QuantityFormat.plain(mains.high())
+                        + " V taken, because no voltage is stated"));
   }
 
   static Optional<Allowed> voltage(Measured measured) {
     Optional<RatedRange> rated = RatedInput.voltage(measured.appliance(), measured.component());
-    if (rated.isEmpty()) {
-      return Optional.empty();
+    Optional<MainsRange> mains = MainsRange.of(measured.appliance(), measured.component());
+    String title = "voltage at the terminals against rated voltage";
+    if (mains.isEmpty()) {
+      return Optional.of(Allowed.without(title, MainsRange.RATED, NO_VOLTAGE));
     }
     return Optional.of(
-        Allowed.of(
-                "voltage at the terminals against rated voltage",
-                Source.commonPractice(
-                    "the mains range of 10 % to either side reaches the terminals"),
-                MainsRange.of(rated.get()))
+        Allowed.of(title, mains.get().source(), mains.get().limits())
             .resting(rated.get().isRange() ? "rated " + rated.get().display() : ""));
+  }
+
+  static Optional<Allowed> jointDrop(Measured measured) {
+    String title = "voltage across a joint against its heat";
+    Optional<RatedInput> input = RatedInput.of(measured.appliance(), measured.component());
+    double rated =
+        input.isPresent()
+            ? input.get().assumed().power() / input.get().assumed().voltage()
+            : Double.NaN;
+    double current = measured.conditions().si(Electrical.CURRENT, rated);
+    if (!(current > 0)) {
+      return Optional.of(Allowed.without(title, SoundJoint.SOURCE, SoundJoint.NO_CURRENT));
+    }
+    double volts = input.isPresent() ? input.get().assumed().voltage() : Double.NaN;
+    return Optional.of(
+        Allowed.of(title, SoundJoint.SOURCE, SoundJoint.limits(current, volts, 0))
+            .resting("at " + QuantityFormat.plain(rounded(current)) + " A")
+            .butIfNot(ElectricalCautions.HOT_JOINT));
+  }
+
+  private static double rounded(double amperes) {
+    return Math.round(100 * amperes) / 100.0;
   }
 
   static Optional<Allowed> heatingRate(Measured measured) {
     Optional<RatedInput> input = banded(measured);
     double volume = stated(measured, HeaterWords.VOLUME);
-    if (input.isEmpty() || !(volume > 0)) {
-      return Optional.empty();
+    if (input.isEmpty()) {
+      return without(measured, RATE);
+    }
+    if (!(volume > 0)) {
+      return Optional.of(
+          Allowed.without(
+              RATE, BALANCE, "state the volume of the water with the reading or the heater"));
     }
     Limits power = power(input.get(), mains(measured));
-    double mass = volume * WATER_DENSITY;
+    HeatBalance balance = HeatBalance.of(measured.appliance().kind());
+    double load = measured.conditions().si(HeaterWords.LOAD, Double.NaN);
+    Limits rate = rate(power, balance.capacity(volume, load));
     return Optional.of(
-        Allowed.of(
-                "rate of heating against rated power and volume",
-                Source.commonPractice(
-                    "heat balance of the water by the power input band of IEC 60335-1, 70 % to 100 %"
-                        + " of the heat staying in it"),
-                new Limits(
-                    HeatUp.rate(mass, power.low(), 0, STAYS),
-                    HeatUp.rate(mass, power.high(), 0, 1)))
-            .resting(input.get().remark("machine and losses take up to 30 % of the heat")));
+        balance.isKnown()
+            ? Allowed.of(RATE, BALANCE, rate)
+                .resting(input.get().remark(balance.hasLoad() ? ofLoad(load) : OF_MACHINE))
+            : Allowed.of(RATE, BALANCE, ofHeaviest(rate, power, volume))
+                .orPerhaps(rate)
+                .resting(input.get().remark(OF_UNKNOWN_KIND)));
+  }
+
+  private static Limits rate(Limits power, Limits capacity) {
+    return new Limits(
+        power.low() * HeatBalance.STAYS.low() / capacity.high(),
+        power.high() * HeatBalance.STAYS.high() / capacity.low());
+  }
+
+  /** With the heaviest load in the least water that is known, which is that of a dishwasher. */
+  private static Limits ofHeaviest(Limits rate, Limits power, double volume) {
+    Limits heaviest = rate(power, HeatBalance.of("dishwasher").capacity(volume, Double.NaN));
+    return new Limits(Math.min(rate.low(), heaviest.low()), rate.high());
+  }
+
+  private static String ofLoad(double load) {
+    return OF_MACHINE
+        + (load >= 0
+            ? "; load of " + QuantityFormat.plain(load) + " kg"
+            : "; from empty to full, because the load is not stated");
   }
 
   static Optional<Allowed> airRise(Measured measured) {
     Optional<RatedInput> input = banded(measured);
     double airflow = stated(measured, HeaterWords.AIRFLOW);
-    if (input.isEmpty() || !(airflow > 0)) {
-      return Optional.empty();
+    if (input.isEmpty()) {
+      return without(measured, RISE);
+    }
+    if (!(airflow > 0)) {
+      return Optional.of(
+          Allowed.without(
+              RISE, OF_AIR, "state the flow rate of the air with the reading or the heater"));
     }
     Limits power = power(input.get(), mains(measured));
     double capacity = airflow * HeatUp.AIR_HEAT_CAPACITY;
     return Optional.of(
         Allowed.of(
-                "temperature rise of the air against rated power and airflow",
-                Source.commonPractice(
-                    "heat balance of the air by the power input band of IEC 60335-1, airflow within"
-                        + " 20 %"),
+                RISE,
+                OF_AIR,
                 new Limits(
                     power.low() / (capacity * (1 + AIRFLOW)),
                     power.high() / (capacity * (1 - AIRFLOW))))
@@ -208,6 +277,23 @@ final class HeaterChecks {
     return input.isPresent() && input.get().hasBand() ? input : Optional.empty();
   }
 
+  /** Why there is no band. */
+  private static Optional<Allowed> without(Measured measured, String title) {
+    Optional<RatedRange> power = measured.component().nameplate().power();
+    String why;
+    if (power.isEmpty()) {
+      why = "the nameplate of the heater in the job has no power: state it";
+    } else if (RatedInput.voltage(measured.appliance(), measured.component()).isEmpty()) {
+      why = NO_VOLTAGE;
+    } else {
+      why =
+          "the rated power is "
+              + QuantityFormat.plain(power.get().low().si())
+              + " W, and up to 25 W the table has no lower limit: read the nameplate again";
+    }
+    return Optional.of(Allowed.without(title, PowerInputBand.SOURCE, why));
+  }
+
   /** The voltage stated with a reading, V; NaN if none is. */
   private static double volts(Measured measured) {
     return measured.conditions().si(Electrical.VOLTAGE, Double.NaN);
@@ -218,8 +304,7 @@ final class HeaterChecks {
     double volts = volts(measured);
     return volts > 0
         ? new Limits(volts, volts)
-        : MainsRange.of(
-            RatedInput.voltage(measured.appliance(), measured.component()).orElseThrow());
+        : MainsRange.of(measured.appliance(), measured.component()).orElseThrow().limits();
   }
 
   private static Limits power(RatedInput input, Limits mains) {

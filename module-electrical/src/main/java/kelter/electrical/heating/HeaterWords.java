@@ -43,6 +43,9 @@ record HeaterWords(
       new Characteristic("volume", "volume of the water", QuantityKind.VOLUME)
           .within(new Span(1e-5, 5));
 
+  static final Characteristic LOAD =
+      new Characteristic("load", "dry mass of wash or crockery in it", QuantityKind.MASS);
+
   static final Characteristic AIRFLOW =
       new Characteristic("airflow", "flow rate of the air", QuantityKind.FLOW)
           .within(new Span(1e-5, 10));
@@ -68,6 +71,22 @@ record HeaterWords(
               "Take both wires off the heater and measure with 500 V from a terminal to its metal"
                   + " sheath, one minute.")
           .by(Electrical.insulation());
+
+  static final Observable JOINT_DROP =
+      Observable.named("joint-drop", "highest voltage across a joint of its circuit while it heats")
+          .logarithmic(QuantityKind.VOLTAGE, Electrical.DROP)
+          .at(Electrical.CURRENT)
+          .how(
+              "Clip on to wire and terminal on both sides of the joint that looks worst, meter on a"
+                  + " range that bears the mains; let the machine heat and read. Write the highest.")
+          .by(Electrical.live(12, Electrical.DROP_METER, ElectricalCautions.HOT_PART));
+
+  static final Observable TERMINAL_BURNS =
+      Observable.named(
+              "terminal-burns", "burnt look of terminals, connectors and wires of the heater")
+          .graded("none", "dark", "brown", "charred")
+          .how("Look at each terminal and connector, and whether it sits tight.")
+          .by(Electrical.inside(5, ElectricalCautions.HOT_PART));
 
   static final Observable TRIPS =
       Observable.named("trips-rcd", "the residual-current device trips")
@@ -98,7 +117,7 @@ record HeaterWords(
           voltage(Caution.HOT_WATER),
           Observable.named("heating-rate", "rate at which the water warms")
               .quantity(QuantityKind.HEATING_RATE, 0, 0.5)
-              .at(VOLUME, Electrical.VOLTAGE)
+              .at(VOLUME, LOAD, Electrical.VOLTAGE)
               .how(
                   "Read a thermometer in the water, or the machine's own, at the start and after 5 min"
                       + " of heating; divide.")
@@ -160,6 +179,7 @@ record HeaterWords(
                 current,
                 power,
                 voltage,
+                JOINT_DROP,
                 warming,
                 TRIPS,
                 TRIPS_BREAKER,
@@ -167,6 +187,7 @@ record HeaterWords(
                 slow,
                 OVERHEATS,
                 deposit,
+                TERMINAL_BURNS,
                 MARKING_DIFFERS,
                 sheath),
             List.of(HeaterRating.COLD_RESISTANCE, HeaterRating.ELEMENTS, amount),

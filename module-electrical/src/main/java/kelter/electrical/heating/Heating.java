@@ -22,6 +22,7 @@ import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.heating.Operation.OfReading;
 import kelter.electrical.insulation.EarthLeak;
+import kelter.electrical.rating.CordConductor;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -40,6 +41,15 @@ public final class Heating implements Part {
   private static final double BY_NAMEPLATE = 0.05;
 
   private static final double BY_FIGURE = 0.03;
+
+  /** How far voltages along joints and cords in one state differ, as a natural logarithm. */
+  private static final Spread<Object> OF_DROPS = Spread.constant(0.5);
+
+  /** Length of a cord where none is stated, m. */
+  private static final double USUAL_CORD = 2;
+
+  /** Such a conductor of 1.5 mm², Ohm: 13.3 Ohm/km, IEC 60228, Table 3. */
+  private static final double CONDUCTOR = 0.0266;
 
   @Override
   public List<ComponentKind> kinds() {
@@ -61,7 +71,7 @@ public final class Heating implements Part {
             .moves(
                 tolerance(rating),
                 CircuitFigure.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
-    HeatingCircuit circuit = new HeatingCircuit(rating, group.medium());
+    HeatingCircuit circuit = HeatingCircuit.of(group);
     heater(model, group, circuit);
     for (Component link : group.links()) {
       ThermalLink.addTo(model, link);
@@ -78,13 +88,16 @@ public final class Heating implements Part {
       model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage());
     }
     if (group.cord().isPresent()) {
+      double conductor = conductor(group.cord().get());
       model
           .on(group.cord().get(), CordWords.CORD)
-          .faults(HeaterFaults.otherLeak())
+          .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
           .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
           .looks(
               CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
-          .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT);
+          .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
+          .under(circuit)
+          .observe(CordWords.VOLTAGE_DROP, at -> at.cordDrop(conductor), OF_DROPS);
     }
     return model.build();
   }
@@ -99,6 +112,7 @@ public final class Heating implements Part {
         .looks(HeaterWords.TRIPS, Leaking::trips)
         .looks(HeaterWords.OVERHEATS, CircuitFigure.OVERHEATS)
         .looks(words.deposit(), CircuitFigure.DEPOSIT)
+        .looks(HeaterWords.TERMINAL_BURNS, CircuitFigure.TERMINAL_BURNS)
         .looks(HeaterWords.MARKING_DIFFERS, CircuitFigure.MARKING_DIFFERS)
         .looks(words.sheath(), CircuitFigure.SHEATH_DAMAGED)
         .under(circuit)
@@ -107,14 +121,21 @@ public final class Heating implements Part {
         .observe(words.current(), Operation::current, new OfReading(1, 0.05))
         .observe(words.power(), Operation::power, new OfReading(2, 10))
         .observe(words.voltage(), Operation::terminalVoltage, circuit.fromReadingToReading())
+        .observe(HeaterWords.JOINT_DROP, Operation::jointDrop, OF_DROPS)
         .observe(HeaterWords.TRIPS_BREAKER, Operation::tripsBreaker)
         .observe(words.cold(), Operation::staysCold)
         .observe(words.slow(), Operation::isSlow)
         .usually(ofHeater(group.heater(), words.amount()))
-        .observe(
-            words.warming(),
-            Operation::warming,
-            air ? new OfReading(2, 2, 0.12, 0.4) : new OfReading(2, 5e-4, 0.1, 0.4));
+        .observe(words.warming(), Operation::warming, new OfReading(2, air ? 2 : 5e-4, true));
+  }
+
+  /** One conductor of the cord, Ohm; of the usual one where the table has none for its figures. */
+  private static double conductor(Component cord) {
+    try {
+      return CordConductor.cold(cord, USUAL_CORD);
+    } catch (IllegalArgumentException notInTheTable) {
+      return CONDUCTOR;
+    }
   }
 
   /** The conditions that a service figure of the heater tells. */

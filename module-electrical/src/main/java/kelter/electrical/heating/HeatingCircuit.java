@@ -8,21 +8,41 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.heating.Relay.Contact;
 import kelter.electrical.heating.TemperatureSensor.Sensor;
 import kelter.electrical.rating.HeaterRating;
+import kelter.electrical.supply.GlowingConnection;
 
 /**
- * A heater in series with the contacts of its relays on a supply that sags under load. A contact
- * closes as its coil and the temperature sensors let it; a welded one is closed whatever they do.
+ * A heater in series with joints and the contacts of its relays on a supply that sags under load. A
+ * contact closes as its coil and the temperature sensors let it; a welded one is closed whatever
+ * they do. A joint has the resistance with which it makes its heat at the rated current ({@link
+ * GlowingConnection}).
  *
  * @param rating what the heater has when it is in order
  * @param medium what it heats
+ * @param balance what is heated along with water
+ * @param glowing the resistance of a joint that glows at the rated current, Ohm
  */
-record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstances<Operation> {
+record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, double glowing)
+    implements Circumstances<Operation> {
 
   /** How many times the rated current a fuse or circuit-breaker does not bear; from memory. */
   private static final double OVERLOAD = 4;
 
+  /** Heat of a joint in order over that of a glowing one, as a ratio; from memory. */
+  static final double SOUND_JOINT = 0.01;
+
   /** The part of the loss under load that is there with nothing switched on; from memory. */
   private static final double LOST_IDLE = 0.2;
+
+  /** The circuit of a heater. */
+  static HeatingCircuit of(HeatingGroup group) {
+    HeaterRating rating = group.rating();
+    double current = rating.power() / rating.voltage();
+    return new HeatingCircuit(
+        rating,
+        group.medium(),
+        group.balance(),
+        GlowingConnection.heat(current) / (current * current));
+  }
 
   @Override
   public Solver<Operation> under(Conditions conditions) {
@@ -30,8 +50,8 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
         this,
         new Operation.Stated(
             conditions.si(Electrical.VOLTAGE, Double.NaN),
-            medium.isStated(conditions),
-            medium.warming(conditions)));
+            conditions.si(Electrical.CURRENT, Double.NaN),
+            medium.warming(balance, conditions)));
   }
 
   private record Under(HeatingCircuit circuit, Operation.Stated stated)
@@ -56,6 +76,8 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
     double mains = rating.mains() * state.of(CircuitFigure.MAINS);
     double reaching = state.of(CircuitFigure.REACHING);
     boolean overloaded = isOverload(ofItsKind, reaching);
+    double terminal = state.of(CircuitFigure.TERMINAL_JOINT);
+    double plug = state.of(CircuitFigure.PLUG_JOINT);
     State[] relays = state.each(Contact.class);
     return new Operation(
         state,
@@ -66,6 +88,9 @@ record HeatingCircuit(HeaterRating rating, Medium medium) implements Circumstanc
         cold,
         cold * hotOverCold(),
         overloaded || isInterrupted(state, relays) ? Double.POSITIVE_INFINITY : contacts(relays),
+        glowing * terminal,
+        glowing * plug,
+        glowing * (terminal + plug - 2 * SOUND_JOINT),
         overloaded);
   }
 

@@ -13,6 +13,7 @@ import kelter.electrical.rating.HeaterRating;
  *
  * @param heater the heater
  * @param medium what it heats
+ * @param balance what is heated along with water
  * @param rating what it has when it is in order
  * @param links its thermal links
  * @param relays its relays
@@ -23,6 +24,7 @@ import kelter.electrical.rating.HeaterRating;
 record HeatingGroup(
     Component heater,
     Medium medium,
+    HeatBalance balance,
     HeaterRating rating,
     List<Component> links,
     List<Component> relays,
@@ -61,6 +63,7 @@ record HeatingGroup(
         new HeatingGroup(
             part,
             medium.get(),
+            HeatBalance.of(appliance.kind()),
             rating.get(),
             List.of(),
             List.of(),
@@ -73,6 +76,7 @@ record HeatingGroup(
     return new HeatingGroup(
         heater,
         medium,
+        balance,
         rating,
         appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
         appliance.componentsOf(Relay.RELAY.id()),

@@ -1,6 +1,5 @@
 package kelter.electrical.heating;
 
-import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -14,26 +13,21 @@ import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Component;
+import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
-import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
-import kelter.electrical.supply.SupplyRange.Range;
+import kelter.electrical.rating.SupplyNet;
 
 /** The outlet and what is behind it; mended by a licensed electrician only. */
 public final class MainsSupply implements Part {
-
-  static final Characteristic CURRENT =
-      new Characteristic("current", "current that is drawn", QuantityKind.CURRENT)
-          .within(new Span(0, 1000));
 
   static final Observable IDLE =
       Observable.named("voltage-idle", "voltage with nothing switched on")
@@ -44,11 +38,23 @@ public final class MainsSupply implements Part {
   static final Observable LOADED =
       Observable.named("voltage-loaded", "voltage while the machine heats")
           .quantity(QuantityKind.VOLTAGE, 0, 500)
-          .at(CURRENT)
+          .at(Electrical.CURRENT)
           .how(
               "Read at the outlet through a measuring adapter while the machine heats; the outlet"
                   + " stays closed.")
           .by(Electrical.live(6, Electrical.VOLTMETER, ElectricalCautions.FIXED_WIRING));
+
+  private static final String TITLE = "supply voltage against the range of the net";
+
+  private static final Source NO_NET =
+      Source.commonPractice("EN 50160 and ANSI C84.1 are the nets that are known here");
+
+  private static final String ONE_READING =
+      "one reading is a hint only: the range holds for means over minutes";
+
+  private static final String TWO_NETS =
+      "; the job does not tell which of two nets it is: state the frequency and the voltage of the"
+          + " outlet";
 
   static final ComponentKind SUPPLY =
       new ComponentKind(
@@ -69,30 +75,51 @@ public final class MainsSupply implements Part {
   }
 
   /**
-   * The voltage at the outlet: EN 50160 for appliances rated 220 V to 240 V, ANSI C84.1
-   * (utilization, range B) for those rated 110 V to 127 V. Of another rated range 10 % below its
-   * lower to 10 % above its upper limit; none for other voltages.
+   * The voltage at the outlet: the range of the net that voltage and frequency of the nameplate
+   * tell ({@link SupplyNet}). Of another rated range 10 % below its lower to 10 % above its upper
+   * limit; of another voltage none, and it is said why.
    */
   private static Optional<Allowed> voltage(Measured measured) {
-    Optional<RatedRange> rated = measured.appliance().nameplate().voltage();
+    Nameplate nameplate = measured.appliance().nameplate();
+    Optional<RatedRange> rated = nameplate.voltage();
     if (rated.isEmpty()) {
-      return Optional.empty();
+      return Optional.of(
+          Allowed.without(
+              TITLE, NO_NET, "the nameplate of the machine in the job has no voltage: state it"));
     }
-    double low = rated.get().low().si();
-    double high = rated.get().high().si();
-    if (low >= 220 && high <= 240) {
-      return Optional.of(ofTheNet(Range.EN_50160_ALWAYS));
+    Optional<SupplyNet> net = SupplyNet.of(rated.get(), nameplate.frequency());
+    if (net.isPresent()) {
+      return Optional.of(ofTheNet(net.get()));
     }
-    if (low >= 110 && high <= 127) {
-      return Optional.of(ofTheNet(Range.ANSI_UTILIZATION_B));
-    }
-    return rated.get().isRange() ? Optional.of(ofTheNameplate(rated.get())) : Optional.empty();
+    return Optional.of(
+        rated.get().isRange() && !isOfOneNet(rated.get())
+            ? ofTheNameplate(rated.get())
+            : ofAnUnknownNet(nameplate));
   }
 
-  private static Allowed ofTheNet(Range range) {
-    return Allowed.of("supply voltage against the range of the net", range.source(), range.limits())
-        .resting("one reading is a hint only: the range holds for means over ten minutes")
-        .butIfNot(ElectricalCautions.FIXED_WIRING);
+  /** Whether a range is what one net has, on the frequency of which everything depends. */
+  private static boolean isOfOneNet(RatedRange rated) {
+    return SupplyNet.of(rated, Optional.empty()).isPresent();
+  }
+
+  private static Allowed ofTheNet(SupplyNet net) {
+    Allowed allowed =
+        Allowed.of(TITLE, net.source(), net.limits()).butIfNot(ElectricalCautions.FIXED_WIRING);
+    return net.onEach().isPresent()
+        ? allowed.orPerhaps(net.onEach().get()).resting(ONE_READING + TWO_NETS)
+        : allowed.resting(ONE_READING);
+  }
+
+  private static Allowed ofAnUnknownNet(Nameplate nameplate) {
+    return Allowed.without(
+        TITLE,
+        NO_NET,
+        "no range is known here for a net of "
+            + nameplate.voltage().get().display()
+            + (nameplate.frequency().isPresent()
+                ? " at " + nameplate.frequency().get().display()
+                : "")
+            + ": ask the network operator");
   }
 
   private static Allowed ofTheNameplate(RatedRange rated) {
@@ -100,7 +127,7 @@ public final class MainsSupply implements Part {
             "supply voltage against the rated range",
             Source.commonPractice(
                 "the mains range of 10 % below and above the limits of a rated range"),
-            MainsRange.of(rated))
+            MainsRange.of(rated).limits())
         .resting("rated " + rated.display() + ", which may stand on more than one net")
         .butIfNot(ElectricalCautions.FIXED_WIRING);
   }
@@ -117,18 +144,12 @@ public final class MainsSupply implements Part {
 
   /** It is told of the heater where the job lists no supply; from memory. */
   static FaultRow lowVoltage() {
-    return fault(
-            "low-voltage",
-            "too little voltage reaches the heater: weak supply or a hot joint",
-            0.02)
-        .changes(
-            CircuitFigure.REACHING.times(0.7),
-            CircuitFigure.PLUG_BURNS.becomes(line(0.3, 0.8)),
-            CircuitFigure.PLUG_HOT.becomes(line(0.15, 0.75)))
+    return fault("low-voltage", "too little voltage at the outlet: weak supply", 0.01)
+        .changes(CircuitFigure.REACHING.times(0.7))
         .curedBy(
             Work.byHand(
                 "mend-supply",
-                "mend the hot joint in the machine, or hand the outlet to an electrician",
+                "hand the outlet and its circuit to an electrician",
                 30,
                 0.75,
                 Caution.UNPLUG,

@@ -1,6 +1,7 @@
 package kelter.electrical.heating;
 
 import java.util.Optional;
+import kelter.core.check.Limits;
 import kelter.core.job.Conditions;
 import kelter.core.safety.Caution;
 import kelter.electrical.caution.ElectricalCautions;
@@ -8,30 +9,35 @@ import kelter.electrical.heater.HeatUp;
 
 /** What a heater heats, and what that does with the heat. Usual amounts are from memory. */
 enum Medium {
-  /** Water, 12 L where nothing is stated; 15 % of the heat goes elsewhere, from memory. */
-  WATER(HeaterWords.WATER, 0.012, 998 * HeatUp.WATER_HEAT_CAPACITY, 0.85),
-  /** Air, 50 L/s where nothing is stated. */
-  AIR(HeaterWords.AIR, 0.05, HeatUp.AIR_HEAT_CAPACITY, 1);
+  /** Water, with what is heated along in a machine of the kind ({@link HeatBalance}). */
+  WATER(HeaterWords.WATER),
+  /** Air. */
+  AIR(HeaterWords.AIR);
+
+  /** Flow of air where nothing is stated, m³/s. */
+  private static final double USUAL_AIRFLOW = 0.05;
+
+  /** How uncertain the flow of air is where it is stated, as a ratio. */
+  private static final double OF_AIRFLOW = 0.12;
+
+  /** How uncertain the water is where it is stated, as a ratio. */
+  private static final double OF_WATER = 0.08;
+
+  /** How uncertain the amount is where nothing is stated, as a ratio. */
+  private static final double GUESSED = 0.4;
 
   private final HeaterWords words;
-  private final double usual;
-  private final double capacity;
-  private final double kept;
 
   /**
-   * How it is warmed.
+   * How a medium is warmed.
    *
-   * @param words what can be observed on its heater
-   * @param usual how much there is of it where nothing is stated, m³ or m³/s
-   * @param capacity what a cubic metre takes up for each kelvin, J/(m³ K); water of 998 kg/m³,
-   *     which is close enough here
-   * @param kept share of the heat that stays in it
+   * @param byWatt by how much it is warmed for each watt, K/(W s), or K/W of air
+   * @param uncertainty how uncertain that is, as a ratio
    */
-  Medium(HeaterWords words, double usual, double capacity, double kept) {
+  record Warming(double byWatt, double uncertainty) {}
+
+  Medium(HeaterWords words) {
     this.words = words;
-    this.usual = usual;
-    this.capacity = capacity;
-    this.kept = kept;
   }
 
   /** What a kind of component heats; empty if it is no heater. */
@@ -51,14 +57,24 @@ enum Medium {
     return words;
   }
 
-  /** Whether it is stated with a reading how much there is of it. */
-  boolean isStated(Conditions conditions) {
-    return conditions.si(words.amount(), Double.NaN) > 0;
-  }
-
-  /** By how much it is warmed for each watt, K/(W s), or K/W of air. */
-  double warming(Conditions conditions) {
-    double amount = isStated(conditions) ? conditions.si(words.amount(), usual) : usual;
-    return kept / (amount * capacity);
+  /**
+   * How it is warmed.
+   *
+   * @param balance what is heated along with water
+   * @param conditions what is stated with the reading
+   */
+  Warming warming(HeatBalance balance, Conditions conditions) {
+    double stated = conditions.si(words.amount(), Double.NaN);
+    boolean isStated = stated > 0;
+    if (this == AIR) {
+      double airflow = isStated ? stated : USUAL_AIRFLOW;
+      return new Warming(1 / (airflow * HeatUp.AIR_HEAT_CAPACITY), isStated ? OF_AIRFLOW : GUESSED);
+    }
+    Limits capacity =
+        balance.capacity(
+            isStated ? stated : balance.water(), conditions.si(HeaterWords.LOAD, Double.NaN));
+    return new Warming(
+        HeatBalance.MOSTLY_STAYS * 2 / (capacity.low() + capacity.high()),
+        Math.hypot(isStated ? OF_WATER : GUESSED, HeatBalance.uncertainty(capacity)));
   }
 }

@@ -17,6 +17,10 @@ import kelter.electrical.rating.HeaterRating;
  * @param hot its resistance at work, Ohm
  * @param contacts the resistance of the contacts in series with it, Ohm; infinite if no current can
  *     flow
+ * @param terminalJoint the resistance of the worst joint at the heater, Ohm
+ * @param plugJoint the resistance of the worst joint from outlet to cord, Ohm
+ * @param badJoints by how much both have risen, Ohm: with joints in order the power is the rated
+ *     one
  * @param overloaded whether the fuse or circuit-breaker acts
  */
 record Operation(
@@ -28,6 +32,9 @@ record Operation(
     double cold,
     double hot,
     double contacts,
+    double terminalJoint,
+    double plugJoint,
+    double badJoints,
     boolean overloaded) {
 
   /** How much the mains change from one reading to the next, as a ratio; from memory. */
@@ -43,36 +50,35 @@ record Operation(
    * What is stated with a reading.
    *
    * @param voltage the voltage, which takes the place of the one in the state, V; NaN if none is
-   * @param amount whether it is stated how much is heated
-   * @param warming by how much that is warmed for each watt, K/(W s), or K/W of air
+   * @param current the current, which takes the place of the one in the state for what is lost
+   *     along a way, A; NaN if none is
+   * @param warming how what is heated is warmed
    */
-  record Stated(double voltage, boolean amount, double warming) {}
+  record Stated(double voltage, double current, Medium.Warming warming) {}
 
   /**
    * How far readings of heaters with the same power and supply differ.
    *
    * @param power with what power of the voltage the figure goes
    * @param floor what there is at least, in the unit of the figure
-   * @param known how uncertain the amount heated is where it is stated, as a ratio
-   * @param guessed the same where it is not stated
+   * @param warms whether it goes with how what is heated is warmed
    */
-  record OfReading(double power, double floor, double known, double guessed)
-      implements Spread<Operation> {
+  record OfReading(double power, double floor, boolean warms) implements Spread<Operation> {
 
     OfReading(double power, double floor) {
-      this(power, floor, 0, 0);
+      this(power, floor, false);
     }
 
     @Override
     public double of(double value, InOrder order, Operation at) {
       double drift = Double.isNaN(at.stated.voltage) ? power * FROM_READING_TO_READING : 0;
-      double amount = at.stated.amount ? known : guessed;
+      double amount = warms ? at.stated.warming.uncertainty() : 0;
       return Math.hypot(floor, value * Math.hypot(Math.hypot(HOT_AGAINST_COLD, drift), amount));
     }
   }
 
   private double current(double voltage) {
-    return voltage / (hot + contacts);
+    return voltage / (hot + contacts + badJoints);
   }
 
   private double power(double voltage) {
@@ -99,11 +105,29 @@ record Operation(
     return current(supply) * hot;
   }
 
+  /** Voltage across the worst joint at the heater, V. */
+  double jointDrop() {
+    return flowing() * terminalJoint;
+  }
+
+  /**
+   * Voltage along one conductor from the outlet to the machine, V.
+   *
+   * @param conductor its resistance without the joints, Ohm
+   */
+  double cordDrop(double conductor) {
+    return flowing() * (conductor + plugJoint);
+  }
+
+  private double flowing() {
+    return stated.current > 0 ? stated.current : current(supply);
+  }
+
   /** How fast water warms, K/s, or how much warmer air gets, K, by the mean power. */
   double warming() {
     return power()
         * state.of(CircuitFigure.DUTY)
-        * stated.warming
+        * stated.warming.byWatt()
         / state.of(CircuitFigure.AIRFLOW);
   }
 

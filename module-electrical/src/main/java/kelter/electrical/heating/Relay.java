@@ -21,7 +21,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -81,12 +80,11 @@ public final class Relay implements Part {
   /** A closed contact under load, V; common practice, no source. */
   private static final double DROP = 0.5;
 
-  private static final Caution HOT_CONTACT =
-      new Caution(
-          Signal.WARNING,
-          "Fire. A contact that drops voltage heats itself and its terminals: do not let the machine"
-              + " heat again before it is renewed.",
-          true);
+  /**
+   * By what ratio the resistance of a burnt contact has risen at worst: to 0.6 Ohm, which are 44 W
+   * at 8.6 A, near what {@code GlowingConnection} tells; then it arcs, and heats part of the time.
+   */
+  private static final double WORST_CONTACT = 30;
 
   /** What faults change. */
   enum Contact implements Figure {
@@ -137,7 +135,7 @@ public final class Relay implements Part {
                 Source.commonPractice("a contact in order drops less than 0.5 V under its load"),
                 Limits.atMost(DROP))
             .resting("times the current it is the heat: 1 V at 10 A are 10 W")
-            .butIfNot(HOT_CONTACT));
+            .butIfNot(ElectricalCautions.HOT_JOINT));
   }
 
   /** Puts it into the model of its circuit. */
@@ -155,7 +153,7 @@ public final class Relay implements Part {
         .faults(
             fault("contact-burnt", "relay contact burnt", 0.04)
                 .changes(
-                    Contact.RESISTANCE.times(power(1, 150)),
+                    Contact.RESISTANCE.times(power(1, WORST_CONTACT)),
                     Contact.BURNS.becomes(line(0.35, 0.95)),
                     Contact.SMELLS.becomes(line(0.1, 0.7)),
                     CircuitFigure.DUTY.times(0.2))

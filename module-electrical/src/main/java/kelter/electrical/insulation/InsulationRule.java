@@ -49,7 +49,7 @@ public record InsulationRule(boolean heaters) implements LimitRule {
                     + (isOverRange(measured) ? BEYOND : ""))
             .butIfNot(DO_NOT_RETURN);
     return Optional.of(
-        stated.isPresent() ? allowed : allowed.orIfOfAnotherClass(limits(ProtectionClass.II)));
+        stated.isPresent() ? allowed : allowed.orPerhaps(limits(ProtectionClass.II)));
   }
 
   private static boolean isOverRange(Measured measured) {

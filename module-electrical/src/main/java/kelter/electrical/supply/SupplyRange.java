@@ -13,8 +13,9 @@ import kelter.electrical.caution.ElectricalCautions;
 /**
  * Between which voltages a supply may lie.
  *
- * <p>The ranges of EN 50160 hold for means over ten minutes: a single reading outside is a hint,
- * not a breach. What a range says of an appliance is only that it should work there.
+ * <p>The ranges of EN 50160 hold in Europe at 50 Hz, those of ANSI C84.1 in North America at 60 Hz;
+ * of other nets none is known here. They are meant for means over minutes: a single reading outside
+ * is a hint, not a breach. What a range says of an appliance is only that it should work there.
  */
 public final class SupplyRange {
 
@@ -28,17 +29,25 @@ public final class SupplyRange {
     /** 230 V +10 %/−15 %. */
     EN_50160_ALWAYS(195.5, 253, new Source("EN 50160, all ten-minute means", Standing.SECOND_HAND)),
     /** 120 V at the service entrance, normal. */
-    ANSI_SERVICE_A(
-        114, 126, Source.fromMemory("ANSI C84.1-2020, Table 1, service voltage range A")),
+    ANSI_SERVICE_A(114, 126, ansi("120 V, service voltage range A")),
     /** 120 V at the service entrance, short and seldom. */
-    ANSI_SERVICE_B(
-        110, 127, Source.fromMemory("ANSI C84.1-2020, Table 1, service voltage range B")),
+    ANSI_SERVICE_B(110, 127, ansi("120 V, service voltage range B")),
     /** 120 V at the outlet, normal. */
-    ANSI_UTILIZATION_A(
-        108, 126, Source.fromMemory("ANSI C84.1-2020, Table 1, utilization voltage range A")),
+    ANSI_UTILIZATION_A(108, 126, ansi("120 V, utilization voltage range A")),
     /** 120 V at the outlet, short and seldom. */
-    ANSI_UTILIZATION_B(
-        104, 127, Source.fromMemory("ANSI C84.1-2020, Table 1, utilization voltage range B"));
+    ANSI_UTILIZATION_B(104, 127, ansi("120 V, utilization voltage range B")),
+    /** 240 V of 120/240 V at the service entrance, normal. */
+    ANSI_SERVICE_A_240(228, 252, ansi("120/240 V, service voltage range A")),
+    /** 240 V of 120/240 V at the service entrance, short and seldom. */
+    ANSI_SERVICE_B_240(220, 254, ansi("120/240 V, service voltage range B")),
+    /** 240 V of 120/240 V at the outlet, normal. */
+    ANSI_UTILIZATION_A_240(216, 252, ansi("120/240 V, utilization voltage range A")),
+    /** 240 V of 120/240 V at the outlet, short and seldom. */
+    ANSI_UTILIZATION_B_240(208, 254, ansi("120/240 V, utilization voltage range B")),
+    /** 208 V of 208Y/120 V at the outlet, normal. */
+    ANSI_UTILIZATION_A_208(187, 218, ansi("208Y/120 V, utilization voltage range A")),
+    /** 208 V of 208Y/120 V at the outlet, short and seldom. */
+    ANSI_UTILIZATION_B_208(180, 220, ansi("208Y/120 V, utilization voltage range B"));
 
     private final Limits limits;
     private final Source source;
@@ -46,6 +55,10 @@ public final class SupplyRange {
     Range(double low, double high, Source source) {
       this.limits = new Limits(low, high);
       this.source = source;
+    }
+
+    private static Source ansi(String row) {
+      return Source.fromMemory("ANSI C84.1-2020, Table 1, " + row);
     }
 
     /**
@@ -79,7 +92,7 @@ public final class SupplyRange {
         "supply-range",
         "between which voltages a supply may lie",
         "voltage-low, voltage-high = limits of the range",
-        "EN 50160: 230 V, means over ten minutes; ANSI C84.1: 120 V",
+        "EN 50160: 230 V, 50 Hz, means over ten minutes; ANSI C84.1: 120 V, 208 V, 240 V, 60 Hz",
         new Source("EN 50160 (second-hand); ANSI C84.1-2020, Table 1", Standing.FROM_MEMORY),
         List.of(
             Parameter.choice(
@@ -91,7 +104,13 @@ public final class SupplyRange {
                     "ansi-service-a",
                     "ansi-service-b",
                     "ansi-utilization-a",
-                    "ansi-utilization-b"),
+                    "ansi-utilization-b",
+                    "ansi-service-a-240",
+                    "ansi-service-b-240",
+                    "ansi-utilization-a-240",
+                    "ansi-utilization-b-240",
+                    "ansi-utilization-a-208",
+                    "ansi-utilization-b-208"),
                 "en-50160-week")),
         List.of(
             new Output("voltage-low", "least voltage", QuantityKind.VOLTAGE),

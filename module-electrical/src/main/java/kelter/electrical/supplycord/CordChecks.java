@@ -8,23 +8,30 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
+import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.CordWords;
+import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.SoundJoint;
 import kelter.electrical.heating.Heater;
 import kelter.electrical.insulation.InsulationRule;
 import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.NorthAmericanLimit.Build;
 import kelter.electrical.protection.ProtectiveConductorLimit;
+import kelter.electrical.rating.CordConductor;
 import kelter.electrical.rating.NorthAmerica;
 
 /**
  * What the whole appliance may have at its plug: insulation, protective conductor, what flows in it
- * and through a person who touches metal. Local code stated with the cord comes first, then on
- * North American supplies the type test, then the limits after repair; heaters widen some of them.
+ * and through a person who touches metal, and what is lost along the cord under load. Local code
+ * stated with the cord comes first, then on North American supplies the type test, then the limits
+ * after repair; heaters widen some of them.
  */
 final class CordChecks {
 
@@ -32,6 +39,11 @@ final class CordChecks {
   private static final double SHORT_CORD = 5;
 
   private static final double USUAL_SECTION = 1.5e-6;
+
+  private static final Source DROP =
+      Source.commonPractice(
+          SoundJoint.SOURCE.document()
+              + "; the cord at most what IEC 60228 allows its conductor at 70 °C");
 
   private static final Caution NO_EARTH =
       new Caution(
@@ -84,18 +96,64 @@ final class CordChecks {
     Component cord = measured.component();
     double length = cord.si(CordWords.LENGTH, SHORT_CORD);
     double section = cord.si(CordWords.SECTION, USUAL_SECTION);
+    String title = "protective conductor against length of cord";
     if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
-      return Optional.empty();
+      return Optional.of(
+          Allowed.without(
+              title,
+              ProtectiveConductorLimit.SOURCE,
+              "the limit is known of conductors of up to 1.5 mm2; of this cord state the one of local"
+                  + " code, 'protective-conductor-limit'"));
     }
     return Optional.of(
         Allowed.of(
-                "protective conductor against length of cord",
+                title,
                 ProtectiveConductorLimit.SOURCE,
                 Limits.atMost(ProtectiveConductorLimit.limit(length, section)))
             .resting(
                 cord.figure(CordWords.LENGTH).isPresent()
                     ? ""
                     : "a cord of at most 5 m taken, because its length is not stated"));
+  }
+
+  static Optional<Allowed> voltageDrop(Measured measured) {
+    String title = "voltage along a conductor of the cord against the cord and a joint in order";
+    double current = measured.conditions().si(Electrical.CURRENT, rated(measured.appliance()));
+    if (!(current > 0)) {
+      return Optional.of(Allowed.without(title, DROP, SoundJoint.NO_CURRENT));
+    }
+    Component cord = measured.component();
+    Optional<RatedRange> volts = measured.appliance().nameplate().voltage();
+    return Optional.of(
+        Allowed.of(
+                title,
+                DROP,
+                () ->
+                    SoundJoint.limits(
+                        current,
+                        volts.isPresent() ? volts.get().meanSi() : Double.NaN,
+                        current * CordConductor.warm(cord, SHORT_CORD)))
+            .resting(
+                "at "
+                    + QuantityFormat.plain(Math.round(100 * current) / 100.0)
+                    + " A"
+                    + (cord.figure(CordWords.LENGTH).isPresent()
+                        ? ""
+                        : "; a cord of at most 5 m taken, because its length is not stated"))
+            .butIfNot(ElectricalCautions.HOT_PLUG));
+  }
+
+  /** The current of the machine by its nameplate, else by its heaters, A; NaN if none tells it. */
+  private static double rated(Appliance appliance) {
+    if (appliance.nameplate().current().isPresent()) {
+      return appliance.nameplate().current().get().si();
+    }
+    Optional<RatedRange> volts = appliance.nameplate().voltage();
+    Optional<RatedRange> power = appliance.nameplate().power();
+    if (volts.isEmpty()) {
+      return Double.NaN;
+    }
+    return (power.isPresent() ? power.get().meanSi() : heating(appliance)) / volts.get().meanSi();
   }
 
   static Optional<Allowed> conductorCurrent(Measured measured) {
@@ -159,7 +217,7 @@ final class CordChecks {
                     ? "limit of two-wire appliances"
                     : "limit of stationary grounded appliances; portable ones 0.5 mA"
                         + (stated.isPresent() ? "" : OR_TWO_WIRE));
-    return stated.isPresent() ? allowed : allowed.orIfOfAnotherClass(twoWire);
+    return stated.isPresent() ? allowed : allowed.orPerhaps(twoWire);
   }
 
   /** All heaters that state their power, W, at the lower limit of what they state. */

@@ -47,6 +47,8 @@ public final class SupplyCord implements Part {
             .on(CordWords.CORD, CordWords.CONDUCTOR_CURRENT, CordChecks::conductorCurrent),
         LimitCheck.named("touch-current", "Can too much flow through a person who touches it?")
             .on(CordWords.CORD, CordWords.TOUCH_CURRENT, CordChecks::touchCurrent),
+        LimitCheck.named("cord-voltage-drop", "Does plug, outlet or cord lose voltage?")
+            .on(CordWords.CORD, CordWords.VOLTAGE_DROP, CordChecks::voltageDrop),
         new WarningSign());
   }
 

@@ -2,6 +2,7 @@ package kelter.electrical.capacitor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,5 +100,18 @@ class CapacitorTest {
     double limit =
         CapacitorLeakageLimit.limit(microfarads * 1e-6, 100, CapacitorLeakageLimit.Build.FILM);
     assertEquals(microfarads > 0.33 ? 5.0 / 30 : 0.15, 100 / promised / limit, 0.0005);
+  }
+
+  /**
+   * Data sheets of two makers of motor capacitors to IEC 60252-1: 3000 s, and 10 000 MOhm µF. At
+   * the limit of the first 5 µF and 100 V leak 100 V / (3000 s / 5 µF) = 0.167 µA; the second lies
+   * below it. The 5000 s of filter capacitors would refuse what the first promises.
+   */
+  @Test
+  void runCapacitorsHaveALimitOfTheirOwn() {
+    double limit = CapacitorLeakageLimit.limit(5e-6, 100, CapacitorLeakageLimit.Build.RUN);
+    assertEquals(0.1667e-6, limit, 0.0001e-6);
+    assertTrue(100 / (10_000 / 5e-6) < limit);
+    assertTrue(limit > CapacitorLeakageLimit.limit(5e-6, 100, CapacitorLeakageLimit.Build.FILM));
   }
 }

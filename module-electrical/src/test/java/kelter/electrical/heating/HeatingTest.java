@@ -170,6 +170,71 @@ class HeatingTest {
     assertTrue(of(model, "supply.low-voltage", 1, "supply.voltage-loaded") < 170);
   }
 
+  private static final Appliance PLUGGED =
+      Jobs.appliance(
+          Jobs.heater(),
+          Jobs.component("supply", "supply"),
+          Jobs.component(
+              "cord",
+              "supply-cord",
+              Optional.empty(),
+              Map.of(
+                  "length", Quantity.of(2, "m", QuantityKind.HEAD),
+                  "section", Quantity.of(1.5, "mm2", QuantityKind.AREA))));
+
+  /**
+   * NBSIR 76-1011: glowing joints make 5 W to 35 W, up to 15 A, and "will not perceptibly affect"
+   * what they feed. At mid severity a joint in a plug made 250 W of 2 kW.
+   */
+  @Test
+  void aHotJointHeatsLikeOneAndHardlyWeakensTheHeater() {
+    FaultModel model = model(PLUGGED);
+    double healthy = of(model, "", 0, "heater.power");
+    for (String joint : List.of("heater.hot-joint", "cord.hot-joint")) {
+      double current = of(model, joint, 0.5, "heater.current");
+      String drop = joint.startsWith("cord") ? "cord.voltage-drop" : "heater.joint-drop";
+      double heat = (of(model, joint, 0.5, drop) - of(model, "", 0, drop)) * current;
+      assertTrue(heat > 5 && heat < 35, joint + " " + heat + " W");
+      assertTrue(of(model, joint, 0.8, "heater.power") > 0.95 * healthy, joint);
+      assertEquals(230, of(model, joint, 1, "supply.voltage-loaded"), 1e-9);
+    }
+    assertTrue(of(model, "cord.hot-joint", 0.8, "cord.plug-hot") > 0.5);
+    assertTrue(of(model, "heater.hot-joint", 0.8, "heater.terminal-burns") > 0.7);
+    assertTrue(of(model, "supply.low-voltage", 1, "cord.plug-hot") < 0.05);
+  }
+
+  /**
+   * IEC 60228, Table 3: 13.3 Ohm/km of 1.5 mm²; 2 m of it and 8.7 A are 0.231 V, and a good joint.
+   */
+  @Test
+  void aCordInOrderLosesWhatItsCopperTells() {
+    FaultModel model = model(PLUGGED);
+    double joint = of(model, "", 0, "heater.joint-drop");
+    assertEquals(0.231, of(model, "", 0, "cord.voltage-drop") - joint, 0.001);
+    assertTrue(joint < 0.05, joint + " V");
+  }
+
+  /** By Ohm's law: 16 A instead of 8.7 A lose as much more along the same cord. */
+  @Test
+  void aStatedCurrentTakesThePlaceOfTheOneOfTheHeater() {
+    FaultModel model = model(PLUGGED);
+    double usual = of(model, "", 0, "cord.voltage-drop");
+    Question drop =
+        model.questions().stream()
+            .filter(q -> q.observable().id().equals("voltage-drop"))
+            .findFirst()
+            .orElseThrow();
+    Question at16 =
+        new Question(
+            drop.component(),
+            drop.observable(),
+            new kelter.core.job.Conditions(
+                Map.of("current", Quantity.of(16, "A", QuantityKind.CURRENT))));
+    double[] value = new double[1];
+    model.forecaster(List.of(at16)).forecast(none(model), value, new double[1]);
+    assertEquals(16 / of(model, "", 0, "heater.current"), value[0] / usual, 1e-9);
+  }
+
   /** Two like elements in parallel, one open: twice the resistance, half the power. */
   @Test
   void oneOfTwoElementsOpenHalvesThePower() {

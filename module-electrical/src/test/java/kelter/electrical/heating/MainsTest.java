@@ -94,7 +94,7 @@ class MainsTest {
     for (int i = 0; i < steps; i++) {
       weak += likelihoodAtShare.applyAsDouble(1 - 0.3 * (i + 0.5) / steps) / steps;
     }
-    double priors = 0.02 / 0.98 / (0.08 / 0.92);
+    double priors = 0.01 / 0.99 / (0.08 / 0.92);
     return Math.log(priors * weak / likelihoodAtShare.applyAsDouble(1));
   }
 

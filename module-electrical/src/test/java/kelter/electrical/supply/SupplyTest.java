@@ -22,11 +22,35 @@ class SupplyTest {
     "ANSI_SERVICE_A, 114, 126",
     "ANSI_SERVICE_B, 110, 127",
     "ANSI_UTILIZATION_A, 108, 126",
-    "ANSI_UTILIZATION_B, 104, 127"
+    "ANSI_UTILIZATION_B, 104, 127",
+    "ANSI_SERVICE_A_240, 228, 252",
+    "ANSI_SERVICE_B_240, 220, 254",
+    "ANSI_UTILIZATION_A_240, 216, 252",
+    "ANSI_UTILIZATION_B_240, 208, 254",
+    "ANSI_UTILIZATION_A_208, 187, 218",
+    "ANSI_UTILIZATION_B_208, 180, 220"
   })
   void ranges(Range range, double low, double high) {
     assertEquals(low, range.limits().low(), 1e-9);
     assertEquals(high, range.limits().high(), 1e-9);
+  }
+
+  /**
+   * Kirchhoff's voltage law: 240 V lie between two lines of 120 V in opposite phase, 208 V between
+   * two of three in star, which is √3 times one of them. Half a volt.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ANSI_SERVICE_A, ANSI_SERVICE_A_240, 2",
+    "ANSI_SERVICE_B, ANSI_SERVICE_B_240, 2",
+    "ANSI_UTILIZATION_A, ANSI_UTILIZATION_A_240, 2",
+    "ANSI_UTILIZATION_B, ANSI_UTILIZATION_B_240, 2",
+    "ANSI_UTILIZATION_A, ANSI_UTILIZATION_A_208, 1.7320508",
+    "ANSI_UTILIZATION_B, ANSI_UTILIZATION_B_208, 1.7320508"
+  })
+  void linesFollowFromOneLeg(Range leg, Range lines, double factor) {
+    assertEquals(leg.limits().low() * factor, lines.limits().low(), 0.5);
+    assertEquals(leg.limits().high() * factor, lines.limits().high(), 0.5);
   }
 
   /** Arithmetic on EN 50160's own percentages of 230 V. */
@@ -61,5 +85,22 @@ class SupplyTest {
     assertEquals(8.696, CircuitLoad.current(2000, 230, 1), 0.0005);
     double[] load = CircuitLoad.calculation().law().apply(new double[] {1440, 120, 15, 1});
     assertEquals(0.80, load[1], 1e-12);
+  }
+
+  /**
+   * NBSIR 76-1011, abstract: as much as 35 W at 15 A and 5 W at 0.8 A. Not used to make the law:
+   * NFPA 921, as a fire investigator's page cites it, up to 30 W to 40 W with 15 A to 20 A; 10 %.
+   */
+  @Test
+  void aGlowingJointMakesTensOfWatts() {
+    assertEquals(35, GlowingConnection.heat(15), 1e-9);
+    assertEquals(5, GlowingConnection.heat(0.8), 1e-9);
+    assertEquals(35, (GlowingConnection.heat(15) + GlowingConnection.heat(20)) / 2, 40 * 0.1);
+    assertTrue(GlowingConnection.heat(20) < 40 * 1.1);
+    assertEquals(GlowingConnection.heat(20), GlowingConnection.heat(60), 0);
+    assertTrue(GlowingConnection.heat(1e-5) < 1e-4);
+    double[] all = GlowingConnection.calculation().law().apply(new double[] {15});
+    assertEquals(35 / 15.0, all[1], 1e-9);
+    assertThrows(IllegalArgumentException.class, () -> GlowingConnection.heat(0));
   }
 }

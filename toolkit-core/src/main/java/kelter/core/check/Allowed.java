@@ -18,8 +18,8 @@ import kelter.core.source.Source;
  * @param remark what the verdict rests on, may be empty
  * @param cautions what to mind beyond the cautions of the procedure
  * @param ifNot what to mind first where the reading does not conform
- * @param otherwise stricter limits that hold instead if the machine is of a protection class that
- *     its nameplate does not tell; what lies between both is undecided
+ * @param otherwise stricter limits that hold instead if something is so that the job does not tell,
+ *     such as the protection class or the net; what lies between both is undecided
  */
 public record Allowed(
     String title,
@@ -116,12 +116,12 @@ public record Allowed(
   }
 
   /**
-   * The same where the protection class is not told.
+   * The same where the job does not tell what the limits depend on.
    *
-   * @param stricter the limits of the class that asks for more
+   * @param stricter what every reading meets that conforms whatever it is
    * @return the limits
    */
-  public Allowed orIfOfAnotherClass(Limits stricter) {
+  public Allowed orPerhaps(Limits stricter) {
     return new Allowed(title, source, limits, remark, cautions, ifNot, Optional.of(stricter));
   }
 }
