@@ -41,7 +41,7 @@ class CostingModuleTest {
     Computation computation =
         compute(
             "remaining-life",
-            Map.of("mean", "540.737 h", "shape", "1.7208", "age", "500 h", "within", "100 h"));
+            Map.of("mean", "540.7370 h", "shape", "1.7208", "age", "500 h", "within", "100 h"));
     double hoursPerYear = 365.25 * 24;
     assertEquals(303.117, result(computation, 0) * hoursPerYear, 0.02);
     assertEquals(23.2274, result(computation, 2), 0.001);
