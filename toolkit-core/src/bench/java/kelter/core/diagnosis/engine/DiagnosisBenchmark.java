@@ -135,7 +135,9 @@ public class DiagnosisBenchmark {
                 * (0.2 + 0.6 * random.nextDouble());
       }
       double prior = 0.02 + 0.03 * random.nextDouble();
-      faults.add(new Fault("fault-" + f, "part", "fault", prior, INVENTED, List.of(remedy)));
+      faults.add(
+          new Fault(
+              "fault-" + f, "part", "fault", prior, INVENTED, List.of(remedy), Optional.empty()));
     }
     return new Sparse(observables, healthy, moved, slope, faults);
   }

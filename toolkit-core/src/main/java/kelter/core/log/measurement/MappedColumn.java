@@ -202,7 +202,7 @@ record MappedColumn(
   /** JCGM 100:2008, F.2.2.1: a digit of size d stands for d / sqrt(12). */
   private double rounding(Optional<Instrument.Function> range) {
     double shown = range.map(Instrument.Function::resolution).orElse(0.0) / unit.factor();
-    return Math.max(report.log().resolutions().get(mapped.column()), shown) / Math.sqrt(12);
+    return Math.max(report.resolution(mapped.column()), shown) / Math.sqrt(12);
   }
 
   /**
