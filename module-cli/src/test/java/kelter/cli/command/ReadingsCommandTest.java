@@ -52,6 +52,7 @@ class ReadingsCommandTest {
     assertTrue(said.contains("Gaps: 1, the longest: 12 s after row 304"), said);
     assertTrue(said.contains("Outliers, left in: 3388 W in row 216"), said);
     assertTrue(said.contains("Power from 0 to 3029 W at 14:03:39"), said);
+    assertFalse(said.contains("Told in steps"), said);
     assertTrue(console.out().contains("|*****"), "a picture");
     assertTrue(console.widest() <= 80, console.out());
     assertEquals("", console.err());

@@ -8,9 +8,10 @@ import kelter.core.source.Source;
  * may be written to many more digits than its instrument resolves.
  *
  * <p>The step is the greatest common divisor of the differences (Euclid), each within what is lost
- * where values are written to six figures. It is taken as known only where {@value #LEAST_VALUES}
- * values and {@value #LEAST_CHANGES} changes between samples were seen: two or three levels may as
- * well be something that is switched. To be filled by one thread.
+ * where values are written to six figures. It is taken as known only where {@value #LEAST_CHANGES}
+ * changes between samples were seen, and with fewer than {@value #LEAST_VALUES} values only if it
+ * is a few last digits: two levels far apart are something that is switched. To be filled by one
+ * thread.
  */
 public final class Quantisation {
 
@@ -28,6 +29,12 @@ public final class Quantisation {
 
   /** A step below so many times what is lost in writing cannot be told from it. */
   private static final double LEAST_STEP = 3;
+
+  /** A step of fewer last digits than this is the digit itself. */
+  private static final double DIGIT = 1.5;
+
+  /** So many last digits a display may go at once: 1, 2, 5 or 10; common practice, no source. */
+  private static final double MOST_DIGITS = 10;
 
   /** Samples within fewer steps than this may all stand for one value. */
   private static final double BLURRED = 1.5;
@@ -83,9 +90,11 @@ public final class Quantisation {
     return greater;
   }
 
-  /** The step of the samples; 0 if none shows. */
-  double step() {
-    return fine || distinct < LEAST_VALUES || changes < LEAST_CHANGES ? 0 : step;
+  /** The step of the samples, or their last digit where no greater step shows. */
+  double step(double digit) {
+    boolean known = changes >= LEAST_CHANGES && !fine && step > DIGIT * digit;
+    boolean display = distinct >= LEAST_VALUES || step <= MOST_DIGITS * digit;
+    return known && display ? step : digit;
   }
 
   /**

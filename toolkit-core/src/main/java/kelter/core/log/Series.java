@@ -168,10 +168,11 @@ public final class Series {
   /**
    * The step in which the samples are told, see {@link Quantisation}.
    *
-   * @return the step, in the unit of the column; 0 if none shows
+   * @param digit the last digit of the samples, in the unit of the column; 0 if it is not known
+   * @return the step, in that unit; the digit itself where no greater step shows
    */
-  public double step() {
-    return quantisation.step();
+  public double resolution(double digit) {
+    return quantisation.step(digit);
   }
 
   /**

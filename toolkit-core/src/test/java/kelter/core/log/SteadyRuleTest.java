@@ -119,4 +119,27 @@ class SteadyRuleTest {
         windows(series).stream().allMatch(steady -> steady.window().samples() < 150),
         () -> windows(series).toString());
   }
+
+  /** A flow told in whole steps, six of ten samples at one: a median deviation of zero. */
+  @Test
+  void aSignalInStepsHasNoOutliersButTheOddOne() {
+    List<SteadyRule.Steady> windows =
+        SteadyRule.USUAL.windows(
+            series(1000, 0, t -> t == 500 ? 60 : t % 5 < 3 ? 32 : 31), List.of(), 1);
+
+    List<SteadyRule.Outlier> outliers =
+        windows.stream().flatMap(steady -> steady.outliers().stream()).toList();
+    assertEquals(List.of(501L), outliers.stream().map(SteadyRule.Outlier::row).toList());
+  }
+
+  @Test
+  void noWindowSpansABreak() {
+    List<SteadyRule.Steady> windows =
+        SteadyRule.USUAL.windows(
+            series(300, 0.5, t -> t < 200 ? 2.4 : 0.6), List.of(new Series.Break(200, 201)), 0);
+
+    assertTrue(
+        windows.stream()
+            .noneMatch(each -> each.window().firstRow() <= 200 && each.window().lastRow() > 200));
+  }
 }

@@ -30,12 +30,17 @@ public final class ChangeSearch {
   private final double[] values;
   private final Series.Run run;
   private final double resolution;
+  private final List<Place> places = new ArrayList<>();
 
   private ChangeSearch(Series series, double[] means, Series.Run run, double resolution) {
     this.series = series;
     this.values = Arrays.copyOfRange(means, run.from(), run.to());
     this.run = run;
     this.resolution = resolution;
+    for (int split : CumulativeSum.candidates(values, resolution / Math.sqrt(12))) {
+      places.add(Place.at(split));
+    }
+    judge(false);
   }
 
   /**
@@ -49,37 +54,47 @@ public final class ChangeSearch {
    */
   public static List<List<LevelChange>> in(
       List<Series> columns, List<Series.Break> gaps, List<Double> resolutions) {
-    List<List<LevelChange>> found = new ArrayList<>();
+    List<List<ChangeSearch>> searches = new ArrayList<>();
     int candidates = 0;
     for (int i = 0; i < columns.size(); i++) {
-      List<LevelChange> changes = new ArrayList<>();
-      candidates += search(columns.get(i), gaps, resolutions.get(i), changes);
-      found.add(changes);
+      List<ChangeSearch> ofColumn = searches(columns.get(i), gaps, resolutions.get(i));
+      for (ChangeSearch search : ofColumn) {
+        candidates += search.places.size();
+        search.drop(LEAST_SURE);
+        search.judge(true);
+      }
+      searches.add(ofColumn);
     }
     double[] chances =
-        found.stream()
+        searches.stream()
             .flatMap(List::stream)
-            .mapToDouble(change -> change.comparison().chance())
+            .flatMap(search -> search.places.stream())
+            .mapToDouble(place -> place.comparison().chance())
             .toArray();
-    double limit = FalseDiscovery.limit(chances, candidates, FalseDiscovery.RATE);
-    found.forEach(changes -> changes.removeIf(each -> each.comparison().chance() > limit));
-    return found;
+    double limit = FalseDiscovery.limitIfDependent(chances, candidates, FalseDiscovery.RATE);
+    return searches.stream().map(ofColumn -> changes(ofColumn, limit)).toList();
   }
 
-  /** Searches a column, and tells how many places were judged. */
-  private static int search(
-      Series series, List<Series.Break> gaps, double resolution, List<LevelChange> changes) {
+  private static List<ChangeSearch> searches(
+      Series series, List<Series.Break> gaps, double resolution) {
     double[] means = series.means();
-    int candidates = 0;
+    List<ChangeSearch> searches = new ArrayList<>();
     for (Series.Run run : series.runs(gaps)) {
       if (run.to() - run.from() >= LEAST) {
-        ChangeSearch search = new ChangeSearch(series, means, run, resolution);
-        List<Place> places = search.candidates();
-        candidates += places.size();
-        search.judged(places).forEach(place -> changes.add(search.change(place)));
+        searches.add(new ChangeSearch(series, means, run, resolution));
       }
     }
-    return candidates;
+    return searches;
+  }
+
+  private static List<LevelChange> changes(List<ChangeSearch> searches, double limit) {
+    List<LevelChange> changes = new ArrayList<>();
+    for (ChangeSearch search : searches) {
+      search.places.removeIf(place -> place.comparison().chance() > limit);
+      search.judge(true);
+      search.places.forEach(place -> changes.add(search.change(place)));
+    }
+    return changes;
   }
 
   /**
@@ -97,32 +112,24 @@ public final class ChangeSearch {
     }
   }
 
-  private List<Place> candidates() {
-    List<Place> places = new ArrayList<>();
-    for (int split : CumulativeSum.candidates(values, resolution / Math.sqrt(12))) {
-      places.add(Place.at(split));
+  private void judge(boolean trimmed) {
+    for (int i = 0; i < places.size(); i++) {
+      judge(i, trimmed);
     }
-    return places;
   }
 
-  private List<Place> judged(List<Place> places) {
-    for (int i = 0; i < places.size(); i++) {
-      judge(places, i, false);
-    }
-    int worst = worst(places);
-    while (worst >= 0 && places.get(worst).comparison().chance() > LEAST_SURE) {
+  /** Drops what is less sure than a limit, the least sure first, and judges its neighbours anew. */
+  private void drop(double limit) {
+    int worst = worst();
+    while (worst >= 0 && places.get(worst).comparison().chance() > limit) {
       places.remove(worst);
-      judge(places, worst - 1, false);
-      judge(places, worst, false);
-      worst = worst(places);
+      judge(worst - 1, false);
+      judge(worst, false);
+      worst = worst();
     }
-    for (int i = 0; i < places.size(); i++) {
-      judge(places, i, true);
-    }
-    return places;
   }
 
-  private static int worst(List<Place> places) {
+  private int worst() {
     int worst = -1;
     for (int i = 0; i < places.size(); i++) {
       double chance = places.get(i).comparison().chance();
@@ -138,7 +145,7 @@ public final class ChangeSearch {
    *
    * @param trimmed whether the ways of the neighbours from level to level are left out
    */
-  private void judge(List<Place> places, int i, boolean trimmed) {
+  private void judge(int i, boolean trimmed) {
     if (i < 0 || i >= places.size()) {
       return;
     }

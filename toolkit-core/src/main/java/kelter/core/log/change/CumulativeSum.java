@@ -34,7 +34,7 @@ final class CumulativeSum {
   private static final int LEARNT = 10;
 
   /** The fewest samples on each side of a change. */
-  static final int LEAST = 5;
+  static final int LEAST = 10;
 
   private final double[] values;
   private final double floor;

@@ -8,7 +8,8 @@ import kelter.core.source.Source;
  * share is there by chance: the chances in rising order, {@code p(1) <= p(2) <= ...}, and all up to
  * the last one for which {@code p(i) <= i/m alpha}, with m differences tested.
  *
- * <p>It holds for differences that are independent of each other or move together.
+ * <p>It holds for differences that are independent of each other or move together. Where nothing is
+ * known of how they depend on each other, alpha is divided by {@code 1 + 1/2 + ... + 1/m}.
  */
 public final class FalseDiscovery {
 
@@ -25,7 +26,8 @@ public final class FalseDiscovery {
   private FalseDiscovery() {}
 
   /**
-   * The greatest chance that still counts as a change.
+   * The greatest chance that still counts as a change, of differences that are independent or move
+   * together.
    *
    * @param chances the chance of each difference if nothing happened, from 0 to 1
    * @param tested how many differences were tested, no fewer than there are chances: those that are
@@ -42,5 +44,22 @@ public final class FalseDiscovery {
       }
     }
     return -1;
+  }
+
+  /**
+   * The greatest chance that still counts as a change, however the differences depend on each other
+   * (Benjamini and Yekutieli, theorem 1.3).
+   *
+   * @param chances as for {@link #limit}
+   * @param tested as for {@link #limit}
+   * @param rate as for {@link #limit}
+   * @return the limit: what has this chance or a lower one counts; negative if none does
+   */
+  public static double limitIfDependent(double[] chances, int tested, double rate) {
+    double sum = 0;
+    for (int i = 1; i <= tested; i++) {
+      sum += 1.0 / i;
+    }
+    return limit(chances, tested, rate / Math.max(1, sum));
   }
 }

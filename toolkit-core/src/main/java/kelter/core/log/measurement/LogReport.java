@@ -89,7 +89,7 @@ public record LogReport(
   }
 
   private static double resolution(Log log, int column) {
-    return Math.max(log.resolutions().get(column), log.recording().column(column).step());
+    return log.recording().column(column).resolution(log.resolutions().get(column));
   }
 
   /**
