@@ -60,7 +60,7 @@ public final class ChangeSearch {
       List<ChangeSearch> ofColumn = searches(columns.get(i), gaps, resolutions.get(i));
       for (ChangeSearch search : ofColumn) {
         candidates += search.places.size();
-        search.drop(LEAST_SURE);
+        search.drop(LEAST_SURE, false);
         search.judge(true);
       }
       searches.add(ofColumn);
@@ -90,7 +90,7 @@ public final class ChangeSearch {
   private static List<LevelChange> changes(List<ChangeSearch> searches, double limit) {
     List<LevelChange> changes = new ArrayList<>();
     for (ChangeSearch search : searches) {
-      search.places.removeIf(place -> place.comparison().chance() > limit);
+      search.drop(limit, true);
       search.judge(true);
       search.places.forEach(place -> changes.add(search.change(place)));
     }
@@ -119,12 +119,12 @@ public final class ChangeSearch {
   }
 
   /** Drops what is less sure than a limit, the least sure first, and judges its neighbours anew. */
-  private void drop(double limit) {
+  private void drop(double limit, boolean trimmed) {
     int worst = worst();
     while (worst >= 0 && places.get(worst).comparison().chance() > limit) {
       places.remove(worst);
-      judge(worst - 1, false);
-      judge(worst, false);
+      judge(worst - 1, trimmed);
+      judge(worst, trimmed);
       worst = worst();
     }
   }

@@ -33,17 +33,17 @@ public final class FalseDiscovery {
    * @param tested how many differences were tested, no fewer than there are chances: those that are
    *     left out are taken as due to chance
    * @param rate the share of false ones among all that count, above 0 and below 1
-   * @return the limit: what has this chance or a lower one counts; negative if none does
+   * @return the limit: what has this chance or a lower one counts; at least that of the first, alpha / m
    */
   public static double limit(double[] chances, int tested, double rate) {
     double[] rising = chances.clone();
     Arrays.sort(rising);
-    for (int i = rising.length; i > 0; i--) {
-      if (rising[i - 1] <= rate * i / tested) {
-        return rising[i - 1];
-      }
+    double share = rate / Math.max(1, tested);
+    int i = rising.length;
+    while (i > 1 && rising[i - 1] > i * share) {
+      i--;
     }
-    return -1;
+    return Math.max(1, i) * share;
   }
 
   /**
@@ -53,7 +53,7 @@ public final class FalseDiscovery {
    * @param chances as for {@link #limit}
    * @param tested as for {@link #limit}
    * @param rate as for {@link #limit}
-   * @return the limit: what has this chance or a lower one counts; negative if none does
+   * @return the limit: what has this chance or a lower one counts; at least that of the first, alpha / m
    */
   public static double limitIfDependent(double[] chances, int tested, double rate) {
     double sum = 0;

@@ -2,6 +2,7 @@ package kelter.core.log.change;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** The worked example of the paper. */
@@ -16,9 +17,16 @@ class FalseDiscoveryTest {
     0.6528, 0.7590, 1.0
   };
 
+  private static long counted(double limit) {
+    return Arrays.stream(INFARCTION).filter(chance -> chance <= limit).count();
+  }
+
   @Test
   void theFourOfThePaperAreRejected() {
-    assertEquals(0.0095, FalseDiscovery.limit(INFARCTION, INFARCTION.length, 0.05));
+    double limit = FalseDiscovery.limit(INFARCTION, INFARCTION.length, 0.05);
+
+    assertEquals(4 * 0.05 / 15, limit, 1e-15);
+    assertEquals(4, counted(limit));
   }
 
   /**
@@ -27,13 +35,16 @@ class FalseDiscoveryTest {
    */
   @Test
   void threeHoldHoweverTheyDependOnEachOther() {
-    assertEquals(0.0019, FalseDiscovery.limitIfDependent(INFARCTION, INFARCTION.length, 0.05));
+    double limit = FalseDiscovery.limitIfDependent(INFARCTION, INFARCTION.length, 0.05);
+
+    assertEquals(0.00301, limit, 0.000005);
+    assertEquals(3, counted(limit));
   }
 
   @Test
   void nothingCountsWhereNothingIsSure() {
-    assertEquals(-1, FalseDiscovery.limit(new double[] {0.2, 0.04}, 2, 0.05));
-    assertEquals(-1, FalseDiscovery.limit(new double[0], 0, 0.05));
-    assertEquals(-1, FalseDiscovery.limit(new double[] {0.01}, 10, 0.05), "ten were tested");
+    assertEquals(0.025, FalseDiscovery.limit(new double[] {0.2, 0.04}, 2, 0.05), 1e-15);
+    assertEquals(0.05, FalseDiscovery.limit(new double[0], 0, 0.05), 1e-15);
+    assertEquals(0.005, FalseDiscovery.limit(new double[] {0.01}, 10, 0.05), 1e-15, "of ten");
   }
 }
