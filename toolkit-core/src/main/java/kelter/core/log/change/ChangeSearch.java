@@ -71,7 +71,7 @@ public final class ChangeSearch {
             .flatMap(search -> search.places.stream())
             .mapToDouble(place -> place.comparison().chance())
             .toArray();
-    double limit = FalseDiscovery.limitIfDependent(chances, candidates, FalseDiscovery.RATE);
+    double limit = FalseDiscovery.limit(chances, candidates, FalseDiscovery.RATE);
     return searches.stream().map(ofColumn -> changes(ofColumn, limit)).toList();
   }
 

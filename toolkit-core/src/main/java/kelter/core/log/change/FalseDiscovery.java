@@ -8,8 +8,7 @@ import kelter.core.source.Source;
  * share is there by chance: the chances in rising order, {@code p(1) <= p(2) <= ...}, and all up to
  * the last one for which {@code p(i) <= i/m alpha}, with m differences tested.
  *
- * <p>It holds for differences that are independent of each other or move together. Where nothing is
- * known of how they depend on each other, alpha is divided by {@code 1 + 1/2 + ... + 1/m}.
+ * <p>It holds for differences that are independent of each other or move together.
  */
 public final class FalseDiscovery {
 
@@ -33,7 +32,8 @@ public final class FalseDiscovery {
    * @param tested how many differences were tested, no fewer than there are chances: those that are
    *     left out are taken as due to chance
    * @param rate the share of false ones among all that count, above 0 and below 1
-   * @return the limit: what has this chance or a lower one counts; at least that of the first, alpha / m
+   * @return the limit: what has this chance or a lower one counts; at least that of the first,
+   *     alpha / m
    */
   public static double limit(double[] chances, int tested, double rate) {
     double[] rising = chances.clone();
@@ -44,22 +44,5 @@ public final class FalseDiscovery {
       i--;
     }
     return Math.max(1, i) * share;
-  }
-
-  /**
-   * The greatest chance that still counts as a change, however the differences depend on each other
-   * (Benjamini and Yekutieli, theorem 1.3).
-   *
-   * @param chances as for {@link #limit}
-   * @param tested as for {@link #limit}
-   * @param rate as for {@link #limit}
-   * @return the limit: what has this chance or a lower one counts; at least that of the first, alpha / m
-   */
-  public static double limitIfDependent(double[] chances, int tested, double rate) {
-    double sum = 0;
-    for (int i = 1; i <= tested; i++) {
-      sum += 1.0 / i;
-    }
-    return limit(chances, tested, rate / Math.max(1, sum));
   }
 }

@@ -29,18 +29,6 @@ class FalseDiscoveryTest {
     assertEquals(4, counted(limit));
   }
 
-  /**
-   * Benjamini and Yekutieli: 0.05 / (1 + 1/2 + ... + 1/15) = 0.05 / 3.31823 = 0.015068, so that
-   * 0.0019 is held against 3/15 of it, 0.00301, and 0.0095 against 4/15, 0.00402 (arithmetic).
-   */
-  @Test
-  void threeHoldHoweverTheyDependOnEachOther() {
-    double limit = FalseDiscovery.limitIfDependent(INFARCTION, INFARCTION.length, 0.05);
-
-    assertEquals(0.00301, limit, 0.000005);
-    assertEquals(3, counted(limit));
-  }
-
   @Test
   void nothingCountsWhereNothingIsSure() {
     assertEquals(0.025, FalseDiscovery.limit(new double[] {0.2, 0.04}, 2, 0.05), 1e-15);
