@@ -43,7 +43,7 @@ public final class ModifiedZScore {
   }
 
   /**
-   * The scale where more than half of the samples are equal, so that {@link #scale} is 0: by the
+   * The scale where the samples lie on a few levels, of which {@link #scale} tells only one: by the
    * mean of the absolute deviations from the median (Iglewicz and Hoaglin 1993, from memory).
    *
    * @param samples the samples, one or more

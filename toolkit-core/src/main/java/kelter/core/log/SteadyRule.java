@@ -36,6 +36,9 @@ public record SteadyRule(double tolerance, int leastSamples) {
   private static final double EDGE = 3;
   private static final double TRIM = 0.1;
 
+  /** More outliers than this share of the samples are none; common practice, no source. */
+  private static final double FEW = 0.05;
+
   /**
    * Checks the figures.
    *
@@ -251,25 +254,36 @@ public record SteadyRule(double tolerance, int leastSamples) {
       Window window = Window.of(inside);
       double[] means = inside.stream().mapToDouble(block -> block.mean).toArray();
       double middle = ModifiedZScore.median(means);
-      return new Steady(window, band(middle), outliers(inside, middle, scale(inside, means)));
+      return new Steady(window, band(middle), outliers(inside, middle, means));
     }
 
     /**
-     * The scale of single samples: within blocks where there are blocks. Where most samples are
-     * told as one step the median deviation says nothing, and the mean deviation stands for it.
+     * The samples that stand out. Where more than a few do, they are part of how the column
+     * scatters, in steps for instance, and the mean deviation is its scale.
      */
-    private double scale(List<Block> inside, double[] means) {
-      double between = ModifiedZScore.scale(means);
-      if (between < resolution) {
-        between = Math.max(between, ModifiedZScore.scaleByMean(means)) + resolution / 2;
+    private List<Outlier> outliers(List<Block> inside, double middle, double[] means) {
+      long samples = inside.stream().mapToLong(block -> block.count).sum();
+      double scale = scale(inside, ModifiedZScore.scale(means));
+      List<Outlier> outliers = outliers(inside, middle, scale, samples);
+      if (outliers.size() <= FEW * samples) {
+        return outliers;
       }
+      double wider = scale(inside, ModifiedZScore.scaleByMean(means));
+      return outliers(inside, middle, Math.max(scale, wider), samples);
+    }
+
+    /**
+     * The scale of single samples: within blocks where there are blocks. A display in digits shows
+     * a median deviation that may be too small by half a digit.
+     */
+    private double scale(List<Block> inside, double ofMeans) {
+      double between = ofMeans + resolution / 2 / ModifiedZScore.QUARTILE;
       double[] within = inside.stream().mapToDouble(Block::standardDeviation).toArray();
       return Math.hypot(between, ModifiedZScore.median(within));
     }
 
-    private List<Outlier> outliers(List<Block> inside, double middle, double scale) {
-      double limit =
-          scale * ModifiedZScore.limit(inside.stream().mapToLong(block -> block.count).sum());
+    private List<Outlier> outliers(List<Block> inside, double middle, double scale, long samples) {
+      double limit = scale * ModifiedZScore.limit(samples);
       List<Outlier> outliers = new ArrayList<>();
       int start = 0;
       while (start < inside.size()) {
