@@ -29,6 +29,7 @@ module kelter.core {
   exports kelter.core.job.rule;
   exports kelter.core.law;
   exports kelter.core.log;
+  exports kelter.core.log.change;
   exports kelter.core.log.measurement;
   exports kelter.core.module;
   exports kelter.core.numeric;

@@ -58,6 +58,13 @@ final class ReadingsCommand implements Command {
   private static final CommandOption COMPARE =
       CommandOption.one(
           "--compare", ValueKind.TEXT, "BEFORE,AFTER", "what changed between two such stretches");
+  private static final CommandOption LEAD_IN =
+      CommandOption.one(
+          "--lead-in",
+          ValueKind.TEXT,
+          "WINDOW",
+          "a healthy stretch that tells how far the columns drift by themselves"
+              + " (default: BEFORE)");
   private static final CommandOption AT =
       CommandOption.many("--at", "NAME=VALUE", "a condition of the readings");
   private static final CommandOption INSTRUMENT =
@@ -111,6 +118,7 @@ final class ReadingsCommand implements Command {
             MAP,
             WINDOW,
             COMPARE,
+            LEAD_IN,
             AT,
             INSTRUMENT,
             INTO,
@@ -140,6 +148,8 @@ final class ReadingsCommand implements Command {
     List<String> compared = compared(invocation);
     List<String> called = new ArrayList<>(windows);
     called.addAll(compared);
+    Optional<String> leadIn = leadIn(invocation, compared);
+    leadIn.ifPresent(called::add);
     LogOptions options = options(invocation, called);
     SteadyRule rule = rule(invocation);
     Optional<Path> profile = invocation.given().path(Invocation.SHOP);
@@ -161,7 +171,10 @@ final class ReadingsCommand implements Command {
         compared.isEmpty()
             ? List.of()
             : Change.of(
-                Stretch.of(compared.get(0), report), Stretch.of(compared.get(1), report), report);
+                Stretch.of(compared.get(0), report),
+                Stretch.of(compared.get(1), report),
+                Stretch.of(leadIn.orElse(compared.get(0)), report),
+                report);
     List<ReadAs> maps =
         columns.given().isEmpty()
             ? List.of()
@@ -201,6 +214,17 @@ final class ReadingsCommand implements Command {
           COMPARE.name() + " " + said.get(), "is not two stretches", "write for instance 1,3");
     }
     return parts;
+  }
+
+  private static Optional<String> leadIn(Invocation invocation, List<String> compared) {
+    Optional<String> said = invocation.given().text(LEAD_IN);
+    if (said.isPresent() && compared.isEmpty()) {
+      throw new InputException(
+          LEAD_IN.name() + " " + said.get(),
+          "tells of the drift for a comparison, and none was asked for",
+          "name two stretches with " + COMPARE.name());
+    }
+    return said;
   }
 
   private static LogOptions options(Invocation invocation, List<String> called) {

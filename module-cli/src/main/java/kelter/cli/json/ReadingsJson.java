@@ -1,6 +1,7 @@
 package kelter.cli.json;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -8,14 +9,19 @@ import java.util.function.ToLongFunction;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
 import kelter.core.log.ModifiedZScore;
+import kelter.core.log.Quantisation;
 import kelter.core.log.Recording;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
+import kelter.core.log.change.ChangeSearch;
+import kelter.core.log.change.FalseDiscovery;
+import kelter.core.log.change.LocalLevel;
 import kelter.core.log.measurement.Change;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.log.measurement.LogReport;
 import kelter.core.log.measurement.ReadAs;
 import kelter.core.log.measurement.Stretch;
+import kelter.core.source.Source;
 
 /** What an instrument log shows, as JSON. */
 public final class ReadingsJson {
@@ -62,9 +68,22 @@ public final class ReadingsJson {
           out.objects("maps", maps, map -> map(out, report, map));
           out.objects("readings", readings, reading -> reading(out, reading));
           out.texts("outcome", outcome);
-          out.sources(
-              List.of(EffectiveObservations.SOURCE, ModifiedZScore.SOURCE, SteadyRule.SOURCE));
+          out.sources(sources());
         });
+  }
+
+  private static List<Source> sources() {
+    List<Source> sources =
+        new ArrayList<>(
+            List.of(
+                EffectiveObservations.SOURCE,
+                ModifiedZScore.SOURCE,
+                SteadyRule.SOURCE,
+                Quantisation.SOURCE,
+                LocalLevel.SOURCE));
+    sources.addAll(ChangeSearch.SOURCES);
+    sources.add(FalseDiscovery.SOURCE);
+    return sources;
   }
 
   private static void recognised(JsonOutput out, LogReport report) throws IOException {
@@ -120,6 +139,7 @@ public final class ReadingsJson {
         });
     int value = report.log().format().values().indexOf(column);
     if (value >= 0) {
+      out.number("resolution", report.resolution(value));
       out.number("missing", report.log().recording().missing(value));
       out.number("over-range", report.log().recording().overRange(value).count());
     }
@@ -171,8 +191,12 @@ public final class ReadingsJson {
     out.number("row", each.step().row());
     out.number("time", each.step().time());
     out.number("seconds", each.step().seconds());
-    out.number("before", each.step().before());
-    out.number("after", each.step().after());
+    out.number("end-row", each.step().endRow());
+    out.bool("gradual", each.step().gradual());
+    out.number("before", each.step().comparison().before());
+    out.number("after", each.step().comparison().after());
+    out.number("u", each.step().comparison().uncertainty());
+    out.number("chance", each.step().comparison().chance());
   }
 
   private static void stretch(JsonOutput out, LogReport report, Stretch stretch)
@@ -209,6 +233,9 @@ public final class ReadingsJson {
     out.number("difference", change.comparison().difference());
     out.number("u", change.comparison().uncertainty());
     out.number("degrees-of-freedom", change.comparison().degreesOfFreedom());
+    out.text("lead-in", change.healthy().words());
+    out.number("chance", change.comparison().chance());
+    out.bool("changed", change.seen());
   }
 
   private static void map(JsonOutput out, LogReport report, ReadAs map) throws IOException {

@@ -54,9 +54,33 @@ class ReadingsCommandTest {
     assertTrue(said.contains("Gaps: 1, the longest: 12 s after row 304"), said);
     assertTrue(said.contains("Outliers, left in: 3388 W in row 216"), said);
     assertTrue(said.contains("Power from 0 to 3029 W at 14:03:39"), said);
+    assertFalse(said.contains("Told in steps"), said);
     assertTrue(console.out().contains("|*****"), "a picture");
     assertTrue(console.widest() <= 80, console.out());
     assertEquals("", console.err());
+  }
+
+  /** A flow that is switched every minute by its own size, then stands at less than that. */
+  @Test
+  void aStretchThatSwingsAndALeadInTellOfTheDrift() throws IOException {
+    StringBuilder text = new StringBuilder("t [s];Flow [L/min]\n");
+    for (int i = 0; i < 800; i++) {
+      int flow = i < 400 ? 10 * (i / 60 % 2) : 8;
+      text.append(i).append(';').append(flow).append(i % 2 == 0 ? ".1\n" : ".0\n");
+    }
+    String log = Files.writeString(folder.resolve("swings.csv"), text).toString();
+    String[] compare = {"readings", log, "--compare", "0s..350s,450s..799s"};
+
+    String said = Console.run(compare).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("within scatter and drift"), said);
+    assertTrue(said.contains("of drift as 0s..350s shows it"), said);
+    Console alone = Console.run("readings", log, "--lead-in", "0s..350s");
+    assertEquals(1, alone.code());
+    assertTrue(alone.err().contains("--compare"), alone.err());
+    Console led =
+        Console.run("readings", log, "--compare", "0s..59s,450s..799s", "--lead-in", "0s..350s");
+    assertEquals(0, led.code(), led.err());
+    assertTrue(led.out().replaceAll("\\s+", " ").contains("of drift as 0s..350s shows it"));
   }
 
   /** 100 rows, a row a second; every tenth is over range, as of a heater that breaks when warm. */

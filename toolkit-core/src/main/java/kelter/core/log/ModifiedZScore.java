@@ -23,6 +23,9 @@ public final class ModifiedZScore {
   /** The third quartile of the standard normal distribution, same source. */
   static final double QUARTILE = 0.6745;
 
+  /** The standard deviation of a normal distribution by its mean deviation: sqrt(pi / 2). */
+  private static final double BY_MEAN = Math.sqrt(Math.PI / 2);
+
   private static final double FARTHEST = 40;
 
   private ModifiedZScore() {}
@@ -37,6 +40,22 @@ public final class ModifiedZScore {
     double middle = median(samples);
     double[] deviations = Arrays.stream(samples).map(x -> Math.abs(x - middle)).toArray();
     return median(deviations) / QUARTILE;
+  }
+
+  /**
+   * The scale where the samples lie on a few levels, of which {@link #scale} tells only one: by the
+   * mean of the absolute deviations from the median (Iglewicz and Hoaglin 1993, from memory).
+   *
+   * @param samples the samples, one or more
+   * @return the scale, in the unit of the samples
+   */
+  public static double scaleByMean(double[] samples) {
+    double middle = median(samples);
+    double sum = 0;
+    for (double x : samples) {
+      sum += Math.abs(x - middle);
+    }
+    return BY_MEAN * sum / samples.length;
   }
 
   /**

@@ -17,6 +17,7 @@ public final class Series {
   public static final int BLOCKS = 4096;
 
   private final List<Block> blocks = new ArrayList<>();
+  private final Quantisation quantisation = new Quantisation();
   private long perBlock = 1;
 
   /** A series without samples. */
@@ -41,13 +42,19 @@ public final class Series {
           "row %s: time %s s after %s s; times do not go backwards"
               .formatted(row, time, last.last.time()));
     }
+    quantisation.add(value);
+    put(row, time, value);
+  }
+
+  private void put(long row, double time, double value) {
+    Block last = blocks.isEmpty() ? null : blocks.get(blocks.size() - 1);
     if (last != null && last.count < perBlock) {
       last.add(row, time, value);
       return;
     }
     if (blocks.size() == BLOCKS) {
       halve();
-      add(row, time, value);
+      put(row, time, value);
       return;
     }
     blocks.add(new Block(row, time, value));
@@ -156,6 +163,109 @@ public final class Series {
 
   private static int part(double time, double length, int parts) {
     return length == 0 ? 0 : (int) Math.min(parts - 1, parts * time / length);
+  }
+
+  /**
+   * The step in which the samples are told, see {@link Quantisation}.
+   *
+   * @param digit the last digit of the samples, in the unit of the column; 0 if it is not known
+   * @return the step, in that unit; the digit itself where no greater step shows
+   */
+  public double resolution(double digit) {
+    return quantisation.step(digit);
+  }
+
+  /**
+   * The samples, or the means of the blocks in which they are held.
+   *
+   * @return the values in order
+   */
+  public double[] means() {
+    return means(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The samples, or the means of the blocks, that lie wholly between two times.
+   *
+   * @param from the first time, in s
+   * @param to the last time, in s
+   * @return the values in order
+   */
+  public double[] means(double from, double to) {
+    return blocks.stream()
+        .filter(block -> block.first.time() >= from && block.last.time() <= to)
+        .mapToDouble(block -> block.mean)
+        .toArray();
+  }
+
+  /**
+   * The first row of a block.
+   *
+   * @param block its place among {@link #means()}, from 0
+   * @return the row
+   */
+  public long firstRow(int block) {
+    return blocks.get(block).first.row();
+  }
+
+  /**
+   * When a block begins.
+   *
+   * @param block its place among {@link #means()}, from 0
+   * @return the time of its first sample, in s
+   */
+  public double from(int block) {
+    return blocks.get(block).first.time();
+  }
+
+  /**
+   * When a block ends.
+   *
+   * @param block its place among {@link #means()}, from 0
+   * @return the time of its last sample, in s
+   */
+  public double to(int block) {
+    return blocks.get(block).last.time();
+  }
+
+  /**
+   * A place in a log that nothing is to be found across.
+   *
+   * @param lastRow the last row before it
+   * @param nextRow the first row after it; rows between belong to neither side
+   */
+  public record Break(long lastRow, long nextRow) {}
+
+  /**
+   * A run of blocks without a break.
+   *
+   * @param from the place of the first among {@link #means()}, from 0
+   * @param to the place behind the last
+   */
+  public record Run(int from, int to) {}
+
+  /**
+   * The runs of blocks between breaks; a block that reaches over a break is in none.
+   *
+   * @param breaks the breaks, in the order of rows
+   * @return the runs in order, some may be empty
+   */
+  public List<Run> runs(List<Break> breaks) {
+    List<Run> runs = new ArrayList<>();
+    int start = 0;
+    for (Break each : breaks) {
+      int end = start;
+      while (end < blocks.size() && blocks.get(end).last.row() <= each.lastRow()) {
+        end++;
+      }
+      runs.add(new Run(start, end));
+      start = end;
+      while (start < blocks.size() && blocks.get(start).first.row() < each.nextRow()) {
+        start++;
+      }
+    }
+    runs.add(new Run(start, blocks.size()));
+    return runs;
   }
 
   List<Block> blocks() {

@@ -114,4 +114,13 @@ public final class Spacing {
             .sorted(Comparator.comparingLong(Gap::row))
             .toList();
   }
+
+  /**
+   * The gaps as breaks.
+   *
+   * @return the breaks, in the order of rows
+   */
+  public List<Series.Break> breaks() {
+    return gaps().stream().map(gap -> new Series.Break(gap.row(), gap.row() + 1)).toList();
+  }
 }

@@ -11,8 +11,9 @@ import kelter.core.source.Source;
  *
  * <p>The half-width of the band is the greatest of the tolerance times the value in the middle, of
  * four standard deviations of the noise from sample to sample, and of {@value #RESOLUTION_BAND}
- * digits of the display. A sample or two that stand out from their neighbours do not end a window:
- * they are told as outliers, and stay in its mean.
+ * steps of the samples. A sample or two that stand out from their neighbours do not end a window:
+ * they are told as outliers, and stay in its mean. More than that are a level of their own, which
+ * is no outlier.
  *
  * @param tolerance the half-width of the band as a ratio of the value, above 0 and below 1
  * @param leastSamples the fewest samples, or blocks of samples, of a window; 5 or more
@@ -34,6 +35,9 @@ public record SteadyRule(double tolerance, int leastSamples) {
   private static final int NEIGHBOURS = 3;
   private static final double EDGE = 3;
   private static final double TRIM = 0.1;
+
+  /** More outliers than this share of the samples are none; common practice, no source. */
+  private static final double FEW = 0.05;
 
   /**
    * Checks the figures.
@@ -76,38 +80,19 @@ public record SteadyRule(double tolerance, int leastSamples) {
   }
 
   /**
-   * A change from one steady window to the next.
-   *
-   * @param row the first row after the window before
-   * @param time the last time of the window before, in s
-   * @param seconds how long the change took, in s
-   * @param before the mean before
-   * @param after the mean after
-   */
-  public record Step(long row, double time, double seconds, double before, double after) {}
-
-  /**
    * Finds the steady windows of a column.
    *
    * @param series the samples
-   * @param gaps the gaps of the log: no window spans one
-   * @param resolution the size of the last digit of the samples, 0 if it is not known
+   * @param breaks gaps of the log and changes of the column: no window spans one
+   * @param resolution the step in which the samples are told, 0 if it is not known
    * @return the windows, the {@value #WINDOWS} longest at most, in the order of time
    */
-  public List<Steady> windows(Series series, List<Spacing.Gap> gaps, double resolution) {
+  public List<Steady> windows(Series series, List<Series.Break> breaks, double resolution) {
     List<Block> blocks = series.blocks();
     List<Steady> found = new ArrayList<>();
-    int start = 0;
-    for (Spacing.Gap gap : gaps) {
-      int end = start;
-      while (end < blocks.size() && blocks.get(end).last.row() <= gap.row()) {
-        end++;
-      }
-      stretch(blocks.subList(start, end), resolution, found);
-      boolean spans = end < blocks.size() && blocks.get(end).first.row() <= gap.row();
-      start = spans ? end + 1 : end;
+    for (Series.Run run : series.runs(breaks)) {
+      stretch(blocks.subList(run.from(), run.to()), resolution, found);
     }
-    stretch(blocks.subList(start, blocks.size()), resolution, found);
     return found.stream()
         .sorted(Comparator.comparingDouble(steady -> -steady.window().seconds()))
         .limit(WINDOWS)
@@ -148,34 +133,6 @@ public record SteadyRule(double tolerance, int leastSamples) {
       }
     }
     return smooth;
-  }
-
-  /**
-   * The changes between steady windows that follow each other.
-   *
-   * @param windows the windows of a column in the order of time
-   * @param gaps the gaps of the log: a change across one is not told
-   * @return the changes that are greater than both bands together
-   */
-  public static List<Step> steps(List<Steady> windows, List<Spacing.Gap> gaps) {
-    List<Step> steps = new ArrayList<>();
-    for (int i = 1; i < windows.size(); i++) {
-      Window before = windows.get(i - 1).window();
-      Window after = windows.get(i).window();
-      boolean gap =
-          gaps.stream().anyMatch(g -> g.row() >= before.lastRow() && g.row() < after.firstRow());
-      double bands = windows.get(i - 1).band() + windows.get(i).band();
-      if (!gap && Math.abs(after.mean() - before.mean()) > bands) {
-        steps.add(
-            new Step(
-                before.lastRow() + 1,
-                before.to(),
-                after.from() - before.to(),
-                before.mean(),
-                after.mean()));
-      }
-    }
-    return steps;
   }
 
   /** The search for the longest windows, one after another, in a stretch without gaps. */
@@ -297,35 +254,66 @@ public record SteadyRule(double tolerance, int leastSamples) {
       Window window = Window.of(inside);
       double[] means = inside.stream().mapToDouble(block -> block.mean).toArray();
       double middle = ModifiedZScore.median(means);
-      return new Steady(window, band(middle), outliers(inside, middle, scale(inside, means)));
+      return new Steady(window, band(middle), outliers(inside, middle, means));
+    }
+
+    /**
+     * The samples that stand out. Where more than a few do, they are part of how the column
+     * scatters, in steps for instance, and the mean deviation is its scale.
+     */
+    private List<Outlier> outliers(List<Block> inside, double middle, double[] means) {
+      long samples = inside.stream().mapToLong(block -> block.count).sum();
+      double scale = scale(inside, ModifiedZScore.scale(means));
+      List<Outlier> outliers = outliers(inside, middle, scale, samples);
+      if (outliers.size() <= FEW * samples) {
+        return outliers;
+      }
+      double wider = scale(inside, ModifiedZScore.scaleByMean(means));
+      return outliers(inside, middle, Math.max(scale, wider), samples);
     }
 
     /**
      * The scale of single samples: within blocks where there are blocks. A display in digits shows
      * a median deviation that may be too small by half a digit.
      */
-    private double scale(List<Block> inside, double[] means) {
-      double between = ModifiedZScore.scale(means) + resolution / 2 / ModifiedZScore.QUARTILE;
+    private double scale(List<Block> inside, double ofMeans) {
+      double between = ofMeans + resolution / 2 / ModifiedZScore.QUARTILE;
       double[] within = inside.stream().mapToDouble(Block::standardDeviation).toArray();
       return Math.hypot(between, ModifiedZScore.median(within));
     }
 
-    private List<Outlier> outliers(List<Block> inside, double middle, double scale) {
-      double limit =
-          scale * ModifiedZScore.limit(inside.stream().mapToLong(block -> block.count).sum());
+    private List<Outlier> outliers(List<Block> inside, double middle, double scale, long samples) {
+      double limit = scale * ModifiedZScore.limit(samples);
       List<Outlier> outliers = new ArrayList<>();
-      for (Block block : inside) {
-        if (block.most.value() - middle > limit) {
-          outliers.add(outlier(block.most, middle, scale));
+      int start = 0;
+      while (start < inside.size()) {
+        int end = start;
+        while (end < inside.size() && farthest(inside.get(end), middle) > limit) {
+          end++;
         }
-        if (middle - block.least.value() > limit) {
-          outliers.add(outlier(block.least, middle, scale));
+        if (end - start <= NEIGHBOURS) {
+          inside.subList(start, end).forEach(block -> note(block, middle, scale, limit, outliers));
         }
+        start = Math.max(end, start + 1);
       }
       outliers.sort(
           Comparator.<Outlier>comparingDouble(outlier -> -Math.abs(outlier.score()))
               .thenComparingLong(Outlier::row));
       return outliers;
+    }
+
+    private static double farthest(Block block, double middle) {
+      return Math.max(block.most.value() - middle, middle - block.least.value());
+    }
+
+    private static void note(
+        Block block, double middle, double scale, double limit, List<Outlier> outliers) {
+      if (block.most.value() - middle > limit) {
+        outliers.add(outlier(block.most, middle, scale));
+      }
+      if (middle - block.least.value() > limit) {
+        outliers.add(outlier(block.least, middle, scale));
+      }
     }
 
     private static Outlier outlier(Block.Sample sample, double middle, double scale) {

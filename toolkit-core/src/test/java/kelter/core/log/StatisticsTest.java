@@ -170,21 +170,6 @@ class StatisticsTest {
     assertEquals(expected, window.slopeUncertainty(), 0.15 * expected);
   }
 
-  /** JCGM 100:2008, G.4.1: two equal contributions with 9 degrees of freedom each have 18. */
-  @Test
-  void comparisonOfTwoWindows() {
-    Window before = with(10, 0.3, 10);
-    Comparison comparison = Comparison.of(before, with(12, 0.4, 10));
-
-    assertEquals(2, comparison.difference(), 1e-12);
-    assertEquals(0.5, comparison.uncertainty(), 1e-12);
-    assertEquals(18, Comparison.of(before, with(12, 0.3, 10)).degreesOfFreedom(), 1e-9);
-  }
-
-  private static Window with(double mean, double u, double effective) {
-    return new Window(1, 10, 0, 9, 10, mean, 1, mean, mean, 0, effective, u, 0, 0);
-  }
-
   /** NIST/SEMATECH e-Handbook 1.3.5.17 gives 3.5; 0.6745 is the quartile of the normal. */
   @Test
   void limitOfOutliersGrowsWithTheNumberOfSamples() {

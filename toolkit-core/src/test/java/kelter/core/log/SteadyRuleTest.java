@@ -35,12 +35,6 @@ class SteadyRuleTest {
     assertEquals(2980, on.mean(), 4 * 3 / Math.sqrt(600));
     assertEquals(3, on.standardDeviation(), 0.5);
     assertEquals(3 / Math.sqrt(600), on.uncertainty(), 0.05);
-
-    List<SteadyRule.Step> steps = SteadyRule.steps(windows, List.of());
-    assertEquals(2, steps.size());
-    assertEquals(299, steps.get(0).time(), 2);
-    assertEquals(2980, steps.get(0).after() - steps.get(0).before(), 1);
-    assertEquals(-2980, steps.get(1).after() - steps.get(1).before(), 1);
   }
 
   @Test
@@ -85,10 +79,9 @@ class SteadyRuleTest {
     assertEquals(1, spacing.usual());
     assertEquals(List.of(new Spacing.Gap(80, 79, 601)), spacing.gaps());
 
-    List<SteadyRule.Steady> windows = SteadyRule.USUAL.windows(series, spacing.gaps(), 0.1);
+    List<SteadyRule.Steady> windows = SteadyRule.USUAL.windows(series, spacing.breaks(), 0.1);
     assertEquals(
         List.of(80L, 120L), windows.stream().map(steady -> steady.window().samples()).toList());
-    assertEquals(List.of(), SteadyRule.steps(windows, spacing.gaps()));
   }
 
   @Test
@@ -125,5 +118,28 @@ class SteadyRuleTest {
     assertTrue(
         windows(series).stream().allMatch(steady -> steady.window().samples() < 150),
         () -> windows(series).toString());
+  }
+
+  /** A flow told in whole steps, six of ten samples at one: a median deviation of zero. */
+  @Test
+  void aSignalInStepsHasNoOutliersButTheOddOne() {
+    List<SteadyRule.Steady> windows =
+        SteadyRule.USUAL.windows(
+            series(1000, 0, t -> t == 500 ? 60 : t % 5 < 3 ? 32 : 31), List.of(), 1);
+
+    List<SteadyRule.Outlier> outliers =
+        windows.stream().flatMap(steady -> steady.outliers().stream()).toList();
+    assertEquals(List.of(501L), outliers.stream().map(SteadyRule.Outlier::row).toList());
+  }
+
+  @Test
+  void noWindowSpansABreak() {
+    List<SteadyRule.Steady> windows =
+        SteadyRule.USUAL.windows(
+            series(300, 0.5, t -> t < 200 ? 2.4 : 0.6), List.of(new Series.Break(200, 201)), 0);
+
+    assertTrue(
+        windows.stream()
+            .noneMatch(each -> each.window().firstRow() <= 200 && each.window().lastRow() > 200));
   }
 }

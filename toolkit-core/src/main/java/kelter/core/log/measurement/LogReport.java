@@ -1,13 +1,17 @@
 package kelter.core.log.measurement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFormat;
+import kelter.core.log.Series;
 import kelter.core.log.Spacing;
 import kelter.core.log.SteadyRule;
 import kelter.core.log.Window;
+import kelter.core.log.change.ChangeSearch;
+import kelter.core.log.change.LevelChange;
 
 /**
  * What a log shows.
@@ -16,7 +20,7 @@ import kelter.core.log.Window;
  * @param log the log
  * @param gaps the gaps, in the order of time
  * @param windows the steady windows, numbered from 1, column by column
- * @param steps the changes from one steady window to the next
+ * @param steps the changes of level, column by column
  */
 public record LogReport(
     String name, Log log, List<Spacing.Gap> gaps, List<Numbered> windows, List<ColumnStep> steps) {
@@ -42,7 +46,7 @@ public record LogReport(
    * @param column the place of the column among those with figures, from 0
    * @param step the change
    */
-  public record ColumnStep(int column, SteadyRule.Step step) {}
+  public record ColumnStep(int column, LevelChange step) {}
 
   /**
    * Looks at a log.
@@ -53,20 +57,49 @@ public record LogReport(
    * @return what it shows
    */
   public static LogReport of(String name, Log log, SteadyRule rule) {
-    List<Spacing.Gap> gaps = log.recording().spacing().gaps();
+    Spacing spacing = log.recording().spacing();
+    List<Series> columns = new ArrayList<>();
+    List<Double> resolutions = new ArrayList<>();
+    for (int column = 0; column < log.format().values().size(); column++) {
+      columns.add(log.recording().column(column));
+      resolutions.add(resolution(log, column));
+    }
+    List<List<LevelChange>> changes = ChangeSearch.in(columns, spacing.breaks(), resolutions);
     List<Numbered> windows = new ArrayList<>();
     List<ColumnStep> steps = new ArrayList<>();
-    for (int column = 0; column < log.format().values().size(); column++) {
-      List<SteadyRule.Steady> found =
-          rule.windows(log.recording().column(column), gaps, log.resolutions().get(column));
-      for (SteadyRule.Steady steady : found) {
+    for (int column = 0; column < columns.size(); column++) {
+      List<Series.Break> breaks = breaks(spacing.breaks(), changes.get(column));
+      for (SteadyRule.Steady steady :
+          rule.windows(columns.get(column), breaks, resolutions.get(column))) {
         windows.add(new Numbered(windows.size() + 1, column, steady));
       }
-      for (SteadyRule.Step step : SteadyRule.steps(found, gaps)) {
-        steps.add(new ColumnStep(column, step));
+      for (LevelChange change : changes.get(column)) {
+        steps.add(new ColumnStep(column, change));
       }
     }
-    return new LogReport(name, log, gaps, windows, steps);
+    return new LogReport(name, log, spacing.gaps(), windows, steps);
+  }
+
+  /** Gaps and changes in the order of rows: no window spans one. */
+  private static List<Series.Break> breaks(List<Series.Break> gaps, List<LevelChange> changes) {
+    List<Series.Break> breaks = new ArrayList<>(gaps);
+    changes.forEach(change -> breaks.add(change.asBreak()));
+    breaks.sort(Comparator.comparingLong(Series.Break::lastRow));
+    return breaks;
+  }
+
+  private static double resolution(Log log, int column) {
+    return log.recording().column(column).resolution(log.resolutions().get(column));
+  }
+
+  /**
+   * The step in which a column is told: its last digit, or a greater step that its samples show.
+   *
+   * @param column the place of the column among those with figures, from 0
+   * @return the step, in the unit of the column; 0 if it is not known
+   */
+  public double resolution(int column) {
+    return resolution(log, column);
   }
 
   /**
@@ -118,5 +151,19 @@ public record LogReport(
       return stretch.asked().get().columns().get(column).whole();
     }
     return log.recording().column(column).between(stretch.from(), stretch.to());
+  }
+
+  /**
+   * The samples of a column over the time of a stretch.
+   *
+   * @param stretch the stretch
+   * @param column the place of the column among those with figures, from 0
+   * @return the samples, or the means of blocks of them, in order
+   */
+  public double[] values(Stretch stretch, int column) {
+    if (stretch.asked().isPresent()) {
+      return stretch.asked().get().columns().get(column).means();
+    }
+    return log.recording().column(column).means(stretch.from(), stretch.to());
   }
 }

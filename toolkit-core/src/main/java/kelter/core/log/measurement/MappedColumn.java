@@ -233,10 +233,15 @@ record MappedColumn(
     return change / (most - least) * Math.abs(window.slope()) * unit.factor();
   }
 
-  /** JCGM 100:2008, F.2.2.1: a digit of size d stands for d / sqrt(12). */
+  /**
+   * JCGM 100:2008, F.2.2.1: a digit of size d stands for d / sqrt(12). The digit is that of the
+   * instrument if it is told, else the step that the samples show.
+   */
   private double rounding(Optional<Instrument.Function> range) {
-    double shown = range.map(Instrument.Function::resolution).orElse(0.0) / unit.factor();
-    return Math.max(report.log().resolutions().get(mapped.column()), shown) / Math.sqrt(12);
+    double told = range.map(Instrument.Function::resolution).orElse(0.0) / unit.factor();
+    double written = report.log().resolutions().get(mapped.column());
+    double shown = told > 0 ? Math.max(written, told) : report.resolution(mapped.column());
+    return shown / Math.sqrt(12);
   }
 
   /**
