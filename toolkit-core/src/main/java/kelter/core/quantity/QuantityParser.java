@@ -176,11 +176,24 @@ public final class QuantityParser {
       throw notANumber(text, kind);
     }
     refuseBlanks(matcher.group("value"), matcher.group("unit"), text);
+    refuseTwo(matcher.group("unit"), text);
     Unit unit = unit(unitText(matcher), kind, text);
     DecimalText number =
         DecimalText.of(matcher.group("value"), value -> expected.takes(kind.toSi(value, unit)));
     boolean covered = matcher.group("k") != null;
     return parsed(number, uncertainty(matcher, number, unit, kind), unit, kind, covered);
+  }
+
+  /** Refuses two values for one: 120/240 V. */
+  private static void refuseTwo(String unit, String text) {
+    if (unit.length() > 1 && unit.charAt(0) == '/' && Typed.isDigit(unit.charAt(1))) {
+      throw new QuantityFormatException(
+          "'"
+              + text
+              + "' has two values; write the one that is meant, as '"
+              + unit.substring(1)
+              + "'");
+    }
   }
 
   /** Refuses a number that goes on behind a blank: 23 0 V. */

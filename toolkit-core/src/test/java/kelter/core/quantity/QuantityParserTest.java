@@ -302,6 +302,7 @@ class QuantityParserTest {
         "voltage | 1e999 V | too large",
         "voltage | 1 5 V | write '15 V'",
         "voltage | 23 0 V | write '230 V'",
+        "voltage | 120/240 V | two values; write the one that is meant, as '240 V'",
         "flow | 1 0 L/min | write '10 L/min'",
         "resistance | 1e1000 ohm | too large",
         "resistance | 1e300 ohm | too large",
