@@ -87,7 +87,8 @@ class ConductorTest {
     "1.5, FLEXIBLE, 13.3",
     "2.5, FLEXIBLE, 7.98",
     "4, FLEXIBLE, 4.95",
-    "6, FLEXIBLE, 3.30"
+    "6, FLEXIBLE, 3.30",
+    "10, FLEXIBLE, 1.91"
   })
   void conductorsOfTheTables(double section, Build build, double perKilometre) {
     assertEquals(perKilometre, ConductorResistance.at20(1000, section * 1e-6, build), 1e-9);
