@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.module.Parameter;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityFormat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -87,6 +89,14 @@ class PrintedLimitsTest {
           drop | 0.3 V
           """);
 
+  /** Whole numbers, and a section that must be one of a table. */
+  private static final Set<String> EXACT =
+      Set.of(
+          "heater-connection elements",
+          "wire-gauge gauge",
+          "motor-slip poles",
+          "conductor-resistance section");
+
   /** What goes with a limit, by calculation, parameter and end. */
   private static final Map<String, String> TOGETHER =
       table(
@@ -140,8 +150,8 @@ class PrintedLimitsTest {
     List<String> refused = new ArrayList<>();
     for (Parameter parameter : calculation.parameters()) {
       if (parameter.choices().isEmpty()) {
-        tryOut(calculation, parameter, "low", printed(parameter, parameter.low()), refused);
-        tryOut(calculation, parameter, "high", printed(parameter, parameter.high()), refused);
+        ends(calculation, parameter, "low", parameter.low(), refused);
+        ends(calculation, parameter, "high", parameter.high(), refused);
       }
       for (String word : parameter.choices()) {
         tryOut(calculation, parameter, word, word, refused);
@@ -150,8 +160,17 @@ class PrintedLimitsTest {
     assertTrue(refused.isEmpty(), String.join("\n", refused));
   }
 
-  private static String printed(Parameter parameter, double limit) {
-    return Quantity.ofSi(limit, 0, parameter.kind()).display();
+  /** The limit as it is printed, by itself and with an accuracy of 1 % beside ordinary figures. */
+  private static void ends(
+      Calculation calculation, Parameter parameter, String end, double si, List<String> refused) {
+    Quantity limit = Quantity.ofSi(si, 0, parameter.kind());
+    tryOut(calculation, parameter, end, limit.display(), refused);
+    String key = calculation.id() + " " + parameter.id();
+    if (!EXACT.contains(key) && !TOGETHER.containsKey(key + " " + end)) {
+      double accuracy = limit.value() == 0 ? 1e-9 * parameter.high() : 0.01 * limit.value();
+      String doubtful = limit.display() + " ± " + QuantityFormat.plain(Math.abs(accuracy));
+      tryOut(calculation, parameter, end, doubtful, refused);
+    }
   }
 
   private static void tryOut(
