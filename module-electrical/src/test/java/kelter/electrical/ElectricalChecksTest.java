@@ -578,7 +578,7 @@ class ElectricalChecksTest {
     assertEquals(Verdict.CONFORMS, only(findings(heats("spray-washer", 1.9), rate(7, small))));
   }
 
-  /** A heater of 1 mW is a slip of the pen; up to 25 W the table has no lower limit. */
+  /** IEC 60335-1, clause 10, Table 1: up to 25 W there is no lower limit. */
   @ParameterizedTest
   @CsvSource({
     "resistance, 26.2, Ohm",
@@ -595,9 +595,9 @@ class ElectricalChecksTest {
             "K/min", QuantityKind.HEATING_RATE);
     Reading reading = Jobs.value(value, unit, kinds.get(unit), 0.1);
     Measurement measurement = Jobs.measurement("heater", observable, reading);
-    Finding tiny = only(heats("washing-machine", 1e-6), measurement);
+    Finding tiny = only(heats("washing-machine", 0.02), measurement);
     assertEquals(Verdict.NOT_MEASURED, tiny.verdict());
-    assertTrue(tiny.remark().contains("0.001 W"), tiny.remark());
+    assertTrue(tiny.remark().contains("20 W"), tiny.remark());
     Appliance without = Jobs.appliance(Jobs.component("heater", "heater"));
     assertTrue(only(without, measurement).remark().contains("has no power"));
     Appliance plain =
@@ -725,7 +725,7 @@ class ElectricalChecksTest {
     Component known =
         cord(
             Map.of(
-                "length", Quantity.of(2, "m", QuantityKind.HEAD),
+                "length", Quantity.of(2, "m", QuantityKind.LENGTH),
                 "section", Quantity.of(1.5, "mm2", QuantityKind.AREA)));
     Appliance machine = Jobs.appliance(Jobs.heater(), known);
     Finding good = only(machine, Jobs.measurement("cord", "voltage-drop", drop(0.3)));

@@ -2,6 +2,7 @@ package kelter.electrical;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -26,6 +27,8 @@ import kelter.core.module.CalculationModule;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.source.Source;
+import kelter.core.source.Standing;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
@@ -37,6 +40,10 @@ class ElectricalModuleTest {
           "\\b(un)?safe(r|st|ly|ty)?\\b|\\bcomplian(t|ce)\\b|\\bcompl(y|ies|ied|ying)\\b"
               + "|\\b(harmless|riskless|danger-free|without danger|no danger)\\b",
           Pattern.CASE_INSENSITIVE);
+
+  /** Words by which a source says that it was seen in another work. */
+  private static final Pattern SEEN_ELSEWHERE =
+      Pattern.compile("\\b(cites?|cited|second-hand|summary)\\b|as [a-z -]+ print");
 
   private final ElectricalModule module = new ElectricalModule();
 
@@ -245,5 +252,19 @@ class ElectricalModuleTest {
   @Test
   void aboutNamesTheModule() {
     assertEquals("electrical", module.about().id());
+  }
+
+  /** What a source says of itself is not stronger than its words. */
+  @Test
+  void noSourceIsMarkedStrongerThanItsWords() {
+    for (Calculation calculation : module.calculations()) {
+      Source source = calculation.source();
+      if (source.document().contains("from memory")) {
+        assertEquals(Standing.FROM_MEMORY, source.standing(), calculation.id());
+      }
+      if (SEEN_ELSEWHERE.matcher(source.document()).find()) {
+        assertNotEquals(Standing.PUBLISHED, source.standing(), calculation.id());
+      }
+    }
   }
 }

@@ -7,6 +7,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 import kelter.electrical.caution.ElectricalCautions;
 
 /**
@@ -20,9 +21,10 @@ public final class CapacitorDischarge {
 
   /** Where the law and the usual end voltage come from. */
   public static final Source SOURCE =
-      Source.published(
+      new Source(
           "discharge of a capacitor through a resistor (Kirchhoff's laws); 34 V is the limit between"
-              + " the pins of a plug in IEC 60335-1, 22.5");
+              + " the pins of a plug in IEC 60335-1, 22.5, as others cite it",
+          Standing.SECOND_HAND);
 
   /** Peak of 230 V, V. */
   private static final double MAINS_PEAK = 230 * Math.sqrt(2);

@@ -21,7 +21,9 @@ public final class CapacitorLeakage {
 
   /** Where the formulas come from. */
   public static final Source SOURCE =
-      Source.published("Ohm's law and the discharge of a capacitor through a resistor");
+      new Source(
+          "Ohm's law; discharge to 34 V: " + CapacitorDischarge.SOURCE.document(),
+          CapacitorDischarge.SOURCE.standing());
 
   private static final QuantityKind MICROAMPERE = QuantityKind.of("current", "uA");
 

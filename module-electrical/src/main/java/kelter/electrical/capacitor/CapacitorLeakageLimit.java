@@ -36,9 +36,10 @@ public final class CapacitorLeakageLimit {
 
   /** Where the limit of electrolytic capacitors stands. */
   public static final Source ELECTROLYTIC_SOURCE =
-      Source.published(
-          "data sheets of general-purpose aluminium electrolytic capacitors: 0.01 C U or 3 µA after"
-              + " 2 minutes");
+      new Source(
+          "data sheets of general-purpose aluminium electrolytic capacitors, as answers that work"
+              + " them cite them: 0.01 C U or 3 µA after 2 minutes",
+          Standing.SECOND_HAND);
 
   private static final QuantityKind MICROAMPERE = QuantityKind.of("current", "uA");
 

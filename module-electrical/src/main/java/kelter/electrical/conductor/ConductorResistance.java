@@ -19,8 +19,8 @@ import kelter.core.source.Standing;
  * 60228, Tables 1 to 3, plain copper, 20 °C), and at another temperature by {@link
  * CopperResistance}.
  *
- * <p>Solid and stranded conductors (classes 1 and 2) from 0.5 mm² to 10 mm², flexible ones (classes
- * 5 and 6) from 0.5 mm² to 6 mm². A section that is not in the table is refused.
+ * <p>Solid and stranded conductors (classes 1 and 2) and flexible ones (classes 5 and 6) from 0.5
+ * mm² to 10 mm². A section that is not in the table is refused.
  */
 public final class ConductorResistance {
 
@@ -38,7 +38,10 @@ public final class ConductorResistance {
             0.5, 36.0, 0.75, 24.5, 1.0, 18.1, 1.5, 12.1, 2.5, 7.41, 4.0, 4.61, 6.0, 3.08, 10.0,
             1.83)),
     /** Classes 5 and 6: in cords. */
-    FLEXIBLE(Map.of(0.5, 39.0, 0.75, 26.0, 1.0, 19.5, 1.5, 13.3, 2.5, 7.98, 4.0, 4.95, 6.0, 3.30));
+    FLEXIBLE(
+        Map.of(
+            0.5, 39.0, 0.75, 26.0, 1.0, 19.5, 1.5, 13.3, 2.5, 7.98, 4.0, 4.95, 6.0, 3.30, 10.0,
+            1.91));
 
     /** Ohm per kilometre at 20 °C by section in mm². */
     private final TreeMap<Double, Double> ohmPerKilometre;
@@ -63,7 +66,7 @@ public final class ConductorResistance {
         "conductor-resistance",
         "what a copper conductor of a length and section may have at most",
         "resistance = table value by section * length * (1 + 0.00393 (temperature - 20)), °C",
-        "sections of the tables from 0.5 mm2 to 10 mm2 (flexible: 6 mm2); others are refused",
+        "sections of the tables from 0.5 mm2 to 10 mm2; others are refused",
         SOURCE,
         List.of(
             Parameter.required("length", "length", QuantityKind.DISTANCE, 0.01, 1e4),

@@ -23,7 +23,7 @@ public final class TemperatureRise {
   /** Where the formula stands. */
   public static final Source SOURCE =
       new Source(
-          "IEC 60335-1, 11.8 (constants in a text that cites it, clause number from memory)",
+          "IEC 60335-1, 11.8 (constants in a text that cites it, clause number not looked up)",
           Standing.SECOND_HAND);
 
   /** The metal of a winding. */

@@ -37,7 +37,7 @@ public final class Divider {
         "the control's input draws no current; extra-low voltage only",
         SOURCE,
         List.of(
-            Parameter.required("voltage", "voltage at the sensor", QuantityKind.VOLTAGE, 0, 50),
+            Parameter.required("voltage", "voltage at the sensor", QuantityKind.VOLTAGE, 0, 48),
             Parameter.required(
                 "series", "resistor to the upper line", QuantityKind.RESISTANCE, 1, 1e7),
             Parameter.optional(

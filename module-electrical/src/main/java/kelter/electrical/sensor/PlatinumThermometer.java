@@ -82,7 +82,8 @@ public final class PlatinumThermometer {
         "-200 °C to 850 °C; others are refused",
         SOURCE,
         List.of(
-            Parameter.required("resistance", "resistance read", QuantityKind.RESISTANCE, 0.1, 1e5),
+            Parameter.required(
+                "resistance", "resistance read", QuantityKind.RESISTANCE, 0.2, 39_000),
             Parameter.optional(
                 "r0", "resistance at 0 °C", QuantityKind.RESISTANCE, 1, 1e4, "100 Ohm")),
         List.of(new Output("temperature", "temperature", QuantityKind.TEMPERATURE)),

@@ -25,7 +25,7 @@ public final class PhaseUnbalance {
   /** Where measure and curve stand. */
   public static final Source SOURCE =
       new Source(
-          "NEMA MG-1, 12.45 and 14.36, as motor handbooks cite it; factors at 4 % and 5 % from memory",
+          "NEMA MG-1, 12.45 and 14.36, as motor handbooks and tables cite it",
           Standing.SECOND_HAND);
 
   /** Unbalance above which a motor should not run, as a ratio. NEMA MG-1, 14.36. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kelter.core.source.Standing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -113,5 +114,35 @@ class CapacitorTest {
     assertEquals(0.1667e-6, limit, 0.0001e-6);
     assertTrue(100 / (10_000 / 5e-6) < limit);
     assertTrue(limit > CapacitorLeakageLimit.limit(5e-6, 100, CapacitorLeakageLimit.Build.FILM));
+  }
+
+  /**
+   * A textbook's example (studylib.net 18724461, example 17-9): 80.0 µF at 2.50 kV hold 0.200 C and
+   * 250 J.
+   */
+  @Test
+  void energyAndChargeOfATextbook() {
+    double[] all = StoredEnergy.calculation().law().apply(new double[] {80e-6, 2500});
+    assertEquals(250, all[0], 0.5);
+    assertEquals(0.200, all[1], 0.0005);
+  }
+
+  /**
+   * Run capacitors read under load at 60 Hz, as two pages of air-conditioning technicians work them
+   * with the constant 2652: 1.1 A and 383 V are 7.61 µF (prestigeairtx.com, cut and not rounded),
+   * 8.3 A and 295.4 V 74.5 µF (hvacrschool.com).
+   */
+  @ParameterizedTest
+  @CsvSource({"1.1, 383, 7.61, 0.01", "8.3, 295.4, 74.5, 0.05"})
+  void capacitanceUnderLoad(double amperes, double volts, double microfarads, double tolerance) {
+    assertEquals(
+        microfarads, 1e6 * CapacitanceFromCurrent.capacitance(amperes, volts, 60), tolerance);
+  }
+
+  /** The 34 V a second after unplugging, as two texts cite IEC 60335-1, 22.5 (bbs2.angui.org). */
+  @Test
+  void endVoltageOfThePlug() {
+    assertEquals(34, CapacitorDischarge.EXTRA_LOW, 0);
+    assertEquals(Standing.SECOND_HAND, CapacitorDischarge.calculation().source().standing());
   }
 }

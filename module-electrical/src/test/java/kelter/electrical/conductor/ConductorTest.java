@@ -87,7 +87,8 @@ class ConductorTest {
     "1.5, FLEXIBLE, 13.3",
     "2.5, FLEXIBLE, 7.98",
     "4, FLEXIBLE, 4.95",
-    "6, FLEXIBLE, 3.30"
+    "6, FLEXIBLE, 3.30",
+    "10, FLEXIBLE, 1.91"
   })
   void conductorsOfTheTables(double section, Build build, double perKilometre) {
     assertEquals(perKilometre, ConductorResistance.at20(1000, section * 1e-6, build), 1e-9);
@@ -141,5 +142,49 @@ class ConductorTest {
         () ->
             Computation.of(LeadNull.calculation(), Map.of("reading", "0.4 ohm", "leads", "9 ohm")));
     assertThrows(IllegalArgumentException.class, () -> LeadNull.between(Double.NaN, 0));
+  }
+
+  /**
+   * A worked problem (physicsforums.com 381286), copper with 1/234.5 for each kelvin at 0 °C: 80
+   * ohm at 20 °C and 100 ohm after four hours are 63.63 K; it computes with 0.004264: 0.01 K.
+   */
+  @Test
+  void riseOfAWorkedProblem() {
+    assertEquals(63.63, TemperatureRise.rise(80, 100, kelvin(20), kelvin(20), Metal.COPPER), 0.01);
+  }
+
+  /**
+   * Coefficient of the international standard of annealed copper: 3930 ppm/K at 20 °C (manual of a
+   * resistance meter, manualshive.com 2137367, appendix 4); 58 m/(ohm mm²) and 3.93e-3 1/K (a
+   * handbook of power engineering, page 970).
+   */
+  @Test
+  void coefficientOfCopper() {
+    assertEquals(3930e-6, CopperResistance.COEFFICIENT, 0.5e-6);
+    assertEquals(1e-6 / 58, CopperResistance.RESISTIVITY, 1e-12);
+    assertEquals(1.00393, CopperResistance.at(1, kelvin(20), kelvin(21)), 0.5e-5);
+  }
+
+  /** ASTM B258, as wire makers print it, from memory: inches of gauges 0, 10, 18, 24, 36, 40. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0.3249, 0.00005",
+    "10, 0.1019, 0.00005",
+    "18, 0.0403, 0.00005",
+    "24, 0.0201, 0.00005",
+    "36, 0.0050, 0.00005",
+    "40, 0.0031, 0.00005"
+  })
+  void diameterByGauge(double gauge, double inches, double tolerance) {
+    assertEquals(inches, WireGauge.diameter(gauge) / 0.0254, tolerance);
+  }
+
+  /**
+   * A distributor's page on low resistances (forum.digikey.com 4429): a resistor of 20 ohm reads
+   * 20.1 ohm with leads of 0.1 ohm.
+   */
+  @Test
+  void leadsOfAPublishedReading() {
+    assertEquals(20, LeadNull.between(20.1, 0.1), 1e-9);
   }
 }

@@ -12,13 +12,29 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Limits of EN 50678:2020, all of them from memory: the document was not open. Limits of IEC
- * 60335-1, 13.2, from texts that cite it.
+ * Limits of EN 50678:2020: the document was not open, so they are held against its predecessors DIN
+ * VDE 0701 and 0702, as manuals of test instruments print them. Limits of IEC 60335-1, 13.2, from
+ * texts that cite it.
  */
 class ProtectionTest {
 
+  /**
+   * DIN VDE 0701, table by length in the manual of a tester (manualsbrain.com 526744, page 15): up
+   * to 5 m, 12.5 m and so on; 1 ohm at most.
+   */
   @ParameterizedTest
-  @CsvSource({"1, 0.3", "5, 0.3", "12.5, 0.4", "20, 0.5", "57.5, 1.0", "100, 1.0"})
+  @CsvSource({
+    "1, 0.3",
+    "5, 0.3",
+    "12.5, 0.4",
+    "20, 0.5",
+    "27.5, 0.6",
+    "35, 0.7",
+    "42.5, 0.8",
+    "50, 0.9",
+    "57.5, 1.0",
+    "100, 1.0"
+  })
   void protectiveConductorByLength(double length, double limit) {
     assertEquals(limit, ProtectiveConductorLimit.limit(length, 1.5e-6), 1e-9);
   }
@@ -29,6 +45,15 @@ class ProtectionTest {
     assertThrows(IllegalArgumentException.class, () -> ProtectiveConductorLimit.limit(0, 1.5e-6));
   }
 
+  /** That table gives 0.4 ohm from 5 m on: between its lengths the rule here is the stricter. */
+  @ParameterizedTest
+  @CsvSource({"5.1, 0.4", "12, 0.4", "19.9, 0.5", "51, 1.0"})
+  void betweenTheLengthsTheRuleIsStricter(double length, double table) {
+    double limit = ProtectiveConductorLimit.limit(length, 1.5e-6);
+    assertTrue(limit <= table && limit >= table - 0.1 - 1e-9, limit + " ohm");
+  }
+
+  /** DIN VDE 0701-1:2000 in the manual of a tester (manualslib.de 255662, page 43). */
   @ParameterizedTest
   @CsvSource({"I, false, 1e6", "I, true, 0.3e6", "II, false, 2e6", "III, false, 0.25e6"})
   void insulationByClass(ProtectionClass protectionClass, boolean heaters, double limit) {
@@ -68,11 +93,15 @@ class ProtectionTest {
     assertEquals(milliamperes * 1e-3, LeakageLimit.typeTest(build, watts), 1e-9);
   }
 
-  /** EN 50678, from memory: 3.5 mA (also DIN VDE 0702-1), then 1 mA/kW, at most 10 mA. */
+  /**
+   * DIN VDE 0701-0702 in the manuals of two testers (manualslib.de 762104, page 27; a maker of test
+   * boards, page 24): 3.5 mA, heaters above 3.5 kW 1 mA/kW, at most 10 mA; touch current 0.5 mA.
+   */
   @ParameterizedTest
   @CsvSource({"2000, 3.5", "3500, 3.5", "5000, 5", "12000, 10"})
   void protectiveConductorCurrentAfterRepair(double watts, double milliamperes) {
     assertEquals(milliamperes * 1e-3, LeakageLimit.afterRepair(watts), 1e-9);
+    assertEquals(0.5e-3, LeakageLimit.touch(), 1e-12);
   }
 
   /**

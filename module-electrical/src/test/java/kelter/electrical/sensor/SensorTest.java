@@ -44,6 +44,19 @@ class SensorTest {
     assertEquals(3891.9, BetaThermistor.betaOf(32650.9, kelvin(0), 3601.10, kelvin(50)), 0.2);
   }
 
+  /**
+   * A thermistor's own table beside its β between 25 °C and 50 °C: Table C-1 of the probe manual
+   * named above gives 32650.9 ohm at 0 °C, 55303.9 ohm at -10 °C. Within 1 K, as the law promises.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 32650.9", "1, 31030.8", "-10, 55303.9", "50, 3601.10"})
+  void betaHoldsWithinAKelvinNearItsPoints(double celsius, double ohm) {
+    double beta = BetaThermistor.betaOf(9999.99, kelvin(25), 3601.10, kelvin(50));
+    BetaThermistor thermistor = new BetaThermistor(9999.99, beta);
+    assertEquals(kelvin(celsius), thermistor.temperature(ohm), 1);
+    assertEquals(ohm, thermistor.resistance(kelvin(celsius)), 0.06 * ohm);
+  }
+
   /** Arithmetic on the definition with 10 kOhm and 3950 K. */
   @ParameterizedTest
   @CsvSource({"0, 33620.6", "40, 5301.5", "50, 3588.2", "60, 2486.2", "85, 1086.7"})
@@ -92,11 +105,25 @@ class SensorTest {
     assertThrows(IllegalArgumentException.class, () -> new BetaThermistor(10000, 0));
   }
 
-  /** Arithmetic on the line: 0.5 V to 4.5 V, so that 2.5 V lie in the middle. */
+  /**
+   * Pressures that others print: of 100 psi on 0.5 V to 4.5 V 2.5 V are 50 psi, of 75 psi on 0 V to
+   * 5 V 2.5 V are 37.5 psi (forum.digikey.com, two makers' sensors); of 100 psi on 1 V to 5 V 1.4 V
+   * are 10 psi and 4.4 V 85 psi (calculator.academy, table).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2.5, 0.5, 4.5, 100, 50",
+    "0.5, 0.5, 4.5, 100, 0",
+    "2.5, 0, 5, 75, 37.5",
+    "1.4, 1, 5, 100, 10",
+    "4.4, 1, 5, 100, 85"
+  })
+  void pressureByVoltage(double volts, double zero, double full, double range, double pressure) {
+    assertEquals(pressure, range * SensorLine.share(volts, zero, full), 1e-9);
+  }
+
   @Test
-  void shareOfTheRange() {
-    assertEquals(0.5, SensorLine.share(2.5, 0.5, 4.5), 1e-12);
-    assertEquals(0.25, SensorLine.share(1.5, 0.5, 4.5), 1e-12);
+  void aVoltageFarOutsideIsNoShare() {
     assertThrows(IllegalArgumentException.class, () -> SensorLine.share(5, 0.5, 4.5));
     assertThrows(IllegalArgumentException.class, () -> SensorLine.share(1, 2, 2));
   }
@@ -106,11 +133,38 @@ class SensorTest {
     assertThrows(IllegalArgumentException.class, () -> Divider.resistance(5, 10e3, 5));
   }
 
-  /** Arithmetic: 8 pulses a turn at 2 kHz are 15 000 rpm; 450 pulses a litre at 75 Hz 10 L/min. */
+  /**
+   * An encoder's training page (digikey.cn, AMT31): 60 pulses in 10 s with 250 a turn are 1.44 rpm;
+   * a tachometer on a motor of six cylinders (corvair.org): 60 Hz with 3 a turn 1200 rpm.
+   */
+  @ParameterizedTest
+  @CsvSource({"6, 250, 1.44", "60, 3, 1200"})
+  void speedByPulses(double hertz, double pulses, double rpm) {
+    assertEquals(rpm, 60 * PulseSensor.rate(hertz, pulses), 1e-9);
+  }
+
+  /**
+   * A turbine sensor whose maker prints 450 pulses a litre and, in a table (from memory), 32.5 Hz
+   * at 240 L/h, 49.3 Hz at 360 L/h, 65.5 Hz at 480 L/h, 90.2 Hz at 720 L/h: within the 10 % that
+   * such sensors are sold with.
+   */
+  @ParameterizedTest
+  @CsvSource({"32.5, 240", "49.3, 360", "65.5, 480", "90.2, 720"})
+  void flowByPulses(double hertz, double litresPerHour) {
+    double flow = 3600 * 1000 * PulseSensor.rate(hertz, 450_000);
+    assertEquals(litresPerHour, flow, 0.1 * litresPerHour);
+  }
+
+  /**
+   * A maker's page (flowtek.cn): with 600 pulses a litre the flow in L/min is a tenth of the Hz.
+   */
   @Test
-  void pulses() {
-    assertEquals(15_000, 60 * PulseSensor.rate(2000, 8), 1e-9);
-    assertEquals(10, 60 * 1000 * PulseSensor.rate(75, 450_000), 1e-9);
+  void flowIsATenthOfTheFrequency() {
+    assertEquals(7.5, 60 * 1000 * PulseSensor.rate(75, 600_000), 1e-9);
+  }
+
+  @Test
+  void aSensorHasPulses() {
     assertThrows(IllegalArgumentException.class, () -> PulseSensor.rate(75, 0));
   }
 }

@@ -7,6 +7,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 
 /**
  * How the resistance of copper changes with its temperature: R₂ = R₁ (k + t₂) / (k + t₁), t in °C,
@@ -18,8 +19,10 @@ public final class CopperResistance {
 
   /** Where the constants stand. */
   public static final Source SOURCE =
-      Source.fromMemory(
-          "IEC 60028, resistivity 1/58 ohm mm²/m and coefficient 0.00393 1/K at 20 °C");
+      new Source(
+          "IEC 60028, resistivity 1/58 ohm mm²/m and coefficient 0.00393 1/K at 20 °C, as handbooks"
+              + " of resistance meters and power engineering cite it",
+          Standing.SECOND_HAND);
 
   /** Resistivity of annealed copper at 20 °C, Ohm m: 1/58 Ohm mm²/m. IEC 60028. */
   public static final double RESISTIVITY = 1e-6 / 58;

@@ -82,9 +82,8 @@ public record Calculation(
     /**
      * Computes the outputs.
      *
-     * @param parameters one value for each parameter, in the coherent SI unit, inside its limits or
-     *     at most one standard uncertainty outside them; in a Monte Carlo check anything that the
-     *     uncertainty allows
+     * @param parameters one value for each parameter, in the coherent SI unit, inside its limits;
+     *     in a Monte Carlo check anything that the uncertainty allows
      * @return one value for each output, in the coherent SI unit
      * @throws IllegalArgumentException if the values do not go together; the message says which and
      *     what would

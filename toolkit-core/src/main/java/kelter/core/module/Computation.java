@@ -184,12 +184,14 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
 
   private static Computation run(Calculation calculation, List<Input> inputs) {
     List<Estimate> estimates = inputs.stream().map(input -> input.quantity().estimate()).toList();
+    double[] least = calculation.parameters().stream().mapToDouble(Parameter::low).toArray();
+    double[] most = calculation.parameters().stream().mapToDouble(Parameter::high).toArray();
     List<Result> results = new ArrayList<>();
     try {
       for (int i = 0; i < calculation.outputs().size(); i++) {
         int place = i;
         Propagation.Propagated propagated =
-            Propagation.through(x -> calculation.law().apply(x)[place], estimates);
+            Propagation.through(x -> calculation.law().apply(x)[place], estimates, least, most);
         Output output = calculation.outputs().get(i);
         results.add(
             new Result(

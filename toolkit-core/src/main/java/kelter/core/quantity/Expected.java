@@ -69,7 +69,7 @@ public record Expected(QuantityKind kind, double least, double most) {
 
   private String likely(Quantity quantity) {
     Optional<Unit> unit = Spellings.likely(quantity, this);
-    return unit.isPresent()
+    return unit.isPresent() && QuantityFormat.isPlain(quantity.value())
         ? "; did you mean " + told(quantity.value(), unit.get()) + "?"
         : "; a slip of the pen, or the wrong unit";
   }

@@ -38,12 +38,17 @@ public final class QuantityFormat {
     if (value == 0) {
       return "0";
     }
-    double size = Math.abs(value);
-    if (size >= 1e7 || size < 1e-4) {
+    if (!isPlain(value)) {
       return String.format(Locale.ROOT, "%.3e", value);
     }
     BigDecimal rounded = new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros();
     return rounded.toPlainString();
+  }
+
+  /** Whether a finite figure above or below zero is written without a power of ten. */
+  static boolean isPlain(double value) {
+    double size = Math.abs(value);
+    return size < 1e7 && size >= 1e-4;
   }
 
   /**

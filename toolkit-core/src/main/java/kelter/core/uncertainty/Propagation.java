@@ -1,6 +1,7 @@
 package kelter.core.uncertainty;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -24,11 +25,35 @@ public final class Propagation {
    * @return the result, and what each input contributes to its uncertainty
    */
   public static Propagated through(ToDoubleFunction<double[]> calculation, List<Estimate> inputs) {
+    double[] least = new double[inputs.size()];
+    double[] most = new double[inputs.size()];
+    Arrays.fill(least, Double.NEGATIVE_INFINITY);
+    Arrays.fill(most, Double.POSITIVE_INFINITY);
+    return through(calculation, inputs, least, most);
+  }
+
+  /**
+   * The same where the calculation ends: an input is moved no farther than its limits, and the
+   * change of the result is scaled up to two standard uncertainties.
+   *
+   * @param calculation takes the inputs in the order given and returns the result; it must be
+   *     defined within the limits
+   * @param inputs the estimates, uncorrelated, each within its limits
+   * @param least the least value of each input
+   * @param most the greatest value of each input
+   * @return the result, and what each input contributes to its uncertainty
+   */
+  public static Propagated through(
+      ToDoubleFunction<double[]> calculation,
+      List<Estimate> inputs,
+      double[] least,
+      double[] most) {
     double[] x = inputs.stream().mapToDouble(Estimate::value).toArray();
     List<Double> contributions = new ArrayList<>();
     double sumOfSquares = 0;
     for (int i = 0; i < x.length; i++) {
-      double contribution = contribution(calculation, x, i, inputs.get(i).standardUncertainty());
+      double u = inputs.get(i).standardUncertainty();
+      double contribution = u == 0 ? 0 : contribution(calculation, x, i, u, least[i], most[i]);
       contributions.add(contribution);
       sumOfSquares += contribution * contribution; // JCGM 100:2008, equation (11a)
     }
@@ -37,15 +62,19 @@ public final class Propagation {
   }
 
   private static double contribution(
-      ToDoubleFunction<double[]> calculation, double[] x, int i, double u) {
-    if (u == 0) {
-      return 0;
-    }
+      ToDoubleFunction<double[]> calculation,
+      double[] x,
+      int i,
+      double u,
+      double least,
+      double most) {
     double[] above = x.clone();
-    above[i] += u;
+    above[i] = Math.min(x[i] + u, most);
     double[] below = x.clone();
-    below[i] -= u;
-    return (calculation.applyAsDouble(above) - calculation.applyAsDouble(below)) / 2;
+    below[i] = Math.max(x[i] - u, least);
+    boolean whole = x[i] + u <= most && x[i] - u >= least;
+    double share = whole ? 0.5 : u / (above[i] - below[i]);
+    return share * (calculation.applyAsDouble(above) - calculation.applyAsDouble(below));
   }
 
   /**

@@ -2,6 +2,7 @@ package kelter.core.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -101,5 +102,19 @@ class QuantityTest {
     assertEquals(
         "26.45 ohm ± 0.12",
         new Quantity(26.4537, 0.0612, Unit.of("Ohm"), QuantityKind.RESISTANCE).display());
+  }
+
+  /** Nobody writes a power of ten before a unit: then no other unit is likelier. */
+  @Test
+  void aUnitIsNamedOnlyWithAFigureThatPeopleWrite() {
+    Expected power = new Expected(QuantityKind.POWER, 0.01, 1e6);
+    assertTrue(refusal(power, Quantity.of(8000, "kW", QuantityKind.POWER)).contains("8000 W?"));
+    String tiny = refusal(power, Quantity.of(1e-6, "kW", QuantityKind.POWER));
+    assertTrue(tiny.endsWith("a slip of the pen, or the wrong unit"), tiny);
+  }
+
+  private static String refusal(Expected expected, Quantity quantity) {
+    return assertThrows(QuantityFormatException.class, () -> expected.require(quantity))
+        .getMessage();
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Propagation of uncertainty against the worked examples of JCGM 100:2008 and JCGM 101:2008. */
@@ -118,5 +119,21 @@ class PropagationTest {
   @ValueSource(doubles = {-1e-12, Double.NaN, Double.NEGATIVE_INFINITY})
   void anUncertaintyThatIsNoneIsRefused(double u) {
     assertThrows(IllegalArgumentException.class, () -> new Estimate(1, u));
+  }
+
+  /**
+   * JCGM 100:2008, equation (11a): of y = 3 x the contribution is 3 u, also where the calculation
+   * ends at the estimate or on both sides of it.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 0, 9", "9, 0, 9", "1, 0.9, 1.1"})
+  void theCalculationIsAskedNowhereBeyondItsLimits(double x, double least, double most) {
+    var result =
+        Propagation.through(
+            in -> in[0] >= least && in[0] <= most ? 3 * in[0] : Double.NaN,
+            List.of(new Estimate(x, 0.5)),
+            new double[] {least},
+            new double[] {most});
+    assertEquals(1.5, result.contributions().get(0), 1e-12);
   }
 }
