@@ -46,7 +46,8 @@ record LogFound(
     LogDecimals decimals =
         LogDecimals.of(file, rows, head.width(), head.delimiter(), options.said().decimal());
     LogColumns columns = LogColumns.of(head, rows, decimals.form(), options.said().units());
-    LogClock clock = LogClock.find(file, columns.columns(), rows, decimals.form(), options);
+    LogClock clock =
+        new ClockSearch(file, columns.columns(), rows, decimals.form(), options).find();
     List<Guess> guesses = new ArrayList<>(decimals.guess().stream().toList());
     guesses.addAll(clock.guesses());
     List<Column> told =

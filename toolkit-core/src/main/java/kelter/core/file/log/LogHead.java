@@ -6,10 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kelter.core.file.log.cell.CellTime;
-import kelter.core.file.log.cell.FigureForm;
-import kelter.core.file.log.cell.Heading;
-import kelter.core.file.log.cell.Marks;
+import kelter.core.file.log.cell.Look;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
@@ -22,12 +19,7 @@ final class LogHead {
   static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
   private static final double MOST = 0.5;
   private static final double SOME = 0.2;
-  private static final int LONGEST_UNIT = 8;
   private static final String DIRECTIVE = "sep=";
-
-  /** How figures may be written; which of them it is, is not asked yet. */
-  private static final List<FigureForm> FORMS =
-      List.of(new FigureForm('.', true), new FigureForm(',', true));
 
   private final String file;
   private final List<List<String>> lines;
@@ -117,7 +109,7 @@ final class LogHead {
   private double score() {
     double fits = 0;
     for (List<String> line : lines) {
-      fits += (double) row(line).stream().filter(LogHead::isReading).count() / width;
+      fits += (double) row(line).stream().filter(Look::isReading).count() / width;
     }
     return width > 1 ? fits + 1e-6 * width : fits / 2;
   }
@@ -151,54 +143,6 @@ final class LogHead {
     return open ? cells.subList(0, width) : cells.size() == width ? cells : List.of();
   }
 
-  /** A figure, perhaps with its unit behind it, a time, or a mark in its place. */
-  static boolean isReading(String cell) {
-    Look look = look(cell);
-    return look != Look.WORDS;
-  }
-
-  static boolean isFigure(String cell) {
-    for (FigureForm form : FORMS) {
-      int end = form.end(cell);
-      if (end > 0 && isUnitBehind(cell.substring(end).strip())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  static boolean isUnitBehind(String rest) {
-    if (rest.isEmpty()) {
-      return true;
-    }
-    boolean plain =
-        rest.length() <= LONGEST_UNIT
-            && rest.chars().noneMatch(c -> Character.isDigit(c) || ",.:;|-".indexOf(c) >= 0);
-    return plain || (rest.length() <= 2 * LONGEST_UNIT && Heading.isUnit(rest));
-  }
-
-  /** What a cell looks like. */
-  enum Look {
-    TIME,
-    FIGURE,
-    BEYOND,
-    NONE,
-    WORDS
-  }
-
-  static Look look(String cell) {
-    if (CellTime.of(cell).isTime()) {
-      return Look.TIME;
-    }
-    if (Marks.beyond(cell) != 0) {
-      return Look.BEYOND;
-    }
-    if (Marks.isNoValue(cell)) {
-      return Look.NONE;
-    }
-    return isFigure(cell) ? Look.FIGURE : Look.WORDS;
-  }
-
   /**
    * What each column holds: times or figures if a good part of its cells are some, since words may
    * stand above and below them.
@@ -209,7 +153,7 @@ final class LogHead {
     for (int i = 0; i < width; i++) {
       Map<Look, Integer> counts = new EnumMap<>(Look.class);
       for (List<String> row : rows) {
-        Look look = look(row.get(i));
+        Look look = Look.of(row.get(i));
         counts.merge(look == Look.BEYOND ? Look.FIGURE : look, 1, Integer::sum);
       }
       int times = counts.getOrDefault(Look.TIME, 0);
@@ -226,7 +170,7 @@ final class LogHead {
     int figures = 0;
     int wanted = 0;
     for (int i = 0; i < cells.size(); i++) {
-      Look look = look(cells.get(i));
+      Look look = Look.of(cells.get(i));
       if (usual.get(i) == Look.TIME && look != Look.TIME) {
         return false;
       }
@@ -254,7 +198,7 @@ final class LogHead {
     for (int i = 0; i < first; i++) {
       List<String> cells = lines.get(i);
       boolean figures =
-          cells.stream().anyMatch(LogHead::isFigure) && cells.stream().allMatch(LogHead::isReading);
+          cells.stream().anyMatch(Look::isFigure) && cells.stream().allMatch(Look::isReading);
       if (figures && cells.size() > 1 && row(cells).isEmpty()) {
         throw new InputException(
             file + ", row " + (i + 1) + ", column " + (Math.min(cells.size(), width) + 1),
@@ -280,9 +224,11 @@ final class LogHead {
    */
   private void refuseSplitDecimals(LogOptions options) {
     List<String> above = first > 0 ? lines.get(first - 1) : List.of("");
-    boolean told = !row(above).isEmpty() && above.stream().noneMatch(LogHead::isFigure);
+    boolean told = !row(above).isEmpty() && above.stream().noneMatch(Look::isFigure);
     boolean points =
-        rows().stream().flatMap(List::stream).anyMatch(cell -> hasMark(cell) && isFigure(cell));
+        rows().stream()
+            .flatMap(List::stream)
+            .anyMatch(cell -> hasMark(cell) && Look.isFigure(cell));
     if (delimiter == ',' && width > 1 && !told && !points && options.delimiter().isEmpty()) {
       throw new InputException(
           List.of(
@@ -296,7 +242,7 @@ final class LogHead {
                       + " delimiter, or, if it has one column, say --decimal comma")));
     }
     boolean ragged = above.size() > 1 && row(above).isEmpty() && !isBlank(above);
-    boolean words = above.stream().noneMatch(cell -> !cell.isEmpty() && isReading(cell));
+    boolean words = above.stream().noneMatch(cell -> !cell.isEmpty() && Look.isReading(cell));
     if (ragged
         && words
         && above.stream().filter(cell -> !cell.isEmpty()).count() > 1
