@@ -12,6 +12,7 @@ import kelter.core.file.log.cell.FigureForm;
 import kelter.core.file.log.cell.Heading;
 import kelter.core.file.log.cell.Look;
 import kelter.core.file.log.cell.Marks;
+import kelter.core.file.log.row.LogHead;
 import kelter.core.problem.Problem;
 
 /**

@@ -7,6 +7,8 @@ import kelter.core.file.log.LogFormat.Column;
 import kelter.core.file.log.LogFormat.Guess;
 import kelter.core.file.log.LogFormat.Role;
 import kelter.core.file.log.cell.FigureForm;
+import kelter.core.file.log.row.LogEncoding;
+import kelter.core.file.log.row.LogHead;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import kelter.core.file.log.cell.FigureColumn;
 import kelter.core.file.log.cell.Marks;
+import kelter.core.file.log.row.LogSieve;
+import kelter.core.file.log.row.RowShape;
 import kelter.core.log.Recording;
 import kelter.core.log.Series;
 import kelter.core.problem.InputException;

@@ -1,4 +1,4 @@
-package kelter.core.file.log;
+package kelter.core.file.log.row;
 
 import java.util.List;
 import kelter.core.file.log.cell.Look;
@@ -15,15 +15,26 @@ import org.apache.commons.csv.CSVRecord;
  * @param told the place of the column that tells a footer, from 0: that of the times, or the first
  * @param timed whether it is that of the times
  */
-record RowShape(
+public record RowShape(
     String file, int width, char delimiter, List<String> header, int told, boolean timed) {
 
-  static boolean isBlank(CSVRecord cells) {
+  /**
+   * Whether a row is empty.
+   *
+   * @param cells a row
+   * @return whether it is
+   */
+  public static boolean isBlank(CSVRecord cells) {
     return cells.size() == 1 && cells.get(0).isBlank();
   }
 
-  /** The headings again, as of a meter that was switched on again, perhaps with their units. */
-  boolean isHeading(CSVRecord cells) {
+  /**
+   * Whether a row is the headings again, as of a meter that was switched on again.
+   *
+   * @param cells a row
+   * @return whether it is, perhaps with units behind
+   */
+  public boolean isHeading(CSVRecord cells) {
     return !header.isEmpty()
         && cells.size() >= header.size()
         && cells.toList().subList(0, header.size()).equals(header);
@@ -32,8 +43,11 @@ record RowShape(
   /**
    * A row that is no reading by its first cells: it has no time where the others have one, or words
    * in front where they have figures.
+   *
+   * @param cells a row
+   * @return whether it may stand below the readings
    */
-  boolean mayBeFooter(CSVRecord cells) {
+  public boolean mayBeFooter(CSVRecord cells) {
     String cell = cells.size() > told ? cells.get(told) : "";
     return isWords(cell) || (timed && cell.isEmpty() && cells.stream().anyMatch(RowShape::isWords));
   }
@@ -50,13 +64,25 @@ record RowShape(
     return i < cell.length() ? cell.charAt(i) : ' ';
   }
 
-  /** A row with one delimiter more at its end than the others has no more cells than they have. */
-  boolean isRagged(CSVRecord cells) {
+  /**
+   * Whether a row has more or fewer cells than the others; one delimiter more at the end is none.
+   *
+   * @param cells a row
+   * @return whether it has
+   */
+  public boolean isRagged(CSVRecord cells) {
     boolean open = cells.size() == width + 1 && cells.get(width).isBlank();
     return cells.size() != width && !open;
   }
 
-  Problem ragged(long row, CSVRecord cells) {
+  /**
+   * What is wrong with a ragged row.
+   *
+   * @param row its number
+   * @param cells its cells
+   * @return where it is, what it has and how to mend it
+   */
+  public Problem ragged(long row, CSVRecord cells) {
     String other = otherDelimiter(cells);
     String remedy =
         other.isEmpty()
