@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.cli.json.ReadingsJson;
 import kelter.cli.terminal.Terminal;
-import kelter.cli.text.ReadingsText;
+import kelter.cli.text.readings.ReadingsText;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;

@@ -10,7 +10,9 @@ import kelter.core.file.log.LogFormat.Column;
 import kelter.core.file.log.LogFormat.Role;
 import kelter.core.file.log.cell.FigureForm;
 import kelter.core.file.log.cell.Heading;
+import kelter.core.file.log.cell.Look;
 import kelter.core.file.log.cell.Marks;
+import kelter.core.file.log.row.LogHead;
 import kelter.core.problem.Problem;
 
 /**
@@ -140,7 +142,7 @@ record LogColumns(
       int figures = 0;
       int words = 0;
       for (List<String> row : rows) {
-        switch (LogHead.look(row.get(place))) {
+        switch (Look.of(row.get(place))) {
           case FIGURE, BEYOND -> figures++;
           case NONE -> {
             // Nothing stands there that could tell.

@@ -14,6 +14,11 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.LongConsumer;
+import kelter.core.file.log.row.LogCsv;
+import kelter.core.file.log.row.LogEncoding;
+import kelter.core.file.log.row.LogHead;
+import kelter.core.file.log.row.LogSample;
+import kelter.core.file.log.row.LogSieve;
 import kelter.core.problem.InputException;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -93,7 +98,8 @@ public final class LogFile {
             .orElse(recognised);
     String text = encoding.text(head);
     sift(text, name, encoding, complete);
-    LogHead rows = LogHead.find(name, text, complete, options);
+    LogHead rows =
+        LogHead.find(name, text, complete, options.delimiter(), options.said().decimal());
     LogFound found = LogFound.of(name, rows, rows.rows(), encoding, options);
     if (!found.settled() && !rows.sawAll(complete)) {
       // What the first rows leave open, a later one may tell.

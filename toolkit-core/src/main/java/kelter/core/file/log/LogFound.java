@@ -7,6 +7,8 @@ import kelter.core.file.log.LogFormat.Column;
 import kelter.core.file.log.LogFormat.Guess;
 import kelter.core.file.log.LogFormat.Role;
 import kelter.core.file.log.cell.FigureForm;
+import kelter.core.file.log.row.LogEncoding;
+import kelter.core.file.log.row.LogHead;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
@@ -46,7 +48,8 @@ record LogFound(
     LogDecimals decimals =
         LogDecimals.of(file, rows, head.width(), head.delimiter(), options.said().decimal());
     LogColumns columns = LogColumns.of(head, rows, decimals.form(), options.said().units());
-    LogClock clock = LogClock.find(file, columns.columns(), rows, decimals.form(), options);
+    LogClock clock =
+        new ClockSearch(file, columns.columns(), rows, decimals.form(), options).find();
     List<Guess> guesses = new ArrayList<>(decimals.guess().stream().toList());
     guesses.addAll(clock.guesses());
     List<Column> told =

@@ -3,15 +3,15 @@ package kelter.core.file.log;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalLong;
-import kelter.core.file.log.cell.CellTime;
-import kelter.core.file.log.cell.FigureForm;
+import java.util.Map;
+import kelter.core.file.log.cell.FigureColumn;
 import kelter.core.file.log.cell.Marks;
+import kelter.core.file.log.row.LogSieve;
+import kelter.core.file.log.row.RowShape;
 import kelter.core.log.Recording;
 import kelter.core.log.Series;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
-import kelter.core.quantity.QuantityFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** Makes samples out of the rows of a log and notes every mistake on the way. */
@@ -19,10 +19,6 @@ final class LogRows {
 
   private static final int MOST_PROBLEMS = 20;
   private static final int MOST_VALUES = 50;
-  private static final int FINEST = -12;
-
-  /** Beyond this a figure is no reading; within it, squares and their sums stay finite. */
-  private static final double LARGEST = 1e30;
 
   /** More rows of words at the end than this are a damaged log and no footer. */
   private static final int LONGEST_FOOTER = 50;
@@ -32,27 +28,22 @@ final class LogRows {
 
   private static final double ELAPSED_STEPS = 1e9;
 
-  /** A time of day that falls by more than this has passed midnight. */
-  private static final double HALF_DAY = CellTime.DAY / 2;
-
   private final String file;
   private final LogFormat format;
-  private final LogClock clock;
   private final LogOptions options;
-  private final FigureForm figures;
-  private final LogFound found;
+  private final RowShape shape;
+  private final RowTimes times;
+  private final int timePlace;
+  private final Map<Integer, Integer> unitColumns;
   private final List<LogFormat.Column> columns;
-  private final int width;
   private final Recording recording;
   private final double[] values;
-  private final List<LogUnits> units = new ArrayList<>();
+  private final List<FigureColumn> figures = new ArrayList<>();
   private final double steps;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Log.Stretch> stretches = new ArrayList<>();
   private double start = Double.NaN;
   private double last = Double.NEGATIVE_INFINITY;
-  private double days;
-  private double offset;
   private long count;
   private long headings;
   private long lastRow;
@@ -62,15 +53,22 @@ final class LogRows {
 
   LogRows(String file, LogFound found, LogOptions options) {
     this.file = file;
-    this.found = found;
     this.format = found.format();
-    this.clock = found.clock();
     this.options = options;
-    this.figures = found.figures();
+    this.times = new RowTimes(found.clock(), found.figures(), options);
+    this.timePlace = found.clock().place();
+    this.shape =
+        new RowShape(
+            file,
+            format.columns().size(),
+            format.delimiter(),
+            found.columns().header(),
+            Math.max(0, timePlace),
+            timePlace >= 0);
+    this.unitColumns = found.columns().unitColumns();
     this.steps =
         format.timing().clock() || format.timing().calendar() ? CLOCK_STEPS : ELAPSED_STEPS;
     this.columns = format.values();
-    this.width = format.columns().size();
     if (columns.isEmpty()) {
       throw new InputException(file, "no column holds figures", "");
     }
@@ -84,7 +82,7 @@ final class LogRows {
     recording = new Recording(columns.size());
     values = new double[columns.size()];
     for (LogFormat.Column column : columns) {
-      units.add(new LogUnits(column.unit()));
+      figures.add(new FigureColumn(found.figures(), column.unit()));
     }
   }
 
@@ -94,27 +92,41 @@ final class LogRows {
 
   /** Takes a row in. */
   void take(long row, CSVRecord cells) {
-    if (cells.size() == 1 && cells.get(0).isBlank()) {
+    if (RowShape.isBlank(cells)) {
       return;
     }
-    if (isHeading(cells)) {
+    if (shape.isHeading(cells)) {
       headings++;
-      return;
+    } else if (mayBeFooter(cells)) {
+      takeFooter(row, cells);
+    } else {
+      tellFooter();
+      footerRows = 0;
+      takeReading(row, cells);
     }
-    if (mayBeFooter(cells)) {
-      footer = footerRows == 0 ? String.join(" ", cells).strip() : footer;
-      footerRows++;
-      judge(row, cells, pending);
-      if (footerRows > LONGEST_FOOTER) {
-        pending.forEach(this::problem);
-        pending.clear();
-      }
-      return;
+  }
+
+  private boolean mayBeFooter(CSVRecord cells) {
+    boolean tells = timePlace >= 0 || format.columns().get(0).role() == LogFormat.Role.VALUE;
+    return count > 0 && tells && shape.mayBeFooter(cells);
+  }
+
+  private void takeFooter(long row, CSVRecord cells) {
+    footer = footerRows == 0 ? String.join(" ", cells).strip() : footer;
+    footerRows++;
+    judge(row, cells, pending);
+    if (footerRows > LONGEST_FOOTER) {
+      tellFooter();
     }
-    // Words between readings are no footer.
+  }
+
+  /** Words between readings, or too many of them, are no footer but mistakes. */
+  private void tellFooter() {
     pending.forEach(this::problem);
     pending.clear();
-    footerRows = 0;
+  }
+
+  private void takeReading(long row, CSVRecord cells) {
     List<Problem> wrong = new ArrayList<>();
     double time = judge(row, cells, wrong);
     wrong.forEach(this::problem);
@@ -123,169 +135,39 @@ final class LogRows {
     }
     if (time < last) {
       backwards(row, cells);
-      return;
+    } else {
+      add(row, time);
     }
-    add(row, time);
-  }
-
-  /** The headings again, as of a meter that was switched on again, perhaps with their units. */
-  private boolean isHeading(CSVRecord cells) {
-    List<String> header = found.columns().header();
-    if (header.isEmpty() || cells.size() < header.size()) {
-      return false;
-    }
-    for (int i = 0; i < header.size(); i++) {
-      if (!cells.get(i).equals(header.get(i))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /**
-   * A row that is no reading by its first cells: it has no time where the others have one, or words
-   * in front where they have figures.
-   */
-  private boolean mayBeFooter(CSVRecord cells) {
-    int place = timePlace();
-    if (count == 0 || (place < 0 && format.columns().get(0).role() != LogFormat.Role.VALUE)) {
-      return false;
-    }
-    String cell = cells.size() > Math.max(0, place) ? cells.get(Math.max(0, place)) : "";
-    return isWords(cell)
-        || (place >= 0 && cell.isEmpty() && cells.stream().anyMatch(LogRows::isWords));
-  }
-
-  private static boolean isWords(String cell) {
-    return Character.isLetter(letter(cell)) && LogHead.look(cell) == LogHead.Look.WORDS;
-  }
-
-  private static char letter(String cell) {
-    int i = 0;
-    while (i < cell.length() && !Character.isLetterOrDigit(cell.charAt(i))) {
-      i++;
-    }
-    return i < cell.length() ? cell.charAt(i) : ' ';
-  }
-
-  private int timePlace() {
-    return Math.max(clock.figureColumn(), Math.max(clock.dateColumn(), clock.clockColumn()));
   }
 
   /** The time of a row, with its values noted; NaN if something in it is wrong. */
   private double judge(long row, CSVRecord cells, List<Problem> wrong) {
-    if (cells.size() != width && !endsWithDelimiter(cells)) {
-      wrong.add(ragged(row, cells));
+    if (shape.isRagged(cells)) {
+      wrong.add(shape.ragged(row, cells));
       return Double.NaN;
     }
     double time = time(row, cells, wrong);
     for (int i = 0; i < values.length; i++) {
-      values[i] = value(row, columns.get(i), cells, i, wrong);
+      values[i] = value(row, cells, i, wrong);
     }
     return time;
   }
 
-  /** A row with one delimiter more at its end than the others has no more cells than they have. */
-  private boolean endsWithDelimiter(CSVRecord cells) {
-    return cells.size() == width + 1 && cells.get(width).isBlank();
-  }
-
-  private Problem ragged(long row, CSVRecord cells) {
-    String other = otherDelimiter(cells);
-    String remedy =
-        other.isEmpty()
-            ? "complete the row, or take it out"
-            : "it seems to be split by '%s' where the others are by '%s'"
-                .formatted(other, shown(format.delimiter()));
-    return new Problem(
-        "%s, row %s, column %s".formatted(file, row, Math.min(cells.size(), width) + 1),
-        "the row has %s %s, the others have %s"
-            .formatted(cells.size(), cells.size() == 1 ? "column" : "columns", width),
-        remedy);
-  }
-
-  private String otherDelimiter(CSVRecord cells) {
-    String line = String.join(String.valueOf(format.delimiter()), cells);
-    for (char c : LogHead.DELIMITERS) {
-      boolean splits = LogCsv.rows(line, c, 1).stream().anyMatch(row -> row.size() == width);
-      if (c != format.delimiter() && splits) {
-        return shown(c);
-      }
-    }
-    return "";
-  }
-
-  private static String shown(char delimiter) {
-    return delimiter == '\t' ? "tab" : String.valueOf(delimiter);
-  }
-
   private double time(long row, CSVRecord cells, List<Problem> wrong) {
     try {
-      if (timePlace() < 0) {
-        return count * (Double.isNaN(options.every()) ? 1 : options.every());
-      }
-      double time = clock.dateColumn() < 0 ? 0 : date(cells.get(clock.dateColumn()));
-      if (clock.figureColumn() >= 0) {
-        String cell = cells.get(clock.figureColumn());
-        double figure = figures.value(figure(cell));
-        if (!(Math.abs(figure) < LARGEST)) {
-          throw new IllegalArgumentException("'" + cell + "' is beyond any time");
-        }
-        time += clock.form().seconds(figure);
-      } else if (clock.clockColumn() >= 0) {
-        time += ofClock(cells.get(clock.clockColumn()));
-      }
-      return clock.startsAgain() ? acrossMidnight(time) : time;
+      return times.of(cells, count, last);
     } catch (IllegalArgumentException noTime) {
       wrong.add(
           new Problem(
-              at(row, format.columns().get(timePlace())),
+              at(row, format.columns().get(timePlace)),
               noTime.getMessage(),
               "written here: " + format.timing().description()));
       return Double.NaN;
     }
   }
 
-  private double date(String cell) {
-    OptionalLong day = clock.dates().days(CellTime.of(cell));
-    return CellTime.DAY
-        * day.orElseThrow(() -> new IllegalArgumentException("'" + cell + "' is not a date"));
-  }
-
-  private double ofClock(String cell) {
-    CellTime time = CellTime.of(cell);
-    double seconds =
-        clock.form() == TimeForm.POINTED_CLOCK
-            ? time.pointed()
-            : time.clock(clock.form() == TimeForm.MINUTES_SECONDS);
-    boolean told = clock.form() == TimeForm.POINTED_CLOCK || time.hasClock();
-    if (!told || Double.isNaN(seconds)) {
-      throw new IllegalArgumentException("'" + cell + "' is not a time");
-    }
-    if (count == 0) {
-      offset = time.offset();
-    }
-    // All times are told by the clock of the first row.
-    return seconds + offset;
-  }
-
-  private double acrossMidnight(double time) {
-    if (time + days < last - HALF_DAY) {
-      days += CellTime.DAY;
-    }
-    return time + days;
-  }
-
-  private void backwards(long row, CSVRecord cells) {
-    LogFormat.Column column = format.columns().get(Math.max(0, timePlace()));
-    problem(
-        at(row, column),
-        "the time '%s' comes before that of the row above".formatted(cells.get(column.place() - 1)),
-        "put the rows in order, or cut the log where the clock was set");
-  }
-
-  private double value(
-      long row, LogFormat.Column column, CSVRecord cells, int index, List<Problem> wrong) {
+  private double value(long row, CSVRecord cells, int index, List<Problem> wrong) {
+    LogFormat.Column column = columns.get(index);
     String cell = cells.get(column.place() - 1);
     int beyond = Marks.beyond(cell);
     if (beyond != 0) {
@@ -295,7 +177,7 @@ final class LogRows {
       return Double.NaN;
     }
     try {
-      return value(cell, unitBeside(column, cells), index);
+      return figures.get(index).value(cell, unitBeside(column, cells));
     } catch (IllegalArgumentException noFigure) {
       wrong.add(new Problem(at(row, column), noFigure.getMessage(), ""));
       return Double.NaN;
@@ -303,7 +185,7 @@ final class LogRows {
   }
 
   private String unitBeside(LogFormat.Column column, CSVRecord cells) {
-    Integer place = found.columns().unitColumns().get(column.place() - 1);
+    Integer place = unitColumns.get(column.place() - 1);
     if (place != null && cells.get(place).isEmpty()) {
       throw new IllegalArgumentException(
           "has no unit in column " + (place + 1) + ", where the others have one");
@@ -311,41 +193,12 @@ final class LogRows {
     return place == null ? "" : cells.get(place);
   }
 
-  private double value(String cell, String beside, int index) {
-    String figure = figure(cell);
-    String behind = cell.substring(figure.length()).strip();
-    if (!LogHead.isUnitBehind(behind)) {
-      throw notAFigure(cell);
-    }
-    LogUnits.Change change = units.get(index).from(behind.isEmpty() ? beside : behind);
-    double read = figures.value(figure);
-    double value = Marks.meant(read);
-    if (Double.isFinite(value)) {
-      value = change.of(value);
-      units.get(index).note(change, Math.max(FINEST, figures.lastDigit(figure)));
-    }
-    if (Double.isInfinite(read) || (Double.isFinite(value) && Math.abs(value) > LARGEST)) {
-      throw new IllegalArgumentException(
-          "'%s' is beyond any reading; figures up to %s are read"
-              .formatted(cell, QuantityFormat.plain(LARGEST)));
-    }
-    return value;
-  }
-
-  private String figure(String cell) {
-    int end = figures.end(cell);
-    if (end == 0) {
-      throw notAFigure(cell);
-    }
-    return end == cell.length() ? cell : cell.substring(0, end);
-  }
-
-  private IllegalArgumentException notAFigure(String cell) {
-    FigureForm other = new FigureForm(figures.other(), false);
-    boolean fits = !cell.isEmpty() && other.end(cell) == cell.length();
-    String why =
-        fits ? "; the others have a decimal " + (figures.decimal() == '.' ? "point" : "comma") : "";
-    return new IllegalArgumentException("'" + cell + "' is not a figure" + why);
+  private void backwards(long row, CSVRecord cells) {
+    LogFormat.Column column = format.columns().get(Math.max(0, timePlace));
+    problem(
+        at(row, column),
+        "the time '%s' comes before that of the row above".formatted(cells.get(column.place() - 1)),
+        "put the rows in order, or cut the log where the clock was set");
   }
 
   private void add(long row, double time) {
@@ -360,11 +213,15 @@ final class LogRows {
     recording.add(row, after, values);
     for (Log.Stretch stretch : stretches) {
       if (after >= stretch.from() && after <= stretch.to()) {
-        for (int i = 0; i < values.length; i++) {
-          if (Double.isFinite(values[i])) {
-            stretch.columns().get(i).add(row, after, values[i]);
-          }
-        }
+        add(stretch.columns(), row, after);
+      }
+    }
+  }
+
+  private void add(List<Series> series, long row, double after) {
+    for (int i = 0; i < values.length; i++) {
+      if (Double.isFinite(values[i])) {
+        series.get(i).add(row, after, values[i]);
       }
     }
   }
@@ -422,7 +279,7 @@ final class LogRows {
     if (count == 0) {
       throw new InputException(file, "has no row of readings", "");
     }
-    List<Double> last = units.stream().map(LogUnits::resolution).toList();
+    List<Double> last = figures.stream().map(FigureColumn::resolution).toList();
     return new Log(
         format, start, recording, last, stretches, new Log.LeftOut(headings, footerRows, footer));
   }

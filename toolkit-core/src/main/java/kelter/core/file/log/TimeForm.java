@@ -3,6 +3,7 @@ package kelter.core.file.log;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import kelter.core.file.log.time.BasicClock;
 
 /** What a person says of the times of a log where the log does not tell. */
 public enum TimeForm {
@@ -41,6 +42,12 @@ public enum TimeForm {
 
   /** The day number of 1970-01-01 in a spreadsheet. */
   private static final double SHEET_1970 = 25_569;
+
+  private static final double SHEET_1954 = 20_000;
+  private static final double SHEET_2119 = 80_000;
+
+  private static final double EPOCH_2001 = 1e9;
+  private static final double EPOCH_2099 = 4.1e9;
 
   private final String word;
   private final String description;
@@ -86,6 +93,21 @@ public enum TimeForm {
     return Arrays.stream(values()).map(TimeForm::word).collect(Collectors.joining(", "));
   }
 
+  /** The same unit counted from a day of the calendar, if only that makes sense. */
+  TimeForm dated(double first) {
+    return switch (this) {
+      case SECONDS -> isOfCentury(first) ? EPOCH_SECONDS : this;
+      case MILLISECONDS -> isOfCentury(first / 1e3) ? EPOCH_MILLISECONDS : this;
+      case MICROSECONDS -> isOfCentury(first / 1e6) ? EPOCH_MICROSECONDS : this;
+      case DAYS -> first >= SHEET_1954 && first <= SHEET_2119 ? SPREADSHEET_DAYS : this;
+      default -> this;
+    };
+  }
+
+  private static boolean isOfCentury(double seconds) {
+    return seconds >= EPOCH_2001 && seconds <= EPOCH_2099;
+  }
+
   /** Whether times are told as one figure. */
   boolean isFigure() {
     return compareTo(BASIC_CLOCK) <= 0;
@@ -107,19 +129,8 @@ public enum TimeForm {
    */
   double seconds(double figure) {
     if (this == BASIC_CLOCK) {
-      return ofDigits(figure);
+      return BasicClock.seconds(figure);
     }
     return (this == SPREADSHEET_DAYS ? figure - SHEET_1970 : figure) / perSecond;
-  }
-
-  private static double ofDigits(double figure) {
-    double hours = Math.floor(figure / 10_000);
-    double minutes = Math.floor(figure / 100) % 100;
-    double seconds = figure % 100;
-    if (!(figure >= 0) || hours > 24 || minutes >= 60 || seconds >= 61) {
-      throw new IllegalArgumentException(
-          "'" + (long) figure + "' is not hours, minutes and seconds");
-    }
-    return hours * 3600 + minutes * 60 + seconds;
   }
 }

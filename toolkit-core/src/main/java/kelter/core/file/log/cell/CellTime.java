@@ -1,10 +1,7 @@
 package kelter.core.file.log.cell;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalLong;
+import java.util.regex.Pattern;
 
 /**
  * A cell that holds a date, a time of day or both, split into its numbers; what the numbers mean is
@@ -17,85 +14,24 @@ public final class CellTime {
   /** The length of a day, in s. */
   public static final double DAY = 86_400;
 
-  private static final int THIS_CENTURY = 2000;
+  private static final int SHORTEST = 3;
   private static final int LONGEST = 48;
-  private static final String NOT_TOLD = "";
+  private static final CellTime NOT_TOLD = new CellTime(CellDate.NONE, CellClock.NONE);
 
-  /** Names of months by their first letters, without accents. */
-  private static final Map<String, Integer> MONTHS =
-      Map.ofEntries(
-          Map.entry("jan", 1),
-          Map.entry("ene", 1),
-          Map.entry("gen", 1),
-          Map.entry("feb", 2),
-          Map.entry("fev", 2),
-          Map.entry("mar", 3),
-          Map.entry("mrz", 3),
-          Map.entry("mrt", 3),
-          Map.entry("maa", 3),
-          Map.entry("apr", 4),
-          Map.entry("avr", 4),
-          Map.entry("abr", 4),
-          Map.entry("may", 5),
-          Map.entry("mai", 5),
-          Map.entry("mag", 5),
-          Map.entry("mei", 5),
-          Map.entry("jun", 6),
-          Map.entry("giu", 6),
-          Map.entry("jul", 7),
-          Map.entry("lug", 7),
-          Map.entry("aug", 8),
-          Map.entry("aou", 8),
-          Map.entry("ago", 8),
-          Map.entry("sep", 9),
-          Map.entry("set", 9),
-          Map.entry("oct", 10),
-          Map.entry("okt", 10),
-          Map.entry("ott", 10),
-          Map.entry("nov", 11),
-          Map.entry("dec", 12),
-          Map.entry("dez", 12),
-          Map.entry("dic", 12));
+  /** A word in front, with its point or comma; it may be a weekday. */
+  private static final Pattern WORD = Pattern.compile("(\\p{L}{2,}+)[.,]*+[ \u00a0\u202f]++");
 
-  /** Hours from UTC: RFC 5322, 4.3, and those of Europe (from memory). */
-  private static final Map<String, Integer> ZONES =
-      Map.ofEntries(
-          Map.entry("Z", 0),
-          Map.entry("UT", 0),
-          Map.entry("UTC", 0),
-          Map.entry("GMT", 0),
-          Map.entry("EST", -5),
-          Map.entry("EDT", -4),
-          Map.entry("CST", -6),
-          Map.entry("CDT", -5),
-          Map.entry("MST", -7),
-          Map.entry("MDT", -6),
-          Map.entry("PST", -8),
-          Map.entry("PDT", -7),
-          Map.entry("WET", 0),
-          Map.entry("WEST", 1),
-          Map.entry("CET", 1),
-          Map.entry("CEST", 2),
-          Map.entry("EET", 2),
-          Map.entry("EEST", 3));
+  private static final Pattern BETWEEN =
+      Pattern.compile("(?:[ \u00a0\u202f,_]++[Tt]?|[Tt:-])(?=\\d)");
 
-  private final String text;
-  private int at;
-  private final int[] date = new int[3];
-  private final int[] widths = new int[3];
-  private char dateSign = ' ';
-  private boolean dated;
-  private boolean named;
-  private int clockParts;
-  private final int[] clock = new int[3];
-  private char clockSign = ' ';
-  private double fraction;
-  private boolean fractional;
-  private boolean half;
-  private double offset;
+  private static final Pattern YEAR_AT_END = Pattern.compile("[ \u00a0\u202f]*+\\d{4}\\z");
 
-  private CellTime(String text) {
-    this.text = text;
+  private final CellDate date;
+  private final CellClock clock;
+
+  private CellTime(CellDate date, CellClock clock) {
+    this.date = date;
+    this.clock = clock;
   }
 
   /**
@@ -105,24 +41,27 @@ public final class CellTime {
    * @return its parts; neither date nor clock if it is no time
    */
   public static CellTime of(String cell) {
-    CellTime time = new CellTime(cell);
-    if (cell.length() < 3 || cell.length() > LONGEST || !time.read()) {
-      return new CellTime(NOT_TOLD);
+    if (cell.length() < SHORTEST || cell.length() > LONGEST) {
+      return NOT_TOLD;
     }
-    return time;
+    Cursor at = new Cursor(cell, WORD);
+    if (at.take(WORD) && MonthName.month(at.group(1)) > 0) {
+      at.backTo(0);
+    }
+    CellDate date = CellDate.read(at);
+    if (date.isThere() && at.isAtEnd()) {
+      return new CellTime(date, CellClock.NONE);
+    }
+    CellClock clock = date.isThere() ? behind(date, at) : CellClock.read(at);
+    return clock.isThere() && at.isAtEnd() ? new CellTime(date, clock) : NOT_TOLD;
   }
 
-  private boolean read() {
-    skipWeekday();
-    dated = readDate();
-    if (dated && at == text.length()) {
-      return true;
+  private static CellClock behind(CellDate date, Cursor at) {
+    if (date.hasYearAtEnd()) {
+      CellClock clock = CellClock.behindDate(at);
+      return at.take(YEAR_AT_END) ? clock : CellClock.NONE;
     }
-    boolean behind = dated && skipBetween();
-    if (dated && !behind) {
-      return false;
-    }
-    return readClock(behind) && at == text.length();
+    return at.take(BETWEEN) ? CellClock.behindDate(at) : CellClock.behindBasicDate(at);
   }
 
   /**
@@ -131,7 +70,7 @@ public final class CellTime {
    * @return whether there is
    */
   public boolean hasDate() {
-    return dated;
+    return date.isThere();
   }
 
   /**
@@ -140,7 +79,7 @@ public final class CellTime {
    * @return whether there is
    */
   public boolean hasClock() {
-    return clockParts > 0;
+    return clock.isThere();
   }
 
   /**
@@ -149,7 +88,7 @@ public final class CellTime {
    * @return whether there is
    */
   public boolean isTime() {
-    return dated || clockParts > 0;
+    return hasDate() || hasClock();
   }
 
   /**
@@ -158,7 +97,7 @@ public final class CellTime {
    * @return whether it is so
    */
   public boolean isShort() {
-    return clockParts == 2;
+    return clock.parts() == 2;
   }
 
   /**
@@ -167,7 +106,7 @@ public final class CellTime {
    * @return mostly hours
    */
   public int first() {
-    return clock[0];
+    return clock.first();
   }
 
   /**
@@ -176,7 +115,7 @@ public final class CellTime {
    * @return whether it has
    */
   public boolean isFractional() {
-    return fractional;
+    return clock.isFractional();
   }
 
   /**
@@ -185,7 +124,7 @@ public final class CellTime {
    * @return whether it is
    */
   public boolean tellsHalf() {
-    return half;
+    return clock.half();
   }
 
   /**
@@ -195,13 +134,7 @@ public final class CellTime {
    * @return whether it is so
    */
   public boolean isPointed() {
-    return dated
-        && dateSign == '.'
-        && !named
-        && clockParts == 0
-        && widths[0] <= 2
-        && widths[1] == 2
-        && widths[2] == 2;
+    return date.mayBeClock() && !hasClock();
   }
 
   /**
@@ -210,8 +143,7 @@ public final class CellTime {
    * @return the seconds after midnight, NaN if it cannot be that
    */
   public double pointed() {
-    boolean fits = date[0] < 24 && date[1] < 60 && date[2] < 60;
-    return isPointed() && fits ? date[0] * 3600.0 + date[1] * 60.0 + date[2] : Double.NaN;
+    return isPointed() ? date.asClock() : Double.NaN;
   }
 
   /**
@@ -220,7 +152,7 @@ public final class CellTime {
    * @return whether they do
    */
   public boolean hasPoints() {
-    return dated && dateSign == '.';
+    return date.hasPoints();
   }
 
   /**
@@ -229,7 +161,7 @@ public final class CellTime {
    * @return whether it is
    */
   public boolean namesMonth() {
-    return named;
+    return date.namesMonth();
   }
 
   /**
@@ -241,24 +173,7 @@ public final class CellTime {
    * @return the days since 1970-01-01; empty if there is no such day or no date
    */
   public OptionalLong day(int year, int month, int day) {
-    if (!dated && date[0] == 0) {
-      return OptionalLong.empty();
-    }
-    return named
-        ? day(date[0], date[1], date[2], 1)
-        : day(date[year], date[month], date[day], Math.max(widths[month], widths[day]));
-  }
-
-  private static OptionalLong day(int year, int month, int day, int width) {
-    if (width > 2) {
-      return OptionalLong.empty();
-    }
-    try {
-      int whole = year < 100 ? THIS_CENTURY + year : year;
-      return OptionalLong.of(LocalDate.of(whole, month, day).toEpochDay());
-    } catch (DateTimeException noSuchDay) {
-      return OptionalLong.empty();
-    }
+    return date.day(year, month, day);
   }
 
   /**
@@ -268,11 +183,7 @@ public final class CellTime {
    * @return the seconds after midnight or since the start, with the offset from UTC taken off
    */
   public double clock(boolean minutesFirst) {
-    double whole =
-        clockParts == 2 && minutesFirst
-            ? clock[0] * 60.0 + clock[1]
-            : clock[0] * 3600.0 + clock[1] * 60.0 + clock[2];
-    return whole + fraction - offset;
+    return clock.seconds(minutesFirst);
   }
 
   /**
@@ -281,374 +192,6 @@ public final class CellTime {
    * @return the offset, in s; 0 if there is none
    */
   public double offset() {
-    return offset;
-  }
-
-  private char peek() {
-    return peek(0);
-  }
-
-  private char peek(int ahead) {
-    return at + ahead < text.length() ? text.charAt(at + ahead) : 0;
-  }
-
-  private static boolean isDigit(char c) {
-    return c >= '0' && c <= '9';
-  }
-
-  private static boolean isBlank(char c) {
-    return c == ' ' || c == '\u00a0' || c == '\u202f';
-  }
-
-  private void skipBlanks() {
-    while (isBlank(peek())) {
-      at++;
-    }
-  }
-
-  private int digits() {
-    int n = 0;
-    while (isDigit(peek(n))) {
-      n++;
-    }
-    return n;
-  }
-
-  private int number() {
-    int value = 0;
-    while (isDigit(peek()) && value < 1_000_000) {
-      value = value * 10 + (peek() - '0');
-      at++;
-    }
-    return value;
-  }
-
-  private int number(int digits) {
-    int value = 0;
-    for (int i = 0; i < digits; i++) {
-      value = value * 10 + (peek() - '0');
-      at++;
-    }
-    return value;
-  }
-
-  private String letters() {
-    int n = 0;
-    while (Character.isLetter(peek(n))) {
-      n++;
-    }
-    return text.substring(at, at + n);
-  }
-
-  /** The month of a name; 0 if it is none. */
-  private static int month(String name) {
-    if (name.length() < 3) {
-      return 0;
-    }
-    String plain =
-        name.toLowerCase(Locale.ROOT).replace('é', 'e').replace('û', 'u').replace('ä', 'a');
-    if (plain.startsWith("jui")) {
-      return plain.startsWith("juil") ? 7 : plain.equals("juin") ? 6 : 0;
-    }
-    return MONTHS.getOrDefault(plain.substring(0, 3), 0);
-  }
-
-  /** A word of letters in front that names no month, with its point or comma. */
-  private void skipWeekday() {
-    String word = letters();
-    if (word.length() < 2 || month(word) > 0) {
-      return;
-    }
-    int next = at + word.length();
-    int signs = next;
-    while (signs < text.length() && (".,".indexOf(text.charAt(signs)) >= 0)) {
-      signs++;
-    }
-    if (signs < text.length() && isBlank(text.charAt(signs))) {
-      at = signs;
-      skipBlanks();
-    }
-  }
-
-  private boolean readDate() {
-    int start = at;
-    boolean read = Character.isLetter(peek()) ? readMonthFirst() : readNumberFirst();
-    if (!read) {
-      at = start;
-      named = false;
-    }
-    return read;
-  }
-
-  /** Oct 23, 2026, or Oct 23 14:03:05 2026 with the year at the end. */
-  private boolean readMonthFirst() {
-    String word = letters();
-    date[1] = month(word);
-    at += word.length();
-    if (date[1] == 0 || !skipDateSigns()) {
-      return false;
-    }
-    int width = digits();
-    date[2] = number();
-    boolean more = width >= 1 && width <= 2 && skipDateSigns();
-    if (!more) {
-      return false;
-    }
-    named = true;
-    int year = digits();
-    if ((year == 4 || year == 2) && peek(year) != ':') {
-      date[0] = number();
-      return true;
-    }
-    int yearAt = text.length() - 4;
-    boolean last = yearAt > at && isBlank(text.charAt(yearAt - 1));
-    for (int i = yearAt; last && i < text.length(); i++) {
-      last = isDigit(text.charAt(i));
-    }
-    if (!last) {
-      return false;
-    }
-    date[0] = Integer.parseInt(text.substring(yearAt));
-    return readClockAhead(yearAt);
-  }
-
-  /** A clock between month, day and year; the year has been read. */
-  private boolean readClockAhead(int yearAt) {
-    if (!readClock(true)) {
-      return false;
-    }
-    skipBlanks();
-    boolean good = at == yearAt;
-    at = text.length();
-    return good;
-  }
-
-  private boolean skipDateSigns() {
-    int from = at;
-    while (peek() != 0 && " \u00a0.,-/".indexOf(peek()) >= 0) {
-      at++;
-    }
-    return at > from;
-  }
-
-  private boolean readNumberFirst() {
-    int width = digits();
-    if (width == 8 || width == 14) {
-      return readBasic();
-    }
-    if (width < 1 || width > 4) {
-      return false;
-    }
-    widths[0] = width;
-    date[0] = number();
-    char sign = peek();
-    int from = at;
-    if (skipDateSigns() && Character.isLetter(peek())) {
-      return readNamed();
-    }
-    at = from;
-    if (sign == 0 || "-/.".indexOf(sign) < 0) {
-      return false;
-    }
-    dateSign = sign;
-    for (int i = 1; i < 3; i++) {
-      if (peek() != sign) {
-        return false;
-      }
-      at++;
-      widths[i] = digits();
-      date[i] = number();
-    }
-    boolean yearFirst = widths[0] == 4;
-    boolean year = yearFirst ? widths[2] <= 2 : widths[0] <= 2 && isYear(widths[2]);
-    return year && widths[1] >= 1 && widths[1] <= 2 && widths[2] >= 1;
-  }
-
-  private static boolean isYear(int width) {
-    return width == 1 || width == 2 || width == 4;
-  }
-
-  /** 23 Oct 2026 or 2026-Oct-23, behind the first number. */
-  private boolean readNamed() {
-    String word = letters();
-    int month = month(word);
-    at += word.length();
-    if (month == 0 || !skipDateSigns()) {
-      return false;
-    }
-    int width = digits();
-    int last = number();
-    if (width != 2 && width != 4 && width != 1) {
-      return false;
-    }
-    named = true;
-    boolean yearFirst = widths[0] == 4;
-    int first = date[0];
-    date[0] = yearFirst ? first : last;
-    date[1] = month;
-    date[2] = yearFirst ? last : first;
-    return true;
-  }
-
-  /** 20261023, perhaps with 140305 behind it without a sign: the basic form of ISO 8601. */
-  private boolean readBasic() {
-    int from = at;
-    boolean together = digits() == 14;
-    date[0] = number(4);
-    date[1] = number(2);
-    date[2] = number(2);
-    widths[0] = 4;
-    widths[1] = 2;
-    widths[2] = 2;
-    dateSign = '-';
-    if (date[0] < 1970 || date[0] > 2099 || day(0, 1, 2).isEmpty()) {
-      at = from;
-      return false;
-    }
-    if (together) {
-      for (int i = 0; i < 3; i++) {
-        clock[i] = number(2);
-      }
-      clockParts = 3;
-      clockSign = ':';
-      readFraction();
-      if (!isClock() || at < text.length()) {
-        clockParts = 0;
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** What stands between date and clock. */
-  private boolean skipBetween() {
-    int from = at;
-    while (peek() != 0 && " \u00a0\u202f,_".indexOf(peek()) >= 0) {
-      at++;
-    }
-    if (peek() == 'T' || peek() == 't' || (at == from && (peek() == '-' || peek() == ':'))) {
-      at++;
-    }
-    return at > from && isDigit(peek());
-  }
-
-  private boolean readClock(boolean behindDate) {
-    int width = digits();
-    if (behindDate && (width == 6 || width == 4) && text.charAt(at - 1) == 'T') {
-      readBasicClock(width);
-    } else if (!readSigned(behindDate, width)) {
-      clockParts = 0;
-      return false;
-    }
-    boolean good = readHalf() && isClock() && (!behindDate || clock[0] <= 24);
-    if (good) {
-      readOffset();
-    } else {
-      clockParts = 0;
-    }
-    return good;
-  }
-
-  private void readBasicClock(int width) {
-    clockParts = width / 2;
-    clockSign = ':';
-    for (int i = 0; i < clockParts; i++) {
-      clock[i] = number(2);
-    }
-    if (clockParts == 3) {
-      readFraction();
-    }
-  }
-
-  private boolean readSigned(boolean behindDate, int width) {
-    clock[0] = number();
-    clockSign = peek();
-    boolean colon = clockSign == ':';
-    if (width < 1 || width > 5 || !(colon || (behindDate && clockSign == '.'))) {
-      return false;
-    }
-    clockParts = 1;
-    while (clockParts < 3 && peek() == clockSign && isDigit(peek(1))) {
-      at++;
-      if (digits() != 2) {
-        return false;
-      }
-      clock[clockParts++] = number();
-    }
-    if (clockParts > 1) {
-      readFraction();
-    }
-    return clockParts > 1;
-  }
-
-  private boolean isClock() {
-    return clock[1] < 60 && clock[2] <= 60;
-  }
-
-  /** Parts of a second behind a point or a comma, or three digits behind a colon. */
-  private void readFraction() {
-    boolean milliseconds = clockParts == 3 && peek() == ':' && isDigit(peek(1));
-    if (milliseconds) {
-      at++;
-      milliseconds = digits() == 3;
-      at -= milliseconds ? 0 : 1;
-    } else if ((peek() == '.' || peek() == ',') && isDigit(peek(1))) {
-      at++;
-    } else {
-      return;
-    }
-    int from = at;
-    while (isDigit(peek())) {
-      at++;
-    }
-    fractional = at > from;
-    fraction = fractional ? Double.parseDouble("0." + text.substring(from, at)) : 0;
-  }
-
-  /** AM or PM; false if the hour is none of the clock of twelve hours. */
-  private boolean readHalf() {
-    int from = at;
-    skipBlanks();
-    String mark = text.substring(at).toLowerCase(Locale.ROOT).replace(".", "");
-    boolean before = mark.startsWith("am");
-    if (!before && !mark.startsWith("pm")) {
-      at = from;
-      return true;
-    }
-    half = true;
-    while (Character.isLetter(peek()) || peek() == '.') {
-      at++;
-    }
-    boolean twelve = clock[0] >= 1 && clock[0] <= 12;
-    clock[0] = clock[0] % 12 + (before ? 0 : 12);
-    return twelve;
-  }
-
-  private void readOffset() {
-    int from = at;
-    skipBlanks();
-    Integer zone = ZONES.get(text.substring(at));
-    if (zone != null) {
-      at = text.length();
-      offset = zone * 3600.0;
-      return;
-    }
-    char sign = peek();
-    if ((sign != '+' && sign != '-') || !isDigit(peek(1))) {
-      at = from;
-      return;
-    }
-    at++;
-    int width = digits();
-    int hours = number();
-    int minutes = 0;
-    if (width == 4) {
-      minutes = hours % 100;
-      hours /= 100;
-    } else if (peek() == ':') {
-      at++;
-      minutes = number();
-    }
-    offset = (sign == '-' ? -1 : 1) * (hours * 3600.0 + minutes * 60.0);
+    return clock.offset();
   }
 }

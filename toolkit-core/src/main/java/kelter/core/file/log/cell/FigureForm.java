@@ -74,6 +74,29 @@ public record FigureForm(char decimal, boolean grouped) {
     return digits == 0 ? 0 : exponentEnd(cell, i);
   }
 
+  /**
+   * The figure that a cell starts with.
+   *
+   * @param cell a cell
+   * @return the figure
+   * @throws IllegalArgumentException if there is none
+   */
+  public String leading(String cell) {
+    int end = end(cell);
+    if (end == 0) {
+      throw refusal(cell);
+    }
+    return cell.substring(0, end);
+  }
+
+  /** Says that a cell is no figure, and why if it is one in the other form. */
+  IllegalArgumentException refusal(String cell) {
+    FigureForm other = new FigureForm(other(), false);
+    boolean fits = !cell.isEmpty() && other.end(cell) == cell.length();
+    String why = fits ? "; the others have a decimal " + (decimal == '.' ? "point" : "comma") : "";
+    return new IllegalArgumentException("'" + cell + "' is not a figure" + why);
+  }
+
   private static boolean isSign(char c) {
     return c == '-' || c == '+' || c == '−';
   }

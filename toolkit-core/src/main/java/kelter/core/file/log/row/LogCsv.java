@@ -1,4 +1,4 @@
-package kelter.core.file.log;
+package kelter.core.file.log.row;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -11,11 +11,19 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Rows of text in columns, as RFC 4180 has them, with any delimiter. */
-final class LogCsv {
+public final class LogCsv {
 
   private LogCsv() {}
 
-  static CSVParser parser(Reader reader, char delimiter) throws IOException {
+  /**
+   * Rows as they are read.
+   *
+   * @param reader the text
+   * @param delimiter what stands between columns
+   * @return the rows
+   * @throws IOException if the text cannot be read
+   */
+  public static CSVParser parser(Reader reader, char delimiter) throws IOException {
     return CSVParser.builder().setReader(reader).setFormat(format(delimiter)).get();
   }
 
@@ -38,7 +46,7 @@ final class LogCsv {
    * @param most how many rows are wanted at most
    * @return the rows, as far as they can be told apart
    */
-  static List<List<String>> rows(String text, char delimiter, int most) {
+  public static List<List<String>> rows(String text, char delimiter, int most) {
     List<List<String>> rows = new ArrayList<>();
     try (CSVParser parser = parser(new StringReader(text), delimiter)) {
       for (CSVRecord row : parser) {

@@ -1,4 +1,4 @@
-package kelter.core.file.log;
+package kelter.core.file.log.row;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -6,28 +6,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kelter.core.file.log.cell.CellTime;
-import kelter.core.file.log.cell.FigureForm;
-import kelter.core.file.log.cell.Heading;
-import kelter.core.file.log.cell.Marks;
+import kelter.core.file.log.cell.Look;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
 /** Recognises the rows of a log by its first ones: what splits columns, where readings begin. */
-final class LogHead {
+public final class LogHead {
 
   /** How many rows are looked at. */
   static final int ROWS = 300;
 
-  static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
+  /** What may stand between columns. */
+  public static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
+
   private static final double MOST = 0.5;
   private static final double SOME = 0.2;
-  private static final int LONGEST_UNIT = 8;
   private static final String DIRECTIVE = "sep=";
-
-  /** How figures may be written; which of them it is, is not asked yet. */
-  private static final List<FigureForm> FORMS =
-      List.of(new FigureForm('.', true), new FigureForm(',', true));
 
   private final String file;
   private final List<List<String>> lines;
@@ -53,52 +47,81 @@ final class LogHead {
   /**
    * Recognises the rows of a log.
    *
+   * @param file the name of the log
+   * @param head its first characters
+   * @param complete whether there are no more
+   * @param delimiter what stands between columns, if it is said
+   * @param decimal the decimal sign, if it is said
+   * @return its rows
    * @throws InputException if there are no readings, or it cannot be told what splits columns
    */
-  static LogHead find(String file, String head, boolean complete, LogOptions options) {
+  public static LogHead find(
+      String file,
+      String head,
+      boolean complete,
+      Optional<Character> delimiter,
+      Optional<Character> decimal) {
     if (head.isBlank()) {
       throw new InputException(file, "holds nothing but blanks", "name the log of an instrument");
     }
     LogHead best = null;
-    for (char delimiter : candidates(head, options)) {
-      LogHead candidate = new LogHead(file, head, complete, delimiter);
+    List<Character> candidates = delimiter.map(List::of).orElseGet(() -> candidates(head, decimal));
+    for (char each : candidates) {
+      LogHead candidate = new LogHead(file, head, complete, each);
       if (best == null || candidate.score() > best.score()) {
         best = candidate;
       }
     }
     best.findFirst();
-    best.refuseSplitDecimals(options);
+    if (delimiter.isEmpty()) {
+      best.refuseSplitDecimals();
+    }
     return best;
   }
 
   /** A comma that was said to be the decimal sign splits columns only where quotes tell the two. */
-  private static List<Character> candidates(String head, LogOptions options) {
-    if (options.delimiter().isPresent()) {
-      return List.of(options.delimiter().get());
-    }
+  private static List<Character> candidates(String head, Optional<Character> decimal) {
     String start = head.startsWith("\uFEFF") ? head.substring(1) : head;
     if (start.startsWith(DIRECTIVE) && start.length() > DIRECTIVE.length()) {
       return List.of(start.charAt(DIRECTIVE.length()));
     }
-    boolean noComma = options.said().decimal().equals(Optional.of(',')) && head.indexOf('"') < 0;
+    boolean noComma = decimal.equals(Optional.of(',')) && head.indexOf('"') < 0;
     return noComma ? DELIMITERS.subList(0, DELIMITERS.size() - 1) : DELIMITERS;
   }
 
-  char delimiter() {
+  /**
+   * What stands between columns.
+   *
+   * @return the delimiter
+   */
+  public char delimiter() {
     return delimiter;
   }
 
-  int width() {
+  /**
+   * How many columns there are.
+   *
+   * @return the number
+   */
+  public int width() {
     return width;
   }
 
-  /** The first row of readings, from 0. */
-  int first() {
+  /**
+   * The first row of readings.
+   *
+   * @return its number, from 0
+   */
+  public int first() {
     return first;
   }
 
-  /** The rows of readings among those that were looked at. */
-  List<List<String>> rows() {
+  /**
+   * The rows of readings among those that were looked at.
+   *
+   * @return their cells
+   */
+  public List<List<String>> rows() {
     List<List<String>> rows = new ArrayList<>();
     for (List<String> line : lines.subList(first, lines.size())) {
       if (isData(line)) {
@@ -108,8 +131,13 @@ final class LogHead {
     return rows;
   }
 
-  /** Whether all rows of the log were looked at. */
-  boolean sawAll(boolean complete) {
+  /**
+   * Whether all rows of the log were looked at.
+   *
+   * @param complete whether the first characters were all
+   * @return whether it is so
+   */
+  public boolean sawAll(boolean complete) {
     return complete && lines.size() < ROWS;
   }
 
@@ -117,7 +145,7 @@ final class LogHead {
   private double score() {
     double fits = 0;
     for (List<String> line : lines) {
-      fits += (double) row(line).stream().filter(LogHead::isReading).count() / width;
+      fits += (double) row(line).stream().filter(Look::isReading).count() / width;
     }
     return width > 1 ? fits + 1e-6 * width : fits / 2;
   }
@@ -145,58 +173,15 @@ final class LogHead {
     return allOpen ? usual - 1 : usual;
   }
 
-  /** The cells of a row of the usual width; none of a row of another. */
-  List<String> row(List<String> cells) {
+  /**
+   * The cells of a row of the usual width.
+   *
+   * @param cells a row
+   * @return its cells; none of a row of another width
+   */
+  public List<String> row(List<String> cells) {
     boolean open = cells.size() == width + 1 && cells.get(width).isEmpty();
     return open ? cells.subList(0, width) : cells.size() == width ? cells : List.of();
-  }
-
-  /** A figure, perhaps with its unit behind it, a time, or a mark in its place. */
-  static boolean isReading(String cell) {
-    Look look = look(cell);
-    return look != Look.WORDS;
-  }
-
-  static boolean isFigure(String cell) {
-    for (FigureForm form : FORMS) {
-      int end = form.end(cell);
-      if (end > 0 && isUnitBehind(cell.substring(end).strip())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  static boolean isUnitBehind(String rest) {
-    if (rest.isEmpty()) {
-      return true;
-    }
-    boolean plain =
-        rest.length() <= LONGEST_UNIT
-            && rest.chars().noneMatch(c -> Character.isDigit(c) || ",.:;|-".indexOf(c) >= 0);
-    return plain || (rest.length() <= 2 * LONGEST_UNIT && Heading.isUnit(rest));
-  }
-
-  /** What a cell looks like. */
-  enum Look {
-    TIME,
-    FIGURE,
-    BEYOND,
-    NONE,
-    WORDS
-  }
-
-  static Look look(String cell) {
-    if (CellTime.of(cell).isTime()) {
-      return Look.TIME;
-    }
-    if (Marks.beyond(cell) != 0) {
-      return Look.BEYOND;
-    }
-    if (Marks.isNoValue(cell)) {
-      return Look.NONE;
-    }
-    return isFigure(cell) ? Look.FIGURE : Look.WORDS;
   }
 
   /**
@@ -209,7 +194,7 @@ final class LogHead {
     for (int i = 0; i < width; i++) {
       Map<Look, Integer> counts = new EnumMap<>(Look.class);
       for (List<String> row : rows) {
-        Look look = look(row.get(i));
+        Look look = Look.of(row.get(i));
         counts.merge(look == Look.BEYOND ? Look.FIGURE : look, 1, Integer::sum);
       }
       int times = counts.getOrDefault(Look.TIME, 0);
@@ -220,13 +205,18 @@ final class LogHead {
     return usual;
   }
 
-  /** Whether a row looks like the others: a time where they have one, and most of the figures. */
-  boolean isData(List<String> line) {
+  /**
+   * Whether a row looks like the others: a time where they have one, and most of the figures.
+   *
+   * @param line a row
+   * @return whether it does
+   */
+  public boolean isData(List<String> line) {
     List<String> cells = row(line);
     int figures = 0;
     int wanted = 0;
     for (int i = 0; i < cells.size(); i++) {
-      Look look = look(cells.get(i));
+      Look look = Look.of(cells.get(i));
       if (usual.get(i) == Look.TIME && look != Look.TIME) {
         return false;
       }
@@ -254,7 +244,7 @@ final class LogHead {
     for (int i = 0; i < first; i++) {
       List<String> cells = lines.get(i);
       boolean figures =
-          cells.stream().anyMatch(LogHead::isFigure) && cells.stream().allMatch(LogHead::isReading);
+          cells.stream().anyMatch(Look::isFigure) && cells.stream().allMatch(Look::isReading);
       if (figures && cells.size() > 1 && row(cells).isEmpty()) {
         throw new InputException(
             file + ", row " + (i + 1) + ", column " + (Math.min(cells.size(), width) + 1),
@@ -278,12 +268,14 @@ final class LogHead {
    * A comma that splits columns of whole figures only may be the decimal sign as well, unless as
    * many headings stand above.
    */
-  private void refuseSplitDecimals(LogOptions options) {
+  private void refuseSplitDecimals() {
     List<String> above = first > 0 ? lines.get(first - 1) : List.of("");
-    boolean told = !row(above).isEmpty() && above.stream().noneMatch(LogHead::isFigure);
+    boolean told = !row(above).isEmpty() && above.stream().noneMatch(Look::isFigure);
     boolean points =
-        rows().stream().flatMap(List::stream).anyMatch(cell -> hasMark(cell) && isFigure(cell));
-    if (delimiter == ',' && width > 1 && !told && !points && options.delimiter().isEmpty()) {
+        rows().stream()
+            .flatMap(List::stream)
+            .anyMatch(cell -> hasMark(cell) && Look.isFigure(cell));
+    if (delimiter == ',' && width > 1 && !told && !points) {
       throw new InputException(
           List.of(
               new Problem(
@@ -296,11 +288,8 @@ final class LogHead {
                       + " delimiter, or, if it has one column, say --decimal comma")));
     }
     boolean ragged = above.size() > 1 && row(above).isEmpty() && !isBlank(above);
-    boolean words = above.stream().noneMatch(cell -> !cell.isEmpty() && isReading(cell));
-    if (ragged
-        && words
-        && above.stream().filter(cell -> !cell.isEmpty()).count() > 1
-        && options.delimiter().isEmpty()) {
+    boolean words = above.stream().noneMatch(cell -> !cell.isEmpty() && Look.isReading(cell));
+    if (ragged && words && above.stream().filter(cell -> !cell.isEmpty()).count() > 1) {
       throw new InputException(
           "%s, row %s".formatted(file, first),
           "the headings are %s, the columns of readings %s".formatted(above.size(), width),
@@ -313,8 +302,12 @@ final class LogHead {
     return cell.indexOf('.') >= 0 || cell.indexOf(',') >= 0;
   }
 
-  /** The rows of words right above the readings and as wide as they are, the nearest first. */
-  List<List<String>> above() {
+  /**
+   * The rows of words right above the readings and as wide as they are.
+   *
+   * @return the rows, the nearest first
+   */
+  public List<List<String>> above() {
     List<List<String>> above = new ArrayList<>();
     for (int i = first - 1; i >= 0 && !row(lines.get(i)).isEmpty(); i--) {
       if (isBlank(lines.get(i))) {

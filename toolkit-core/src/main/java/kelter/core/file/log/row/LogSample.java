@@ -1,4 +1,4 @@
-package kelter.core.file.log;
+package kelter.core.file.log.row;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -10,7 +10,7 @@ import kelter.core.file.log.cell.CellTime;
  * Rows of a log of which each shows something that those before it do not: a cell of another shape,
  * or another date or hour.
  */
-final class LogSample {
+public final class LogSample {
 
   private static final int MOST_ROWS = 4000;
   private static final int MOST_SHAPES = 50_000;
@@ -21,7 +21,15 @@ final class LogSample {
   private final Set<String> seen = new HashSet<>();
   private final List<List<String>> rows = new ArrayList<>();
 
-  void take(List<String> row) {
+  /** Nothing is seen yet. */
+  public LogSample() {}
+
+  /**
+   * Keeps a row if it shows something new.
+   *
+   * @param row its cells
+   */
+  public void take(List<String> row) {
     boolean more = false;
     for (int i = 0; i < row.size() && seen.size() < MOST_SHAPES; i++) {
       more |= seen.add(i + shape(row.get(i)));
@@ -31,7 +39,12 @@ final class LogSample {
     }
   }
 
-  List<List<String>> rows() {
+  /**
+   * The rows that were kept.
+   *
+   * @return the rows, in order
+   */
+  public List<List<String>> rows() {
     return rows;
   }
 

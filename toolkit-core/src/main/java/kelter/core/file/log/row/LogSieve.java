@@ -1,4 +1,4 @@
-package kelter.core.file.log;
+package kelter.core.file.log.row;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -9,7 +9,7 @@ import kelter.core.problem.Problem;
  * set does not know, rows without end, quotes that do not close. So whatever comes behind it needs
  * little room.
  */
-final class LogSieve extends Reader {
+public final class LogSieve extends Reader {
 
   static final int COLUMNS = 1000;
   static final int ROW = 1_000_000;
@@ -28,7 +28,16 @@ final class LogSieve extends Reader {
   private boolean cellStarts = true;
   private char last;
 
-  LogSieve(Reader in, String file, String encoding, char delimiter, long firstRow) {
+  /**
+   * Begins at a row.
+   *
+   * @param in the text
+   * @param file the name of the log
+   * @param encoding the name of its character set
+   * @param delimiter what stands between columns
+   * @param firstRow the number of the first row
+   */
+  public LogSieve(Reader in, String file, String encoding, char delimiter, long firstRow) {
     this.in = in;
     this.file = file;
     this.encoding = encoding;
@@ -37,7 +46,7 @@ final class LogSieve extends Reader {
   }
 
   /** What stopped the sieve. */
-  static final class Stopped extends IOException {
+  public static final class Stopped extends IOException {
     private static final long serialVersionUID = 1L;
 
     private final transient Problem problem;
@@ -47,7 +56,12 @@ final class LogSieve extends Reader {
       this.problem = problem;
     }
 
-    Problem problem() {
+    /**
+     * Why it stopped.
+     *
+     * @return row, column, and what is wrong there
+     */
+    public Problem problem() {
       return problem;
     }
   }

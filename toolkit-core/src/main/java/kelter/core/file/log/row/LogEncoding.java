@@ -1,4 +1,4 @@
-package kelter.core.file.log;
+package kelter.core.file.log.row;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -15,11 +15,18 @@ import java.nio.charset.StandardCharsets;
  * @param mark how many bytes of a byte order mark stand in front
  * @param assumed whether nothing in the file tells
  */
-record LogEncoding(Charset charset, int mark, boolean assumed) {
+public record LogEncoding(Charset charset, int mark, boolean assumed) {
 
   private static final double MANY = 0.3;
 
-  static LogEncoding of(byte[] head, boolean complete) {
+  /**
+   * Recognises a character set.
+   *
+   * @param head the first bytes
+   * @param complete whether there are no more
+   * @return the character set
+   */
+  public static LogEncoding of(byte[] head, boolean complete) {
     if (starts(head, 0xEF, 0xBB, 0xBF)) {
       return new LogEncoding(StandardCharsets.UTF_8, 3, false);
     }
@@ -64,7 +71,13 @@ record LogEncoding(Charset charset, int mark, boolean assumed) {
     return !result.isError();
   }
 
-  String text(byte[] head) {
+  /**
+   * The text of the first bytes.
+   *
+   * @param head the bytes
+   * @return the text behind the byte order mark
+   */
+  public String text(byte[] head) {
     return new String(head, mark, head.length - mark, charset);
   }
 }

@@ -1,0 +1,2 @@
+/** What an instrument log shows, as text for a person: a class for each section. */
+package kelter.cli.text.readings;
