@@ -232,6 +232,20 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
   }
 
   /**
+   * The same told in another unit.
+   *
+   * @param other the unit in which values are told
+   * @return the kind; this one where it is a plain number or a ratio, or where the unit does not
+   *     fit it, as that of a pressure which stands for a head
+   */
+  public QuantityKind toldIn(Unit other) {
+    boolean fits = accepts(other) && accepts(Unit.of(other.code()));
+    return fits && !unit.dimension().equals(Dimension.ONE)
+        ? new QuantityKind(name, other, scale)
+        : this;
+  }
+
+  /**
    * Whether a value of this kind may be given in a unit.
    *
    * @param other the unit
