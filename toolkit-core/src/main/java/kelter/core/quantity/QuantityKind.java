@@ -236,11 +236,10 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
    *
    * @param other the unit in which values are told
    * @return the kind; this one where it is a plain number or a ratio, or where the unit does not
-   *     fit it, as that of a pressure which stands for a head
+   *     fit
    */
   public QuantityKind toldIn(Unit other) {
-    boolean fits = accepts(other) && accepts(Unit.of(other.code()));
-    return fits && !unit.dimension().equals(Dimension.ONE)
+    return accepts(other) && !unit.dimension().equals(Dimension.ONE)
         ? new QuantityKind(name, other, scale)
         : this;
   }

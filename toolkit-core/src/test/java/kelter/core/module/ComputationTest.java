@@ -66,13 +66,17 @@ class ComputationTest {
     assertEquals(68, warmth.value(), 1e-9);
   }
 
-  /** A ratio has no unit to come back in, and a head that was written as a pressure is a head. */
+  /**
+   * A ratio has no unit to come back in; a head that was written as the pressure of cold water is
+   * told as one.
+   */
   @Test
-  void ratiosAndHeadsAreToldAsEver() {
+  void ratiosAndHeads() {
     Map<String, String> given = Map.of("share", "50 %", "head", "10 kPa");
     assertEquals(0.5, result(2, given).value());
     assertEquals("1", result(2, given).unit().code());
-    assertEquals("m", result(1, given).unit().code());
+    assertEquals("kPa", result(1, given).unit().code());
+    assertEquals(10, result(1, given).value(), 1e-9);
     assertEquals("[ft_i]", result(1, Map.of("head", "3 ft")).unit().code());
   }
 
