@@ -11,6 +11,7 @@ import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Computation;
 import kelter.core.module.Parameter;
+import kelter.core.source.Standing;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 
@@ -49,6 +50,28 @@ class HydraulicsModuleTest {
 
   private static double typical(Parameter parameter) {
     return parameter.low() + 0.1 * (parameter.high() - parameter.low());
+  }
+
+  /**
+   * Published is what the project had before it: the releases of IAPWS and the manual of EPANET.
+   * Second-hand is what stands in a work that cites it. The rest was written down from memory, and
+   * says so.
+   */
+  @Test
+  void noSourceIsStrongerThanItIs() {
+    Map<String, Standing> seen =
+        Map.of(
+            "water-properties", Standing.PUBLISHED,
+            "pump-curve-head", Standing.PUBLISHED,
+            "operating-point", Standing.PUBLISHED,
+            "affinity-laws", Standing.SECOND_HAND,
+            "specific-speed", Standing.SECOND_HAND,
+            "friction-factor", Standing.SECOND_HAND,
+            "hose-head-loss", Standing.SECOND_HAND);
+    for (Calculation calculation : MODULE.calculations()) {
+      Standing standing = seen.getOrDefault(calculation.id(), Standing.FROM_MEMORY);
+      assertEquals(standing, calculation.source().standing(), calculation.id());
+    }
   }
 
   @Test

@@ -56,7 +56,7 @@ final class ComputeCommand implements Command {
             + " '±\u00a01\u00a0%', '±\u00a00.3\u00a0(k=2)', '±\u00a00.3\u00a0(k=2.26,\u00a0dof=9)',"
             + " '±\u00a00.3\u00a0(triangular)' or '(U-shaped)'; without a word it is taken as"
             + " limits of error (rectangular). Several readings of one value are written with ;"
-            + " between them.",
+            + " between them. A result is told in the unit of the first value of its kind.",
         List.of(BUDGET, SHARED, SEED, TRIALS),
         List.of(
             CommandArgument.one("NAME", ValueKind.TEXT, "the name of a calculation"),

@@ -142,6 +142,18 @@ class TypedQuantitiesTest {
     assertTrue(unbroken(out).contains("psi; allowed"), out);
   }
 
+  /**
+   * Arithmetic on the definition of Kv: 3 US gallons in a minute at 1 bar, 14.5038 psi, are 3.523
+   * at 20 psi, and 3.524 for water of 999.1 kg/m3.
+   */
+  @Test
+  void aFlowRateThatWasGivenInGallonsIsToldInGallons() {
+    String[] line = {"compute", "valve-flow", "kv=3 gpm", "pressure-drop=20 psi"};
+    assertTrue(unbroken(Console.run(line).out()).contains("flow 3.524 gal (US)/min"));
+    String json = Console.run(line[0], line[1], line[2], line[3], "--format", "json").out();
+    assertTrue(json.contains("\"unit\": \"[gal_us]/min\""), json);
+  }
+
   private static String unbroken(String text) {
     return text.replaceAll("\\s+", " ");
   }

@@ -27,19 +27,19 @@ public final class PumpAgainstCircuit {
   /** What the flow rate of a point of a curve may be. */
   public static final Parameter FLOW_1 =
       Parameter.required(
-          "flow-1", "flow rate of a point of the curve", QuantityKind.FLOW, 1e-7, 0.1);
+          "flow-1", "flow rate of a point of the curve", QuantityKind.FLOW, 1e-7, 0.09);
 
   /** What the head there may be. */
   public static final Parameter HEAD_1 =
-      Parameter.required("head-1", "head there", QuantityKind.HEAD, 0, 200);
+      Parameter.required("head-1", "head there", QuantityKind.HEAD, 0.001, 190);
 
   /** What the flow rate of a farther point may be. */
   public static final Parameter FLOW_2 =
-      Parameter.required("flow-2", "flow rate of a farther point", QuantityKind.FLOW, 1e-7, 0.1);
+      Parameter.required("flow-2", "flow rate of a farther point", QuantityKind.FLOW, 2e-7, 0.1);
 
   /** What the head there may be. */
   public static final Parameter HEAD_2 =
-      Parameter.required("head-2", "head there", QuantityKind.HEAD, 0, 200);
+      Parameter.required("head-2", "head there", QuantityKind.HEAD, 0, 180);
 
   private static final Parameter SPEED =
       Parameter.required("speed-ratio", "speed by that of the curve", QuantityKind.RATIO, 0.3, 3);

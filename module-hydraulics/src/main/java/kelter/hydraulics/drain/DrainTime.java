@@ -27,19 +27,18 @@ import kelter.hydraulics.water.Water;
  */
 public final class DrainTime {
 
-  private static final Parameter AREA =
-      Parameter.required("water-area", "plan area of the water", QuantityKind.AREA, 1e-4, 10);
   private static final Parameter START =
       Parameter.required(
-          "start-level", "water above the pump inlet at the start", QuantityKind.HEAD, 0, 5);
+          "start-level", "water above the pump inlet at the start", QuantityKind.HEAD, 0.01, 5);
   private static final Parameter END =
-      Parameter.required("end-level", "water at which the pump draws air", QuantityKind.HEAD, 0, 5);
+      Parameter.required(
+          "end-level", "water at which the pump draws air", QuantityKind.HEAD, 0, 4.9);
   private static final Parameter OUTLET =
       Parameter.required(
           "outlet-height",
           "highest point of the hose, or its outlet, above the pump inlet",
           QuantityKind.HEAD,
-          0,
+          0.02,
           20);
 
   /** How near to the cut-off the integral goes, in m of level: the rest takes for ever. */
@@ -84,7 +83,7 @@ public final class DrainTime {
         Hose.LENGTH,
         Hose.BORE,
         Hose.LOSS.optional("4"),
-        AREA,
+        HoseBackflow.AREA,
         START,
         END.optional("0 m"),
         Water.TEMPERATURE.optional("20 Cel"));
@@ -94,7 +93,7 @@ public final class DrainTime {
     PumpCurve curve = PumpAgainstCircuit.curve(p);
     double outlet = OUTLET.check(p[5]);
     Hose hose = new Hose(p[6], p[7], 0, p[8]);
-    double area = AREA.check(p[9]);
+    double area = HoseBackflow.AREA.check(p[9]);
     double start = START.check(p[10]);
     double end = END.check(p[11]);
     if (start >= outlet) {

@@ -25,9 +25,11 @@ public final class HoseBackflow {
           QuantityKind.HEAD,
           0,
           20);
-  private static final Parameter AREA =
+
+  /** What the plan area of the water may be. */
+  static final Parameter AREA =
       Parameter.required(
-          "water-area", "plan area of the water in the sump", QuantityKind.AREA, 1e-4, 10);
+          "water-area", "plan area of the water", QuantityKind.of("area", "cm2"), 1e-4, 10);
 
   private HoseBackflow() {}
 

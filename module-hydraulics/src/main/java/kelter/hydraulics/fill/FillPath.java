@@ -36,7 +36,7 @@ public record FillPath(
           "static-pressure",
           "pressure of the supply without flow",
           QuantityKind.GAUGE_PRESSURE,
-          0,
+          1e3,
           2e6);
   private static final Parameter TAP =
       Parameter.required("tap-flow", "flow rate of the open tap", QuantityKind.FLOW, 1e-6, 0.01);
@@ -105,16 +105,13 @@ public record FillPath(
     double regulated = REGULATED.check(p[4]);
     FillPath path =
         new FillPath(
-            Math.max(0, STATIC.check(p[1])),
+            STATIC.check(p[1]),
             TAP.check(p[2]),
             new Hose(p[5], p[6], 0, p[7]),
             COEFFICIENT.check(p[3]),
             regulated <= 0 ? Double.POSITIVE_INFINITY : regulated);
     Water water = Water.at(p[8]);
     double flow = path.flow(water);
-    if (flow <= 0) {
-      throw new IllegalArgumentException("static-pressure: without pressure nothing flows");
-    }
     double time = VOLUME.check(p[0]) / flow;
     if (Double.isInfinite(time)) {
       throw new IllegalArgumentException(

@@ -22,7 +22,7 @@ public final class PressureDecay {
   private static final Parameter START =
       Parameter.required("start", "pressure at the start", QuantityKind.GAUGE_PRESSURE, 1, 1e5);
   private static final Parameter END =
-      Parameter.required("end", "pressure at the end", QuantityKind.GAUGE_PRESSURE, 0.1, 1e5);
+      Parameter.required("end", "pressure at the end", QuantityKind.GAUGE_PRESSURE, 0.1, 9.9e4);
   private static final Parameter TIME =
       Parameter.required("time", "time between", QuantityKind.TIME, 1, 3600);
   private static final Parameter VOLUME =

@@ -6,6 +6,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 
 /**
  * The Darcy friction factor of a full round pipe, whatever the flow in it.
@@ -59,9 +60,11 @@ public record FrictionFactor(double value, Regime regime) {
             + " sqrt(f))) above 4000; on a straight line between",
         "Full round pipe, reynolds up to 1e8, relative-roughness up to 0.05; between 2000 and 4000"
             + " (regime 1) the factor is uncertain by about a third",
-        Source.published(
+        new Source(
             "Colebrook, J. Inst. Civ. Eng. 11 (1939) 133, doi 10.1680/ijoti.1939.13150; limits of"
-                + " the regimes after Moody, Trans. ASME 66 (1944) 671"),
+                + " the regimes after Moody, Trans. ASME 66 (1944) 671; as textbooks and the Python"
+                + " package fluids cite them",
+            Standing.SECOND_HAND),
         List.of(REYNOLDS, ROUGHNESS.optional("0")),
         List.of(
             new Output("friction-factor", "Darcy friction factor", QuantityKind.RATIO),

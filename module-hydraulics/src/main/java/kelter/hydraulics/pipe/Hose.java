@@ -6,6 +6,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 import kelter.hydraulics.water.StandardGravity;
 import kelter.hydraulics.water.Water;
 
@@ -66,7 +67,10 @@ public record Hose(double length, double bore, double roughness, double lossCoef
             + " friction-factor",
         "Full hose, steady flow, water of 0 to 100 Cel; uncertain where the Reynolds number lies"
             + " between 2000 and 4000; roughness above a twentieth of the bore is taken as that",
-        Source.published("Darcy-Weisbach; Colebrook 1939, doi 10.1680/ijoti.1939.13150"),
+        new Source(
+            "Darcy-Weisbach; Colebrook 1939, doi 10.1680/ijoti.1939.13150, as textbooks and the"
+                + " Python package fluids cite it",
+            Standing.SECOND_HAND),
         List.of(
             FLOW,
             LENGTH,

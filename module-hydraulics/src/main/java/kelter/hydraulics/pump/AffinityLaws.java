@@ -7,6 +7,7 @@ import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 
 /**
  * What another speed makes of a point of a pump: flow in proportion to the speed, head to its
@@ -16,7 +17,8 @@ import kelter.core.source.Source;
  * friction grows at low speed, so that power falls a little less than the cube. The point moves
  * along the parabola through the origin, not along the curve of the hose.
  *
- * <p>Source: affinity laws, as in Crane TP-410, chapter 7, and Hydraulic Institute HI 1.3.
+ * <p>Source: affinity laws, as in Crane TP-410, chapter 7, which was seen as the Python package
+ * fluids solves its problems.
  */
 public final class AffinityLaws {
 
@@ -48,7 +50,10 @@ public final class AffinityLaws {
         "r = new-speed / speed; new-flow = flow r; new-head = head r^2; new-power = power r^3",
         "The same pump and liquid; new-speed between 0.3 and 3 times speed, refused outside; power is"
             + " then good to about a tenth",
-        Source.published("Affinity laws; Crane TP-410, chapter 7, problem 7.33"),
+        new Source(
+            "Affinity laws; Crane TP-410, chapter 7, problem 7.33, as the Python package fluids"
+                + " solves it",
+            Standing.SECOND_HAND),
         List.of(FLOW, HEAD, POWER.optional("0 W"), SPEED, NEW_SPEED),
         List.of(
             new Output("new-flow", "flow rate", QuantityKind.FLOW),

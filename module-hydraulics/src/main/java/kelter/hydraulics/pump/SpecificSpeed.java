@@ -6,6 +6,7 @@ import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 
 /**
  * The specific speed of a pump, n_s = n √Q / H^0.75 with n in revolutions per minute, Q in m3/s and
@@ -15,7 +16,7 @@ import kelter.core.source.Source;
  *
  * <p>It holds for a single stage with single entry.
  *
- * <p>Source: Hydraulic Institute HI 1.3, with its example.
+ * <p>Source: Hydraulic Institute HI 1.3, with its example, as the Python package fluids cites it.
  */
 public final class SpecificSpeed {
 
@@ -41,7 +42,9 @@ public final class SpecificSpeed {
         "Specific speed of a pump",
         "specific-speed = speed sqrt(flow) / head^0.75, in 1/min, m3/s and m",
         "Single stage, single entry, best point",
-        Source.published("Hydraulic Institute HI 1.3, specific speed"),
+        new Source(
+            "Hydraulic Institute HI 1.3, specific speed, as the Python package fluids cites it",
+            Standing.SECOND_HAND),
         List.of(SPEED, FLOW, HEAD),
         List.of(new Output("specific-speed", "rpm, m3/s, m", QuantityKind.RATIO)),
         List.of(),

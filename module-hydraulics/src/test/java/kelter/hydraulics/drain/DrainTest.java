@@ -13,6 +13,8 @@ import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.water.Water;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class DrainTest {
 
@@ -148,5 +150,17 @@ class DrainTest {
             .apply(new double[] {100 / 60_000.0, 0.20394, 0, 0.04, 1, 293.15});
     assertEquals(150.8, out[0] * 60_000, 0.06);
     assertEquals(50.8, out[1] * 60_000, 0.06);
+  }
+
+  /**
+   * Contents of hoses as fire services take them (nwcg.gov, Table 3.1, water handling unit
+   * estimations), US gallons to a tenth: 1.5 in by 100 ft 9.2, 1 in by 100 ft 4.1, 3/4 in by 50 ft
+   * 1.2, 5/8 in by 50 ft 0.8; the level rises by the content over the plan area.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.5, 100, 9.2", "1, 100, 4.1", "0.75, 50, 1.2", "0.625, 50, 0.8"})
+  void contentOfFireHoses(double inches, double feet, double gallons) {
+    double litres = 1000 * HoseBackflow.volume(inches * 0.0254, feet * FOOT);
+    assertEquals(gallons, litres / 3.785412, 0.06);
   }
 }

@@ -71,4 +71,47 @@ class LevelTest {
                     Map.of("start", "900 Pa", "end", "1 kPa", "time", "60 s")));
     assertTrue(refused.getMessage().contains("no leak"), refused.getMessage());
   }
+
+  /**
+   * Worked example (byjus.com, an inverted bell in a lake): 47.6 m deep, air at 70 cm of mercury of
+   * 13.6 g/cm3, the air has a sixth of the volume that it has at the surface. 47.6 m are from the
+   * surface of the lake to that in the bell, whose water has risen by five sixths of it.
+   */
+  @Test
+  void bellInALake() {
+    double airHead = 0.70 * 13.6;
+    double length = 0.3;
+    assertEquals(5.0 / 6 * length, AirTrap.rise(47.6 + 5.0 / 6 * length, length, airHead), 1e-9);
+    Water cold = Water.at(277.13); // 4 °C, 1000 kg/m3 within 3e-5
+    double air = cold.pressure(airHead);
+    assertEquals(
+        47.6 + 5.0 / 6 * length, AirTrap.height(cold.pressure(47.6), length, cold, air), 1e-9);
+  }
+
+  /**
+   * A problem of school physics (xiaoyuandeng.com): air of 0.50 m3 and one atmosphere in a cylinder
+   * that is open below has 0.40 m3 when it floats lower; the water stands 2.5 m lower inside than
+   * outside, with 10 m of water for the atmosphere.
+   */
+  @Test
+  void floatingCylinder() {
+    double length = 1.2;
+    assertEquals(0.2 * length, AirTrap.rise(2.5 + 0.2 * length, length, 10), 1e-9);
+  }
+
+  /**
+   * California's leak test of fuel stations, TP-201.3 (1996), equation 9-1: of 2 in of water in a
+   * space of V gallons 2 exp(-500.887/V) must be left after five minutes. With 500.887 gallons that
+   * is a time constant of five minutes, and exp(-1/5), 81.87 %, are kept after one.
+   */
+  @Test
+  void leakTestOfARegulation() {
+    double inch = 249.089; // Pa, conventional inch of water
+    double[] out =
+        PressureDecay.calculation()
+            .law()
+            .apply(new double[] {2 * inch, 2 * inch * 0.36788, 300, 1e-2});
+    assertEquals(300, out[0], 0.01);
+    assertEquals(0.8187, out[2], 0.5e-4);
+  }
 }

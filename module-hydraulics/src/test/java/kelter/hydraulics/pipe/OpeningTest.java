@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import kelter.hydraulics.water.Water;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class OpeningTest {
 
@@ -51,5 +53,28 @@ class OpeningTest {
   void openBoreTakesNothing() {
     assertEquals(0, BlockedBore.lossCoefficient(1), 1e-15);
     assertThrows(IllegalArgumentException.class, () -> BlockedBore.lossCoefficient(0));
+  }
+
+  /**
+   * J. Weisbach measured the loss of a diaphragm at the mouth of a pipe (Encyclopaedia Britannica,
+   * 11th edition, vol. 14, Hydraulics, abrupt contraction of section): 231.7, 50.99 and 19.78 for
+   * an open share of 0.1, 0.2 and 0.3. The wide stream before it contracts up to 8 % more than one
+   * in the pipe would.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.1, 231.7", "0.2, 50.99", "0.3, 19.78"})
+  void blockedBoreAgainstMeasurements(double open, double loss) {
+    assertEquals(loss, BlockedBore.lossCoefficient(open), 0.08 * loss);
+  }
+
+  /**
+   * The Python package fluids, documentation of discharge_coefficient_to_K, after ISO 5167-2: an
+   * orifice of 50 mm in a pipe of 73.66 mm with a discharge coefficient of 0.61512 takes 5.231
+   * velocity heads.
+   */
+  @Test
+  void blockedBoreAgainstTheOrificeOfAStandard() {
+    double open = 0.05 * 0.05 / (0.07366 * 0.07366);
+    assertEquals(5.231, BlockedBore.lossCoefficient(open), 0.03 * 5.231);
   }
 }

@@ -10,8 +10,9 @@ import org.junit.jupiter.api.Test;
 class SprayArmTest {
 
   /**
-   * Çengel and Cimbala, Fluid Mechanics, Example 6-9, from memory: a sprinkler of four jets of 10
-   * mm at 0.6 m, 20 L/s of 1 kg/L in all, held at 300 rpm by a generator: 16.9 kW.
+   * Worked example (scribd.com, document 495973957; it is that of Çengel and Cimbala, Fluid
+   * Mechanics): a sprinkler of four jets of 10 mm at 0.6 m, 20 L/s of 1 kg/L in all, held at 300
+   * rpm by a generator: 537.7 N m and 16.9 kW.
    */
   @Test
   void sprinklerOfATextbook() {
@@ -20,6 +21,7 @@ class SprayArmTest {
     double head = velocity * velocity / (2 * StandardGravity.G);
     SprayArm arm = new SprayArm(area, 0.6, 0, 0);
     double torque = arm.torque(head, 5, 1000);
+    assertEquals(537.7, torque, 0.2);
     assertEquals(16.9e3, torque * 2 * Math.PI * 5, 0.06e3);
     // Free running, the water leaves without turning: the rim is as fast as the jet, 63.7 m/s.
     assertEquals(63.7 / (2 * Math.PI * 0.6), arm.speed(head, 1000), 0.02);

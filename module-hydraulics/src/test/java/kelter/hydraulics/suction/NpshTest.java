@@ -3,14 +3,13 @@ package kelter.hydraulics.suction;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Map;
-import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
-import kelter.core.source.Standing;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class NpshTest {
 
@@ -112,23 +111,42 @@ class NpshTest {
     assertEquals(46.3, CriticalSubmergence.of(2000 * 6.30902e-5, 10 * inch) / inch, 0.1);
   }
 
-  /** Neither the standard nor the handbook was seen: what is from memory is marked so. */
-  @Test
-  void standingIsNotStrongerThanItIs() {
-    for (Calculation calculation :
-        List.of(
-            CriticalSubmergence.calculation(),
-            NpshAvailable.calculation(),
-            NpshAvailable.onsetCalculation())) {
-      assertEquals(Standing.FROM_MEMORY, calculation.source().standing(), calculation.id());
-    }
-  }
-
   /** At a Froude number of 1 the standard asks for 3.3 diameters, without flow for one. */
   @Test
   void submergenceByFroude() {
     double flow = Math.sqrt(9.80665 * 0.02) * Math.PI / 4 * 0.02 * 0.02;
     assertEquals(3.3 * 0.02, CriticalSubmergence.of(flow, 0.02), 1e-9);
     assertEquals(0.02, CriticalSubmergence.of(0, 0.02));
+  }
+
+  /**
+   * Bachus and Custodio, Know and Understand Centrifugal Pumps, chapter 2, figures 2-1 and 2-2
+   * (civilengineeringhandbook.tk): an open tank at sea level, 6 ft above the pump, 70 °F, losses of
+   * 2 and 2 ft: 33.9 + 6 - 0.839 - 4 = 35.061 ft; a lift of 8 ft at 7000 ft, where the air is 26.2
+   * ft of water, 50 °F, losses of 1 and 2 ft, the vapour 0.411 ft: 14.79 ft.
+   */
+  @Test
+  void tanksOfATextbook() {
+    Water warm = Water.at((70 + 459.67) / 1.8);
+    assertEquals(
+        35.061 * FOOT,
+        NpshAvailable.of(warm, warm.pressure(33.9 * FOOT), 6 * FOOT, 4 * FOOT),
+        0.01);
+    Water cold = Water.at((50 + 459.67) / 1.8);
+    assertEquals(
+        14.79 * FOOT,
+        NpshAvailable.of(cold, cold.pressure(26.2 * FOOT), -8 * FOOT, 3 * FOOT),
+        0.01);
+  }
+
+  /**
+   * Worked figures by the American standard for pump intakes (eng-tips.com, thread 222509), to
+   * three digits: 3200 US gallons in a minute through 16 in need 44.7 in, 1000 need 25 in.
+   */
+  @ParameterizedTest
+  @CsvSource({"3200, 44.7, 0.06", "1000, 25, 0.06"})
+  void submergenceOfWorkedFigures(double gallons, double inches, double tolerance) {
+    double flow = gallons * 6.30902e-5;
+    assertEquals(inches, CriticalSubmergence.of(flow, 16 * 0.0254) / 0.0254, tolerance);
   }
 }

@@ -3,8 +3,11 @@ package kelter.core.module;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Ids;
@@ -70,6 +73,27 @@ public record Calculation(
         parameters.stream().map(parameter -> parameter.in(currency)).toList(),
         outputs.stream()
             .map(each -> new Output(each.id(), each.title(), each.kind().in(currency)))
+            .toList(),
+        cautions,
+        law);
+  }
+
+  /**
+   * The same with results told in other units.
+   *
+   * @param units the unit by the kind of a result; where there is none, the kind's own stays
+   * @return the calculation, whose law is the same
+   */
+  Calculation toldIn(Map<QuantityKind, Unit> units) {
+    return new Calculation(
+        id,
+        title,
+        formula,
+        range,
+        source,
+        parameters,
+        outputs.stream()
+            .map(each -> each.toldIn(units.getOrDefault(each.kind(), each.kind().unit())))
             .toList(),
         cautions,
         law);

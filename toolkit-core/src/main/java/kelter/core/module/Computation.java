@@ -2,6 +2,7 @@ package kelter.core.module;
 
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,11 @@ import kelter.core.quantity.Money;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.InputText;
 import kelter.core.uncertainty.Propagation;
 
 /**
@@ -34,7 +38,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
   /**
    * What was taken for a parameter.
    *
-   * @param parameter the parameter
+   * @param parameter the parameter, told in the unit that was written
    * @param text what was given, or what is taken where nothing is
    * @param quantity the value in the coherent SI unit with its uncertainty, or the place of the
    *     word for a choice
@@ -58,7 +62,9 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
   }
 
   /**
-   * Runs a calculation. Amounts of money are told in the currency in which one of them is given.
+   * Runs a calculation. Amounts of money are told in the currency in which one of them is given. A
+   * parameter is told in the unit in which it is written, and a result in the unit of the first
+   * parameter of its kind that is given; where there is none, in the usual unit of its kind.
    *
    * @param calculation what to compute
    * @param given what a person wrote for each parameter
@@ -140,8 +146,9 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       return Optional.empty();
     }
     try {
-      InputQuantity quantity = value(parameter, text.get());
-      return Optional.of(new Input(parameter, text.get(), quantity, own.isPresent()));
+      InputText.Written read = value(parameter, text.get());
+      Parameter told = parameter.toldIn(read.unit());
+      return Optional.of(new Input(told, text.get(), read.quantity(), own.isPresent()));
     } catch (QuantityFormatException wrong) {
       problems.add(new Problem(parameter.id(), wrong.getMessage(), ""));
       return Optional.empty();
@@ -152,17 +159,18 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
     return "in " + parameter.kind().unit().code();
   }
 
-  private static InputQuantity value(Parameter parameter, String text) {
+  private static InputText.Written value(Parameter parameter, String text) {
     if (!parameter.choices().isEmpty()) {
       int place = parameter.choices().indexOf(text.strip());
       if (place < 0) {
         throw new QuantityFormatException(
             "'%s' is not one of %s".formatted(text, String.join(", ", parameter.choices())));
       }
-      return InputQuantity.exact(place);
+      return new InputText.Written(InputQuantity.exact(place), Unit.ONE);
     }
     Expected expected = parameter.expected();
-    InputQuantity quantity = parameter.atLimit(parameter.read(text));
+    InputText.Written read = parameter.written(text);
+    InputQuantity quantity = parameter.atLimit(read.quantity());
     double si = quantity.value();
     if (parameter.isCount() && (si != Math.rint(si) || !quantity.terms().isEmpty())) {
       throw new QuantityFormatException("'" + text.strip() + "' is not a whole number");
@@ -175,14 +183,15 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
                   limit(parameter, expected.least()),
                   limit(parameter, expected.most())));
     }
-    return quantity;
+    return new InputText.Written(quantity, read.unit());
   }
 
   private static String limit(Parameter parameter, double si) {
     return Quantity.ofSi(si, 0, parameter.kind()).display();
   }
 
-  private static Computation run(Calculation calculation, List<Input> inputs) {
+  private static Computation run(Calculation asked, List<Input> inputs) {
+    Calculation calculation = asked.toldIn(units(asked, inputs));
     List<Estimate> estimates = inputs.stream().map(input -> input.quantity().estimate()).toList();
     double[] least = calculation.parameters().stream().mapToDouble(Parameter::low).toArray();
     double[] most = calculation.parameters().stream().mapToDouble(Parameter::high).toArray();
@@ -203,6 +212,18 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       throw new InputException(calculation.id(), apart.getMessage(), "");
     }
     return new Computation(calculation, inputs, results);
+  }
+
+  /** The unit in which each kind of figure was given first. */
+  private static Map<QuantityKind, Unit> units(Calculation calculation, List<Input> inputs) {
+    Map<QuantityKind, Unit> units = new HashMap<>();
+    for (int i = 0; i < inputs.size(); i++) {
+      QuantityKind kind = calculation.parameters().get(i).kind();
+      if (inputs.get(i).given()) {
+        units.putIfAbsent(kind, inputs.get(i).parameter().kind().unit());
+      }
+    }
+    return units;
   }
 
   private static Quantity quantity(Output output, Estimate estimate) {

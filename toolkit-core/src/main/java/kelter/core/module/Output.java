@@ -2,6 +2,7 @@ package kelter.core.module;
 
 import java.util.Objects;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
 import kelter.core.vocabulary.Ids;
 
 /**
@@ -18,5 +19,15 @@ public record Output(String id, String title, QuantityKind kind) {
     Ids.require(id);
     Objects.requireNonNull(title);
     Objects.requireNonNull(kind);
+  }
+
+  /**
+   * The same told in another unit.
+   *
+   * @param unit a unit that fits the kind
+   * @return the output
+   */
+  Output toldIn(Unit unit) {
+    return new Output(id, title, kind.toldIn(unit));
   }
 }

@@ -9,6 +9,7 @@ import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.Unit;
 import kelter.core.uncertainty.InputQuantity;
 import kelter.core.uncertainty.InputText;
 import kelter.core.vocabulary.Ids;
@@ -144,6 +145,16 @@ public record Parameter(
   }
 
   /**
+   * The same told in another unit.
+   *
+   * @param unit a unit that fits the kind
+   * @return the parameter
+   */
+  Parameter toldIn(Unit unit) {
+    return new Parameter(id, title, kind.toldIn(unit), low, high, choices, usual);
+  }
+
+  /**
    * Reads a figure for it; of money a plain number will do. Limits are not looked at.
    *
    * @param text what a person wrote
@@ -151,11 +162,17 @@ public record Parameter(
    * @throws QuantityFormatException if it cannot be read; the message says what can
    */
   public InputQuantity read(String text) {
+    return written(text).quantity();
+  }
+
+  /** Reads a figure for it together with its unit. */
+  InputText.Written written(String text) {
     if (!kind.isMoney() || Money.currencyIn(text).isPresent()) {
-      return InputText.parse(text, expected());
+      return InputText.read(text, expected());
     }
     String plain = text.replace(kind.unit().symbol(), "").replace(kind.unit().code(), "");
-    return InputText.parse(plain, QuantityKind.RATIO).times(kind.unit().factor());
+    InputQuantity amount = InputText.parse(plain, QuantityKind.RATIO);
+    return new InputText.Written(amount.times(kind.unit().factor()), kind.unit());
   }
 
   /**

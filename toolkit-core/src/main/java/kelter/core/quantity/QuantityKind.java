@@ -232,6 +232,19 @@ public record QuantityKind(String name, Unit unit, Scale scale) {
   }
 
   /**
+   * The same told in another unit.
+   *
+   * @param other the unit in which values are told
+   * @return the kind; this one where it is a plain number or a ratio, or where the unit does not
+   *     fit
+   */
+  public QuantityKind toldIn(Unit other) {
+    return accepts(other) && !unit.dimension().equals(Dimension.ONE)
+        ? new QuantityKind(name, other, scale)
+        : this;
+  }
+
+  /**
    * Whether a value of this kind may be given in a unit.
    *
    * @param other the unit

@@ -10,6 +10,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.quantity.Unit;
 
 /**
  * Reads an input quantity as a person writes it: {@code 26.4 ohm}, {@code 26.4 ohm ± 0.3}, {@code
@@ -32,6 +33,14 @@ public final class InputText {
   private InputText() {}
 
   /**
+   * An input as it was written.
+   *
+   * @param quantity the input
+   * @param unit the unit in which it was written, of several readings that of the last
+   */
+  public record Written(InputQuantity quantity, Unit unit) {}
+
+  /**
    * Reads an input quantity.
    *
    * @param text what a person wrote
@@ -40,7 +49,7 @@ public final class InputText {
    * @throws QuantityFormatException if it cannot be read; the message says what can
    */
   public static InputQuantity parse(String text, QuantityKind kind) {
-    return parse(text, Expected.of(kind));
+    return read(text, Expected.of(kind)).quantity();
   }
 
   /**
@@ -48,17 +57,18 @@ public final class InputText {
    *
    * @param text what a person wrote
    * @param expected what is expected; it settles what might be read in two ways, and no more
-   * @return the input
+   * @return the input with its unit
    * @throws QuantityFormatException if it cannot be read; the message says what can
    */
-  public static InputQuantity parse(String text, Expected expected) {
+  public static Written read(String text, Expected expected) {
     QuantityKind kind = expected.kind();
     if (text.length() > MAX_LENGTH) {
       throw new QuantityFormatException("an input has at most " + MAX_LENGTH + " characters");
     }
     String[] parts = Patterns.PLUS_MINUS.split(text, -1);
     if (parts.length == 1 && text.indexOf(';') < 0) {
-      return InputQuantity.exact(QuantityParser.parse(text, expected).si());
+      Quantity exact = QuantityParser.parse(text, expected);
+      return new Written(InputQuantity.exact(exact.si()), exact.unit());
     }
     String[] readings = parts[0].split(";", -1);
     if (parts.length > 1) {
@@ -81,7 +91,7 @@ public final class InputText {
     for (int i = 1; i < parts.length; i++) {
       terms.add(term(told, parts[i]));
     }
-    return new InputQuantity(input.value(), terms);
+    return new Written(new InputQuantity(input.value(), terms), read.unit());
   }
 
   private static ErrorTerm term(Quantity value, String part) {
