@@ -266,6 +266,7 @@ class LogTableTest {
         read("minutes", 90, 5, 6, "W", "Time [min];P (W)\n0,5;5,0\n2,0;6,0\n"),
         read("hours", 3600, 5, 6, "W", "Time [h];P (W)\n0.5;5.0\n1.5;6.0\n"),
         refused("elapsed without a unit", "--time", "Time;P (W)\n0;5\n1;6\n"),
+        refused("two words without a unit", "--time", "Elapsed time;P (W)\n0;5\n1;6\n"),
         read("elapsed without a unit", 60, 5, 6, "W", "Time;P (W)\n0;5\n1;6\n").with("time=min"),
         read("elapsed without a unit", 1, 0, 1, "", "Time;P (W)\n0;5\n1;6\n").with("time=none"),
         read("a column that nobody would know", 2, 5, 6, "W", "Abscissa;P (W)\n0;5\n2000;6\n")

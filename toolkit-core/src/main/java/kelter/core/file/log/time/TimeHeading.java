@@ -111,12 +111,12 @@ public record TimeHeading(String name, String heading, String unit) {
     return !unitWord().isEmpty() && unitCode().isEmpty();
   }
 
-  /** The unit as it is told; a last word tells it too, if the rest names a time. */
+  /** The unit as it is told; a last word tells it too, if only the rest names a time. */
   private String unitWord() {
     if (!unit.isBlank()) {
       return unit.toLowerCase(Locale.ROOT).strip();
     }
-    return lastBreak() > 0 && NAMES.contains(withoutLastWord())
+    return lastBreak() > 0 && !NAMES.contains(plainName()) && NAMES.contains(withoutLastWord())
         ? plainName().substring(lastBreak() + 1)
         : "";
   }
