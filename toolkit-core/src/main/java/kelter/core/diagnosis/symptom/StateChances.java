@@ -18,23 +18,33 @@ public sealed interface StateChances {
    */
   record Nodes(double logWeight, double[] share, double[]... chance) implements StateChances {
 
+    private static final double ROUNDING = 1e-9;
+
     /**
      * Checks shares and chances.
      *
-     * @throws IllegalArgumentException if a share or a chance is not from 0 to 1, or a symptom has
-     *     not one chance for each node
+     * @throws IllegalArgumentException if a share or a chance is not from 0 to 1, the shares do not
+     *     sum to 1 within 1e-9, or a symptom has not one chance for each node
      */
     public Nodes {
       requireWeight(logWeight);
-      for (double each : share) {
-        if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
-          throw new IllegalArgumentException("a node has a share of " + each + "; 0 or more");
-        }
-      }
+      requireShares(share);
       for (double[] ofSymptom : chance) {
         if (ofSymptom != null) {
           requireChances(share.length, ofSymptom);
         }
+      }
+    }
+
+    private static void requireShares(double[] share) {
+      double sum = 0;
+      for (double each : share) {
+        Chance.require("the share of a node", each);
+        sum += each;
+      }
+      if (!(Math.abs(sum - 1) <= ROUNDING)) {
+        throw new IllegalArgumentException(
+            "the shares of all nodes sum to " + sum + "; 1 is needed");
       }
     }
 

@@ -30,8 +30,8 @@ final class CausesBefore {
     sound[0] = 1;
     for (int g = 0; g < count; g++) {
       GroupTables group = groups.get(g);
-      faulty[g] = group.faulty(null);
-      all[g] = group.all(faulty[g], group.healthy());
+      faulty[g] = group.faulty();
+      all[g] = group.all(faulty[g]);
       wrong[g + 1] = all[g].union(wrong[g]);
       SubsetSpace.add(sound[g], faulty[g], wrong[g + 1]);
       sound[g + 1] = sound[g] * group.healthy();

@@ -17,6 +17,18 @@ final class GroupTables {
   private final StateTable[] table;
   private final int made;
 
+  private GroupTables(GroupTables other, double[] factor) {
+    this.space = other.space;
+    this.group = other.group;
+    this.tracking = other.tracking;
+    this.table = other.table;
+    this.made = other.made;
+    this.weight = other.weight.clone();
+    for (int state = 0; state < weight.length; state++) {
+      weight[state] *= factor[state];
+    }
+  }
+
   GroupTables(GroupChances group, Tracking tracking) {
     this.space = tracking.space();
     this.group = group;
@@ -38,6 +50,11 @@ final class GroupTables {
       all |= table[state].made();
     }
     this.made = all;
+  }
+
+  /** The same states, their weights multiplied by a factor each. */
+  GroupTables times(double[] factor) {
+    return new GroupTables(this, factor);
   }
 
   int states() {
@@ -66,23 +83,19 @@ final class GroupTables {
     return sum;
   }
 
-  /**
-   * The weight with which faulty states make each set of symptoms.
-   *
-   * @param factor for each state a factor; null for 1 each
-   */
-  double[] faulty(double[] factor) {
+  /** The weight with which faulty states make each set of symptoms. */
+  double[] faulty() {
     double[] faulty = space.zero();
     for (int state = 1; state < weight.length; state++) {
-      table[state].addTo(faulty, weight[state] * (factor == null ? 1 : factor[state]));
+      table[state].addTo(faulty, weight[state]);
     }
     return faulty;
   }
 
   /** The interval sums of the weight with which all states, healthy as well, make each set. */
-  IntervalSums all(double[] faulty, double healthy) {
+  IntervalSums all(double[] faulty) {
     double[] all = faulty.clone();
-    space.addAtNone(healthy, all);
+    space.addAtNone(healthy(), all);
     return new IntervalSums(space, all, made);
   }
 

@@ -31,15 +31,38 @@ record ReportWeights(double[] ofMade, double ofSound) {
     return of(tracking, 0, tracking.set(symptom));
   }
 
+  /** Only what is there where nothing but groups makes a tracked symptom. */
+  static ReportWeights withoutLeak(Tracking tracking) {
+    double[] made = chances(tracking, 0, 0);
+    double absent = 1;
+    double absentIfSound = 1;
+    for (int bit = 0; bit < tracking.space().bits(); bit++) {
+      Symptom symptom = tracking.reports().symptom(tracking.symptom(bit));
+      absent *= 1 - symptom.leak();
+      absentIfSound *= 1 - symptom.leakWhenSound();
+    }
+    double[] sound = made.clone();
+    for (int i = 0; i < made.length; i++) {
+      made[i] *= absent;
+      sound[i] *= absentIfSound;
+    }
+    return of(tracking, made, sound);
+  }
+
   private static ReportWeights of(Tracking tracking, int has, int lacks) {
     double[] made = chances(tracking, has, lacks);
     double[] sound = made.clone();
-    SubsetSpace space = tracking.space();
-    for (int bit = 0; bit < space.bits(); bit++) {
+    for (int bit = 0; bit < tracking.space().bits(); bit++) {
       Symptom symptom = tracking.reports().symptom(tracking.symptom(bit));
       leak(made, 1 << bit, symptom.leak());
       leak(sound, 1 << bit, symptom.leakWhenSound());
     }
+    return of(tracking, made, sound);
+  }
+
+  /** With the leaks of the folded symptoms. */
+  private static ReportWeights of(Tracking tracking, double[] made, double[] sound) {
+    SubsetSpace space = tracking.space();
     double ofSound = 0;
     for (int c = 0; c < space.cases(); c++) {
       int start = c << space.bits();

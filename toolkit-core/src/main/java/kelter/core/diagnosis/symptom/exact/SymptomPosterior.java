@@ -40,11 +40,12 @@ public final class SymptomPosterior {
   private final double[][] others;
   private final double total;
 
-  private SymptomPosterior(MachineChances machine, Tracking tracking, CausesBefore causes) {
+  private SymptomPosterior(
+      MachineChances machine, Tracking tracking, CausesBefore causes, ReportWeights weights) {
     this.machine = machine;
     this.tracking = tracking;
     this.causes = causes;
-    this.weights = ReportWeights.of(tracking);
+    this.weights = weights;
     this.soundFactor = machine.soundFactor();
     int count = causes.count();
     this.value = new double[count + 1][];
@@ -59,10 +60,6 @@ public final class SymptomPosterior {
               + SubsetSpace.dot(causes.faulty(g), value[g + 1]);
     }
     this.total = soundValue[0];
-    if (!(total > 0)) {
-      throw new IllegalArgumentException(
-          "no state of the machine explains readings and reports: their probability is " + total);
-    }
   }
 
   /**
@@ -82,15 +79,25 @@ public final class SymptomPosterior {
     for (GroupChances group : machine.groups()) {
       groups.add(new GroupTables(group, tracking));
     }
-    return new SymptomPosterior(machine, tracking, new CausesBefore(groups, tracking.space()));
+    return of(machine, tracking, new CausesBefore(groups, tracking.space()));
+  }
+
+  private static SymptomPosterior of(
+      MachineChances machine, Tracking tracking, CausesBefore causes) {
+    ReportWeights weights = ReportWeights.of(tracking);
+    SymptomPosterior posterior = new SymptomPosterior(machine, tracking, causes, weights);
+    if (!(posterior.total > 0)) {
+      throw new IllegalArgumentException(
+          "no state of the machine explains readings and reports: their probability is "
+              + posterior.total);
+    }
+    return posterior;
   }
 
   /** The same with one report taken back; symptoms stay tracked or folded as they are. */
   public SymptomPosterior without(int symptom) {
     Tracking rest = tracking.without(symptom);
-    return tracking.isFolded(symptom)
-        ? of(machine, rest)
-        : new SymptomPosterior(machine, rest, causes);
+    return tracking.isFolded(symptom) ? of(machine, rest) : of(machine, rest, causes);
   }
 
   private SymptomPosterior tracking(int symptom) {
@@ -202,23 +209,34 @@ public final class SymptomPosterior {
   }
 
   /**
-   * The expectation of a product of one factor for each group.
+   * The joint states, each counted by a product of one factor for each group.
    *
    * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
    */
-  public double expectation(double[][] factor) {
-    double[] value = weights.ofMade();
-    double sound = soundFactor * weights.ofSound();
-    for (int g = causes.count() - 1; g >= 0; g--) {
+  public CountedStates count(double[]... factor) {
+    return count(factor, weights);
+  }
+
+  /**
+   * The same of what is there where groups make all symptoms and nothing else does: what a repair
+   * of the groups puts right. A symptom that something else makes is cured by none.
+   *
+   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
+   */
+  public CountedStates countMadeByGroups(double[]... factor) {
+    return count(factor, ReportWeights.withoutLeak(tracking));
+  }
+
+  private CountedStates count(double[][] factor, ReportWeights counted) {
+    List<GroupTables> groups = new ArrayList<>();
+    for (int g = 0; g < factor.length; g++) {
       GroupTables group = causes.group(g);
-      boolean plain = factor[g] == null;
-      double[] faulty = plain ? causes.faulty(g) : group.faulty(factor[g]);
-      double healthy = group.healthy() * (plain ? 1 : factor[g][GroupChances.HEALTHY]);
-      IntervalSums all = plain ? causes.all(g) : group.all(faulty, healthy);
-      sound = healthy * sound + SubsetSpace.dot(faulty, value);
-      value = all.transposed(value);
+      groups.add(factor[g] == null ? group : group.times(factor[g]));
     }
-    return sound / total;
+    SymptomPosterior states =
+        new SymptomPosterior(
+            machine, tracking, new CausesBefore(groups, tracking.space()), counted);
+    return new CountedStates(states, states.total / total);
   }
 
   /** The probability of a joint state, one state number for each group. */

@@ -35,14 +35,17 @@ final class Tracking {
   private final int[] bit;
   private final int deciding;
   private final int[][] live;
+  private final double[] overlooked;
 
   private Tracking(Reports reports, List<Integer> tracked, List<Integer> folded) {
     this.reports = reports;
     this.tracked = tracked;
     this.folded = folded;
     this.bit = new int[reports.count()];
+    this.overlooked = new double[bit.length];
     for (int i = 0; i < bit.length; i++) {
       bit[i] = tracked.indexOf(i);
+      overlooked[i] = overlooked(reports.report(i));
     }
     int maskers = 0;
     for (int symptom : folded) {
@@ -247,7 +250,7 @@ final class Tracking {
   }
 
   private double unnoticed(int symptom, double chance) {
-    return 1 - chance + chance * overlooked(reports.report(symptom));
+    return 1 - chance + chance * overlooked[symptom];
   }
 
   /** The chance of the folded reports if their symptoms are absent or masked, in a case. */

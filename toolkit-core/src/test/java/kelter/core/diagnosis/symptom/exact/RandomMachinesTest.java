@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
@@ -183,7 +185,7 @@ class RandomMachinesTest {
         assertEquals(bits, evidence.bits(0, in), 1e-9, "seed " + seed);
         int[] states = new int[random.machine.groups().size()];
         states[0] = 1;
-        List<Integer> key = java.util.Arrays.stream(states).boxed().toList();
+        List<Integer> key = Arrays.stream(states).boxed().toList();
         assertEquals(
             log2Odds(all.joint.get(key) / all.total) - log2Odds(rest.joint.get(key) / rest.total),
             evidence.bitsOfJoint(states),
@@ -198,29 +200,77 @@ class RandomMachinesTest {
   }
 
   @Test
-  @DisplayName("Expectation of a product of factors, as the plan of repairs asks for it")
-  void expectation() {
+  @DisplayName("Joint states counted by factors, as the plan of repairs asks for them")
+  void counted() {
     for (int seed = 0; seed < MACHINES; seed++) {
       RandomMachine random = new RandomMachine(seed);
       BruteForce all = new BruteForce(random.machine, random.reports);
-      double[][] factor = new double[random.machine.groups().size()][];
-      java.util.Random draw = new java.util.Random(seed);
-      for (int g = 1; g < factor.length; g++) {
-        factor[g] = draw.doubles(random.machine.groups().get(g).states().size()).toArray();
-      }
-      double expected = 0;
+      double[][] factor = factors(random, seed);
+      CountedStates found = SymptomPosterior.of(random.machine, random.reports).count(factor);
+      double mass = 0;
+      double ofState = 0;
       for (Map.Entry<List<Integer>, Double> each : all.joint.entrySet()) {
-        double product = each.getValue() / all.total;
-        for (int g = 1; g < factor.length; g++) {
-          product *= factor[g][each.getKey().get(g)];
-        }
-        expected += product;
+        double own = product(factor, each.getKey()) * each.getValue() / all.total;
+        mass += own;
+        ofState += each.getKey().get(0) == 1 ? own : 0;
       }
-      assertEquals(
-          expected,
-          SymptomPosterior.of(random.machine, random.reports).expectation(factor),
-          ROUNDING,
-          "seed " + seed);
+      assertEquals(mass, found.mass(), ROUNDING, "seed " + seed);
+      assertEquals(ofState, found.weight(0, 1), ROUNDING, "seed " + seed);
     }
+  }
+
+  @Test
+  @DisplayName("The same of states whose groups make every symptom that is there")
+  void countedMadeByGroups() {
+    for (int seed = 0; seed < MACHINES; seed++) {
+      RandomMachine random = new RandomMachine(seed);
+      BruteForce all = new BruteForce(random.machine, random.reports);
+      List<Symptom> tight = new ArrayList<>();
+      double absent = 1;
+      double absentIfSound = 1;
+      for (Symptom symptom : random.reports.symptoms()) {
+        tight.add(new Symptom(0, 0, symptom.maskers()));
+        absent *= 1 - symptom.leak();
+        absentIfSound *= 1 - symptom.leakWhenSound();
+      }
+      BruteForce groups =
+          new BruteForce(random.machine, new Reports(tight, random.reports.reports()));
+      double[][] factor = factors(random, seed);
+      double mass = 0;
+      for (Map.Entry<List<Integer>, Double> each : groups.joint.entrySet()) {
+        boolean sound = each.getKey().stream().allMatch(state -> state == 0);
+        double noLeak = sound ? absentIfSound : absent;
+        mass += noLeak * product(factor, each.getKey()) * each.getValue() / all.total;
+      }
+      // Symptoms that nobody asked for are summed over, and their leak with them.
+      Tracking tracking = allTracked(random.reports);
+      SymptomPosterior found = SymptomPosterior.of(random.machine, tracking);
+      assertEquals(mass, found.countMadeByGroups(factor).mass(), ROUNDING, "seed " + seed);
+    }
+  }
+
+  private static Tracking allTracked(Reports reports) {
+    Tracking tracking = Tracking.of(reports, Tracking.USUAL);
+    for (int i = 0; i < reports.count(); i++) {
+      tracking = tracking.and(i);
+    }
+    return tracking;
+  }
+
+  private static double[][] factors(RandomMachine random, int seed) {
+    double[][] factor = new double[random.machine.groups().size()][];
+    Random draw = new Random(seed);
+    for (int g = 1; g < factor.length; g++) {
+      factor[g] = draw.doubles(random.machine.groups().get(g).states().size()).toArray();
+    }
+    return factor;
+  }
+
+  private static double product(double[][] factor, List<Integer> states) {
+    double product = 1;
+    for (int g = 1; g < factor.length; g++) {
+      product *= factor[g][states.get(g)];
+    }
+    return product;
   }
 }
