@@ -26,7 +26,7 @@ import kelter.core.diagnosis.symptom.Reports;
  *
  * <p>The probability of a faulty state x of g is then {@code sum over S of a_gx(S) c_g(S) / total}.
  * The relative error of every probability is about 1e-15 times the number of groups, however
- * unlikely the reports; what is folded is told in {@link Tracking}.
+ * unlikely the reports; what is folded is told in {@link Tracking}. One thread at a time may ask.
  */
 public final class SymptomPosterior {
 
@@ -260,7 +260,7 @@ public final class SymptomPosterior {
   /**
    * The likeliest states, one state number for each group.
    *
-   * @param count how many
+   * @param count how many, 1 or more
    * @return states with their probability, the likeliest first; ties in the order of the states
    */
   public List<JointState> likeliest(int count) {

@@ -25,8 +25,11 @@ final class BruteForce {
   /** The weight of each joint state, by the numbers of the states. */
   final Map<List<Integer>, Double> joint = new TreeMap<>(BruteForce::compare);
 
-  /** For each group and state the weight of each node. */
+  /** For each group and state the weight of each node, of a pair those of its first fault. */
   final List<List<double[]>> nodes = new ArrayList<>();
+
+  /** For each group and state that is a pair the weight of each node of its second fault. */
+  final List<List<double[]>> seconds = new ArrayList<>();
 
   /** For each symptom the weight of its being there, and of no group making it. */
   final double[] there;
@@ -36,7 +39,7 @@ final class BruteForce {
   double total;
 
   /** One state at one node of severity. */
-  private record Atom(int state, int node, double weight, double[] makes) {}
+  private record Atom(int state, int node, int second, double weight, double[] makes) {}
 
   BruteForce(MachineChances machine, Reports reports) {
     this.reports = reports;
@@ -46,16 +49,23 @@ final class BruteForce {
     for (GroupChances group : machine.groups()) {
       sound *= Math.exp(group.logPriorHealthy());
       groups.add(atoms(group));
-      List<double[]> ofGroup = new ArrayList<>();
+      nodes.add(new ArrayList<>());
+      seconds.add(new ArrayList<>());
       for (StateChances state : group.states()) {
-        ofGroup.add(
-            state instanceof StateChances.Nodes each ? new double[each.share().length] : null);
+        boolean single = state instanceof StateChances.Nodes;
+        StateChances.PairOf pair = single ? null : (StateChances.PairOf) state;
+        StateChances first = single ? state : group.states().get(pair.one());
+        nodes.get(nodes.size() - 1).add(room(first));
+        seconds.get(seconds.size() - 1).add(single ? null : room(group.states().get(pair.other())));
       }
-      nodes.add(ofGroup);
     }
     double prior = machine.priorSound();
     this.soundFactor = prior * (1 - sound) / ((1 - prior) * sound);
     add(new ArrayList<>(), 1);
+  }
+
+  private static double[] room(StateChances state) {
+    return new double[((StateChances.Nodes) state).share().length];
   }
 
   private static int compare(List<Integer> one, List<Integer> other) {
@@ -74,7 +84,7 @@ final class BruteForce {
       double weight = Math.exp(chances.logWeight());
       if (chances instanceof StateChances.Nodes own) {
         for (int n = 0; n < own.share().length; n++) {
-          atoms.add(new Atom(state, n, weight * own.share()[n], makes(own, n)));
+          atoms.add(new Atom(state, n, -1, weight * own.share()[n], makes(own, n)));
         }
       } else if (chances instanceof StateChances.PairOf pair) {
         addPair(group, state, pair, atoms);
@@ -94,7 +104,7 @@ final class BruteForce {
         for (int i = 0; i < makes.length; i++) {
           makes[i] = 1 - (1 - makes[i]) * (1 - more[i]);
         }
-        atoms.add(new Atom(state, -1, weight, makes));
+        atoms.add(new Atom(state, n, m, weight, makes));
       }
     }
   }
@@ -124,8 +134,9 @@ final class BruteForce {
     joint.merge(chosen.stream().map(Atom::state).toList(), explained, Double::sum);
     for (int g = 0; g < chosen.size(); g++) {
       Atom atom = chosen.get(g);
-      if (atom.node >= 0) {
-        nodes.get(g).get(atom.state)[atom.node] += explained;
+      nodes.get(g).get(atom.state)[atom.node] += explained;
+      if (atom.second >= 0) {
+        seconds.get(g).get(atom.state)[atom.second] += explained;
       }
     }
     for (int i = 0; i < there.length; i++) {

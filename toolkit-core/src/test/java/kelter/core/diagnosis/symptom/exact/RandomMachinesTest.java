@@ -98,7 +98,7 @@ class RandomMachinesTest {
         double marginal = found.marginal(g, state);
         sum += marginal;
         assertEquals(expected.marginal(g, state), marginal, ROUNDING, where);
-        checkNodes(where, expected.nodes.get(g).get(state), found, g, state);
+        checkNodes(where, expected, found, g, state);
       }
       assertEquals(1, sum, ROUNDING, where);
     }
@@ -106,18 +106,20 @@ class RandomMachinesTest {
   }
 
   private static void checkNodes(
-      String where, double[] weights, SymptomPosterior found, int group, int state) {
-    if (weights != null && state > 0) {
-      double sum = 0;
-      for (double each : weights) {
-        sum += each;
-      }
-      double[] shares = weights.clone();
-      for (int n = 0; n < shares.length; n++) {
-        shares[n] /= sum;
-      }
+      String where, BruteForce expected, SymptomPosterior found, int group, int state) {
+    double[] shares = shares(expected.nodes.get(group).get(state));
+    double[] seconds = expected.seconds.get(group).get(state);
+    if (seconds == null) {
       assertArrayEquals(shares, found.nodeShares(group, state), ROUNDING, where);
+    } else {
+      assertArrayEquals(shares, found.nodeShares(group, state, 0), ROUNDING, where);
+      assertArrayEquals(shares(seconds), found.nodeShares(group, state, 1), ROUNDING, where);
     }
+  }
+
+  private static double[] shares(double[] weights) {
+    double sum = Arrays.stream(weights).sum();
+    return Arrays.stream(weights).map(weight -> weight / sum).toArray();
   }
 
   private static void checkJoint(String where, BruteForce expected, SymptomPosterior found) {

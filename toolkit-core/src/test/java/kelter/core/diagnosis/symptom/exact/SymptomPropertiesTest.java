@@ -299,6 +299,28 @@ class SymptomPropertiesTest {
   }
 
   @Test
+  @DisplayName("A no that is masked is folded in two cases: its masker is there or not")
+  void foldedByCases() {
+    WrongReports sure = new WrongReports(.03, 0, .3);
+    List<Symptom> symptoms = new ArrayList<>();
+    List<Report> reports = new ArrayList<>();
+    for (int i = 0; i < 7; i++) {
+      symptoms.add(i == 0 ? new Symptom(.02, .1) : new Symptom(.03, .1, 0));
+      reports.add(i == 0 ? Report.UNASKED : i < 3 ? Report.yes(sure) : Report.no(sure));
+    }
+    Reports asked = new Reports(symptoms, reports);
+    MachineChances machine = noisy(8, 3, 7, .6);
+    Tracking folded = Tracking.of(asked, 3);
+    assertEquals(new SubsetSpace(3, 2), folded.space());
+    assertEquals(new SubsetSpace(7, 1), Tracking.of(asked, 7).space());
+    assertSame(
+        machine,
+        SymptomPosterior.of(machine, Tracking.of(asked, 7)),
+        SymptomPosterior.of(machine, folded),
+        "masked");
+  }
+
+  @Test
   void tooManyToTrack() {
     Reports reports = reports(13, 0, .02, WRONG);
     IllegalArgumentException told =
