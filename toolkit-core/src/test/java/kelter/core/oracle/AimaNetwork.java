@@ -18,10 +18,13 @@ import java.util.stream.IntStream;
  * A network of the independent library aima-core 3.0.0 (variable elimination). Node 0 is the state;
  * outcomes are numbered.
  */
-final class AimaNetwork {
+public final class AimaNetwork {
 
   private final List<FiniteNode> nodes = new ArrayList<>();
   private BayesianNetwork network;
+
+  /** Makes a network without nodes. */
+  public AimaNetwork() {}
 
   /**
    * Adds a node.
@@ -31,7 +34,7 @@ final class AimaNetwork {
    * @param parents the numbers of its parents
    * @return its number
    */
-  int add(int outcomes, double[] table, int... parents) {
+  public int add(int outcomes, double[] table, int... parents) {
     Object[] values = IntStream.range(0, outcomes).boxed().toArray();
     RandVar variable = new RandVar("N" + nodes.size(), new ArbitraryTokenDomain(values));
     Node[] above = IntStream.of(parents).mapToObj(nodes::get).toArray(Node[]::new);
@@ -46,7 +49,7 @@ final class AimaNetwork {
    * @param outcome the number of the outcome
    * @return the evidence
    */
-  AssignmentProposition finding(int node, int outcome) {
+  public AssignmentProposition finding(int node, int outcome) {
     return new AssignmentProposition(nodes.get(node).getRandomVariable(), outcome);
   }
 
@@ -57,7 +60,7 @@ final class AimaNetwork {
    * @param evidence what was found
    * @return the probability of each outcome
    */
-  double[] ask(int node, AssignmentProposition... evidence) {
+  public double[] ask(int node, AssignmentProposition... evidence) {
     if (network == null) {
       network = new BayesNet(nodes.get(0));
     }

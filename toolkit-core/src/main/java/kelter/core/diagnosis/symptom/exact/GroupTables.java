@@ -1,0 +1,129 @@
+package kelter.core.diagnosis.symptom.exact;
+
+import kelter.core.diagnosis.symptom.GroupChances;
+import kelter.core.diagnosis.symptom.StateChances;
+
+/**
+ * The states of a group with the symptoms that they make. Weights are scaled so that the greatest
+ * of the group is 1: the scale cancels in all that is asked, and no product of groups runs out of
+ * the range of a double by it.
+ */
+final class GroupTables {
+
+  private final SubsetSpace space;
+  private final GroupChances group;
+  private final Tracking tracking;
+  private final double[] weight;
+  private final StateTable[] table;
+  private final int made;
+
+  private GroupTables(GroupTables other, double[] factor) {
+    this.space = other.space;
+    this.group = other.group;
+    this.tracking = other.tracking;
+    this.table = other.table;
+    this.made = other.made;
+    this.weight = other.weight.clone();
+    for (int state = 0; state < weight.length; state++) {
+      weight[state] *= factor[state];
+    }
+  }
+
+  GroupTables(GroupChances group, Tracking tracking) {
+    this.space = tracking.space();
+    this.group = group;
+    this.tracking = tracking;
+    this.weight = new double[group.states().size()];
+    this.table = new StateTable[weight.length];
+    double top = group.logTop();
+    int all = 0;
+    for (int state = 0; state < weight.length; state++) {
+      weight[state] = Math.exp(group.states().get(state).logWeight() - top);
+      if (group.states().get(state) instanceof StateChances.Nodes nodes) {
+        table[state] = StateTable.of(nodes, tracking);
+      }
+    }
+    for (int state = 0; state < weight.length; state++) {
+      if (group.states().get(state) instanceof StateChances.PairOf pair) {
+        table[state] = table[pair.one()].with(table[pair.other()]);
+      }
+      all |= table[state].made();
+    }
+    this.made = all;
+  }
+
+  /** The same states, their weights multiplied by a factor each. */
+  GroupTables times(double[] factor) {
+    return new GroupTables(this, factor);
+  }
+
+  int states() {
+    return weight.length;
+  }
+
+  double weight(int state) {
+    return weight[state];
+  }
+
+  StateTable table(int state) {
+    return table[state];
+  }
+
+  /** The weight of nothing wrong. */
+  double healthy() {
+    return weight[GroupChances.HEALTHY];
+  }
+
+  /** The weight of all states together, whatever they make. */
+  double sum() {
+    double sum = 0;
+    for (double each : weight) {
+      sum += each;
+    }
+    return sum;
+  }
+
+  /** The weight with which faulty states make each set of symptoms. */
+  double[] faulty() {
+    double[] faulty = space.zero();
+    for (int state = 1; state < weight.length; state++) {
+      table[state].addTo(faulty, weight[state]);
+    }
+    return faulty;
+  }
+
+  /** The interval sums of the weight with which all states, healthy as well, make each set. */
+  IntervalSums all(double[] faulty) {
+    double[] all = faulty.clone();
+    space.addAtNone(healthy(), all);
+    return new IntervalSums(space, all, made);
+  }
+
+  /**
+   * The shares of the nodes of a state with nodes, once the reports are known.
+   *
+   * @param state the state
+   * @param value what the others make of each set that the state makes
+   */
+  double[] nodeShares(int state, double[] value) {
+    StateChances.Nodes nodes = (StateChances.Nodes) group.states().get(state);
+    double[] shares = table[state].factors(nodes, tracking, value);
+    double sum = 0;
+    for (int node = 0; node < shares.length; node++) {
+      shares[node] *= nodes.share()[node];
+      sum += shares[node];
+    }
+    for (int node = 0; node < shares.length; node++) {
+      shares[node] /= sum;
+    }
+    return shares;
+  }
+
+  /** The same for the nodes of one fault of a pair, whose other fault adds its symptoms. */
+  double[] nodeShares(int state, int member, double[] value) {
+    StateChances.PairOf pair = (StateChances.PairOf) group.states().get(state);
+    int own = member == 0 ? pair.one() : pair.other();
+    int other = member == 0 ? pair.other() : pair.one();
+    return nodeShares(own, table[other].averaged(value));
+  }
+}

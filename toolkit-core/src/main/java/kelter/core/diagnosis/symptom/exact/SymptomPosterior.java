@@ -1,0 +1,269 @@
+package kelter.core.diagnosis.symptom.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.diagnosis.symptom.GroupChances;
+import kelter.core.diagnosis.symptom.MachineChances;
+import kelter.core.diagnosis.symptom.Reports;
+
+/**
+ * The states of all groups of a machine, weighed by their readings and by what was reported of the
+ * whole machine.
+ *
+ * <p>Groups share no reading, but the reports tie them together: a symptom that one of them
+ * explains says little of the others. Exact sums over all joint states, by a recursion over the
+ * groups from either end (derived here). With t and t0 of {@link ReportWeights}, F and h of {@link
+ * CausesBefore}, the sound factor kappa, A_g the weights with which the faulty states of g make
+ * each set of symptoms and w_g the weight of nothing wrong:
+ *
+ * <ul>
+ *   <li>something wrong before g: {@code V_{G+1} = t, V_g(C) = sum over B of (A_g + w_g [none])(B)
+ *       V_{g+1}(C u B)};
+ *   <li>nothing wrong before g: {@code N_{G+1} = kappa t0, N_g = w_g N_{g+1} + sum over B of A_g(B)
+ *       V_{g+1}(B)}; the total is N_1;
+ *   <li>all but g: {@code c_g(S) = h_g V_{g+1}(S) + sum over W of F_g(W) V_{g+1}(S u W)}.
+ * </ul>
+ *
+ * <p>The probability of a faulty state x of g is then {@code sum over S of a_gx(S) c_g(S) / total}.
+ * The relative error of every probability is about 1e-15 times the number of groups, however
+ * unlikely the reports; what is folded is told in {@link Tracking}. One thread at a time may ask.
+ */
+public final class SymptomPosterior {
+
+  private final Tracking tracking;
+  private final MachineChances machine;
+  private final CausesBefore causes;
+  private final ReportWeights weights;
+  private final double soundFactor;
+  private final double[][] value;
+  private final double[] soundValue;
+  private final double[][] others;
+  private final double total;
+
+  private SymptomPosterior(
+      MachineChances machine, Tracking tracking, CausesBefore causes, ReportWeights weights) {
+    this.machine = machine;
+    this.tracking = tracking;
+    this.causes = causes;
+    this.weights = weights;
+    this.soundFactor = machine.soundFactor();
+    int count = causes.count();
+    this.value = new double[count + 1][];
+    this.soundValue = new double[count + 1];
+    this.others = new double[count][];
+    value[count] = weights.ofMade();
+    soundValue[count] = soundFactor * weights.ofSound();
+    for (int g = count - 1; g >= 0; g--) {
+      value[g] = causes.all(g).transposed(value[g + 1]);
+      soundValue[g] =
+          causes.group(g).healthy() * soundValue[g + 1]
+              + SubsetSpace.dot(causes.faulty(g), value[g + 1]);
+    }
+    this.total = soundValue[0];
+  }
+
+  /**
+   * Weighs readings and reports.
+   *
+   * @param machine the states of the groups, weighed by their readings
+   * @param reports what was reported; each state has its chances in the order of these symptoms
+   * @throws IllegalArgumentException if more symptoms have to be tracked than can be, or if no
+   *     state explains the reports
+   */
+  public static SymptomPosterior of(MachineChances machine, Reports reports) {
+    return of(machine, Tracking.of(reports, Tracking.USUAL));
+  }
+
+  static SymptomPosterior of(MachineChances machine, Tracking tracking) {
+    List<GroupTables> groups = new ArrayList<>();
+    for (GroupChances group : machine.groups()) {
+      groups.add(new GroupTables(group, tracking));
+    }
+    return of(machine, tracking, new CausesBefore(groups, tracking.space()));
+  }
+
+  private static SymptomPosterior of(
+      MachineChances machine, Tracking tracking, CausesBefore causes) {
+    ReportWeights weights = ReportWeights.of(tracking);
+    SymptomPosterior posterior = new SymptomPosterior(machine, tracking, causes, weights);
+    if (!(posterior.total > 0)) {
+      throw new IllegalArgumentException(
+          "no state of the machine explains readings and reports: their probability is "
+              + posterior.total);
+    }
+    return posterior;
+  }
+
+  /** The same with one report taken back; symptoms stay tracked or folded as they are. */
+  public SymptomPosterior without(int symptom) {
+    Tracking rest = tracking.without(symptom);
+    return tracking.isFolded(symptom) ? of(machine, rest) : of(machine, rest, causes);
+  }
+
+  private SymptomPosterior tracking(int symptom) {
+    return tracking.isTracked(symptom) ? this : of(machine, tracking.and(symptom));
+  }
+
+  /** The natural logarithm of the probability of the reports, given the readings. */
+  public double logLikelihood() {
+    return Math.log(total / causes.total(soundFactor));
+  }
+
+  /** The probability that a group is in a state, whatever the others do. */
+  public double marginal(int group, int state) {
+    GroupTables tables = causes.group(group);
+    double without =
+        state == GroupChances.HEALTHY
+            ? healthyOthers(group)
+            : tables.table(state).dot(others(group));
+    return tables.weight(state) * without / total;
+  }
+
+  private double healthyOthers(int group) {
+    return causes.sound(group) * soundValue[group + 1]
+        + SubsetSpace.dot(causes.wrong(group), value[group + 1]);
+  }
+
+  /** c_g: what all other groups and the reports make of each set that a faulty state makes. */
+  private double[] others(int group) {
+    if (others[group] == null) {
+      double[] before = causes.wrong(group);
+      int any = tracking.space().subsets() - 1;
+      double[] value =
+          new IntervalSums(tracking.space(), before, any).transposed(this.value[group + 1]);
+      SubsetSpace.add(causes.sound(group), this.value[group + 1], value);
+      others[group] = value;
+    }
+    return others[group];
+  }
+
+  /**
+   * A bound of the probability of states of a group that were left out.
+   *
+   * @param group the group
+   * @param logBound a bound of their prior times likelihood, as a natural logarithm
+   */
+  public double leftOut(int group, double logBound) {
+    double most = 0;
+    double[] ofEach = new double[tracking.space().subsets()];
+    double[] others = others(group);
+    for (int i = 0; i < others.length; i++) {
+      int set = i & ofEach.length - 1;
+      ofEach[set] += others[i];
+      most = Math.max(most, ofEach[set]);
+    }
+    return Math.exp(logBound - machine.groups().get(group).logTop()) * most / total;
+  }
+
+  /** The probability that nothing at all is wrong. */
+  public double sound() {
+    return causes.sound(causes.count()) * soundValue[causes.count()] / total;
+  }
+
+  /** The probability that a symptom is there. */
+  public double there(int symptom) {
+    SymptomPosterior all = tracking(symptom);
+    return all.share(ReportWeights.whereThere(all.tracking, symptom));
+  }
+
+  /** The probability that a symptom is absent. */
+  public double absent(int symptom) {
+    SymptomPosterior all = tracking(symptom);
+    return all.share(ReportWeights.whereAbsent(all.tracking, symptom));
+  }
+
+  /** The probability that the report of a symptom is wrong: a yes and it is absent, or a no. */
+  public double wrong(int symptom) {
+    return tracking.reports().report(symptom).saysYes() ? absent(symptom) : there(symptom);
+  }
+
+  /** The probability that no group makes a symptom, be it there or not. */
+  public double madeByNoGroup(int symptom) {
+    SymptomPosterior all = tracking(symptom);
+    double[] notMade = all.weights.notMade(all.tracking.set(symptom));
+    return all.share(new ReportWeights(notMade, all.weights.ofSound()));
+  }
+
+  private double share(ReportWeights part) {
+    int end = causes.count();
+    double wrong = SubsetSpace.dot(causes.wrong(end), part.ofMade());
+    return (wrong + causes.sound(end) * soundFactor * part.ofSound()) / total;
+  }
+
+  /**
+   * The shares of the nodes of a state with nodes, once the reports are known.
+   *
+   * @return for each node its share, 1 in all
+   */
+  public double[] nodeShares(int group, int state) {
+    return causes.group(group).nodeShares(state, others(group));
+  }
+
+  /**
+   * The same for the nodes of one fault of a state that is a pair of two.
+   *
+   * @param member 0 for the first fault of the pair, 1 for the second
+   */
+  public double[] nodeShares(int group, int state, int member) {
+    return causes.group(group).nodeShares(state, member, others(group));
+  }
+
+  /**
+   * The joint states, each counted by a product of one factor for each group.
+   *
+   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
+   */
+  public CountedStates count(double[]... factor) {
+    return count(factor, weights);
+  }
+
+  /**
+   * The same of what is there where groups make all symptoms and nothing else does: what a repair
+   * of the groups puts right. A symptom that something else makes is cured by none.
+   *
+   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
+   */
+  public CountedStates countMadeByGroups(double[]... factor) {
+    return count(factor, ReportWeights.withoutLeak(tracking));
+  }
+
+  private CountedStates count(double[][] factor, ReportWeights counted) {
+    List<GroupTables> groups = new ArrayList<>();
+    for (int g = 0; g < factor.length; g++) {
+      GroupTables group = causes.group(g);
+      groups.add(factor[g] == null ? group : group.times(factor[g]));
+    }
+    SymptomPosterior states =
+        new SymptomPosterior(
+            machine, tracking, new CausesBefore(groups, tracking.space()), counted);
+    return new CountedStates(states, states.total / total);
+  }
+
+  /** The probability of a joint state, one state number for each group. */
+  public double joint(int... states) {
+    double[] made = null;
+    double weight = 1;
+    for (int g = 0; g < states.length; g++) {
+      GroupTables group = causes.group(g);
+      weight *= group.weight(states[g]);
+      if (states[g] != GroupChances.HEALTHY) {
+        double[] own = tracking.space().zero();
+        group.table(states[g]).addTo(own, 1);
+        made = made == null ? own : group.table(states[g]).sums().union(made);
+      }
+    }
+    double explained =
+        made == null ? soundFactor * weights.ofSound() : SubsetSpace.dot(made, weights.ofMade());
+    return weight * explained / total;
+  }
+
+  /**
+   * The likeliest states, one state number for each group.
+   *
+   * @param count how many, 1 or more
+   * @return states with their probability, the likeliest first; ties in the order of the states
+   */
+  public List<JointState> likeliest(int count) {
+    return new LikeliestStates(causes, weights, tracking.space(), total).find(count, sound());
+  }
+}
