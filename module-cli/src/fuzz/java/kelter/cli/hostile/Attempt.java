@@ -1,5 +1,6 @@
 package kelter.cli.hostile;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 
@@ -23,8 +24,9 @@ record Attempt(Map<String, byte[]> files, List<String> arguments, boolean mayBeU
   String given() {
     StringBuilder all = new StringBuilder(String.join("\n", arguments));
     for (byte[] content : files.values()) {
-      all.append('\n').append(new String(content, java.nio.charset.StandardCharsets.UTF_8));
+      all.append('\n').append(new String(content, StandardCharsets.UTF_8));
     }
-    return all.toString();
+    // What is written in UTF-16 is found like the rest.
+    return all.toString().replace("\0", "");
   }
 }

@@ -91,7 +91,8 @@ record Trial(List<String> arguments, int code, String out, String err, Optional<
       return "tells a figure that is none";
     }
     boolean json = arguments.contains("json") && arguments.contains("--format");
-    return json && code == Kelter.DONE && !arguments.contains("--help") ? wrongJson() : "";
+    boolean help = arguments.get(0).equals("help") || arguments.contains("--help");
+    return json && code == Kelter.DONE && !help ? wrongJson() : "";
   }
 
   /** Complaints but those that tell what a plugin gave. */
