@@ -91,7 +91,7 @@ record Trial(List<String> arguments, int code, String out, String err, Optional<
       return "tells a figure that is none";
     }
     boolean json = arguments.contains("json") && arguments.contains("--format");
-    boolean help = arguments.get(0).equals("help") || arguments.contains("--help");
+    boolean help = arguments.indexOf("help") == 0 || arguments.contains("--help");
     return json && code == Kelter.DONE && !help ? wrongJson() : "";
   }
 
