@@ -2,7 +2,6 @@ package kelter.cli.hostile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,6 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.problem.InputException;
@@ -125,10 +127,12 @@ class CorporaTest {
   @Test
   void naughtyQuantities() throws IOException {
     String job = DEMO.resolve("jobs/heater-fine.json").toString();
-    for (String text : NAUGHTY) {
-      run(text, "compute", "heater-resistance", "power=2kW±" + text, "voltage=" + text);
+    for (int i = 0; i + 1 < NAUGHTY.size(); i++) {
+      String power = "2kW±" + NAUGHTY.get(i);
+      String voltage = NAUGHTY.get(i + 1);
+      run(power + voltage, "compute", "heater-resistance", "power=" + power, "voltage=" + voltage);
     }
-    for (int i = 0; i < NAUGHTY.size(); i += 8) {
+    for (int i = 0; i < NAUGHTY.size(); i += 16) {
       String text = NAUGHTY.get(i);
       run(text, "diagnose", "--what-if", "heater.resistance=" + text, job);
     }
@@ -136,31 +140,39 @@ class CorporaTest {
 
   @Test
   void naughtyTextsOfAJob() throws IOException {
-    String job = Files.readString(DEMO.resolve("jobs/heater-fine.json"));
-    assertTrue(job.contains("\"maker\": \""));
-    for (String text : NAUGHTY) {
-      String said = JsonText.write(new Json.Str(text)).strip();
-      Path file = folder.resolve("naughty.json");
-      Files.writeString(
-          file,
-          job.replaceAll(
-              "\"(maker|model|serial|said|displayed|title)\": \"[^\"]*\"",
-              "\"$1\": " + said.replace("\\", "\\\\").replace("$", "\\$")));
-      String format = text.length() % 2 == 0 ? "text" : "json";
-      run(text, "check", "--format", format, file.toString());
+    Matcher texts =
+        Pattern.compile("(\"(maker|model|said|displayed)\": )\"[^\"]*\"")
+            .matcher(Files.readString(DEMO.resolve("jobs/heater-fine.json")));
+    for (int next = 0; next < NAUGHTY.size(); ) {
+      StringBuilder job = new StringBuilder();
+      texts.reset();
+      while (texts.find()) {
+        Json text = new Json.Str(NAUGHTY.get(next++ % NAUGHTY.size()));
+        texts.appendReplacement(
+            job, Matcher.quoteReplacement(texts.group(1) + JsonText.write(text).strip()));
+      }
+      Path file = Files.writeString(folder.resolve("naughty.json"), texts.appendTail(job));
+      run(job.toString(), "check", "--format", next % 3 == 0 ? "text" : "json", file.toString());
     }
   }
 
+  /** Five columns at a time, and each text once more in a row. */
   @Test
   void naughtyHeadingsAndCellsOfALog() throws IOException {
-    for (String text : NAUGHTY) {
-      StringBuilder log = new StringBuilder("time;U (V);" + text + "\n");
+    for (int next = 0; next < NAUGHTY.size(); next += 5) {
+      List<String> five = NAUGHTY.subList(next, Math.min(NAUGHTY.size(), next + 5));
+      String cells =
+          five.stream()
+              .map(text -> ";\"" + text.replace("\"", "\"\"") + "\"")
+              .collect(Collectors.joining());
+      StringBuilder log = new StringBuilder("time;U (V)" + cells + "\n");
       for (int second = 0; second < 9; second++) {
-        log.append(second).append(";23").append(second % 2).append(';');
-        log.append(second == 5 ? text : "1").append('\n');
+        String row = second == 5 ? cells : ";1".repeat(five.size());
+        log.append(second).append(";23").append(second % 2).append(row).append('\n');
       }
       Path file = Files.writeString(folder.resolve("naughty.csv"), log);
-      run(text, "readings", "--format", "json", file.toString());
+      String format = next % 2 == 0 ? "text" : "json";
+      run(log.toString(), "readings", "--format", format, file.toString());
     }
   }
 }
