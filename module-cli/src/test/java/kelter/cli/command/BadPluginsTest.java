@@ -130,6 +130,7 @@ class BadPluginsTest {
         "apply | return null; | check 'lamp-lit' | list of findings is null",
         "apply | return java.util.Collections.singletonList(null); | check 'lamp-lit' | number 1 is null",
         "apply | deep(0); return List.of(); | check 'lamp-lit' | StackOverflowError",
+        "apply | return java.util.Collections.nCopies(20000, found(QuantityKind.POWER, kelter.core.check.Verdict.CONFORMS, 1).get(0)); | check 'lamp-lit' | gives 20000 findings",
         "apply | return found(null, kelter.core.check.Verdict.CONFORMS, 1); | check 'lamp-lit' | what a finding measured is null",
         "apply | return found(QuantityKind.POWER, null, 1); | check 'lamp-lit' | the verdict of a judgement is null",
         "apply | return found(QuantityKind.POWER, kelter.core.check.Verdict.CONFORMS, 0 / 0d); | check 'lamp-lit' | probability of conformity of NaN",
