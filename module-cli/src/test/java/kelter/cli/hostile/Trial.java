@@ -91,8 +91,12 @@ record Trial(List<String> arguments, int code, String out, String err, Optional<
       return "tells a figure that is none";
     }
     boolean json = arguments.contains("json") && arguments.contains("--format");
-    boolean help = arguments.indexOf("help") == 0 || arguments.contains("--help");
-    return json && code == Kelter.DONE && !help ? wrongJson() : "";
+    // Help and the version are told in words, whatever stands beside them.
+    boolean words =
+        arguments.indexOf("help") == 0
+            || arguments.indexOf("--version") == 0
+            || arguments.contains("--help");
+    return json && code == Kelter.DONE && !words ? wrongJson() : "";
   }
 
   /** Complaints but those that tell what a plugin gave. */
