@@ -15,6 +15,9 @@ import kelter.core.problem.Required;
  */
 record GuardedCheck(Guard guard, Check check, String id, String title) implements Check {
 
+  /** More of them nobody reads, and the risks of each take time. */
+  private static final int MOST = 1000;
+
   static GuardedCheck of(Guard guard, Check check) {
     String id = guard.ask("check of " + check.getClass().getName() + ", id()", check::id);
     return new GuardedCheck(
@@ -25,7 +28,17 @@ record GuardedCheck(Guard guard, Check check, String id, String title) implement
   public List<Finding> apply(Job job, DecisionRule rule) {
     return guard.ask(
         "check '" + id + "'",
-        () -> Required.list(check.apply(job, rule), "the list of findings"),
+        () -> few(Required.list(check.apply(job, rule), "the list of findings")),
         List.of());
+  }
+
+  private List<Finding> few(List<Finding> findings) {
+    if (findings.size() > MOST) {
+      throw new Guard.Failed(
+          "check '" + id + "'",
+          "gives " + findings.size() + " findings, where at most " + MOST + " can be used",
+          null);
+    }
+    return findings;
   }
 }

@@ -151,7 +151,7 @@ class TypedQuantitiesTest {
     String[] line = {"compute", "valve-flow", "kv=3 gpm", "pressure-drop=20 psi"};
     assertTrue(unbroken(Console.run(line).out()).contains("flow 3.524 gal (US)/min"));
     String json = Console.run(line[0], line[1], line[2], line[3], "--format", "json").out();
-    assertTrue(json.contains("\"unit\": \"[gal_us]/min\""), json);
+    assertTrue(json.contains("\"unit\" : \"[gal_us]/min\""), json);
   }
 
   private static String unbroken(String text) {

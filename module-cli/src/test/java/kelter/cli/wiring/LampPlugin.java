@@ -119,6 +119,14 @@ public final class LampPlugin {
 
         private static int deep(int x) { return 1 + deep(x + 1); }
 
+        private static List<Finding> found(
+            QuantityKind kind, kelter.core.check.Verdict verdict, double probability) {
+          return List.of(new Finding("lamp-lit", "lamp", "dark", "does it light?", "60 W", kind,
+              QuantityKind.POWER.unit(),
+              new kelter.core.check.Judgement(Optional.empty(), probability, verdict, false),
+              kelter.core.check.Limits.atLeast(10), INVENTED, List.of(), ""));
+        }
+
         private static double[] law(double[] x) { @law@ }
 
         @Override public About about() { @about@ }

@@ -1,7 +1,7 @@
 package kelter.core.check;
 
 import java.util.List;
-import java.util.Objects;
+import kelter.core.problem.Required;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
@@ -40,11 +40,29 @@ public record Finding(
     List<Caution> cautions,
     String remark) {
 
+  /**
+   * Checks that it can be told.
+   *
+   * @throws NullPointerException if anything is null
+   * @throws IllegalArgumentException if the unit does not fit what was measured
+   */
   public Finding {
-    Objects.requireNonNull(judgement);
-    Objects.requireNonNull(limits);
-    Objects.requireNonNull(source);
-    cautions = List.copyOf(cautions);
+    Required.value(id, "the id of a finding");
+    Required.value(component, "the component of a finding");
+    Required.value(observable, "the observable of a finding");
+    Required.value(title, "the title of a finding");
+    Required.value(shown, "the reading of a finding");
+    Required.value(kind, "what a finding measured");
+    Required.value(unit, "the unit of a finding");
+    Required.value(judgement, "the judgement of a finding");
+    Required.value(limits, "the limits of a finding");
+    Required.value(source, "the source of a finding");
+    cautions = Required.list(cautions, "the list of cautions");
+    Required.value(remark, "the remark of a finding");
+    if (!unit.dimension().equals(kind.unit().dimension())) {
+      throw new IllegalArgumentException(
+          id + ": a " + kind.name() + " is not told in " + unit.symbol());
+    }
   }
 
   /**

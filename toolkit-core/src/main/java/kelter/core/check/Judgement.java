@@ -5,6 +5,7 @@ import java.util.Optional;
 import kelter.core.job.Evaluation;
 import kelter.core.job.Instrument;
 import kelter.core.job.Reading;
+import kelter.core.problem.Required;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.InputQuantity;
 import kelter.core.vocabulary.Observable;
@@ -23,6 +24,23 @@ public record Judgement(
     double probabilityOfConformity,
     Verdict verdict,
     boolean assumed) {
+
+  /**
+   * Checks that it can be told.
+   *
+   * @throws NullPointerException if anything is null
+   * @throws IllegalArgumentException if the probability does not lie between 0 and 1, or something
+   *     conforms of which nothing can be told
+   */
+  public Judgement {
+    Required.optional(quantity, "the quantity of a judgement");
+    Required.value(verdict, "the verdict of a judgement");
+    boolean told = probabilityOfConformity >= 0 && probabilityOfConformity <= 1;
+    if (!told && !(Double.isNaN(probabilityOfConformity) && verdict != Verdict.CONFORMS)) {
+      throw new IllegalArgumentException(
+          verdict.words() + " with a probability of conformity of " + probabilityOfConformity);
+    }
+  }
 
   /** No verdict, since there is nothing to hold against anything. */
   static final Judgement NOT_MEASURED =

@@ -200,7 +200,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       for (int i = 0; i < calculation.outputs().size(); i++) {
         int place = i;
         Propagation.Propagated propagated =
-            Propagation.through(x -> calculation.law().apply(x)[place], estimates, least, most);
+            Propagation.through(x -> output(calculation, inputs, place, x), estimates, least, most);
         Output output = calculation.outputs().get(i);
         results.add(
             new Result(
@@ -224,6 +224,24 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
       }
     }
     return units;
+  }
+
+  private static double output(
+      Calculation calculation, List<Input> inputs, int place, double... x) {
+    double value = calculation.law().apply(x)[place];
+    if (Double.isFinite(value)) {
+      return value;
+    }
+    for (int i = 0; i < x.length; i++) {
+      if (x[i] != inputs.get(i).quantity().value()) {
+        throw new IllegalArgumentException(
+            inputs.get(i).parameter().id()
+                + ": '"
+                + inputs.get(i).text()
+                + "' reaches to where there is no result; state a smaller uncertainty");
+      }
+    }
+    throw new IllegalArgumentException("the values give no finite result");
   }
 
   private static Quantity quantity(Output output, Estimate estimate) {

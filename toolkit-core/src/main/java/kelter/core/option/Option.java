@@ -26,17 +26,43 @@ public record Option(
     Spread annualCost,
     double probabilityCheapest) {
 
+  /** How far a sum of chances may lie above 1. */
+  private static final double ROUNDING = 1e-9;
+
   /** The id of the option to buy a new machine. */
   public static final String REPLACE = "replace";
 
   /** The id of the option to leave the machine as it is. */
   public static final String NOTHING = "do-nothing";
 
+  /**
+   * Checks that it can be told.
+   *
+   * @throws NullPointerException if anything is null
+   * @throws IllegalArgumentException if a figure is not finite or a chance does not lie between 0
+   *     and 1
+   */
   public Option {
     Objects.requireNonNull(id);
     Objects.requireNonNull(title);
     Objects.requireNonNull(annualCost);
     remedies = List.copyOf(remedies);
+    requireFinite("outlay", outlay);
+    requireFinite("years", years);
+    requireChance("chance of a cure", probabilityOfCure);
+    requireChance("chance that it is cheapest", probabilityCheapest);
+  }
+
+  private static void requireFinite(String what, double figure) {
+    if (!Double.isFinite(figure)) {
+      throw new IllegalArgumentException("the " + what + " of an option is " + figure);
+    }
+  }
+
+  private static void requireChance(String what, double chance) {
+    if (!(chance >= 0 && chance <= 1 + ROUNDING)) {
+      throw new IllegalArgumentException("the " + what + " of an option is " + chance);
+    }
   }
 
   /**
@@ -56,5 +82,18 @@ public record Option(
    * @param median what it falls below with a chance of 50 %
    * @param high what it falls below with a chance of 95 %
    */
-  public record Spread(double mean, double low, double median, double high) {}
+  public record Spread(double mean, double low, double median, double high) {
+
+    /**
+     * Checks that it can be told.
+     *
+     * @throws IllegalArgumentException if a figure is not finite
+     */
+    public Spread {
+      requireFinite("mean", mean);
+      requireFinite("low end", low);
+      requireFinite("median", median);
+      requireFinite("high end", high);
+    }
+  }
 }

@@ -95,6 +95,9 @@ public final class QuantityParser {
     if (!(Math.abs(parsed.quantity().si()) <= GREATEST)) {
       throw new QuantityFormatException("'" + text.strip() + "' is too large");
     }
+    if (!(parsed.quantity().standardUncertaintySi() <= GREATEST)) {
+      throw new QuantityFormatException("'" + text.strip() + "' is too uncertain");
+    }
     return parsed;
   }
 

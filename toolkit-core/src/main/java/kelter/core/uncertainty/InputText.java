@@ -140,10 +140,14 @@ public final class InputText {
       throw new QuantityFormatException(
           "a t distribution needs its degrees of freedom, for instance (t, k=2.26, dof=9)");
     }
-    if (limited) {
-      return new ErrorTerm(ErrorTerm.STATED, shape, halfWidth / shape.divisor(), dof, false);
+    double u = halfWidth / (limited ? shape.divisor() : k);
+    if (!Double.isFinite(u)) {
+      throw new QuantityFormatException("a coverage factor of " + k + " is too small");
     }
-    return known ? ErrorTerm.normal(halfWidth / k) : ErrorTerm.studentT(halfWidth / k, dof);
+    if (limited) {
+      return new ErrorTerm(ErrorTerm.STATED, shape, u, dof, false);
+    }
+    return known ? ErrorTerm.normal(u) : ErrorTerm.studentT(u, dof);
   }
 
   private static double figure(String word, String what) {

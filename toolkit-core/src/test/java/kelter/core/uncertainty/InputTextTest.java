@@ -67,6 +67,9 @@ class InputTextTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "1 V ± 1e308 %",
+        "1 V ± 1e308 kV",
+        "1 V ± 1e14 kV (k=1e-300)",
         "5 V ± 0.3 (normal)",
         "5 V ± 0.3 (t, k=2)",
         "5 V ± 0.3 (triangular, k=2)",
