@@ -274,18 +274,6 @@ class KelterTest {
     assertFalse(console.err().contains("at kelter."));
   }
 
-  /** The law has no value for a current below zero, to which the uncertainty reaches. */
-  @Test
-  void anUncertaintyThatReachesBeyondALawIsToldWithItsParameter() {
-    Console console = Console.run("compute", "ground-fault-interrupter", "current=6 mA ± 1 A");
-
-    assertEquals(1, console.code());
-    assertEquals(
-        "kelter: ground-fault-interrupter: current: '6 mA ± 1 A' reaches to where there is no"
-            + " result; state a smaller uncertainty\n",
-        console.err());
-  }
-
   @Test
   void heaterResistanceFromItsNameplate() {
     Console console = Console.run("compute", "heater-resistance", "power=2kW", "voltage=230V");

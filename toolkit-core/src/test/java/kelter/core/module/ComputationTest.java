@@ -1,9 +1,12 @@
 package kelter.core.module;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import kelter.core.problem.InputException;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
@@ -83,5 +86,29 @@ class ComputationTest {
   @Test
   void whatIsAssumedDoesNotCount() {
     assertEquals("L/min", result(0, Map.of("head", "3 ft")).unit().code());
+  }
+
+  /** A law that has no value beyond a half of what its parameter may be. */
+  @Test
+  void anUncertaintyThatReachesToWhereThereIsNoResultIsToldWithItsParameter() {
+    Calculation half =
+        new Calculation(
+            "half",
+            "Less than a half",
+            "as it is",
+            "below a half",
+            Source.commonPractice("a test"),
+            List.of(Parameter.optional("share", "share", QuantityKind.RATIO, 0, 1, "0.4")),
+            List.of(new Output("share", "share", QuantityKind.RATIO)),
+            List.of(),
+            p -> new double[] {p[0] < 0.5 ? p[0] : Double.NaN});
+
+    InputException refused =
+        assertThrows(
+            InputException.class, () -> Computation.of(half, Map.of("share", "0.4 ± 0.3")));
+
+    assertTrue(
+        refused.getMessage().contains("share: '0.4 ± 0.3' reaches to where there is no result"),
+        refused.getMessage());
   }
 }
