@@ -18,6 +18,7 @@ import kelter.core.job.Reading;
 import kelter.core.owner.Terms;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -575,5 +576,20 @@ class JobFileTest {
       String text = Samples.FULL.replace("NOK", code);
       assertEquals(code, parse(text).prices().orElseThrow().currency().getCurrencyCode());
     }
+  }
+
+  @Test
+  void readingStopsWhereNobodyWouldCorrectMore() {
+    String text =
+        "{\"format\": \"kelter-job/1\", \"id\": \"a\", \"appliance\": {\"kind\": \"x\"},"
+            + " \"measurements\": ["
+            + "1,".repeat(50_000)
+            + "1]}";
+
+    InputException refused =
+        assertThrows(InputException.class, () -> JobFile.parse(text, new Vocabulary(List.of())));
+
+    assertEquals(20_001, refused.problems().size());
+    assertEquals("there may be more; reading stopped here", refused.problems().get(20_000).what());
   }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import kelter.core.problem.InputException;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Expected;
@@ -25,6 +26,9 @@ import kelter.core.vocabulary.Possible;
  * (RFC 6901) and reading goes on.
  */
 public final class JsonNode implements Place {
+
+  /** So many mistakes are noted; nobody corrects more before the next try. */
+  private static final int MOST = 20_000;
 
   private final Json value;
   private final String pointer;
@@ -53,9 +57,18 @@ public final class JsonNode implements Place {
     return Collections.unmodifiableSet(new LinkedHashSet<>(List.of(names)));
   }
 
+  /**
+   * Notes a mistake.
+   *
+   * @throws InputException with all mistakes so far, if there are so many that reading stops here
+   */
   @Override
   public void problem(String what, String remedy) {
     problems.add(new Problem(pointer, what, remedy));
+    if (problems.size() == MOST) {
+      problems.add(new Problem(pointer, "there may be more; reading stopped here", ""));
+      throw new InputException(problems);
+    }
   }
 
   /**
