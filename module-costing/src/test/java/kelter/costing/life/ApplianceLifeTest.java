@@ -101,6 +101,32 @@ class ApplianceLifeTest {
     assertEquals(life.survival(13), life.survival(8) * life.survival(8, 5), 1e-12);
   }
 
+  /**
+   * Two lives without memory (shape 1) of a mean of 10 and 20 years, three to one: after ten years
+   * 3/4 exp(-1) + 1/4 exp(-1/2) are left, and of the studies the first has not kept its 3/4.
+   */
+  @Test
+  void studiesCountByTheirShares() {
+    ApplianceLife life =
+        new ApplianceLife(List.of(new Weibull(10, 1), new Weibull(20, 1)), List.of(3.0, 1.0));
+    assertEquals(List.of(0.75, 0.25), life.shares());
+    assertEquals(12.5, life.mean(), 1e-12);
+    double first = 0.75 * Math.exp(-1);
+    double second = 0.25 * Math.exp(-0.5);
+    assertEquals(first + second, life.survival(10), 1e-14);
+    assertEquals(first / (first + second), life.weights(10)[0], 1e-14);
+    assertEquals((10 * first + 20 * second) / (first + second), life.meanResidual(10), 1e-12);
+  }
+
+  @Test
+  void aStudyWithoutAShareIsRefused() {
+    List<Weibull> two = List.of(new Weibull(10, 1), new Weibull(20, 1));
+    for (double share : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      List<Double> shares = List.of(1.0, share);
+      assertThrows(IllegalArgumentException.class, () -> new ApplianceLife(two, shares));
+    }
+  }
+
   @Test
   void anUnknownKindIsTakenForTheNearestAndSaidSo() {
     KindOfLife extractor = KindOfLife.of("washer-extractor");

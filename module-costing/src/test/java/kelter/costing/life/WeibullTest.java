@@ -107,8 +107,14 @@ class WeibullTest {
     assertThrows(IllegalArgumentException.class, () -> new Weibull(Double.NaN, 2));
     assertThrows(IllegalArgumentException.class, () -> new Weibull(10, 0));
     assertThrows(IllegalArgumentException.class, () -> new Weibull(10, Double.NaN));
+    assertEquals(
+        "a mean life of 0.0; it must be above zero and finite",
+        assertThrows(IllegalArgumentException.class, () -> Weibull.ofMean(0, 2)).getMessage());
     assertThrows(IllegalArgumentException.class, () -> Weibull.ofMean(-3, 2));
     Weibull life = new Weibull(10, 2);
+    assertEquals(0, life.residualQuantile(4, 0), 1e-12);
+    assertThrows(IllegalArgumentException.class, () -> life.survival(5, -1));
+    assertThrows(IllegalArgumentException.class, () -> life.residualQuantile(1, -0.1));
     assertThrows(IllegalArgumentException.class, () -> life.meanResidual(-1));
     assertThrows(IllegalArgumentException.class, () -> life.survival(Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> life.residualQuantile(1, 1));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class AnnualCostTest {
 
@@ -83,10 +84,19 @@ class AnnualCostTest {
 
   @Test
   void whatIsNotAnAmountIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> AnnualCost.of(Double.NaN, 0, 0, 0.03, 10));
-    assertThrows(IllegalArgumentException.class, () -> AnnualCost.of(1, 0, 0, 0.03, 0));
-    assertThrows(
-        IllegalArgumentException.class,
+    double none = Double.NaN;
+    refused("the outlay is NaN", () -> AnnualCost.of(none, 0, 0, 0.03, 10));
+    refused("the running cost is NaN", () -> AnnualCost.of(1, none, 0, 0.03, 10));
+    refused("the salvage is NaN", () -> AnnualCost.of(1, 0, none, 0.03, 10));
+    refused("a time of 0.0 a", () -> AnnualCost.of(1, 0, 0, 0.03, 0));
+    refused(
+        "the annual cost of a new machine is Infinity",
         () -> RepairOrReplace.breakEven(Double.POSITIVE_INFINITY, 0, 0.03, 4));
+    refused("the running cost is NaN", () -> RepairOrReplace.breakEven(1, none, 0.03, 4));
+  }
+
+  private static void refused(String words, Executable action) {
+    String message = assertThrows(IllegalArgumentException.class, action).getMessage();
+    assertTrue(message.startsWith(words), message);
   }
 }

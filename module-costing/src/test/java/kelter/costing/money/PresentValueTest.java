@@ -108,8 +108,13 @@ class PresentValueTest {
           assertThrows(IllegalArgumentException.class, () -> UniformPresentValue.factor(rate, 5))
               .getMessage();
       assertTrue(message.contains(String.valueOf(rate)), message);
+      assertEquals(
+          message,
+          assertThrows(IllegalArgumentException.class, () -> SinglePresentValue.factor(rate, 5))
+              .getMessage());
     }
     assertThrows(IllegalArgumentException.class, () -> SinglePresentValue.factor(0.03, -1));
+    assertThrows(IllegalArgumentException.class, () -> UniformPresentValue.factor(0.03, -1));
     assertThrows(IllegalArgumentException.class, () -> SinglePresentValue.factor(0.03, Double.NaN));
     assertThrows(
         IllegalArgumentException.class, () -> UniformPresentValue.capitalRecovery(0.03, 0));

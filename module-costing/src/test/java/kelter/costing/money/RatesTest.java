@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,6 +19,7 @@ class RatesTest {
     assertEquals(0.03, RealRate.of(0.0815, 0.05), 1e-12);
     assertEquals(-0.02, RealRate.of(0.029, 0.05), 1e-12);
     assertThrows(IllegalArgumentException.class, () -> RealRate.of(0.03, -1));
+    assertThrows(IllegalArgumentException.class, () -> RealRate.of(-1, 0.03));
   }
 
   /**
@@ -60,6 +63,31 @@ class RatesTest {
             .getMessage();
     assertTrue(message.contains("600.0") && message.contains("never"), message);
     assertThrows(IllegalArgumentException.class, () -> PayBack.years(600, 0, 0));
+    assertThrows(IllegalArgumentException.class, () -> PayBack.years(0, 0, 0.03));
+    assertThrows(IllegalArgumentException.class, () -> PayBack.years(-1, 10, 0));
     assertThrows(IllegalArgumentException.class, () -> PayBack.years(-1, 10, 0.03));
+  }
+
+  /** A saving that only pays the interest, 4 % of 600, never ends. */
+  @Test
+  void theInterestAloneNeverPaysBack() {
+    assertThrows(IllegalArgumentException.class, () -> PayBack.years(600, 600 * 0.04, 0.04));
+  }
+
+  @Test
+  void whatIsNoFigureIsNamed() {
+    assertEquals(
+        List.of(
+            "a discount rate of -2.0 a year; it must be above -1 (-100 %) and finite",
+            "the outlay is NaN; it must be a finite amount",
+            "the saving is Infinity; it must be a finite amount"),
+        List.of(
+            message(() -> PayBack.years(600, 100, -2)),
+            message(() -> PayBack.years(Double.NaN, 100, 0.03)),
+            message(() -> PayBack.years(600, Double.POSITIVE_INFINITY, 0.03))));
+  }
+
+  private static String message(Executable action) {
+    return assertThrows(IllegalArgumentException.class, action).getMessage();
   }
 }

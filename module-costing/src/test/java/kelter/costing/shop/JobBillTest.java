@@ -30,6 +30,9 @@ class JobBillTest {
   void workPartsAndTax() {
     JobBill bill =
         JobBill.of(tariff("64.00 EUR", "45 EUR", false, "0.19"), 50, List.of(part(2, "7.35 EUR")));
+    assertEquals(
+        List.of("Call-out", "Work, 50 min", "2 x seal"),
+        bill.lines().stream().map(JobBill.Line::text).toList());
     assertEquals("53.33 EUR", bill.lines().get(1).amount().format());
     assertEquals("18.38 EUR", bill.lines().get(2).amount().format());
     assertEquals("116.71 EUR", bill.net().format());
@@ -42,6 +45,7 @@ class JobBillTest {
   void nothingIsLostInTheMinorUnits() {
     JobBill bill =
         JobBill.of(tariff("0 EUR", "0.10 EUR", false, "0"), 0, List.of(part(1, "0.16 EUR")));
+    assertEquals("seal", bill.lines().get(1).text());
     assertEquals("0.30 EUR", bill.total().format());
   }
 
@@ -103,6 +107,33 @@ class JobBillTest {
     assertThrows(IllegalArgumentException.class, () -> JobBill.of(euro, -1, List.of()));
     assertThrows(IllegalArgumentException.class, () -> part(0, "9 EUR"));
     assertThrows(IllegalArgumentException.class, () -> part(1, "-9 EUR"));
-    assertThrows(IllegalArgumentException.class, () -> tariff("60 EUR", "45 EUR", false, "-0.1"));
+    refused("the price of an hour is -60;", "-60 EUR", 30, "45 EUR", "0.25", "0.19");
+    refused("the call-out is -45;", "60 EUR", 30, "-45 EUR", "0.25", "0.19");
+    refused("the mark-up is -0.25;", "60 EUR", 30, "45 EUR", "-0.25", "0.19");
+    refused("the tax is -0.19;", "60 EUR", 30, "45 EUR", "0.25", "-0.19");
+    refused("the least time is -30;", "60 EUR", -30, "45 EUR", "0.25", "0.19");
+  }
+
+  private static void refused(
+      String what, String hour, int minutes, String callOut, String markUp, String tax) {
+    String message =
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    new Tariff(
+                        Money.parse(hour),
+                        minutes,
+                        Money.parse(callOut),
+                        false,
+                        new BigDecimal(markUp),
+                        new BigDecimal(tax)))
+            .getMessage();
+    assertEquals(what + " it must not be negative", message);
+  }
+
+  @Test
+  void aPartMayCostNothing() {
+    JobBill bill = JobBill.of(tariff("60 EUR", "0 EUR", false, "0"), 60, List.of(part(1, "0 EUR")));
+    assertEquals("60.00 EUR", bill.total().format());
   }
 }

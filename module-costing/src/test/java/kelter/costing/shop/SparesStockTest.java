@@ -8,6 +8,7 @@ import org.apache.commons.statistics.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SparesStockTest {
 
@@ -38,9 +39,25 @@ class SparesStockTest {
     assertEquals(0, SparesStock.ready(0, 2));
   }
 
+  /** A stock whose chance is just the service level is enough, by the meaning of the level. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 8, 11, 16})
+  void aServiceLevelThatIsJustReachedIsReached(int stock) {
+    assertEquals(stock, SparesStock.least(3, SparesStock.ready(stock, 3)));
+  }
+
+  /** The greatest mean is taken: half of all draws lie below the mean, nearly. */
+  @Test
+  void theGreatestMeanIsTaken() {
+    double expected = PoissonDistribution.of(10_000).cumulativeProbability(9_999);
+    assertEquals(expected, SparesStock.ready(10_000, 10_000), 1e-9);
+  }
+
   @Test
   void whatIsOutsideItsRangeIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> SparesStock.least(1, 1));
+    assertThrows(IllegalArgumentException.class, () -> SparesStock.least(1, 0));
+    assertThrows(IllegalArgumentException.class, () -> SparesStock.ready(1, 10_001));
     assertThrows(IllegalArgumentException.class, () -> SparesStock.least(1, Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> SparesStock.ready(1, -1));
     assertThrows(IllegalArgumentException.class, () -> SparesStock.ready(-1, 1));

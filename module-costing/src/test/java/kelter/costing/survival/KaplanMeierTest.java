@@ -35,6 +35,7 @@ class KaplanMeierTest {
         0.5e-4);
     assertEquals(23, estimate.median().orElseThrow());
     assertEquals(0.7529, estimate.survival(12), 0.5e-4);
+    assertEquals(0.6902, estimate.survival(13), 0.5e-4);
   }
 
   @Test
@@ -47,6 +48,28 @@ class KaplanMeierTest {
         survivals(estimate),
         0.5e-4);
     assertEquals(8, estimate.median().orElseThrow());
+    assertEquals(0, errors(estimate)[11]);
+  }
+
+  @Test
+  void theMedianIsWhereJustHalfAreLeft() {
+    KaplanMeier half = KaplanMeier.of(List.of(Observed.failedAt(3), Observed.aliveAt(5)));
+    assertEquals(3, half.median().orElseThrow());
+  }
+
+  /**
+   * By hand: at 1 two of three at risk are of the first group, at 2 one of two, at 3 the only one.
+   * Expected are 2/3 + 1/2 + 1, the variance is 2/9 + 1/4 = 17/36, chi-squared (1/6)^2 / (17/36).
+   */
+  @Test
+  void theLastOneAtRiskAddsNoVariance() {
+    LogRank test =
+        LogRank.of(
+            List.of(Observed.failedAt(1), Observed.failedAt(3)), List.of(Observed.failedAt(2)));
+    assertEquals(2, test.observed());
+    assertEquals(13 / 6.0, test.expected(), 1e-12);
+    assertEquals(17 / 36.0, test.variance(), 1e-12);
+    assertEquals(1 / 17.0, test.chiSquared(), 1e-12);
   }
 
   /** NIST/SEMATECH e-Handbook 8.2.2.1: twenty units, ten failures, the rest censored at 500 h. */

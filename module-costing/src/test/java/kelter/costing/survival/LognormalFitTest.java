@@ -17,6 +17,25 @@ class LognormalFitTest {
     assertTrue(WeibullFit.of(Data.nist()).aic() < LognormalFit.of(Data.nist()).aic());
   }
 
+  /** The same likelihood, its maximum searched with SciPy 1.17.1 (scipy.optimize.minimize). */
+  @Test
+  void theSameExampleInSciPy() {
+    LognormalFit fit = LognormalFit.of(Data.nist());
+    assertEquals(6.226015064, Math.log(fit.life().median()), 1e-8);
+    assertEquals(0.908914048, fit.life().sigma(), 1e-8);
+    assertEquals(-75.196270779, fit.logLikelihood(), 1e-8);
+    assertEquals(10, fit.failures());
+  }
+
+  /** By hand: the logarithms 0 and 2 have the mean 1 and, over n, the deviation 1. */
+  @Test
+  void twoDifferentFailuresAreEnough() {
+    LognormalFit fit =
+        LognormalFit.of(List.of(Observed.failedAt(1), Observed.failedAt(Math.exp(2))));
+    assertEquals(Math.E, fit.life().median(), 1e-9);
+    assertEquals(1, fit.life().sigma(), 1e-9);
+  }
+
   /** Without censoring: mean and standard deviation (with n) of the logarithms, by hand. */
   @Test
   void withoutCensoringItIsMeanAndDeviationOfTheLogarithms() {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class WeibullFitTest {
 
-  private static final WeibullFit NIST = WeibullFit.of(Data.nist());
+  private final WeibullFit nist = WeibullFit.of(Data.nist());
 
   /**
    * NIST/SEMATECH e-Handbook 8.4.1.3, printed: scale 606.5280, shape 1.7208, log-likelihood
@@ -23,22 +23,22 @@ class WeibullFitTest {
    */
   @Test
   void theExampleOfTheNistHandbook() {
-    assertEquals(1.7208, NIST.life().shape(), 0.5e-4);
-    assertEquals(606.5280, NIST.life().scale(), 0.001);
-    assertEquals(-75.135, NIST.logLikelihood(), 0.5e-3);
-    assertEquals(154.27, NIST.aic(), 0.5e-2);
-    assertEquals(540.737, NIST.life().mean(), 0.002);
-    assertEquals(10, NIST.failures());
+    assertEquals(1.7208, nist.life().shape(), 0.5e-4);
+    assertEquals(606.5280, nist.life().scale(), 0.001);
+    assertEquals(-75.135, nist.logLikelihood(), 0.5e-3);
+    assertEquals(154.27, nist.aic(), 0.5e-2);
+    assertEquals(540.737, nist.life().mean(), 0.002);
+    assertEquals(10, nist.failures());
   }
 
   /** The same data in R 4.2.2, package survival 3.5-3, function survreg. */
   @Test
   void theSameExampleInR() {
-    assertEquals(1.720797261, NIST.life().shape(), 1e-8);
-    assertEquals(606.527558, NIST.life().scale(), 1e-5);
-    assertEquals(-75.13461816, NIST.logLikelihood(), 1e-8);
-    assertEquals(0.2059439, NIST.errorOfLogScale(), 1e-7);
-    assertEquals(0.2918128, NIST.errorOfLogShape(), 1e-7);
+    assertEquals(1.720797261, nist.life().shape(), 1e-8);
+    assertEquals(606.527558, nist.life().scale(), 1e-5);
+    assertEquals(-75.13461816, nist.logLikelihood(), 1e-8);
+    assertEquals(0.2059439, nist.errorOfLogScale(), 1e-7);
+    assertEquals(0.2918128, nist.errorOfLogShape(), 1e-7);
   }
 
   @Test
@@ -46,9 +46,9 @@ class WeibullFitTest {
     List<Observed> days =
         Data.nist().stream().map(o -> new Observed(o.time() / 24, o.failed())).toList();
     WeibullFit fit = WeibullFit.of(days);
-    assertEquals(NIST.life().shape(), fit.life().shape(), 1e-10);
-    assertEquals(NIST.life().scale() / 24, fit.life().scale(), 1e-9);
-    assertEquals(NIST.errorOfLogShape(), fit.errorOfLogShape(), 1e-10);
+    assertEquals(nist.life().shape(), fit.life().shape(), 1e-10);
+    assertEquals(nist.life().scale() / 24, fit.life().scale(), 1e-9);
+    assertEquals(nist.errorOfLogShape(), fit.errorOfLogShape(), 1e-10);
   }
 
   /** Lives drawn by another library from a known law: the interval holds it. */
@@ -69,7 +69,7 @@ class WeibullFitTest {
   @Test
   void leavingOutTheMachinesThatStillWorkMakesLivesTooShort() {
     List<Observed> failures = Data.nist().stream().filter(Observed::failed).toList();
-    assertTrue(WeibullFit.of(failures).life().mean() < 0.6 * NIST.life().mean());
+    assertTrue(WeibullFit.of(failures).life().mean() < 0.6 * nist.life().mean());
   }
 
   @Test
@@ -77,6 +77,8 @@ class WeibullFitTest {
     WeibullFit fit = WeibullFit.of(List.of(Observed.failedAt(4), Observed.aliveAt(9)));
     assertTrue(fit.isBasedOnFew());
     assertTrue(fit.shapeInterval()[1] / fit.shapeInterval()[0] > 4);
+    assertFalse(new WeibullFit(fit.life(), 5, 0, 1, 1).isBasedOnFew());
+    assertTrue(new WeibullFit(fit.life(), 4, 0, 1, 1).isBasedOnFew());
   }
 
   /** R's approximation of 95 % limits: value times exp(-1.96 se) to exp(1.96 se), arithmetic. */
@@ -84,7 +86,7 @@ class WeibullFitTest {
   void theIntervalFollowsFromTheErrorOfTheLogarithm() {
     double factor = Math.exp(1.96 * 0.2918128);
     assertArrayEquals(
-        new double[] {1.720797 / factor, 1.720797 * factor}, NIST.shapeInterval(), 2e-4);
+        new double[] {1.720797 / factor, 1.720797 * factor}, nist.shapeInterval(), 2e-4);
   }
 
   @Test

@@ -59,6 +59,11 @@ class UseTest {
   @Test
   void whatIsOutsideItsRangeIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(10, 4, 0));
+    assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(10, 0, 4));
+    assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(-1, 4, 4));
+    assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(1e300, 1e300, 1));
+    assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(1e200, 1, 1e-200));
+    assertEquals(0, LifeAtUse.years(0, 4, 4));
     assertThrows(IllegalArgumentException.class, () -> LifeAtUse.years(Double.NaN, 4, 4));
     assertThrows(IllegalArgumentException.class, () -> RunningCost.ofCycle(-1, 1, 0, 0, 0));
     assertThrows(IllegalArgumentException.class, () -> RunningCost.ofCycle(Double.NaN, 1, 0, 0, 0));
