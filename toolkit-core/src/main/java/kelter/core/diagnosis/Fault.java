@@ -17,6 +17,7 @@ import kelter.core.vocabulary.Ids;
  * @param source where the prior comes from
  * @param remedies what cures it, the least work first; one or more
  * @param wear how its chance changes with the age of the machine, if that is known
+ * @param symptoms what the whole machine then does, each symptom once
  */
 public record Fault(
     String id,
@@ -25,7 +26,31 @@ public record Fault(
     double prior,
     Source source,
     List<Remedy> remedies,
-    Optional<Wear> wear) {
+    Optional<Wear> wear,
+    List<FaultSymptom> symptoms) {
+
+  /**
+   * A fault that the whole machine does not show.
+   *
+   * @param id what is wrong, unique among the faults of the component
+   * @param component the id of the component
+   * @param title what is wrong, for a person
+   * @param prior the probability before anything is measured, above 0 and below 1
+   * @param source where the prior comes from
+   * @param remedies what cures it, the least work first; one or more
+   * @param wear how its chance changes with the age of the machine, if that is known
+   * @throws IllegalArgumentException if the prior is not between 0 and 1 or there is no remedy
+   */
+  public Fault(
+      String id,
+      String component,
+      String title,
+      double prior,
+      Source source,
+      List<Remedy> remedies,
+      Optional<Wear> wear) {
+    this(id, component, title, prior, source, remedies, wear, List.of());
+  }
 
   /**
    * Checks the figures.
@@ -39,6 +64,7 @@ public record Fault(
     Objects.requireNonNull(source);
     remedies = List.copyOf(remedies);
     Objects.requireNonNull(wear);
+    symptoms = List.copyOf(symptoms);
     if (!(prior > 0 && prior < 1)) {
       throw new IllegalArgumentException(id + ": a prior lies above 0 and below 1");
     }

@@ -18,6 +18,7 @@ import kelter.core.vocabulary.Ids;
  * @param measurements what was read, in the order of the job
  * @param prices what work, parts and a new machine cost, if stated
  * @param use how the machine is used
+ * @param market where it stands, if stated
  */
 public record Job(
     String id,
@@ -27,7 +28,33 @@ public record Job(
     List<Instrument> instruments,
     List<Measurement> measurements,
     Optional<Prices> prices,
-    Use use) {
+    Use use,
+    Optional<Market> market) {
+
+  /**
+   * A job that does not tell the market.
+   *
+   * @param id its name within the job book
+   * @param date when the call came, {@code yyyy-mm-dd}, may be empty
+   * @param appliance the machine
+   * @param complaint what the owner says and the machine displays
+   * @param instruments what readings were taken with, each id once
+   * @param measurements what was read, in the order of the job
+   * @param prices what work, parts and a new machine cost, if stated
+   * @param use how the machine is used
+   * @throws IllegalArgumentException if the id is not one
+   */
+  public Job(
+      String id,
+      String date,
+      Appliance appliance,
+      Complaint complaint,
+      List<Instrument> instruments,
+      List<Measurement> measurements,
+      Optional<Prices> prices,
+      Use use) {
+    this(id, date, appliance, complaint, instruments, measurements, prices, use, Optional.empty());
+  }
 
   /**
    * A job that tells nothing of the use of the machine.
@@ -67,6 +94,7 @@ public record Job(
     measurements = Required.list(measurements, "measurements of a job");
     Required.optional(prices, "prices of a job");
     Required.value(use, "use of a job");
+    Required.optional(market, "market of a job");
   }
 
   /**
@@ -112,6 +140,6 @@ public record Job(
     List<Measurement> pooled = RepeatedMeasurements.pooled(measurements);
     return pooled.size() == measurements.size()
         ? this
-        : new Job(id, date, appliance, complaint, instruments, pooled, prices, use);
+        : new Job(id, date, appliance, complaint, instruments, pooled, prices, use, market);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Instrument;
 import kelter.core.option.Weigher;
+import kelter.core.vocabulary.Symptom;
 
 /**
  * What a module adds. Found by {@link java.util.ServiceLoader}.
@@ -38,6 +39,15 @@ public interface CalculationModule {
    */
   default Parts parts() {
     return Parts.NONE;
+  }
+
+  /**
+   * Symptoms that only its machines have, beside those of any machine.
+   *
+   * @return symptoms whose ids no other module uses; none by default
+   */
+  default List<Symptom> symptoms() {
+    return List.of();
   }
 
   /**

@@ -16,18 +16,47 @@ import java.util.function.Function;
 public final class Vocabulary {
 
   private final Map<String, ComponentKind> kinds = new TreeMap<>();
+  private final Map<String, Symptom> symptoms = new LinkedHashMap<>();
 
   /**
-   * Puts together what the modules say.
+   * Puts together what the modules say of components; the symptoms are those of any machine.
    *
    * @param contributions kinds of components, an id more than once where several modules speak of
    *     it
    * @throws IllegalArgumentException if two modules give one word two meanings
    */
   public Vocabulary(Collection<ComponentKind> contributions) {
+    this(contributions, List.of());
+  }
+
+  /**
+   * Puts together what the modules say.
+   *
+   * @param contributions kinds of components, an id more than once where several modules speak of
+   *     it
+   * @param more symptoms that only some machines have, beside {@link Symptoms#ALL}
+   * @throws IllegalArgumentException if two modules give one word two meanings, or a symptom is
+   *     hidden by one that nobody knows
+   */
+  public Vocabulary(Collection<ComponentKind> contributions, Collection<Symptom> more) {
     for (ComponentKind kind : contributions) {
       ComponentKind earlier = kinds.get(kind.id());
       kinds.put(kind.id(), earlier == null ? kind : merge(earlier, kind));
+    }
+    List<Symptom> all = new ArrayList<>(Symptoms.ALL);
+    all.addAll(more);
+    for (Symptom symptom : all) {
+      Symptom earlier = symptoms.putIfAbsent(symptom.id(), symptom);
+      if (earlier != null && !earlier.equals(symptom)) {
+        throw new IllegalArgumentException(
+            "two modules give the symptom '" + symptom.id() + "' two meanings");
+      }
+    }
+    for (Symptom symptom : symptoms.values()) {
+      if (!symptoms.keySet().containsAll(symptom.maskedBy())) {
+        throw new IllegalArgumentException(
+            "the symptom '" + symptom.id() + "' is hidden by one that nobody knows");
+      }
     }
   }
 
@@ -71,6 +100,25 @@ public final class Vocabulary {
    */
   public Optional<ComponentKind> kind(String id) {
     return Optional.ofNullable(kinds.get(id));
+  }
+
+  /**
+   * All symptoms of machines.
+   *
+   * @return the symptoms of any machine, then those of the modules
+   */
+  public List<Symptom> symptoms() {
+    return List.copyOf(symptoms.values());
+  }
+
+  /**
+   * A symptom.
+   *
+   * @param id its word
+   * @return the symptom, or empty if there is none of that name
+   */
+  public Optional<Symptom> symptom(String id) {
+    return Optional.ofNullable(symptoms.get(id));
   }
 
   /**

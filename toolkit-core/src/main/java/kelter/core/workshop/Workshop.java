@@ -26,6 +26,7 @@ import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
 import kelter.core.shop.Shop;
+import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
 
 /**
@@ -48,7 +49,11 @@ public final class Workshop {
       all.addAll(module.parts().all());
     }
     this.parts = new Parts(all);
-    this.vocabulary = new Vocabulary(parts.kinds());
+    List<Symptom> symptoms = new ArrayList<>();
+    for (CalculationModule module : modules) {
+      symptoms.addAll(module.symptoms());
+    }
+    this.vocabulary = new Vocabulary(parts.kinds(), symptoms);
     this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
   }
 

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.Wear;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Symptom;
 
 /**
  * A fault of any part of a kind: what it changes, beside what it cannot be, what cures it.
@@ -19,6 +21,7 @@ import kelter.core.source.Source;
  * @param effects what it changes, in their order
  * @param apart the faults of the same component that are never there beside it; one of two such
  *     faults need name the other
+ * @param symptoms what the whole machine then does
  * @param cures what cures it, the least work first
  */
 public record FaultRow(
@@ -28,11 +31,13 @@ public record FaultRow(
     Optional<Wear> wear,
     List<Effect> effects,
     List<String> apart,
+    List<FaultSymptom> symptoms,
     List<Work> cures) {
 
   public FaultRow {
     effects = List.copyOf(effects);
     apart = List.copyOf(apart);
+    symptoms = List.copyOf(symptoms);
     cures = List.copyOf(cures);
   }
 
@@ -46,7 +51,8 @@ public record FaultRow(
    * @return a fault that changes nothing yet
    */
   public static FaultRow fault(String id, String title, double prior) {
-    return new FaultRow(id, title, prior, Optional.empty(), List.of(), List.of(), List.of());
+    return new FaultRow(
+        id, title, prior, Optional.empty(), List.of(), List.of(), List.of(), List.of());
   }
 
   /**
@@ -56,7 +62,7 @@ public record FaultRow(
    * @return the row
    */
   public FaultRow wears(Wear ageing) {
-    return new FaultRow(id, title, prior, Optional.of(ageing), effects, apart, cures);
+    return new FaultRow(id, title, prior, Optional.of(ageing), effects, apart, symptoms, cures);
   }
 
   /**
@@ -66,7 +72,7 @@ public record FaultRow(
    * @return the row
    */
   public FaultRow changes(Effect... all) {
-    return new FaultRow(id, title, prior, wear, List.of(all), apart, cures);
+    return new FaultRow(id, title, prior, wear, List.of(all), apart, symptoms, cures);
   }
 
   /**
@@ -76,7 +82,32 @@ public record FaultRow(
    * @return the row
    */
   public FaultRow apartFrom(String... faults) {
-    return new FaultRow(id, title, prior, wear, effects, List.of(faults), cures);
+    return new FaultRow(id, title, prior, wear, effects, List.of(faults), symptoms, cures);
+  }
+
+  /**
+   * The same with a symptom of the whole machine, whose chance runs straight over the severity.
+   *
+   * @param symptom what the machine does
+   * @param from the chance, 0 to 1, that this fault alone makes it as it begins
+   * @param to the chance, 0 to 1, at severity 1
+   * @return the row
+   */
+  public FaultRow makes(Symptom symptom, double from, double to) {
+    return makes(symptom, Course.line(from, to));
+  }
+
+  /**
+   * The same with a symptom of the whole machine.
+   *
+   * @param symptom what the machine does
+   * @param chance the chance, 0 to 1, that this fault alone makes it, by severity
+   * @return the row
+   */
+  public FaultRow makes(Symptom symptom, Course chance) {
+    List<FaultSymptom> all = new ArrayList<>(symptoms);
+    all.add(new FaultSymptom(symptom.id(), chance::at));
+    return new FaultRow(id, title, prior, wear, effects, apart, all, cures);
   }
 
   /**
@@ -86,7 +117,7 @@ public record FaultRow(
    * @return the row
    */
   public FaultRow curedBy(Work... works) {
-    return new FaultRow(id, title, prior, wear, effects, apart, List.of(works));
+    return new FaultRow(id, title, prior, wear, effects, apart, symptoms, List.of(works));
   }
 
   /** The fault on a component. */
@@ -95,6 +126,6 @@ public record FaultRow(
     for (Work cure : cures) {
       remedies.add(cure.on(component));
     }
-    return new Fault(id, component, title, prior, source, remedies, wear);
+    return new Fault(id, component, title, prior, source, remedies, wear, symptoms);
   }
 }
