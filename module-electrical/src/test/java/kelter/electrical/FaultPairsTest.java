@@ -119,14 +119,12 @@ class FaultPairsTest {
         0.001);
   }
 
-  /** Kirchhoff's law: with both ways open no current flows, and nothing hums. */
+  /** Kirchhoff's law: with both ways open no current flows. */
   @Test
-  void withBothWindingsOpenNothingHums() {
+  void withBothWindingsOpenNothingFlows() {
     for (String other : List.of("motor.auxiliary-open", "capacitor.open")) {
       Appliance machine = SampleMachines.MOTOR;
       assertEquals(0, forecast(machine, "motor.current", "motor.winding-open", other), 1e-9);
-      assertTrue(forecast(machine, "motor.hums", "motor.winding-open", other) < 0.1);
-      assertTrue(forecast(machine, "motor.hums", other) > 0.8);
     }
   }
 
@@ -138,7 +136,6 @@ class FaultPairsTest {
       double blocked = forecast(machine, "motor.current", "motor.seized");
       assertEquals(blocked, forecast(machine, "motor.current", open), 1e-9);
       assertEquals(blocked, forecast(machine, "motor.current", open, "motor.seized"), 1e-9);
-      assertTrue(forecast(machine, "motor.hums", open, "motor.seized") > 0.9);
     }
   }
 

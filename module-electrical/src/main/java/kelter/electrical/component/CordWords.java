@@ -107,11 +107,6 @@ public final class CordWords {
                   + " and read. The same for neutral; write the higher one.")
           .by(Electrical.live(12, Electrical.DROP_METER, ElectricalCautions.FIXED_WIRING));
 
-  /** Whether a tingle was felt. */
-  public static final Observable TINGLE =
-      Observable.named("tingle", "somebody felt a tingle at touchable metal")
-          .asked(1, "Ask. Never try it.");
-
   /** Whether plug or cord get hot. */
   public static final Observable PLUG_HOT =
       Observable.named("plug-hot", "plug or cord get hot, or smell of hot plastic")
@@ -136,8 +131,7 @@ public final class CordWords {
               TOUCH_CURRENT,
               VOLTAGE_DROP,
               PLUG_BURNS,
-              PLUG_HOT,
-              TINGLE),
+              PLUG_HOT),
           List.of(
               LENGTH,
               SECTION,

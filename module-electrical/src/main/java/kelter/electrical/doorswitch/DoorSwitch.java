@@ -23,12 +23,14 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
 import kelter.electrical.contact.Path;
 
-/** A door switch. Chances, resistances and spreads are from memory. */
+/** A door switch. Chances, those of symptoms too, resistances and spreads are from memory. */
 public final class DoorSwitch implements Part {
 
   static final Observable CLOSED_RESISTANCE =
@@ -42,10 +44,6 @@ public final class DoorSwitch implements Part {
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
           .how("Take one wire off, open the door and measure across the switch.")
           .by(Electrical.dead(4, Electrical.OHMMETER));
-
-  static final Observable DOES_NOT_START =
-      Observable.named("does-not-start", "it does not start although the door is closed")
-          .asked(2, "Ask, or close the door and start a programme.");
 
   private static final Source OPENS =
       Source.commonPractice("an open contact has more than 1 Mohm on an ordinary meter");
@@ -73,7 +71,7 @@ public final class DoorSwitch implements Part {
       new ComponentKind(
           "door-switch",
           "door switch",
-          List.of(CLOSED_RESISTANCE, OPEN_RESISTANCE, DOES_NOT_START),
+          List.of(CLOSED_RESISTANCE, OPEN_RESISTANCE),
           List.of(),
           List.of());
 
@@ -109,21 +107,29 @@ public final class DoorSwitch implements Part {
             .faults(
                 fault("contact-burnt", "contact of the door switch burnt", 0.03)
                     .wears(Wear.CONTACT)
-                    .changes(Path.poor(0.5, 60, 0.1, 0.7))
+                    .changes(Path.poor(0.5, 60))
+                    .makes(Symptoms.DOES_NOT_START, 0.1, 0.7)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.1, 0.6)
+                    .makes(Meaning.DOOR.symptom(), 0.1, 0.5)
                     .curedBy(renew),
                 fault("contact-open", "door switch does not close", 0.05)
                     .wears(Wear.CONTACT)
                     .apartFrom("contact-burnt")
-                    .changes(Path.open(0.95))
+                    .changes(Path.open())
+                    .makes(Symptoms.DOES_NOT_START, 0.85, 0.85)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.2, 0.2)
+                    .makes(Symptoms.LIGHT_OUT, 0.25, 0.25)
+                    .makes(Meaning.DOOR.symptom(), 0.5, 0.5)
                     .curedBy(renew),
                 fault("contact-welded", "contact of the door switch welded or bridged", 0.01)
                     .wears(Wear.CONTACT)
                     .apartFrom("contact-open")
                     .changes(Opened.RESISTANCE.becomes(0.1))
+                    .makes(Symptoms.DOES_NOT_START, 0.1, 0.1)
+                    .makes(Meaning.DOOR.symptom(), 0.25, 0.25)
                     .curedBy(renew))
             .looks(CLOSED_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7))
             .looks(OPEN_RESISTANCE, state -> state.of(Opened.RESISTANCE), Spread.constant(0.7))
-            .looks(DOES_NOT_START, Path.NOTICED)
             .build());
   }
 }

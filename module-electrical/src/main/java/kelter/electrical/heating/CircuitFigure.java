@@ -26,8 +26,6 @@ enum CircuitFigure implements Figure {
   PLUG_JOINT(HeatingCircuit.SOUND_JOINT),
   /** Share of the time in which it heats while it should. */
   DUTY(1),
-  /** Share of the wanted rise of temperature that is reached. */
-  REACHED(1),
   /** Flow of air over the one in order, as a ratio. */
   AIRFLOW(1),
   /** Scale or lint, from 0 to 1. */
@@ -41,9 +39,7 @@ enum CircuitFigure implements Figure {
   /** Probability that the sheath of the heater is damaged. */
   SHEATH_DAMAGED(0.02),
   /** Probability that the marking of the heater differs. */
-  MARKING_DIFFERS(0.02),
-  /** Probability that it gets too hot. */
-  OVERHEATS(0.02);
+  MARKING_DIFFERS(0.02);
 
   private final double inOrder;
 

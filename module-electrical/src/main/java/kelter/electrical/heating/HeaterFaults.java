@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
@@ -13,12 +14,13 @@ import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.insulation.EarthLeak;
 
 /**
- * What can be wrong with a heater and with what else leaks, what it changes, and what cures it;
- * chances and effects are from memory.
+ * What can be wrong with a heater and with what else leaks, what it changes, what the machine then
+ * does, and what cures it; chances and effects are from memory.
  *
  * <p>Faults that are one resistance between the same two terminals are never there together: a
  * heater that is open is not shorted, nor is only one of its elements open. A wrong heater may well
@@ -40,39 +42,66 @@ final class HeaterFaults {
 
   private HeaterFaults() {}
 
-  static List<FaultRow> ofHeater(Medium medium, int elements) {
-    Work renew = renew(medium);
+  static List<FaultRow> ofHeater(HeatingGroup group) {
+    Medium medium = group.medium();
+    int elements = group.rating().elements();
     List<FaultRow> rows = new ArrayList<>();
+    rows.add(shorted(group));
+    rows.add(wrongPart(group));
+    if (elements > 1) {
+      rows.add(elementOpen(group, elements));
+    }
     rows.add(
+        HeatSymptoms.cold(
+            fault("open", "heater open", 0.12)
+                .changes(
+                    CircuitFigure.HEATER_OPEN.becomes(1), CircuitFigure.SHEATH_DAMAGED.atLeast(0.3))
+                .apartFrom("shorted-turns", "element-open")
+                .curedBy(renew(medium))
+                .wears(Wear.HEATER),
+            group,
+            line(0.95, 0.95)));
+    rows.add(leaking(medium));
+    rows.add(hotTerminal(group));
+    rows.add(medium == Medium.AIR ? lint() : scaled());
+    return rows;
+  }
+
+  /** From about a quarter of its resistance the fuse or circuit-breaker acts. */
+  private static FaultRow shorted(HeatingGroup group) {
+    return HeatSymptoms.cold(
         fault("shorted-turns", "heater shorted, in part or wholly", 0.01)
             .changes(
                 CircuitFigure.RESISTANCE.times(power(1, 0.01)),
                 CircuitFigure.SHEATH_DAMAGED.becomes(line(0.3, 0.7)))
-            .curedBy(renew)
-            .wears(Wear.HEATER));
-    rows.add(
+            .makes(Symptoms.TRIPS_BREAKER, early(0, 0.95))
+            .makes(Symptoms.SMELLS_BURNT, 0.1, 0.4)
+            .curedBy(renew(group.medium()))
+            .wears(Wear.HEATER),
+        group,
+        early(0, 0.9));
+  }
+
+  private static FaultRow wrongPart(HeatingGroup group) {
+    return HeatSymptoms.slow(
         fault("wrong-part", "a heater of too little power fitted", 0.005)
             .changes(CircuitFigure.RESISTANCE.times(2), CircuitFigure.MARKING_DIFFERS.becomes(0.9))
-            .curedBy(renew));
-    if (elements > 1) {
-      double left = elements / (elements - 1.0);
-      rows.add(
-          fault("element-open", "one of " + elements + " elements open", 0.06)
-              .changes(CircuitFigure.RESISTANCE.times(line(left, left)))
-              .curedBy(renew)
-              .wears(Wear.HEATER));
-    }
-    rows.add(
-        fault("open", "heater open", 0.12)
-            .changes(
-                CircuitFigure.HEATER_OPEN.becomes(1), CircuitFigure.SHEATH_DAMAGED.atLeast(0.3))
-            .apartFrom("shorted-turns", "element-open")
-            .curedBy(renew)
-            .wears(Wear.HEATER));
-    rows.add(leaking(medium));
-    rows.add(hotTerminal(medium));
-    rows.add(medium == Medium.AIR ? lint() : scaled());
-    return rows;
+            .curedBy(renew(group.medium())),
+        group,
+        early(0.05, 0.75));
+  }
+
+  /** The more elements there are, the less one of them is missed. */
+  private static FaultRow elementOpen(HeatingGroup group, int elements) {
+    double left = elements / (elements - 1.0);
+    return HeatSymptoms.coldOrSlow(
+        fault("element-open", "one of " + elements + " elements open", 0.06)
+            .changes(CircuitFigure.RESISTANCE.times(line(left, left)))
+            .curedBy(renew(group.medium()))
+            .wears(Wear.HEATER),
+        group,
+        line(0.2 / elements, 0.2 / elements),
+        line(1.5 / elements, 1.5 / elements));
   }
 
   /** A heater in air has neither a seal nor water about it. */
@@ -92,25 +121,38 @@ final class HeaterFaults {
         .changes(
             CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE),
             CircuitFigure.SHEATH_DAMAGED.atLeast(line(0.15, 0.6)))
+        .makes(Symptoms.TRIPS_RCD, EarthLeak.TRIPS)
+        .makes(Symptoms.TRIPS_BREAKER, 0.05, 0.35)
+        .makes(Symptoms.STAYS_COLD, 0.05, 0.35)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.05, 0.45)
+        .makes(Symptoms.SHOCK_FELT, 0.01, 0.15)
         .curedBy(renew(medium))
         .wears(Wear.HEATER);
   }
 
-  private static FaultRow hotTerminal(Medium medium) {
-    return fault("hot-joint", "hot joint at a terminal or connector of the heater", 0.01)
-        .changes(
-            CircuitFigure.TERMINAL_JOINT.becomes(HOT_JOINT),
-            CircuitFigure.TERMINAL_BURNS.becomes(line(0.35, 0.95)))
-        .curedBy(
-            Work.byHand(
-                "renew-joint",
-                "cut the burnt wire back and renew connector and tab",
-                30,
-                0.85,
-                Caution.UNPLUG,
-                medium.hot()),
-            renew(medium))
-        .wears(Wear.WIRE);
+  /** It burns off at last. */
+  private static FaultRow hotTerminal(HeatingGroup group) {
+    Medium medium = group.medium();
+    return HeatSymptoms.cold(
+        fault("hot-joint", "hot joint at a terminal or connector of the heater", 0.01)
+            .changes(
+                CircuitFigure.TERMINAL_JOINT.becomes(HOT_JOINT),
+                CircuitFigure.TERMINAL_BURNS.becomes(line(0.35, 0.95)))
+            .makes(Symptoms.SMELLS_BURNT, 0.15, 0.75)
+            .makes(Symptoms.SPARKS, 0, 0.3)
+            .makes(Symptoms.TRIPS_BREAKER, 0, 0.3)
+            .curedBy(
+                Work.byHand(
+                    "renew-joint",
+                    "cut the burnt wire back and renew connector and tab",
+                    30,
+                    0.85,
+                    Caution.UNPLUG,
+                    medium.hot()),
+                renew(medium))
+            .wears(Wear.WIRE),
+        group,
+        line(0.1, 0.9));
   }
 
   static FaultRow hotPlug() {
@@ -119,6 +161,11 @@ final class HeaterFaults {
             CircuitFigure.PLUG_JOINT.becomes(HOT_JOINT),
             CircuitFigure.PLUG_BURNS.becomes(line(0.3, 0.8)),
             CircuitFigure.PLUG_HOT.becomes(line(0.15, 0.75)))
+        .makes(Symptoms.SMELLS_BURNT, 0.3, 0.9)
+        .makes(Symptoms.DOES_NOT_START, 0.1, 0.8)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.1, 0.4)
+        .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.6)
+        .makes(Symptoms.SPARKS, 0, 0.3)
         .curedBy(
             Work.renewing(
                 "renew-plug",
@@ -136,6 +183,12 @@ final class HeaterFaults {
             CircuitFigure.DEPOSIT.becomes(line(0.35, 0.95)),
             CircuitFigure.AIRFLOW.times(0.3),
             CircuitFigure.DUTY.times(0.5))
+        .makes(Symptoms.DOES_NOT_DRY, 0.7, 1)
+        .makes(Symptoms.WEAK_AIR, 0.6, 1)
+        .makes(Symptoms.RUNS_WITHOUT_END, 0.3, 0.7)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.2, 0.7)
+        .makes(Symptoms.TOO_HOT, 0.1, 0.5)
+        .makes(Symptoms.SMELLS_BURNT, 0, 0.2)
         .curedBy(
             Work.byHand(
                 "clear-air-path",
@@ -147,9 +200,18 @@ final class HeaterFaults {
         .wears(Wear.DEPOSIT);
   }
 
+  /** Scale costs flow and even heat before it costs heating time: the power stays. */
   private static FaultRow scaled() {
     return fault("scaled", "heater scaled", 0.08)
         .changes(CircuitFigure.DEPOSIT.becomes(line(0.35, 0.95)), CircuitFigure.DUTY.times(0.85))
+        .makes(Symptoms.HEATS_SLOWLY, 0.05, 0.45)
+        .makes(Symptoms.LOUD, 0.05, 0.6)
+        .makes(Symptoms.RUNS_OUT_EARLY, 0.1, 0.7)
+        .makes(Symptoms.WEAK_FLOW, 0.05, 0.45)
+        .makes(Symptoms.TEMPERATURE_SWINGS, 0, 0.3)
+        .makes(Symptoms.POOR_RESULT, 0.05, 0.45)
+        .makes(Symptoms.DISCOLOURED_WATER, 0, 0.3)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0, 0.3)
         .curedBy(
             Work.byHand(
                 "descale",
@@ -169,6 +231,10 @@ final class HeaterFaults {
   static FaultRow otherLeak() {
     return fault("other-leak", "another part or the wiring leaks to earth", 0.04)
         .changes(CircuitFigure.OTHER_LEAK.plus(EarthLeak.CONDUCTANCE))
+        .makes(Symptoms.TRIPS_RCD, EarthLeak.TRIPS)
+        .makes(Symptoms.TRIPS_BREAKER, 0.05, 0.35)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.05, 0.45)
+        .makes(Symptoms.SHOCK_FELT, 0.01, 0.15)
         .curedBy(
             new Work(
                 "find-leak",

@@ -22,8 +22,6 @@ import kelter.electrical.rating.HeaterRating;
  * @param power its power
  * @param voltage the voltage at its terminals
  * @param warming how fast the water warms, or how much warmer the air is than the room
- * @param cold whether water or air stay cold
- * @param slow whether it takes longer than it did
  * @param deposit how much scale is on it, or lint in the way of the air
  * @param sheath whether its sheath is damaged
  */
@@ -34,8 +32,6 @@ record HeaterWords(
     Observable power,
     Observable voltage,
     Observable warming,
-    Observable cold,
-    Observable slow,
     Observable deposit,
     Observable sheath) {
 
@@ -88,18 +84,6 @@ record HeaterWords(
           .how("Look at each terminal and connector, and whether it sits tight.")
           .by(Electrical.inside(5, ElectricalCautions.HOT_PART));
 
-  static final Observable TRIPS =
-      Observable.named("trips-rcd", "the residual-current device trips")
-          .asked(2, "Ask whether it trips, and when: at once, or after some heating.");
-
-  static final Observable TRIPS_BREAKER =
-      Observable.named("trips-breaker", "the fuse or circuit-breaker of the circuit acts")
-          .asked(2, "Ask which device acts: circuit-breaker, or residual-current device.");
-
-  static final Observable OVERHEATS =
-      Observable.named("overheats", "it gets hotter than it was set to")
-          .asked(5, "Ask for scalded wash, steam, or a smell of hot dust.");
-
   static final Observable MARKING_DIFFERS =
       Observable.named(
               "marking-differs", "the marking on the heater is not what the parts list says")
@@ -122,9 +106,6 @@ record HeaterWords(
                   "Read a thermometer in the water, or the machine's own, at the start and after 5 min"
                       + " of heating; divide.")
               .by(Electrical.runningWithWater(8, new Accuracy(0.03, 0.003))),
-          Observable.named("washes-cold", "the water stays cold")
-              .asked(5, "Ask, or feel the door glass after half an hour."),
-          slow("heats-slowly", "it heats, but takes longer than it did"),
           Observable.named("scale", "scale on the heater")
               .graded("none", "thin", "thick", "solid")
               .how("Drain, open, and look at the heater with a lamp.")
@@ -148,9 +129,6 @@ record HeaterWords(
               .how(
                   "Thermometer at the outlet after 5 min of heating with an empty drum, less the room.")
               .by(Electrical.running(8, new Accuracy(0.02, 1))),
-          Observable.named("dries-cold", "the air stays cold")
-              .asked(5, "Ask, or feel the outlet after five minutes."),
-          slow("dries-slowly", "it dries, but takes longer than it did"),
           Observable.named("lint", "lint on the heater and in the way of the air")
               .graded("none", "thin", "thick", "blocked")
               .how("Open the air duct at the heater and look.")
@@ -165,8 +143,6 @@ record HeaterWords(
       Observable power,
       Observable voltage,
       Observable warming,
-      Observable cold,
-      Observable slow,
       Observable deposit,
       Observable sheath) {
     ComponentKind kind =
@@ -181,19 +157,13 @@ record HeaterWords(
                 voltage,
                 JOINT_DROP,
                 warming,
-                TRIPS,
-                TRIPS_BREAKER,
-                cold,
-                slow,
-                OVERHEATS,
                 deposit,
                 TERMINAL_BURNS,
                 MARKING_DIFFERS,
                 sheath),
             List.of(HeaterRating.COLD_RESISTANCE, HeaterRating.ELEMENTS, amount),
             List.of());
-    return new HeaterWords(
-        kind, amount, current, power, voltage, warming, cold, slow, deposit, sheath);
+    return new HeaterWords(kind, amount, current, power, voltage, warming, deposit, sheath);
   }
 
   private static Observable current(Caution hot) {
@@ -217,11 +187,6 @@ record HeaterWords(
         .quantity(QuantityKind.VOLTAGE, 0, 500)
         .how("Clip on to both terminals, then let the machine heat and read.")
         .by(Electrical.live(10, Electrical.VOLTMETER, hot));
-  }
-
-  private static Observable slow(String id, String title) {
-    return Observable.named(id, title)
-        .asked(5, "Ask whether the programme takes longer than it did.");
   }
 
   private static Observable sheath(Caution... hot) {

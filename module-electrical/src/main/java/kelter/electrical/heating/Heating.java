@@ -74,18 +74,18 @@ public final class Heating implements Part {
     HeatingCircuit circuit = HeatingCircuit.of(group);
     heater(model, group, circuit);
     for (Component link : group.links()) {
-      ThermalLink.addTo(model, link);
+      ThermalLink.addTo(model, link, group);
     }
     for (Component relay : group.relays()) {
-      Relay.addTo(model, relay, circuit);
+      Relay.addTo(model, relay, group, circuit);
     }
     for (Component sensor : group.sensors()) {
-      TemperatureSensor.addTo(model, sensor, group.medium());
+      TemperatureSensor.addTo(model, sensor, group);
     }
     if (group.supply().isPresent()) {
-      MainsSupply.addTo(model, group.supply().get(), circuit);
+      MainsSupply.addTo(model, group, circuit);
     } else {
-      model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage());
+      model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage(group));
     }
     if (group.cord().isPresent()) {
       double conductor = conductor(group.cord().get());
@@ -107,10 +107,8 @@ public final class Heating implements Part {
     boolean air = group.medium() == Medium.AIR;
     model
         .on(group.heater(), words.kind())
-        .faults(HeaterFaults.ofHeater(group.medium(), group.rating().elements()))
+        .faults(HeaterFaults.ofHeater(group))
         .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
-        .looks(HeaterWords.TRIPS, Leaking::trips)
-        .looks(HeaterWords.OVERHEATS, CircuitFigure.OVERHEATS)
         .looks(words.deposit(), CircuitFigure.DEPOSIT)
         .looks(HeaterWords.TERMINAL_BURNS, CircuitFigure.TERMINAL_BURNS)
         .looks(HeaterWords.MARKING_DIFFERS, CircuitFigure.MARKING_DIFFERS)
@@ -122,9 +120,6 @@ public final class Heating implements Part {
         .observe(words.power(), Operation::power, new OfReading(2, 10))
         .observe(words.voltage(), Operation::terminalVoltage, circuit.fromReadingToReading())
         .observe(HeaterWords.JOINT_DROP, Operation::jointDrop, OF_DROPS)
-        .observe(HeaterWords.TRIPS_BREAKER, Operation::tripsBreaker)
-        .observe(words.cold(), Operation::staysCold)
-        .observe(words.slow(), Operation::isSlow)
         .usually(ofHeater(group.heater(), words.amount()))
         .observe(words.warming(), Operation::warming, new OfReading(2, air ? 2 : 5e-4, true));
   }

@@ -82,7 +82,6 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, d
     return new Operation(
         state,
         stated,
-        rating.power(),
         mains * (1 - LOST_IDLE * (1 - reaching)),
         mains * reaching,
         cold,
@@ -90,8 +89,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, d
         overloaded || isInterrupted(state, relays) ? Double.POSITIVE_INFINITY : contacts(relays),
         glowing * terminal,
         glowing * plug,
-        glowing * (terminal + plug - 2 * SOUND_JOINT),
-        overloaded);
+        glowing * (terminal + plug - 2 * SOUND_JOINT));
   }
 
   /** Resistance at work over the one at 20 °C, as the rating has it. */

@@ -50,7 +50,6 @@ public final class Leaking implements Part {
         .on(part, heated.get().words().kind())
         .faults(HeaterFaults.leaking(heated.get()))
         .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
-        .looks(HeaterWords.TRIPS, Leaking::trips)
         .build();
   }
 
@@ -62,10 +61,5 @@ public final class Leaking implements Part {
   /** Insulation resistance of the whole appliance, Ohm. */
   static double ofAppliance(State state) {
     return EarthLeak.insulation(state.of(CircuitFigure.LEAK) + state.of(CircuitFigure.OTHER_LEAK));
-  }
-
-  /** Probability that the residual-current device trips. */
-  static double trips(State state) {
-    return EarthLeak.trips(state.of(CircuitFigure.LEAK) + state.of(CircuitFigure.OTHER_LEAK));
   }
 }

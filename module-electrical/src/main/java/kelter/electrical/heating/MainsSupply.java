@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -12,7 +13,6 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
-import kelter.core.job.Component;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
@@ -21,6 +21,7 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
@@ -133,27 +134,35 @@ public final class MainsSupply implements Part {
   }
 
   /** Puts it into the model of a circuit. */
-  static void addTo(PartModel model, Component supply, HeatingCircuit circuit) {
+  static void addTo(PartModel model, HeatingGroup group, HeatingCircuit circuit) {
     model
-        .on(supply, SUPPLY)
-        .faults(lowVoltage())
+        .on(group.supply().orElseThrow(), SUPPLY)
+        .faults(lowVoltage(group))
         .under(circuit)
         .observe(IDLE, Operation::idle, circuit.fromReadingToReading())
         .observe(LOADED, Operation::supply, circuit.fromReadingToReading());
   }
 
-  /** It is told of the heater where the job lists no supply; from memory. */
-  static FaultRow lowVoltage() {
-    return fault("low-voltage", "too little voltage at the outlet: weak supply", 0.01)
-        .changes(CircuitFigure.REACHING.times(0.7))
-        .curedBy(
-            Work.byHand(
-                "mend-supply",
-                "hand the outlet and its circuit to an electrician",
-                30,
-                0.75,
-                Caution.UNPLUG,
-                ElectricalCautions.FIXED_WIRING))
-        .wears(Wear.WIRE);
+  /**
+   * It is told of the heater where the job lists no supply; from memory, the chances of symptoms
+   * too.
+   */
+  static FaultRow lowVoltage(HeatingGroup group) {
+    return HeatSymptoms.slow(
+        fault("low-voltage", "too little voltage at the outlet: weak supply", 0.01)
+            .changes(CircuitFigure.REACHING.times(0.7))
+            .makes(Symptoms.DOES_NOT_START, 0, 0.2)
+            .makes(Symptoms.HUMS_ONLY, 0, 0.2)
+            .curedBy(
+                Work.byHand(
+                    "mend-supply",
+                    "hand the outlet and its circuit to an electrician",
+                    30,
+                    0.75,
+                    Caution.UNPLUG,
+                    ElectricalCautions.FIXED_WIRING))
+            .wears(Wear.WIRE),
+        group,
+        early(0.05, 0.75));
   }
 }

@@ -10,7 +10,6 @@ import kelter.electrical.rating.HeaterRating;
  *
  * @param state what faults have left
  * @param stated what is stated with the reading
- * @param ratedPower the power of the heater in order, W
  * @param idle the voltage at the outlet with nothing switched on, V
  * @param supply the voltage at the outlet, V
  * @param cold the resistance of the heater at 20 °C, Ohm
@@ -21,12 +20,10 @@ import kelter.electrical.rating.HeaterRating;
  * @param plugJoint the resistance of the worst joint from outlet to cord, Ohm
  * @param badJoints by how much both have risen, Ohm: with joints in order the power is the rated
  *     one
- * @param overloaded whether the fuse or circuit-breaker acts
  */
 record Operation(
     State state,
     Stated stated,
-    double ratedPower,
     double idle,
     double supply,
     double cold,
@@ -34,8 +31,7 @@ record Operation(
     double contacts,
     double terminalJoint,
     double plugJoint,
-    double badJoints,
-    boolean overloaded) {
+    double badJoints) {
 
   /** How much the mains change from one reading to the next, as a ratio; from memory. */
   static final double FROM_READING_TO_READING = 0.01;
@@ -129,28 +125,6 @@ record Operation(
         * state.of(CircuitFigure.DUTY)
         * stated.warming.byWatt()
         / state.of(CircuitFigure.AIRFLOW);
-  }
-
-  /** Heat over the heat in order, all causes together. */
-  private double share() {
-    return power(supply)
-        / ratedPower
-        * state.of(CircuitFigure.DUTY)
-        * state.of(CircuitFigure.REACHED);
-  }
-
-  double tripsBreaker() {
-    return overloaded ? 0.95 : 0.02;
-  }
-
-  double staysCold() {
-    double byShare = 0.03 + 0.93 / (1 + Math.exp((share() - 0.45) / 0.1));
-    return Math.max(byShare, 0.6 * Leaking.trips(state));
-  }
-
-  double isSlow() {
-    double off = (share() - 0.6) / 0.2;
-    return 0.04 + 0.85 * Math.exp(-off * off);
   }
 
   /** Voltage across the contact of a relay, V: that of the mains where it stays open. */

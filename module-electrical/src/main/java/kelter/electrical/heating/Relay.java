@@ -12,6 +12,7 @@ import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
 import kelter.core.check.Measured;
 import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -25,15 +26,17 @@ import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperRule;
 
 /**
  * The relay of a heater. Contacts burn before they weld; a welded one stays closed whatever the
- * coil does. Chances, effects and spreads are from memory.
+ * coil does. Chances, those of symptoms too, effects and spreads are from memory.
  */
 public final class Relay implements Part {
 
@@ -139,7 +142,7 @@ public final class Relay implements Part {
   }
 
   /** Puts it into the model of its circuit. */
-  static void addTo(PartModel model, Component relay, HeatingCircuit circuit) {
+  static void addTo(PartModel model, Component relay, HeatingGroup group, HeatingCircuit circuit) {
     Work renew =
         Work.renewing(
             "renew-relay",
@@ -151,25 +154,7 @@ public final class Relay implements Part {
     model
         .on(relay, RELAY, Contact.values())
         .faults(
-            fault("contact-burnt", "relay contact burnt", 0.04)
-                .changes(
-                    Contact.RESISTANCE.times(power(1, WORST_CONTACT)),
-                    Contact.BURNS.becomes(line(0.35, 0.95)),
-                    Contact.SMELLS.becomes(line(0.1, 0.7)),
-                    CircuitFigure.DUTY.times(0.2))
-                .curedBy(renew)
-                .wears(Wear.CONTACT),
-            fault("contact-welded", "relay contact welded", 0.01)
-                .changes(
-                    Contact.WELDED.becomes(1),
-                    Contact.CLOSED_WHEN_OFF.becomes(0.99),
-                    Contact.SMELLS.atLeast(0.2),
-                    CircuitFigure.OVERHEATS.atLeast(0.8))
-                .curedBy(renew)
-                .wears(Wear.CONTACT),
-            fault("coil-open", "relay coil open", 0.015)
-                .changes(Contact.COIL_OPEN.becomes(1))
-                .curedBy(renew))
+            burnt(group).curedBy(renew), welded().curedBy(renew), coilOpen(group).curedBy(renew))
         .looks(CONTACT_BURNS, Contact.BURNS)
         .looks(BURNT_SMELL, Contact.SMELLS)
         .looks(CLOSED_WHEN_OFF, Contact.CLOSED_WHEN_OFF)
@@ -182,6 +167,42 @@ public final class Relay implements Part {
           state -> state.has(Contact.COIL_OPEN) ? Electrical.RESISTANCE.high() : coil,
           Spread.constant(0.1));
     }
+  }
+
+  private static FaultRow burnt(HeatingGroup group) {
+    return HeatSymptoms.coldOrSlow(
+        fault("contact-burnt", "relay contact burnt", 0.04)
+            .changes(
+                Contact.RESISTANCE.times(power(1, WORST_CONTACT)),
+                Contact.BURNS.becomes(line(0.35, 0.95)),
+                Contact.SMELLS.becomes(line(0.1, 0.7)),
+                CircuitFigure.DUTY.times(0.2))
+            .makes(Symptoms.SMELLS_BURNT, 0.1, 0.6)
+            .makes(Symptoms.TEMPERATURE_SWINGS, 0, 0.2)
+            .wears(Wear.CONTACT),
+        group,
+        line(0.05, 0.75),
+        line(0.4, 0.2));
+  }
+
+  private static FaultRow welded() {
+    return fault("contact-welded", "relay contact welded", 0.01)
+        .changes(
+            Contact.WELDED.becomes(1),
+            Contact.CLOSED_WHEN_OFF.becomes(0.99),
+            Contact.SMELLS.atLeast(0.2))
+        .makes(Symptoms.TOO_HOT, 0.8, 0.8)
+        .makes(Symptoms.RUNS_WITHOUT_END, 0.2, 0.2)
+        .makes(Symptoms.SMELLS_BURNT, 0.15, 0.15)
+        .makes(Meaning.TOO_HOT.symptom(), 0.3, 0.3)
+        .wears(Wear.CONTACT);
+  }
+
+  private static FaultRow coilOpen(HeatingGroup group) {
+    return HeatSymptoms.cold(
+        fault("coil-open", "relay coil open", 0.015).changes(Contact.COIL_OPEN.becomes(1)),
+        group,
+        line(0.95, 0.95));
   }
 
   /** Whether the contact stays open because the coil is. */

@@ -12,6 +12,7 @@ import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
 import kelter.core.check.Measured;
 import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -27,14 +28,16 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.SensorCurve;
 
 /**
  * A thermistor or platinum thermometer that governs a heater. One that is open or shorted reads
- * nothing that could drift, and the control then does not let it heat. Chances, effects and spreads
- * are from memory.
+ * nothing that could drift, and the control then does not let it heat. Chances, those of symptoms
+ * too, effects and spreads are from memory.
  */
 public final class TemperatureSensor implements Part {
 
@@ -168,7 +171,8 @@ public final class TemperatureSensor implements Part {
   }
 
   /** Puts it into the model of its circuit; what its curve would tell is asked where it has one. */
-  static void addTo(PartModel model, Component sensor, Medium medium) {
+  static void addTo(PartModel model, Component sensor, HeatingGroup group) {
+    Medium medium = group.medium();
     Work seat =
         Work.byHand(
             "seat-sensor",
@@ -183,31 +187,11 @@ public final class TemperatureSensor implements Part {
     model
         .on(sensor, TEMPERATURE_SENSOR, Sensor.values())
         .faults(
-            fault("reads-too-warm", "sensor drifted, reads too warm", 0.03)
-                .changes(Sensor.TOO_WARM.plus(DRIFT), CircuitFigure.REACHED.times(0.5))
-                .curedBy(renew)
-                .wears(Wear.SENSOR),
-            fault("reads-too-cold", "sensor drifted, reads too cold", 0.015)
-                .changes(
-                    Sensor.TOO_WARM.plus(-DRIFT), CircuitFigure.OVERHEATS.atLeast(line(0.1, 0.8)))
-                .apartFrom("reads-too-warm")
-                .curedBy(renew)
-                .wears(Wear.SENSOR),
-            fault("off-seat", "sensor off its seat", 0.015)
-                .changes(
-                    Sensor.OFF_SEAT.becomes(0.98),
-                    Sensor.OFF_BY.plus(-DRIFT),
-                    CircuitFigure.OVERHEATS.atLeast(line(0.1, 0.8)))
-                .curedBy(seat),
-            fault("sensor-shorted", "sensor shorted", 0.01)
-                .changes(Sensor.RESISTANCE.becomes(1e-3))
-                .apartFrom("reads-too-warm", "reads-too-cold")
-                .curedBy(renew),
-            fault("sensor-open", "sensor or its wire open", 0.03)
-                .changes(Sensor.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
-                .apartFrom("reads-too-warm", "reads-too-cold", "sensor-shorted")
-                .curedBy(seat, renew)
-                .wears(Wear.WIRE))
+            tooWarm(group).curedBy(renew),
+            tooCold().curedBy(renew),
+            offSeat().curedBy(seat),
+            shorted(group).curedBy(renew),
+            open(group).curedBy(seat, renew))
         .looks(OFF_ITS_SEAT, Sensor.OFF_SEAT);
     Optional<SensorCurve> curve = SensorCurve.of(sensor);
     if (curve.isPresent()) {
@@ -221,6 +205,63 @@ public final class TemperatureSensor implements Part {
           .under(new Thermometer(curve.get(), WASH))
           .observe(SHOWN_ERROR, Thermometer.Reading::shownError, Spread.relative(0.3).atLeast(2));
     }
+  }
+
+  /** The machine stops heating early. */
+  private static FaultRow tooWarm(HeatingGroup group) {
+    return HeatSymptoms.coldOrSlow(
+        fault("reads-too-warm", "sensor drifted, reads too warm", 0.03)
+            .changes(Sensor.TOO_WARM.plus(DRIFT))
+            .makes(Meaning.SENSOR.symptom(), 0.05, 0.3)
+            .wears(Wear.SENSOR),
+        group,
+        line(0.05, 0.55),
+        line(0.1, 0.4));
+  }
+
+  private static FaultRow tooCold() {
+    return tooHot(
+        fault("reads-too-cold", "sensor drifted, reads too cold", 0.015)
+            .changes(Sensor.TOO_WARM.plus(-DRIFT))
+            .makes(Meaning.SENSOR.symptom(), 0.05, 0.3)
+            .apartFrom("reads-too-warm")
+            .wears(Wear.SENSOR));
+  }
+
+  private static FaultRow offSeat() {
+    return tooHot(
+        fault("off-seat", "sensor off its seat", 0.015)
+            .changes(Sensor.OFF_SEAT.becomes(0.98), Sensor.OFF_BY.plus(-DRIFT))
+            .makes(Symptoms.TEMPERATURE_SWINGS, 0.05, 0.4));
+  }
+
+  private static FaultRow tooHot(FaultRow row) {
+    return row.makes(Symptoms.TOO_HOT, 0.1, 0.8)
+        .makes(Symptoms.POOR_RESULT, 0.1, 0.4)
+        .makes(Meaning.TOO_HOT.symptom(), 0, 0.4);
+  }
+
+  private static FaultRow shorted(HeatingGroup group) {
+    return unreadable(
+        fault("sensor-shorted", "sensor shorted", 0.01)
+            .changes(Sensor.RESISTANCE.becomes(1e-3))
+            .apartFrom("reads-too-warm", "reads-too-cold"),
+        group);
+  }
+
+  private static FaultRow open(HeatingGroup group) {
+    return unreadable(
+        fault("sensor-open", "sensor or its wire open", 0.03)
+            .changes(Sensor.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
+            .apartFrom("reads-too-warm", "reads-too-cold", "sensor-shorted")
+            .wears(Wear.WIRE),
+        group);
+  }
+
+  private static FaultRow unreadable(FaultRow row, HeatingGroup group) {
+    FaultRow shown =
+        row.makes(Meaning.SENSOR.symptom(), 0.7, 0.7).makes(Symptoms.DOES_NOT_START, 0.2, 0.2);
+    return HeatSymptoms.cold(shown, group, line(0.85, 0.85));
   }
 
   /** Whether it is open or shorted, so that the control does not let it heat. */

@@ -1,10 +1,12 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
+import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -15,13 +17,14 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
 import kelter.electrical.contact.Path;
 
 /**
  * A thermal link, a thermal cut-out or a limiting thermostat of a heating circuit. Chances and
- * spreads are from memory.
+ * spreads are from memory, those of symptoms too.
  */
 public final class ThermalLink implements Part {
 
@@ -49,26 +52,34 @@ public final class ThermalLink implements Part {
   }
 
   /** Puts it into the model of its circuit. */
-  static void addTo(PartModel model, Component link) {
+  static void addTo(PartModel model, Component link, HeatingGroup group) {
     model
         .on(link, THERMAL_LINK, Path.values())
-        .faults(
-            fault("open", "thermal link open", 0.05)
-                .changes(
-                    Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
-                    CircuitFigure.INTERRUPTED.becomes(1))
-                .curedBy(
-                    Work.renewing(
-                        "renew-thermal-link",
-                        "find why the thermal link opened, and renew it",
-                        30,
-                        0.9,
-                        Caution.UNPLUG,
-                        new Caution(
-                            Signal.WARNING,
-                            "A thermal link opens because something got too hot. Find out what"
-                                + " before a new one goes in, fit the same temperature and current,"
-                                + " and never bridge it."))))
+        .faults(open(group))
         .looks(LINK_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7));
+  }
+
+  /** In some machines it feeds the drive or the control too, which then does not start. */
+  private static FaultRow open(HeatingGroup group) {
+    double cold = group.medium() == Medium.AIR ? 0.7 : 0.85;
+    FaultRow open =
+        fault("open", "thermal link open", 0.05)
+            .changes(
+                Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
+                CircuitFigure.INTERRUPTED.becomes(1))
+            .curedBy(
+                Work.renewing(
+                    "renew-thermal-link",
+                    "find why the thermal link opened, and renew it",
+                    30,
+                    0.9,
+                    Caution.UNPLUG,
+                    new Caution(
+                        Signal.WARNING,
+                        "A thermal link opens because something got too hot. Find out what"
+                            + " before a new one goes in, fit the same temperature and current,"
+                            + " and never bridge it.")))
+            .makes(Symptoms.DOES_NOT_START, 0.3, 0.3);
+    return HeatSymptoms.cold(open, group, line(cold, cold));
   }
 }

@@ -18,8 +18,11 @@ public final class EarthLeak {
   /** A part in order against earth, Ohm. */
   private static final double SOUND = 3e8;
 
-  /** Leakage of a hot wet part over what its cold insulation tells. */
-  private static final double HOT = 4;
+  /**
+   * Leakage of a hot wet part over what its cold insulation tells, where somebody complains: so
+   * that of leaks in the middle of their range 86 in 100 trip.
+   */
+  private static final double HOT = 40;
 
   /** Mains to earth, V: other nets change the chance of tripping little. */
   private static final double MAINS = 230;
@@ -38,6 +41,9 @@ public final class EarthLeak {
 
   /** What a leak conducts to earth by its severity, S; leaks of several parts add up. */
   public static final Course CONDUCTANCE = Course.power(1 / FIRST, 1 / RANGE);
+
+  /** The chance that such a leak trips a residual-current device of 30 mA, by its severity. */
+  public static final Course TRIPS = severity -> tripping(CONDUCTANCE.at(severity));
 
   /** What an insulation tester shows: parts in order differ more than leaks of one severity. */
   public static final Spread<Object> SPREAD = new OfInsulation();
@@ -61,14 +67,8 @@ public final class EarthLeak {
     return 1 / (1 / SOUND + leak);
   }
 
-  /**
-   * The chance that a residual-current device of 30 mA trips.
-   *
-   * @param leak what leaks when cold beside the insulation of a part in order, S
-   * @return a probability strictly between 0 and 1
-   */
-  public static double trips(double leak) {
-    double logarithm = Math.log(HOT * MAINS / insulation(leak) / TRIP_CURRENT);
-    return 0.02 + 0.95 / (1 + Math.exp(-logarithm / TRIP_SCATTER));
+  private static double tripping(double leak) {
+    double logarithm = Math.log(HOT * MAINS * leak / TRIP_CURRENT);
+    return 1 / (1 + Math.exp(-logarithm / TRIP_SCATTER));
   }
 }

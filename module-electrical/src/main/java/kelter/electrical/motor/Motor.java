@@ -79,14 +79,6 @@ public final class Motor implements Part {
           .how("Clamp around one wire of the motor while it runs.")
           .by(Electrical.live(8, Electrical.CLAMP));
 
-  static final Observable HUMS =
-      Observable.named("hums", "it hums and does not turn")
-          .asked(2, "Listen at the start of the programme.");
-
-  static final Observable SILENT =
-      Observable.named("silent", "it makes no sound and does not turn")
-          .asked(2, "Listen at the start of the programme.");
-
   static final Observable TURNING =
       Observable.named("turning-by-hand", "how it turns by hand")
           .graded("freely", "roughly", "stiffly", "stuck")
@@ -100,10 +92,6 @@ public final class Motor implements Part {
       Observable.named("wet", "water marks, drops or fresh rust on it")
           .how("Look at the motor and above it with a lamp.")
           .by(Electrical.inside(5));
-
-  static final Observable TRIPS =
-      Observable.named("trips-rcd", "the residual-current device trips when it starts")
-          .asked(1, "Ask whether it trips, and when.");
 
   static final Observable MEASURED_CAPACITANCE =
       Observable.named("capacitance", "capacitance")
@@ -126,12 +114,9 @@ public final class Motor implements Part {
               AUXILIARY_RESISTANCE,
               INSULATION,
               CURRENT,
-              HUMS,
-              SILENT,
               TURNING,
               BURNT_SMELL,
-              WET,
-              TRIPS),
+              WET),
           List.of(MAIN, AUXILIARY),
           List.of());
 
@@ -193,13 +178,9 @@ public final class Motor implements Part {
         .on(motor, MOTOR)
         .faults(MotorFaults.ofMotor(auxiliary > 0))
         .looks(INSULATION, s -> EarthLeak.insulation(s.of(MotorFigure.LEAK)), EarthLeak.SPREAD)
-        .looks(TRIPS, s -> EarthLeak.trips(s.of(MotorFigure.LEAK)))
         .looks(TURNING, MotorFigure.STIFFNESS)
         .looks(BURNT_SMELL, MotorFigure.SMELLS)
-        .looks(WET, MotorFigure.WET)
-        .under(RunningMotor.AT_WORK)
-        .observe(HUMS, RunningMotor::hums)
-        .observe(SILENT, RunningMotor::silent);
+        .looks(WET, MotorFigure.WET);
     if (main > 0) {
       model
           .under(new CopperCoil(main, MotorFigure.MAIN))
@@ -212,9 +193,7 @@ public final class Motor implements Part {
     }
     if (motor.nameplate().current().isPresent()) {
       double rated = motor.nameplate().current().get().si();
-      model
-          .under(RunningMotor.AT_WORK)
-          .observe(CURRENT, running -> rated * running.current(), OF_LOAD);
+      model.under(RunningMotor.AT_WORK).observe(CURRENT, ratio -> rated * ratio, OF_LOAD);
     }
   }
 

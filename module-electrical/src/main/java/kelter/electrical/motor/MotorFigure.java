@@ -16,8 +16,6 @@ enum MotorFigure implements Figure {
   LEAK(0),
   /** How hard it turns by hand, from 0 to 1. */
   STIFFNESS(0.1),
-  /** Chance that it hums and does not turn, if current flows. */
-  HUMS(0.02),
   /** Chance of a burnt smell. */
   SMELLS(0.02),
   /** Chance that water marks are seen. */

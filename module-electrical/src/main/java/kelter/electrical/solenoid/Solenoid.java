@@ -21,12 +21,15 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
 
 /**
- * The coil of a valve, lock or pump that works by attraction. Chances and spreads are from memory.
+ * The coil of a valve, lock or pump that works by attraction. What the machine does without it
+ * depends on what it moves, which a job does not tell: the chances of symptoms are the shares of
+ * such coils that fill, lock, drain or dispense. Chances and spreads are from memory.
  */
 public final class Solenoid implements Part {
 
@@ -111,6 +114,12 @@ public final class Solenoid implements Part {
                         Coil.RESISTANCE.times(0.1),
                         Coil.NOTICED.becomes(line(0.1, 0.8)),
                         Coil.SMELLS.becomes(line(0.15, 0.8)))
+                    .makes(Symptoms.SMELLS_BURNT, 0.05, 0.4)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.05, 0.35)
+                    .makes(Symptoms.DOES_NOT_FILL, 0.02, 0.2)
+                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.02, 0.2)
+                    .makes(Symptoms.DOES_NOT_DRAIN, 0.01, 0.1)
+                    .makes(Symptoms.DISPENSER_STAYS_FULL, 0.01, 0.1)
                     .curedBy(renew),
                 fault("coil-open", "coil open", 0.04)
                     .apartFrom("coil-shorted")
@@ -118,6 +127,12 @@ public final class Solenoid implements Part {
                         Coil.RESISTANCE.becomes(CopperCoil.OPEN),
                         Coil.NOTICED.becomes(0.95),
                         Coil.SMELLS.becomes(0.15))
+                    .makes(Symptoms.SMELLS_BURNT, 0.1, 0.1)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.4, 0.4)
+                    .makes(Symptoms.DOES_NOT_FILL, 0.2, 0.2)
+                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.2, 0.2)
+                    .makes(Symptoms.DOES_NOT_DRAIN, 0.1, 0.1)
+                    .makes(Symptoms.DISPENSER_STAYS_FULL, 0.1, 0.1)
                     .curedBy(renew))
             .looks(DOES_NOT_ACT, Coil.NOTICED)
             .looks(COIL_SMELL, Coil.SMELLS)

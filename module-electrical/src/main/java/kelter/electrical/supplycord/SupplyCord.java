@@ -17,14 +17,15 @@ import kelter.core.module.Part;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.Path;
 
 /**
  * The protective conductor of a supply cord, from the plug to touchable metal. That it conducts
- * badly is noticed by a tingle, for which a small leak is enough: filters have one. Chances,
- * resistances and spreads are from memory.
+ * badly is noticed by a tingle, for which a small leak is enough: filters have one. Chances, those
+ * of symptoms too, resistances and spreads are from memory.
  */
 public final class SupplyCord implements Part {
 
@@ -71,18 +72,19 @@ public final class SupplyCord implements Part {
             .faults(
                 fault("earth-poor", "protective conductor poor", 0.01)
                     .wears(Wear.WIRE)
-                    .changes(Path.poor(0.3, 70, 0.03, 0.18))
+                    .changes(Path.poor(0.3, 70))
+                    .makes(Symptoms.SHOCK_FELT, 0.01, 0.15)
                     .curedBy(renew),
                 fault("earth-open", "protective conductor open", 0.02)
                     .wears(Wear.WIRE)
                     .apartFrom("earth-poor")
-                    .changes(Path.open(0.5))
+                    .changes(Path.open())
+                    .makes(Symptoms.SHOCK_FELT, 0.5, 0.5)
                     .curedBy(renew))
             .looks(
                 CordWords.PROTECTIVE_CONDUCTOR,
                 state -> state.of(Path.RESISTANCE),
                 Spread.constant(0.6))
-            .looks(CordWords.TINGLE, Path.NOTICED)
             .build());
   }
 }

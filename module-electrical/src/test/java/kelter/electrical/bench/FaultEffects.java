@@ -6,11 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Observable.Type;
+import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.ElectricalModule;
 import kelter.electrical.SampleMachines;
 
@@ -46,7 +49,8 @@ public final class FaultEffects {
             Made by the code (`kelter.electrical.bench.FaultEffects`) for the machines that were made up for the
             tests. The value of a machine in order, then at severity 0.3 and 0.8. A yes or no is told as the chance
             of a yes, a grade on a scale from 0 to 1, an open circuit as "open". What moves by less than half of the
-            spread between machines, or the chance of a yes by less than 0.1, is left out.
+            spread between machines, or the chance of a yes by less than 0.1, is left out. Below each, which symptoms
+            of the whole machine a fault alone makes, with the chance at 0.3 and at 0.8.
             """);
     for (Appliance appliance : SampleMachines.all()) {
       for (FaultModel model : new ElectricalModule().parts().faultModels(appliance)) {
@@ -80,6 +84,32 @@ public final class FaultEffects {
         }
       }
     }
+    appendSymptoms(text, model);
+  }
+
+  private static void appendSymptoms(StringBuilder text, FaultModel model) {
+    text.append("\n| fault | part | the machine | at 0.3 | at 0.8 |\n|---|---|---|---|---|\n");
+    for (Fault fault : model.faults()) {
+      for (FaultSymptom symptom : fault.symptoms()) {
+        text.append(
+            String.format(
+                Locale.ROOT,
+                "| %s | %s | %s | %.2f | %.2f |\n",
+                fault.title(),
+                fault.component(),
+                title(symptom.symptom()),
+                symptom.at(SLIGHT),
+                symptom.at(SEVERE)));
+      }
+    }
+  }
+
+  private static String title(String symptom) {
+    return Symptoms.ALL.stream()
+        .filter(s -> s.id().equals(symptom))
+        .findFirst()
+        .orElseThrow()
+        .title();
   }
 
   static double[][] forecast(FaultModel model, int fault, double severity) {

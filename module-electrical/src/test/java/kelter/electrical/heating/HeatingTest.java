@@ -139,7 +139,6 @@ class HeatingTest {
     FaultModel model = model(WASHER);
     assertEquals(0, of(model, "heater.open", 1, "heater.current"), 1e-3);
     assertEquals(230, of(model, "heater.open", 1, "heater.voltage"), 1);
-    assertTrue(of(model, "heater.open", 1, "heater.washes-cold") > 0.9);
     assertTrue(of(model, "heater.open", 1, "heater.resistance") > 1e7);
   }
 
@@ -153,10 +152,8 @@ class HeatingTest {
   }
 
   @Test
-  void aLeakTripsAndLeavesTheResistance() {
+  void aLeakLeavesTheResistance() {
     FaultModel model = model(WASHER);
-    assertTrue(of(model, "heater.leaking", 1, "heater.trips-rcd") > 0.9);
-    assertTrue(of(model, "heater.leaking", 0.1, "heater.trips-rcd") < 0.1);
     assertTrue(of(model, "heater.leaking", 0.1, "heater.insulation-resistance") < 2e6);
     assertEquals(26.45 / 1.02, of(model, "heater.leaking", 1, "heater.resistance"), 0.01);
   }
@@ -241,7 +238,6 @@ class HeatingTest {
     FaultModel model = model(DRYER);
     double healthy = of(model, "", 0, "heater.power");
     assertEquals(0.5, of(model, "heater.element-open", 1, "heater.power") / healthy, 1e-6);
-    assertTrue(of(model, "heater.element-open", 1, "heater.dries-slowly") > 0.5);
   }
 
   @Test

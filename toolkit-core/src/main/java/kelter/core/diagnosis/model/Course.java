@@ -36,6 +36,17 @@ public interface Course {
   }
 
   /**
+   * A parabola that ends level, for what shows early.
+   *
+   * @param from the value at severity 0
+   * @param to the value at severity 1
+   * @return from + (to - from) (2 s - s²)
+   */
+  static Course early(double from, double to) {
+    return new Early(from, to);
+  }
+
+  /**
    * A power, for what runs over decades.
    *
    * @param from the value at severity 0
@@ -98,6 +109,14 @@ record Chance(double from, double middle, double to) implements Course {
 
   private static double logOdds(double chance) {
     return Math.log(chance / (1 - chance));
+  }
+}
+
+/** A parabola that ends level. */
+record Early(double from, double to) implements Course {
+  @Override
+  public double at(double severity) {
+    return from + (to - from) * severity * (2 - severity);
   }
 }
 

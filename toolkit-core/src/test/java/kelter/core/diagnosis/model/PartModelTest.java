@@ -183,6 +183,18 @@ class PartModelTest {
     assertEquals(0.4, thin[0][3], 1e-12);
   }
 
+  /** Halfway a line has gone half the way, what shows late a quarter, what shows early the rest. */
+  @Test
+  void coursesDifferInTheMiddleAndAgreeAtTheEnds() {
+    for (Course course : List.of(Course.line(2, 10), Course.square(2, 10), Course.early(2, 10))) {
+      assertEquals(2, course.at(0), 1e-12);
+      assertEquals(10, course.at(1), 1e-12);
+    }
+    assertEquals(6, Course.line(2, 10).at(0.5), 1e-12);
+    assertEquals(4, Course.square(2, 10).at(0.5), 1e-12);
+    assertEquals(8, Course.early(2, 10).at(0.5), 1e-12);
+  }
+
   @Test
   void whatLiesBeyondTheSpanIsToldAsItsEnd() {
     FaultModel model = lit().build();
