@@ -134,14 +134,8 @@ final class JobReader {
   /** Whether it is a file of version 1; what that version has not is noted. */
   private static boolean isVersionOne(JsonNode root) {
     Optional<JsonNode> field = root.required("format");
-    Optional<String> format = field.isPresent() ? field.get().text() : Optional.empty();
-    if (format.isPresent() && !FORMATS.contains(format.get())) {
-      field
-          .get()
-          .problem(
-              "'" + format.get() + "' is not a known format",
-              "known: " + String.join(", ", FORMATS));
-    }
+    Optional<String> format =
+        field.isPresent() ? oneOf(field.get(), FORMATS, "format") : Optional.empty();
     boolean versionOne = format.isPresent() && format.get().equals(VersionOne.FORMAT);
     for (String name : SINCE_TWO) {
       Optional<JsonNode> later = versionOne ? root.optional(name) : Optional.empty();
@@ -157,8 +151,19 @@ final class JobReader {
   private static <T> Optional<T> word(JsonNode root, String name, Map<String, T> words) {
     Optional<JsonNode> field = root.optional(name);
     Optional<String> word =
-        field.isPresent() ? field.get().word(words.keySet(), name) : Optional.empty();
+        field.isPresent() ? oneOf(field.get(), words.keySet(), name) : Optional.empty();
     return word.map(words::get);
+  }
+
+  /** One of words so few that all are told: the nearest to US would be UK. */
+  private static Optional<String> oneOf(JsonNode field, Set<String> words, String what) {
+    Optional<String> text = field.text();
+    if (text.isPresent() && !words.contains(text.get())) {
+      field.problem(
+          "'" + text.get() + "' is not a known " + what, "known: " + String.join(", ", words));
+      return Optional.empty();
+    }
+    return text;
   }
 
   private Optional<Appliance> appliance(JsonNode root) {
