@@ -182,9 +182,9 @@ class DemoJobsTest {
 
     String leaks =
         boiler.replace(
-            "{ \"of\": \"heater\", \"observable\": \"trips-rcd\", \"reading\": \"yes\" },",
+            "\"measurements\": [",
             """
-            { "of": "heater", "observable": "trips-rcd", "reading": "yes" },
+            "measurements": [
             { "of": "heater", "observable": "insulation-resistance", "reading": "40 kOhm" },""");
     Diagnosis found = diagnose(leaks);
     assertEquals(List.of("heater.leaking"), best(found));

@@ -94,8 +94,8 @@ class StaysUnpluggedTest {
           Files.writeString(
               folder.resolve("meter.json"),
               text.replace(
-                  "{ \"of\": \"heater\", \"observable\": \"washes-cold\"",
-                  "{ \"of\": \"heater\", \"observable\": \"%s\", \"reading\": \"26 Ohm\", \"instrument\": \"%s\" }, { \"of\": \"heater\", \"observable\": \"washes-cold\""
+                  "{ \"of\": \"drain-pump\", \"observable\": \"noise\"",
+                  "{ \"of\": \"heater\", \"observable\": \"%s\", \"reading\": \"26 Ohm\", \"instrument\": \"%s\" }, { \"of\": \"drain-pump\", \"observable\": \"noise\""
                       .formatted(wrong[0], wrong[1])));
       Console console = Console.run("check", job.toString());
       assertEquals(1, console.code(), console.out());
