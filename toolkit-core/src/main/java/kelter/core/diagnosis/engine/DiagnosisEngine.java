@@ -24,7 +24,6 @@ import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Likelihood;
 import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.diagnosis.symptom.exact.JointState;
-import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.safety.Hazard;
@@ -179,16 +178,13 @@ public final class DiagnosisEngine {
       return JointPosterior.of(groups, asked, brought, priorSound);
     }
     JointPosterior ofSingles = JointPosterior.of(singles, asked, brought, priorSound);
-    List<SymptomPosterior.Lift> lifts = new ArrayList<>();
+    List<Group.Outside> outside = new ArrayList<>();
     for (int g = 0; g < singles.size(); g++) {
-      lifts.add(ofSingles.lift(g));
+      outside.add(ofSingles.outside(g));
     }
     List<Group> groups =
-        GroupWork.of(
-            models,
-            sideBySide,
-            g -> singles.get(g).withPairs(lifts.get(g).logTotal(), lifts.get(g).logLeast()));
-    return JointPosterior.of(groups, asked, brought, priorSound);
+        GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs(outside.get(g)));
+    return ofSingles.withPairs(groups, brought);
   }
 
   private NextMeasurements next(Posterior found) {

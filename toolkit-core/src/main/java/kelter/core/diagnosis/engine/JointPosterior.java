@@ -19,21 +19,28 @@ import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
  * <p>Groups share no reading and fail independently, but for causes in one that bring an effect in
  * another. Each of these is a further term of the prior, {@code 1 + sum of r_b [cause b and effect
  * b are there]}; a term keeps the form of a product over the groups, so that the posterior is the
- * sum of one exact posterior for each term.
+ * sum of one exact posterior for each term. One thread at a time may ask.
  */
 final class JointPosterior {
 
   private final List<Group> groups;
   private final Asked asked;
+  private final MachineChances machine;
   private final List<Term> terms;
+  private final double[][][] shares;
+  private final double[][] marginal;
 
   /** A term of the prior with its share of the whole and by how much its prior is multiplied. */
   private record Term(double share, BroughtAcross brought, SymptomPosterior posterior) {}
 
-  private JointPosterior(List<Group> groups, Asked asked, List<Term> terms) {
+  private JointPosterior(
+      List<Group> groups, Asked asked, MachineChances machine, List<Term> terms) {
     this.groups = groups;
     this.asked = asked;
+    this.machine = machine;
     this.terms = terms;
+    this.shares = new double[groups.size()][][];
+    this.marginal = new double[groups.size()][];
   }
 
   /**
@@ -50,10 +57,18 @@ final class JointPosterior {
     for (int g = 0; g < groups.size(); g++) {
       chances.add(
           new SymptomChances(groups.get(g), asked.symptoms())
-              .chances(BroughtAcross.logFactors(brought, g, groups.get(g))));
+              .chances(BroughtAcross.logFactors(brought, g, groups.get(g)), List.of()));
     }
-    SymptomPosterior usual =
-        SymptomPosterior.of(new MachineChances(chances, priorSound), asked.numbers());
+    MachineChances machine = new MachineChances(chances, priorSound);
+    return of(groups, asked, machine, SymptomPosterior.of(machine, asked.numbers()), brought);
+  }
+
+  private static JointPosterior of(
+      List<Group> groups,
+      Asked asked,
+      MachineChances machine,
+      SymptomPosterior usual,
+      List<BroughtAcross> brought) {
     List<Term> weighed = new ArrayList<>();
     weighed.add(new Term(usual.total(), null, usual));
     for (BroughtAcross each : brought) {
@@ -62,7 +77,26 @@ final class JointPosterior {
         weighed.add(new Term(each.ratio() * posterior.total(), each, posterior));
       }
     }
-    return new JointPosterior(groups, asked, shared(weighed));
+    return new JointPosterior(groups, asked, machine, shared(weighed));
+  }
+
+  /**
+   * The same with pairs of faults in its groups.
+   *
+   * @param paired the groups, each with its states and pairs between the last two
+   * @param brought which causes bring effects in other groups
+   */
+  JointPosterior withPairs(List<Group> paired, List<BroughtAcross> brought) {
+    List<GroupChances> chances = new ArrayList<>();
+    for (int g = 0; g < paired.size(); g++) {
+      chances.add(
+          new SymptomChances(paired.get(g), asked.symptoms())
+              .chances(
+                  BroughtAcross.logFactors(brought, g, paired.get(g)),
+                  machine.groups().get(g).states()));
+    }
+    MachineChances more = new MachineChances(chances, machine.priorSound());
+    return of(paired, asked, more, terms.get(0).posterior.with(more), brought);
   }
 
   /** The terms with shares that sum to 1. */
@@ -86,7 +120,7 @@ final class JointPosterior {
       double ratio = term.brought == null ? 1 : term.brought.ratio();
       rest.add(new Term(ratio * posterior.total(), term.brought, posterior));
     }
-    return new JointPosterior(groups, asked, shared(rest));
+    return new JointPosterior(groups, asked, machine, shared(rest));
   }
 
   List<Group> groups() {
@@ -99,6 +133,17 @@ final class JointPosterior {
 
   /** The probability that a group is in a state, whatever the others do. */
   double marginal(int group, int state) {
+    if (marginal[group] == null) {
+      double[] all = new double[groups.get(group).states()];
+      for (int each = 0; each < all.length; each++) {
+        all[each] = overTerms(group, each);
+      }
+      marginal[group] = all;
+    }
+    return marginal[group][state];
+  }
+
+  private double overTerms(int group, int state) {
     double sum = 0;
     for (Term term : terms) {
       sum += term.share * term.posterior.marginal(group, state);
@@ -127,8 +172,24 @@ final class JointPosterior {
   }
 
   /** How much the rest of the machine and the reports speak for the states of a group. */
-  SymptomPosterior.Lift lift(int group) {
-    return terms.get(0).posterior.lift(group);
+  Group.Outside outside(int group) {
+    SymptomPosterior.Lift lift = terms.get(0).posterior.lift(group);
+    return new Group.Outside() {
+      @Override
+      public double logTotal() {
+        return lift.logTotal();
+      }
+
+      @Override
+      public double logMost(int one, int other) {
+        return lift.logMost(one + 1, other + 1);
+      }
+
+      @Override
+      public double logLeast(int one, int other) {
+        return lift.logLeast(one + 1, other + 1);
+      }
+    };
   }
 
   /** The probability that nothing at all is wrong. */
@@ -241,18 +302,28 @@ final class JointPosterior {
 
   /** The shares of the nodes of a state once the reports are known, 1 in all. */
   double[] shares(int group, int state) {
+    if (shares[group] == null) {
+      shares[group] = new double[groups.get(group).states()][];
+    }
+    if (shares[group][state] == null) {
+      shares[group][state] = sharesWithReports(group, state);
+    }
+    return shares[group][state];
+  }
+
+  private double[] sharesWithReports(int group, int state) {
     double[] usual = groups.get(group).shares(state);
     if (asked.symptoms().isEmpty() || isPairOfSingles(group, state)) {
       return usual;
     }
-    double[] shares = new double[usual.length];
+    double[] all = new double[usual.length];
     double mass = 0;
     for (Term term : terms) {
       double weight = term.share * term.posterior.marginal(group, state);
       if (weight > 0) {
         double[] own = term.posterior.nodeShares(group, state);
-        for (int node = 0; node < shares.length; node++) {
-          shares[node] += weight * own[node];
+        for (int node = 0; node < all.length; node++) {
+          all[node] += weight * own[node];
         }
         mass += weight;
       }
@@ -260,10 +331,10 @@ final class JointPosterior {
     if (!(mass > 0)) {
       return usual;
     }
-    for (int node = 0; node < shares.length; node++) {
-      shares[node] /= mass;
+    for (int node = 0; node < all.length; node++) {
+      all[node] /= mass;
     }
-    return shares;
+    return all;
   }
 
   private boolean isPairOfSingles(int group, int state) {
@@ -284,13 +355,13 @@ final class JointPosterior {
     if (isPairOfSingles(group, state)) {
       return severity(group, fault + 1, fault);
     }
-    double[] shares = shares(group, state);
+    double[] ofNode = shares(group, state);
     double mean = 0;
     double square = 0;
-    for (int node = 0; node < shares.length; node++) {
+    for (int node = 0; node < ofNode.length; node++) {
       double severity = groups.get(group).severityAt(state, node, fault);
-      mean += shares[node] * severity;
-      square += shares[node] * severity * severity;
+      mean += ofNode[node] * severity;
+      square += ofNode[node] * severity * severity;
     }
     return new Diagnosis.Severity(mean, Math.sqrt(Math.max(0, square - mean * mean)));
   }

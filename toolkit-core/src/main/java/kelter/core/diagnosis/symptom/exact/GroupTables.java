@@ -1,5 +1,7 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import java.util.IdentityHashMap;
+import java.util.Map;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.StateChances;
 
@@ -30,6 +32,15 @@ final class GroupTables {
   }
 
   GroupTables(GroupChances group, Tracking tracking) {
+    this(group, tracking, Map.of());
+  }
+
+  /**
+   * Works out the tables.
+   *
+   * @param known tables of some of the states, as they are tracked here
+   */
+  GroupTables(GroupChances group, Tracking tracking, Map<StateChances.Nodes, StateTable> known) {
     this.space = tracking.space();
     this.group = group;
     this.tracking = tracking;
@@ -40,7 +51,8 @@ final class GroupTables {
     for (int state = 0; state < weight.length; state++) {
       weight[state] = Math.exp(group.states().get(state).logWeight() - top);
       if (group.states().get(state) instanceof StateChances.Nodes nodes) {
-        table[state] = StateTable.of(nodes, tracking);
+        StateTable before = known.get(nodes);
+        table[state] = before != null ? before : StateTable.of(nodes, tracking);
       }
     }
     for (int state = 0; state < weight.length; state++) {
@@ -50,6 +62,35 @@ final class GroupTables {
       all |= table[state].made();
     }
     this.made = all;
+  }
+
+  /** The tables of the states with nodes. */
+  Map<StateChances.Nodes, StateTable> known() {
+    return known(Tracking.NONE);
+  }
+
+  private Map<StateChances.Nodes, StateTable> known(int butMaking) {
+    Map<StateChances.Nodes, StateTable> known = new IdentityHashMap<>();
+    for (int state = 0; state < table.length; state++) {
+      if (group.states().get(state) instanceof StateChances.Nodes nodes
+          && (butMaking == Tracking.NONE || !nodes.makes(butMaking))) {
+        known.put(nodes, table[state]);
+      }
+    }
+    return known;
+  }
+
+  /**
+   * The same where one folded report is taken back, with weights as they are here.
+   *
+   * @param rest what is tracked and folded without it
+   * @param folded the symptom of the report; none if the tables cannot be taken over
+   */
+  GroupTables without(Tracking rest, int folded) {
+    boolean fits = folded != Tracking.NONE;
+    GroupTables without = new GroupTables(group, rest, fits ? known(folded) : Map.of());
+    System.arraycopy(weight, 0, without.weight, 0, weight.length);
+    return without;
   }
 
   /** The same states, their weights multiplied by a factor each. */

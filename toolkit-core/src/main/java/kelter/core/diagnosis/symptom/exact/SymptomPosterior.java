@@ -82,6 +82,20 @@ public final class SymptomPosterior {
     return of(machine, tracking, new CausesBefore(groups, tracking.space()));
   }
 
+  /**
+   * The same with further states in its groups. States that both have are not worked out again.
+   *
+   * @param more the states of the groups, in which the states of this posterior may stand at other
+   *     places
+   */
+  public SymptomPosterior with(MachineChances more) {
+    List<GroupTables> groups = new ArrayList<>();
+    for (int g = 0; g < causes.count(); g++) {
+      groups.add(new GroupTables(more.groups().get(g), tracking, causes.group(g).known()));
+    }
+    return of(more, tracking, new CausesBefore(groups, tracking.space()));
+  }
+
   private static SymptomPosterior of(
       MachineChances machine, Tracking tracking, CausesBefore causes) {
     ReportWeights weights = ReportWeights.of(tracking);
@@ -97,7 +111,15 @@ public final class SymptomPosterior {
   /** The same with one report taken back; symptoms stay tracked or folded as they are. */
   public SymptomPosterior without(int symptom) {
     Tracking rest = tracking.without(symptom);
-    return tracking.isFolded(symptom) ? of(machine, rest) : of(machine, rest, causes);
+    if (!tracking.isFolded(symptom)) {
+      return of(machine, rest, causes);
+    }
+    List<GroupTables> groups = new ArrayList<>();
+    for (int g = 0; g < causes.count(); g++) {
+      boolean fits = rest.space().equals(tracking.space());
+      groups.add(causes.group(g).without(rest, fits ? symptom : Tracking.NONE));
+    }
+    return of(machine, rest, new CausesBefore(groups, rest.space()));
   }
 
   private SymptomPosterior tracking(int symptom) {
@@ -137,27 +159,55 @@ public final class SymptomPosterior {
     return others[group];
   }
 
-  /**
-   * How much all other groups and the reports speak for the states of a group.
-   *
-   * @param logTotal the natural logarithm of the weight, prior times likelihood, at which a state
-   *     of the group would be as likely as all there is if they spoke for it as much as they can
-   * @param logLeast by how much the least that they speak for a state lies below that, as a natural
-   *     logarithm, 0 or less
-   */
-  public record Lift(double logTotal, double logLeast) {}
-
   /** How much all other groups and the reports speak for the states of a group. */
   public Lift lift(int group) {
-    double[] ofEach = ofEach(group);
-    double most = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (double each : ofEach) {
-      most = Math.max(most, each);
-      least = Math.min(least, each);
+    double[] most = ofEach(group);
+    double[] least = most.clone();
+    for (int symptom = 1; symptom < most.length; symptom <<= 1) {
+      for (int set = 0; set < most.length; set++) {
+        if ((set & symptom) != 0) {
+          most[set] = Math.max(most[set], most[set ^ symptom]);
+          least[set] = Math.min(least[set], least[set ^ symptom]);
+        }
+      }
     }
     double logTop = machine.groups().get(group).logTop();
-    return new Lift(logTop + Math.log(total / most), Math.log(least / most));
+    return new Lift(causes.group(group), logTop + Math.log(total), most, least);
+  }
+
+  /** How much all other groups and the reports speak for the states of one group. */
+  public static final class Lift {
+    private final GroupTables tables;
+    private final double logTotal;
+    private final double[] most;
+    private final double[] least;
+
+    /** The most and the least that is made of any subset of each set. */
+    private Lift(GroupTables tables, double logTotal, double[] most, double[] least) {
+      this.tables = tables;
+      this.logTotal = logTotal;
+      this.most = most;
+      this.least = least;
+    }
+
+    /** The natural logarithm of the weight of all there is. */
+    public double logTotal() {
+      return logTotal;
+    }
+
+    /** The most that they can speak for a state that makes what two others make. */
+    public double logMost(int one, int other) {
+      return Math.log(most[made(one, other)]);
+    }
+
+    /** The least. */
+    public double logLeast(int one, int other) {
+      return Math.log(least[made(one, other)]);
+    }
+
+    private int made(int one, int other) {
+      return tables.table(one).made() | tables.table(other).made();
+    }
   }
 
   /** What all others make of each set, over all cases. */

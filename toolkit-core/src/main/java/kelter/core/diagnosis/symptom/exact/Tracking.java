@@ -27,7 +27,8 @@ final class Tracking {
   /** Up to so many symptoms reports that may be folded are tracked all the same. */
   static final int USUAL = 8;
 
-  private static final int NONE = -1;
+  /** No symptom. */
+  static final int NONE = -1;
 
   private final Reports reports;
   private final List<Integer> tracked;
