@@ -43,6 +43,7 @@ class FaultPairsTest {
     assertEquals(
         Set.of(
             "heater.shorted-turns heater.open",
+            "heater.leaking heater.sheath-split",
             "sensor.reads-too-warm sensor.reads-too-cold",
             "sensor.reads-too-warm sensor.sensor-shorted",
             "sensor.reads-too-cold sensor.sensor-shorted",
@@ -58,7 +59,9 @@ class FaultPairsTest {
   void anOpenHeaterHasNoElementLeft() {
     assertEquals(
         Set.of(
-            "air-heater.shorted-turns air-heater.open", "air-heater.element-open air-heater.open"),
+            "air-heater.shorted-turns air-heater.open",
+            "air-heater.element-open air-heater.open",
+            "air-heater.leaking air-heater.sheath-split"),
         apart(SampleMachines.DRYER));
   }
 
@@ -68,6 +71,8 @@ class FaultPairsTest {
         Set.of(
             "motor.shorted-turns motor.winding-open",
             "capacitor.weak capacitor.open",
+            "capacitor.weak capacitor.burst",
+            "capacitor.open capacitor.burst",
             "cord.earth-poor cord.earth-open",
             "door.contact-burnt door.contact-open",
             "door.contact-open door.contact-welded",

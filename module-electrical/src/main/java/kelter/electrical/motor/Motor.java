@@ -101,6 +101,7 @@ public final class Motor implements Part {
 
   static final Observable SWOLLEN =
       Observable.named("swollen", "it is swollen, cracked or leaks")
+          .proving()
           .how("Look at its case, without touching it: nothing is discharged for that.")
           .by(Electrical.inside(3, ElectricalCautions.CHARGED_CAPACITOR));
 
@@ -200,7 +201,7 @@ public final class Motor implements Part {
   private static void addCapacitor(PartModel model, Component capacitor) {
     model
         .on(capacitor, RUN_CAPACITOR)
-        .faults(MotorFaults.WEAK, MotorFaults.OPEN)
+        .faults(MotorFaults.WEAK, MotorFaults.OPEN, MotorFaults.BURST)
         .looks(SWOLLEN, MotorFigure.SWOLLEN);
     double marked = capacitor.si(CAPACITANCE);
     if (marked > 0) {

@@ -306,7 +306,7 @@ class HeatingTest {
   void whatBurnsIsSmeltAndSeen() {
     FaultModel model = model(WASHER);
     assertTrue(of(model, "relay.contact-burnt", 1, "relay.burnt-smell") > 0.6);
-    assertTrue(of(model, "heater.leaking", 1, "heater.sheath-damaged") > 0.5);
+    assertTrue(of(model, "heater.sheath-split", 0.1, "heater.sheath-damaged") > 0.9);
     assertTrue(of(model, "heater.scaled", 1, "heater.sheath-damaged") < 0.05);
   }
 
