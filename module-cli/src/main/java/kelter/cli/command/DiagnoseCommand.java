@@ -1,5 +1,6 @@
 package kelter.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.advice.PriceAdvice;
@@ -35,7 +36,8 @@ final class DiagnoseCommand implements Command {
       CommandOption.many(
           "--what-if",
           "READING",
-          "show the ranking if component.observable=reading held; may be given several times");
+          "show the ranking if component.observable=reading or symptom=answer (yes, no, sometimes,"
+              + " not-asked) held; may be given several times");
 
   @Override
   public CommandUsage usage() {
@@ -50,6 +52,7 @@ final class DiagnoseCommand implements Command {
             "kelter diagnose demo/jobs/washer-extractor.json",
             "kelter diagnose --why drain-pump.passages-blocked demo/jobs/washer-extractor.json",
             "kelter diagnose --what-if heater.resistance=OL demo/jobs/washer-extractor.json",
+            "kelter diagnose --what-if stays-cold=yes demo/jobs/washer-extractor.json",
             "kelter diagnose --format json demo/jobs/washer-extractor.json"));
   }
 
@@ -98,11 +101,13 @@ final class DiagnoseCommand implements Command {
     Settling settling = machine.settling();
     Diagnosis diagnosis = machine.diagnosis();
     List<String> notes = notes(machine);
+    List<String> allNotes = new ArrayList<>(invocation.notes());
+    allNotes.addAll(notes);
     invocation.advise(PriceAdvice.of(job, machine.remedies()));
     List<Caution> cautions = machine.cautions();
     Command.show(
         invocation,
-        () -> DiagnosisJson.diagnosis(job, cautions, findings, settling, diagnosis, notes),
+        () -> DiagnosisJson.diagnosis(job, cautions, findings, settling, diagnosis, allNotes),
         () ->
             JobText.cautions(cautions, terminal)
                 + DiagnosisText.of(job, findings, settling, diagnosis, notes, terminal));

@@ -43,6 +43,7 @@ final class Invocation {
   private final Opening opening;
   private final Terminal terminal;
   private Optional<Path> job = Optional.empty();
+  private List<String> notes = List.of();
   private final boolean diagnoses;
   private Found found;
   private Shop shop;
@@ -189,8 +190,17 @@ final class Invocation {
   Job job() {
     JobDocument document = job(file());
     job = Optional.of(file());
+    notes = document.notes();
+    if (!advised) {
+      notes.forEach(note -> terminal.complain("kelter: " + note));
+    }
     advise(JobAdvice.of(document, clock().millis() / MILLISECONDS_PER_DAY));
     return document.job();
+  }
+
+  /** How what an older version of the format says was taken in the job that was read. */
+  List<String> notes() {
+    return notes;
   }
 
   /**

@@ -1,24 +1,38 @@
 package kelter.cli.diagnosis;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import kelter.core.file.VersionOne;
+import kelter.core.job.Complaint;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
+import kelter.core.job.SymptomReport;
+import kelter.core.job.SymptomReport.Answer;
+import kelter.core.job.rule.SymptomRules;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
 
-/** Readings that were not taken, put into a job as if they had been. */
+/**
+ * Readings that were not taken, and answers that were not given, put into a job as if they were.
+ */
 public final class WhatIf {
+
+  private static final String NOT_ASKED = "not-asked";
 
   private final Job job;
   private final Vocabulary vocabulary;
@@ -30,19 +44,25 @@ public final class WhatIf {
   }
 
   /**
-   * A job in which some readings are others, or are there.
+   * A job in which some readings or reports of symptoms are others, or are there.
    *
    * @param job the job, which stays as it is
    * @param vocabulary the words of all modules
-   * @param readings {@code component.observable=reading}, each
+   * @param readings {@code component.observable=reading} or {@code symptom=answer}, each; an answer
+   *     is yes, no, sometimes or not-asked
    * @return the other job; conditions of a reading that is replaced are kept
    * @throws InputException with all that is wrong with the readings
    */
   public static Job in(Job job, Vocabulary vocabulary, List<String> readings) {
     WhatIf whatIf = new WhatIf(job, vocabulary);
     List<Measurement> measurements = new ArrayList<>(job.measurements());
+    Complaint complaint = job.complaint();
     for (String reading : readings) {
-      whatIf.measurement(reading).ifPresent(measurement -> replace(measurements, measurement));
+      if (isOfTheMachine(reading)) {
+        complaint = whatIf.reported(reading, complaint);
+      } else {
+        whatIf.measurement(reading).ifPresent(measurement -> replace(measurements, measurement));
+      }
     }
     if (!whatIf.problems.isEmpty()) {
       throw new InputException(whatIf.problems);
@@ -51,11 +71,39 @@ public final class WhatIf {
         job.id(),
         job.date(),
         job.appliance(),
-        job.complaint(),
+        complaint,
         job.instruments(),
         measurements,
         job.prices(),
-        job.use());
+        job.use(),
+        job.market());
+  }
+
+  /** Whether a symptom is told: no component stands before what is read. */
+  private static boolean isOfTheMachine(String text) {
+    int equals = text.indexOf('=');
+    return equals > 0 && text.lastIndexOf('.', equals) < 0;
+  }
+
+  private Complaint reported(String text, Complaint complaint) {
+    int equals = text.indexOf('=');
+    Place at = (what, remedy) -> problem(text, what, remedy);
+    Optional<Symptom> symptom =
+        SymptomRules.symptom(text.substring(0, equals).strip(), vocabulary, at);
+    String word = text.substring(equals + 1).strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+    Map<String, Answer> answers = new LinkedHashMap<>();
+    for (Answer answer : Answer.values()) {
+      answers.put(answer.id(), answer);
+    }
+    List<String> known = new ArrayList<>(answers.keySet());
+    known.add(NOT_ASKED);
+    if (!at.isKnown(word, known, "report of a symptom") || symptom.isEmpty()) {
+      return complaint;
+    }
+    String id = symptom.get().id();
+    return word.equals(NOT_ASKED)
+        ? complaint.without(id)
+        : complaint.with(new SymptomReport(id, answers.get(word)));
   }
 
   private static void replace(List<Measurement> measurements, Measurement other) {
@@ -81,7 +129,10 @@ public final class WhatIf {
     int equals = text.indexOf('=');
     int dot = text.indexOf('.');
     if (dot <= 0 || equals < dot) {
-      problem(text, "is no reading", "write it as component.observable=reading");
+      problem(
+          text,
+          "is no reading",
+          "write it as component.observable=reading, or a symptom as stays-cold=yes");
       return Optional.empty();
     }
     String id = text.substring(0, dot).strip();
@@ -96,6 +147,15 @@ public final class WhatIf {
   }
 
   private Optional<Observable> observable(String text, Component component, String id) {
+    Optional<Symptom> moved = VersionOne.symptom(component.kind(), id);
+    if (moved.isPresent()) {
+      problem(
+          text,
+          "'%s' of %s is a symptom of the whole machine"
+              .formatted(id, QuantityFormat.withArticle(component.kind())),
+          "write for instance " + moved.get().id() + "=yes");
+      return Optional.empty();
+    }
     Optional<Observable> found = vocabulary.observable(component.kind(), id);
     if (found.isEmpty()) {
       List<String> known =

@@ -24,6 +24,7 @@ public record PublishedSchema(String name, String text) {
   public static List<PublishedSchema> all() {
     List<PublishedSchema> all = new ArrayList<>();
     all.add(new PublishedSchema("job", JobFile.schema()));
+    all.add(new PublishedSchema("job-1", JobFile.schemaOfVersionOne()));
     all.add(new PublishedSchema("shop", ShopFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));

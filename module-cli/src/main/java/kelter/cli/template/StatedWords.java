@@ -1,16 +1,25 @@
 package kelter.cli.template;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
+import kelter.core.job.Complaint.Reason;
+import kelter.core.job.Market;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
+import kelter.core.vocabulary.Meaning;
+import kelter.core.vocabulary.Symptom;
 
 /**
- * The member of a template that tells which words nameplates, figures, curves and circumstances of
- * readings have.
+ * The members of a template that tell which words a job, nameplates, figures, curves and
+ * circumstances of readings have, and which symptoms can be asked for.
  */
 final class StatedWords {
 
@@ -24,6 +33,11 @@ final class StatedWords {
   /** The member with its name, for some kinds of components. */
   static String of(List<ComponentKind> kinds) {
     StringBuilder text = new StringBuilder("  \"x-what-can-be-stated\": {\n");
+    text.append("    \"market\": \"").append(words(Market.values(), Market::name)).append("\",\n");
+    text.append("    \"reason\": \"").append(words(Reason.values(), Reason::id)).append("\",\n");
+    text.append("    \"displayed\": [\"")
+        .append(words(Meaning.values(), Meaning::id))
+        .append("\"],\n");
     text.append(NAMEPLATE);
     for (ComponentKind kind : kinds) {
       List<String> parts = parts(kind);
@@ -33,6 +47,26 @@ final class StatedWords {
       }
     }
     return text.append("\n  },\n").toString();
+  }
+
+  private static <T> String words(T[] values, Function<T, String> word) {
+    return Arrays.stream(values).map(word).collect(Collectors.joining(" or "));
+  }
+
+  /** The member that tells what to ask for each symptom; what a machine shows is stated apart. */
+  static String questions(List<Symptom> symptoms) {
+    Set<String> shown =
+        Arrays.stream(Meaning.values())
+            .map(meaning -> meaning.symptom().id())
+            .collect(Collectors.toSet());
+    return symptoms.stream()
+        .filter(symptom -> !shown.contains(symptom.id()))
+        .map(symptom -> "    \"" + symptom.id() + "\": " + quoted(symptom.question()))
+        .collect(Collectors.joining(",\n", "  \"x-what-can-be-asked\": {\n", "\n  },\n"));
+  }
+
+  private static String quoted(String text) {
+    return JsonText.write(new Json.Str(text)).strip();
   }
 
   private static List<String> parts(ComponentKind kind) {

@@ -8,12 +8,25 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.vocabulary.Symptoms;
 import kelter.core.vocabulary.Vocabulary;
 
-/** Job files to fill in. Which components a kind of appliance has is common practice, no source. */
+/**
+ * Job files to fill in. Which components a kind of appliance has, and which symptoms are asked for
+ * first, is common practice, no source.
+ */
 public final class Template {
 
   private static final Map<String, List<String>> COMPONENTS = components();
+
+  /** What is asked of any machine. */
+  private static final List<Symptom> ASKED_ALWAYS =
+      List.of(
+          Symptoms.DOES_NOT_START, Symptoms.TRIPS_BREAKER, Symptoms.TRIPS_RCD, Symptoms.SHOCK_FELT);
+
+  /** What is asked beside it where there is such a part, in the order of the questions. */
+  private static final Map<String, List<Symptom>> ASKED_WITH = askedWith();
 
   /**
    * What {@code kelter weigh} takes, to be moved out of the member of its own; all but the
@@ -48,6 +61,17 @@ public final class Template {
       """;
 
   private Template() {}
+
+  private static Map<String, List<Symptom>> askedWith() {
+    Map<String, List<Symptom>> asked = new LinkedHashMap<>();
+    asked.put("inlet-valve", List.of(Symptoms.FILLS_SLOWLY, Symptoms.LEAKS));
+    asked.put("wash-pump", List.of(Symptoms.POOR_RESULT));
+    asked.put("drain-pump", List.of(Symptoms.DOES_NOT_DRAIN, Symptoms.DRAINS_SLOWLY));
+    asked.put("heater", List.of(Symptoms.STAYS_COLD, Symptoms.HEATS_SLOWLY));
+    asked.put("air-heater", List.of(Symptoms.STAYS_COLD, Symptoms.DOES_NOT_DRY, Symptoms.TOO_HOT));
+    asked.put("motor", List.of(Symptoms.DOES_NOT_TURN, Symptoms.LOUD));
+    return asked;
+  }
 
   private static Map<String, List<String>> components() {
     Map<String, List<String>> kinds = new LinkedHashMap<>();
@@ -119,16 +143,21 @@ public final class Template {
     List<ComponentKind> known =
         COMPONENTS.get(kind).stream().map(vocabulary::kind).flatMap(Optional::stream).toList();
     StringBuilder text = new StringBuilder();
-    text.append("{\n  \"format\": \"kelter-job/1\",\n");
+    text.append("{\n  \"format\": \"kelter-job/2\",\n");
     text.append("  \"id\": \"%s\",\n  \"date\": \"%s\",\n".formatted(kind + "-1", date));
     text.append("  \"appliance\": {\n    \"kind\": \"%s\",\n".formatted(kind));
     text.append("    \"maker\": \"\",\n    \"model\": \"\",\n    \"serial\": \"\",\n");
     text.append("    \"nameplate\": {},\n    \"components\": [");
     text.append(rows(known.stream().map(Template::component)));
-    text.append("\n    ]\n  },\n  \"complaint\": { \"said\": \"\", \"displayed\": \"\" },\n");
+    text.append("\n    ]\n  },\n  \"reason\": \"fault\",\n");
+    text.append("  \"complaint\": { \"said\": \"\", \"displayed\": \"\" },\n");
+    text.append("  \"symptoms\": {");
+    text.append(rows(asked(COMPONENTS.get(kind)).map(Template::notAsked)));
+    text.append("\n  },\n  \"displayed\": [],\n");
     text.append("  \"instruments\": [],\n  \"measurements\": [],\n");
     text.append(FOR_WEIGHING);
     text.append(StatedWords.of(known));
+    text.append(StatedWords.questions(vocabulary.symptoms()));
     text.append("  \"x-what-can-be-measured\": [");
     text.append(
         rows(
@@ -140,6 +169,18 @@ public final class Template {
 
   private static String rows(Stream<String> rows) {
     return rows.map(row -> "\n" + row).collect(Collectors.joining(","));
+  }
+
+  private static Stream<Symptom> asked(List<String> components) {
+    Stream<Symptom> ofParts =
+        ASKED_WITH.entrySet().stream()
+            .filter(part -> components.contains(part.getKey()))
+            .flatMap(part -> part.getValue().stream());
+    return Stream.concat(ASKED_ALWAYS.stream(), ofParts).distinct();
+  }
+
+  private static String notAsked(Symptom symptom) {
+    return "    \"%s\": \"not asked\"".formatted(symptom.id());
   }
 
   private static String component(ComponentKind kind) {

@@ -8,13 +8,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.ServiceLoader;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.JobFile;
+import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.SymptomReport;
+import kelter.core.job.SymptomReport.Answer;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
@@ -65,14 +69,21 @@ class DemoJobsTest {
     return diagnosis.ranking().get(0).faults().stream().map(f -> f.fault().key()).sorted().toList();
   }
 
-  /** Complaint, reading and note of one machine tell the same: warm, but not enough. */
+  /** What the owner says and what was answered tell the same: warm, but not enough. */
   @Test
-  void theComplaintAgreesWithTheReading() throws IOException {
-    Job job = job(text("washer-extractor"));
-    Measurement cold = job.measurements("heater", "washes-cold").get(0);
-    assertEquals("no", cold.readings().get(0).display());
-    assertEquals("lukewarm after an hour", cold.note());
-    assertTrue(job.complaint().said().contains("barely warm"), job.complaint().said());
+  void theComplaintAgreesWithTheSymptoms() throws IOException {
+    Complaint complaint = job(text("washer-extractor")).complaint();
+    assertTrue(complaint.said().contains("barely warm since Monday"), complaint.said());
+    assertTrue(
+        complaint.symptoms().contains(new SymptomReport("stays-cold", Answer.NO)),
+        complaint.symptoms().toString());
+    assertTrue(
+        complaint
+            .symptoms()
+            .contains(
+                new SymptomReport(
+                    "heats-slowly", Answer.YES, Optional.empty(), "main wash", "Monday")),
+        complaint.symptoms().toString());
   }
 
   private static Finding finding(String text, String component, String observable) {

@@ -101,6 +101,8 @@ class HostileTextTest {
       assertHarmless(Console.run("compute", "heater-resistance", "power=" + hostile));
       assertHarmless(Console.run("diagnose", "--why", hostile, job("x").toString()));
       assertHarmless(Console.run("diagnose", "--what-if", hostile, job("x").toString()));
+      assertHarmless(Console.run("diagnose", "--what-if", hostile + "=yes", job("x").toString()));
+      assertHarmless(Console.run("diagnose", "--what-if", "leaks=" + hostile, job("x").toString()));
       assertHarmless(Console.run("check", folder.resolve("none" + hostile.replace('/', '.')) + ""));
       assertHarmless(Console.run("modules", "--plugins", folder + "/" + hostile));
       assertHarmless(Console.run("new", hostile));

@@ -74,7 +74,7 @@ final class Cases {
     for (Fault fault : faults) {
       present.add(new PresentFault(fault, SEVERE));
     }
-    return new RankedState(present, false, probability, List.of());
+    return new RankedState(present, false, probability, List.of(), List.of());
   }
 
   /** The two faults of the drain pump, both, none, or something else. */
@@ -86,7 +86,7 @@ final class Cases {
             state(leaking, LEAKING),
             state(both, BLOCKED, LEAKING),
             state(healthy),
-            new RankedState(List.of(), true, other, List.of())),
+            new RankedState(List.of(), true, other, List.of(), List.of())),
         List.of(
             new FaultProbability(BLOCKED, blocked + both, SEVERE),
             new FaultProbability(LEAKING, leaking + both, SEVERE)),
@@ -263,6 +263,7 @@ final class Cases {
         faults,
         healthy,
         unexplained,
+        List.of(),
         next,
         plan,
         notUsed,

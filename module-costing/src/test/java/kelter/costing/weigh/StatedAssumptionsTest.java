@@ -252,7 +252,7 @@ class StatedAssumptionsTest {
         Cases.diagnosis(
             List.of(
                 Cases.state(0.4, Cases.BLOCKED),
-                new Diagnosis.RankedState(List.of(), true, 0.05, List.of()),
+                new Diagnosis.RankedState(List.of(), true, 0.05, List.of(), List.of()),
                 Cases.state(0.05)),
             List.of(
                 new Diagnosis.FaultProbability(Cases.BLOCKED, 0.5, seen.faults().get(0).severity()),

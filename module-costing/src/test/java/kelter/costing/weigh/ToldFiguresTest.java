@@ -249,7 +249,7 @@ class ToldFiguresTest {
     return Cases.diagnosis(
         List.of(
             Cases.state(known, sure.faults().get(0).fault()),
-            new Diagnosis.RankedState(List.of(), true, other, List.of())),
+            new Diagnosis.RankedState(List.of(), true, other, List.of(), List.of())),
         List.of(
             new Diagnosis.FaultProbability(
                 sure.faults().get(0).fault(), known, sure.faults().get(0).severity())),

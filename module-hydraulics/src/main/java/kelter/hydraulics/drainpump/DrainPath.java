@@ -2,7 +2,6 @@ package kelter.hydraulics.drainpump;
 
 import java.util.List;
 import java.util.Optional;
-import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.State;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
@@ -170,12 +169,5 @@ record DrainPath(RatedPump pump, double lift, Hose hose, double drainVolume, boo
   /** What runs back of the content of the hose: little past a good valve, most without one; m³. */
   double returned(State state) {
     return content() * (0.08 + 0.85 * state.of(DrainFigure.VALVE_OPEN));
-  }
-
-  /** Half of all owners notice two thirds of the flow; more if some water comes back. */
-  double drainsSlowly(Running run) {
-    return Look.either(
-        Look.probability(run.point().flow() / pump.point().flow(), 0.66, -0.07),
-        0.5 * run.state().of(DrainFigure.VALVE_OPEN));
   }
 }

@@ -194,14 +194,6 @@ public final class DrainPump implements Part {
               Procedure.running(
                   6, new Accuracy(0.03, 2e-5), Caution.HOT_WATER, PumpWords.HOSE_END));
 
-  static final Observable WATER_OUTSIDE =
-      Observable.named("water-outside", "water under or behind the machine after it drains")
-          .asked(2, "Ask the owner, or put paper under the hose for one drain phase.");
-
-  static final Observable DRAINS_SLOWLY =
-      Observable.named("drains-slowly", "the machine drains slowly or not at all")
-          .asked(1, "Ask the owner, or watch one drain phase.");
-
   static final ComponentKind KIND =
       new ComponentKind(
           "drain-pump",
@@ -224,9 +216,7 @@ public final class DrainPump implements Part {
               VALVE_HANGS,
               LIFT,
               RETURNS,
-              RETURNED,
-              WATER_OUTSIDE,
-              DRAINS_SLOWLY),
+              RETURNED),
           List.of(
               STATIC_LIFT,
               HOSE_LENGTH,
@@ -305,7 +295,6 @@ public final class DrainPump implements Part {
             .looks(NARROWED, new Look.Noticed(DrainFigure.HOSE_CLOSED, 0.4365, 0.097))
             .looks(VALVE_HANGS, new Look.Noticed(DrainFigure.VALVE_HANGS, 0.4, 0.1))
             .looks(RETURNS, new Look.Noticed(DrainFigure.VALVE_OPEN, 0.35, 0.08))
-            .looks(WATER_OUTSIDE, new Look.Noticed(DrainFigure.ESCAPING, 0.18, 0.045))
             .looks(LIFT, path::lift, Spread.constant(LIFT_SPREAD))
             .looks(RETURNED, path::returned, Spread.constant(RETURNED_SHARE * path.content()));
     Section<Running> running = path.pump().shown(model, PUMP, path::against);
@@ -321,7 +310,6 @@ public final class DrainPump implements Part {
         .observe(OUTLET_HEAD, path::outletHead, ofHead)
         .observe(HOSE_HEAD, path::hoseHead, ofHead)
         .observe(FLOW, DrainPath::arriving, PumpSpread.turning(flow, FLOW_FLOOR).following(1))
-        .observe(DRAINS_SLOWLY, path::drainsSlowly)
         .build();
   }
 

@@ -1,5 +1,6 @@
 package kelter.hydraulics.inletvalve;
 
+import static kelter.core.diagnosis.model.Course.chance;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -10,6 +11,8 @@ import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.core.vocabulary.Meaning;
+import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.pipe.BlockedBore;
 
 /**
@@ -18,7 +21,9 @@ import kelter.hydraulics.pipe.BlockedBore;
  * severity 1, a weak supply 8 % of its pressure, a tap that is half shut 4 % of its flow rate; a
  * strong supply has three times the pressure. What is half shut takes pressure only while water
  * flows: at rest the pressure on both sides of it is the same. That, the minutes and the chances of
- * cure are judgement: common practice, no source.
+ * cure are judgement: common practice, no source. The chances of the symptoms are from memory;
+ * those in the middle are what machines that are complained of do, also where the regulator still
+ * holds the flow rate.
  */
 final class InletFaults {
 
@@ -69,36 +74,60 @@ final class InletFaults {
   /** The faults. */
   static final List<FaultRow> ALL =
       List.of(
-          fault("screen-clogged", "screen of the inlet valve clogged", 0.06)
+          starves(fault("screen-clogged", "screen of the inlet valve clogged", 0.06))
               .wears(Wear.DEPOSIT)
               .changes(InletFigure.LOSS.plus(Narrowed.BORE), InletFigure.SCREEN.plus(0.82))
               .curedBy(CLEAN_SCREEN),
-          fault(
-                  "valve-weak",
-                  "inlet valve does not open wholly (diaphragm, pilot hole, weak pull)",
-                  0.04)
+          starves(
+                  fault(
+                      "valve-weak",
+                      "inlet valve does not open wholly (diaphragm, pilot hole, weak pull)",
+                      0.04))
               .wears(Wear.RUBBER)
               .changes(InletFigure.OPENING.times(0.05))
               .curedBy(RENEW_VALVE),
           fault("supply-weak", "pressure of the supply too low", 0.02)
               .changes(InletFigure.PRESSURE.times(0.08))
+              .makes(Symptoms.FILLS_SLOWLY, chance(0.01, 0.07, 0.85))
+              .makes(Symptoms.DOES_NOT_FILL, chance(0.01, 0.02, 0.3))
+              .makes(Meaning.FILL.symptom(), chance(0.01, 0.05, 0.6))
               .curedBy(RAISE_PRESSURE),
-          fault("tap-shut", "tap or stop valve of the supply half shut, or clogged", 0.03)
+          starves(fault("tap-shut", "tap or stop valve of the supply half shut, or clogged", 0.03))
               .changes(InletFigure.TAP.times(0.04))
               .curedBy(OPEN_TAP),
           fault("supply-strong", "pressure of the supply too high", 0.02)
               .apartFrom("supply-weak")
               .changes(InletFigure.PRESSURE.times(3))
+              .makes(Symptoms.LOUD, chance(0.02, 0.3, 0.8))
+              .makes(Symptoms.LEAKS, 0, 0.15)
+              .makes(Symptoms.RELIEF_DRIPS, 0, 0.5)
               .curedBy(REDUCE_PRESSURE),
           fault("hose-kinked", "fill hose kinked or its stop valve tripped", 0.03)
               .changes(InletFigure.LOSS.plus(Narrowed.BORE), InletFigure.KINK.plus(1))
+              .makes(Symptoms.DOES_NOT_FILL, chance(0.01, 0.6, 0.95))
+              .makes(Symptoms.FILLS_SLOWLY, chance(0.02, 0.25, 0.3))
+              .makes(Meaning.FILL.symptom(), chance(0.01, 0.6, 0.9))
+              .makes(Symptoms.STOPS_IN_CYCLE, 0, 0.5)
               .curedBy(STRAIGHTEN_HOSE, RENEW_HOSE),
           fault("leaks-by", "inlet valve does not close", 0.02)
               .wears(Wear.RUBBER)
               .changes(InletFigure.LEAK.plus(1))
+              .makes(Symptoms.FILLS_WITHOUT_END, chance(0.05, 0.6, 0.95))
+              .makes(Symptoms.WATER_LEFT, chance(0.03, 0.4, 0.7))
+              .makes(Symptoms.LEAKS, chance(0.01, 0.1, 0.4))
+              .makes(Meaning.FILL.symptom(), 0, 0.3)
+              .makes(Meaning.LEAK.symptom(), 0, 0.3)
               .curedBy(RENEW_VALVE));
 
   private InletFaults() {}
+
+  /** Too little water comes in, then nearly none. */
+  private static FaultRow starves(FaultRow row) {
+    return row.makes(Symptoms.FILLS_SLOWLY, chance(0.02, 0.5, 0.5))
+        .makes(Symptoms.DOES_NOT_FILL, chance(0.01, 0.35, 0.9))
+        .makes(Meaning.FILL.symptom(), chance(0.01, 0.5, 0.9))
+        .makes(Symptoms.STOPS_IN_CYCLE, 0, 0.5);
+  }
 
   /** The loss coefficient of a bore of which a fault leaves less and less. */
   private enum Narrowed implements Course {

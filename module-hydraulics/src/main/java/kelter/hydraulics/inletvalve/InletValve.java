@@ -114,10 +114,6 @@ public final class InletValve implements Part {
               "water-creeps-in", "water stands in the machine after it has been off for hours")
           .asked(1, "Ask the owner, or look in before the first start of the day.");
 
-  static final Observable FILLS_SLOWLY =
-      Observable.named("fills-slowly", "the machine fills slowly or gives up filling")
-          .asked(1, "Ask the owner, or watch one fill.");
-
   static final Observable BANGS =
       Observable.named("bangs", "the pipes bang when the valve closes")
           .asked(1, "Ask the owner, or listen at the end of a fill.");
@@ -135,7 +131,6 @@ public final class InletValve implements Part {
               KINKED,
               LEAKS_BY,
               CREEPS,
-              FILLS_SLOWLY,
               BANGS),
           List.of(
               SUPPLY_PRESSURE,
@@ -201,7 +196,6 @@ public final class InletValve implements Part {
         .observe(STATIC_PRESSURE, WayIn.Filling::pressure, new Sum(WHILE_READING, PRESSURE_FLOOR))
         .observe(DYNAMIC_PRESSURE, WayIn.Filling::flowing, new Flowing())
         .observe(TAP_FLOW, WayIn.Filling::tapFlow, new Sum(tapShare(supply), FLOW_FLOOR))
-        .observe(FILLS_SLOWLY, WayIn.Filling::slow)
         .observe(BANGS, WayIn.Filling::bangs)
         .build();
   }

@@ -80,8 +80,7 @@ record WayIn(FillPath order, double usual)
             order.hose().plus(state.of(InletFigure.LOSS)),
             order.coefficient() * state.of(InletFigure.OPENING),
             order.regulatedFlow());
-    double flow = path.flow(COLD);
-    return new Filling(path, flow, flow / usual);
+    return new Filling(path, path.flow(COLD));
   }
 
   /**
@@ -89,9 +88,8 @@ record WayIn(FillPath order, double usual)
    *
    * @param path the way of the water in
    * @param flow the flow rate, m3/s
-   * @param share the same as a ratio of that in order
    */
-  record Filling(FillPath path, double flow, double share) {
+  record Filling(FillPath path, double flow) {
 
     private static final double BANGING = 650_000; // Pa at which half of all owners complain
 
@@ -106,10 +104,6 @@ record WayIn(FillPath order, double usual)
 
     double tapFlow() {
       return path.tapFlow();
-    }
-
-    double slow() {
-      return Look.probability(share, 0.6, -0.07);
     }
 
     double bangs() {

@@ -96,10 +96,6 @@ public final class LevelSensor implements Part {
           .how("Follow the tube from end to end.")
           .by(Procedure.inside(5));
 
-  static final Observable OVERFILLS =
-      Observable.named("overfills", "too much water comes in")
-          .asked(2, "Ask the owner, or watch a fill.");
-
   static final Observable UNDERFILLS =
       Observable.named("underfills", "too little water comes in")
           .asked(2, "Ask the owner, or watch a fill.");
@@ -108,15 +104,7 @@ public final class LevelSensor implements Part {
       new ComponentKind(
           "level-sensor",
           "level sensor with air trap and tube",
-          List.of(
-              TRAP_PRESSURE,
-              SHOWN_LEVEL,
-              FILLED_HEIGHT,
-              KEPT,
-              TRAP,
-              TUBE_DAMAGED,
-              OVERFILLS,
-              UNDERFILLS),
+          List.of(TRAP_PRESSURE, SHOWN_LEVEL, FILLED_HEIGHT, KEPT, TRAP, TUBE_DAMAGED, UNDERFILLS),
           List.of(USUAL_HEIGHT, AIR_COLUMN, TRIP_HEIGHT),
           List.of());
 
@@ -149,7 +137,6 @@ public final class LevelSensor implements Part {
             .faults(LevelFaults.ALL)
             .looks(TRAP, LevelFigure.DEBRIS)
             .looks(TUBE_DAMAGED, new Look.Noticed(LevelFigure.LEAK, 0.4, 0.1))
-            .looks(OVERFILLS, new Look.Noticed(LevelFigure.SHOWN, 0.8, -0.05))
             .looks(UNDERFILLS, new Look.Noticed(LevelFigure.SHOWN, 1.25, 0.05))
             .under(trap)
             .observe(TRAP_PRESSURE, WaterInTrap.Sensed::pressure, spread(0.03, 12)) // Pa

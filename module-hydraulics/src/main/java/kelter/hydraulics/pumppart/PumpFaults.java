@@ -1,15 +1,20 @@
 package kelter.hydraulics.pumppart;
 
+import static kelter.core.diagnosis.model.Course.chance;
+
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.core.vocabulary.Symptoms;
 
 /**
  * The faults of any centrifugal pump. What they change at severity 1 is judgement (common practice,
  * no source): about as bad as it is met before the machine is given up. A pump that is jammed or
- * gets no power does not turn at any severity.
+ * gets no power does not turn at any severity. The chances of the symptoms that a pump makes
+ * wherever it sits are from memory; what a machine does without the water that it should move, its
+ * part says.
  *
  * <p>Of every fault the part says the prior and what differs from pump to pump: how much louder it
  * makes the pump, on the scale of its noise, and how much stiffer, from 0 to 1.
@@ -69,7 +74,8 @@ public record PumpFaults(String pump) {
             PumpFigure.HEAD_OPEN.plus(MOST_HEAD_LOST / Math.sqrt(12)),
             PumpFigure.LOUDNESS.plus(louder),
             PumpFigure.DEBRIS.plus(0.85),
-            PumpFigure.STIFFNESS.plus(stiffer));
+            PumpFigure.STIFFNESS.plus(stiffer))
+        .makes(Symptoms.LOUD, chance(0.05, 0.4, 0.7));
   }
 
   /**
@@ -84,7 +90,8 @@ public record PumpFaults(String pump) {
     return FaultRow.fault(
             "impeller-slips", "impeller of the " + pump + " worn or slipping on its shaft", prior)
         .wears(Wear.IMPELLER)
-        .changes(PumpFigure.SLIP.plus(0.8), PumpFigure.LOUDNESS.plus(louder));
+        .changes(PumpFigure.SLIP.plus(0.8), PumpFigure.LOUDNESS.plus(louder))
+        .makes(Symptoms.LOUD, chance(0.02, 0.2, 0.4));
   }
 
   /**
@@ -116,7 +123,10 @@ public record PumpFaults(String pump) {
         .changes(
             PumpFigure.DRAG.plus(torque),
             PumpFigure.LOUDNESS.plus(louder),
-            PumpFigure.STIFFNESS.plus(stiffer));
+            PumpFigure.STIFFNESS.plus(stiffer))
+        .makes(Symptoms.LOUD, chance(0.05, 0.5, 0.8))
+        .makes(Symptoms.LEAKS, chance(0.02, 0.15, 0.4))
+        .makes(Symptoms.TRIPS_BREAKER, chance(0.01, 0.05, 0.2));
   }
 
   /**
@@ -131,7 +141,9 @@ public record PumpFaults(String pump) {
         .changes(
             PumpFigure.DRAG.atLeast(LOCKED),
             PumpFigure.DEBRIS.atLeast(0.6),
-            PumpFigure.STIFFNESS.becomes(0.95));
+            PumpFigure.STIFFNESS.becomes(0.95))
+        .makes(Symptoms.HUMS_ONLY, 0.3, 0.3)
+        .makes(Symptoms.LOUD, 0.35, 0.35);
   }
 
   /**

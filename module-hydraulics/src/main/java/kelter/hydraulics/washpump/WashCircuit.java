@@ -205,14 +205,6 @@ record WashCircuit(
     return jetHead(run) / TorricelliJet.head(jetArea, pump.point().flow());
   }
 
-  /** Half of all owners notice 60 % of the pressure, or a third of the jets closed; judgement. */
-  double weakJets(Running run) {
-    double closed = 1 - run.state().of(WashFigure.OPEN_JETS);
-    return Look.either(
-        Look.probability(jetShare(run), 0.6, -0.08),
-        0.9 * (Look.probability(closed, 0.35, 0.07) - 0.03));
-  }
-
   /** Whether the spray comes and goes: with air in the water, or starved; judgement. */
   static double swings(State state) {
     return Look.either(

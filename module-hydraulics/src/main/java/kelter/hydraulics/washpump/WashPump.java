@@ -196,10 +196,6 @@ public final class WashPump implements Part {
                   + " door's glass or for wet marks right after a stop.")
           .by(Procedure.running(6, Procedure.BY_EYE, Caution.HOT_WATER));
 
-  static final Observable WEAK_JETS =
-      Observable.named("weak-jets", "the spray is weak, or dishes or linen stay dirty")
-          .asked(1, "Ask the owner, or listen to the spray against the door.");
-
   static final ComponentKind KIND =
       new ComponentKind(
           "wash-pump",
@@ -221,8 +217,7 @@ public final class WashPump implements Part {
               DEBRIS,
               TURNS,
               LOOSE,
-              PASSAGE_LEAKS,
-              WEAK_JETS),
+              PASSAGE_LEAKS),
           List.of(
               JET_LIFT,
               JET_AREA,
@@ -325,7 +320,6 @@ public final class WashPump implements Part {
             wash::jetPressure,
             PumpSpread.turning(pressureShare, PRESSURE_FLOOR).following(1))
         .observe(INLET_PRESSURE, wash::inletPressure, PumpSpread.always(INLET_SHARE, INLET_FLOOR))
-        .observe(WEAK_JETS, wash::weakJets)
         .build();
   }
 }

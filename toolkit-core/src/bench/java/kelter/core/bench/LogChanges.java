@@ -254,7 +254,9 @@ public final class LogChanges {
   }
 
   private static LogReport report(Path file, List<LogSpan> spans) {
-    LogOptions options = new LogOptions(Optional.empty(), Optional.empty(), Double.NaN, spans);
+    LogOptions options =
+        new LogOptions(
+            Optional.empty(), Optional.empty(), Double.NaN, spans, LogOptions.Said.NOTHING);
     Log log = LogFile.read(file, options, LogFile.Progress.NONE);
     return LogReport.of(file.getFileName().toString(), log, SteadyRule.USUAL);
   }

@@ -2,7 +2,9 @@ package kelter.core.diagnosis;
 
 import java.util.List;
 import java.util.Objects;
+import kelter.core.job.SymptomReport;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Symptom;
 
 /**
  * What the readings of a job say about the machine.
@@ -11,6 +13,7 @@ import kelter.core.source.Source;
  * @param faults every fault by its own probability, the likeliest first
  * @param healthy the probability that nothing is wrong, from 0 to 1
  * @param unexplained what no known fault explains
+ * @param ask what to ask the owner, what tells most first
  * @param next what to measure next, in the order in which it should be done
  * @param plan the remedies in the order in which they should be tried
  * @param notUsed readings that no fault model forecasts, {@code component.observable}
@@ -21,6 +24,7 @@ public record Diagnosis(
     List<FaultProbability> faults,
     double healthy,
     Unexplained unexplained,
+    List<NextQuestion> ask,
     List<NextMeasurement> next,
     List<PlanStep> plan,
     List<String> notUsed,
@@ -29,6 +33,7 @@ public record Diagnosis(
   public Diagnosis {
     ranking = List.copyOf(ranking);
     faults = List.copyOf(faults);
+    ask = List.copyOf(ask);
     next = List.copyOf(next);
     plan = List.copyOf(plan);
     notUsed = List.copyOf(notUsed);
@@ -92,15 +97,40 @@ public record Diagnosis(
    * @param unexplained whether a part of the machine does what no known fault explains
    * @param probability its probability, from 0 to 1
    * @param evidence what each reading says for it (above 0) or against it (below 0)
+   * @param reports what each report of a symptom says for it or against it
    */
   public record RankedState(
-      List<PresentFault> faults, boolean unexplained, double probability, List<Evidence> evidence) {
+      List<PresentFault> faults,
+      boolean unexplained,
+      double probability,
+      List<Evidence> evidence,
+      List<ReportEvidence> reports) {
 
     public RankedState {
       faults = List.copyOf(faults);
       evidence = List.copyOf(evidence);
+      reports = List.copyOf(reports);
     }
   }
+
+  /**
+   * What one report of a symptom says, everything else known: the log odds with it less those
+   * without it. A report that another fault explains says nearly nothing, and what several say is
+   * not the sum of what each says.
+   *
+   * @param symptom the symptom
+   * @param answer what was said
+   * @param bits in bits, above 0 if it speaks for the state or fault
+   */
+  public record ReportEvidence(Symptom symptom, SymptomReport.Answer answer, double bits) {}
+
+  /**
+   * A symptom that is worth asking for.
+   *
+   * @param symptom the symptom
+   * @param bits what the answer is expected to tell about the state at least, in bits
+   */
+  public record NextQuestion(Symptom symptom, double bits) {}
 
   /**
    * A fault that is there in a state.

@@ -13,8 +13,15 @@ import kelter.core.log.measurement.LogReading;
  *
  * @param job the job
  * @param content the content of the file
+ * @param notes how what an older version of the format says was taken, a sentence each; none for a
+ *     file of the present version
  */
-public record JobDocument(Job job, Json.Obj content) {
+public record JobDocument(Job job, Json.Obj content, List<String> notes) {
+
+  /** Copies the notes. */
+  public JobDocument {
+    notes = List.copyOf(notes);
+  }
 
   /**
    * The text of the file.

@@ -13,7 +13,20 @@ import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
 
-/** Reads, changes and writes job files, {@code "format": "kelter-job/1"}. */
+/**
+ * Reads, changes and writes job files.
+ *
+ * <p>The present version is {@code "format": "kelter-job/2"}. Beside what version 1 has, it tells
+ * at its top level why the call was made ({@code reason}: fault or inspection), in which {@code
+ * market} the machine stands (EU, UK or NA), what was said of {@code symptoms} of the whole machine
+ * (yes, no, sometimes, not asked, or an object with {@code report}, {@code when}, {@code step} and
+ * {@code since}), and what the machine shows of itself ({@code displayed}, words of {@link
+ * kelter.core.vocabulary.Meaning}).
+ *
+ * <p>Files of version 1 are read as well. What they tell as readings of a component and is a
+ * symptom of the whole machine now ({@link VersionOne}) becomes a report of that symptom, and the
+ * notes of the document tell so.
+ */
 public final class JobFile {
 
   /** The greatest size of a job file, in bytes. */
@@ -29,6 +42,15 @@ public final class JobFile {
    * @return JSON
    */
   public static String schema() {
+    return SchemaText.of("kelter-job-2.schema.json");
+  }
+
+  /**
+   * The JSON Schema (2020-12) of job files of version 1, which are still read.
+   *
+   * @return JSON
+   */
+  public static String schemaOfVersionOne() {
     return SchemaText.of("kelter-job-1.schema.json");
   }
 

@@ -2,8 +2,10 @@ package kelter.core.file;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.Json;
@@ -13,8 +15,10 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.job.Measurement;
 import kelter.core.job.Prices;
+import kelter.core.job.SymptomReport;
 import kelter.core.owner.Use;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -23,15 +27,24 @@ import kelter.core.vocabulary.Vocabulary;
 /** Makes a job out of the content of a job file and notes every mistake on the way. */
 final class JobReader {
 
-  static final String FORMAT = "kelter-job/1";
+  static final String FORMAT = "kelter-job/2";
+
+  private static final Set<String> FORMATS = JsonNode.names(FORMAT, VersionOne.FORMAT);
+
+  /** What version 1 has not. */
+  static final Set<String> SINCE_TWO = JsonNode.names("symptoms", "displayed", "market", "reason");
 
   static final Set<String> JOB =
       JsonNode.names(
           "format",
           "id",
           "date",
+          "market",
           "appliance",
+          "reason",
           "complaint",
+          "symptoms",
+          "displayed",
           "instruments",
           "measurements",
           "prices",
@@ -39,9 +52,22 @@ final class JobReader {
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
 
+  private static final Map<String, Market> MARKETS = new LinkedHashMap<>();
+  private static final Map<String, Complaint.Reason> REASONS = new LinkedHashMap<>();
+
+  static {
+    for (Market market : Market.values()) {
+      MARKETS.put(market.name(), market);
+    }
+    for (Complaint.Reason reason : Complaint.Reason.values()) {
+      REASONS.put(reason.id(), reason);
+    }
+  }
+
   private final Vocabulary vocabulary;
   private final List<Instrument> shop;
   private final List<Problem> problems = new ArrayList<>();
+  private List<String> notes = List.of();
 
   private JobReader(Vocabulary vocabulary, List<Instrument> shop) {
     this.vocabulary = vocabulary;
@@ -55,39 +81,89 @@ final class JobReader {
     if (!reader.problems.isEmpty() || job.isEmpty()) {
       throw new InputException(reader.problems);
     }
-    return new JobDocument(job.get(), (Json.Obj) content);
+    return new JobDocument(job.get(), (Json.Obj) content, reader.notes);
   }
 
   private Optional<Job> job(JsonNode root) {
     root.object(JOB);
-    Optional<JsonNode> format = root.required("format");
-    if (format.isPresent()) {
-      format.get().word(Set.of(FORMAT), "format");
-    }
+    boolean versionOne = isVersionOne(root);
     Optional<String> id = IdField.required(root, "id");
     Optional<LocalDate> day = root.date("date");
     String date = day.isPresent() ? day.get().toString() : "";
     Optional<Appliance> appliance = appliance(root);
+    Optional<Market> market = word(root, "market", MARKETS);
+    List<SymptomReport> symptoms =
+        versionOne ? List.of() : SymptomsReader.reports(root, vocabulary);
     Complaint complaint = complaint(root);
     int before = problems.size();
     List<Instrument> own = InstrumentReader.instruments(root);
     boolean sound = problems.size() == before;
     List<Measurement> measurements =
-        appliance.isPresent() ? measurements(root, appliance.get(), own, sound) : List.of();
-    List<Instrument> used = used(own, measurements);
+        appliance.isPresent()
+            ? measurements(root, appliance.get(), own, sound, versionOne)
+            : List.of();
+    VersionOne.Told told =
+        versionOne && appliance.isPresent()
+            ? VersionOne.told(appliance.get(), measurements)
+            : new VersionOne.Told(measurements, symptoms, List.of());
+    notes = told.notes();
     Optional<Prices> prices = prices(root);
-    Optional<JsonNode> useNode = root.optional("use");
-    Use use = useNode.isPresent() ? UseReader.use(useNode.get()) : Use.UNKNOWN;
+    Use use = use(root);
     root.text("note");
     if (id.isEmpty() || appliance.isEmpty() || !problems.isEmpty()) {
       return Optional.empty();
     }
     try {
       return Optional.of(
-          new Job(id.get(), date, appliance.get(), complaint, used, measurements, prices, use));
+          new Job(
+              id.get(),
+              date,
+              appliance.get(),
+              new Complaint(
+                  complaint.reason(), complaint.said(), complaint.displayed(), told.reports()),
+              used(own, told.measurements()),
+              told.measurements(),
+              prices,
+              use,
+              market));
     } catch (IllegalArgumentException refused) {
       return root.refuse(refused);
     }
+  }
+
+  /** Whether it is a file of version 1; what that version has not is noted. */
+  private static boolean isVersionOne(JsonNode root) {
+    Optional<JsonNode> field = root.required("format");
+    Optional<String> format =
+        field.isPresent() ? oneOf(field.get(), FORMATS, "format") : Optional.empty();
+    boolean versionOne = format.isPresent() && format.get().equals(VersionOne.FORMAT);
+    for (String name : SINCE_TWO) {
+      Optional<JsonNode> later = versionOne ? root.optional(name) : Optional.empty();
+      if (later.isPresent()) {
+        later
+            .get()
+            .problem("is not in files of version 1", "write \"format\": \"" + FORMAT + "\" above");
+      }
+    }
+    return versionOne;
+  }
+
+  private static <T> Optional<T> word(JsonNode root, String name, Map<String, T> words) {
+    Optional<JsonNode> field = root.optional(name);
+    Optional<String> word =
+        field.isPresent() ? oneOf(field.get(), words.keySet(), name) : Optional.empty();
+    return word.map(words::get);
+  }
+
+  /** One of words so few that all are told: the nearest to US would be UK. */
+  private static Optional<String> oneOf(JsonNode field, Set<String> words, String what) {
+    Optional<String> text = field.text();
+    if (text.isPresent() && !words.contains(text.get())) {
+      field.problem(
+          "'" + text.get() + "' is not a known " + what, "known: " + String.join(", ", words));
+      return Optional.empty();
+    }
+    return text;
   }
 
   private Optional<Appliance> appliance(JsonNode root) {
@@ -98,15 +174,21 @@ final class JobReader {
   }
 
   private List<Measurement> measurements(
-      JsonNode root, Appliance appliance, List<Instrument> own, boolean sound) {
+      JsonNode root, Appliance appliance, List<Instrument> own, boolean sound, boolean versionOne) {
     List<Instrument> instruments = new ArrayList<>(own);
     instruments.addAll(shop);
-    return new MeasurementReader(vocabulary, appliance, instruments, sound).measurements(root);
+    return new MeasurementReader(vocabulary, appliance, instruments, sound, versionOne)
+        .measurements(root);
   }
 
   private static Optional<Prices> prices(JsonNode root) {
     Optional<JsonNode> node = root.optional("prices");
     return node.isPresent() ? PricesReader.prices(node.get()) : Optional.empty();
+  }
+
+  private static Use use(JsonNode root) {
+    Optional<JsonNode> node = root.optional("use");
+    return node.isPresent() ? UseReader.use(node.get()) : Use.UNKNOWN;
   }
 
   /** The job's own instruments, and those of the shop or the library that its readings name. */
@@ -142,13 +224,18 @@ final class JobReader {
     return Optional.empty();
   }
 
+  /** Why the call was made, and what was said and displayed; symptoms are read apart. */
   private static Complaint complaint(JsonNode root) {
+    Complaint.Reason reason = word(root, "reason", REASONS).orElse(Complaint.Reason.FAULT);
     Optional<JsonNode> node = root.optional("complaint");
     if (node.isEmpty()) {
-      return Complaint.NONE;
+      return new Complaint(reason, "", "", List.of());
     }
     node.get().object(COMPLAINT);
     return new Complaint(
-        node.get().text("said").orElse(""), node.get().text("displayed").orElse(""));
+        reason,
+        node.get().text("said").orElse(""),
+        node.get().text("displayed").orElse(""),
+        List.of());
   }
 }

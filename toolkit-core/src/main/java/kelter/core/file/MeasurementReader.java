@@ -14,8 +14,10 @@ import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
 import kelter.core.job.rule.EntryRules;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Reads the measurements of a job. */
@@ -28,15 +30,22 @@ final class MeasurementReader {
   private final Appliance appliance;
   private final List<Instrument> instruments;
   private final boolean sound;
+  private final boolean versionOne;
 
   /**
    * A reader.
    *
    * @param instruments those of the job, then those of the shop and of the modules
    * @param sound whether they were read without a mistake, so that all their functions are known
+   * @param versionOne whether the file is of version 1
    */
   MeasurementReader(
-      Vocabulary vocabulary, Appliance appliance, List<Instrument> instruments, boolean sound) {
+      Vocabulary vocabulary,
+      Appliance appliance,
+      List<Instrument> instruments,
+      boolean sound,
+      boolean versionOne) {
+    this.versionOne = versionOne;
     this.sound = sound;
     this.vocabulary = vocabulary;
     this.appliance = appliance;
@@ -100,8 +109,25 @@ final class MeasurementReader {
 
   private Optional<Observable> observable(JsonNode field, Component component) {
     Optional<String> word = field.text();
+    Optional<Symptom> symptom =
+        word.isPresent() ? VersionOne.symptom(component.kind(), word.get()) : Optional.empty();
+    if (symptom.isPresent()) {
+      return moved(field, component.kind(), word.get(), symptom.get());
+    }
     ComponentKind kind = vocabulary.kind(component.kind()).orElseThrow();
     return word.isPresent() ? EntryRules.observable(word.get(), kind, field) : Optional.empty();
+  }
+
+  /** What is a symptom of the whole machine now, and only version 1 tells on a component. */
+  private Optional<Observable> moved(JsonNode field, String kind, String word, Symptom symptom) {
+    if (versionOne) {
+      return VersionOne.observable(kind, word);
+    }
+    field.problem(
+        "'%s' of %s is a symptom of the whole machine"
+            .formatted(word, QuantityFormat.withArticle(kind)),
+        "write '" + symptom.id() + "' under 'symptoms' instead of this measurement");
+    return Optional.empty();
   }
 
   /** An instrument of the job or the shop, or one of the library. */

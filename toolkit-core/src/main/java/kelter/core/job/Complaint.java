@@ -83,13 +83,24 @@ public record Complaint(
    * @return the complaint
    */
   public Complaint with(SymptomReport report) {
-    List<SymptomReport> all = new ArrayList<>();
-    for (SymptomReport other : symptoms) {
-      if (!other.symptom().equals(report.symptom())) {
-        all.add(other);
-      }
-    }
+    List<SymptomReport> all = new ArrayList<>(without(report.symptom()).symptoms);
     all.add(report);
     return new Complaint(reason, said, displayed, all);
+  }
+
+  /**
+   * The same as if a symptom had not been asked for.
+   *
+   * @param symptom the id of the symptom
+   * @return the complaint
+   */
+  public Complaint without(String symptom) {
+    List<SymptomReport> others = new ArrayList<>();
+    for (SymptomReport report : symptoms) {
+      if (!report.symptom().equals(symptom)) {
+        others.add(report);
+      }
+    }
+    return new Complaint(reason, said, displayed, others);
   }
 }

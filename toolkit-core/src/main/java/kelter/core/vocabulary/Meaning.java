@@ -42,7 +42,7 @@ public enum Meaning {
             "Does it show " + words + "?",
             leak / 100,
             amongUnfounded / 100,
-            Symptom.Reports.SHOWN,
+            Symptom.Misreports.SHOWN,
             List.of("display-dead"));
   }
 

@@ -14,7 +14,7 @@ import java.util.Objects;
  *     looks for
  * @param amongUnfounded the chance, 0 to 1, that it is named in a complaint for which no cause is
  *     found
- * @param reports how often it is reported wrongly
+ * @param misreports how often it is reported wrongly
  * @param maskedBy the ids of symptoms each of which, if there, hides this one: who cannot start the
  *     machine does not know whether it drains
  */
@@ -24,7 +24,7 @@ public record Symptom(
     String question,
     double leak,
     double amongUnfounded,
-    Reports reports,
+    Misreports misreports,
     List<String> maskedBy) {
 
   /**
@@ -34,23 +34,23 @@ public record Symptom(
    * @param falseNo the chance of a no where it is there, above 0 and below 1
    * @param yesWhenMasked the chance of a yes where another symptom hides it, above 0 and below 1
    */
-  public record Reports(double falseYes, double falseNo, double yesWhenMasked) {
+  public record Misreports(double falseYes, double falseNo, double yesWhenMasked) {
 
     /** What nobody overlooks or mistakes; from memory. */
-    public static final Reports PLAIN = new Reports(0.02, 0.05, 0.05);
+    public static final Misreports PLAIN = new Misreports(0.02, 0.05, 0.05);
 
     /** What has to be compared with how it was, or looked for; from memory. */
-    public static final Reports SUBTLE = new Reports(0.05, 0.2, 0.05);
+    public static final Misreports SUBTLE = new Misreports(0.05, 0.2, 0.05);
 
     /** What the machine shows of itself; from memory. */
-    public static final Reports SHOWN = new Reports(0.01, 0.05, 0.02);
+    public static final Misreports SHOWN = new Misreports(0.01, 0.05, 0.02);
 
     /**
      * Checks the chances.
      *
      * @throws IllegalArgumentException if one is not above 0 and below 1
      */
-    public Reports {
+    public Misreports {
       for (double chance : new double[] {falseYes, falseNo, yesWhenMasked}) {
         if (!(chance > 0 && chance < 1)) {
           throw new IllegalArgumentException("a wrong report has a chance above 0 and below 1");
@@ -69,7 +69,7 @@ public record Symptom(
     Ids.require(id);
     Objects.requireNonNull(title);
     Objects.requireNonNull(question);
-    Objects.requireNonNull(reports);
+    Objects.requireNonNull(misreports);
     maskedBy = List.copyOf(maskedBy);
     for (double chance : new double[] {leak, amongUnfounded}) {
       if (!(chance >= 0 && chance <= 1)) {
@@ -89,6 +89,6 @@ public record Symptom(
    */
   Symptom hiddenBy(Symptom... others) {
     List<String> ids = java.util.Arrays.stream(others).map(Symptom::id).toList();
-    return new Symptom(id, title, question, leak, amongUnfounded, reports, ids);
+    return new Symptom(id, title, question, leak, amongUnfounded, misreports, ids);
   }
 }

@@ -3,7 +3,7 @@ package kelter.core.vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.core.source.Source;
-import kelter.core.vocabulary.Symptom.Reports;
+import kelter.core.vocabulary.Symptom.Misreports;
 
 /**
  * The symptoms that machines of any kind have, in the words of the trade. All chances are from
@@ -24,7 +24,7 @@ public final class Symptoms {
           "Does nothing happen when it is switched on and started?",
           2,
           14,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine shows nothing at all. */
   public static final Symptom DISPLAY_DEAD =
@@ -34,7 +34,7 @@ public final class Symptoms {
           "Does the display stay dark?",
           1,
           3.2,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine does not answer its buttons. */
   public static final Symptom CONTROL_DEAD =
@@ -44,11 +44,11 @@ public final class Symptoms {
           "Do buttons and knobs do nothing?",
           1,
           5.3,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine has no light. */
   public static final Symptom LIGHT_OUT =
-      of("light-out", "has no light", "Does its lamp stay dark?", 2, 9.3, Reports.PLAIN);
+      of("light-out", "has no light", "Does its lamp stay dark?", 2, 9.3, Misreports.PLAIN);
 
   /** The machine stops in the middle. */
   public static final Symptom STOPS_IN_CYCLE =
@@ -58,7 +58,7 @@ public final class Symptoms {
               "Does it stop before it is done?",
               3,
               15,
-              Reports.PLAIN)
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine does not turn. */
@@ -69,12 +69,12 @@ public final class Symptoms {
               "Does what should turn stand still?",
               1,
               11,
-              Reports.PLAIN)
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine does not fill. */
   public static final Symptom DOES_NOT_FILL =
-      of("does-not-fill", "does not fill", "Does no water come in?", 2, 5.9, Reports.PLAIN)
+      of("does-not-fill", "does not fill", "Does no water come in?", 2, 5.9, Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine fills slowly. */
@@ -85,7 +85,7 @@ public final class Symptoms {
               "Does it take much longer to fill than it did?",
               3,
               5.5,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START, DOES_NOT_FILL);
 
   /** The machine fills without end. */
@@ -96,7 +96,7 @@ public final class Symptoms {
           "Does water keep coming in, above the usual level?",
           1,
           4,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine does not drain. */
   public static final Symptom DOES_NOT_DRAIN =
@@ -106,7 +106,7 @@ public final class Symptoms {
               "Does the water stay in, with nothing running out?",
               2,
               8,
-              Reports.PLAIN)
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine drains slowly. */
@@ -117,12 +117,18 @@ public final class Symptoms {
               "Does it take more than twice the usual time to drain?",
               2,
               7.2,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START, DOES_NOT_DRAIN);
 
   /** The machine leaves water in. */
   public static final Symptom WATER_LEFT =
-      of("water-left", "leaves water in", "Is water left in it at the end?", 3, 9.8, Reports.PLAIN)
+      of(
+              "water-left",
+              "leaves water in",
+              "Is water left in it at the end?",
+              3,
+              9.8,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine has water where it should be dry. */
@@ -133,7 +139,7 @@ public final class Symptoms {
           "Does water stand inside where it should be dry?",
           3,
           11,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine says that its tank is full. */
   public static final Symptom TANK_FULL_SHOWN =
@@ -143,11 +149,11 @@ public final class Symptoms {
           "Does it say that the tank is full when it is not?",
           2,
           12.5,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine stays cold. */
   public static final Symptom STAYS_COLD =
-      of("stays-cold", "stays cold", "Does it not get warm at all?", 2, 16, Reports.PLAIN)
+      of("stays-cold", "stays cold", "Does it not get warm at all?", 2, 16, Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine heats slowly. */
@@ -158,7 +164,7 @@ public final class Symptoms {
               "Does it get warm, but take longer than it did?",
               3,
               10.5,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START, STAYS_COLD);
 
   /** The machine runs out of hot water early. */
@@ -169,12 +175,18 @@ public final class Symptoms {
               "Does the hot water run out earlier than it did?",
               4,
               28,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(STAYS_COLD);
 
   /** The machine gets too hot. */
   public static final Symptom TOO_HOT =
-      of("too-hot", "gets too hot", "Does it get hotter than it is set to?", 1, 5, Reports.SUBTLE)
+      of(
+              "too-hot",
+              "gets too hot",
+              "Does it get hotter than it is set to?",
+              1,
+              5,
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine is hot and cold by turns. */
@@ -185,7 +197,7 @@ public final class Symptoms {
           "Does the temperature go up and down?",
           3,
           13,
-          Reports.SUBTLE);
+          Misreports.SUBTLE);
 
   /** The machine heats unevenly. */
   public static final Symptom UNEVEN_HEAT =
@@ -195,7 +207,7 @@ public final class Symptoms {
               "Is one side hotter than the other?",
               5,
               19,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(STAYS_COLD);
 
   /** The machine does not dry in the usual time. */
@@ -206,7 +218,7 @@ public final class Symptoms {
               "Is the load still damp after the usual time?",
               4,
               46,
-              Reports.PLAIN)
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine leaves its load wet. */
@@ -217,12 +229,18 @@ public final class Symptoms {
               "Does the load come out wetter than it did?",
               8,
               31,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine is too warm inside. */
   public static final Symptom TOO_WARM_INSIDE =
-      of("too-warm-inside", "is too warm inside", "Is it too warm inside?", 3, 51, Reports.PLAIN);
+      of(
+          "too-warm-inside",
+          "is too warm inside",
+          "Is it too warm inside?",
+          3,
+          51,
+          Misreports.PLAIN);
 
   /** The machine is too cold inside. */
   public static final Symptom TOO_COLD_INSIDE =
@@ -232,11 +250,11 @@ public final class Symptoms {
           "Does it freeze what should not freeze?",
           2,
           5,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine ices up. */
   public static final Symptom ICES_UP =
-      of("ices-up", "ices up", "Is there more ice inside than there was?", 3, 28, Reports.PLAIN);
+      of("ices-up", "ices up", "Is there more ice inside than there was?", 3, 28, Misreports.PLAIN);
 
   /** The machine trips the fuse or circuit-breaker. */
   public static final Symptom TRIPS_BREAKER =
@@ -246,7 +264,7 @@ public final class Symptoms {
           "Does the fuse or circuit-breaker of its circuit trip?",
           1,
           3,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine trips the residual-current device. */
   public static final Symptom TRIPS_RCD =
@@ -256,7 +274,7 @@ public final class Symptoms {
           "Does the residual-current device (RCD, GFCI) trip?",
           1,
           4.3,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine gives a shock or a tingle. */
   public static final Symptom SHOCK_FELT =
@@ -266,23 +284,29 @@ public final class Symptoms {
           "Has anybody felt a shock or a tingle? Never try it.",
           0.3,
           1,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine sparks. */
   public static final Symptom SPARKS =
-      of("sparks", "sparks", "Has anybody seen sparks?", 1, 5.3, Reports.PLAIN);
+      of("sparks", "sparks", "Has anybody seen sparks?", 1, 5.3, Misreports.PLAIN);
 
   /** The machine smells burnt. */
   public static final Symptom SMELLS_BURNT =
-      of("smells-burnt", "smells burnt", "Does it smell burnt?", 1, 6.5, Reports.PLAIN);
+      of("smells-burnt", "smells burnt", "Does it smell burnt?", 1, 6.5, Misreports.PLAIN);
 
   /** The machine smells foul. */
   public static final Symptom SMELLS_FOUL =
-      of("smells-foul", "smells foul", "Does it smell of mould or drains?", 5, 6.2, Reports.PLAIN);
+      of(
+          "smells-foul",
+          "smells foul",
+          "Does it smell of mould or drains?",
+          5,
+          6.2,
+          Misreports.PLAIN);
 
   /** The machine leaks. */
   public static final Symptom LEAKS =
-      of("leaks", "leaks", "Is there water under it or beside it?", 3, 12, Reports.PLAIN);
+      of("leaks", "leaks", "Is there water under it or beside it?", 3, 12, Misreports.PLAIN);
 
   /** The machine drips from its relief valve. */
   public static final Symptom RELIEF_DRIPS =
@@ -292,7 +316,7 @@ public final class Symptoms {
           "Does the relief or safety valve drip or run?",
           4,
           7.7,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine is loud. */
   public static final Symptom LOUD =
@@ -302,12 +326,12 @@ public final class Symptoms {
               "Is it louder than it was, or does it sound different?",
               5,
               15,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine shakes. */
   public static final Symptom VIBRATES =
-      of("vibrates", "shakes", "Does it shake or walk?", 4, 9.5, Reports.SUBTLE)
+      of("vibrates", "shakes", "Does it shake or walk?", 4, 9.5, Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START, DOES_NOT_TURN);
 
   /** The machine does not spin. */
@@ -318,12 +342,18 @@ public final class Symptoms {
               "Does it not come up to spin speed?",
               2,
               16,
-              Reports.PLAIN)
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START, DOES_NOT_TURN);
 
   /** The machine hums and does no more. */
   public static final Symptom HUMS_ONLY =
-      of("hums-only", "hums and does no more", "Does it hum without turning?", 1, 6, Reports.PLAIN);
+      of(
+          "hums-only",
+          "hums and does no more",
+          "Does it hum without turning?",
+          1,
+          6,
+          Misreports.PLAIN);
 
   /** The machine does its work badly. */
   public static final Symptom POOR_RESULT =
@@ -333,7 +363,7 @@ public final class Symptoms {
               "Is the result worse than it was: dirty, uneven, weak?",
               6,
               25,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine leaves the detergent in its dispenser. */
@@ -344,7 +374,7 @@ public final class Symptoms {
               "Is detergent left in the dispenser?",
               2,
               5,
-              Reports.PLAIN)
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine gives coloured or cloudy water. */
@@ -355,7 +385,7 @@ public final class Symptoms {
           "Is the water coloured or cloudy?",
           3,
           7.2,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine does not lock its door. */
   public static final Symptom DOOR_DOES_NOT_LOCK =
@@ -365,7 +395,7 @@ public final class Symptoms {
           "Does the door not lock?",
           1,
           5.5,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine does not open its door. */
   public static final Symptom DOOR_DOES_NOT_OPEN =
@@ -375,7 +405,7 @@ public final class Symptoms {
           "Does the door not open when it is done?",
           1,
           3.5,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine does not close its door properly. */
   public static final Symptom DOOR_DOES_NOT_CLOSE =
@@ -385,11 +415,11 @@ public final class Symptoms {
           "Does the door not close, or close badly?",
           1,
           5.2,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine gives no water. */
   public static final Symptom NO_FLOW =
-      of("no-flow", "gives no water", "Does no water come out of it?", 2, 14, Reports.PLAIN)
+      of("no-flow", "gives no water", "Does no water come out of it?", 2, 14, Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine gives little water. */
@@ -400,7 +430,7 @@ public final class Symptoms {
               "Does much less water come out of it than did?",
               4,
               15.6,
-              Reports.SUBTLE)
+              Misreports.SUBTLE)
           .hiddenBy(NO_FLOW);
 
   /** The machine gives weak steam. */
@@ -411,16 +441,16 @@ public final class Symptoms {
           "Is there less steam than there was?",
           3,
           17,
-          Reports.SUBTLE);
+          Misreports.SUBTLE);
 
   /** The machine blows weakly. */
   public static final Symptom WEAK_AIR =
-      of("weak-air", "blows weakly", "Does it move less air than it did?", 4, 29, Reports.SUBTLE)
+      of("weak-air", "blows weakly", "Does it move less air than it did?", 4, 29, Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine sucks weakly. */
   public static final Symptom WEAK_SUCTION =
-      of("weak-suction", "sucks weakly", "Does it suck less than it did?", 5, 46, Reports.SUBTLE)
+      of("weak-suction", "sucks weakly", "Does it suck less than it did?", 5, 46, Misreports.SUBTLE)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine runs without end. */
@@ -431,7 +461,7 @@ public final class Symptoms {
           "Does it not stop when it should?",
           3,
           19,
-          Reports.PLAIN);
+          Misreports.PLAIN);
 
   /** The machine switches on and off too often. */
   public static final Symptom SHORT_CYCLES =
@@ -441,7 +471,7 @@ public final class Symptoms {
           "Does it switch on and off more often than it did?",
           3,
           10.4,
-          Reports.SUBTLE);
+          Misreports.SUBTLE);
 
   /** All of them, then what machines show of themselves. */
   public static final List<Symptom> ALL = all();
@@ -455,8 +485,9 @@ public final class Symptoms {
       String question,
       double leak,
       double amongUnfounded,
-      Reports reports) {
-    return new Symptom(id, title, question, leak / 100, amongUnfounded / 100, reports, List.of());
+      Misreports misreports) {
+    return new Symptom(
+        id, title, question, leak / 100, amongUnfounded / 100, misreports, List.of());
   }
 
   private static List<Symptom> all() {

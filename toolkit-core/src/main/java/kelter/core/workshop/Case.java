@@ -17,6 +17,7 @@ import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.model.ModelDefect;
@@ -108,7 +109,7 @@ public final class Case {
    */
   public synchronized Diagnosis diagnosis() {
     if (diagnosis == null) {
-      diagnosis = naming(() -> engine().diagnose(job, models()));
+      diagnosis = naming(() -> engine().diagnose(job, knowledge()));
     }
     return diagnosis;
   }
@@ -121,7 +122,7 @@ public final class Case {
    * @throws InputException if there is no such fault, or there are several
    */
   public Explanation explain(String word) {
-    return naming(() -> engine().explain(job, models(), faultKey(word)).orElseThrow());
+    return naming(() -> engine().explain(job, knowledge(), faultKey(word)).orElseThrow());
   }
 
   /**
@@ -216,6 +217,10 @@ public final class Case {
       models = all;
     }
     return models;
+  }
+
+  private Knowledge knowledge() {
+    return new Knowledge(models(), workshop.vocabulary().symptoms(), List.of());
   }
 
   /** What is worked out; a model that forecasts what cannot be is named with its module. */

@@ -280,11 +280,11 @@ class JobFileTest {
     // Lines and columns counted in the text of the sample.
     assertEquals("/measurements/0/reading/1", problems.get(0).where());
     assertTrue(
-        problems.get(0).display().startsWith(file + ", line 45, column 29 (/measurements/0/"),
+        problems.get(0).display().startsWith(file + ", line 58, column 29 (/measurements/0/"),
         problems.get(0).display());
     assertEquals("/measurements/1", problems.get(1).where());
     assertTrue(
-        problems.get(1).display().startsWith(file + ", line 50, column 5 (/measurements/1)"),
+        problems.get(1).display().startsWith(file + ", line 63, column 5 (/measurements/1)"),
         problems.get(1).display());
   }
 
@@ -539,6 +539,10 @@ class JobFileTest {
   @CsvSource({
     "complaint, /complaint",
     "date, /date",
+    "market, /market",
+    "reason, /reason",
+    "displayed, /complaint/displayed",
+    "when, /symptoms/leaks/when",
     "format, /format",
     "measurements, /measurements",
     "said, /complaint/said",

@@ -2,6 +2,7 @@ package kelter.core.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
@@ -15,28 +16,74 @@ import java.util.Map;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.job.Complaint;
 import kelter.core.job.Instrument;
+import kelter.core.job.Market;
+import kelter.core.job.SymptomReport;
+import kelter.core.problem.InputException;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Standing;
+import kelter.core.vocabulary.Meaning;
 import org.junit.jupiter.api.Test;
 
 /** The published schema and the reader must tell the same story. */
 class JobSchemaTest {
 
-  private static final Schema SCHEMA =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-          .getSchema(JobFile.schema(), InputFormat.JSON);
+  private static final Schema SCHEMA = schema(JobFile.schema());
+  private static final Schema SCHEMA_ONE = schema(JobFile.schemaOfVersionOne());
 
-  private static final Json.Obj DEFINITIONS =
-      (Json.Obj)
-          ((Json.Obj)
-                  JsonText.read(JobFile.schema().getBytes(StandardCharsets.UTF_8), "schema", ""))
-              .members()
-              .get("$defs");
+  private static final Json.Obj DEFINITIONS = definitions(JobFile.schema());
+  private static final Json.Obj DEFINITIONS_ONE = definitions(JobFile.schemaOfVersionOne());
+
+  private static Schema schema(String text) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(text, InputFormat.JSON);
+  }
+
+  private static Json.Obj definitions(String schema) {
+    Json.Obj root = (Json.Obj) JsonText.read(schema.getBytes(StandardCharsets.UTF_8), "schema", "");
+    return (Json.Obj) root.members().get("$defs");
+  }
 
   @Test
   void acceptsAJobThatUsesAllOfTheFormat() {
     assertEquals(0, SCHEMA.validate(Samples.FULL, InputFormat.JSON).size());
+    assertEquals(0, SCHEMA_ONE.validate(Samples.FULL_ONE, InputFormat.JSON).size());
+  }
+
+  @Test
+  void tellsTheVersionsApart() {
+    assertFalse(SCHEMA_ONE.validate(Samples.FULL, InputFormat.JSON).isEmpty());
+    assertFalse(SCHEMA.validate(Samples.FULL_ONE, InputFormat.JSON).isEmpty());
+    assertFalse(
+        SCHEMA_ONE
+            .validate(Samples.FULL.replace("kelter-job/2", "kelter-job/1"), InputFormat.JSON)
+            .isEmpty());
+  }
+
+  @Test
+  void refusesReportsThatTheReaderRefuses() {
+    for (String[] change :
+        new String[][] {
+          {"\"loud\": \"sometimes\"", "\"loud\": \"often\""},
+          {"\"loud\": \"sometimes\"", "\"loud\": true"},
+          {"\"loud\": \"sometimes\"", "\"loud\": null"},
+          {"\"loud\": \"sometimes\"", "\"Loud\": \"yes\""},
+          {"\"report\": \"sometimes\", ", ""},
+          {"\"when\": \"hot\"", "\"when\": \"cold\""},
+          {"\"when\": \"hot\"", "\"whn\": \"hot\""},
+          {"\"since\": \"3 weeks\"", "\"since\": 3"},
+          {"[\"drain\", \"leak\"]", "[\"drain\", \"drain\"]"},
+          {"[\"drain\", \"leak\"]", "[\"F1\"]"},
+          {"[\"drain\", \"leak\"]", "\"drain\""},
+          {"\"market\": \"EU\"", "\"market\": \"eu\""},
+          {"\"reason\": \"fault\"", "\"reason\": \"\""},
+        }) {
+      assertTrue(Samples.FULL.contains(change[0]), change[0]);
+      String text = Samples.FULL.replace(change[0], change[1]);
+      assertFalse(SCHEMA.validate(text, InputFormat.JSON).isEmpty(), change[1]);
+      assertThrows(InputException.class, () -> JobFile.parse(text, Samples.VOCABULARY), change[1]);
+    }
   }
 
   @Test
@@ -49,7 +96,7 @@ class JobSchemaTest {
   @Test
   void refusesWhatTheReaderRefuses() {
     String unknown = Samples.FULL.replace("\"maker\"", "\"makr\"");
-    String noFormat = Samples.FULL.replace("\"format\": \"kelter-job/1\",", "");
+    String noFormat = Samples.FULL.replace("\"format\": \"kelter-job/2\",", "");
     String number = Samples.FULL.replace("\"900 NOK\"", "900");
     String volts = Samples.FULL.replace("\"230 V\"", "230");
 
@@ -68,6 +115,7 @@ class JobSchemaTest {
             Map.entry("component", ApplianceReader.COMPONENT),
             Map.entry("source", ApplianceReader.SOURCE),
             Map.entry("complaint", JobReader.COMPLAINT),
+            Map.entry("report", SymptomsReader.REPORT),
             Map.entry("instrument", InstrumentReader.INSTRUMENT),
             Map.entry("function", InstrumentReader.FUNCTION),
             Map.entry("measurement", MeasurementReader.MEASUREMENT),
@@ -75,6 +123,10 @@ class JobSchemaTest {
             Map.entry("spread", PricesReader.SPREAD),
             Map.entry("use", UseReader.USE));
     fields.forEach((name, known) -> assertEquals(known, properties(name).members().keySet(), name));
+    Set<String> one = new LinkedHashSet<>(JobReader.JOB);
+    one.removeAll(JobReader.SINCE_TWO);
+    Json.Obj job = (Json.Obj) DEFINITIONS_ONE.members().get("job");
+    assertEquals(one, ((Json.Obj) job.members().get("properties")).members().keySet());
   }
 
   @Test
@@ -83,6 +135,26 @@ class JobSchemaTest {
     assertEquals(
         names(Arrays.stream(Standing.values()).map(Standing::words).toArray(String[]::new)),
         words("source", "standing"));
+    assertEquals(
+        names(Arrays.stream(Market.values()).map(Market::name).toArray(String[]::new)),
+        words("job", "market"));
+    assertEquals(
+        names(
+            Arrays.stream(Complaint.Reason.values())
+                .map(Complaint.Reason::id)
+                .toArray(String[]::new)),
+        words("job", "reason"));
+    assertEquals(
+        names(
+            Arrays.stream(SymptomReport.Circumstance.values())
+                .map(SymptomReport.Circumstance::id)
+                .toArray(String[]::new)),
+        words("report", "when"));
+    assertEquals(SymptomsReader.REPORTS, words((Json.Obj) DEFINITIONS.members().get("answer")));
+    Json.Obj displayed = (Json.Obj) properties("job").members().get("displayed");
+    assertEquals(
+        names(Arrays.stream(Meaning.values()).map(Meaning::id).toArray(String[]::new)),
+        words((Json.Obj) displayed.members().get("items")));
     assertTrue(
         SCHEMA
                 .validate(Samples.FULL.replace("\"invented\"", "\"a rumour\""), InputFormat.JSON)
@@ -113,7 +185,10 @@ class JobSchemaTest {
   }
 
   private static Set<String> words(String definition, String property) {
-    Json.Obj field = (Json.Obj) properties(definition).members().get(property);
+    return words((Json.Obj) properties(definition).members().get(property));
+  }
+
+  private static Set<String> words(Json.Obj field) {
     Set<String> words = new LinkedHashSet<>();
     ((Json.Arr) field.members().get("enum"))
         .items()

@@ -23,6 +23,7 @@ import kelter.core.job.Nameplate;
 import kelter.core.job.Prices;
 import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
+import kelter.core.job.SymptomReport;
 import kelter.core.job.rule.JobRules;
 import kelter.core.owner.Use;
 import kelter.core.problem.InputException;
@@ -224,6 +225,18 @@ class SameRulesTest {
             "instruments",
             "instrument 'standpipe' occurs twice"),
         mistake(
+            "\"loud\": \"sometimes\"",
+            "\"lod\": \"sometimes\"",
+            job -> reported(job, "lod"),
+            "symptom 'lod'",
+            "'lod' is not a known symptom; did you mean 'loud'?"),
+        mistake(
+            "\"loud\": \"sometimes\"",
+            "\"shaking-walk\": \"sometimes\"",
+            job -> reported(job, "shaking-walk"),
+            "symptom 'shaking-walk'",
+            "did you mean 'vibrates'?"),
+        mistake(
             "\"discount-rate\": \"4 %\"",
             "\"discount-rate\": \"0.5 kg\"",
             job -> priced(job, figure(0.5, "kg", QuantityKind.MASS)),
@@ -313,6 +326,18 @@ class SameRulesTest {
         job.measurements(),
         prices,
         use);
+  }
+
+  private static Job reported(Job job, String symptom) {
+    return new Job(
+        job.id(),
+        job.date(),
+        job.appliance(),
+        job.complaint().with(new SymptomReport(symptom, SymptomReport.Answer.YES)),
+        job.instruments(),
+        job.measurements(),
+        job.prices(),
+        job.use());
   }
 
   private static Job dated(Job job, String date) {

@@ -42,9 +42,10 @@ final class Samples {
   static final String FULL =
       """
       {
-        "format": "kelter-job/1",
+        "format": "kelter-job/2",
         "id": "b-17",
         "date": "2026-03-01",
+        "market": "EU",
         "x-berth": { "no": 4, "paid": 1.50e2, "ok": true, "left": null, "list": [1, 2.0] },
         "appliance": {
           "kind": "bilge-unit",
@@ -70,7 +71,19 @@ final class Samples {
             }
           ]
         },
+        "reason": "fault",
         "complaint": { "said": "it floods", "displayed": "F1" },
+        "symptoms": {
+          "does-not-drain": "no",
+          "drains-slowly": "yes",
+          "loud": "sometimes",
+          "leaks": {
+            "report": "sometimes", "when": "hot", "step": "when it is full", "since": "3 weeks"
+          },
+          "stays-cold": "not asked",
+          "x-asked": ["the skipper"]
+        },
+        "displayed": ["drain", "leak"],
         "instruments": [
           {
             "id": "standpipe",
@@ -130,6 +143,13 @@ final class Samples {
         "note": "by the quay"
       }
       """;
+
+  private static final String SINCE_TWO =
+      "\"(market|reason)\": \"\\w+\",|\"symptoms\": \\{(?s:.*?)\\n  },|\"displayed\": \\[.*?],";
+
+  /** The same as version 1 has it. */
+  static final String FULL_ONE =
+      FULL.replace("kelter-job/2", "kelter-job/1").replaceAll(SINCE_TWO, "");
 
   private Samples() {}
 }

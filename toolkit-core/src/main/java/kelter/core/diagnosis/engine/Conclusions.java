@@ -10,6 +10,7 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Readings;
+import kelter.core.diagnosis.symptom.exact.JointState;
 
 /** Says whether the readings decide what is wrong and, if they do not, for which reason. */
 final class Conclusions {
@@ -28,7 +29,7 @@ final class Conclusions {
   private static final double BITS_WORTH_TELLING = 0.1;
 
   private final List<Group> groups;
-  private final List<JointPosterior.Joint> joints;
+  private final List<JointState> joints;
   private final JointPosterior posterior;
   private final double misfit;
   private final List<Diagnosis.NextMeasurement> next;
@@ -36,7 +37,7 @@ final class Conclusions {
 
   Conclusions(
       List<Group> groups,
-      List<JointPosterior.Joint> joints,
+      List<JointState> joints,
       JointPosterior posterior,
       double misfit,
       List<Diagnosis.NextMeasurement> next,
@@ -50,7 +51,7 @@ final class Conclusions {
   }
 
   Conclusion reached() {
-    JointPosterior.Joint first = joints.get(0);
+    JointState first = joints.get(0);
     if (isUnexplained(first) || misfit < CONTRADICTION && posterior.unexplained() > 1 - DECIDED) {
       return noCauseFits(first);
     }
@@ -66,7 +67,7 @@ final class Conclusions {
               : "take again: " + names(suspects.stream().map(Conclusions::name).toList());
       return new Conclusion(Reason.DECIDED, faults(first), action, !suspects.isEmpty());
     }
-    JointPosterior.Joint second = joints.size() > 1 ? joints.get(1) : first;
+    JointState second = joints.size() > 1 ? joints.get(1) : first;
     List<String> both = new ArrayList<>(faults(first));
     faults(second).stream().filter(key -> !both.contains(key)).forEach(both::add);
     String coarse = tooCoarse(first, second);
@@ -107,11 +108,11 @@ final class Conclusions {
         true);
   }
 
-  private Conclusion noCauseFits(JointPosterior.Joint first) {
+  private Conclusion noCauseFits(JointState first) {
     List<String> doubtful = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
       Group group = groups.get(g);
-      if (first.state(g) == group.unexplainedState() || group.readings().count() > 0) {
+      if (first.states()[g] == group.unexplainedState() || group.readings().count() > 0) {
         doubtful.addAll(farthest(group, bestExplained(g)));
       }
     }
@@ -147,11 +148,11 @@ final class Conclusions {
   }
 
   /** The probability that what the likeliest state says is so, whatever else is wrong. */
-  private double certainty(JointPosterior.Joint first) {
+  private double certainty(JointState first) {
     double least = 1;
     boolean any = false;
     for (int g = 0; g < groups.size(); g++) {
-      for (int fault : groups.get(g).faultsOf(first.state(g))) {
+      for (int fault : groups.get(g).faultsOf(first.states()[g])) {
         least = Math.min(least, posterior.fault(g, fault));
         any = true;
       }
@@ -159,19 +160,19 @@ final class Conclusions {
     return any ? least : first.probability();
   }
 
-  private boolean isUnexplained(JointPosterior.Joint joint) {
+  private boolean isUnexplained(JointState joint) {
     for (int g = 0; g < groups.size(); g++) {
-      if (joint.state(g) == groups.get(g).unexplainedState()) {
+      if (joint.states()[g] == groups.get(g).unexplainedState()) {
         return true;
       }
     }
     return false;
   }
 
-  private List<String> faults(JointPosterior.Joint joint) {
+  private List<String> faults(JointState joint) {
     List<String> keys = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      for (int place : groups.get(g).faultsOf(joint.state(g))) {
+      for (int place : groups.get(g).faultsOf(joint.states()[g])) {
         Fault fault = groups.get(g).faults().get(place);
         keys.add(fault.key());
       }
@@ -180,9 +181,9 @@ final class Conclusions {
   }
 
   /** Whether the groups in which two states differ have readings at all. */
-  private boolean isMeasured(JointPosterior.Joint one, JointPosterior.Joint other) {
+  private boolean isMeasured(JointState one, JointState other) {
     for (int g = 0; g < groups.size(); g++) {
-      if (one.state(g) != other.state(g) && groups.get(g).readings().count() > 0) {
+      if (one.states()[g] != other.states()[g] && groups.get(g).readings().count() > 0) {
         return true;
       }
     }
@@ -193,18 +194,18 @@ final class Conclusions {
    * A reading that would tell two states apart if its instrument had no error and does not with the
    * one in use; null if there is none, or if another reading tells them apart.
    */
-  private String tooCoarse(JointPosterior.Joint one, JointPosterior.Joint other) {
+  private String tooCoarse(JointState one, JointState other) {
     String coarse = null;
     for (int g = 0; g < groups.size(); g++) {
       Group group = groups.get(g);
-      if (one.state(g) == other.state(g)
-          || one.state(g) == group.unexplainedState()
-          || other.state(g) == group.unexplainedState()) {
+      if (one.states()[g] == other.states()[g]
+          || one.states()[g] == group.unexplainedState()
+          || other.states()[g] == group.unexplainedState()) {
         continue;
       }
       Readings readings = group.readings();
-      double[] first = group.likeliestForecast(one.state(g));
-      double[] second = group.likeliestForecast(other.state(g));
+      double[] first = group.likeliestForecast(one.states()[g]);
+      double[] second = group.likeliestForecast(other.states()[g]);
       for (int k = 0; k < readings.count(); k++) {
         Item item = readings.items().get(k);
         if (item.likelihood().isValue()) {

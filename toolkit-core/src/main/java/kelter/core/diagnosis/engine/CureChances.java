@@ -19,7 +19,8 @@ final class CureChances {
   private final double[] failing;
   private final int[][] alike;
   private final double[][][] cured;
-  private final double[][] usual;
+  private final JointPosterior.Counted[] working;
+  private final double[][][] weight;
 
   /**
    * Gets ready.
@@ -35,13 +36,29 @@ final class CureChances {
     this.helps = new int[groups.size()][][];
     this.alike = new int[groups.size()][];
     this.cured = new double[groups.size()][][];
-    this.usual = new double[groups.size()][];
     for (int g = 0; g < helps.length; g++) {
       helps[g] = helps(groups.get(g), helping[g]);
       alike[g] = new int[helps[g].length];
       cured[g] = sort(groups.get(g), helps[g], alike[g]);
-      usual[g] = working(g, null);
     }
+    this.working = new JointPosterior.Counted[failing.length];
+    for (int done = 0; done < working.length; done++) {
+      working[done] = posterior.countMadeByGroups(factors(done));
+    }
+    this.weight = new double[groups.size()][][];
+  }
+
+  /** For each state of each group the chance that a set of remedies puts it right. */
+  private double[][] factors(int done) {
+    double[][] factors = new double[alike.length][];
+    for (int g = 0; g < factors.length; g++) {
+      factors[g] = new double[alike[g].length];
+      for (int state = 0; state < factors[g].length; state++) {
+        int kind = alike[g][state];
+        factors[g][state] = kind == NEVER ? 0 : cured[g][kind][done];
+      }
+    }
+    return factors;
   }
 
   /** For each fault of each state the remedies that help it, in the order of their bits. */
@@ -101,48 +118,68 @@ final class CureChances {
     return 1 - failing[helping & done];
   }
 
-  /**
-   * The chance that the machine does not work once some remedies are done, times the probability of
-   * what was seen; for each set of remedies.
-   *
-   * @param likelihood for each group how likely what was seen is in each of its states; null where
-   *     nothing was seen of it
-   */
-  double[] notWorking(double[][] likelihood) {
-    double[][] working = new double[usual.length][];
-    double sound = 1;
-    for (int g = 0; g < working.length; g++) {
-      working[g] = likelihood[g] == null ? usual[g] : working(g, likelihood[g]);
-      sound *= likelihood[g] == null ? 1 : likelihood[g][Group.HEALTHY];
-    }
-    double seen = posterior.expectation(likelihood);
+  /** The chance that the machine does not work once some remedies are done, for each set. */
+  double[] notWorking() {
     double[] notWorking = new double[failing.length];
     for (int done = 0; done < notWorking.length; done++) {
-      double works = 1;
-      for (double[] ofGroup : working) {
-        works *= ofGroup[done];
-      }
-      notWorking[done] = Math.max(0, seen - posterior.expectation(works, sound));
+      notWorking[done] = Math.max(0, 1 - working[done].mass());
     }
     return notWorking;
   }
 
-  /** The weight of the states of a group that each set of remedies puts right. */
-  private double[] working(int g, double[] likelihood) {
-    double[] weight = new double[cured[g].length];
-    for (int state = 0; state < alike[g].length; state++) {
-      if (alike[g][state] != NEVER) {
-        double own = likelihood == null ? 1 : likelihood[state];
-        weight[alike[g][state]] += posterior.weight(g, state) * own;
-      }
+  /**
+   * The same, times the probability of what was seen of a group.
+   *
+   * @param likelihood how likely that is in each state of the group
+   */
+  double[] notWorking(int group, double[] likelihood) {
+    double seen = seen(group, likelihood);
+    double[] notWorking = new double[failing.length];
+    for (int done = 0; done < notWorking.length; done++) {
+      notWorking[done] = Math.max(0, seen - working(done, group, likelihood));
     }
-    double[] working = new double[failing.length];
-    for (int kind = 0; kind < weight.length; kind++) {
-      for (int done = 0; done < working.length; done++) {
-        working[done] += weight[kind] * cured[g][kind][done];
-      }
+    return notWorking;
+  }
+
+  /**
+   * The same of two groups, which are taken as independent once readings and reports are known.
+   * That is so where nothing was reported and something is wrong; elsewhere it is near.
+   */
+  double[] notWorking(int one, double[] ofOne, int other, double[] ofOther) {
+    double seen = seen(one, ofOne) * seen(other, ofOther);
+    double[] notWorking = new double[failing.length];
+    for (int done = 0; done < notWorking.length; done++) {
+      double works = working(done, one, ofOne) * working(done, other, ofOther);
+      double all = working[done].mass();
+      notWorking[done] = Math.max(0, seen - (all > 0 ? works / all : 0));
     }
-    return working;
+    return notWorking;
+  }
+
+  private double seen(int group, double[] likelihood) {
+    double seen = 0;
+    for (int state = 0; state < likelihood.length; state++) {
+      seen += likelihood[state] * posterior.marginal(group, state);
+    }
+    return seen;
+  }
+
+  private double working(int done, int group, double[] likelihood) {
+    if (weight[group] == null) {
+      weight[group] = new double[failing.length][];
+    }
+    if (weight[group][done] == null) {
+      double[] ofState = new double[likelihood.length];
+      for (int state = 0; state < ofState.length; state++) {
+        ofState[state] = alike[group][state] == NEVER ? 0 : working[done].weight(group, state);
+      }
+      weight[group][done] = ofState;
+    }
+    double works = 0;
+    for (int state = 0; state < likelihood.length; state++) {
+      works += likelihood[state] * weight[group][done][state];
+    }
+    return works;
   }
 
   /** The chance that a remedy finds and cures a fault that those before it have left. */
@@ -157,6 +194,6 @@ final class CureChances {
         }
       }
     }
-    return 1 - posterior.expectation(same);
+    return Math.max(0, 1 - posterior.expectation(same));
   }
 }

@@ -17,11 +17,14 @@ import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Likelihood;
 import kelter.core.diagnosis.likelihood.Priors;
+import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.safety.Hazard;
@@ -77,27 +80,42 @@ public final class DiagnosisEngine {
   /**
    * Diagnoses a machine.
    *
-   * @param job the job, with its readings
+   * @param job the job, with its reports and readings
    * @param models the fault models of its appliance; no two may share an observable of a component
-   * @return what the readings say
+   * @return what they say
    * @throws IllegalArgumentException if two models share an observable of a component
    */
   public Diagnosis diagnose(Job job, List<FaultModel> models) {
-    Optional<Posterior> found = update(job, models);
-    return found.isPresent() ? conclude(found.get()) : nothingKnown(job);
+    return diagnose(job, Knowledge.of(models));
+  }
+
+  /**
+   * Diagnoses a machine.
+   *
+   * @param job the job, with its reports and readings
+   * @param knowledge what is known of such a machine
+   * @return what they say
+   * @throws IllegalArgumentException if two models share an observable of a component, a report is
+   *     of a symptom that is not known, or what one fault brings is more than certain
+   * @throws InputException if more symptoms are reported as there than can be weighed together
+   */
+  public Diagnosis diagnose(Job job, Knowledge knowledge) {
+    Optional<Posterior> found = update(job, knowledge);
+    return found.isPresent() ? conclude(found.get(), knowledge) : nothingKnown(job);
   }
 
   /**
    * Tells why a fault is held for as likely as it is.
    *
-   * @param job the job, with its readings
-   * @param models the fault models of its appliance; no two may share an observable of a component
+   * @param job the job, with its reports and readings
+   * @param knowledge what is known of such a machine
    * @param fault the fault, {@code component.fault}
    * @return the reasons, or empty if no model knows the fault
-   * @throws IllegalArgumentException if two models share an observable of a component
+   * @throws IllegalArgumentException as {@link #diagnose}
+   * @throws InputException as {@link #diagnose}
    */
-  public Optional<Explanation> explain(Job job, List<FaultModel> models, String fault) {
-    return update(job, models)
+  public Optional<Explanation> explain(Job job, Knowledge knowledge, String fault) {
+    return update(job, knowledge)
         .flatMap(found -> found.ranking().explain(fault, next(found), found.priors()));
   }
 
@@ -107,7 +125,7 @@ public final class DiagnosisEngine {
       List<Group> groups,
       Priors priors,
       JointPosterior posterior,
-      List<JointPosterior.Joint> joints,
+      List<JointState> joints,
       List<String> notUsed) {
 
     Ranking ranking() {
@@ -123,38 +141,61 @@ public final class DiagnosisEngine {
     return job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
   }
 
-  private Optional<Posterior> update(Job job, List<FaultModel> models) {
+  private Optional<Posterior> update(Job job, Knowledge knowledge) {
     Map<String, Measurement> open = new LinkedHashMap<>();
     for (Measurement measurement : job.pooled().measurements()) {
       open.put(open.size() + " " + key(measurement), measurement);
     }
     Set<String> claimed = new HashSet<>();
     List<List<Item>> items = new ArrayList<>();
-    for (FaultModel model : models) {
+    for (FaultModel model : knowledge.models()) {
       items.add(items(job, model, open, claimed));
     }
-    if (models.isEmpty()) {
+    if (knowledge.models().isEmpty()) {
       return Optional.empty();
     }
     Priors priors = new Priors(job.appliance(), history);
-    GroupWork work = new GroupWork(models, items, priors, settings);
-    List<Group> groups = sideBySide ? work.sideBySide() : work.alone();
-    JointPosterior posterior = new JointPosterior(groups, priorSound(job));
+    Asked asked = Asked.of(knowledge.symptoms(), job.complaint().symptoms());
+    JointPosterior posterior = posterior(knowledge, items, priors, asked, priorSound(job));
     return Optional.of(
         new Posterior(
             job,
-            groups,
+            posterior.groups(),
             priors,
             posterior,
             posterior.likeliest(STATES_SHOWN),
             keys(open.values())));
   }
 
+  private JointPosterior posterior(
+      Knowledge knowledge, List<List<Item>> items, Priors priors, Asked asked, double priorSound) {
+    List<FaultModel> models = knowledge.models();
+    List<Group> singles =
+        GroupWork.of(
+            models, sideBySide, g -> Group.of(models.get(g), items.get(g), priors, settings));
+    List<BroughtAcross> brought = BroughtAcross.among(singles, knowledge.brings());
+    if (asked.said().isEmpty()) {
+      List<Group> groups = GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs());
+      return JointPosterior.of(groups, asked, brought, priorSound);
+    }
+    JointPosterior ofSingles = JointPosterior.of(singles, asked, brought, priorSound);
+    List<SymptomPosterior.Lift> lifts = new ArrayList<>();
+    for (int g = 0; g < singles.size(); g++) {
+      lifts.add(ofSingles.lift(g));
+    }
+    List<Group> groups =
+        GroupWork.of(
+            models,
+            sideBySide,
+            g -> singles.get(g).withPairs(lifts.get(g).logTotal(), lifts.get(g).logLeast()));
+    return JointPosterior.of(groups, asked, brought, priorSound);
+  }
+
   private NextMeasurements next(Posterior found) {
     return NextMeasurements.of(found.groups, found.posterior, found.plan(), settings);
   }
 
-  private Diagnosis conclude(Posterior found) {
+  private Diagnosis conclude(Posterior found, Knowledge knowledge) {
     List<Group> groups = found.groups;
     JointPosterior posterior = found.posterior;
     Ranking ranking = found.ranking();
@@ -169,6 +210,7 @@ public final class DiagnosisEngine {
         ranking.faults(),
         posterior.sound(),
         new Diagnosis.Unexplained(posterior.unexplained(), misfit),
+        NextQuestions.of(posterior, found.joints, knowledge.symptoms()),
         next.ranked(),
         plan.steps(),
         found.notUsed,
@@ -205,6 +247,7 @@ public final class DiagnosisEngine {
         List.of(),
         priorSound(job),
         new Diagnosis.Unexplained(1 - priorSound(job), 1),
+        List.of(),
         List.of(),
         List.of(),
         notUsed,

@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
-import kelter.core.diagnosis.EngineSettings;
+import java.util.function.IntFunction;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.likelihood.Group;
-import kelter.core.diagnosis.likelihood.Item;
-import kelter.core.diagnosis.likelihood.Priors;
 
 /**
  * Works out what the readings say for each model of one machine, in one thread or several. Models
@@ -17,28 +15,13 @@ import kelter.core.diagnosis.likelihood.Priors;
  */
 final class GroupWork implements Runnable {
 
-  private final List<FaultModel> models;
-  private final List<List<Item>> items;
-  private final Priors priors;
-  private final EngineSettings settings;
   private final int[] largestFirst;
+  private final IntFunction<Group> work;
   private final AtomicInteger next = new AtomicInteger();
   private final Group[] groups;
 
-  /**
-   * Gets ready.
-   *
-   * @param models the models
-   * @param items for each of them the readings that it forecasts
-   * @param priors the priors of all faults
-   * @param settings what is taken for granted
-   */
-  GroupWork(
-      List<FaultModel> models, List<List<Item>> items, Priors priors, EngineSettings settings) {
-    this.models = models;
-    this.items = items;
-    this.priors = priors;
-    this.settings = settings;
+  private GroupWork(List<FaultModel> models, IntFunction<Group> work) {
+    this.work = work;
     this.largestFirst = largestFirst(models);
     this.groups = new Group[models.size()];
   }
@@ -57,6 +40,18 @@ final class GroupWork implements Runnable {
     return order;
   }
 
+  /**
+   * Works out one group for each model.
+   *
+   * @param models the models
+   * @param sideBySide whether to use as many threads as have something to do
+   * @param work makes the group of a model, by its place; asked by any thread
+   */
+  static List<Group> of(List<FaultModel> models, boolean sideBySide, IntFunction<Group> work) {
+    GroupWork all = new GroupWork(models, work);
+    return sideBySide ? all.sideBySide() : all.alone();
+  }
+
   /** Works on the models, one after the other, that no other thread has begun. */
   @Override
   public void run() {
@@ -64,20 +59,20 @@ final class GroupWork implements Runnable {
         place < largestFirst.length;
         place = next.getAndIncrement()) {
       int g = largestFirst[place];
-      groups[g] = new Group(models.get(g), items.get(g), priors, settings);
+      groups[g] = work.apply(g);
     }
   }
 
   /** All groups, worked out in this thread. */
-  List<Group> alone() {
+  private List<Group> alone() {
     run();
     return List.of(groups);
   }
 
   /** All groups, worked out in this thread and as many others as have something to do. */
-  List<Group> sideBySide() {
+  private List<Group> sideBySide() {
     List<ForkJoinTask<?>> others = new ArrayList<>();
-    int helping = Math.min(ForkJoinPool.getCommonPoolParallelism(), models.size() - 1);
+    int helping = Math.min(ForkJoinPool.getCommonPoolParallelism(), groups.length - 1);
     for (int i = 0; i < helping; i++) {
       others.add(ForkJoinPool.commonPool().submit(this));
     }

@@ -3,6 +3,7 @@ package kelter.core.diagnosis.engine;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BiFunction;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.likelihood.Group;
@@ -46,8 +47,13 @@ final class Information {
    * @param group the group
    * @param probability the probability of each of its states, in their order
    * @param questions what might be measured
+   * @param nodes the severities of a state, by its number and how many are wanted
    */
-  Information(Group group, double[] probability, List<Question> questions) {
+  Information(
+      Group group,
+      double[] probability,
+      List<Question> questions,
+      BiFunction<Integer, Integer, List<double[]>> nodes) {
     this.questions = questions;
     this.probability = probability;
     this.shared = group.model().shared().size();
@@ -55,7 +61,7 @@ final class Information {
     for (int state = 0; state < probability.length; state++) {
       boolean matters = state != group.unexplainedState() && probability[state] > NEGLIGIBLE;
       int severities = probability[state] < UNLIKELY ? FEW_SEVERITIES : SEVERITIES;
-      forecasts.add(matters ? forecasts(forecaster, group.nodes(state, severities)) : NONE);
+      forecasts.add(matters ? forecasts(forecaster, nodes.apply(state, severities)) : NONE);
     }
   }
 

@@ -1,103 +1,115 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
-import java.util.PriorityQueue;
-import java.util.Set;
+import java.util.TreeSet;
+import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.symptom.GroupChances;
+import kelter.core.diagnosis.symptom.MachineChances;
+import kelter.core.diagnosis.symptom.exact.CountedStates;
+import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
 
 /**
- * The states of the whole machine: one state of each group.
+ * The states of the whole machine: one state of each group, weighed by their readings and by what
+ * was reported of the machine.
  *
- * <p>Groups share no reading, so the weight of a joint state is the product of the weights of its
- * parts; only the state in which nothing at all is wrong has a weight of its own, since somebody
- * complains or nobody does. The sum over all joint states is therefore a product of sums with one
- * correction, and no joint state needs to be formed but those that are shown.
+ * <p>Groups share no reading and fail independently, but for causes in one that bring an effect in
+ * another. Each of these is a further term of the prior, {@code 1 + sum of r_b [cause b and effect
+ * b are there]}; a term keeps the form of a product over the groups, so that the posterior is the
+ * sum of one exact posterior for each term.
  */
 final class JointPosterior {
 
   private final List<Group> groups;
-  private final double[][] weight;
-  private final double[] sum;
-  private final double[] leftOut;
-  private final double soundFactor;
-  private final double total;
+  private final Asked asked;
+  private final List<Term> terms;
+
+  /** A term of the prior with its share of the whole and by how much its prior is multiplied. */
+  private record Term(double share, BroughtAcross brought, SymptomPosterior posterior) {}
+
+  private JointPosterior(List<Group> groups, Asked asked, List<Term> terms) {
+    this.groups = groups;
+    this.asked = asked;
+    this.terms = terms;
+  }
 
   /**
    * Puts the groups together.
    *
    * @param groups the groups
+   * @param asked what was said of the machine
+   * @param brought which causes bring effects in other groups
    * @param priorSound the prior probability that nothing at all is wrong
    */
-  JointPosterior(List<Group> groups, double priorSound) {
-    this.groups = groups;
-    this.weight = new double[groups.size()][];
-    this.sum = new double[groups.size()];
-    this.leftOut = new double[groups.size()];
-    double logPriorSound = 0;
+  static JointPosterior of(
+      List<Group> groups, Asked asked, List<BroughtAcross> brought, double priorSound) {
+    List<GroupChances> chances = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      double top = top(groups.get(g));
-      weight[g] = scaled(groups.get(g), top);
-      leftOut[g] = Math.exp(groups.get(g).logLeftOut() - top);
-      for (double each : weight[g]) {
-        sum[g] += each;
+      chances.add(
+          new SymptomChances(groups.get(g), asked.symptoms())
+              .chances(BroughtAcross.logFactors(brought, g, groups.get(g))));
+    }
+    SymptomPosterior usual =
+        SymptomPosterior.of(new MachineChances(chances, priorSound), asked.numbers());
+    List<Term> weighed = new ArrayList<>();
+    weighed.add(new Term(usual.total(), null, usual));
+    for (BroughtAcross each : brought) {
+      if (usual.count(each.holding(groups)).mass() > 0) {
+        SymptomPosterior posterior = usual.times(each.holding(groups));
+        weighed.add(new Term(each.ratio() * posterior.total(), each, posterior));
       }
-      logPriorSound += groups.get(g).logPrior(Group.HEALTHY);
     }
-    double sound = Math.exp(logPriorSound);
-    this.soundFactor = priorSound * (1 - sound) / ((1 - priorSound) * sound);
-    this.total = product(sum, -1) + (soundFactor - 1) * soundProduct(-1);
+    return new JointPosterior(groups, asked, shared(weighed));
   }
 
-  private static double top(Group group) {
-    double top = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < group.states(); i++) {
-      top = Math.max(top, group.logWeight(i));
+  /** The terms with shares that sum to 1. */
+  private static List<Term> shared(List<Term> weighed) {
+    double sum = 0;
+    for (Term term : weighed) {
+      sum += term.share;
     }
-    return top;
+    List<Term> shared = new ArrayList<>();
+    for (Term term : weighed) {
+      shared.add(new Term(term.share / sum, term.brought, term.posterior));
+    }
+    return List.copyOf(shared);
   }
 
-  /** The weights of a group's states, the greatest of them 1. */
-  private static double[] scaled(Group group, double top) {
-    double[] scaled = new double[group.states()];
-    for (int i = 0; i < scaled.length; i++) {
-      scaled[i] = Math.exp(group.logWeight(i) - top);
+  /** The same with one report taken back. */
+  JointPosterior without(int symptom) {
+    List<Term> rest = new ArrayList<>();
+    for (Term term : terms) {
+      SymptomPosterior posterior = term.posterior.without(symptom);
+      double ratio = term.brought == null ? 1 : term.brought.ratio();
+      rest.add(new Term(ratio * posterior.total(), term.brought, posterior));
     }
-    return scaled;
+    return new JointPosterior(groups, asked, shared(rest));
   }
 
-  private static double product(double[] factors, int without) {
-    double product = 1;
-    for (int g = 0; g < factors.length; g++) {
-      product *= g == without ? 1 : factors[g];
-    }
-    return product;
+  List<Group> groups() {
+    return groups;
   }
 
-  private double soundProduct(int without) {
-    double product = 1;
-    for (int g = 0; g < weight.length; g++) {
-      product *= g == without ? 1 : weight[g][Group.HEALTHY];
-    }
-    return product;
+  Asked asked() {
+    return asked;
   }
 
   /** The probability that a group is in a state, whatever the others do. */
   double marginal(int group, int state) {
-    double others = product(sum, group);
-    if (state == Group.HEALTHY) {
-      others += (soundFactor - 1) * soundProduct(group);
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.share * term.posterior.marginal(group, state);
     }
-    return weight[group][state] * others / total;
+    return sum;
   }
 
   /** The probability that a fault of a group is there, whatever else is. */
   double fault(int group, int fault) {
     double sum = 0;
-    for (int state = 0; state < weight[group].length; state++) {
+    for (int state = 0; state < groups.get(group).states(); state++) {
       sum += groups.get(group).hasFault(state, fault) ? marginal(group, state) : 0;
     }
     return sum;
@@ -106,179 +118,180 @@ final class JointPosterior {
   /** A bound of the probability of all states that were left out. */
   double leftOut() {
     double sum = 0;
-    for (int g = 0; g < leftOut.length; g++) {
-      sum += leftOut[g] * product(this.sum, g) / total;
+    for (int g = 0; g < groups.size(); g++) {
+      for (Term term : terms) {
+        sum += term.share * term.posterior.leftOut(g, groups.get(g).logLeftOut());
+      }
+    }
+    return sum;
+  }
+
+  /** How much the rest of the machine and the reports speak for the states of a group. */
+  SymptomPosterior.Lift lift(int group) {
+    return terms.get(0).posterior.lift(group);
+  }
+
+  /** The probability that nothing at all is wrong. */
+  double sound() {
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.share * term.posterior.sound();
+    }
+    return sum;
+  }
+
+  /** The probability that at least one group does what no known fault explains. */
+  double unexplained() {
+    double[][] explained = new double[groups.size()][];
+    for (int g = 0; g < explained.length; g++) {
+      explained[g] = new double[groups.get(g).states()];
+      for (int state = 0; state < groups.get(g).unexplainedState(); state++) {
+        explained[g][state] = 1;
+      }
+    }
+    double all = 0;
+    for (Term term : terms) {
+      all += term.share * term.posterior.count(explained).mass();
+    }
+    return Math.max(0, 1 - all);
+  }
+
+  /**
+   * What sets of states come to in which groups make all symptoms and nothing else does: what a
+   * repair of the groups puts right.
+   *
+   * @param factor for each group a factor, 0 or more, for each of its states
+   */
+  Counted countMadeByGroups(double[][] factor) {
+    List<CountedStates> counted = new ArrayList<>();
+    double[] share = new double[terms.size()];
+    for (int term = 0; term < share.length; term++) {
+      counted.add(terms.get(term).posterior.countMadeByGroups(factor));
+      share[term] = terms.get(term).share;
+    }
+    return new Counted(counted, share);
+  }
+
+  /** The expectation of a product of one factor for each group; null where it is 1. */
+  double expectation(double[][] factor) {
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.share * term.posterior.count(factor).mass();
     }
     return sum;
   }
 
   /**
-   * The expectation of a product of one factor for each group.
+   * Joint states counted by factors, over all terms.
    *
-   * @param factor for each group, a factor for each of its states; null where it is 1
-   * @return the expectation over all joint states
+   * @param parts the counts of each term
+   * @param share the share of each term
    */
-  double expectation(double[][] factor) {
-    double all = 1;
-    double sound = soundFactor - 1;
-    for (int g = 0; g < weight.length; g++) {
-      double own = factor[g] == null ? sum[g] : 0;
-      for (int state = 0; factor[g] != null && state < weight[g].length; state++) {
-        own += weight[g][state] * factor[g][state];
+  record Counted(List<CountedStates> parts, double[] share) {
+
+    /** The expectation of the factors. */
+    double mass() {
+      double sum = 0;
+      for (int term = 0; term < share.length; term++) {
+        sum += share[term] * parts.get(term).mass();
       }
-      all *= own;
-      sound *= weight[g][Group.HEALTHY] * (factor[g] == null ? 1 : factor[g][Group.HEALTHY]);
+      return sum;
     }
-    return (all + sound) / total;
+
+    /** The expectation of the factors where a group is in a state, and 0 elsewhere. */
+    double weight(int group, int state) {
+      double sum = 0;
+      for (int term = 0; term < share.length; term++) {
+        sum += share[term] * parts.get(term).weight(group, state);
+      }
+      return sum;
+    }
+  }
+
+  /** The probability of a joint state, one state number for each group. */
+  double joint(int... states) {
+    double sum = 0;
+    for (Term term : terms) {
+      sum += term.share * term.posterior.joint(states);
+    }
+    return sum;
   }
 
   /**
-   * The same where the sums over the states of the groups are known.
-   *
-   * @param sums the product, over the groups, of the sum of weight times factor
-   * @param sound the product of the factors of the states in which nothing is wrong
-   * @return the expectation over all joint states
-   */
-  double expectation(double sums, double sound) {
-    return (sums + (soundFactor - 1) * soundProduct(-1) * sound) / total;
-  }
-
-  /** The weight of a state of a group, the greatest of the group 1. */
-  double weight(int group, int state) {
-    return weight[group][state];
-  }
-
-  /** The probability that nothing at all is wrong. */
-  double sound() {
-    return soundFactor * soundProduct(-1) / total;
-  }
-
-  /** The probability that at least one group does what no known fault explains. */
-  double unexplained() {
-    double[] explained = new double[sum.length];
-    for (int g = 0; g < sum.length; g++) {
-      explained[g] = sum[g] - weight[g][groups.get(g).unexplainedState()];
-    }
-    double all = product(explained, -1) + (soundFactor - 1) * soundProduct(-1);
-    return Math.max(0, 1 - all / total);
-  }
-
-  /**
-   * The likeliest states, one state number for each group.
+   * The likeliest states. Within a term of the prior the order of its states is that of the whole,
+   * so the likeliest of the whole are among the likeliest of the terms.
    *
    * @param count how many
    * @return states with their probability, the likeliest first; ties in the order of the states
    */
-  List<Joint> likeliest(int count) {
-    int[][] order = new int[groups.size()][];
-    for (int g = 0; g < order.length; g++) {
-      order[g] = greatestFirst(weight[g]);
+  List<JointState> likeliest(int count) {
+    if (terms.size() == 1) {
+      return terms.get(0).posterior.likeliest(count);
     }
-    PriorityQueue<Place> queue = new PriorityQueue<>();
-    Set<String> seen = new HashSet<>();
-    push(queue, seen, new int[groups.size()], order);
-    List<Joint> states = new ArrayList<>();
-    states.add(new Joint(new int[groups.size()], sound()));
-    while (states.size() <= count && !queue.isEmpty()) {
-      Place place = queue.poll();
-      int[] state = new int[place.ranks.length];
-      for (int g = 0; g < state.length; g++) {
-        state[g] = order[g][place.ranks[g]];
+    TreeSet<JointState> found = new TreeSet<>();
+    for (Term term : terms) {
+      for (JointState state : term.posterior.likeliest(count)) {
+        found.add(new JointState(state.states(), joint(state.states())));
       }
-      if (!isSound(state)) {
-        states.add(new Joint(state, place.weight / total));
-      }
-      for (int g = 0; g < state.length; g++) {
-        if (place.ranks[g] + 1 < order[g].length) {
-          int[] next = place.ranks.clone();
-          next[g]++;
-          push(queue, seen, next, order);
+    }
+    List<JointState> states = new ArrayList<>(found);
+    Collections.sort(states);
+    return List.copyOf(states.subList(0, Math.min(count, states.size())));
+  }
+
+  /** The shares of the nodes of a state once the reports are known, 1 in all. */
+  double[] shares(int group, int state) {
+    double[] usual = groups.get(group).shares(state);
+    if (asked.symptoms().isEmpty() || isPairOfSingles(group, state)) {
+      return usual;
+    }
+    double[] shares = new double[usual.length];
+    double mass = 0;
+    for (Term term : terms) {
+      double weight = term.share * term.posterior.marginal(group, state);
+      if (weight > 0) {
+        double[] own = term.posterior.nodeShares(group, state);
+        for (int node = 0; node < shares.length; node++) {
+          shares[node] += weight * own[node];
         }
+        mass += weight;
       }
     }
-    Collections.sort(states);
-    return states.subList(0, Math.min(count, states.size()));
+    if (!(mass > 0)) {
+      return usual;
+    }
+    for (int node = 0; node < shares.length; node++) {
+      shares[node] /= mass;
+    }
+    return shares;
   }
 
-  private static boolean isSound(int[] states) {
-    for (int state : states) {
-      if (state != Group.HEALTHY) {
-        return false;
-      }
-    }
-    return true;
+  private boolean isPairOfSingles(int group, int state) {
+    return groups.get(group).faultsOf(state).length == 2
+        && groups.get(group).readings().count() == 0;
   }
 
-  /** The states by their weight, the greatest first; ties in their order. */
-  private static int[] greatestFirst(double[] weight) {
-    List<State> states = new ArrayList<>();
-    for (int state = 0; state < weight.length; state++) {
-      states.add(new State(state, weight[state]));
-    }
-    Collections.sort(states);
-    int[] order = new int[weight.length];
-    for (int rank = 0; rank < order.length; rank++) {
-      order[rank] = states.get(rank).number;
-    }
-    return order;
+  /** The severities of all faults in a state, at a few nodes of equal weight. */
+  List<double[]> nodes(int group, int state, int count) {
+    return groups.get(group).nodes(state, count, shares(group, state));
   }
 
-  private void push(PriorityQueue<Place> queue, Set<String> seen, int[] ranks, int[][] order) {
-    double product = 1;
-    for (int g = 0; g < ranks.length; g++) {
-      product *= weight[g][order[g][ranks[g]]];
+  /** How bad one of the faults of a state is. */
+  Diagnosis.Severity severity(int group, int state, int fault) {
+    if (asked.symptoms().isEmpty()) {
+      return groups.get(group).severity(state, fault);
     }
-    if (product > 0 && seen.add(Arrays.toString(ranks))) {
-      queue.add(new Place(ranks, product));
+    if (isPairOfSingles(group, state)) {
+      return severity(group, fault + 1, fault);
     }
-  }
-
-  private record State(int number, double weight) implements Comparable<State> {
-    @Override
-    public int compareTo(State other) {
-      return Double.compare(other.weight, weight);
+    double[] shares = shares(group, state);
+    double mean = 0;
+    double square = 0;
+    for (int node = 0; node < shares.length; node++) {
+      double severity = groups.get(group).severityAt(state, node, fault);
+      mean += shares[node] * severity;
+      square += shares[node] * severity * severity;
     }
-  }
-
-  private static final class Place implements Comparable<Place> {
-    private final int[] ranks;
-    private final double weight;
-
-    private Place(int[] ranks, double weight) {
-      this.ranks = ranks;
-      this.weight = weight;
-    }
-
-    @Override
-    public int compareTo(Place other) {
-      int byWeight = Double.compare(other.weight, weight);
-      return byWeight != 0
-          ? byWeight
-          : Arrays.toString(ranks).compareTo(Arrays.toString(other.ranks));
-    }
-  }
-
-  /** A joint state; the likeliest comes first. */
-  static final class Joint implements Comparable<Joint> {
-    private final int[] states;
-    private final double probability;
-
-    private Joint(int[] states, double probability) {
-      this.states = states;
-      this.probability = probability;
-    }
-
-    int state(int group) {
-      return states[group];
-    }
-
-    double probability() {
-      return probability;
-    }
-
-    @Override
-    public int compareTo(Joint other) {
-      return Double.compare(other.probability, probability);
-    }
+    return new Diagnosis.Severity(mean, Math.sqrt(Math.max(0, square - mean * mean)));
   }
 }

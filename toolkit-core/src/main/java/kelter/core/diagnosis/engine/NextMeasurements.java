@@ -92,7 +92,9 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     for (int state = 0; state < probability.length; state++) {
       probability[state] = posterior.marginal(g, state);
     }
-    Information information = new Information(group, probability, open);
+    Information information =
+        new Information(
+            group, probability, open, (state, count) -> posterior.nodes(g, state, count));
     for (int k = 0; k < open.size(); k++) {
       AnswerOutcomes outcomes = information.outcomes(k);
       double bits = outcomes.bits();

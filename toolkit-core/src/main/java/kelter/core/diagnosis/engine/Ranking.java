@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
@@ -13,6 +14,7 @@ import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.diagnosis.likelihood.Readings;
+import kelter.core.diagnosis.symptom.exact.JointState;
 import org.apache.commons.numbers.gamma.RegularizedGamma;
 
 /** States and faults in the order of their probability, with what speaks for and against them. */
@@ -22,11 +24,12 @@ final class Ranking {
 
   private final List<Group> groups;
   private final JointPosterior posterior;
-  private final List<JointPosterior.Joint> joints;
+  private final List<JointState> joints;
   private final List<Diagnosis.FaultProbability> faults;
   private final double[][][] alone;
+  private final List<JointPosterior> without = new ArrayList<>();
 
-  Ranking(List<Group> groups, JointPosterior posterior, List<JointPosterior.Joint> joints) {
+  Ranking(List<Group> groups, JointPosterior posterior, List<JointState> joints) {
     this.groups = groups;
     this.posterior = posterior;
     this.joints = joints;
@@ -41,34 +44,63 @@ final class Ranking {
   List<Diagnosis.RankedState> states() {
     List<Diagnosis.RankedState> states = new ArrayList<>();
     for (int place = 0; place < joints.size(); place++) {
-      JointPosterior.Joint next = place + 1 < joints.size() ? joints.get(place + 1) : null;
+      JointState next = place + 1 < joints.size() ? joints.get(place + 1) : null;
       states.add(state(joints.get(place), next));
     }
     return states;
   }
 
-  private Diagnosis.RankedState state(JointPosterior.Joint joint, JointPosterior.Joint next) {
+  private Diagnosis.RankedState state(JointState joint, JointState next) {
     List<Diagnosis.PresentFault> faults = new ArrayList<>();
     boolean unexplained = false;
     boolean sound = true;
     for (int g = 0; g < groups.size(); g++) {
       Group group = groups.get(g);
-      int state = joint.state(g);
+      int state = joint.states()[g];
       for (int fault : group.faultsOf(state)) {
         faults.add(
-            new Diagnosis.PresentFault(group.faults().get(fault), group.severity(state, fault)));
+            new Diagnosis.PresentFault(
+                group.faults().get(fault), posterior.severity(g, state, fault)));
       }
       unexplained |= state == group.unexplainedState();
       sound &= state == Group.HEALTHY;
     }
     List<Diagnosis.Evidence> evidence = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      boolean differs = next != null && next.state(g) != joint.state(g);
-      if (sound || joint.state(g) != Group.HEALTHY || differs) {
-        evidence(g, joint.state(g), next == null ? -1 : next.state(g), evidence);
+      boolean differs = next != null && next.states()[g] != joint.states()[g];
+      if (sound || joint.states()[g] != Group.HEALTHY || differs) {
+        evidence(g, joint.states()[g], next == null ? -1 : next.states()[g], evidence);
       }
     }
-    return new Diagnosis.RankedState(faults, unexplained, joint.probability(), evidence);
+    return new Diagnosis.RankedState(
+        faults,
+        unexplained,
+        joint.probability(),
+        evidence,
+        reports(known -> known.joint(joint.states())));
+  }
+
+  /** What each report says for what a posterior gives a probability. */
+  private List<Diagnosis.ReportEvidence> reports(ToDoubleFunction<JointPosterior> probability) {
+    List<Diagnosis.ReportEvidence> reports = new ArrayList<>();
+    Asked asked = posterior.asked();
+    for (int i = 0; i < asked.said().size(); i++) {
+      if (without.size() == i) {
+        without.add(posterior.without(i));
+      }
+      double bits =
+          bits(probability.applyAsDouble(posterior))
+              - bits(probability.applyAsDouble(without.get(i)));
+      reports.add(
+          new Diagnosis.ReportEvidence(
+              asked.symptoms().get(i), asked.said().get(i).answer(), bits));
+    }
+    return reports;
+  }
+
+  /** The log odds of a probability, in bits. */
+  private static double bits(double probability) {
+    return (Math.log(probability) - Math.log1p(-probability)) / Math.log(2);
   }
 
   private void evidence(int g, int state, int next, List<Diagnosis.Evidence> into) {
@@ -144,6 +176,7 @@ final class Ranking {
         faults.stream().filter(each -> each.fault() == fault).findFirst().orElseThrow(),
         prior(fault, priors),
         evidence,
+        reports(known -> known.fault(g, place)),
         words(group, rival),
         next.ranked().stream().filter(m -> asked.contains(m.question().key())).toList());
   }
@@ -168,7 +201,7 @@ final class Ranking {
     for (int state = 0; state < group.states(); state++) {
       double probability = group.hasFault(state, fault) ? posterior.marginal(g, state) : 0;
       if (probability > 0) {
-        Diagnosis.Severity own = group.severity(state, fault);
+        Diagnosis.Severity own = posterior.severity(g, state, fault);
         mass += probability;
         mean += probability * own.mean();
         square += probability * (own.mean() * own.mean() + own.sd() * own.sd());
@@ -183,13 +216,13 @@ final class Ranking {
 
   /** The tail of the chi-squared distribution beyond the squared deviations of the best state. */
   double misfit() {
-    for (JointPosterior.Joint joint : joints) {
+    for (JointState joint : joints) {
       double squares = 0;
       double freedom = 0;
       boolean explained = true;
       for (int g = 0; g < groups.size(); g++) {
         Group group = groups.get(g);
-        int state = joint.state(g);
+        int state = joint.states()[g];
         explained &= state != group.unexplainedState();
         double[] deviations = deviations(group, state);
         double own = 0;
@@ -251,15 +284,15 @@ final class Ranking {
    */
   private double turning(int g, int fault) {
     Group group = groups.get(g);
-    int first = joints.get(0).state(g);
+    int first = joints.get(0).states()[g];
     boolean there = group.hasFault(first, fault);
-    double best = Double.NEGATIVE_INFINITY;
+    double best = 0;
     for (int state = 0; state < group.states(); state++) {
       if (group.hasFault(state, fault) != there) {
-        best = Math.max(best, group.logWeight(state));
+        best = Math.max(best, posterior.marginal(g, state));
       }
     }
-    double ratio = Math.exp(best - group.logWeight(first));
+    double ratio = best / posterior.marginal(g, first);
     return there ? ratio : 1 / ratio;
   }
 }

@@ -52,7 +52,7 @@ final class RepairPlan {
     for (int number = 0; number < cost.length; number++) {
       cost[number] = priced ? price(remedies.get(number)) : minutes(remedies.get(number));
     }
-    this.costNow = cost(new double[groups.size()][]);
+    this.costNow = cost(sets.notWorking());
   }
 
   private boolean priced() {
@@ -104,7 +104,7 @@ final class RepairPlan {
 
   /** The remedies in their order. */
   List<Diagnosis.PlanStep> steps() {
-    double[] notWorking = sets.notWorking(new double[groups.size()][]);
+    double[] notWorking = sets.notWorking();
     RepairOrder order = order(notWorking);
     List<Diagnosis.PlanStep> steps = new ArrayList<>();
     int done = 0;
@@ -134,10 +134,8 @@ final class RepairPlan {
    */
   double worth(int group, AnswerOutcomes outcomes) {
     double after = 0;
-    double[][] likelihood = new double[groups.size()][];
     for (int outcome = 0; outcome < outcomes.count(); outcome++) {
-      likelihood[group] = outcomes.likelihood(outcome);
-      after += cost(likelihood);
+      after += cost(sets.notWorking(group, outcomes.likelihood(outcome)));
     }
     return gain(after);
   }
@@ -145,12 +143,10 @@ final class RepairPlan {
   /** The same for a measurement on each of two groups. */
   double worth(int one, AnswerOutcomes ofOne, int other, AnswerOutcomes ofOther) {
     double after = 0;
-    double[][] likelihood = new double[groups.size()][];
     for (int first = 0; first < ofOne.count(); first++) {
-      likelihood[one] = ofOne.likelihood(first);
       for (int second = 0; second < ofOther.count(); second++) {
-        likelihood[other] = ofOther.likelihood(second);
-        after += cost(likelihood);
+        after +=
+            cost(sets.notWorking(one, ofOne.likelihood(first), other, ofOther.likelihood(second)));
       }
     }
     return gain(after);
@@ -171,14 +167,9 @@ final class RepairPlan {
     return labour.isPresent() ? labour.get().toDouble() * minutes / 60 : 0;
   }
 
-  /**
-   * The expected cost of the best order, times the probability of what was seen.
-   *
-   * @param likelihood for each group how likely what was seen is in each of its states; null where
-   *     nothing was seen of it
-   */
-  private double cost(double[][] likelihood) {
-    return order(sets.notWorking(likelihood)).expectedCost();
+  /** The expected cost of the best order, times the probability of what was seen. */
+  private double cost(double[] notWorking) {
+    return order(notWorking).expectedCost();
   }
 
   /** The chance, for each set of remedies, that all of them fail to cure a fault that they help. */

@@ -57,7 +57,7 @@ final class Suspects {
         }
         continue;
       }
-      List<double[]> nodes = group.nodes(state, SEVERITIES);
+      List<double[]> nodes = posterior.nodes(g, state, SEVERITIES);
       for (double[] severity : nodes) {
         double[] forecast = readings.forecast(severity);
         for (int k = 0; k < wrong.length; k++) {

@@ -30,12 +30,41 @@ public final class Group {
   /** A share of the whole from which on a pair is integrated finely. */
   private static final double LOG_MATTERS = Math.log(1e-2);
 
-  private final FaultModel model;
-  private final List<Fault> faults;
-  private final Readings readings;
-  private final double[] prior;
+  private final Begun begun;
   private final List<State> states;
   private final double logLeftOut;
+
+  /** What is the same whichever pairs are weighed. */
+  private record Begun(
+      FaultModel model,
+      List<Fault> faults,
+      Readings readings,
+      double[] prior,
+      double logExplained,
+      ForecastTable[] tables,
+      boolean withPairs) {
+
+    /** The prior odds of a fault against its absence. */
+    double odds(int fault) {
+      return prior[fault] / (1 - prior[fault]);
+    }
+
+    /** The pairs of faults that can meet, those that may matter most first. */
+    List<Pair> pairs() {
+      List<Pair> pairs = new ArrayList<>();
+      for (int i = 0; withPairs && i < prior.length; i++) {
+        for (int j = i + 1; j < prior.length; j++) {
+          if (model.mayMeet(i, j)) {
+            PairForecast forecast = new PairForecast(readings, i, tables[i], j, tables[j]);
+            double log = logExplained + Math.log(odds(i) * odds(j));
+            pairs.add(new Pair(i, j, log, new PairLook(readings, forecast)));
+          }
+        }
+      }
+      pairs.sort((a, b) -> Double.compare(b.logBound(), a.logBound()));
+      return pairs;
+    }
+  }
 
   private record State(int[] faults, double logPrior, StateIntegral integral) {
 
@@ -52,51 +81,82 @@ public final class Group {
     }
   }
 
-  public Group(FaultModel model, List<Item> items, Priors priors, EngineSettings settings) {
-    this.model = model;
-    this.faults = model.faults();
-    this.readings = new Readings(model, items);
-    this.prior = new double[faults.size()];
+  private Group(Begun begun, List<State> states, double logLeftOut) {
+    this.begun = begun;
+    this.states = List.copyOf(states);
+    this.logLeftOut = logLeftOut;
+  }
+
+  /**
+   * Weighs nothing wrong, each fault by itself, and what no known fault explains. Pairs have their
+   * share of the prior and are not weighed yet.
+   */
+  public static Group of(
+      FaultModel model, List<Item> items, Priors priors, EngineSettings settings) {
+    List<Fault> faults = model.faults();
+    Readings readings = new Readings(model, items);
+    double[] prior = new double[faults.size()];
     for (int i = 0; i < prior.length; i++) {
       prior[i] = settings.beside(priors.of(faults.get(i)));
     }
     // Where nothing was read, nothing can be unexplained.
     double unexplained = items.isEmpty() ? 0 : settings.beside(settings.unexplained());
     boolean withPairs = settings.mostFaults() > 1;
-    double logExplained = Math.log1p(-unexplained) - Math.log(sumOfOdds(withPairs));
-    List<State> weighed = new ArrayList<>();
-    weighed.add(new State(NONE, logExplained, healthy()));
+    double logExplained = Math.log1p(-unexplained) - Math.log(sumOfOdds(model, prior, withPairs));
     ForecastTable[] tables = new ForecastTable[prior.length];
+    Begun begun = new Begun(model, faults, readings, prior, logExplained, tables, withPairs);
+    List<State> weighed = new ArrayList<>();
+    weighed.add(new State(NONE, logExplained, healthy(readings)));
     for (int i = 0; i < prior.length; i++) {
       tables[i] = new ForecastTable(readings, i);
-      double log = logExplained + Math.log(odds(i));
+      double log = logExplained + Math.log(begun.odds(i));
       weighed.add(new State(new int[] {i}, log, new StateIntegral.OneFault(tables[i])));
     }
-    State last = new State(NONE, Math.log(unexplained), unexplained());
-    this.logLeftOut =
-        withPairs ? addPairs(weighed, last, pairs(logExplained, tables)) : Double.NEGATIVE_INFINITY;
-    weighed.add(last);
-    this.states = List.copyOf(weighed);
+    weighed.add(new State(NONE, Math.log(unexplained), unexplained(readings)));
+    return new Group(begun, weighed, Double.NEGATIVE_INFINITY);
   }
 
-  /** The prior odds of a fault against its absence. */
-  private double odds(int fault) {
-    return prior[fault] / (1 - prior[fault]);
+  /** The same with the pairs of faults that matter beside the states of this group. */
+  public Group withPairs() {
+    double logTotal = Double.NEGATIVE_INFINITY;
+    for (State state : states) {
+      logTotal = logSum(logTotal, state.logWeight());
+    }
+    return withPairs(logTotal, 0);
+  }
+
+  /**
+   * The same with the pairs of faults that matter in the whole machine.
+   *
+   * @param logTotal the natural logarithm of the weight at which a state of this group would be as
+   *     likely as all there is, at the most that anything outside of the group speaks for a state
+   * @param logLeast by how much the least that it speaks for one is below that most, as a natural
+   *     logarithm, 0 or less
+   */
+  public Group withPairs(double logTotal, double logLeast) {
+    if (!begun.withPairs) {
+      return this;
+    }
+    List<State> weighed = new ArrayList<>(states.subList(0, unexplainedState()));
+    double logDropped = addPairs(weighed, begun.pairs(), logTotal, logLeast);
+    weighed.add(states.get(unexplainedState()));
+    return new Group(begun, weighed, logDropped);
   }
 
   /** The odds of all states that are explained, against nothing wrong. */
-  private double sumOfOdds(boolean withPairs) {
+  private static double sumOfOdds(FaultModel model, double[] prior, boolean withPairs) {
     double sum = 1;
     for (int i = 0; i < prior.length; i++) {
-      sum += odds(i);
+      double odds = prior[i] / (1 - prior[i]);
+      sum += odds;
       for (int j = 0; withPairs && j < i; j++) {
-        sum += model.mayMeet(i, j) ? odds(i) * odds(j) : 0;
+        sum += model.mayMeet(i, j) ? odds * prior[j] / (1 - prior[j]) : 0;
       }
     }
     return sum;
   }
 
-  private StateIntegral healthy() {
+  private static StateIntegral healthy(Readings readings) {
     double[] ofEach = new double[readings.count()];
     for (int k = 0; k < ofEach.length; k++) {
       ofEach[k] = readings.log(readings.healthy(), k);
@@ -104,7 +164,7 @@ public final class Group {
     return new StateIntegral.NoFault(readings.log(readings.healthy()), ofEach);
   }
 
-  private StateIntegral unexplained() {
+  private static StateIntegral unexplained(Readings readings) {
     double[] ofEach = new double[readings.count()];
     double sum = 0;
     for (int k = 0; k < ofEach.length; k++) {
@@ -114,33 +174,14 @@ public final class Group {
     return new StateIntegral.NoFault(sum, ofEach);
   }
 
-  /** The pairs of faults that can meet, those that may matter most first. */
-  private List<Pair> pairs(double logExplained, ForecastTable[] tables) {
-    List<Pair> pairs = new ArrayList<>();
-    for (int i = 0; i < prior.length; i++) {
-      for (int j = i + 1; j < prior.length; j++) {
-        if (model.mayMeet(i, j)) {
-          PairForecast forecast = new PairForecast(readings, i, tables[i], j, tables[j]);
-          double log = logExplained + Math.log(odds(i) * odds(j));
-          pairs.add(new Pair(i, j, log, new PairLook(readings, forecast)));
-        }
-      }
-    }
-    pairs.sort((a, b) -> Double.compare(b.logBound(), a.logBound()));
-    return pairs;
-  }
-
   /**
    * Adds the pairs that matter beside the states weighed before.
    *
    * @return a bound of what was left out, as a natural logarithm
    */
-  private static double addPairs(List<State> weighed, State unexplained, List<Pair> pairs) {
-    double logTotal = Double.NEGATIVE_INFINITY;
-    for (State state : weighed) {
-      logTotal = logSum(logTotal, state.logWeight());
-    }
-    logTotal = logSum(logTotal, unexplained.logWeight());
+  private static double addPairs(
+      List<State> weighed, List<Pair> pairs, double logAll, double logLeast) {
+    double logTotal = logAll;
     double logLeftOut = Double.NEGATIVE_INFINITY;
     for (Pair pair : pairs) {
       if (pair.logBound() < logTotal + LOG_NEGLIGIBLE) {
@@ -155,7 +196,7 @@ public final class Group {
       logLeftOut = logSum(logLeftOut, pair.logPrior + integral.logDropped());
       if (!integral.isLeftOut()) {
         weighed.add(new State(new int[] {pair.one, pair.other}, pair.logPrior, integral));
-        logTotal = logSum(logTotal, pair.logPrior + integral.logIntegral());
+        logTotal = logSum(logTotal, pair.logPrior + integral.logIntegral() + logLeast);
       }
     }
     return logLeftOut;
@@ -167,20 +208,29 @@ public final class Group {
   }
 
   public FaultModel model() {
-    return model;
+    return begun.model;
   }
 
   public List<Fault> faults() {
-    return faults;
+    return begun.faults;
   }
 
   public Readings readings() {
-    return readings;
+    return begun.readings;
   }
 
   /** The chance of a fault before anything was measured. */
   public double prior(int fault) {
-    return prior[fault];
+    return begun.prior[fault];
+  }
+
+  /** The chance of a fault before anything was measured, by itself or beside another. */
+  public double priorOf(int fault) {
+    double beside = 1;
+    for (int other = 0; begun.withPairs && other < begun.prior.length; other++) {
+      beside += other != fault && begun.model.mayMeet(fault, other) ? begun.odds(other) : 0;
+    }
+    return Math.exp(begun.logExplained) * begun.odds(fault) * beside;
   }
 
   public int states() {
@@ -225,19 +275,34 @@ public final class Group {
   }
 
   /**
+   * The shares of the nodes of a state as the readings leave them, 1 in all; one node where there
+   * is no severity.
+   */
+  public double[] shares(int state) {
+    return states.get(state).integral.shares();
+  }
+
+  /** The severity of one of the faults of a state at one of its nodes. */
+  public double severityAt(int state, int node, int fault) {
+    return states.get(state).integral.severity(node, faultsOf(state)[0] == fault ? 0 : 1);
+  }
+
+  /**
    * The severities of all faults in a state, at a few nodes of equal weight; one node where nothing
    * is to choose.
+   *
+   * @param shares the shares of all nodes of the state, 1 in all
    */
-  public List<double[]> nodes(int state, int count) {
+  public List<double[]> nodes(int state, int count, double[] shares) {
     List<double[]> nodes = new ArrayList<>();
-    for (double[] severity : states.get(state).integral.nodes(count)) {
+    for (double[] severity : states.get(state).integral.nodes(count, shares)) {
       nodes.add(severities(state, severity));
     }
     return nodes;
   }
 
   private double[] severities(int state, double[] ofPresent) {
-    double[] all = readings.none();
+    double[] all = begun.readings.none();
     for (int i = 0; i < ofPresent.length; i++) {
       all[faultsOf(state)[i]] = ofPresent[i];
     }
@@ -246,12 +311,12 @@ public final class Group {
 
   /** The forecast of the readings in a state at its likeliest severity. */
   public double[] likeliestForecast(int state) {
-    return readings.forecast(severities(state, states.get(state).integral.mode()));
+    return begun.readings.forecast(severities(state, states.get(state).integral.mode()));
   }
 
   /** The natural logarithm of the likelihood of each reading, whatever the others say. */
   public double[] logAlone(int state) {
-    double[] ofEach = new double[readings.count()];
+    double[] ofEach = new double[begun.readings.count()];
     for (int k = 0; k < ofEach.length; k++) {
       ofEach[k] = states.get(state).integral.logAlone(k);
     }

@@ -49,17 +49,31 @@ record PairIntegral(
   }
 
   @Override
-  public double[][] nodes(int count) {
-    double[][] nodes = new double[count][];
+  public double[] shares() {
     double mass = 0;
     for (double weight : weights) {
       mass += weight;
     }
+    double[] shares = weights.clone();
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] /= mass;
+    }
+    return shares;
+  }
+
+  @Override
+  public double severity(int node, int fault) {
+    return severities[node][fault];
+  }
+
+  @Override
+  public double[][] nodes(int count, double[] shares) {
+    double[][] nodes = new double[count][];
     double below = 0;
     int next = 0;
-    for (int i = 0; i < weights.length; i++) {
-      below += weights[i];
-      while (next < count && below >= (next + 0.5) / count * mass) {
+    for (int i = 0; i < shares.length; i++) {
+      below += shares[i];
+      while (next < count && below >= (next + 0.5) / count) {
         nodes[next++] = severities[i];
       }
     }

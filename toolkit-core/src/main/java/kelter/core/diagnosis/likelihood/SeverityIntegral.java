@@ -270,8 +270,13 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     return new Diagnosis.Severity(mean, Math.sqrt(variance));
   }
 
-  /** A few nodes that stand for equal shares of the posterior, each the middle of its share. */
-  double[] quantiles(int count) {
+  /**
+   * A few nodes that stand for equal shares of the posterior, each the middle of its share.
+   *
+   * @param count how many
+   * @param weight the share of each node
+   */
+  double[] quantiles(int count, double[] weight) {
     Integer[] order = new Integer[severity.length];
     for (int i = 0; i < order.length; i++) {
       order[i] = i;

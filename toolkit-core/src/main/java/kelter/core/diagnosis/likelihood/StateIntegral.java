@@ -18,10 +18,22 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
   double[] mode();
 
   /**
+   * The shares of the nodes at which the integral was taken, 0 or more, 1 in all; one node where
+   * there is no severity.
+   */
+  double[] shares();
+
+  /** The severity of one of the faults at a node of the integral. */
+  double severity(int node, int fault);
+
+  /**
    * The severities of the faults at a few nodes that stand for equal shares of the posterior; one
    * node where nothing is to choose.
+   *
+   * @param count how many
+   * @param shares the shares of the nodes of the integral, in their order, 1 in all
    */
-  double[][] nodes(int count);
+  double[][] nodes(int count, double[] shares);
 
   /** The natural logarithm of the likelihood of one reading, whatever the others say. */
   double logAlone(int item);
@@ -45,7 +57,17 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
     }
 
     @Override
-    public double[][] nodes(int count) {
+    public double[] shares() {
+      return new double[] {1};
+    }
+
+    @Override
+    public double severity(int node, int fault) {
+      throw new IllegalArgumentException("no fault " + fault + " in this state");
+    }
+
+    @Override
+    public double[][] nodes(int count, double[] shares) {
       return new double[1][0];
     }
 
@@ -83,8 +105,18 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
     }
 
     @Override
-    public double[][] nodes(int count) {
-      double[] severities = integral.quantiles(count);
+    public double[] shares() {
+      return integral.weight();
+    }
+
+    @Override
+    public double severity(int node, int fault) {
+      return integral.severity()[node];
+    }
+
+    @Override
+    public double[][] nodes(int count, double[] shares) {
+      double[] severities = integral.quantiles(count, shares);
       double[][] nodes = new double[count][];
       for (int i = 0; i < count; i++) {
         nodes[i] = new double[] {severities[i]};

@@ -56,6 +56,20 @@ public interface Course {
   static Course power(double from, double ratio) {
     return new Power(from, ratio);
   }
+
+  /**
+   * A chance whose log-odds are a parabola over the severity, so that it stays a chance: for what
+   * shows only beyond some severity, or what gives way to something worse.
+   *
+   * @param from the chance at severity 0, above 0 and below 1
+   * @param middle the chance at severity 1/2, above 0 and below 1
+   * @param to the chance at severity 1, above 0 and below 1
+   * @return the course through the three
+   * @throws IllegalArgumentException if one is not above 0 and below 1
+   */
+  static Course chance(double from, double middle, double to) {
+    return new Chance(from, middle, to);
+  }
 }
 
 /** A straight line. */
@@ -71,6 +85,30 @@ record Square(double from, double to) implements Course {
   @Override
   public double at(double severity) {
     return from + (to - from) * severity * severity;
+  }
+}
+
+/** A chance. */
+record Chance(double from, double middle, double to) implements Course {
+  Chance {
+    for (double chance : new double[] {from, middle, to}) {
+      if (!(chance > 0 && chance < 1)) {
+        throw new IllegalArgumentException("log-odds need a chance above 0 and below 1");
+      }
+    }
+  }
+
+  @Override
+  public double at(double severity) {
+    double half = logOdds(middle) - logOdds(from);
+    double whole = logOdds(to) - logOdds(from);
+    double slope = 4 * half - whole;
+    double bend = 2 * whole - 4 * half;
+    return 1 / (1 + Math.exp(-(logOdds(from) + severity * (slope + severity * bend))));
+  }
+
+  private static double logOdds(double chance) {
+    return Math.log(chance / (1 - chance));
   }
 }
 

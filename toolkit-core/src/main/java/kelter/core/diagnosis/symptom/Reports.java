@@ -10,7 +10,7 @@ import java.util.List;
  * @param symptoms the symptoms; their places are their numbers everywhere else
  * @param reports what was said of each, {@link Report#UNASKED} where nothing was
  */
-public record Reports(List<Symptom> symptoms, List<Report> reports) {
+public record Reports(List<Background> symptoms, List<Report> reports) {
 
   /**
    * Checks that they fit together.
@@ -41,7 +41,7 @@ public record Reports(List<Symptom> symptoms, List<Report> reports) {
   }
 
   /** A symptom by its number. */
-  public Symptom symptom(int symptom) {
+  public Background symptom(int symptom) {
     return symptoms.get(symptom);
   }
 

@@ -170,6 +170,15 @@ public final class JsonNode implements Place {
     return value instanceof Json.Arr;
   }
 
+  /**
+   * Whether this is an object.
+   *
+   * @return true if it is
+   */
+  public boolean isObject() {
+    return value instanceof Json.Obj;
+  }
+
   private JsonNode child(String name) {
     Json member = ((Json.Obj) value).members().get(name);
     return new JsonNode(member, pointer + "/" + JsonText.escape(name), problems);

@@ -63,6 +63,7 @@ public final class JobRules {
     JobRules rules = new JobRules(job, vocabulary);
     rules.date();
     rules.appliance();
+    SymptomRules.hold(job, vocabulary, rules.problems);
     rules.instruments();
     rules.measurements();
     new OwnerRules(rules.problems).hold(job);

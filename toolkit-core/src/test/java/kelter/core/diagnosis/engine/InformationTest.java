@@ -58,8 +58,14 @@ class InformationTest {
           }
         };
     Priors priors = new Priors(LinearModel.job("", List.of()).appliance(), FaultHistory.NONE);
-    Group group = new Group(model, List.of(), priors, EngineSettings.USUAL);
-    return new Information(group, new double[] {0.5, 0.5, 0}, model.questions()).outcomes(0).bits();
+    Group group = Group.of(model, List.of(), priors, EngineSettings.USUAL).withPairs();
+    return new Information(
+            group,
+            new double[] {0.5, 0.5, 0},
+            model.questions(),
+            (state, count) -> group.nodes(state, count, group.shares(state)))
+        .outcomes(0)
+        .bits();
   }
 
   /**

@@ -73,7 +73,13 @@ public record LinearModel(
         new Appliance(
             "machine", "", "", "", Optional.empty(), Nameplate.UNREADABLE, List.of(component));
     return new Job(
-        "test", "", appliance, new Complaint(said, ""), List.of(), measurements, Optional.empty());
+        "test",
+        "",
+        appliance,
+        said.isEmpty() ? Complaint.NONE : new Complaint(said, ""),
+        List.of(),
+        measurements,
+        Optional.empty());
   }
 
   @Override

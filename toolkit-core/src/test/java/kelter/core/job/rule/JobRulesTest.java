@@ -25,6 +25,7 @@ import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
+import kelter.core.job.SymptomReport;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Quantity;
@@ -149,6 +150,56 @@ class JobRulesTest {
         AssertionError.class,
         () -> checker.findings(job(Map.of())),
         "a job that keeps the rules is checked");
+  }
+
+  private static Job reporting(List<SymptomReport> reports) {
+    return new Job(
+        "made",
+        "",
+        machine(Map.of()),
+        new Complaint(Complaint.Reason.FAULT, "", "", reports),
+        List.of(),
+        List.of(measurement("resistence", Optional.empty(), new Reading.OverRange())),
+        Optional.empty());
+  }
+
+  private static SymptomReport yes(String symptom) {
+    return new SymptomReport(symptom, SymptomReport.Answer.YES);
+  }
+
+  @Test
+  void mistakesInReportsAreToldWithAllOthers() {
+    List<Problem> problems =
+        JobRules.problems(
+            reporting(
+                List.of(
+                    yes("leaks"),
+                    yes("leeks"),
+                    yes("loud"),
+                    new SymptomReport("leaks", SymptomReport.Answer.NO))),
+            VOCABULARY);
+
+    assertEquals(
+        List.of(
+            "symptom 'leeks': 'leeks' is not a known symptom; did you mean 'leaks'?",
+            "symptoms: symptom 'leaks' is reported twice; keep one report of each",
+            "measurement 1 'heater.resistence', observable: 'resistence' is not a known observable"
+                + " of a heater; did you mean 'resistance'?"),
+        problems.stream().map(Problem::display).toList());
+  }
+
+  @Test
+  void fortyReportsAreWeighedTogetherAndNoMore() {
+    List<SymptomReport> reports =
+        VOCABULARY.symptoms().stream().map(symptom -> yes(symptom.id())).toList();
+    Job enough = reporting(reports.subList(0, 40));
+    Job more = reporting(reports.subList(0, 41));
+
+    assertEquals(1, JobRules.problems(enough, VOCABULARY).size(), "the resistance only");
+    assertEquals(
+        "symptoms: 41 reports of symptoms; up to 40 are weighed together;"
+            + " leave out those that tell least",
+        JobRules.problems(more, VOCABULARY).get(0).display());
   }
 
   @Test

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import kelter.core.diagnosis.symptom.WrongReports;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -85,13 +85,13 @@ public class SymptomBenchmark {
 
   private static Reports reports(int yes, int asked) {
     WrongReports wrong = new WrongReports(.02, .1, .05);
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < asked; i++) {
-      symptoms.add(new Symptom(.02, .1));
+      symptoms.add(new Background(.02, .1));
       reports.add(i < yes ? Report.yes(wrong) : Report.no(wrong));
     }
-    symptoms.add(new Symptom(.02, .1));
+    symptoms.add(new Background(.02, .1));
     reports.add(Report.UNASKED);
     return new Reports(symptoms, reports);
   }

@@ -1,7 +1,7 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.Report;
-import kelter.core.diagnosis.symptom.Symptom;
 
 /**
  * What the reports say of the set of symptoms that the groups make: {@code t(C)} is the chance of
@@ -31,20 +31,21 @@ record ReportWeights(double[] ofMade, double ofSound) {
     return of(tracking, 0, tracking.set(symptom));
   }
 
-  /** Only what is there where nothing but groups makes a tracked symptom. */
+  /**
+   * Only what is there where nothing but groups makes a tracked symptom, or where nothing at all is
+   * wrong.
+   */
   static ReportWeights withoutLeak(Tracking tracking) {
     double[] made = chances(tracking, 0, 0);
-    double absent = 1;
-    double absentIfSound = 1;
-    for (int bit = 0; bit < tracking.space().bits(); bit++) {
-      Symptom symptom = tracking.reports().symptom(tracking.symptom(bit));
-      absent *= 1 - symptom.leak();
-      absentIfSound *= 1 - symptom.leakWhenSound();
-    }
     double[] sound = made.clone();
+    double absent = 1;
+    for (int bit = 0; bit < tracking.space().bits(); bit++) {
+      Background symptom = tracking.reports().symptom(tracking.symptom(bit));
+      absent *= 1 - symptom.leak();
+      leak(sound, 1 << bit, symptom.leakWhenSound());
+    }
     for (int i = 0; i < made.length; i++) {
       made[i] *= absent;
-      sound[i] *= absentIfSound;
     }
     return of(tracking, made, sound);
   }
@@ -53,7 +54,7 @@ record ReportWeights(double[] ofMade, double ofSound) {
     double[] made = chances(tracking, has, lacks);
     double[] sound = made.clone();
     for (int bit = 0; bit < tracking.space().bits(); bit++) {
-      Symptom symptom = tracking.reports().symptom(tracking.symptom(bit));
+      Background symptom = tracking.reports().symptom(tracking.symptom(bit));
       leak(made, 1 << bit, symptom.leak());
       leak(sound, 1 << bit, symptom.leakWhenSound());
     }

@@ -138,6 +138,39 @@ public final class SymptomPosterior {
   }
 
   /**
+   * How much all other groups and the reports speak for the states of a group.
+   *
+   * @param logTotal the natural logarithm of the weight, prior times likelihood, at which a state
+   *     of the group would be as likely as all there is if they spoke for it as much as they can
+   * @param logLeast by how much the least that they speak for a state lies below that, as a natural
+   *     logarithm, 0 or less
+   */
+  public record Lift(double logTotal, double logLeast) {}
+
+  /** How much all other groups and the reports speak for the states of a group. */
+  public Lift lift(int group) {
+    double[] ofEach = ofEach(group);
+    double most = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (double each : ofEach) {
+      most = Math.max(most, each);
+      least = Math.min(least, each);
+    }
+    double logTop = machine.groups().get(group).logTop();
+    return new Lift(logTop + Math.log(total / most), Math.log(least / most));
+  }
+
+  /** What all others make of each set, over all cases. */
+  private double[] ofEach(int group) {
+    double[] ofEach = new double[tracking.space().subsets()];
+    double[] others = others(group);
+    for (int i = 0; i < others.length; i++) {
+      ofEach[i & ofEach.length - 1] += others[i];
+    }
+    return ofEach;
+  }
+
+  /**
    * A bound of the probability of states of a group that were left out.
    *
    * @param group the group
@@ -145,12 +178,8 @@ public final class SymptomPosterior {
    */
   public double leftOut(int group, double logBound) {
     double most = 0;
-    double[] ofEach = new double[tracking.space().subsets()];
-    double[] others = others(group);
-    for (int i = 0; i < others.length; i++) {
-      int set = i & ofEach.length - 1;
-      ofEach[set] += others[i];
-      most = Math.max(most, ofEach[set]);
+    for (double each : ofEach(group)) {
+      most = Math.max(most, each);
     }
     return Math.exp(logBound - machine.groups().get(group).logTop()) * most / total;
   }
@@ -209,6 +238,21 @@ public final class SymptomPosterior {
   }
 
   /**
+   * The same where the prior of every state is multiplied by a factor.
+   *
+   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
+   * @throws IllegalArgumentException if no state is left that explains the reports
+   */
+  public SymptomPosterior times(double[]... factor) {
+    return of(machine, tracking, new CausesBefore(groups(factor), tracking.space()));
+  }
+
+  /** The weight of all states, prior times likelihood of readings and reports, in its own unit. */
+  public double total() {
+    return total;
+  }
+
+  /**
    * The joint states, each counted by a product of one factor for each group.
    *
    * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
@@ -218,8 +262,9 @@ public final class SymptomPosterior {
   }
 
   /**
-   * The same of what is there where groups make all symptoms and nothing else does: what a repair
-   * of the groups puts right. A symptom that something else makes is cured by none.
+   * The same of what is there where groups make all symptoms and nothing else does, or where
+   * nothing at all is wrong: what a repair of the groups puts right. A symptom that something else
+   * makes beside a fault is cured by none.
    *
    * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
    */
@@ -228,15 +273,18 @@ public final class SymptomPosterior {
   }
 
   private CountedStates count(double[][] factor, ReportWeights counted) {
+    CausesBefore multiplied = new CausesBefore(groups(factor), tracking.space());
+    SymptomPosterior states = new SymptomPosterior(machine, tracking, multiplied, counted);
+    return new CountedStates(states, states.total / total);
+  }
+
+  private List<GroupTables> groups(double[][] factor) {
     List<GroupTables> groups = new ArrayList<>();
     for (int g = 0; g < factor.length; g++) {
       GroupTables group = causes.group(g);
       groups.add(factor[g] == null ? group : group.times(factor[g]));
     }
-    SymptomPosterior states =
-        new SymptomPosterior(
-            machine, tracking, new CausesBefore(groups, tracking.space()), counted);
-    return new CountedStates(states, states.total / total);
+    return groups;
   }
 
   /** The probability of a joint state, one state number for each group. */

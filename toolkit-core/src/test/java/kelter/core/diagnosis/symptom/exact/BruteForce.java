@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.IntPredicate;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 
 /**
  * The definition itself: adds up every state of every group at every node of severity, and every
@@ -164,7 +164,7 @@ final class BruteForce {
       if (counts.test(e)) {
         double chance = 1;
         for (int i = 0; i < none.length; i++) {
-          Symptom symptom = reports.symptom(i);
+          Background symptom = reports.symptom(i);
           double leak = sound ? symptom.leakWhenSound() : symptom.leak();
           double absent = none[i] * (1 - leak);
           double present = i == leakOnly ? none[i] * leak : 1 - absent;

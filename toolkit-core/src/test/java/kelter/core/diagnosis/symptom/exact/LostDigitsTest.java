@@ -8,12 +8,12 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,10 +73,10 @@ class LostDigitsTest {
       }
       groups.add(new GroupChances(Math.log(1 - prior), states));
     }
-    List<Symptom> leaks = new ArrayList<>();
+    List<Background> leaks = new ArrayList<>();
     List<Report> yes = new ArrayList<>();
     for (int i = 0; i < symptoms; i++) {
-      leaks.add(new Symptom(leak, leak));
+      leaks.add(new Background(leak, leak));
       yes.add(new Report(1, 0, 1));
     }
     // The sound machine has the prior that the groups give it.

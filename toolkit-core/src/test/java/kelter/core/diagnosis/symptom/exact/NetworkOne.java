@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import kelter.core.diagnosis.symptom.WrongReports;
 
 /**
@@ -91,11 +91,11 @@ final class NetworkOne {
   }
 
   private static Reports reports(String answers) {
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < answers.length(); i++) {
       int[] maskers = i == 1 ? new int[] {0} : new int[0];
-      symptoms.add(new Symptom(LEAK[i], LEAK_WHEN_SOUND[i], maskers));
+      symptoms.add(new Background(LEAK[i], LEAK_WHEN_SOUND[i], maskers));
       WrongReports wrong = new WrongReports(FALSE_YES[i], FALSE_NO[i], YES_WHEN_MASKED);
       char answer = answers.charAt(i);
       reports.add(

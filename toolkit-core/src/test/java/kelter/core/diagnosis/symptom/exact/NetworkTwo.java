@@ -2,12 +2,12 @@ package kelter.core.diagnosis.symptom.exact;
 
 import java.util.ArrayList;
 import java.util.List;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import kelter.core.diagnosis.symptom.WrongReports;
 import kelter.core.numeric.GaussLegendre;
 
@@ -90,11 +90,11 @@ final class NetworkTwo {
 
   /** Reports of the three symptoms: y, n or a point where nobody asked. */
   static Reports reports(String answers) {
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < answers.length(); i++) {
       int[] maskers = i == 1 ? new int[] {0} : new int[0];
-      symptoms.add(new Symptom(NetworkOne.LEAK[i], NetworkOne.LEAK_WHEN_SOUND[i], maskers));
+      symptoms.add(new Background(NetworkOne.LEAK[i], NetworkOne.LEAK_WHEN_SOUND[i], maskers));
       WrongReports wrong =
           new WrongReports(
               NetworkOne.FALSE_YES[i], NetworkOne.FALSE_NO[i], NetworkOne.YES_WHEN_MASKED);

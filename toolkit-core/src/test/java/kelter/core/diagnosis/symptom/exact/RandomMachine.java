@@ -3,12 +3,12 @@ package kelter.core.diagnosis.symptom.exact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import kelter.core.diagnosis.symptom.WrongReports;
 
 /** A small machine by chance: up to three groups, four symptoms and three nodes of severity. */
@@ -64,12 +64,12 @@ final class RandomMachine {
   }
 
   private Reports reports(int count) {
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       int masker = random.nextInt(2 * count);
       int[] maskers = masker < count && masker != i ? new int[] {masker} : new int[0];
-      symptoms.add(new Symptom(.1 * random.nextDouble(), .3 * random.nextDouble(), maskers));
+      symptoms.add(new Background(.1 * random.nextDouble(), .3 * random.nextDouble(), maskers));
       double falseNo = random.nextBoolean() ? 0 : .2 * random.nextDouble();
       WrongReports wrong =
           new WrongReports(.1 * random.nextDouble(), falseNo, .5 * random.nextDouble());

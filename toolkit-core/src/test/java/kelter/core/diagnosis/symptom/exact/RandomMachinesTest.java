@@ -9,12 +9,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -52,15 +52,15 @@ class RandomMachinesTest {
   /** The machine in which what is overlooked of folded reports was never made. */
   private static BruteForce overlookedByCause(RandomMachine random, Tracking tracking) {
     double[] noticed = new double[random.reports.count()];
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < noticed.length; i++) {
-      Symptom symptom = random.reports.symptom(i);
+      Background symptom = random.reports.symptom(i);
       Report report = random.reports.report(i);
       boolean folded = tracking.isFolded(i);
       noticed[i] = folded ? 1 - report.ifThere() / report.ifAbsent() : 1;
       symptoms.add(
-          new Symptom(
+          new Background(
               noticed[i] * symptom.leak(),
               noticed[i] * symptom.leakWhenSound(),
               symptom.maskers()));
@@ -222,18 +222,17 @@ class RandomMachinesTest {
   }
 
   @Test
-  @DisplayName("The same of states whose groups make every symptom that is there")
+  @DisplayName(
+      "The same of states whose groups make every symptom that is there, or that are sound")
   void countedMadeByGroups() {
     for (int seed = 0; seed < MACHINES; seed++) {
       RandomMachine random = new RandomMachine(seed);
       BruteForce all = new BruteForce(random.machine, random.reports);
-      List<Symptom> tight = new ArrayList<>();
+      List<Background> tight = new ArrayList<>();
       double absent = 1;
-      double absentIfSound = 1;
-      for (Symptom symptom : random.reports.symptoms()) {
-        tight.add(new Symptom(0, 0, symptom.maskers()));
+      for (Background symptom : random.reports.symptoms()) {
+        tight.add(new Background(0, 0, symptom.maskers()));
         absent *= 1 - symptom.leak();
-        absentIfSound *= 1 - symptom.leakWhenSound();
       }
       BruteForce groups =
           new BruteForce(random.machine, new Reports(tight, random.reports.reports()));
@@ -241,8 +240,8 @@ class RandomMachinesTest {
       double mass = 0;
       for (Map.Entry<List<Integer>, Double> each : groups.joint.entrySet()) {
         boolean sound = each.getKey().stream().allMatch(state -> state == 0);
-        double noLeak = sound ? absentIfSound : absent;
-        mass += noLeak * product(factor, each.getKey()) * each.getValue() / all.total;
+        double weight = sound ? all.joint.get(each.getKey()) : absent * each.getValue();
+        mass += weight * product(factor, each.getKey()) / all.total;
       }
       // Symptoms that nobody asked for are summed over, and their leak with them.
       Tracking tracking = allTracked(random.reports);

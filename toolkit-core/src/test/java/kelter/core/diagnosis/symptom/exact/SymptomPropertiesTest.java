@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import kelter.core.diagnosis.symptom.Background;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
-import kelter.core.diagnosis.symptom.Symptom;
 import kelter.core.diagnosis.symptom.WrongReports;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -160,9 +160,9 @@ class SymptomPropertiesTest {
       if (random.reports.count() < 2) {
         continue;
       }
-      List<Symptom> symptoms = new ArrayList<>(random.reports.symptoms());
-      symptoms.set(1, new Symptom(1, 1));
-      symptoms.set(0, new Symptom(.02, .2, 1));
+      List<Background> symptoms = new ArrayList<>(random.reports.symptoms());
+      symptoms.set(1, new Background(1, 1));
+      symptoms.set(0, new Background(.02, .2, 1));
       Reports reports = new Reports(symptoms, random.reports.reports()).without(1);
       assertSame(
           random.machine,
@@ -191,7 +191,7 @@ class SymptomPropertiesTest {
   @DisplayName("Under one yes a greater chance of the symptom never lowers the state")
   void greaterChance() {
     Random random = new Random(1);
-    Reports yes = new Reports(List.of(new Symptom(.02, .2)), List.of(Report.yes(WRONG)));
+    Reports yes = new Reports(List.of(new Background(.02, .2)), List.of(Report.yes(WRONG)));
     for (int trial = 0; trial < MACHINES; trial++) {
       double[] weight = {.3 * random.nextDouble(), .3 * random.nextDouble()};
       double[] chance = random.doubles(2).toArray();
@@ -207,7 +207,7 @@ class SymptomPropertiesTest {
   void explainingAway() {
     Random random = new Random(2);
     // The sound machine has the weight that the priors give it, and the leak of the others.
-    Reports yes = new Reports(List.of(new Symptom(.02, .02)), List.of(Report.yes(WRONG)));
+    Reports yes = new Reports(List.of(new Background(.02, .02)), List.of(Report.yes(WRONG)));
     for (int trial = 0; trial < MACHINES; trial++) {
       double[] weight = random.doubles(3).map(x -> .3 * x).toArray();
       double[] chance = random.doubles(3).toArray();
@@ -246,10 +246,10 @@ class SymptomPropertiesTest {
   }
 
   private static Reports reports(int yes, int no, double leak, WrongReports wrong) {
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < yes + no; i++) {
-      symptoms.add(new Symptom(leak, leak));
+      symptoms.add(new Background(leak, leak));
       reports.add(i < yes ? Report.yes(wrong) : Report.no(wrong));
     }
     return new Reports(symptoms, reports);
@@ -302,10 +302,10 @@ class SymptomPropertiesTest {
   @DisplayName("A no that is masked is folded in two cases: its masker is there or not")
   void foldedByCases() {
     WrongReports sure = new WrongReports(.03, 0, .3);
-    List<Symptom> symptoms = new ArrayList<>();
+    List<Background> symptoms = new ArrayList<>();
     List<Report> reports = new ArrayList<>();
     for (int i = 0; i < 7; i++) {
-      symptoms.add(i == 0 ? new Symptom(.02, .1) : new Symptom(.03, .1, 0));
+      symptoms.add(i == 0 ? new Background(.02, .1) : new Background(.03, .1, 0));
       reports.add(i == 0 ? Report.UNASKED : i < 3 ? Report.yes(sure) : Report.no(sure));
     }
     Reports asked = new Reports(symptoms, reports);

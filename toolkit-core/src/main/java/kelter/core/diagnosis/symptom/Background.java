@@ -1,7 +1,7 @@
 package kelter.core.diagnosis.symptom;
 
 /**
- * What is known of a symptom of the whole machine, whatever its parts do.
+ * How often a symptom of the whole machine is there without any group, and what hides it.
  *
  * <p>Causes combine by noisy-OR with a leak: P(i) = 1 - (1 - leak) prod (1 - p) over the causes
  * that are there. Sources: Pearl, Probabilistic Reasoning in Intelligent Systems (1988), 4.3.2;
@@ -13,14 +13,14 @@ package kelter.core.diagnosis.symptom;
  *     complaints in which nothing is found, 0 to 1
  * @param maskers the places of the symptoms each of which, if there, hides this one
  */
-public record Symptom(double leak, double leakWhenSound, int... maskers) {
+public record Background(double leak, double leakWhenSound, int... maskers) {
 
   /**
    * Checks the chances.
    *
    * @throws IllegalArgumentException if a chance is not from 0 to 1
    */
-  public Symptom {
+  public Background {
     Chance.require("the leak of a symptom", leak);
     Chance.require("the leak of a symptom in a sound machine", leakWhenSound);
   }

@@ -1,0 +1,2 @@
+/** Benchmarks of whole diagnoses on the machines of the demo. */
+package kelter.cli.bench;

@@ -1,0 +1,136 @@
+package kelter.core.diagnosis.engine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.FaultSymptom;
+import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.vocabulary.Symptom;
+
+/**
+ * What to ask the owner: by what the answer is expected to tell of the state of the machine, the
+ * likeliest states one by one and all others as one. That tells less than the answer does, and
+ * never more.
+ */
+final class NextQuestions {
+
+  private static final double WORTH_ASKING = 0.02;
+
+  /** States that are less likely are not looked at one by one. */
+  private static final double NEGLIGIBLE = 1e-4;
+
+  private final JointPosterior posterior;
+  private final List<JointState> joints;
+  private final Map<String, Symptom> known = new HashMap<>();
+  private final List<SymptomChances> chances = new ArrayList<>();
+
+  private NextQuestions(JointPosterior posterior, List<JointState> joints, List<Symptom> symptoms) {
+    this.posterior = posterior;
+    this.joints = joints.stream().filter(j -> j.probability() > NEGLIGIBLE).toList();
+    for (Symptom symptom : symptoms) {
+      known.put(symptom.id(), symptom);
+    }
+    for (Group group : posterior.groups()) {
+      chances.add(new SymptomChances(group, List.of()));
+    }
+  }
+
+  /**
+   * The symptoms that are worth asking for, those that tell most first.
+   *
+   * @param posterior what is known so far
+   * @param joints the likeliest states
+   * @param symptoms the symptoms that machines can have
+   */
+  static List<Diagnosis.NextQuestion> of(
+      JointPosterior posterior, List<JointState> joints, List<Symptom> symptoms) {
+    NextQuestions next = new NextQuestions(posterior, joints, symptoms);
+    Set<String> made = new HashSet<>();
+    for (Group group : posterior.groups()) {
+      group.faults().forEach(f -> f.symptoms().forEach(s -> made.add(s.symptom())));
+    }
+    posterior.asked().said().forEach(report -> made.remove(report.symptom()));
+    List<Diagnosis.NextQuestion> asked = new ArrayList<>();
+    for (Symptom symptom : symptoms) {
+      if (made.contains(symptom.id())) {
+        double bits = next.bits(symptom);
+        if (bits >= WORTH_ASKING) {
+          asked.add(new Diagnosis.NextQuestion(symptom, bits));
+        }
+      }
+    }
+    asked.sort(GreatestFirst.by(Diagnosis.NextQuestion::bits, q -> q.symptom().id()));
+    return asked;
+  }
+
+  /** The mutual information of a plain answer and the state, in bits. */
+  private double bits(Symptom symptom) {
+    double rest = 1;
+    double all = yes(symptom, null);
+    double left = all;
+    double bits = entropy(all);
+    for (JointState joint : joints) {
+      double yes = yes(symptom, joint.states());
+      rest -= joint.probability();
+      left -= joint.probability() * yes;
+      bits -= joint.probability() * entropy(yes);
+    }
+    if (rest > NEGLIGIBLE) {
+      bits -= rest * entropy(Math.max(0, Math.min(1, left / rest)));
+    }
+    return Math.max(0, bits);
+  }
+
+  /** The chance that the owner says yes in a state, or in any if none is named. */
+  private double yes(Symptom symptom, int[] states) {
+    double masked = 0;
+    for (String masker : symptom.maskedBy()) {
+      masked = 1 - (1 - masked) * (1 - there(known.get(masker), states));
+    }
+    double there = there(symptom, states);
+    Symptom.Misreports wrong = symptom.misreports();
+    double open = there * (1 - wrong.falseNo()) + (1 - there) * wrong.falseYes();
+    return masked * wrong.yesWhenMasked() + (1 - masked) * open;
+  }
+
+  /** The chance that a symptom is there. */
+  private double there(Symptom symptom, int[] states) {
+    double absent = 1;
+    boolean sound = states != null;
+    for (int g = 0; g < chances.size(); g++) {
+      absent *= 1 - made(g, symptom.id(), states);
+      sound &= states != null && states[g] == Group.HEALTHY;
+    }
+    return 1 - absent * (1 - (sound ? symptom.amongUnfounded() : symptom.leak()));
+  }
+
+  private double made(int g, String symptom, int[] states) {
+    Group group = posterior.groups().get(g);
+    if (states != null) {
+      return chances.get(g).mean(states[g], symptom, posterior.shares(g, states[g]));
+    }
+    double sum = 0;
+    for (int fault = 0; fault < group.faults().size(); fault++) {
+      for (FaultSymptom each : group.faults().get(fault).symptoms()) {
+        sum +=
+            each.symptom().equals(symptom)
+                ? posterior.fault(g, fault) * each.at(FaultSymptom.MIDDLE)
+                : 0;
+      }
+    }
+    return Math.min(1, sum);
+  }
+
+  private static double entropy(double yes) {
+    return term(yes) + term(1 - yes);
+  }
+
+  private static double term(double chance) {
+    return chance > 0 ? -chance * Math.log(chance) / Math.log(2) : 0;
+  }
+}

@@ -1,0 +1,124 @@
+package kelter.core.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.file.json.JsonNode;
+import kelter.core.job.SymptomReport;
+import kelter.core.job.SymptomReport.Answer;
+import kelter.core.job.SymptomReport.Circumstance;
+import kelter.core.job.rule.SymptomRules;
+import kelter.core.vocabulary.Meaning;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.vocabulary.Vocabulary;
+
+/** Reads what was said of symptoms, and what the machine shows of itself. */
+final class SymptomsReader {
+
+  static final Set<String> REPORT = JsonNode.names("report", "when", "step", "since");
+
+  private static final String SYMPTOMS = "symptoms";
+  private static final String DISPLAYED = "displayed";
+  private static final String OWN = "x-";
+  private static final String NOT_ASKED = "not asked";
+
+  /** Stands for the symptom of a report that is read for its mistakes only. */
+  private static final String NOBODY = "unknown";
+
+  private static final Map<String, Answer> ANSWERS = new LinkedHashMap<>();
+  private static final Map<String, Circumstance> CIRCUMSTANCES = new LinkedHashMap<>();
+  private static final Map<String, Meaning> MEANINGS = new LinkedHashMap<>();
+
+  /** The words for a report, with the one for none. */
+  static final Set<String> REPORTS;
+
+  static {
+    for (Answer answer : Answer.values()) {
+      ANSWERS.put(answer.id(), answer);
+    }
+    for (Circumstance circumstance : Circumstance.values()) {
+      CIRCUMSTANCES.put(circumstance.id(), circumstance);
+    }
+    for (Meaning meaning : Meaning.values()) {
+      MEANINGS.put(meaning.id(), meaning);
+    }
+    REPORTS = new LinkedHashSet<>(ANSWERS.keySet());
+    REPORTS.add(NOT_ASKED);
+  }
+
+  private final Vocabulary vocabulary;
+
+  /** By symptom, in the order of the file. */
+  private final Map<String, SymptomReport> reports = new LinkedHashMap<>();
+
+  private SymptomsReader(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** The reports, of each symptom one; mistakes are noted. */
+  static List<SymptomReport> reports(JsonNode root, Vocabulary vocabulary) {
+    SymptomsReader reader = new SymptomsReader(vocabulary);
+    Optional<JsonNode> symptoms = root.optional(SYMPTOMS);
+    if (symptoms.isPresent()) {
+      symptoms.get().members().forEach(reader::symptom);
+    }
+    Set<String> shown = new LinkedHashSet<>();
+    for (JsonNode item : root.items(DISPLAYED)) {
+      reader.displayed(item, shown);
+    }
+    return new ArrayList<>(reader.reports.values());
+  }
+
+  private void symptom(String word, JsonNode node) {
+    if (word.startsWith(OWN)) {
+      return;
+    }
+    Optional<Symptom> symptom = SymptomRules.symptom(word, vocabulary, node);
+    String id = symptom.map(Symptom::id).orElse(NOBODY);
+    Optional<SymptomReport> report = node.isObject() ? detailed(id, node) : plain(id, node);
+    if (symptom.isPresent() && report.isPresent()) {
+      reports.put(id, report.get());
+    }
+  }
+
+  private static Optional<SymptomReport> plain(String symptom, JsonNode node) {
+    Optional<String> word = node.word(REPORTS, "report of a symptom");
+    return word.map(ANSWERS::get).map(answer -> new SymptomReport(symptom, answer));
+  }
+
+  private static Optional<SymptomReport> detailed(String symptom, JsonNode node) {
+    node.object(REPORT);
+    Optional<JsonNode> report = node.required("report");
+    Optional<SymptomReport> plain =
+        report.isPresent() ? plain(symptom, report.get()) : Optional.empty();
+    Optional<JsonNode> when = node.optional("when");
+    Optional<Circumstance> circumstance =
+        when.isPresent()
+            ? when.get().word(CIRCUMSTANCES.keySet(), "circumstance").map(CIRCUMSTANCES::get)
+            : Optional.empty();
+    String step = node.text("step").orElse("");
+    String since = node.text("since").orElse("");
+    return plain.map(said -> new SymptomReport(symptom, said.answer(), circumstance, step, since));
+  }
+
+  private void displayed(JsonNode item, Set<String> shown) {
+    Optional<String> word = item.word(MEANINGS.keySet(), "meaning of a display");
+    if (word.isEmpty()) {
+      return;
+    }
+    String symptom = MEANINGS.get(word.get()).symptom().id();
+    if (!shown.add(word.get())) {
+      item.problem("'" + word.get() + "' stands here twice", "keep one of them");
+    }
+    SymptomReport said = reports.computeIfAbsent(symptom, id -> new SymptomReport(id, Answer.YES));
+    if (said.answer() == Answer.NO) {
+      item.problem(
+          "'%s' is displayed, but '%s' is reported as no".formatted(word.get(), symptom),
+          "keep the one that is so: leave it out here or under 'symptoms'");
+    }
+  }
+}
