@@ -13,6 +13,8 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
@@ -64,6 +66,11 @@ public final class MainsSupply implements Part {
   @Override
   public List<ComponentKind> kinds() {
     return List.of(SUPPLY);
+  }
+
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return HeatingGroup.missing(appliance);
   }
 
   @Override

@@ -18,6 +18,7 @@ import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
 import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
@@ -121,6 +122,11 @@ public final class Relay implements Part {
   @Override
   public List<ComponentKind> kinds() {
     return List.of(RELAY);
+  }
+
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return HeatingGroup.missing(appliance);
   }
 
   @Override

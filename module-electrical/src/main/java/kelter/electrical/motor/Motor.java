@@ -172,6 +172,14 @@ public final class Motor implements Part {
     return Optional.of(model.build());
   }
 
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return component.kind().equals(RUN_CAPACITOR.id())
+            && appliance.componentsOf(MOTOR.id()).isEmpty()
+        ? "list the motor that it belongs to"
+        : "";
+  }
+
   private static void addMotor(PartModel model, Component motor) {
     double main = motor.si(MAIN);
     double auxiliary = motor.si(AUXILIARY);
