@@ -50,6 +50,7 @@ class FaultPairsTest {
             "sensor.reads-too-warm sensor.sensor-open",
             "sensor.reads-too-cold sensor.sensor-open",
             "sensor.sensor-shorted sensor.sensor-open",
+            "supply.low-voltage supply.high-voltage",
             "cord.earth-poor cord.earth-open"),
         apart(SampleMachines.WASHER));
   }

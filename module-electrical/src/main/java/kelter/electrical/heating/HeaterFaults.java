@@ -116,7 +116,7 @@ final class HeaterFaults {
 
   static FaultRow leaking(Medium medium) {
     return toEarth(
-        fault("leaking", "heater leaks to earth", 0.06)
+        fault("leaking", "heater leaks to earth", 0.07)
             .changes(CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE)),
         medium);
   }
@@ -124,7 +124,7 @@ final class HeaterFaults {
   /** Water or damp reaches the insulation through the split, and it leaks. */
   private static FaultRow split(Medium medium) {
     return toEarth(
-        fault("sheath-split", "sheath of the heater split, blistered or burnt through", 0.03)
+        fault("sheath-split", "sheath of the heater split, blistered or burnt through", 0.015)
             .apartFrom("leaking")
             .changes(
                 CircuitFigure.SHEATH_DAMAGED.becomes(0.97),

@@ -167,6 +167,17 @@ class HeatingTest {
     assertTrue(of(model, "supply.low-voltage", 1, "supply.voltage-loaded") < 170);
   }
 
+  /** Joule's law: a third more voltage than 230 V, 307 V, makes 16/9 of the power. */
+  @Test
+  void aLostNeutralHeatsWithTheSquare() {
+    FaultModel model = model(WASHER);
+    double healthy = of(model, "", 0, "heater.power");
+    double severity = (4.0 / 3 - 1.1) / 0.5;
+    assertEquals(306.7, of(model, "supply.high-voltage", severity, "supply.voltage-idle"), 0.1);
+    double power = of(model, "supply.high-voltage", severity, "heater.power");
+    assertEquals(16.0 / 9, power / healthy, 0.001);
+  }
+
   private static final Appliance PLUGGED =
       Jobs.appliance(
           Jobs.heater(),
