@@ -43,12 +43,14 @@ class FaultPairsTest {
     assertEquals(
         Set.of(
             "heater.shorted-turns heater.open",
+            "heater.leaking heater.sheath-split",
             "sensor.reads-too-warm sensor.reads-too-cold",
             "sensor.reads-too-warm sensor.sensor-shorted",
             "sensor.reads-too-cold sensor.sensor-shorted",
             "sensor.reads-too-warm sensor.sensor-open",
             "sensor.reads-too-cold sensor.sensor-open",
             "sensor.sensor-shorted sensor.sensor-open",
+            "supply.low-voltage supply.high-voltage",
             "cord.earth-poor cord.earth-open"),
         apart(SampleMachines.WASHER));
   }
@@ -58,7 +60,9 @@ class FaultPairsTest {
   void anOpenHeaterHasNoElementLeft() {
     assertEquals(
         Set.of(
-            "air-heater.shorted-turns air-heater.open", "air-heater.element-open air-heater.open"),
+            "air-heater.shorted-turns air-heater.open",
+            "air-heater.element-open air-heater.open",
+            "air-heater.leaking air-heater.sheath-split"),
         apart(SampleMachines.DRYER));
   }
 
@@ -68,6 +72,8 @@ class FaultPairsTest {
         Set.of(
             "motor.shorted-turns motor.winding-open",
             "capacitor.weak capacitor.open",
+            "capacitor.weak capacitor.burst",
+            "capacitor.open capacitor.burst",
             "cord.earth-poor cord.earth-open",
             "door.contact-burnt door.contact-open",
             "door.contact-open door.contact-welded",

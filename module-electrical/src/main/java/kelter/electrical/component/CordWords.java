@@ -44,6 +44,7 @@ public final class CordWords {
               "protective-conductor-resistance",
               "resistance from the earth contact of the plug to touchable metal")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.LOW_RESISTANCE)
+          .provingFrom(0.5)
           .at(Electrical.TEMPERATURE)
           .how(
               "Low-resistance tester (IEC 61557-4). Null the leads, measure from the earth contact of the plug to bare touchable metal,"
@@ -110,7 +111,8 @@ public final class CordWords {
   /** Whether plug or cord get hot. */
   public static final Observable PLUG_HOT =
       Observable.named("plug-hot", "plug or cord get hot, or smell of hot plastic")
-          .asked(1, "Ask whether the plug was ever hot or smelt.");
+          .proving()
+          .asked(1, "Ask whether the plug was ever too hot to hold, or smelt. Warm is no sign.");
 
   /** How burnt the plug looks. */
   public static final Observable PLUG_BURNS =

@@ -1,6 +1,7 @@
 package kelter.electrical.heating;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.vocabulary.Proof;
 
 /** What faults change of a heating circuit as a whole. */
 enum CircuitFigure implements Figure {
@@ -35,9 +36,9 @@ enum CircuitFigure implements Figure {
   /** Burnt look of the plug, from 0 to 1. */
   PLUG_BURNS(0.1),
   /** Probability that plug or cord get hot. */
-  PLUG_HOT(0.03),
+  PLUG_HOT(Proof.FALSE_ALARM),
   /** Probability that the sheath of the heater is damaged. */
-  SHEATH_DAMAGED(0.02),
+  SHEATH_DAMAGED(Proof.FALSE_ALARM),
   /** Probability that the marking of the heater differs. */
   MARKING_DIFFERS(0.02);
 

@@ -54,14 +54,14 @@ final class HeaterFaults {
     rows.add(
         HeatSymptoms.cold(
             fault("open", "heater open", 0.12)
-                .changes(
-                    CircuitFigure.HEATER_OPEN.becomes(1), CircuitFigure.SHEATH_DAMAGED.atLeast(0.3))
+                .changes(CircuitFigure.HEATER_OPEN.becomes(1))
                 .apartFrom("shorted-turns", "element-open")
                 .curedBy(renew(medium))
                 .wears(Wear.HEATER),
             group,
             line(0.95, 0.95)));
     rows.add(leaking(medium));
+    rows.add(split(medium));
     rows.add(hotTerminal(group));
     rows.add(medium == Medium.AIR ? lint() : scaled());
     return rows;
@@ -71,9 +71,7 @@ final class HeaterFaults {
   private static FaultRow shorted(HeatingGroup group) {
     return HeatSymptoms.cold(
         fault("shorted-turns", "heater shorted, in part or wholly", 0.01)
-            .changes(
-                CircuitFigure.RESISTANCE.times(power(1, 0.01)),
-                CircuitFigure.SHEATH_DAMAGED.becomes(line(0.3, 0.7)))
+            .changes(CircuitFigure.RESISTANCE.times(power(1, 0.01)))
             .makes(Symptoms.TRIPS_BREAKER, early(0, 0.95))
             .makes(Symptoms.SMELLS_BURNT, 0.1, 0.4)
             .curedBy(renew(group.medium()))
@@ -117,11 +115,25 @@ final class HeaterFaults {
   }
 
   static FaultRow leaking(Medium medium) {
-    return fault("leaking", "heater leaks to earth", 0.08)
-        .changes(
-            CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE),
-            CircuitFigure.SHEATH_DAMAGED.atLeast(line(0.15, 0.6)))
-        .makes(Symptoms.TRIPS_RCD, EarthLeak.TRIPS)
+    return toEarth(
+        fault("leaking", "heater leaks to earth", 0.07)
+            .changes(CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE)),
+        medium);
+  }
+
+  /** Water or damp reaches the insulation through the split, and it leaks. */
+  private static FaultRow split(Medium medium) {
+    return toEarth(
+        fault("sheath-split", "sheath of the heater split, blistered or burnt through", 0.015)
+            .apartFrom("leaking")
+            .changes(
+                CircuitFigure.SHEATH_DAMAGED.becomes(0.97),
+                CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE)),
+        medium);
+  }
+
+  private static FaultRow toEarth(FaultRow row, Medium medium) {
+    return row.makes(Symptoms.TRIPS_RCD, EarthLeak.TRIPS)
         .makes(Symptoms.TRIPS_BREAKER, 0.05, 0.35)
         .makes(Symptoms.STAYS_COLD, 0.05, 0.35)
         .makes(Symptoms.STOPS_IN_CYCLE, 0.05, 0.45)
@@ -160,7 +172,7 @@ final class HeaterFaults {
         .changes(
             CircuitFigure.PLUG_JOINT.becomes(HOT_JOINT),
             CircuitFigure.PLUG_BURNS.becomes(line(0.3, 0.8)),
-            CircuitFigure.PLUG_HOT.becomes(line(0.15, 0.75)))
+            CircuitFigure.PLUG_HOT.becomes(0.95))
         .makes(Symptoms.SMELLS_BURNT, 0.3, 0.9)
         .makes(Symptoms.DOES_NOT_START, 0.1, 0.8)
         .makes(Symptoms.STOPS_IN_CYCLE, 0.1, 0.4)

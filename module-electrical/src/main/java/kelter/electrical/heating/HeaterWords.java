@@ -191,6 +191,7 @@ record HeaterWords(
 
   private static Observable sheath(Caution... hot) {
     return Observable.named("sheath-damaged", "its sheath is split, blistered or burnt through")
+        .proving()
         .how("Take the heater out, or look at all of it with a lamp and a mirror.")
         .by(Electrical.inside(15, hot));
   }

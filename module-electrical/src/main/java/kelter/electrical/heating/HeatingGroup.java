@@ -52,6 +52,16 @@ record HeatingGroup(
     return Optional.empty();
   }
 
+  /** What a job has to say so that the parts of a heating circuit can be judged; may be empty. */
+  static String missing(Appliance appliance) {
+    if (first(appliance).isPresent()) {
+      return "";
+    }
+    return Heater.isIn(appliance)
+        ? "state rated power and voltage of the heater, to whose circuit it belongs"
+        : "list the heater to whose circuit it belongs, with its rated power and voltage";
+  }
+
   private static Optional<HeatingGroup> alone(Appliance appliance, Component part) {
     Optional<Medium> medium = Medium.of(part.kind());
     Optional<HeaterRating> rating =

@@ -3,7 +3,9 @@ package kelter.electrical.heating;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
@@ -16,7 +18,7 @@ import kelter.electrical.insulation.EarthLeak;
 /**
  * The insulation by itself of what belongs to no heating circuit: of the whole appliance at its
  * plug where it has no heater whose rating is known, and of a heater without a rating. So every
- * insulation that can be read has a fault that explains a low one.
+ * insulation that can be read has a fault that explains a low one. The plug is looked at there too.
  */
 public final class Leaking implements Part {
 
@@ -42,8 +44,11 @@ public final class Leaking implements Part {
     if (heated.isEmpty()) {
       return model
           .on(part, CordWords.CORD)
-          .faults(HeaterFaults.otherLeak())
+          .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
           .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
+          .looks(
+              CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
+          .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
           .build();
     }
     return model

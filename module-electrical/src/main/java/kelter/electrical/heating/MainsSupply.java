@@ -1,6 +1,7 @@
 package kelter.electrical.heating;
 
 import static kelter.core.diagnosis.model.Course.early;
+import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -13,6 +14,8 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
@@ -64,6 +67,11 @@ public final class MainsSupply implements Part {
   @Override
   public List<ComponentKind> kinds() {
     return List.of(SUPPLY);
+  }
+
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return HeatingGroup.missing(appliance);
   }
 
   @Override
@@ -137,7 +145,7 @@ public final class MainsSupply implements Part {
   static void addTo(PartModel model, HeatingGroup group, HeatingCircuit circuit) {
     model
         .on(group.supply().orElseThrow(), SUPPLY)
-        .faults(lowVoltage(group))
+        .faults(lowVoltage(group), highVoltage())
         .under(circuit)
         .observe(IDLE, Operation::idle, circuit.fromReadingToReading())
         .observe(LOADED, Operation::supply, circuit.fromReadingToReading());
@@ -164,5 +172,26 @@ public final class MainsSupply implements Part {
             .wears(Wear.WIRE),
         group,
         early(0.05, 0.75));
+  }
+
+  /** With a lost neutral the voltage is anything between that of a phase and of two. */
+  private static FaultRow highVoltage() {
+    return fault(
+            "high-voltage", "too much voltage at the outlet: neutral lost, or wrong phases", 0.003)
+        .apartFrom("low-voltage")
+        .changes(CircuitFigure.MAINS.times(line(1.1, 1.6)))
+        .makes(Symptoms.DISPLAY_DEAD, 0, 0.6)
+        .makes(Symptoms.DOES_NOT_START, 0.05, 0.6)
+        .makes(Symptoms.SMELLS_BURNT, 0.05, 0.5)
+        .makes(Symptoms.TRIPS_BREAKER, 0, 0.3)
+        .makes(Symptoms.TOO_HOT, 0.05, 0.2)
+        .curedBy(
+            Work.byHand(
+                "mend-neutral",
+                "pull the plug at once and hand the outlet and its circuit to an electrician",
+                30,
+                0.7,
+                Caution.UNPLUG,
+                ElectricalCautions.FIXED_WIRING));
   }
 }

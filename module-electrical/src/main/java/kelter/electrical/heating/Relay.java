@@ -18,6 +18,7 @@ import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
 import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
@@ -28,6 +29,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Proof;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
@@ -69,7 +71,8 @@ public final class Relay implements Part {
 
   static final Observable CLOSED_WHEN_OFF =
       Observable.named("closed-when-off", "the contact is closed although the coil is off")
-          .how("Measure continuity across the contact with the coil off.")
+          .proving()
+          .how("Take a wire off and measure continuity across the contact with the coil off.")
           .by(Electrical.inside(4));
 
   static final ComponentKind RELAY =
@@ -102,7 +105,7 @@ public final class Relay implements Part {
     /** Chance of a burnt smell. */
     SMELLS(0.02),
     /** Chance that it is found closed though it should be open. */
-    CLOSED_WHEN_OFF(0.01);
+    CLOSED_WHEN_OFF(Proof.FALSE_ALARM);
 
     private final double inOrder;
 
@@ -119,6 +122,11 @@ public final class Relay implements Part {
   @Override
   public List<ComponentKind> kinds() {
     return List.of(RELAY);
+  }
+
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return HeatingGroup.missing(appliance);
   }
 
   @Override

@@ -18,6 +18,7 @@ import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
 import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.law.Celsius;
@@ -120,6 +121,11 @@ public final class TemperatureSensor implements Part {
   @Override
   public List<ComponentKind> kinds() {
     return List.of(TEMPERATURE_SENSOR);
+  }
+
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return HeatingGroup.missing(appliance);
   }
 
   @Override

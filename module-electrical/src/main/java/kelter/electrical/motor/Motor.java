@@ -101,6 +101,7 @@ public final class Motor implements Part {
 
   static final Observable SWOLLEN =
       Observable.named("swollen", "it is swollen, cracked or leaks")
+          .proving()
           .how("Look at its case, without touching it: nothing is discharged for that.")
           .by(Electrical.inside(3, ElectricalCautions.CHARGED_CAPACITOR));
 
@@ -171,6 +172,14 @@ public final class Motor implements Part {
     return Optional.of(model.build());
   }
 
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return component.kind().equals(RUN_CAPACITOR.id())
+            && appliance.componentsOf(MOTOR.id()).isEmpty()
+        ? "list the motor that it belongs to"
+        : "";
+  }
+
   private static void addMotor(PartModel model, Component motor) {
     double main = motor.si(MAIN);
     double auxiliary = motor.si(AUXILIARY);
@@ -200,7 +209,7 @@ public final class Motor implements Part {
   private static void addCapacitor(PartModel model, Component capacitor) {
     model
         .on(capacitor, RUN_CAPACITOR)
-        .faults(MotorFaults.WEAK, MotorFaults.OPEN)
+        .faults(MotorFaults.WEAK, MotorFaults.OPEN, MotorFaults.BURST)
         .looks(SWOLLEN, MotorFigure.SWOLLEN);
     double marked = capacitor.si(CAPACITANCE);
     if (marked > 0) {

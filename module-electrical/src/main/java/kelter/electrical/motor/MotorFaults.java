@@ -133,13 +133,12 @@ final class MotorFaults {
 
   static final FaultRow WEAK =
       standing(
-          fault("weak", "capacitor weak", 0.08)
+          fault("weak", "capacitor weak", 0.065)
               .wears(Wear.CAPACITOR)
               .changes(
                   CAPACITANCE.times(0.2),
                   CURRENT.atLeast(
-                      square(1, RunningMotor.BLOCKED)), // it slips more, and stands at last
-                  SWOLLEN.becomes(0.2))
+                      square(1, RunningMotor.BLOCKED))) // it slips more, and stands at last
               .makes(Symptoms.HUMS_ONLY, early(0.05, 0.92))
               .makes(Symptoms.DOES_NOT_START, early(0, 0.53))
               .curedBy(RENEW_CAPACITOR),
@@ -147,14 +146,30 @@ final class MotorFaults {
 
   static final FaultRow OPEN =
       standing(
-          fault("open", "capacitor open", 0.03)
+          fault("open", "capacitor open", 0.02)
               .wears(Wear.CAPACITOR)
               .apartFrom("weak")
-              .changes(CAPACITANCE.becomes(1e-3), SWOLLEN.becomes(0.35))
+              .changes(CAPACITANCE.becomes(1e-3))
               .makes(Symptoms.HUMS_ONLY, 0.92, 0.92)
               .makes(Symptoms.DOES_NOT_START, 0.4, 0.4)
               .curedBy(RENEW_CAPACITOR),
           line(0.9, 0.9));
+
+  /** Gas in the case: it loses capacitance the faster. */
+  static final FaultRow BURST =
+      standing(
+          fault("burst", "capacitor swollen, cracked or leaking", 0.025)
+              .wears(Wear.CAPACITOR)
+              .apartFrom("weak", "open")
+              .changes(
+                  CAPACITANCE.times(line(0.95, 0.05)),
+                  CURRENT.atLeast(square(1, RunningMotor.BLOCKED)),
+                  SWOLLEN.becomes(0.98))
+              .makes(Symptoms.HUMS_ONLY, early(0.05, 0.92))
+              .makes(Symptoms.DOES_NOT_START, early(0, 0.53))
+              .makes(Symptoms.SMELLS_BURNT, 0.1, 0.4)
+              .curedBy(RENEW_CAPACITOR),
+          early(0.05, 0.85));
 
   private MotorFaults() {}
 

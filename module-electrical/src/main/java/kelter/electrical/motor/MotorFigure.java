@@ -1,6 +1,7 @@
 package kelter.electrical.motor;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.vocabulary.Proof;
 
 /** What faults change of a motor with its capacitor. */
 enum MotorFigure implements Figure {
@@ -21,7 +22,7 @@ enum MotorFigure implements Figure {
   /** Chance that water marks are seen. */
   WET(0.04),
   /** Chance that the capacitor is swollen. */
-  SWOLLEN(0.02);
+  SWOLLEN(Proof.FALSE_ALARM);
 
   private final double inOrder;
 

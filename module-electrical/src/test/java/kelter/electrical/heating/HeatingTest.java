@@ -167,6 +167,17 @@ class HeatingTest {
     assertTrue(of(model, "supply.low-voltage", 1, "supply.voltage-loaded") < 170);
   }
 
+  /** Joule's law: a third more voltage than 230 V, 307 V, makes 16/9 of the power. */
+  @Test
+  void aLostNeutralHeatsWithTheSquare() {
+    FaultModel model = model(WASHER);
+    double healthy = of(model, "", 0, "heater.power");
+    double severity = (4.0 / 3 - 1.1) / 0.5;
+    assertEquals(306.7, of(model, "supply.high-voltage", severity, "supply.voltage-idle"), 0.1);
+    double power = of(model, "supply.high-voltage", severity, "heater.power");
+    assertEquals(16.0 / 9, power / healthy, 0.001);
+  }
+
   private static final Appliance PLUGGED =
       Jobs.appliance(
           Jobs.heater(),
@@ -306,7 +317,7 @@ class HeatingTest {
   void whatBurnsIsSmeltAndSeen() {
     FaultModel model = model(WASHER);
     assertTrue(of(model, "relay.contact-burnt", 1, "relay.burnt-smell") > 0.6);
-    assertTrue(of(model, "heater.leaking", 1, "heater.sheath-damaged") > 0.5);
+    assertTrue(of(model, "heater.sheath-split", 0.1, "heater.sheath-damaged") > 0.9);
     assertTrue(of(model, "heater.scaled", 1, "heater.sheath-damaged") < 0.05);
   }
 

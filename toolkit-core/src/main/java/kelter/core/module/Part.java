@@ -47,12 +47,12 @@ public interface Part {
   }
 
   /**
-   * Why a component has no fault model although nothing is missing.
+   * Why a component has no fault model although none of its own figures is missing.
    *
    * @param appliance the machine
    * @param component a component of one of its kinds that has no fault model
-   * @return what its figures say that cannot be, for a person, without a full stop; empty if the
-   *     part has no model of it or figures are missing
+   * @return what its figures say that cannot be, or which part the job has to list beside it, for a
+   *     person, without a full stop; empty if the part has no model of it or figures are missing
    */
   default String whyNot(Appliance appliance, Component component) {
     return "";

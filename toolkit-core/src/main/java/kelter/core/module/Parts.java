@@ -83,11 +83,12 @@ public record Parts(List<Part> all) {
   }
 
   /**
-   * Why a component has no fault model although nothing is missing.
+   * Why a component has no fault model although none of its own figures is missing.
    *
    * @param appliance the machine
    * @param component a component of it that has no fault model
-   * @return what its figures say that cannot be, for a person; may be empty
+   * @return what its figures say that cannot be, or which part the job has to list beside it, for a
+   *     person; may be empty
    */
   public String whyNot(Appliance appliance, Component component) {
     for (Part part : all) {

@@ -2,6 +2,7 @@ package kelter.core.vocabulary;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Scale;
 
@@ -18,6 +19,7 @@ import kelter.core.quantity.Scale;
  *     a figure
  * @param grades the words of a grade from least to most, empty otherwise
  * @param conditions what may be stated about the circumstances of a reading
+ * @param proof what by itself proves a fault of the component; never of a grade
  * @param procedure how it is observed
  */
 public record Observable(
@@ -29,6 +31,7 @@ public record Observable(
     Span span,
     List<String> grades,
     List<Characteristic> conditions,
+    Optional<Proof> proof,
     Procedure procedure) {
 
   /** What a reading looks like. */
@@ -44,13 +47,15 @@ public record Observable(
   /**
    * Checks that the parts fit each other.
    *
-   * @throws IllegalArgumentException if a grade has fewer than two words, or a logarithmic
-   *     observable a span that touches zero or a shifted scale
+   * @throws IllegalArgumentException if a grade has fewer than two words or proves something, a
+   *     logarithmic observable has a span that touches zero or a shifted scale, or what proves lies
+   *     at no place inside the span of a figure
    */
   public Observable {
     Ids.require(id);
     Objects.requireNonNull(title);
     Objects.requireNonNull(kind);
+    Objects.requireNonNull(proof);
     Objects.requireNonNull(procedure);
     grades = List.copyOf(grades);
     conditions = List.copyOf(conditions);
@@ -60,6 +65,17 @@ public record Observable(
     if (logarithmic && (span.low() <= 0 || kind.scale() == Scale.TEMPERATURE)) {
       throw new IllegalArgumentException(id + ": a logarithmic span lies above zero");
     }
+    if (proof.isPresent() && !proves(type, span, proof.get().from())) {
+      throw new IllegalArgumentException(id + ": a yes proves, or a value inside the span");
+    }
+  }
+
+  private static boolean proves(Type type, Span span, double from) {
+    return switch (type) {
+      case YES_NO -> from == 1;
+      case QUANTITY -> from > span.low() && from < span.high();
+      case GRADE -> false;
+    };
   }
 
   /**
@@ -83,6 +99,7 @@ public record Observable(
     private Span span = new Span(0, 1);
     private List<String> grades = List.of();
     private List<Characteristic> conditions = List.of();
+    private Optional<Proof> proof = Optional.empty();
     private String how = "";
 
     private Draft(String id, String title) {
@@ -151,6 +168,26 @@ public record Observable(
     }
 
     /**
+     * A yes by itself proves a fault of the component.
+     *
+     * @return this draft
+     */
+    public Draft proving() {
+      return provingFrom(1);
+    }
+
+    /**
+     * A value from a limit on by itself proves a fault of the component.
+     *
+     * @param least the limit, in the coherent SI unit, inside the span
+     * @return this draft
+     */
+    public Draft provingFrom(double least) {
+      proof = Optional.of(Proof.from(least));
+      return this;
+    }
+
+    /**
      * What to do.
      *
      * @param text one or two sentences
@@ -182,7 +219,7 @@ public record Observable(
      */
     public Observable by(Procedure procedure) {
       return new Observable(
-          id, title, type, kind, logarithmic, span, grades, conditions, procedure.then(how));
+          id, title, type, kind, logarithmic, span, grades, conditions, proof, procedure.then(how));
     }
   }
 }

@@ -176,7 +176,7 @@ public final class Case {
    * The components whose faults no module knows, or not without further figures.
    *
    * @return their ids, in the order of the appliance, with why in brackets where figures contradict
-   *     each other
+   *     each other or a part has to be listed beside it
    */
   public List<String> notAssessed() {
     Set<String> assessed = new HashSet<>();

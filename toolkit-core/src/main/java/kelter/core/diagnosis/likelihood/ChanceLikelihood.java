@@ -7,7 +7,7 @@ import kelter.core.vocabulary.Observable;
  *
  * @param observable what was observed
  * @param blunder the chance of a blunder; 1 where readings contradict each other
- * @param unexplained one over the number of answers
+ * @param unexplained the chance of the answer where nothing is known of the machine
  * @param yes the answer
  */
 record ChanceLikelihood(Observable observable, double blunder, double unexplained, boolean yes)
@@ -19,7 +19,14 @@ record ChanceLikelihood(Observable observable, double blunder, double unexplaine
   private static final double TENTH = 0.1;
 
   ChanceLikelihood(Observable observable, double blunder, boolean yes) {
-    this(observable, blunder, 1.0 / Math.max(2, observable.grades().size()), yes);
+    this(observable, blunder, unexplained(observable, yes), yes);
+  }
+
+  private static double unexplained(Observable observable, boolean yes) {
+    if (observable.type() == Observable.Type.YES_NO) {
+      return yes ? Anything.yes(observable) : 1 - Anything.yes(observable);
+    }
+    return 1.0 / Math.max(2, observable.grades().size());
   }
 
   @Override

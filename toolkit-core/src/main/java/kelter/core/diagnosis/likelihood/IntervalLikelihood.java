@@ -37,23 +37,12 @@ record IntervalLikelihood(
     if (observable.type() == Observable.Type.GRADE) {
       return 1.0 / observable.grades().size();
     }
-    double within = Math.min(high, top(observable)) - Math.max(low, bottom(observable));
-    return Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, within / span(observable)));
-  }
-
-  /** How wide the span of an observable is, on its scale. */
-  static double span(Observable observable) {
-    return top(observable) - bottom(observable);
-  }
-
-  private static double bottom(Observable observable) {
-    double low = observable.span().low();
-    return observable.logarithmic() ? Math.log(low) : low;
-  }
-
-  private static double top(Observable observable) {
-    double high = observable.span().high();
-    return observable.logarithmic() ? Math.log(high) : high;
+    double least =
+        observable.proof().isPresent()
+            ? LEAST_SHARE * observable.proof().get().otherwise()
+            : LEAST_SHARE;
+    double within = Anything.share(observable, low, high);
+    return Math.max(least, Math.min(1 - LEAST_SHARE, within));
   }
 
   @Override

@@ -13,9 +13,10 @@ import kelter.core.vocabulary.Observable;
  * How likely a reading is for a forecast.
  *
  * <p>Instrument and model spread are independent and normal. With the chance of a blunder the
- * reading says nothing: a value is then equally likely all over its span, a word as likely as any
- * other. A reading beyond what the instrument tells counts by the tail (and an over-range reading
- * as beyond half the upper end of the span).
+ * reading says nothing ({@link Anything}): a value is then equally likely all over its span, a word
+ * as likely as any other, and what proves a fault is as rare as its observable says. A reading
+ * beyond what the instrument tells counts by the tail (and an over-range reading as beyond half the
+ * upper end of the span).
  */
 public sealed interface Likelihood permits ValueLikelihood, IntervalLikelihood, ChanceLikelihood {
 

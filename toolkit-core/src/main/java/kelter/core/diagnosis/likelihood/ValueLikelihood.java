@@ -7,7 +7,7 @@ import kelter.core.vocabulary.Observable;
  *
  * @param observable what was observed
  * @param blunder the chance of a blunder
- * @param unexplained one over the span
+ * @param unexplained its density where nothing is known of the machine
  * @param reading the value that was read, on the scale of the observable
  * @param u its standard uncertainty, on that scale
  * @param sharedError the part of it that other readings of the instrument share
@@ -25,7 +25,7 @@ record ValueLikelihood(
 
   ValueLikelihood(
       Observable observable, double blunder, double reading, double u, double sharedError) {
-    this(observable, blunder, 1 / IntervalLikelihood.span(observable), reading, u, sharedError);
+    this(observable, blunder, Anything.density(observable, reading), reading, u, sharedError);
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.likelihood.Anything;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
@@ -85,21 +86,13 @@ final class ReadingDraw {
     return ZigguratSampler.NormalizedGaussian.of(random).sample();
   }
 
-  /** A reading that says nothing: alike all over the span, on the scale of the observable. */
+  /** A reading that says nothing. */
   private static Reading anything(Observable observable, UniformRandomProvider random) {
     double place = random.nextDouble();
     return switch (observable.type()) {
-      case YES_NO -> new Reading.YesNo(place < 0.5);
+      case YES_NO -> new Reading.YesNo(place < Anything.yes(observable));
       case GRADE -> grade(observable, (int) (place * observable.grades().size()));
-      case QUANTITY -> {
-        double low = observable.span().low();
-        double high = observable.span().high();
-        yield figure(
-            observable,
-            observable.logarithmic()
-                ? low * Math.pow(high / low, place)
-                : low + place * (high - low));
-      }
+      case QUANTITY -> figure(observable, Anything.value(observable, place));
     };
   }
 

@@ -1,0 +1,39 @@
+package kelter.electrical;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import kelter.core.job.Component;
+import kelter.core.workshop.Workshop;
+import org.junit.jupiter.api.Test;
+
+/** A part that can only be judged with another one beside it is not passed over in silence. */
+class CompanionTest {
+
+  private static List<String> notAssessed(Component... parts) {
+    return Workshop.of(List.of(new ElectricalModule()))
+        .open(Jobs.job(Jobs.appliance(parts)))
+        .notAssessed();
+  }
+
+  @Test
+  void partsOfAHeatingCircuitAskForTheHeater() {
+    for (String kind : List.of("relay", "thermal-link", "temperature-sensor", "supply")) {
+      List<String> alone = notAssessed(Jobs.component("part", kind));
+      assertEquals(1, alone.size());
+      assertTrue(alone.get(0).startsWith("part (list the heater"), alone.get(0));
+      List<String> unrated =
+          notAssessed(Jobs.component("part", kind), Jobs.component("heater", "heater"));
+      assertTrue(unrated.get(0).contains("(state rated power"), unrated.get(0));
+      assertEquals(List.of(), notAssessed(Jobs.component("part", kind), Jobs.heater()));
+    }
+  }
+
+  @Test
+  void aCapacitorAsksForItsMotor() {
+    Component capacitor = Jobs.component("capacitor", "run-capacitor");
+    assertEquals(List.of("capacitor (list the motor that it belongs to)"), notAssessed(capacitor));
+    assertEquals(List.of(), notAssessed(capacitor, Jobs.motor()));
+  }
+}
