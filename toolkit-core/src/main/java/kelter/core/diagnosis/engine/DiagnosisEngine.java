@@ -19,6 +19,7 @@ import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.likelihood.Brought;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Likelihood;
@@ -96,7 +97,8 @@ public final class DiagnosisEngine {
    * @param knowledge what is known of such a machine
    * @return what they say
    * @throws IllegalArgumentException if two models share an observable of a component, a report is
-   *     of a symptom that is not known, or what one fault brings is more than certain
+   *     of a symptom that is not known, or a fault brings one that it never meets, or more than
+   *     certain
    * @throws InputException if more symptoms are reported as there than can be weighed together
    */
   public Diagnosis diagnose(Job job, Knowledge knowledge) {
@@ -170,11 +172,17 @@ public final class DiagnosisEngine {
   private JointPosterior posterior(
       Knowledge knowledge, List<List<Item>> items, Priors priors, Asked asked, double priorSound) {
     List<FaultModel> models = knowledge.models();
+    List<List<Brought>> within = new ArrayList<>();
+    for (FaultModel model : models) {
+      within.add(Brought.within(model, knowledge.brings()));
+    }
     List<Group> singles =
         GroupWork.of(
-            models, sideBySide, g -> Group.of(models.get(g), items.get(g), priors, settings));
+            models,
+            sideBySide,
+            g -> Group.of(models.get(g), items.get(g), priors, within.get(g), settings));
     List<BroughtAcross> brought = BroughtAcross.among(singles, knowledge.brings());
-    if (asked.said().isEmpty()) {
+    if (asked.said().isEmpty() && brought.isEmpty()) {
       List<Group> groups = GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs());
       return JointPosterior.of(groups, asked, brought, priorSound);
     }
