@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -150,15 +151,17 @@ public final class DiagnosisEngine {
     }
     Set<String> claimed = new HashSet<>();
     List<List<Item>> items = new ArrayList<>();
-    for (FaultModel model : knowledge.models()) {
+    List<FaultModel> models = knowledge.allModels();
+    for (FaultModel model : models) {
       items.add(items(job, model, open, claimed));
     }
-    if (knowledge.models().isEmpty()) {
+    if (models.isEmpty()) {
       return Optional.empty();
     }
     Priors priors = new Priors(job.appliance(), history);
     Asked asked = Asked.of(knowledge.symptoms(), job.complaint().symptoms());
-    JointPosterior posterior = posterior(knowledge, items, priors, asked, priorSound(job));
+    JointPosterior posterior =
+        posterior(models, knowledge.brings(), items, priors, asked, priorSound(job));
     return Optional.of(
         new Posterior(
             job,
@@ -170,18 +173,22 @@ public final class DiagnosisEngine {
   }
 
   private JointPosterior posterior(
-      Knowledge knowledge, List<List<Item>> items, Priors priors, Asked asked, double priorSound) {
-    List<FaultModel> models = knowledge.models();
+      List<FaultModel> models,
+      List<Brings> brings,
+      List<List<Item>> items,
+      Priors priors,
+      Asked asked,
+      double priorSound) {
     List<List<Brought>> within = new ArrayList<>();
     for (FaultModel model : models) {
-      within.add(Brought.within(model, knowledge.brings()));
+      within.add(Brought.within(model, brings));
     }
     List<Group> singles =
         GroupWork.of(
             models,
             sideBySide,
             g -> Group.of(models.get(g), items.get(g), priors, within.get(g), settings));
-    List<BroughtAcross> brought = BroughtAcross.among(singles, knowledge.brings());
+    List<BroughtAcross> brought = BroughtAcross.among(singles, brings);
     if (asked.said().isEmpty() && brought.isEmpty()) {
       List<Group> groups = GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs());
       return JointPosterior.of(groups, asked, brought, priorSound);

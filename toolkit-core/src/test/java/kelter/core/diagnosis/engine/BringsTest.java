@@ -95,9 +95,7 @@ class BringsTest {
 
   private static Knowledge knowledge(SmallMachine machine) {
     return new Knowledge(
-        List.copyOf(machine.parts()),
-        machine.symptoms(),
-        machine.brings());
+        List.copyOf(machine.parts()), machine.symptoms(), machine.brings(), List.of());
   }
 
   private static List<Map.Entry<Set<String>, Double>> sorted(Map<Set<String>, Double> joint) {
@@ -280,7 +278,7 @@ class BringsTest {
   void soDoTwoCausesOfOneEffect() {
     for (int seed = 0; seed < 20; seed++) {
       SmallMachine machine = Shape.TWO_CAUSES_WITHIN.machine(new Random(seed));
-      keepsItsWord(machine.apart(0, 1, 0), EXACT);
+      keepsItsWord(machine.apart(0, Set.of(List.of(1, 0))), EXACT);
       keepsItsWord(machine, GREATEST_PRIOR / (1 - GREATEST_PRIOR));
     }
   }
@@ -307,12 +305,12 @@ class BringsTest {
   @Test
   void aPairThatIsBroughtIsNotPassedOverAsRare() {
     SmallMachine machine = Shape.WITHIN.machine(new Random(1));
-    List<Fault> rare =
-        List.of(LinearModel.fault("one", 1e-4), LinearModel.fault("two", 1e-6));
+    List<Fault> rare = List.of(LinearModel.fault("one", 1e-4), LinearModel.fault("two", 1e-6));
     SmallMachine.Part part =
         new SmallMachine.Part("rare", rare, Set.of(), List.of(), new double[4][0]);
     Brings brings = new Brings("part.one", "part.two", 0.03);
-    Knowledge knowledge = new Knowledge(List.of(part), machine.symptoms(), List.of(brings));
+    Knowledge knowledge =
+        new Knowledge(List.of(part), machine.symptoms(), List.of(brings), List.of());
 
     Diagnosis found =
         new DiagnosisEngine(SmallMachine.SETTINGS)
@@ -325,7 +323,7 @@ class BringsTest {
 
   @Test
   void whatCannotBeTrueIsRefusedByName() {
-    SmallMachine machine = SmallMachine.random(new Random(1)).apart(0, 1, 0);
+    SmallMachine machine = SmallMachine.random(new Random(1)).apart(0, Set.of(List.of(1, 0)));
     String one = machine.keys(0).get(0);
     String other = machine.keys(0).get(1);
     String far = machine.keys(1).get(0);

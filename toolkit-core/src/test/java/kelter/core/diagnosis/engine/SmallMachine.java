@@ -159,13 +159,11 @@ record SmallMachine(
     return new SmallMachine(parts, symptoms, more, reports, readings);
   }
 
-  /** The same with two faults of a group, by their places, that never meet. */
-  SmallMachine apart(int group, int greater, int less) {
+  /** The same with pairs of faults of a group, by their places, that never meet. */
+  SmallMachine apart(int group, Set<List<Integer>> pairs) {
     List<Part> changed = new ArrayList<>(parts);
     Part old = parts.get(group);
-    changed.set(
-        group,
-        new Part(old.name, old.faults, Set.of(List.of(greater, less)), old.seen, old.chance));
+    changed.set(group, new Part(old.name, old.faults, pairs, old.seen, old.chance));
     return new SmallMachine(changed, symptoms, brings, reports, readings);
   }
 
