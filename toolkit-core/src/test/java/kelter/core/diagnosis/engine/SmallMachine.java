@@ -55,7 +55,8 @@ record SmallMachine(
    * @param faults its faults
    * @param apart the pairs of places that never meet, the greater first
    * @param seen what can be seen
-   * @param chance the chance of a yes, by the set of faults (one bit each) and what is seen
+   * @param chance the chance of a yes, by the set of faults (one bit each) and what is seen; what
+   *     is as good as the same as with nothing wrong is taken for a fault that begins unseen
    */
   record Part(
       String name,
@@ -136,9 +137,11 @@ record SmallMachine(
       seen.add(Observable.named("seen-" + g + "-" + k, "seen").by(LinearModel.PROCEDURE));
     }
     double[][] chance = new double[1 << count][2];
-    for (double[] row : chance) {
-      row[0] = 0.3 + 0.4 * random.nextDouble();
-      row[1] = 0.3 + 0.4 * random.nextDouble();
+    for (int state = 0; state < chance.length; state++) {
+      for (int k = 0; k < 2; k++) {
+        double drawn = (random.nextBoolean() ? 0.3 : 0.55) + 0.15 * random.nextDouble();
+        chance[state][k] = state == 0 ? 0.5 : drawn;
+      }
     }
     return new Part("group-" + g, faults, Set.of(), seen, chance);
   }
