@@ -18,6 +18,8 @@ import kelter.core.vocabulary.Ids;
  * @param remedies what cures it, the least work first; one or more
  * @param wear how its chance changes with the age of the machine, if that is known
  * @param symptoms what the whole machine then does, each symptom once
+ * @param modelled whether a fault model speaks of it; if not, no measurement of it is known, and
+ *     how bad it is cannot be told
  */
 public record Fault(
     String id,
@@ -27,10 +29,36 @@ public record Fault(
     Source source,
     List<Remedy> remedies,
     Optional<Wear> wear,
-    List<FaultSymptom> symptoms) {
+    List<FaultSymptom> symptoms,
+    boolean modelled) {
 
   /**
-   * A fault that the whole machine does not show.
+   * A fault of a model.
+   *
+   * @param id what is wrong, unique among the faults of the component
+   * @param component the id of the component
+   * @param title what is wrong, for a person
+   * @param prior the probability before anything is measured, above 0 and below 1
+   * @param source where the prior comes from
+   * @param remedies what cures it, the least work first; one or more
+   * @param wear how its chance changes with the age of the machine, if that is known
+   * @param symptoms what the whole machine then does, each symptom once
+   * @throws IllegalArgumentException if the prior is not between 0 and 1 or there is no remedy
+   */
+  public Fault(
+      String id,
+      String component,
+      String title,
+      double prior,
+      Source source,
+      List<Remedy> remedies,
+      Optional<Wear> wear,
+      List<FaultSymptom> symptoms) {
+    this(id, component, title, prior, source, remedies, wear, symptoms, true);
+  }
+
+  /**
+   * A fault of a model that the whole machine does not show.
    *
    * @param id what is wrong, unique among the faults of the component
    * @param component the id of the component

@@ -28,7 +28,7 @@ public interface FaultModel {
   /**
    * What it can forecast, under the conditions under which a technician would measure it.
    *
-   * @return one question or more, always in the same order
+   * @return one question or more, always in the same order; a module has no model without
    */
   List<Question> questions();
 

@@ -11,6 +11,8 @@ import java.util.function.Supplier;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
+import kelter.core.diagnosis.Brings;
+import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Explanation;
@@ -44,17 +46,22 @@ public final class Case {
   private final Job job;
   private final Checker checker;
   private List<Finding> findings;
-  private List<FaultModel> models;
+
+  /** What is known of machines of the kind, and with the models of this one. */
+  private final Knowledge general;
+
+  private Knowledge knowledge;
 
   /** Which module a model comes from, by the id of the model. */
   private final Map<String, String> moduleOf = new HashMap<>();
 
   private Diagnosis diagnosis;
 
-  Case(Workshop workshop, Job job) {
+  Case(Workshop workshop, Job job, List<CauseShare> causes, List<Brings> brings) {
     this.workshop = workshop;
     JobRules.require(job, workshop.vocabulary());
     this.job = job;
+    this.general = new Knowledge(List.of(), workshop.vocabulary().symptoms(), brings, causes);
     this.checker =
         new Checker(
             workshop.parts().on(job.appliance()).checks(),
@@ -106,6 +113,8 @@ public final class Case {
    * What the readings say is wrong, what to measure and what to do next.
    *
    * @return the diagnosis
+   * @throws IllegalArgumentException if a cause brings one that it never meets, or several with
+   *     chances that sum to 1 or more
    */
   public synchronized Diagnosis diagnosis() {
     if (diagnosis == null) {
@@ -164,7 +173,7 @@ public final class Case {
    */
   public List<Remedy> remedies() {
     List<Remedy> remedies = new ArrayList<>();
-    for (FaultModel model : models()) {
+    for (FaultModel model : knowledge().allModels()) {
       for (Fault fault : model.faults()) {
         remedies.addAll(fault.remedies());
       }
@@ -173,14 +182,16 @@ public final class Case {
   }
 
   /**
-   * The components whose faults no module knows, or not without further figures.
+   * The components whose faults no module knows, or not without further figures. Causes without a
+   * model do not count: they are weighed, but no measurement of them is known.
    *
    * @return their ids, in the order of the appliance, with why in brackets where figures contradict
    *     each other or a part has to be listed beside it
+   * @see Fault#modelled()
    */
   public List<String> notAssessed() {
     Set<String> assessed = new HashSet<>();
-    for (FaultModel model : models()) {
+    for (FaultModel model : knowledge().models()) {
       for (Fault fault : model.faults()) {
         assessed.add(fault.component());
       }
@@ -205,22 +216,18 @@ public final class Case {
     return "";
   }
 
-  private synchronized List<FaultModel> models() {
-    if (models == null) {
-      List<FaultModel> all = new ArrayList<>();
+  private synchronized Knowledge knowledge() {
+    if (knowledge == null) {
+      List<FaultModel> models = new ArrayList<>();
       for (CalculationModule module : workshop.modules()) {
         for (FaultModel model : module.parts().faultModels(job.appliance())) {
           moduleOf.put(model.id(), module.about().id());
-          all.add(model);
+          models.add(model);
         }
       }
-      models = all;
+      knowledge = new Knowledge(models, general.symptoms(), general.brings(), general.causes());
     }
-    return models;
-  }
-
-  private Knowledge knowledge() {
-    return new Knowledge(models(), workshop.vocabulary().symptoms(), List.of());
+    return knowledge;
   }
 
   /** What is worked out; a model that forecasts what cannot be is named with its module. */
@@ -249,7 +256,7 @@ public final class Case {
   private String faultKey(String word) {
     List<String> keys = new ArrayList<>();
     List<String> found = new ArrayList<>();
-    for (FaultModel model : models()) {
+    for (FaultModel model : knowledge().allModels()) {
       for (Fault fault : model.faults()) {
         keys.add(fault.key());
         if (fault.key().equals(word) || fault.id().equals(word)) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import kelter.core.diagnosis.Brings;
+import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.simulation.Simulation;
@@ -191,7 +193,24 @@ public final class Workshop {
    * @throws InputException with every word, unit and kind of the job that does not fit
    */
   public Case open(Job job) {
-    return new Case(this, job);
+    return open(job, List.of(), List.of());
+  }
+
+  /**
+   * Takes on a job with what is known of machines of its kind.
+   *
+   * @param job the job, from a file or made by a program
+   * @param causes causes of complaints, each once; those that a module has a model of are left to
+   *     it
+   * @param brings which causes bring others, each two once; those that are not known count for
+   *     nothing
+   * @return the case, of which nothing is worked out until somebody asks
+   * @throws InputException with every word, unit and kind of the job that does not fit
+   * @throws IllegalArgumentException if a cause, or the same two as cause and effect, is named
+   *     twice
+   */
+  public Case open(Job job, List<CauseShare> causes, List<Brings> brings) {
+    return new Case(this, job, causes, brings);
   }
 
   /**

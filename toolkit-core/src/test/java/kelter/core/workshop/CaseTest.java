@@ -1,13 +1,17 @@
 package kelter.core.workshop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.diagnosis.Brings;
+import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.ModelDefect;
@@ -21,6 +25,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Reading;
+import kelter.core.job.SymptomReport;
 import kelter.core.module.About;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
@@ -41,6 +46,8 @@ class CaseTest {
       Observable.named("dark", "it is dark").how("Look.").by(Procedure.look(1));
   private static final ComponentKind LAMP =
       new ComponentKind("lamp", "lamp", List.of(DARK), List.of(), List.of());
+  private static final ComponentKind BATTERY =
+      new ComponentKind("battery", "battery", List.of(DARK), List.of(), List.of());
 
   private enum Lamp implements Figure {
     DARK;
@@ -51,8 +58,18 @@ class CaseTest {
     }
   }
 
-  /** Its model says a chance of 1.9 where the fault is there. */
-  private static final class Lamps implements CalculationModule, Part {
+  /**
+   * Lamps and batteries, with a model of lamps.
+   *
+   * @param dark the chance that a lamp with the fault is dark
+   */
+  private record Lamps(double dark) implements CalculationModule, Part {
+
+    /** Its model says what is no chance. */
+    Lamps() {
+      this(1.9);
+    }
+
     @Override
     public About about() {
       return new About("lamps", "lamps", "1");
@@ -65,14 +82,14 @@ class CaseTest {
 
     @Override
     public List<ComponentKind> kinds() {
-      return List.of(LAMP);
+      return List.of(LAMP, BATTERY);
     }
 
     @Override
     public Optional<FaultModel> faultModel(Appliance appliance, Component lamp) {
       FaultRow open =
           FaultRow.fault("open", "wire open", 0.2)
-              .changes(Lamp.DARK.becomes(1.9))
+              .changes(Lamp.DARK.becomes(dark))
               .curedBy(Work.renewing("renew", "renew it", 5, 0.9));
       return Optional.of(
           PartModel.of("light", INVENTED, Lamp.values())
@@ -123,5 +140,49 @@ class CaseTest {
   void withoutAWeigherNothingIsWeighed() {
     Workshop workshop = Workshop.of(List.of(new Lamps()));
     assertThrows(InputException.class, () -> workshop.open(job("dark")).options(1));
+  }
+
+  /** The module knows of an open wire; of a flat battery only the program does. */
+  @Test
+  void causesWithoutModelAreWeighedAndTheirComponentIsNotAssessed() {
+    CauseShare flat =
+        new CauseShare("battery", "flat", "flat", 0.4, Map.of("light-out", 0.9), INVENTED);
+    CauseShare open = new CauseShare("lamp", "open", "open", 0.4, Map.of(), INVENTED);
+    Brings brings = new Brings("battery.flat", "lamp.open", 0.3);
+    Job unread = unread(new SymptomReport("light-out", SymptomReport.Answer.YES));
+
+    Workshop workshop = Workshop.of(List.of(new Lamps(0.9)));
+    Case machine = workshop.open(unread, List.of(flat, open), List.of(brings));
+
+    assertEquals("battery.flat", machine.diagnosis().faults().get(0).fault().key());
+    assertEquals(2, machine.diagnosis().faults().size());
+    assertEquals(List.of("battery"), machine.notAssessed());
+    assertFalse(machine.explain("flat").fault().fault().modelled());
+    assertTrue(machine.explain("open").fault().fault().modelled());
+    assertEquals(
+        List.of("lamp.renew", "battery.flat"),
+        machine.remedies().stream().map(Remedy::key).toList());
+    assertEquals(1, workshop.open(unread).diagnosis().faults().size());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> workshop.open(unread, List.of(flat, flat), List.of()));
+  }
+
+  private static Job unread(SymptomReport report) {
+    Appliance torch =
+        new Appliance(
+            "torch",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of(part("lamp"), part("battery")));
+    Complaint complaint = new Complaint(Complaint.Reason.FAULT, "it is dark", "", List.of(report));
+    return new Job("job", "", torch, complaint, List.of(), List.of(), Optional.empty());
+  }
+
+  private static Component part(String kind) {
+    return new Component(kind, kind, Nameplate.UNREADABLE, Map.of(), Map.of(), INVENTED);
   }
 }

@@ -1,8 +1,11 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import kelter.core.diagnosis.Brings;
+import kelter.core.diagnosis.likelihood.Brought;
 import kelter.core.diagnosis.likelihood.Group;
 
 /**
@@ -27,29 +30,27 @@ record BroughtAcross(
   /**
    * Those of some relations whose cause and effect lie in different groups.
    *
-   * @throws IllegalArgumentException if what one cause brings is more than certain
+   * @throws IllegalArgumentException if the chances of what one cause brings sum to 1 or more
    */
   static List<BroughtAcross> among(List<Group> groups, List<Brings> all) {
     List<BroughtAcross> across = new ArrayList<>();
+    Map<String, Double> sums = new LinkedHashMap<>();
     for (Brings brings : all) {
       int[] cause = place(groups, brings.cause());
       int[] effect = place(groups, brings.effect());
       if (cause != null && effect != null && cause[0] != effect[0]) {
         double chance = excess(brings, groups.get(effect[0]).priorOf(effect[1]));
         across.add(new BroughtAcross(cause[0], cause[1], effect[0], effect[1], chance, 1));
+        sums.merge(brings.cause(), brings.chance(), Double::sum);
       }
     }
+    Brought.requireBelowOne(sums);
     List<BroughtAcross> normed = new ArrayList<>();
     for (BroughtAcross each : across) {
       double sum = 0;
       for (BroughtAcross other : across) {
         boolean same = other.causeGroup == each.causeGroup && other.cause == each.cause;
         sum += same ? other.ratio : 0;
-      }
-      if (!(sum < 1)) {
-        throw new IllegalArgumentException(
-            groups.get(each.causeGroup).faults().get(each.cause).key()
-                + " brings effects with chances that are too high to be true together");
       }
       double norm = 1 / (1 - sum);
       double coincidence = groups.get(each.effectGroup).priorOf(each.effect);

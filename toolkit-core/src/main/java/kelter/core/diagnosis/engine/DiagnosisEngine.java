@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -19,6 +20,7 @@ import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.likelihood.Brought;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Likelihood;
@@ -95,7 +97,8 @@ public final class DiagnosisEngine {
    * @param knowledge what is known of such a machine
    * @return what they say
    * @throws IllegalArgumentException if two models share an observable of a component, a report is
-   *     of a symptom that is not known, or what one fault brings is more than certain
+   *     of a symptom that is not known, or a fault brings one that it never meets, or more than
+   *     certain
    * @throws InputException if more symptoms are reported as there than can be weighed together
    */
   public Diagnosis diagnose(Job job, Knowledge knowledge) {
@@ -147,15 +150,17 @@ public final class DiagnosisEngine {
     }
     Set<String> claimed = new HashSet<>();
     List<List<Item>> items = new ArrayList<>();
-    for (FaultModel model : knowledge.models()) {
+    List<FaultModel> models = knowledge.allModels();
+    for (FaultModel model : models) {
       items.add(items(job, model, open, claimed));
     }
-    if (knowledge.models().isEmpty()) {
+    if (models.isEmpty()) {
       return Optional.empty();
     }
     Priors priors = new Priors(job.appliance(), history);
     Asked asked = Asked.of(knowledge.symptoms(), job.complaint().symptoms());
-    JointPosterior posterior = posterior(knowledge, items, priors, asked, priorSound(job));
+    JointPosterior posterior =
+        posterior(models, knowledge.brings(), items, priors, asked, priorSound(job));
     return Optional.of(
         new Posterior(
             job,
@@ -167,13 +172,23 @@ public final class DiagnosisEngine {
   }
 
   private JointPosterior posterior(
-      Knowledge knowledge, List<List<Item>> items, Priors priors, Asked asked, double priorSound) {
-    List<FaultModel> models = knowledge.models();
+      List<FaultModel> models,
+      List<Brings> brings,
+      List<List<Item>> items,
+      Priors priors,
+      Asked asked,
+      double priorSound) {
+    List<List<Brought>> within = new ArrayList<>();
+    for (FaultModel model : models) {
+      within.add(Brought.within(model, brings));
+    }
     List<Group> singles =
         GroupWork.of(
-            models, sideBySide, g -> Group.of(models.get(g), items.get(g), priors, settings));
-    List<BroughtAcross> brought = BroughtAcross.among(singles, knowledge.brings());
-    if (asked.said().isEmpty()) {
+            models,
+            sideBySide,
+            g -> Group.of(models.get(g), items.get(g), priors, within.get(g), settings));
+    List<BroughtAcross> brought = BroughtAcross.among(singles, brings);
+    if (asked.said().isEmpty() && brought.isEmpty()) {
       List<Group> groups = GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs());
       return JointPosterior.of(groups, asked, brought, priorSound);
     }

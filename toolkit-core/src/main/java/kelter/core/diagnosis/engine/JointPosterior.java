@@ -1,7 +1,6 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import kelter.core.diagnosis.Diagnosis;
@@ -114,11 +113,12 @@ final class JointPosterior {
 
   /** The same with one report taken back. */
   JointPosterior without(int symptom) {
+    SymptomPosterior usual = terms.get(0).posterior.without(symptom);
     List<Term> rest = new ArrayList<>();
-    for (Term term : terms) {
-      SymptomPosterior posterior = term.posterior.without(symptom);
-      double ratio = term.brought == null ? 1 : term.brought.ratio();
-      rest.add(new Term(ratio * posterior.total(), term.brought, posterior));
+    rest.add(new Term(usual.total(), null, usual));
+    for (Term term : terms.subList(1, terms.size())) {
+      SymptomPosterior posterior = usual.times(term.brought.holding(groups));
+      rest.add(new Term(term.brought.ratio() * posterior.total(), term.brought, posterior));
     }
     return new JointPosterior(groups, asked, machine, shared(rest));
   }
@@ -171,23 +171,36 @@ final class JointPosterior {
     return sum;
   }
 
-  /** How much the rest of the machine and the reports speak for the states of a group. */
+  /**
+   * How much the rest of the machine and the reports speak for the states of a group. The most that
+   * they do is at most the sum of that over all terms; the least is at least that of the first.
+   */
   Group.Outside outside(int group) {
-    SymptomPosterior.Lift lift = terms.get(0).posterior.lift(group);
+    List<SymptomPosterior.Lift> lifts = new ArrayList<>();
+    for (Term term : terms) {
+      lifts.add(term.posterior.lift(group));
+    }
+    SymptomPosterior.Lift usual = lifts.get(0);
     return new Group.Outside() {
       @Override
       public double logTotal() {
-        return lift.logTotal();
+        return usual.logTotal();
       }
 
       @Override
       public double logMost(int one, int other) {
-        return lift.logMost(one + 1, other + 1);
+        double most = 0;
+        for (int term = 0; term < lifts.size(); term++) {
+          SymptomPosterior.Lift lift = lifts.get(term);
+          most +=
+              terms.get(term).share * Math.exp(lift.logMost(one + 1, other + 1) - lift.logTotal());
+        }
+        return Math.log(most) + usual.logTotal();
       }
 
       @Override
       public double logLeast(int one, int other) {
-        return lift.logLeast(one + 1, other + 1);
+        return usual.logLeast(one + 1, other + 1) + Math.log(terms.get(0).share);
       }
     };
   }
@@ -279,8 +292,9 @@ final class JointPosterior {
   }
 
   /**
-   * The likeliest states. Within a term of the prior the order of its states is that of the whole,
-   * so the likeliest of the whole are among the likeliest of the terms.
+   * The likeliest states. Those that no term has among its likeliest are at most as likely as the
+   * last of these over all terms together; as long as that is more than the last state asked for,
+   * more are taken of every term.
    *
    * @param count how many
    * @return states with their probability, the likeliest first; ties in the order of the states
@@ -289,15 +303,21 @@ final class JointPosterior {
     if (terms.size() == 1) {
       return terms.get(0).posterior.likeliest(count);
     }
-    TreeSet<JointState> found = new TreeSet<>();
-    for (Term term : terms) {
-      for (JointState state : term.posterior.likeliest(count)) {
-        found.add(new JointState(state.states(), joint(state.states())));
+    for (int taken = count; ; taken *= 2) {
+      TreeSet<JointState> found = new TreeSet<>();
+      double others = 0;
+      for (Term term : terms) {
+        List<JointState> own = term.posterior.likeliest(taken);
+        for (JointState state : own) {
+          found.add(new JointState(state.states(), joint(state.states())));
+        }
+        others += own.size() < taken ? 0 : term.share * own.get(taken - 1).probability();
+      }
+      List<JointState> states = found.stream().limit(count).toList();
+      if (others == 0 || states.size() == count && states.get(count - 1).probability() > others) {
+        return states;
       }
     }
-    List<JointState> states = new ArrayList<>(found);
-    Collections.sort(states);
-    return List.copyOf(states.subList(0, Math.min(count, states.size())));
   }
 
   /** The shares of the nodes of a state once the reports are known, 1 in all. */

@@ -40,23 +40,19 @@ public final class Group {
       List<Fault> faults,
       Readings readings,
       double[] prior,
+      PriorOdds odds,
       double logExplained,
       ForecastTable[] tables,
       boolean withPairs) {
-
-    /** The prior odds of a fault against its absence. */
-    double odds(int fault) {
-      return prior[fault] / (1 - prior[fault]);
-    }
 
     /** The pairs of faults that can meet, those that may matter most first. */
     List<Pair> pairs(Outside outside) {
       List<Pair> pairs = new ArrayList<>();
       for (int i = 0; withPairs && i < prior.length; i++) {
         for (int j = i + 1; j < prior.length; j++) {
-          if (model.mayMeet(i, j)) {
+          if (odds.of(i, j) > 0) {
             PairForecast forecast = new PairForecast(readings, i, tables[i], j, tables[j]);
-            double log = logExplained + Math.log(odds(i) * odds(j));
+            double log = logExplained + Math.log(odds.of(i, j));
             pairs.add(
                 new Pair(
                     i,
@@ -99,9 +95,19 @@ public final class Group {
   /**
    * Weighs nothing wrong, each fault by itself, and what no known fault explains. Pairs have their
    * share of the prior and are not weighed yet.
+   *
+   * @param model the model
+   * @param items its readings
+   * @param priors the chance of each fault before anything was measured
+   * @param brought which of its faults bring others of them; nothing where states hold one fault
+   * @param settings what is taken for granted
    */
   public static Group of(
-      FaultModel model, List<Item> items, Priors priors, EngineSettings settings) {
+      FaultModel model,
+      List<Item> items,
+      Priors priors,
+      List<Brought> brought,
+      EngineSettings settings) {
     List<Fault> faults = model.faults();
     Readings readings = new Readings(model, items);
     double[] prior = new double[faults.size()];
@@ -111,14 +117,15 @@ public final class Group {
     // Where nothing was read, nothing can be unexplained.
     double unexplained = items.isEmpty() ? 0 : settings.beside(settings.unexplained());
     boolean withPairs = settings.mostFaults() > 1;
-    double logExplained = Math.log1p(-unexplained) - Math.log(sumOfOdds(model, prior, withPairs));
+    PriorOdds odds = new PriorOdds(model, prior, withPairs, brought);
+    double logExplained = Math.log1p(-unexplained) - Math.log(odds.sum());
     ForecastTable[] tables = new ForecastTable[prior.length];
-    Begun begun = new Begun(model, faults, readings, prior, logExplained, tables, withPairs);
+    Begun begun = new Begun(model, faults, readings, prior, odds, logExplained, tables, withPairs);
     List<State> weighed = new ArrayList<>();
     weighed.add(new State(NONE, logExplained, healthy(readings)));
     for (int i = 0; i < prior.length; i++) {
       tables[i] = new ForecastTable(readings, i);
-      double log = logExplained + Math.log(begun.odds(i));
+      double log = logExplained + Math.log(odds.of(i));
       weighed.add(new State(new int[] {i}, log, new StateIntegral.OneFault(tables[i])));
     }
     weighed.add(new State(NONE, Math.log(unexplained), unexplained(readings)));
@@ -168,19 +175,6 @@ public final class Group {
     double logDropped = addPairs(weighed, begun.pairs(outside), outside.logTotal());
     weighed.add(states.get(unexplainedState()));
     return new Group(begun, weighed, logDropped);
-  }
-
-  /** The odds of all states that are explained, against nothing wrong. */
-  private static double sumOfOdds(FaultModel model, double[] prior, boolean withPairs) {
-    double sum = 1;
-    for (int i = 0; i < prior.length; i++) {
-      double odds = prior[i] / (1 - prior[i]);
-      sum += odds;
-      for (int j = 0; withPairs && j < i; j++) {
-        sum += model.mayMeet(i, j) ? odds * prior[j] / (1 - prior[j]) : 0;
-      }
-    }
-    return sum;
   }
 
   private static StateIntegral healthy(Readings readings) {
@@ -246,18 +240,14 @@ public final class Group {
     return begun.readings;
   }
 
-  /** The chance of a fault before anything was measured. */
+  /** The chance of a fault before anything was measured, what brings it left out. */
   public double prior(int fault) {
     return begun.prior[fault];
   }
 
   /** The chance of a fault before anything was measured, by itself or beside another. */
   public double priorOf(int fault) {
-    double beside = 1;
-    for (int other = 0; begun.withPairs && other < begun.prior.length; other++) {
-      beside += other != fault && begun.model.mayMeet(fault, other) ? begun.odds(other) : 0;
-    }
-    return Math.exp(begun.logExplained) * begun.odds(fault) * beside;
+    return Math.exp(begun.logExplained) * begun.odds.with(fault);
   }
 
   public int states() {

@@ -137,7 +137,8 @@ class SeverityRuleTest {
     Priors priors = new Priors(LinearModel.job("", List.of()).appliance(), FaultHistory.NONE);
     groups.clear();
     for (Parts parts : List.of(P, G, R)) {
-      groups.add(Group.of(parts, parts == P ? List.of(read) : List.of(), priors, SETTINGS));
+      groups.add(
+          Group.of(parts, parts == P ? List.of(read) : List.of(), priors, List.of(), SETTINGS));
     }
     SymptomPosterior ofSingles = posterior(reports(answers));
     for (int g = 0; g < groups.size(); g++) {
