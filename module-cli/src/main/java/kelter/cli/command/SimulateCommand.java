@@ -37,6 +37,13 @@ final class SimulateCommand implements Command {
           "N",
           "how many of them are also measured reading by reading, which takes far longer (default"
               + " 100)");
+  private static final CommandOption SYMPTOMS =
+      CommandOption.one(
+          "--symptoms",
+          ValueKind.COUNT,
+          "N",
+          "for how many symptoms the owner is asked before anything is measured, 0 to 8 (default"
+              + " 6)");
   private static final CommandOption SEED =
       CommandOption.one("--seed", ValueKind.WHOLE, "N", "seed of the draws (default 1)");
   private static final CommandOption THREADS =
@@ -54,6 +61,7 @@ final class SimulateCommand implements Command {
 
   private static final int USUAL_JOBS = 2000;
   private static final int USUAL_LED = 100;
+  private static final int USUAL_SYMPTOMS = 6;
   private static final long USUAL_SEED = 1;
   private static final int STEPS_OF_PROGRESS = 100;
 
@@ -64,7 +72,7 @@ final class SimulateCommand implements Command {
         "Try the diagnosis on machines that are drawn by chance.",
         "Their faults are known, and so it shows how often the diagnosis is right, whether it is"
             + " right as often as it says, and how soon it is sure when it leads the measuring.",
-        List.of(JOBS, LED, SEED, THREADS, WRONG_BY, Invocation.SHOP),
+        List.of(JOBS, LED, SYMPTOMS, SEED, THREADS, WRONG_BY, Invocation.SHOP),
         List.of(
             CommandArgument.one(
                 "JOB-or-KIND",
@@ -73,6 +81,7 @@ final class SimulateCommand implements Command {
         List.of(
             "kelter simulate demo/jobs/washer-extractor.json -n 500",
             "kelter simulate glasswasher --led 0",
+            "kelter simulate demo/jobs/tumble-dryer.json --symptoms 8",
             "kelter simulate demo/jobs/washer-extractor.json --wrong-by 10"));
   }
 
@@ -110,6 +119,7 @@ final class SimulateCommand implements Command {
     return new SimulationPlan(
         jobs,
         given.count(LED, Math.min(jobs, USUAL_LED)),
+        given.count(SYMPTOMS, USUAL_SYMPTOMS),
         given.whole(SEED, USUAL_SEED),
         given.count(
             THREADS,

@@ -30,11 +30,8 @@ public final class SimulationJson {
         out -> {
           out.text("appliance", appliance.kind());
           out.object("drawn", () -> drawn(out, plan, wrongBy, report));
-          out.object("all", () -> scores(out, report.all()));
-          out.object("clear-singles", () -> scores(out, report.clearSingles()));
-          out.object("sureness", () -> sureness(out, report.sureness()));
-          out.object("calibration", () -> calibration(out, report.states()));
-          out.object("calibration-of-faults", () -> calibration(out, report.faults()));
+          out.object("unmeasured", () -> quality(out, report.unmeasured()));
+          quality(out, report.measured());
           out.objects("confusions", report.confusions(), confusion -> confusion(out, confusion));
           out.objects("orders", report.walks(), walks -> walks(out, walks));
         });
@@ -47,6 +44,7 @@ public final class SimulationJson {
     out.number("jobs", report.jobs());
     out.number("led", plan.ledJobs());
     out.text("seed", Long.toString(plan.seed()));
+    out.texts("symptoms", report.asked());
     out.number("readings", report.readings());
     out.number("nothing-wrong", world.nothingWrong());
     out.number("unexplained", world.unexplained());
@@ -55,6 +53,14 @@ public final class SimulationJson {
     out.number("most-together", world.mostTogether());
     out.number("curves-wrong-by", wrongBy);
     out.source(EngineSettings.SOURCE);
+  }
+
+  private static void quality(JsonOutput out, SimulationReport.Quality quality) throws IOException {
+    out.object("all", () -> scores(out, quality.all()));
+    out.object("clear-singles", () -> scores(out, quality.clearSingles()));
+    out.object("sureness", () -> sureness(out, quality.sureness()));
+    out.object("calibration", () -> calibration(out, quality.states()));
+    out.object("calibration-of-faults", () -> calibration(out, quality.faults()));
   }
 
   private static void scores(JsonOutput out, SimulationReport.Scores scores) throws IOException {

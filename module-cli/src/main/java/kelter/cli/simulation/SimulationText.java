@@ -43,9 +43,10 @@ public final class SimulationText {
       Terminal terminal) {
     SimulationText text = new SimulationText(terminal);
     text.drawn(appliance, plan, wrongBy, report);
-    text.scores(report);
-    text.calibration(report);
-    text.sureness(report);
+    text.unmeasured(report);
+    text.measured(report.measured());
+    text.calibration(report.measured());
+    text.sureness(report.measured().sureness());
     text.confusions(report);
     if (!report.walks().isEmpty()) {
       text.walks(report.walks());
@@ -59,7 +60,8 @@ public final class SimulationText {
     layout.heading("Machines drawn: " + appliance.kind());
     layout.hanging(
         "  ",
-        ("%s machines with seed %s, each with %s %s by ordinary instruments. Faults come by their"
+        ("%s machines with seed %s. The owner of each is asked for %s %s, then it has %s %s by"
+                + " ordinary instruments. Faults come by their"
                 + " priors, with odds of %s of them since mostly one cause is behind a complaint, up"
                 + " to %s in a group of parts, at any severity alike; %s have nothing wrong, %s of the"
                 + " groups do what no known fault explains, %s of the readings are wrong altogether"
@@ -67,6 +69,8 @@ public final class SimulationText {
             .formatted(
                 report.jobs(),
                 plan.seed(),
+                report.asked().size(),
+                report.asked().size() == 1 ? "symptom" : "symptoms",
                 report.readings(),
                 report.readings() == 1 ? "reading" : "readings",
                 percent(world.coincidence()),
@@ -83,12 +87,30 @@ public final class SimulationText {
     }
   }
 
-  private void scores(SimulationReport report) {
-    layout.heading("How often it is right");
+  private void unmeasured(SimulationReport report) {
+    layout.heading("How often it is right before any reading");
+    scores(report.unmeasured());
+    layout.hanging(
+        "  ",
+        "Asked for: %s."
+            .formatted(report.asked().isEmpty() ? "nothing" : String.join(", ", report.asked())));
+    expectedErrors(report.unmeasured());
+  }
+
+  private void measured(SimulationReport.Quality quality) {
+    layout.heading("How often it is right with all readings");
+    scores(quality);
+    layout.hanging(
+        "  ",
+        "One clear fault: a single fault of severity %s or more, and nothing else."
+            .formatted(fixed(SimulationReport.CLEAR, 1)));
+  }
+
+  private void scores(SimulationReport.Quality quality) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "all machines", "one clear fault"));
-    SimulationReport.Scores all = report.all();
-    SimulationReport.Scores single = report.clearSingles();
+    SimulationReport.Scores all = quality.all();
+    SimulationReport.Scores single = quality.clearSingles();
     rows.add(List.of("machines", Integer.toString(all.jobs()), Integer.toString(single.jobs())));
     rows.add(row("likeliest state is the truth", all.first(), single.first()));
     rows.add(row("truth among the three likeliest", all.amongThree(), single.amongThree()));
@@ -100,17 +122,13 @@ public final class SimulationText {
     rows.add(plain("Brier score, every fault", all.faultBrier(), single.faultBrier()));
     rows.add(plain("log loss, every fault (nats)", all.faultLogLoss(), single.faultLogLoss()));
     layout.figures("  ", rows);
-    layout.hanging(
-        "  ",
-        "One clear fault: a single fault of severity %s or more, and nothing else."
-            .formatted(fixed(SimulationReport.CLEAR, 1)));
   }
 
-  private void calibration(SimulationReport report) {
+  private void calibration(SimulationReport.Quality quality) {
     layout.heading("Whether it is right as often as it says");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("said", "machines", "came", "0" + " ".repeat(PLOT - 2) + "1"));
-    for (CalibrationTable.Bin bin : report.states().bins()) {
+    for (CalibrationTable.Bin bin : quality.states().bins()) {
       if (bin.cases() > 0) {
         rows.add(
             List.of(
@@ -122,13 +140,17 @@ public final class SimulationText {
     }
     layout.figures("  ", rows);
     layout.hanging("  ", "Plot: o what was said, x what came, # both alike.");
+    expectedErrors(quality);
+  }
+
+  private void expectedErrors(SimulationReport.Quality quality) {
     layout.hanging(
         "  ",
         ("Expected calibration error: %s for the likeliest state, %s over the probabilities of every"
                 + " fault.")
             .formatted(
-                fixed(report.states().expectedError(), 4),
-                fixed(report.faults().expectedError(), 4)));
+                fixed(quality.states().expectedError(), 4),
+                fixed(quality.faults().expectedError(), 4)));
   }
 
   private static String plot(CalibrationTable.Bin bin) {
@@ -144,8 +166,7 @@ public final class SimulationText {
     return (int) Math.min(PLOT - 1, PLOT * probability);
   }
 
-  private void sureness(SimulationReport report) {
-    SimulationReport.Sureness sureness = report.sureness();
+  private void sureness(SimulationReport.Sureness sureness) {
     layout.heading("Sure and wrong");
     layout.hanging(
         "  ",

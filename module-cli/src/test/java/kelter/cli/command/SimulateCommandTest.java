@@ -29,6 +29,9 @@ class SimulateCommandTest {
     for (String words :
         List.of(
             "40 machines with seed 1",
+            "asked for 6 symptoms",
+            "before any reading",
+            "Asked for: ",
             "likeliest state is the truth",
             "Brier score",
             "log loss",
@@ -51,6 +54,20 @@ class SimulateCommandTest {
     for (String field : List.of("sureness", "calibration", "bins", "confusions", "orders")) {
       assertTrue(one.contains("\"" + field + "\""), field);
     }
+  }
+
+  @Test
+  void asManySymptomsAreAskedForAsIsSaid() {
+    String none = simulate(BOILER, "--symptoms", "0").out();
+    assertTrue(none.contains("asked for 0 symptoms"), none);
+    assertTrue(none.contains("Asked for: nothing."), none);
+
+    String one = simulate(BOILER, "--symptoms", "1").out();
+    assertTrue(one.contains("asked for 1 symptom,"), one);
+
+    Console nine = Console.run("simulate", BOILER, "--symptoms", "9");
+    assertEquals(1, nine.code());
+    assertTrue(nine.err().contains("9 symptoms; 0 to 8 are allowed"), nine.err());
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
@@ -20,10 +21,11 @@ import org.junit.jupiter.api.Test;
 class SimulationTest {
 
   private static final SimulationPlan PLAN =
-      new SimulationPlan(60, 0, 5, 2, World.of(EngineSettings.USUAL));
+      new SimulationPlan(60, 0, 0, 5, 2, World.of(EngineSettings.USUAL));
 
   private static SimulationReport run(Appliance told, Appliance real) {
-    return Simulation.run(told, models(told), models(real), EngineSettings.USUAL, PLAN, done -> {});
+    return Simulation.run(
+        told, Knowledge.of(models(told)), models(real), EngineSettings.USUAL, PLAN, done -> {});
   }
 
   private static List<FaultModel> models(Appliance appliance) {
@@ -40,7 +42,7 @@ class SimulationTest {
     double first = 0;
     double amongThree = 0;
     for (Appliance appliance : SampleMachines.all()) {
-      SimulationReport.Scores scores = run(appliance, appliance).clearSingles();
+      SimulationReport.Scores scores = run(appliance, appliance).measured().clearSingles();
       jobs += scores.jobs();
       first += scores.jobs() * scores.first();
       amongThree += scores.jobs() * scores.amongThree();
@@ -63,7 +65,8 @@ class SimulationTest {
           List.of(
               SampleMachines.with(SampleMachines.drainPump()),
               SampleMachines.with(SampleMachines.washPump()))) {
-        SimulationReport.Sureness sureness = run(told, WrongCurves.scaled(told, factor)).sureness();
+        SimulationReport.Sureness sureness =
+            run(told, WrongCurves.scaled(told, factor)).measured().sureness();
         sure += sureness.sure();
         wrong += sureness.wrong();
       }

@@ -10,6 +10,7 @@ import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
@@ -238,7 +239,8 @@ public final class Workshop {
       Appliance appliance, double curves, SimulationPlan plan, IntConsumer progress) {
     List<FaultModel> truth =
         parts.faultModels(curves == 1 ? appliance : WrongCurves.scaled(appliance, curves));
-    return Simulation.run(appliance, parts.faultModels(appliance), truth, settings, plan, progress);
+    Knowledge told = new Knowledge(parts.faultModels(appliance), vocabulary.symptoms(), List.of());
+    return Simulation.run(appliance, told, truth, settings, plan, progress);
   }
 
   Parts parts() {

@@ -11,6 +11,7 @@ import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.likelihood.Priors;
@@ -18,6 +19,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.SymptomReport;
 import kelter.core.safety.Hazard;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.ListSampler;
@@ -25,27 +27,36 @@ import org.apache.commons.rng.sampling.ListSampler;
 /** Draws machines of one kind, measures them and asks the engine. Safe for several threads. */
 final class Bench {
 
-  private static final Complaint COMPLAINT = new Complaint("it does not work", "");
+  private static final String SAID = "it does not work";
 
   private final Appliance appliance;
-  private final List<FaultModel> models;
+  private final Knowledge told;
   private final DiagnosisEngine engine;
   private final MachineDraw machines;
+  private final SymptomInterview interview;
   private final List<ReadingDraw> readings = new ArrayList<>();
   private final List<Question> questions = new ArrayList<>();
   private final Diagnosis unmeasured;
 
   Bench(
       Appliance appliance,
-      List<FaultModel> models,
+      Knowledge told,
       List<FaultModel> truth,
       EngineSettings settings,
-      World world) {
+      SimulationPlan plan) {
     this.appliance = appliance;
-    this.models = List.copyOf(models);
+    List<FaultModel> models = told.models();
+    World world = plan.world();
+    this.told = new Knowledge(models, told.symptoms(), List.of());
     this.engine = new DiagnosisEngine(settings);
     this.machines = new MachineDraw(truth, new Priors(appliance, FaultHistory.NONE), world);
     requireAlike(models, truth);
+    this.interview =
+        SymptomInterview.of(
+            told.symptoms(),
+            new MachineSymptoms(models, machines.priors(), world),
+            new MachineSymptoms(truth, machines.priors(), world),
+            plan.symptoms());
     for (int g = 0; g < models.size(); g++) {
       List<Question> own = proposed(models.get(g), settings);
       questions.addAll(own);
@@ -55,7 +66,7 @@ final class Bench {
       throw new IllegalArgumentException(
           "no fault model forecasts anything that can be read on this machine");
     }
-    this.unmeasured = diagnose(List.of());
+    this.unmeasured = diagnose(List.of(), List.of());
   }
 
   private static void requireAlike(List<FaultModel> models, List<FaultModel> truth) {
@@ -84,31 +95,54 @@ final class Bench {
     return questions.size();
   }
 
-  /** A machine with all that can be read of it. */
-  record Case(Machine machine, List<Measurement> readings) {}
+  /** The ids of the symptoms for which every owner is asked. */
+  List<String> asked() {
+    return interview.asked();
+  }
 
-  Case draw(UniformRandomProvider random) {
+  /**
+   * A machine with all that can be said and read of it.
+   *
+   * @param machine what is wrong with it
+   * @param reports what its owner says
+   * @param unmeasured what the engine makes of that
+   * @param readings all readings
+   */
+  record Case(
+      Machine machine,
+      List<SymptomReport> reports,
+      Diagnosis unmeasured,
+      List<Measurement> readings) {}
+
+  Case draw(UniformRandomProvider random, UniformRandomProvider owner) {
     Machine machine = machines.draw(random);
     List<Measurement> all = new ArrayList<>();
     for (int g = 0; g < readings.size(); g++) {
       readings.get(g).draw(machine.state(g), machine.unexplained().get(g), random, all);
     }
-    return new Case(machine, all);
+    List<SymptomReport> reports = interview.draw(machine, owner);
+    Diagnosis first = reports.isEmpty() ? unmeasured : diagnose(reports, List.of());
+    return new Case(machine, reports, first, all);
   }
 
-  Trial all(Case drawn) {
-    return Trial.of(drawn.machine(), models, diagnose(drawn.readings()));
+  Trial unmeasured(Case drawn) {
+    return Trial.of(drawn.machine(), told.models(), drawn.unmeasured());
   }
 
-  private Diagnosis diagnose(List<Measurement> measurements) {
+  Trial measured(Case drawn) {
+    return Trial.of(drawn.machine(), told.models(), diagnose(drawn.reports(), drawn.readings()));
+  }
+
+  private Diagnosis diagnose(List<SymptomReport> reports, List<Measurement> measurements) {
+    Complaint complaint = new Complaint(Complaint.Reason.FAULT, SAID, "", reports);
     Job job =
-        new Job("simulated", "", appliance, COMPLAINT, List.of(), measurements, Optional.empty());
-    return engine.diagnose(job, models);
+        new Job("simulated", "", appliance, complaint, List.of(), measurements, Optional.empty());
+    return engine.diagnose(job, told);
   }
 
   /** Measures a machine, one reading after the other. */
   Walk walk(Case drawn, MeasuringOrder order, UniformRandomProvider random) {
-    String truth = StateName.of(drawn.machine(), models);
+    String truth = StateName.of(drawn.machine(), told.models());
     List<Integer> open = new ArrayList<>();
     for (int k = 0; k < questions.size(); k++) {
       open.add(k);
@@ -119,7 +153,7 @@ final class Bench {
     List<Measurement> done = new ArrayList<>();
     Set<String> reached = new HashSet<>();
     double minutes = 0;
-    Diagnosis diagnosis = unmeasured;
+    Diagnosis diagnosis = drawn.unmeasured();
     while (true) {
       Map.Entry<String, Double> best = Trial.ranking(diagnosis).entrySet().iterator().next();
       boolean sure = best.getValue() >= SimulationReport.SURE;
@@ -134,7 +168,7 @@ final class Bench {
       if (question.observable().procedure().hazard() != Hazard.LIVE) {
         reached.add(question.component());
       }
-      diagnosis = diagnose(done);
+      diagnosis = diagnose(drawn.reports(), done);
     }
   }
 

@@ -29,6 +29,11 @@ final class MachineDraw {
     }
   }
 
+  /** For each group the chance of each of its faults in a machine that may have others as well. */
+  List<double[]> priors() {
+    return List.copyOf(priors);
+  }
+
   Machine draw(UniformRandomProvider random) {
     if (random.nextDouble() < world.nothingWrong()) {
       return new Machine(

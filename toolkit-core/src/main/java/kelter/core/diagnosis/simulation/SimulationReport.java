@@ -7,24 +7,19 @@ import java.util.Objects;
  * How good the diagnosis was on machines that were drawn.
  *
  * @param jobs how many machines were diagnosed
+ * @param asked the ids of the symptoms for which the owner of each was asked, the commonest first
  * @param readings how many readings each had
- * @param all how often the diagnosis was right, over all machines
- * @param clearSingles the same over those with one fault of severity {@link #CLEAR} or more and
- *     nothing else
- * @param sureness how often it was sure, and wrong
- * @param states the probability of the likeliest state, held against how often that was the truth
- * @param faults the probability of each fault of each machine, held against how often it was there
- * @param confusions which state was taken for which, the commonest first
+ * @param unmeasured how good the diagnosis was by the answers alone, before any reading
+ * @param measured how good it was by answers and readings
+ * @param confusions which state was then taken for which, the commonest first
  * @param walks how soon it was sure, by the order of measuring; empty if nothing was led
  */
 public record SimulationReport(
     int jobs,
+    List<String> asked,
     int readings,
-    Scores all,
-    Scores clearSingles,
-    Sureness sureness,
-    CalibrationTable states,
-    CalibrationTable faults,
+    Quality unmeasured,
+    Quality measured,
     List<Confusion> confusions,
     List<Walks> walks) {
 
@@ -35,13 +30,38 @@ public record SimulationReport(
   public static final double CLEAR = 0.3;
 
   public SimulationReport {
-    Objects.requireNonNull(all);
-    Objects.requireNonNull(clearSingles);
-    Objects.requireNonNull(sureness);
-    Objects.requireNonNull(states);
-    Objects.requireNonNull(faults);
+    asked = List.copyOf(asked);
+    Objects.requireNonNull(unmeasured);
+    Objects.requireNonNull(measured);
     confusions = List.copyOf(confusions);
     walks = List.copyOf(walks);
+  }
+
+  /**
+   * How good the diagnosis was, with as much as was known of each machine.
+   *
+   * @param all how often it was right, over all machines
+   * @param clearSingles the same over those with one fault of severity {@link #CLEAR} or more and
+   *     nothing else
+   * @param sureness how often it was sure, and wrong
+   * @param states the probability of the likeliest state, held against how often that was the truth
+   * @param faults the probability of each fault of each machine, held against how often it was
+   *     there
+   */
+  public record Quality(
+      Scores all,
+      Scores clearSingles,
+      Sureness sureness,
+      CalibrationTable states,
+      CalibrationTable faults) {
+
+    public Quality {
+      Objects.requireNonNull(all);
+      Objects.requireNonNull(clearSingles);
+      Objects.requireNonNull(sureness);
+      Objects.requireNonNull(states);
+      Objects.requireNonNull(faults);
+    }
   }
 
   /**

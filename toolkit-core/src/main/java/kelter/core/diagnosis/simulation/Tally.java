@@ -17,17 +17,29 @@ final class Tally {
 
   private Tally() {}
 
-  static SimulationReport report(int readings, List<Trial> trials, List<List<Walk>> walks) {
+  static SimulationReport report(
+      List<String> asked,
+      int readings,
+      List<Trial> unmeasured,
+      List<Trial> measured,
+      List<List<Walk>> walks) {
     return new SimulationReport(
-        trials.size(),
+        measured.size(),
+        asked,
         readings,
+        quality(unmeasured),
+        quality(measured),
+        confusions(measured),
+        walks(walks));
+  }
+
+  private static SimulationReport.Quality quality(List<Trial> trials) {
+    return new SimulationReport.Quality(
         scores(trials),
         scores(trials.stream().filter(Trial::clearSingle).toList()),
         sureness(trials),
         CalibrationTable.of(confidences(trials), rights(trials), BINS),
-        CalibrationTable.of(probabilities(trials), presences(trials), BINS),
-        confusions(trials),
-        walks(walks));
+        CalibrationTable.of(probabilities(trials), presences(trials), BINS));
   }
 
   private static SimulationReport.Scores scores(List<Trial> trials) {

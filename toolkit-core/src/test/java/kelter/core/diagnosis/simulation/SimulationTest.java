@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Knowledge;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -36,13 +37,13 @@ class SimulationTest {
   /** Not while the class is made ready: its threads would wait for that. */
   @BeforeAll
   static void runOnce() {
-    perfect = run(MODEL, new SimulationPlan(JOBS, 0, 1, 2, AS_TOLD));
+    perfect = run(MODEL, new SimulationPlan(JOBS, 0, 0, 1, 2, AS_TOLD));
   }
 
   private static SimulationReport run(FaultModel truth, SimulationPlan plan) {
     return Simulation.run(
         ThreeFaults.appliance(),
-        List.of(MODEL),
+        Knowledge.of(List.of(MODEL)),
         List.of(truth),
         ThreeFaults.SETTINGS,
         plan,
@@ -59,9 +60,9 @@ class SimulationTest {
 
   @Test
   void theSameBytesWhateverTheNumberOfThreads() {
-    SimulationReport one = run(MODEL, new SimulationPlan(100, 10, 7, 1, AS_TOLD));
-    SimulationReport two = run(MODEL, new SimulationPlan(100, 10, 7, 2, AS_TOLD));
-    SimulationReport other = run(MODEL, new SimulationPlan(100, 10, 8, 2, AS_TOLD));
+    SimulationReport one = run(MODEL, new SimulationPlan(100, 10, 0, 7, 1, AS_TOLD));
+    SimulationReport two = run(MODEL, new SimulationPlan(100, 10, 0, 7, 2, AS_TOLD));
+    SimulationReport other = run(MODEL, new SimulationPlan(100, 10, 0, 8, 2, AS_TOLD));
 
     assertEquals(one.toString(), two.toString());
     assertNotEquals(one.toString(), other.toString());
@@ -69,36 +70,40 @@ class SimulationTest {
 
   @Test
   void aPerfectModelIsRightAsOftenAsItSays() {
-    assertEquals(JOBS, perfect.states().cases());
-    assertEquals(JOBS * ThreeFaults.PRIORS.length, perfect.faults().cases());
-    assertTrue(worst(perfect.states()) < 4, perfect.states().toString());
-    assertTrue(worst(perfect.faults()) < 4, perfect.faults().toString());
-    assertTrue(perfect.all().first() > 0.6 && perfect.all().amongThree() > perfect.all().first());
-    assertTrue(perfect.clearSingles().first() > perfect.all().first());
+    assertEquals(JOBS, perfect.measured().states().cases());
+    assertEquals(JOBS * ThreeFaults.PRIORS.length, perfect.measured().faults().cases());
+    assertTrue(worst(perfect.measured().states()) < 4, perfect.measured().states().toString());
+    assertTrue(worst(perfect.measured().faults()) < 4, perfect.measured().faults().toString());
+    assertTrue(
+        perfect.measured().all().first() > 0.6
+            && perfect.measured().all().amongThree() > perfect.measured().all().first());
+    assertTrue(perfect.measured().clearSingles().first() > perfect.measured().all().first());
   }
 
   @Test
   void readingsThatAreOftenWrongShowAsOverconfidence() {
-    SimulationReport report = run(MODEL, new SimulationPlan(FEWER, 0, 1, 2, world(0.3)));
+    SimulationReport report = run(MODEL, new SimulationPlan(FEWER, 0, 0, 1, 2, world(0.3)));
 
-    assertTrue(report.states().expectedError() > 0.1, report.states().toString());
-    assertTrue(report.sureness().wrong() > 2 * report.sureness().wrongExpected());
+    assertTrue(
+        report.measured().states().expectedError() > 0.1, report.measured().states().toString());
+    assertTrue(
+        report.measured().sureness().wrong() > 2 * report.measured().sureness().wrongExpected());
   }
 
   @Test
   void aModelThatIsFarOffShowsAsOverconfidence() {
     SimulationReport off =
-        run(new ScaledForecasts(MODEL, 1.5), new SimulationPlan(FEWER, 0, 1, 2, AS_TOLD));
+        run(new ScaledForecasts(MODEL, 1.5), new SimulationPlan(FEWER, 0, 0, 1, 2, AS_TOLD));
 
-    assertTrue(off.all().first() < perfect.all().first() - 0.1);
+    assertTrue(off.measured().all().first() < perfect.measured().all().first() - 0.1);
     assertTrue(
-        off.sureness().absentFault() / (double) FEWER
-            > 3 * perfect.sureness().absentFault() / (double) JOBS);
+        off.measured().sureness().absentFault() / (double) FEWER
+            > 3 * perfect.measured().sureness().absentFault() / (double) JOBS);
   }
 
   @Test
   void leadingIsSoonerThanAFixedOrder() {
-    SimulationReport report = run(MODEL, new SimulationPlan(100, 100, 1, 2, AS_TOLD));
+    SimulationReport report = run(MODEL, new SimulationPlan(100, 100, 0, 1, 2, AS_TOLD));
 
     assertEquals(
         List.of(MeasuringOrder.values()),
@@ -118,10 +123,10 @@ class SimulationTest {
     AtomicInteger calls = new AtomicInteger();
     Simulation.run(
         ThreeFaults.appliance(),
-        List.of(MODEL),
+        Knowledge.of(List.of(MODEL)),
         List.of(MODEL),
         ThreeFaults.SETTINGS,
-        new SimulationPlan(20, 0, 1, 2, AS_TOLD),
+        new SimulationPlan(20, 0, 0, 1, 2, AS_TOLD),
         done -> calls.incrementAndGet());
 
     assertEquals(20, calls.get());
@@ -130,11 +135,13 @@ class SimulationTest {
   @Test
   void whatCannotBeTriedIsRefusedWithWhatIsAllowed() {
     String jobs =
-        assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(0, 0, 1, 1, AS_TOLD))
+        assertThrows(
+                IllegalArgumentException.class, () -> new SimulationPlan(0, 0, 0, 1, 1, AS_TOLD))
             .getMessage();
     assertEquals("0 jobs; 1 to 1000000 are allowed", jobs);
-    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 11, 1, 1, AS_TOLD));
-    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 0, 1, 0, AS_TOLD));
+    assertThrows(
+        IllegalArgumentException.class, () -> new SimulationPlan(10, 11, 0, 1, 1, AS_TOLD));
+    assertThrows(IllegalArgumentException.class, () -> new SimulationPlan(10, 0, 0, 1, 0, AS_TOLD));
     assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, 1, Double.NaN, 1));
     assertThrows(IllegalArgumentException.class, () -> new World(0.1, 0.1, 1, 0.1, 0));
     assertThrows(
@@ -142,20 +149,20 @@ class SimulationTest {
         () ->
             Simulation.run(
                 ThreeFaults.appliance(),
-                List.of(MODEL),
+                Knowledge.of(List.of(MODEL)),
                 List.of(),
                 ThreeFaults.SETTINGS,
-                new SimulationPlan(1, 0, 1, 1, AS_TOLD),
+                new SimulationPlan(1, 0, 0, 1, 1, AS_TOLD),
                 done -> {}));
     assertThrows(
         IllegalArgumentException.class,
         () ->
             Simulation.run(
                 ThreeFaults.appliance(),
-                List.of(),
+                Knowledge.of(List.of()),
                 List.of(),
                 ThreeFaults.SETTINGS,
-                new SimulationPlan(1, 0, 1, 1, AS_TOLD),
+                new SimulationPlan(1, 0, 0, 1, 1, AS_TOLD),
                 done -> {}));
   }
 }

@@ -31,28 +31,39 @@ class TallyTest {
           trial("a", "b", 4, 0.95, false, 4),
           trial(StateName.SOUND, StateName.SOUND, 1, 0.50, false, 0));
 
-  private static final SimulationReport REPORT = Tally.report(3, TRIALS, List.of());
+  private static final SimulationReport REPORT =
+      Tally.report(List.of("a"), 3, TRIALS.subList(0, 1), TRIALS, List.of());
 
   @Test
   void rightAnswersAreCounted() {
-    assertEquals(4, REPORT.all().jobs());
-    assertEquals(0.5, REPORT.all().first());
-    assertEquals(0.75, REPORT.all().amongThree());
-    assertEquals(1.0 / 3, REPORT.all().faultFirst());
-    assertEquals(2.0 / 3, REPORT.all().faultAmongThree());
-    assertEquals(2, REPORT.clearSingles().jobs());
-    assertEquals(0.5, REPORT.clearSingles().first());
-    assertEquals(1, REPORT.clearSingles().amongThree());
+    assertEquals(4, REPORT.measured().all().jobs());
+    assertEquals(0.5, REPORT.measured().all().first());
+    assertEquals(0.75, REPORT.measured().all().amongThree());
+    assertEquals(1.0 / 3, REPORT.measured().all().faultFirst());
+    assertEquals(2.0 / 3, REPORT.measured().all().faultAmongThree());
+    assertEquals(2, REPORT.measured().clearSingles().jobs());
+    assertEquals(0.5, REPORT.measured().clearSingles().first());
+    assertEquals(1, REPORT.measured().clearSingles().amongThree());
     // (0.05^2 + 0.6^2 + 0.95^2 + 0.5^2) / 4
-    assertEquals(0.37875, REPORT.all().brier(), 1e-15);
+    assertEquals(0.37875, REPORT.measured().all().brier(), 1e-15);
+  }
+
+  @Test
+  void whatWasSaidBeforeAnyReadingIsCountedApart() {
+    assertEquals(List.of("a"), REPORT.asked());
+    assertEquals(1, REPORT.unmeasured().all().jobs());
+    assertEquals(1, REPORT.unmeasured().all().first());
+    // 0.05^2
+    assertEquals(0.0025, REPORT.unmeasured().all().brier(), 1e-15);
+    assertEquals(4, REPORT.measured().states().cases());
   }
 
   @Test
   void sureAndWrongIsCounted() {
-    assertEquals(2, REPORT.sureness().sure());
-    assertEquals(1, REPORT.sureness().wrong());
-    assertEquals(1, REPORT.sureness().absentFault());
-    assertEquals(0.1, REPORT.sureness().wrongExpected(), 1e-15);
+    assertEquals(2, REPORT.measured().sureness().sure());
+    assertEquals(1, REPORT.measured().sureness().wrong());
+    assertEquals(1, REPORT.measured().sureness().absentFault());
+    assertEquals(0.1, REPORT.measured().sureness().wrongExpected(), 1e-15);
   }
 
   @Test
@@ -62,11 +73,11 @@ class TallyTest {
 
   @Test
   void nothingCountedIsNotANumber() {
-    SimulationReport none = Tally.report(3, TRIALS.subList(3, 4), List.of());
+    SimulationReport none = Tally.report(List.of(), 3, TRIALS, TRIALS.subList(3, 4), List.of());
 
-    assertEquals(0, none.clearSingles().jobs());
-    assertTrue(Double.isNaN(none.clearSingles().first()));
-    assertTrue(Double.isNaN(none.all().faultFirst()));
+    assertEquals(0, none.measured().clearSingles().jobs());
+    assertTrue(Double.isNaN(none.measured().clearSingles().first()));
+    assertTrue(Double.isNaN(none.measured().all().faultFirst()));
   }
 
   @Test
@@ -75,7 +86,12 @@ class TallyTest {
     Walk slow = new Walk(true, false, 3, 15);
     Walk never = new Walk(false, false, 4, 20);
     List<SimulationReport.Walks> walks =
-        Tally.report(4, TRIALS, List.of(List.of(quick, slow, slow), List.of(quick, never, never)))
+        Tally.report(
+                List.of(),
+                4,
+                TRIALS,
+                TRIALS,
+                List.of(List.of(quick, slow, slow), List.of(quick, never, never)))
             .walks();
 
     assertEquals(

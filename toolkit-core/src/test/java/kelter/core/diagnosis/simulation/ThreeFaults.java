@@ -6,6 +6,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Remedy;
@@ -21,8 +22,13 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 
-/** A made-up part with three faults, read as a value, over decades, as a yes or no and a grade. */
-record ThreeFaults() implements FaultModel {
+/**
+ * A made-up part with three faults, read as a value, over decades, as a yes or no and a grade.
+ *
+ * @param component what it is called
+ * @param made for each fault the symptoms that it makes
+ */
+record ThreeFaults(String component, List<List<FaultSymptom>> made) implements FaultModel {
 
   static final double[] PRIORS = {0.3, 0.2, 0.1};
   static final double CURRENT_SPREAD = 0.3;
@@ -48,6 +54,11 @@ record ThreeFaults() implements FaultModel {
         "Read it.", minutes, Hazard.DEAD, new Accuracy(CURRENT_SHARE, 0), List.of());
   }
 
+  /** One that makes no symptom. */
+  ThreeFaults() {
+    this("part", List.of(List.of(), List.of(), List.of()));
+  }
+
   static Appliance appliance() {
     Component component =
         new Component(
@@ -58,24 +69,30 @@ record ThreeFaults() implements FaultModel {
 
   @Override
   public String id() {
-    return "three-faults";
+    return "three-faults-of-" + component;
   }
 
   @Override
   public List<Fault> faults() {
-    return List.of(
-        fault("worn", PRIORS[0]), fault("leaking", PRIORS[1]), fault("stuck", PRIORS[2]));
+    return List.of(fault("worn", 0), fault("leaking", 1), fault("stuck", 2));
   }
 
-  private static Fault fault(String id, double prior) {
+  private Fault fault(String id, int place) {
     return new Fault(
-        id, "part", id, prior, Source.fromMemory("a test"), List.of(REMEDY), Optional.empty());
+        id,
+        component,
+        id,
+        PRIORS[place],
+        Source.fromMemory("a test"),
+        List.of(REMEDY),
+        Optional.empty(),
+        made.get(place));
   }
 
   @Override
   public List<Question> questions() {
     return List.of(NOISE, WARM, CURRENT, LEAK).stream()
-        .map(observable -> new Question("part", observable, Conditions.NONE))
+        .map(observable -> new Question(component, observable, Conditions.NONE))
         .toList();
   }
 
