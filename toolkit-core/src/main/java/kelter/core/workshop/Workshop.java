@@ -239,7 +239,8 @@ public final class Workshop {
       Appliance appliance, double curves, SimulationPlan plan, IntConsumer progress) {
     List<FaultModel> truth =
         parts.faultModels(curves == 1 ? appliance : WrongCurves.scaled(appliance, curves));
-    Knowledge told = new Knowledge(parts.faultModels(appliance), vocabulary.symptoms(), List.of());
+    Knowledge told =
+        new Knowledge(parts.faultModels(appliance), vocabulary.symptoms(), List.of(), List.of());
     return Simulation.run(appliance, told, truth, settings, plan, progress);
   }
 

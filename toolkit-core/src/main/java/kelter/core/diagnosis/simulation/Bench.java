@@ -47,7 +47,7 @@ final class Bench {
     this.appliance = appliance;
     List<FaultModel> models = told.models();
     World world = plan.world();
-    this.told = new Knowledge(models, told.symptoms(), List.of());
+    this.told = new Knowledge(models, told.symptoms(), List.of(), List.of());
     this.engine = new DiagnosisEngine(settings);
     this.machines = new MachineDraw(truth, new Priors(appliance, FaultHistory.NONE), world);
     requireAlike(models, truth);
