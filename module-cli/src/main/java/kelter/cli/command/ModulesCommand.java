@@ -14,7 +14,7 @@ final class ModulesCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "modules",
-        "Tell what is loaded, what it can compute, and the words for symptoms.",
+        "Tell what is loaded, what it computes, and the words of jobs.",
         "It ends with 1 where a plugin was left out.",
         List.of(),
         List.of(),

@@ -230,7 +230,7 @@ public final class DiagnosisText {
             .limit(QUESTIONS)
             .map(Diagnosis.NextQuestion::symptom)
             .toList();
-    if (telling.isEmpty()) {
+    if (telling.isEmpty() || diagnosis.basis().enough()) {
       return;
     }
     layout.heading("Ask the owner first");

@@ -18,6 +18,9 @@ public final class WhyText {
 
   private static final int OPEN_TOLD = 4;
 
+  /** What is less is told as 0.00 without a sign. */
+  private static final double LEAST_BITS = 0.005;
+
   private static final String NOT_MODELLED =
       "No measurement of it is known here: only reports, and what is found elsewhere, tell of it.";
 
@@ -119,7 +122,7 @@ public final class WhyText {
 
   private static String bits(double bits) {
     String figure = QuantityFormat.fixed(bits, 2);
-    return bits > 0 ? "+" + figure : figure;
+    return bits >= LEAST_BITS ? "+" + figure : figure;
   }
 
   /**

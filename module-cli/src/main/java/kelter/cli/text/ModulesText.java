@@ -56,13 +56,12 @@ public final class ModulesText {
     List<Symptom> shown = new ArrayList<>();
     for (Meaning meaning : Meaning.values()) {
       shown.add(meaning.symptom());
-      displayed.add(List.of(meaning.id(), "the machine " + meaning.symptom().title()));
+      displayed.add(List.of(meaning.id(), meaning.symptom().title()));
     }
     List<List<String>> rows = new ArrayList<>();
     for (Symptom symptom : vocabulary.symptoms()) {
       if (!shown.contains(symptom)) {
-        rows.add(
-            List.of(symptom.id(), "the machine " + symptom.title() + ". " + symptom.question()));
+        rows.add(List.of(symptom.id(), symptom.title() + ". " + symptom.question()));
       }
     }
     layout.heading("\"symptoms\" of a job, answered yes, no or sometimes");

@@ -20,6 +20,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Whatever a plugin does wrong is told as its own, with the call and the reason. */
 class BadPluginsTest {
 
+  private static final String FLICKERS =
+      "new kelter.core.vocabulary.Symptom(\"flickers\", \"flickers\", \"Does it flicker?\", 0.01, 0.01,"
+          + " kelter.core.vocabulary.Symptom.Misreports.PLAIN, ";
+
   @TempDir private Path folder;
   private Path plugins;
   private Path job;
@@ -77,6 +81,18 @@ class BadPluginsTest {
     assertTrue(said.out().contains("lamp.open") || said.out().contains("\"open\""), said.out());
   }
 
+  @Test
+  void itsSymptomsAreWordsOfAJob() throws IOException {
+    LampPlugin flickers =
+        new LampPlugin().with("symptoms", "return List.of(" + FLICKERS + "List.of(\"leaks\")));");
+    String lamp = Files.readString(lampJob).replace("stays-cold", "flickers");
+    Files.writeString(lampJob, lamp);
+    Console said = run(flickers, "check", lampJob.toString());
+    assertEquals(0, said.code(), said.err());
+    assertTrue(said.out().contains("Reported:  flickers"), said.out());
+    assertTrue(run(flickers, "modules").out().contains("Does it flicker?"), "modules");
+  }
+
   /** Faults while it is loaded: it is left out, the heater is diagnosed, 'modules' ends with 1. */
   @ParameterizedTest
   @CsvSource(
@@ -98,6 +114,11 @@ class BadPluginsTest {
         "checks | return null; | checks() | list of checks is null",
         "weigher | return null; | weigher() | gives null",
         "about | return new About(\"electrical\", \"x\", \"1\"); | bad.jar | a module 'electrical' is loaded already",
+        "symptoms | return null; | symptoms() | list of symptoms is null",
+        "symptoms | return List.of(kelter.core.vocabulary.Symptoms.LEAKS); | bad.jar | there is a symptom 'leaks' already",
+        "symptoms | return List.of("
+            + FLICKERS
+            + "List.of(\"dims\"))); | bad.jar | is hidden by one that nobody knows",
         "calculation | heater-resistance | bad.jar | there is a calculation 'heater-resistance' already",
         "kind | heater | bad.jar | the kind of component 'heater' has another meaning already",
         "check | door-switch-opens | bad.jar | there is a check 'door-switch-opens' already",

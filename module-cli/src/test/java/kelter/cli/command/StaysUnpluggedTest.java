@@ -61,7 +61,11 @@ class StaysUnpluggedTest {
   }
 
   private String reporting(String symptom, String answer) throws IOException {
-    String text = Files.readString(WASHER);
+    return reporting(WASHER, symptom, answer);
+  }
+
+  private String reporting(Path job, String symptom, String answer) throws IOException {
+    String text = Files.readString(job);
     String before = "\"symptoms\": {";
     assertTrue(text.contains(before), text);
     String with = before + " \"%s\": \"%s\",".formatted(symptom, answer);
@@ -81,13 +85,32 @@ class StaysUnpluggedTest {
     String json = Console.run("diagnose", "--format", "json", job).out();
     assertTrue(json.contains("\"stays-unplugged\" : true"), json);
     assertFalse(json.contains("\"hazard\" : \"running\""), json);
-    for (String command : new String[] {"check", "diagnose", "weigh"}) {
+    for (String command : new String[] {"check", "diagnose"}) {
       String said = Console.run(command, job).out().replaceAll("\\s+", " ");
       assertTrue(said.startsWith("! DANGER: Electric shock or fire. It is reported that"), said);
       assertTrue(said.contains("the machine " + words + ": leave it unplugged"), said);
     }
     String said = Console.run("diagnose", job).out().replaceAll("\\s+", " ");
     assertTrue(said.contains("The machine stays unplugged after what was reported"), said);
+  }
+
+  @Test
+  void toLeaveItAsItIsIsNoChoiceAfterSuchAReport() throws IOException {
+    String sound = Files.readString(WASHER.resolveSibling("healthy-washer.json"));
+    String prices = "\"parts\": {";
+    assertTrue(sound.contains(prices), sound);
+    Path healthy =
+        Files.writeString(
+            folder.resolve("sound.json"),
+            sound.replace(prices, prices + " \"supply-cord.renew-plug\": \"30 EUR\","));
+    String job = reporting(healthy, "smells-burnt", "yes");
+
+    String said = Console.run("weigh", job).out();
+    assertTrue(said.startsWith("! DANGER: Electric shock or fire. It is reported that"), said);
+    String before = Console.run("weigh", "--format", "json", healthy.toString()).out();
+    assertTrue(before.contains("\"do-nothing\""), before);
+    String after = Console.run("weigh", "--format", "json", job).out();
+    assertFalse(after.contains("\"do-nothing\""), after);
   }
 
   @ParameterizedTest

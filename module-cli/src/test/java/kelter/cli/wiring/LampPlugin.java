@@ -23,6 +23,7 @@ public final class LampPlugin {
     with("kind", "lamp");
     with("observable", "dark");
     with("kinds", "return List.of(LAMP);");
+    with("symptoms", "return List.of();");
     with("check", "lamp-lit");
     with("checks", "return List.of(this);");
     with("apply", "return List.of();");
@@ -132,6 +133,7 @@ public final class LampPlugin {
         @Override public About about() { @about@ }
         @Override public List<Calculation> calculations() { @calculations@ }
         @Override public Parts parts() { @parts@ }
+        @Override public List<kelter.core.vocabulary.Symptom> symptoms() { @symptoms@ }
         @Override public Optional<Weigher> weigher() { @weigher@ }
         @Override public List<ComponentKind> kinds() { @kinds@ }
         @Override public List<Check> checks() { @checks@ }

@@ -31,6 +31,7 @@ import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.problem.InputException;
+import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.core.vocabulary.ComponentKind;
@@ -166,6 +167,25 @@ class CaseTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> workshop.open(unread, List.of(flat, flat), List.of()));
+  }
+
+  /** No module is needed to be told so, nor to have nothing proposed that needs power. */
+  @Test
+  void aReportOfCurrentOrFireKeepsTheMachineUnplugged() {
+    Workshop workshop = Workshop.of(List.of(new Lamps(0.9)));
+    for (String danger :
+        List.of("shock-felt", "trips-rcd", "trips-breaker", "sparks", "smells-burnt")) {
+      for (SymptomReport.Answer answer : SymptomReport.Answer.values()) {
+        boolean there = answer != SymptomReport.Answer.NO;
+        Case machine = workshop.open(unread(new SymptomReport(danger, answer)));
+        assertEquals(there, machine.diagnosis().basis().staysUnplugged(), danger + answer);
+        assertEquals(there ? 1 : 0, machine.cautions().size(), danger + answer);
+        assertTrue(machine.cautions().stream().allMatch(Caution::keepsUnplugged));
+      }
+    }
+    Case dark = workshop.open(unread(new SymptomReport("light-out", SymptomReport.Answer.YES)));
+    assertFalse(dark.diagnosis().basis().staysUnplugged());
+    assertEquals(List.of(), dark.cautions());
   }
 
   private static Job unread(SymptomReport report) {
