@@ -138,7 +138,8 @@ class SeverityRuleTest {
     groups.clear();
     for (Parts parts : List.of(P, G, R)) {
       groups.add(
-          Group.of(parts, parts == P ? List.of(read) : List.of(), priors, List.of(), SETTINGS));
+          Group.of(
+              parts, parts == P ? List.of(read) : List.of(), priors, List.of(), false, SETTINGS));
     }
     SymptomPosterior ofSingles = posterior(reports(answers));
     for (int g = 0; g < groups.size(); g++) {
