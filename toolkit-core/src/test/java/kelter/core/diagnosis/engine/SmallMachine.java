@@ -146,7 +146,7 @@ record SmallMachine(
     return new Part("group-" + g, faults, Set.of(), seen, chance);
   }
 
-  private static Fault fault(String id, double prior, List<FaultSymptom> makes) {
+  static Fault fault(String id, double prior, List<FaultSymptom> makes) {
     return new Fault(
         id,
         "part",
