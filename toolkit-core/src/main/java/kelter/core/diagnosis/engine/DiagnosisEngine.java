@@ -186,14 +186,7 @@ public final class DiagnosisEngine {
         GroupWork.of(
             models,
             sideBySide,
-            g ->
-                Group.of(
-                    models.get(g),
-                    items.get(g),
-                    priors,
-                    within.get(g),
-                    !asked.said().isEmpty(),
-                    settings));
+            g -> Group.of(models.get(g), items.get(g), priors, within.get(g), settings));
     List<BroughtAcross> brought = BroughtAcross.among(singles, brings);
     if (asked.said().isEmpty() && brought.isEmpty()) {
       List<Group> groups = GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs());

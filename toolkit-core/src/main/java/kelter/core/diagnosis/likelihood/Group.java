@@ -107,7 +107,6 @@ public final class Group {
       List<Item> items,
       Priors priors,
       List<Brought> brought,
-      boolean reported,
       EngineSettings settings) {
     List<Fault> faults = model.faults();
     Readings readings = new Readings(model, items);
@@ -115,9 +114,7 @@ public final class Group {
     for (int i = 0; i < prior.length; i++) {
       prior[i] = settings.beside(priors.of(faults.get(i)));
     }
-    // Where nothing was read or reported, nothing can be unexplained.
-    boolean nothingKnown = items.isEmpty() && !reported;
-    double unexplained = nothingKnown ? 0 : settings.beside(settings.unexplained());
+    double unexplained = settings.beside(settings.unexplained());
     boolean withPairs = settings.mostFaults() > 1;
     PriorOdds odds = new PriorOdds(model, prior, withPairs, brought);
     double logExplained = Math.log1p(-unexplained) - Math.log(odds.sum());

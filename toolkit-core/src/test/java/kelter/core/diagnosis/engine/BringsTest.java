@@ -174,8 +174,7 @@ class BringsTest {
     List<Group> groups = new ArrayList<>();
     for (SmallMachine.Part part : machine.parts()) {
       List<Brought> within = Brought.within(part, machine.brings());
-      groups.add(
-          Group.of(part, List.of(), priors, within, false, SmallMachine.SETTINGS).withPairs());
+      groups.add(Group.of(part, List.of(), priors, within, SmallMachine.SETTINGS).withPairs());
     }
     return groups;
   }

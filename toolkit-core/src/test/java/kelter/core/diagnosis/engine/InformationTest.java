@@ -58,8 +58,7 @@ class InformationTest {
           }
         };
     Priors priors = new Priors(LinearModel.job("", List.of()).appliance(), FaultHistory.NONE);
-    Group group =
-        Group.of(model, List.of(), priors, List.of(), false, EngineSettings.USUAL).withPairs();
+    Group group = Group.of(model, List.of(), priors, List.of(), EngineSettings.USUAL).withPairs();
     return new Information(
             group,
             new double[] {0.5, 0.5, 0},

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
  */
 class SimulatedSymptomsTest {
 
-  private static final int JOBS = 2000;
+  private static final int JOBS = 1000;
   private static final int FEWER = 200;
   private static final int DRAWS = 20_000;
   private static final World AS_TOLD = World.of(ThreeFaults.SETTINGS);
@@ -145,15 +145,17 @@ class SimulatedSymptomsTest {
         run(symptoms(WORTHLESS), TELLING, new SimulationPlan(FEWER, 0, 4, 1, 2, AS_TOLD));
 
     assertEquals(4, worthless.asked().size());
-    assertAlike(none.unmeasured().all(), worthless.unmeasured().all());
-    assertAlike(none.measured().all(), worthless.measured().all());
+    assertAlike(none.unmeasured().all(), worthless.unmeasured().all(), 1e-9);
+    // Which pairs are integrated finely is told by their share of the machine, or of their group.
+    assertAlike(none.measured().all(), worthless.measured().all(), 1e-3);
   }
 
-  private static void assertAlike(SimulationReport.Scores one, SimulationReport.Scores other) {
+  private static void assertAlike(
+      SimulationReport.Scores one, SimulationReport.Scores other, double rounding) {
     assertEquals(one.first(), other.first());
     assertEquals(one.amongThree(), other.amongThree());
-    assertEquals(one.brier(), other.brier(), 1e-6);
-    assertEquals(one.faultLogLoss(), other.faultLogLoss(), 1e-6);
+    assertEquals(one.brier(), other.brier(), rounding);
+    assertEquals(one.faultLogLoss(), other.faultLogLoss(), rounding);
   }
 
   @Test
