@@ -86,7 +86,7 @@ class SimulatedSymptomsTest {
       List<Symptom> symptoms, List<FaultModel> truth, SimulationPlan plan) {
     return Simulation.run(
         ThreeFaults.appliance(),
-        new Knowledge(TELLING, symptoms, List.of()),
+        new Knowledge(TELLING, symptoms, List.of(), List.of()),
         truth,
         ThreeFaults.SETTINGS,
         plan,
