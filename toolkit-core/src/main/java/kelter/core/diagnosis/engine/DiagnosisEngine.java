@@ -124,7 +124,7 @@ public final class DiagnosisEngine {
   }
 
   /** What all models say, put together. */
-  private record Posterior(
+  record Posterior(
       Job job,
       List<Group> groups,
       Priors priors,
@@ -145,7 +145,8 @@ public final class DiagnosisEngine {
     return job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
   }
 
-  private Optional<Posterior> update(Job job, Knowledge knowledge) {
+  /** Weighs all states, and does no more; empty if no model speaks of the machine. */
+  Optional<Posterior> update(Job job, Knowledge knowledge) {
     Map<String, Measurement> open = new LinkedHashMap<>();
     for (Measurement measurement : job.pooled().measurements()) {
       open.put(open.size() + " " + key(measurement), measurement);
