@@ -42,8 +42,6 @@ final class CheckCommand implements Command {
     Command.show(
         invocation,
         () -> ResultJson.findings(job, cautions, findings, machine.settling(), risk),
-        () ->
-            JobText.cautions(cautions, terminal)
-                + FindingsText.of(job, findings, machine.settling(), risk, terminal));
+        () -> JobText.cautions(cautions, terminal) + FindingsText.of(machine, risk, terminal));
   }
 }

@@ -14,12 +14,10 @@ import kelter.cli.text.JobText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
-import kelter.core.check.Finding;
-import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
+import kelter.core.job.Complaint;
 import kelter.core.job.Job;
-import kelter.core.safety.Caution;
 import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
 
@@ -38,6 +36,10 @@ final class DiagnoseCommand implements Command {
           "READING",
           "show the ranking if component.observable=reading or symptom=answer (yes, no, sometimes,"
               + " not-asked) held; may be given several times");
+
+  private static final String COMPLAINT_ASSUMED =
+      "Somebody complains of this machine; put \"reason\":\u00a0\"inspection\" into the job for a"
+          + " routine check.";
 
   @Override
   public CommandUsage usage() {
@@ -96,30 +98,39 @@ final class DiagnoseCommand implements Command {
 
   private static void diagnose(Invocation invocation, Case machine) {
     Terminal terminal = invocation.terminal();
-    Job job = machine.job();
-    List<Finding> findings = machine.findings();
-    Settling settling = machine.settling();
-    Diagnosis diagnosis = machine.diagnosis();
     List<String> notes = notes(machine);
     List<String> allNotes = new ArrayList<>(invocation.notes());
     allNotes.addAll(notes);
-    invocation.advise(PriceAdvice.of(job, machine.remedies()));
-    List<Caution> cautions = machine.cautions();
+    invocation.advise(PriceAdvice.of(machine.job(), machine.remedies()));
     Command.show(
         invocation,
-        () -> DiagnosisJson.diagnosis(job, cautions, findings, settling, diagnosis, allNotes),
+        () -> DiagnosisJson.diagnosis(machine, allNotes),
         () ->
-            JobText.cautions(cautions, terminal)
-                + DiagnosisText.of(job, findings, settling, diagnosis, notes, terminal));
+            JobText.cautions(machine.cautions(), terminal)
+                + DiagnosisText.of(machine, notes, terminal));
   }
 
   private static List<String> notes(Case machine) {
+    List<String> notes = new ArrayList<>();
+    if (isOnlyAssumed(machine.job())) {
+      notes.add(COMPLAINT_ASSUMED);
+    }
     List<String> rest = machine.notAssessed();
-    return rest.isEmpty()
-        ? List.of()
-        : List.of(
-            "Not assessed, for want of a fault model or of figures: "
-                + String.join(", ", rest)
-                + ".");
+    if (!rest.isEmpty()) {
+      notes.add(
+          "Not assessed, for want of a fault model or of figures: "
+              + String.join(", ", rest)
+              + ".");
+    }
+    return notes;
+  }
+
+  /** Whether nothing in a job tells that somebody complains. */
+  private static boolean isOnlyAssumed(Job job) {
+    Complaint complaint = job.complaint();
+    return complaint.isMade()
+        && complaint.symptoms().isEmpty()
+        && (complaint.said() + complaint.displayed()).isBlank()
+        && job.measurements().isEmpty();
   }
 }

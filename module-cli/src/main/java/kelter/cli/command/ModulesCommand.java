@@ -5,6 +5,7 @@ import kelter.cli.json.ResultJson;
 import kelter.cli.text.ModulesText;
 import kelter.cli.usage.CommandUsage;
 import kelter.core.module.CalculationModule;
+import kelter.core.vocabulary.Vocabulary;
 
 /** {@code kelter modules}: what is loaded. */
 final class ModulesCommand implements Command {
@@ -13,7 +14,7 @@ final class ModulesCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "modules",
-        "Tell what is loaded and what it can compute, with sources.",
+        "Tell what is loaded, what it can compute, and the words for symptoms.",
         "It ends with 1 where a plugin was left out.",
         List.of(),
         List.of(),
@@ -23,10 +24,11 @@ final class ModulesCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     List<CalculationModule> modules = invocation.workshop().modules();
+    Vocabulary vocabulary = invocation.workshop().vocabulary();
     Command.show(
         invocation,
-        () -> ResultJson.modules(modules),
-        () -> ModulesText.of(modules, invocation.terminal()));
+        () -> ResultJson.modules(modules, vocabulary),
+        () -> ModulesText.of(modules, vocabulary, invocation.terminal()));
     if (invocation.refusedPlugins()) {
       invocation.fail();
     }

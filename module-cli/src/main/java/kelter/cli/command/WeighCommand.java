@@ -91,7 +91,7 @@ final class WeighCommand implements Command {
     Optional<CarbonBalance> carbon =
         invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
-    Weighed weighed = new Weighed(job, explained.weighing(), reasons, carbon);
+    Weighed weighed = new Weighed(job, machine.vocabulary(), explained.weighing(), reasons, carbon);
     List<Caution> cautions = cautions(machine.cautions(), machine.findings());
     Terminal terminal = invocation.terminal();
     Command.show(
@@ -100,9 +100,9 @@ final class WeighCommand implements Command {
         () -> JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
   }
 
-  /** Those of the shop, and those that say to leave the machine unplugged, each once. */
-  private static List<Caution> cautions(List<Caution> ofTheShop, List<Finding> findings) {
-    List<Caution> cautions = new ArrayList<>(ofTheShop);
+  /** Those of the job, and those of findings that say to leave the machine unplugged, each once. */
+  private static List<Caution> cautions(List<Caution> ofTheJob, List<Finding> findings) {
+    List<Caution> cautions = new ArrayList<>(ofTheJob);
     Set<String> told = new HashSet<>();
     findings.stream()
         .flatMap(finding -> finding.cautions().stream())

@@ -7,28 +7,37 @@ import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.CautionLines;
 import kelter.cli.text.Figures;
 import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
-import kelter.core.check.Finding;
-import kelter.core.check.Settling;
+import kelter.cli.text.SymptomsText;
+import kelter.core.check.Checker;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.workshop.Case;
 
 /** A diagnosis for a person: findings, states of the machine, what to measure, what to do. */
 public final class DiagnosisText {
 
   private static final int STATES = 4;
   private static final int MEASUREMENTS = 3;
+  private static final int QUESTIONS = 3;
+
+  /** An answer that tells less, in bits, is not worth a question. */
+  private static final double WORTH_ASKING = 0.05;
+
   private static final double WORTH_TELLING = 0.02;
   private static final double SPEAKS = 0.3;
 
@@ -42,9 +51,11 @@ public final class DiagnosisText {
   private static final String FIRST =
       "Before anything else, mend what keeps the machine unplugged: the findings above that do not"
           + " conform. What follows is for the rest.";
+  private static final String FIRST_AS_REPORTED =
+      "Do not power the machine before the cause of what was reported is found and mended.";
   private static final String STAYS_UNPLUGGED =
-      "The machine stays unplugged after these findings, so nothing is proposed that needs it to"
-          + " run. Where a step says to watch, to listen or to start it: only ask.";
+      "The machine stays unplugged after %s, so nothing is proposed that needs it to run. Where a"
+          + " step says to watch, to listen or to start it: only ask.";
 
   private final Layout layout;
   private final CautionLines cautions;
@@ -59,27 +70,22 @@ public final class DiagnosisText {
   /**
    * Writes a diagnosis.
    *
-   * @param job the job
-   * @param findings its findings
-   * @param settling how undecided ones could be settled
-   * @param diagnosis its diagnosis
+   * @param machine the job with its findings and its diagnosis
    * @param notes what else a person should know, such as parts that no module knows faults of
    * @param terminal where it will be shown
    * @return the text, with a line end after the last line
    */
-  public static String of(
-      Job job,
-      List<Finding> findings,
-      Settling settling,
-      Diagnosis diagnosis,
-      List<String> notes,
-      Terminal terminal) {
+  public static String of(Case machine, List<String> notes, Terminal terminal) {
     DiagnosisText text = new DiagnosisText(terminal);
-    JobText.write(job, text.layout);
-    FindingsText.write(findings, settling, text.layout, text.cautions, terminal, false);
+    Diagnosis diagnosis = machine.diagnosis();
+    JobText.write(machine.job(), machine.vocabulary(), text.layout);
+    FindingsText.write(
+        machine.findings(), machine.settling(), text.layout, text.cautions, terminal, false);
+    boolean found = Checker.keepUnplugged(machine.findings());
     text.ranking(diagnosis);
-    text.next(diagnosis);
-    text.plan(job, diagnosis);
+    text.ask(diagnosis);
+    text.next(diagnosis, found);
+    text.plan(machine.job(), diagnosis, found);
     text.notes(diagnosis, notes);
     return text.layout.toString();
   }
@@ -169,16 +175,21 @@ public final class DiagnosisText {
   private static String describe(Diagnosis.RankedState state) {
     List<String> parts = new ArrayList<>();
     for (Diagnosis.PresentFault present : state.faults()) {
-      parts.add(
-          present.fault().component()
-              + ": "
-              + present.fault().title()
-              + severity(present.severity()));
+      Fault fault = present.fault();
+      parts.add(named(fault) + (fault.modelled() ? severity(present.severity()) : ""));
     }
     if (state.unexplained()) {
       parts.add("something that no known fault explains");
     }
     return parts.isEmpty() ? "nothing wrong" : String.join("; and ", parts);
+  }
+
+  /** Part and fault; said where no measurement can tell of it. */
+  static String named(Fault fault) {
+    return fault.component()
+        + ": "
+        + fault.title()
+        + (fault.modelled() ? "" : " (no measurement of it is known here)");
   }
 
   private static String severity(Diagnosis.Severity severity) {
@@ -191,14 +202,19 @@ public final class DiagnosisText {
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
-    String readings =
+    Stream<String> readings =
         state.evidence().stream()
             .filter(evidence -> sign * evidence.bits() > SPEAKS)
             .sorted(Comparator.comparingDouble(evidence -> -Math.abs(evidence.bits())))
-            .map(DiagnosisText::told)
-            .collect(Collectors.joining("; "));
-    if (!readings.isEmpty()) {
-      layout.hanging(label, readings);
+            .map(DiagnosisText::told);
+    Stream<String> reports =
+        state.reports().stream()
+            .filter(report -> sign * report.bits() > SPEAKS)
+            .sorted(Comparator.comparingDouble(report -> -Math.abs(report.bits())))
+            .map(report -> SymptomsText.answered(report.symptom(), report.answer()));
+    String all = Stream.concat(readings, reports).collect(Collectors.joining("; "));
+    if (!all.isEmpty()) {
+      layout.hanging(label, all);
     }
   }
 
@@ -207,10 +223,38 @@ public final class DiagnosisText {
     return what + " " + evidence.shown();
   }
 
-  private void next(Diagnosis diagnosis) {
+  private void ask(Diagnosis diagnosis) {
+    List<Symptom> telling =
+        diagnosis.ask().stream()
+            .filter(question -> question.bits() >= WORTH_ASKING)
+            .limit(QUESTIONS)
+            .map(Diagnosis.NextQuestion::symptom)
+            .toList();
+    if (telling.isEmpty()) {
+      return;
+    }
+    layout.heading("Ask the owner first");
+    int place = 0;
+    for (Symptom symptom : telling) {
+      layout.hanging("  " + ++place + ". ", symptom.question() + " (" + symptom.id() + ")");
+    }
+    String first = telling.get(0).id();
+    layout.hanging(
+        "  Put answers into the job: ", unbroken("\"symptoms\": { \"" + first + "\": \"yes\" }"));
+    layout.hanging(
+        "  Or see what one changes:  ",
+        unbroken("kelter diagnose JOB --what-if " + first + "=yes"));
+  }
+
+  private static String unbroken(String words) {
+    return words.replace(' ', '\u00a0');
+  }
+
+  private void next(Diagnosis diagnosis, boolean found) {
     layout.heading("Check next");
     if (diagnosis.basis().staysUnplugged()) {
-      layout.hanging("  ! ", terminal.attention(STAYS_UNPLUGGED));
+      String after = found ? "these findings" : "what was reported";
+      layout.hanging("  ! ", terminal.attention(STAYS_UNPLUGGED.formatted(after)));
     }
     if (diagnosis.next().isEmpty()) {
       layout.hanging("  ", "No further reading would tell much.");
@@ -254,10 +298,10 @@ public final class DiagnosisText {
     return stated.toString();
   }
 
-  private void plan(Job job, Diagnosis diagnosis) {
+  private void plan(Job job, Diagnosis diagnosis, boolean found) {
     layout.heading("What to do, in this order");
     if (diagnosis.basis().staysUnplugged()) {
-      layout.hanging("  ! ", terminal.attention(FIRST));
+      layout.hanging("  ! ", terminal.attention(found ? FIRST : FIRST_AS_REPORTED));
     }
     if (diagnosis.plan().isEmpty()) {
       layout.hanging("  ", "Nothing that is likely enough to be worth the work.");

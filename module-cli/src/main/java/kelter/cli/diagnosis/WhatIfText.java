@@ -7,7 +7,7 @@ import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
 
-/** How the faults would be ranked if some readings were others. */
+/** How the faults would be ranked if some readings or reports were others. */
 public final class WhatIfText {
 
   private static final double TOLD = 0.01;
@@ -17,21 +17,21 @@ public final class WhatIfText {
   /**
    * Writes both rankings beside each other.
    *
-   * @param readings the other readings, as they were given
+   * @param changes the other readings and reports, as they were given
    * @param now the diagnosis of the job as it is
-   * @param then the diagnosis with the other readings
+   * @param then the diagnosis with the others
    * @param terminal where it will be shown
    * @return the text
    */
-  public static String of(List<String> readings, Diagnosis now, Diagnosis then, Terminal terminal) {
+  public static String of(List<String> changes, Diagnosis now, Diagnosis then, Terminal terminal) {
     Layout layout = new Layout(terminal);
-    layout.heading("What if " + String.join(" and ", readings));
+    layout.heading("What if " + String.join(" and ", changes));
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("as read", "then", "fault"));
+    rows.add(List.of("now", "then", "fault"));
     for (Diagnosis.FaultProbability fault : then.faults()) {
       double before = probability(now, fault.fault().key());
       if (before >= TOLD || fault.probability() >= TOLD) {
-        rows.add(row(before, fault.probability(), words(fault)));
+        rows.add(row(before, fault.probability(), DiagnosisText.named(fault.fault())));
       }
     }
     rows.add(row(now.healthy(), then.healthy(), "nothing wrong"));
@@ -58,9 +58,5 @@ public final class WhatIfText {
 
   private static List<String> row(double before, double after, String words) {
     return List.of(Figures.percent(before), Figures.percent(after), words);
-  }
-
-  private static String words(Diagnosis.FaultProbability fault) {
-    return fault.fault().component() + ": " + fault.fault().title();
   }
 }

@@ -7,6 +7,7 @@ import kelter.cli.terminal.Terminal;
 import kelter.cli.text.CautionLines;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
+import kelter.cli.text.SymptomsText;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Remedy;
@@ -16,6 +17,13 @@ import kelter.core.quantity.QuantityFormat;
 public final class WhyText {
 
   private static final int OPEN_TOLD = 4;
+
+  private static final String NOT_MODELLED =
+      "No measurement of it is known here: only reports, and what is found elsewhere, tell of it.";
+
+  private static final String BITS_OF_REPORTS =
+      "Above 0 speaks for the fault, below 0 against it; 1 bit doubles or halves the odds. Bits of"
+          + " reports do not add up: a report that another cause or report explains says little.";
 
   private final Layout layout;
 
@@ -34,6 +42,7 @@ public final class WhyText {
     WhyText text = new WhyText(terminal);
     text.chances(explanation);
     text.readings(explanation);
+    text.reports(explanation);
     text.open(explanation);
     text.turning(explanation);
     text.remedies(explanation);
@@ -47,19 +56,24 @@ public final class WhyText {
             .formatted(fault.fault().component(), fault.fault().title(), fault.fault().key()));
     layout.hanging(
         "  ",
-        ("%s (%s). If it is there, its severity is %s ± %s, from 0 (none) to 1 (total); ± is the"
-                + " standard uncertainty times 2.")
+        "%s (%s). %s"
             .formatted(
                 Figures.percent(fault.probability()),
                 Figures.likelihood(fault.probability()),
-                QuantityFormat.fixed(fault.severity().mean(), 2),
-                QuantityFormat.fixed(2 * fault.severity().sd(), 2)));
+                fault.fault().modelled() ? severity(fault.severity()) : NOT_MODELLED));
     layout.hanging(
         "  ",
         "Before anything was measured: %s; %s."
             .formatted(
                 Figures.percent(explanation.prior().probability()),
                 explanation.prior().source().display()));
+  }
+
+  private static String severity(Diagnosis.Severity severity) {
+    return ("If it is there, its severity is %s ± %s, from 0 (none) to 1 (total); ± is the standard"
+            + " uncertainty times 2.")
+        .formatted(
+            QuantityFormat.fixed(severity.mean(), 2), QuantityFormat.fixed(2 * severity.sd(), 2));
   }
 
   private void readings(Explanation explanation) {
@@ -81,6 +95,31 @@ public final class WhyText {
                         times(e.againstNext()),
                         e.component() + " " + e.observable().replace('-', ' ') + " " + e.shown())));
     layout.table("  ", rows);
+  }
+
+  private void reports(Explanation explanation) {
+    layout.heading("What each report says beside all the others");
+    if (explanation.reports().isEmpty()) {
+      layout.hanging("  ", "No symptom of the machine was reported.");
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("bits", "report"));
+    explanation.reports().stream()
+        .sorted(Comparator.comparingDouble(report -> -Math.abs(report.bits())))
+        .forEach(
+            report ->
+                rows.add(
+                    List.of(
+                        bits(report.bits()),
+                        SymptomsText.answered(report.symptom(), report.answer()))));
+    layout.table("  ", rows);
+    layout.hanging("  ", BITS_OF_REPORTS);
+  }
+
+  private static String bits(double bits) {
+    String figure = QuantityFormat.fixed(bits, 2);
+    return bits > 0 ? "+" + figure : figure;
   }
 
   /**

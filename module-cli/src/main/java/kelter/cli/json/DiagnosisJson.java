@@ -3,13 +3,13 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import kelter.core.check.Finding;
-import kelter.core.check.Settling;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.job.Job;
-import kelter.core.safety.Caution;
+import kelter.core.job.SymptomReport;
+import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.Case;
 
 /** Diagnoses as JSON. */
 public final class DiagnosisJson {
@@ -19,28 +19,24 @@ public final class DiagnosisJson {
   /**
    * A diagnosis with its findings.
    *
-   * @param job the job
-   * @param cautions what to mind about its instruments
-   * @param findings its findings
-   * @param settling how undecided ones could be settled
-   * @param diagnosis its diagnosis
+   * @param machine the job with its findings and its diagnosis
    * @param notes what else should be known
    * @return the text
    */
-  public static String diagnosis(
-      Job job,
-      List<Caution> cautions,
-      List<Finding> findings,
-      Settling settling,
-      Diagnosis diagnosis,
-      List<String> notes) {
+  public static String diagnosis(Case machine, List<String> notes) {
+    Job job = machine.job();
+    Diagnosis diagnosis = machine.diagnosis();
     return JsonOutput.document(
         ResultFormat.DIAGNOSIS,
         out -> {
           out.text("job", job.id());
-          out.cautions(cautions);
+          out.cautions(machine.cautions());
           ResultJson.writeLibrary(out, job);
-          ResultJson.writeFindings(out, findings, settling);
+          out.objects(
+              "symptoms",
+              job.complaint().symptoms(),
+              report -> writeReported(out, machine.vocabulary(), report));
+          ResultJson.writeFindings(out, machine.findings(), machine.settling());
           writeConclusion(out, diagnosis.basis().conclusion());
           out.objects("ranking", diagnosis.ranking(), state -> writeState(out, state));
           out.objects("faults", diagnosis.faults(), fault -> writeFault(out, fault));
@@ -52,6 +48,7 @@ public final class DiagnosisJson {
                 out.probability("misfit", diagnosis.unexplained().misfit());
               });
           out.bool("stays-unplugged", diagnosis.basis().staysUnplugged());
+          out.objects("ask", diagnosis.ask(), question -> writeQuestion(out, question));
           out.objects("next", diagnosis.next(), next -> writeNext(out, next));
           out.bool("enough-measured", diagnosis.basis().enough());
           out.objects("suspects", diagnosis.basis().suspects(), each -> writeSuspect(out, each));
@@ -79,17 +76,18 @@ public final class DiagnosisJson {
           out.object("prior", () -> writePrior(out, explanation.prior()));
           out.text("rival", explanation.rival());
           out.objects("evidence", explanation.evidence(), evidence -> writeEvidence(out, evidence));
+          out.objects("reports", explanation.reports(), report -> writeReport(out, report));
           out.objects("open", explanation.open(), next -> writeNext(out, next));
         });
   }
 
   /**
-   * How the faults would be ranked if some readings were others.
+   * How the faults would be ranked if some readings or reports were others.
    *
    * @param job the job
-   * @param readings the other readings, as they were given
+   * @param readings the other readings and reports, as they were given
    * @param now the diagnosis of the job as it is
-   * @param then the diagnosis with the other readings
+   * @param then the diagnosis with the others
    * @return the text
    */
   public static String whatIf(Job job, List<String> readings, Diagnosis now, Diagnosis then) {
@@ -116,6 +114,7 @@ public final class DiagnosisJson {
     out.text("id", fault.fault().id());
     out.text("component", fault.fault().component());
     out.text("title", fault.fault().title());
+    out.bool("modelled", fault.fault().modelled());
     out.probability("probability", fault.probability());
     writeSeverity(out, fault.severity());
   }
@@ -162,11 +161,34 @@ public final class DiagnosisJson {
           out.text("id", present.fault().id());
           out.text("component", present.fault().component());
           out.text("title", present.fault().title());
+          out.bool("modelled", present.fault().modelled());
           writeSeverity(out, present.severity());
         });
     out.bool("unexplained", state.unexplained());
     out.probability("probability", state.probability());
     out.objects("evidence", state.evidence(), evidence -> writeEvidence(out, evidence));
+    out.objects("reports", state.reports(), report -> writeReport(out, report));
+  }
+
+  private static void writeReported(JsonOutput out, Vocabulary vocabulary, SymptomReport report)
+      throws IOException {
+    out.text("id", report.symptom());
+    out.text("title", vocabulary.symptom(report.symptom()).orElseThrow().title());
+    out.text("answer", report.answer().id());
+  }
+
+  private static void writeReport(JsonOutput out, Diagnosis.ReportEvidence report)
+      throws IOException {
+    out.text("symptom", report.symptom().id());
+    out.text("answer", report.answer().id());
+    out.number("bits", report.bits());
+  }
+
+  private static void writeQuestion(JsonOutput out, Diagnosis.NextQuestion question)
+      throws IOException {
+    out.text("symptom", question.symptom().id());
+    out.text("question", question.symptom().question());
+    out.number("bits", question.bits());
   }
 
   private static void writeSeverity(JsonOutput out, Diagnosis.Severity severity)

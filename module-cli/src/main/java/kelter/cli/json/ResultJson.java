@@ -8,6 +8,8 @@ import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.module.CalculationModule;
 import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Meaning;
+import kelter.core.vocabulary.Vocabulary;
 
 /** The results of the commands as JSON. */
 public final class ResultJson {
@@ -90,9 +92,10 @@ public final class ResultJson {
    * What is loaded.
    *
    * @param modules the modules
+   * @param vocabulary the words in which jobs are told
    * @return the text
    */
-  public static String modules(List<CalculationModule> modules) {
+  public static String modules(List<CalculationModule> modules, Vocabulary vocabulary) {
     return JsonOutput.document(
         ResultFormat.MODULES,
         out -> {
@@ -116,6 +119,21 @@ public final class ResultJson {
                     module.parts().checks().stream().map(check -> check.id()).distinct().toList());
                 out.texts(
                     "components", module.parts().kinds().stream().map(kind -> kind.id()).toList());
+              });
+          out.objects(
+              "symptoms",
+              vocabulary.symptoms(),
+              symptom -> {
+                out.text("id", symptom.id());
+                out.text("title", symptom.title());
+                out.text("question", symptom.question());
+              });
+          out.objects(
+              "meanings",
+              List.of(Meaning.values()),
+              meaning -> {
+                out.text("id", meaning.id());
+                out.text("symptom", meaning.symptom().id());
               });
         });
   }

@@ -12,6 +12,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.Required;
+import kelter.core.vocabulary.Symptom;
 
 /**
  * A module of a plugin. What it is and what it knows is asked once, while it is loaded; what it
@@ -22,6 +23,7 @@ public final class GuardedModule implements CalculationModule {
   private final About about;
   private final List<Calculation> calculations;
   private final Parts parts;
+  private final List<Symptom> symptoms;
   private final List<Instrument> instruments;
   private final Optional<Weigher> weigher;
   private final AtomicBoolean weigherFailed = new AtomicBoolean();
@@ -39,6 +41,8 @@ public final class GuardedModule implements CalculationModule {
       guarded.add(GuardedPart.of(guard, part, others));
     }
     parts = new Parts(guarded);
+    symptoms =
+        guard.ask("symptoms()", () -> Required.list(module.symptoms(), "the list of symptoms"));
     instruments =
         guard.ask(
             "instruments()", () -> Required.list(module.instruments(), "the list of instruments"));
@@ -93,6 +97,11 @@ public final class GuardedModule implements CalculationModule {
   @Override
   public Parts parts() {
     return parts;
+  }
+
+  @Override
+  public List<Symptom> symptoms() {
+    return symptoms;
   }
 
   @Override

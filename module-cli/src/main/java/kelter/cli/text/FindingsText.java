@@ -5,7 +5,7 @@ import kelter.cli.terminal.Terminal;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.check.Verdict;
-import kelter.core.job.Job;
+import kelter.core.workshop.Case;
 
 /** Findings for a person. */
 public final class FindingsText {
@@ -15,17 +15,16 @@ public final class FindingsText {
   /**
    * Writes the findings of a job.
    *
-   * @param job the job
-   * @param findings its findings
-   * @param settling how undecided ones could be settled
+   * @param machine the job with its findings
    * @param risks whether to tell the risks of a wrong verdict
    * @param terminal where they will be shown
    * @return the text, with a line end after the last line
    */
-  public static String of(
-      Job job, List<Finding> findings, Settling settling, boolean risks, Terminal terminal) {
+  public static String of(Case machine, boolean risks, Terminal terminal) {
+    List<Finding> findings = machine.findings();
+    Settling settling = machine.settling();
     Layout layout = new Layout(terminal);
-    JobText.write(job, layout);
+    JobText.write(machine.job(), machine.vocabulary(), layout);
     write(findings, settling, layout, new CautionLines(layout), terminal, true);
     if (risks) {
       RiskText.write(findings, settling.rule(), layout);

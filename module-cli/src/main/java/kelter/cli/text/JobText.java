@@ -6,6 +6,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Vocabulary;
 
 /** What a job is about, in a few lines. */
 public final class JobText {
@@ -32,19 +33,28 @@ public final class JobText {
    * Writes what a job is about.
    *
    * @param job the job
+   * @param vocabulary the words in which it is told
    * @param layout where to
    */
-  public static void write(Job job, Layout layout) {
+  public static void write(Job job, Vocabulary vocabulary, Layout layout) {
     Appliance appliance = job.appliance();
     String name = (appliance.maker() + " " + appliance.model()).strip();
     String age = appliance.age().isPresent() ? ", age " + appliance.age().get().display() : "";
     layout.heading("Job " + job.id() + (job.date().isEmpty() ? "" : ", " + job.date()));
     layout.hanging("  Machine:   ", appliance.kind() + (name.isEmpty() ? "" : ", " + name) + age);
+    if (job.market().isPresent()) {
+      layout.hanging("  Market:    ", job.market().get().name());
+    }
+    layout.hanging("  Reason:    ", job.complaint().reason().id());
     if (!job.complaint().said().isBlank()) {
       layout.hanging("  Complaint: ", job.complaint().said());
     }
     if (!job.complaint().displayed().isBlank()) {
       layout.hanging("  Displayed: ", job.complaint().displayed());
+    }
+    String reported = SymptomsText.reported(job.complaint(), vocabulary);
+    if (!reported.isEmpty()) {
+      layout.hanging("  Reported:  ", reported);
     }
     for (Instrument instrument : job.instruments()) {
       if (instrument.typical().isPresent()) {

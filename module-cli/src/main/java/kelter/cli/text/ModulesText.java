@@ -1,11 +1,15 @@
 package kelter.cli.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.vocabulary.Vocabulary;
 
 /** What is loaded, for a person. */
 public final class ModulesText {
@@ -13,13 +17,15 @@ public final class ModulesText {
   private ModulesText() {}
 
   /**
-   * Writes what the modules can compute and check.
+   * Writes what the modules can compute and check, and the words for symptoms.
    *
    * @param modules the modules
+   * @param vocabulary the words in which jobs are told
    * @param terminal where it will be shown
    * @return the text, with a line end after the last line
    */
-  public static String of(List<CalculationModule> modules, Terminal terminal) {
+  public static String of(
+      List<CalculationModule> modules, Vocabulary vocabulary, Terminal terminal) {
     Layout layout = new Layout(terminal);
     for (CalculationModule module : modules) {
       layout.heading(
@@ -41,6 +47,27 @@ public final class ModulesText {
         layout.hanging("  ", "weighs repair against replacement");
       }
     }
+    symptoms(vocabulary, layout);
     return layout.toString();
+  }
+
+  private static void symptoms(Vocabulary vocabulary, Layout layout) {
+    List<List<String>> displayed = new ArrayList<>();
+    List<Symptom> shown = new ArrayList<>();
+    for (Meaning meaning : Meaning.values()) {
+      shown.add(meaning.symptom());
+      displayed.add(List.of(meaning.id(), "the machine " + meaning.symptom().title()));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (Symptom symptom : vocabulary.symptoms()) {
+      if (!shown.contains(symptom)) {
+        rows.add(
+            List.of(symptom.id(), "the machine " + symptom.title() + ". " + symptom.question()));
+      }
+    }
+    layout.heading("\"symptoms\" of a job, answered yes, no or sometimes");
+    layout.table("  ", rows);
+    layout.heading("\"displayed\" of a job, what a lamp or code means");
+    layout.table("  ", displayed);
   }
 }

@@ -53,7 +53,7 @@ public final class WeighingText {
     Job job = weighed.job();
     Weighing weighing = weighed.weighing();
     WeighingText text = new WeighingText(weighing, terminal);
-    JobText.write(job, text.layout);
+    JobText.write(job, weighed.vocabulary(), text.layout);
     text.answer();
     text.options();
     if (weighed.reasons().isPresent()) {

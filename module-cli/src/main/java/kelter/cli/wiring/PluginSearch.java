@@ -18,6 +18,8 @@ import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.Problem;
 import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.vocabulary.Symptoms;
 
 /**
  * Finds the modules in a plugin folder that go with those on the module path. A class of its own,
@@ -59,6 +61,8 @@ final class PluginSearch {
     Set<String> calculations = new HashSet<>();
     Set<String> instruments = new HashSet<>(InstrumentLibrary.ids());
     Set<String> checks = new HashSet<>();
+    Set<String> symptoms = new HashSet<>();
+    Symptoms.ALL.forEach(symptom -> symptoms.add(symptom.id()));
     Map<String, ComponentKind> kinds = new HashMap<>();
     for (CalculationModule other : accepted) {
       if (other.about().id().equals(module.about().id())) {
@@ -67,11 +71,22 @@ final class PluginSearch {
       other.calculations().stream().map(Calculation::id).forEach(calculations::add);
       other.instruments().stream().map(Instrument::id).forEach(instruments::add);
       other.parts().checks().stream().map(Check::id).forEach(checks::add);
+      other.symptoms().forEach(symptom -> symptoms.add(symptom.id()));
       other.parts().kinds().forEach(kind -> kinds.put(kind.id(), kind));
     }
     for (Calculation calculation : module.calculations()) {
       if (!calculations.add(calculation.id())) {
         return Optional.of("there is a calculation '" + calculation.id() + "' already");
+      }
+    }
+    for (Symptom symptom : module.symptoms()) {
+      if (!symptoms.add(symptom.id())) {
+        return Optional.of("there is a symptom '" + symptom.id() + "' already");
+      }
+    }
+    for (Symptom symptom : module.symptoms()) {
+      if (!symptoms.containsAll(symptom.maskedBy())) {
+        return Optional.of("the symptom '" + symptom.id() + "' is hidden by one that nobody knows");
       }
     }
     for (Instrument instrument : module.instruments()) {

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Where a finding says to leave the machine unplugged, nothing is proposed that needs it to run.
@@ -45,23 +48,54 @@ class StaysUnpluggedTest {
 
   @Test
   void aTingleIsEnough() throws IOException {
-    String text = Files.readString(WASHER);
-    Path job =
-        Files.writeString(
-            folder.resolve("tingle.json"),
-            text.replace(
-                "{ \"of\": \"heater\", \"observable\": \"washes-cold\"",
-                """
-                { "of": "supply-cord", "observable": "tingle", "reading": "yes" },
-                { "of": "heater", "observable": "washes-cold\""""));
+    String job = reporting("shock-felt", "yes");
 
-    String json = Console.run("diagnose", "--format", "json", job.toString()).out();
+    String json = Console.run("diagnose", "--format", "json", job).out();
     assertTrue(json.contains("\"stays-unplugged\" : true"), json);
     assertFalse(json.contains("\"hazard\" : \"running\""), json);
 
-    String said = Console.run("check", job.toString()).out().replaceAll("\\s+", " ");
+    String said = Console.run("check", job).out().replaceAll("\\s+", " ");
     assertTrue(said.contains("tingle at touchable metal yes: does not conform"), said);
     assertTrue(said.contains("Somebody felt current at touchable metal"), said);
+    assertFalse(said.contains("It is reported that"), said);
+  }
+
+  private String reporting(String symptom, String answer) throws IOException {
+    String text = Files.readString(WASHER);
+    String before = "\"symptoms\": {";
+    assertTrue(text.contains(before), text);
+    String with = before + " \"%s\": \"%s\",".formatted(symptom, answer);
+    return Files.writeString(folder.resolve("told.json"), text.replace(before, with)).toString();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "trips-rcd, yes, trips the residual-current device",
+    "trips-breaker, sometimes, trips the fuse or circuit-breaker",
+    "sparks, yes, sparks",
+    "smells-burnt, yes, smells burnt"
+  })
+  void soIsAReportOfCurrentOrFire(String symptom, String answer, String words) throws IOException {
+    String job = reporting(symptom, answer);
+
+    String json = Console.run("diagnose", "--format", "json", job).out();
+    assertTrue(json.contains("\"stays-unplugged\" : true"), json);
+    assertFalse(json.contains("\"hazard\" : \"running\""), json);
+    for (String command : new String[] {"check", "diagnose", "weigh"}) {
+      String said = Console.run(command, job).out().replaceAll("\\s+", " ");
+      assertTrue(said.startsWith("! DANGER: Electric shock or fire. It is reported that"), said);
+      assertTrue(said.contains("the machine " + words + ": leave it unplugged"), said);
+    }
+    String said = Console.run("diagnose", job).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("The machine stays unplugged after what was reported"), said);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"no", "not asked"})
+  void nothingIsToFearOfWhatIsNotThere(String answer) throws IOException {
+    String said = Console.run("diagnose", reporting("trips-rcd", answer)).out();
+    assertFalse(said.contains("DANGER: Electric shock or fire"), said);
+    assertFalse(said.contains("stays unplugged"), said);
   }
 
   /**

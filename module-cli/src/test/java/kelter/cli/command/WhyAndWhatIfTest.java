@@ -1,18 +1,27 @@
 package kelter.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What {@code kelter diagnose} tells of one fault, and of readings that were not taken. */
 class WhyAndWhatIfTest {
 
   private static final Path WASHER = Path.of("..", "demo", "jobs", "washer-extractor.json");
   private static final String JOB = WASHER.toString();
+  private static final String UNASKED = WASHER.resolveSibling("heater-coarse.json").toString();
+
+  @TempDir private Path folder;
 
   @Test
   void whyTellsPriorReadingsAndWhatWouldTurnIt() {
@@ -27,6 +36,49 @@ class WhyAndWhatIfTest {
     assertTrue(said.contains("times smaller"), said);
     assertTrue(said.contains("! DANGER"), said);
     assertTrue(console.widest() <= 80, console.out());
+  }
+
+  @Test
+  void whyTellsWhatEachReportSaysInBits() {
+    Console console = Console.run("diagnose", "--why", "element-open", JOB);
+
+    String said = console.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("What each report says beside all the others"), said);
+    assertTrue(Pattern.compile("[+-]\\d\\.\\d\\d heats slowly: yes").matcher(said).find(), said);
+    assertTrue(said.contains("do not add up"), said);
+    Console silent = Console.run("diagnose", "--why", "element-open", UNASKED);
+    assertTrue(silent.out().contains("No symptom of the machine was reported."), silent.out());
+  }
+
+  /** A heater that heats slowly: the same report as a what-if and in the job gives the same. */
+  @Test
+  void aReportThatIsTriedCountsAsOneThatWasMade() throws IOException {
+    String job = Files.readString(Path.of(UNASKED));
+    Path told = folder.resolve("told.json");
+    Files.writeString(
+        told,
+        job.replace(
+            "\"measurements\"", "\"symptoms\": { \"stays-cold\": \"yes\" }, \"measurements\""));
+
+    String tried = Console.run("diagnose", "--what-if", "stays-cold=yes", UNASKED).out();
+    String made =
+        Console.run("diagnose", "--what-if", "stays-cold=not-asked", told.toString()).out();
+
+    assertTrue(tried.startsWith("What if stays-cold=yes\n"), tried);
+    assertEquals(columns(tried, 1, 0), columns(made, 0, 1));
+    assertNotEquals(columns(tried, 1, 0), columns(tried, 0, 1));
+  }
+
+  /** By fault, the two chances of each line of the table, in the order that is asked for. */
+  private static Map<String, String> columns(String out, int first, int second) {
+    Map<String, String> rows = new TreeMap<>();
+    Matcher row = Pattern.compile("(?m)^  ([<>]? ?\\d+ %) +([<>]? ?\\d+ %) +(\\S.*)$").matcher(out);
+    while (row.find()) {
+      String[] chances = {row.group(1), row.group(2)};
+      rows.put(row.group(3), chances[first] + " " + chances[second]);
+    }
+    assertTrue(rows.size() > 2, out);
+    return rows;
   }
 
   @Test
@@ -54,7 +106,7 @@ class WhyAndWhatIfTest {
             JOB);
 
     assertEquals(0, console.code(), console.err());
-    assertTrue(console.out().contains("as read"), console.out());
+    assertTrue(console.out().contains("now   then  fault"), console.out());
     assertTrue(console.out().contains("nothing was written"), console.out());
     assertTrue(console.widest() <= 80, console.out());
     assertEquals(before, Files.readString(WASHER));

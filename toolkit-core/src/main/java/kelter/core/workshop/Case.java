@@ -34,11 +34,13 @@ import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Vocabulary;
 
 /**
  * A job that a workshop has taken on. Findings, fault models and diagnosis are worked out once,
- * when somebody first asks for them. Where a finding says that the machine must stay unplugged, no
- * measurement on a running machine is proposed. It is safe for several threads.
+ * when somebody first asks for them. Where a finding or a reported symptom says that the machine
+ * must stay unplugged, no measurement on a running machine is proposed. It is safe for several
+ * threads.
  */
 public final class Case {
 
@@ -80,12 +82,24 @@ public final class Case {
   }
 
   /**
-   * What to mind before anything is done, such as an instrument whose calibration ran out.
+   * The words in which it is told.
    *
-   * @return cautions of the shop for this job
+   * @return kinds of components and symptoms of all modules
+   */
+  public Vocabulary vocabulary() {
+    return workshop.vocabulary();
+  }
+
+  /**
+   * What to mind before anything is done, such as an instrument whose calibration ran out, or a
+   * reported symptom after which the machine stays unplugged.
+   *
+   * @return cautions for this job
    */
   public List<Caution> cautions() {
-    return workshop.shop().cautions(job);
+    List<Caution> cautions = new ArrayList<>(workshop.shop().cautions(job));
+    ReportedDanger.caution(job, findings()).ifPresent(cautions::add);
+    return cautions;
   }
 
   /**
@@ -241,7 +255,9 @@ public final class Case {
 
   private DiagnosisEngine engine() {
     EngineSettings usual = workshop.settings();
-    EngineSettings allowed = Checker.keepUnplugged(findings()) ? usual.unplugged() : usual;
+    boolean unplugged =
+        Checker.keepUnplugged(findings()) || ReportedDanger.caution(job, findings()).isPresent();
+    EngineSettings allowed = unplugged ? usual.unplugged() : usual;
     return new DiagnosisEngine(allowed, FaultHistory.NONE, true);
   }
 
