@@ -2,11 +2,15 @@ package kelter.testkit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.module.CalculationModule;
@@ -22,7 +26,8 @@ public final class FaultRules {
 
   /**
    * A model must know a fault, its faults and remedies must be of components that the appliance
-   * has, and the priors of a model must add up to less than 1.
+   * has, the priors of a model must add up to less than 1, and the symptoms of its faults must be
+   * known, named once and made with a chance from 0 to 1 at any severity.
    *
    * @param module the module
    * @param appliances the appliances to try
@@ -40,9 +45,28 @@ public final class FaultRules {
           breaches.add("model " + model.id() + ": the priors of its faults add up to " + sum);
         }
         model.faults().forEach(fault -> components(appliance, fault, breaches));
+        model.faults().forEach(fault -> symptoms(module, fault, breaches));
       }
     }
     return breaches;
+  }
+
+  private static void symptoms(CalculationModule module, Fault fault, List<String> breaches) {
+    Vocabulary vocabulary = new Vocabulary(List.of(), module.symptoms());
+    Set<String> named = new HashSet<>();
+    for (FaultSymptom made : fault.symptoms()) {
+      if (vocabulary.symptom(made.symptom()).isEmpty()) {
+        breaches.add("fault " + fault.key() + " makes '" + made.symptom() + "', no symptom");
+      }
+      if (!named.add(made.symptom())) {
+        breaches.add("fault " + fault.key() + " makes '" + made.symptom() + "' twice");
+      }
+      try {
+        IntStream.rangeClosed(1, 100).forEach(percent -> made.at(percent / 100.0));
+      } catch (IllegalArgumentException noChance) {
+        breaches.add("fault " + fault.key() + " makes " + noChance.getMessage());
+      }
+    }
   }
 
   private static void components(Appliance appliance, Fault fault, List<String> breaches) {

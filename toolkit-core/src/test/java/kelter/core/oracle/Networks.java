@@ -15,13 +15,15 @@ import kelter.core.oracle.decision.Repairs;
  * <p>In A every observable hangs on the fault alone. In B the rise of temperature also hangs on the
  * power, and the code on the resistance of the sensor, both of which can be observed.
  */
-final class Networks {
+public final class Networks {
 
-  static final String[] FAULTS = {
+  /** The causes; the last stands for all that has no name. */
+  public static final String[] FAULTS = {
     "heater_open", "heater_degraded", "sensor_drift", "relay_stuck_open", "supply_wiring", "other"
   };
 
-  static final double[] PRIOR = {.28, .12, .18, .14, .08, .20};
+  /** The chance of each before anything is observed. */
+  public static final double[] PRIOR = {.28, .12, .18, .14, .08, .20};
 
   private static final String[] HEATER_R = {"open", "high", "nominal"};
   private static final String[] INSULATION = {"low", "ok"};
@@ -164,6 +166,13 @@ final class Networks {
   private final List<Block> blocks = new ArrayList<>();
   private final AimaNetwork aima = new AimaNetwork();
   private final List<Integer> nodes = new ArrayList<>();
+
+  /** For each observable the chance of each outcome by fault and outcome of what it hangs on. */
+  private final List<double[][][]> tables = new ArrayList<>();
+
+  /** For each observable the number of what it hangs on beside the fault, or itself. */
+  private final List<Integer> hangsOn = new ArrayList<>();
+
   private DiscreteModel model;
 
   private Networks() {
@@ -175,7 +184,7 @@ final class Networks {
    *
    * @return the network
    */
-  static Networks a() {
+  public static Networks a() {
     Networks a = new Networks();
     a.single("heaterR", HEATER_R, HEATER_R_TABLE);
     a.single("insulation", INSULATION, INSULATION_TABLE);
@@ -193,7 +202,7 @@ final class Networks {
    *
    * @return the network
    */
-  static Networks b() {
+  public static Networks b() {
     Networks b = new Networks();
     b.single("heaterR", HEATER_R, HEATER_R_TABLE);
     b.single("insulation", INSULATION, INSULATION_TABLE);
@@ -209,7 +218,7 @@ final class Networks {
   }
 
   private void single(String name, String[] values, double[][] table) {
-    name(name, values);
+    hang(name, values, names.size(), once(table));
     blocks.add(Block.single(table));
     nodes.add(aima.add(values.length, flat(table), 0));
   }
@@ -221,8 +230,9 @@ final class Networks {
       String after,
       String[] afterValues,
       double[][][] afterTable) {
-    name(name, values);
-    name(after, afterValues);
+    int first = names.size();
+    hang(name, values, first, once(table));
+    hang(after, afterValues, first, afterTable);
     blocks.add(Block.sharing(table, Block.sharedItself(FAULTS.length, values.length), afterTable));
     nodes.add(aima.add(values.length, flat(table), 0));
     double[] flat =
@@ -230,9 +240,16 @@ final class Networks {
     nodes.add(aima.add(afterValues.length, flat, 0, nodes.get(nodes.size() - 1)));
   }
 
-  private void name(String name, String[] values) {
+  private void hang(String name, String[] values, int on, double[][][] table) {
     names.add(name);
     outcomes.add(values);
+    hangsOn.add(on);
+    tables.add(table);
+  }
+
+  /** A table by fault alone. */
+  private static double[][][] once(double[][] table) {
+    return Arrays.stream(table).map(row -> new double[][] {row}).toArray(double[][][]::new);
   }
 
   private Networks done() {
@@ -258,7 +275,7 @@ final class Networks {
    *
    * @return the network
    */
-  AimaNetwork aima() {
+  public AimaNetwork aima() {
     return aima;
   }
 
@@ -272,6 +289,62 @@ final class Networks {
     return names.indexOf(name);
   }
 
+  /**
+   * How many observables there are.
+   *
+   * @return the number
+   */
+  public int observables() {
+    return names.size();
+  }
+
+  /**
+   * What an observable is called.
+   *
+   * @param observable its number
+   * @return the name
+   */
+  public String name(int observable) {
+    return names.get(observable);
+  }
+
+  /**
+   * What an observable can show.
+   *
+   * @param observable its number
+   * @return the outcomes
+   */
+  public String[] outcomes(int observable) {
+    return outcomes.get(observable).clone();
+  }
+
+  /**
+   * The chance of an outcome given the fault and what was observed of that on which the observable
+   * hangs; where that was not observed, it is summed out. So the chances of all that was observed,
+   * multiplied, are the chance of all of it together.
+   *
+   * @param fault the number of the fault
+   * @param observable the number of the observable
+   * @param outcome the number of its outcome
+   * @param evidence what was observed, for the kernel
+   * @return the chance, 0 to 1
+   */
+  public double chance(int fault, int observable, int outcome, int[] evidence) {
+    int on = hangsOn.get(observable);
+    double[][] table = tables.get(observable)[fault];
+    if (on == observable) {
+      return table[0][outcome];
+    }
+    if (evidence[on] >= 0) {
+      return table[evidence[on]][outcome];
+    }
+    double sum = 0;
+    for (int above = 0; above < table.length; above++) {
+      sum += tables.get(on)[fault][0][above] * table[above][outcome];
+    }
+    return sum;
+  }
+
   double[] prices() {
     return names.stream().mapToDouble(PRICES::get).toArray();
   }
@@ -282,7 +355,7 @@ final class Networks {
    * @param query its name
    * @return the outcomes
    */
-  int[] evidence(String query) {
+  public int[] evidence(String query) {
     int[] evidence = model.nothingObserved();
     for (String part : QUERIES.get(query).split(" ")) {
       if (!part.isEmpty()) {
@@ -310,7 +383,7 @@ final class Networks {
    * @param evidence the outcomes
    * @return the same
    */
-  AssignmentProposition[] findings(int[] evidence) {
+  public AssignmentProposition[] findings(int[] evidence) {
     List<AssignmentProposition> findings = new ArrayList<>();
     for (int f = 0; f < evidence.length; f++) {
       if (evidence[f] >= 0) {

@@ -88,6 +88,9 @@ class CaseTest {
 
     @Override
     public Optional<FaultModel> faultModel(Appliance appliance, Component lamp) {
+      if (!lamp.kind().equals(LAMP.id())) {
+        return Optional.empty();
+      }
       FaultRow open =
           FaultRow.fault("open", "wire open", 0.2)
               .changes(Lamp.DARK.becomes(dark))

@@ -26,8 +26,10 @@ import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.diagnosis.likelihood.Likelihood;
 import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.diagnosis.symptom.exact.TooManySymptoms;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.problem.InputException;
 import kelter.core.safety.Hazard;
 
 /**
@@ -122,7 +124,7 @@ public final class DiagnosisEngine {
   }
 
   /** What all models say, put together. */
-  private record Posterior(
+  record Posterior(
       Job job,
       List<Group> groups,
       Priors priors,
@@ -143,7 +145,8 @@ public final class DiagnosisEngine {
     return job.complaint().isMade() ? settings.nothingFound() : settings.soundIfUnasked();
   }
 
-  private Optional<Posterior> update(Job job, Knowledge knowledge) {
+  /** Weighs all states, and does no more; empty if no model speaks of the machine. */
+  Optional<Posterior> update(Job job, Knowledge knowledge) {
     Map<String, Measurement> open = new LinkedHashMap<>();
     for (Measurement measurement : job.pooled().measurements()) {
       open.put(open.size() + " " + key(measurement), measurement);
@@ -192,7 +195,15 @@ public final class DiagnosisEngine {
       List<Group> groups = GroupWork.of(models, sideBySide, g -> singles.get(g).withPairs());
       return JointPosterior.of(groups, asked, brought, priorSound);
     }
-    JointPosterior ofSingles = JointPosterior.of(singles, asked, brought, priorSound);
+    JointPosterior ofSingles;
+    try {
+      ofSingles = JointPosterior.of(singles, asked, brought, priorSound);
+    } catch (TooManySymptoms tooMany) {
+      throw new InputException(
+          "symptoms",
+          tooMany.getMessage(),
+          "leave out those that tell least, such as what hides another");
+    }
     List<Group.Outside> outside = new ArrayList<>();
     for (int g = 0; g < singles.size(); g++) {
       outside.add(ofSingles.outside(g));

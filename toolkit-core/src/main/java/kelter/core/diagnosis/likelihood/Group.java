@@ -114,8 +114,7 @@ public final class Group {
     for (int i = 0; i < prior.length; i++) {
       prior[i] = settings.beside(priors.of(faults.get(i)));
     }
-    // Where nothing was read, nothing can be unexplained.
-    double unexplained = items.isEmpty() ? 0 : settings.beside(settings.unexplained());
+    double unexplained = settings.beside(settings.unexplained());
     boolean withPairs = settings.mostFaults() > 1;
     PriorOdds odds = new PriorOdds(model, prior, withPairs, brought);
     double logExplained = Math.log1p(-unexplained) - Math.log(odds.sum());

@@ -45,6 +45,13 @@ final class PairSubdivision {
       this.other = other;
       this.forecast = forecast;
     }
+
+    /** How bad the two faults are; both are there, if only just. */
+    private double[] severities() {
+      return new double[] {
+        Math.max(ForecastTable.LEAST, one), Math.max(ForecastTable.LEAST, other)
+      };
+    }
   }
 
   /** A cell by its nine points, the second severity running fastest. */
@@ -198,7 +205,7 @@ final class PairSubdivision {
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < weights.length; i++) {
       Point point = points.get(i);
-      severities[i] = new double[] {point.one, point.other};
+      severities[i] = point.severities();
       weights[i] = point.area * Math.exp(point.log - reference);
       sum += weights[i];
       if (mode == null || point.log > most) {

@@ -18,12 +18,15 @@ import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
+import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.likelihood.Brought;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.likelihood.LinearModel;
 import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.job.SymptomReport;
+import kelter.core.vocabulary.Symptom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -203,6 +206,47 @@ class BringsTest {
         assertEquals(likeliest.get(place).getValue(), found.get(place).probability(), EXACT);
       }
     }
+  }
+
+  /**
+   * A cause with two effects, each with its symptom reported. Beside the cause and one effect the
+   * other by coincidence has odds of 0.8, so that in the term of either effect the state with both
+   * comes second; over both terms it comes first.
+   */
+  @Test
+  void theLikeliestStateNeedNotBeThatOfAnyTerm() {
+    List<Symptom> symptoms = List.of(plain("s0"), plain("s1"));
+    List<SmallMachine.Part> parts =
+        List.of(
+            single("cause", 0.2, List.of()),
+            single("one", 0.0266, List.of(new FaultSymptom("s0", severity -> 0.9))),
+            single("other", 0.0266, List.of(new FaultSymptom("s1", severity -> 0.9))));
+    List<Brings> brings =
+        List.of(
+            new Brings("part.cause", "part.one", 0.45),
+            new Brings("part.cause", "part.other", 0.45));
+    List<SymptomReport> reports =
+        List.of(
+            new SymptomReport("s0", SymptomReport.Answer.YES),
+            new SymptomReport("s1", SymptomReport.Answer.YES));
+    SmallMachine machine = new SmallMachine(parts, symptoms, brings, reports, Map.of());
+    Map.Entry<Set<String>, Double> first = sorted(machine.posterior()).get(0);
+
+    List<JointState> found = joint(machine, groups(machine)).likeliest(1);
+
+    assertEquals(Set.of("part.cause", "part.one", "part.other"), first.getKey());
+    assertEquals(1, found.size());
+    assertEquals(first.getValue(), found.get(0).probability(), EXACT);
+  }
+
+  private static Symptom plain(String id) {
+    Symptom.Misreports wrong = new Symptom.Misreports(0.02, 0.05, 0.05);
+    return new Symptom(id, id, id, 0.01, 0.1, wrong, List.of());
+  }
+
+  private static SmallMachine.Part single(String id, double prior, List<FaultSymptom> makes) {
+    List<Fault> faults = List.of(SmallMachine.fault(id, prior, makes));
+    return new SmallMachine.Part(id, faults, Set.of(), List.of(), new double[2][0]);
   }
 
   /** The probability that two faults are there, over the joint states of a posterior. */

@@ -218,8 +218,14 @@ class CausesWithoutModelTest {
         new DiagnosisEngine(EngineSettings.USUAL)
             .diagnose(LinearModel.job("it fails", List.of()), knowledge);
 
-    assertEquals(0.45, found.faults().get(0).probability(), EXACT);
-    assertEquals(0.45, found.faults().get(1).probability(), EXACT);
+    double unexplained = 0.1 * 0.03 / 0.97 / (1 + 0.1 * 0.03 / 0.97);
+    double odds = 0.1 * DUCT.share() / (1 - DUCT.share());
+    double ofBelt = 0.1 * BELT.share() / (1 - BELT.share());
+    double duct = (1 - unexplained) * odds / (1 + odds + ofBelt);
+    double belt = (1 - unexplained) * ofBelt / (1 + odds + ofBelt);
+    double faulty = duct + belt + unexplained;
+    assertEquals(0.9 * duct / faulty, found.faults().get(0).probability(), EXACT);
+    assertEquals(0.9 * belt / faulty, found.faults().get(1).probability(), EXACT);
     assertEquals(0.1, found.healthy(), EXACT);
     assertEquals(List.of(), found.next());
   }

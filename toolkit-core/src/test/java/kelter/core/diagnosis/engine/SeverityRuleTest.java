@@ -28,6 +28,7 @@ import kelter.core.diagnosis.symptom.WrongReports;
 import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
 import kelter.core.job.Conditions;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptom;
@@ -50,8 +51,11 @@ class SeverityRuleTest {
       Observable.named("shown", "a figure")
           .quantity(QuantityKind.RATIO, 0, 20)
           .by(LinearModel.PROCEDURE);
-  private static final EngineSettings SETTINGS =
-      new EngineSettings(0.01, 0.003, 0.1, 0.9, 1, EngineSettings.USUAL.mostHazard(), 2);
+
+  /** Only what the reading speaks of may be what no known fault explains. */
+  private static EngineSettings settings(double unexplained) {
+    return new EngineSettings(0.01, unexplained, 0.1, 0.9, 1, Hazard.RUNNING, 2);
+  }
 
   private record Parts(List<Fault> faults, List<Observable> shows) implements FaultModel {
     @Override
@@ -138,7 +142,9 @@ class SeverityRuleTest {
     groups.clear();
     for (Parts parts : List.of(P, G, R)) {
       groups.add(
-          Group.of(parts, parts == P ? List.of(read) : List.of(), priors, List.of(), SETTINGS));
+          parts == P
+              ? Group.of(parts, List.of(read), priors, List.of(), settings(0.003))
+              : Group.of(parts, List.of(), priors, List.of(), settings(1e-15)));
     }
     SymptomPosterior ofSingles = posterior(reports(answers));
     for (int g = 0; g < groups.size(); g++) {

@@ -146,7 +146,7 @@ record SmallMachine(
     return new Part("group-" + g, faults, Set.of(), seen, chance);
   }
 
-  private static Fault fault(String id, double prior, List<FaultSymptom> makes) {
+  static Fault fault(String id, double prior, List<FaultSymptom> makes) {
     return new Fault(
         id,
         "part",
@@ -259,12 +259,8 @@ record SmallMachine(
       }
     }
     double sum = changed.values().stream().mapToDouble(Double::doubleValue).sum();
-    boolean seen = part.seen.stream().anyMatch(o -> readings.containsKey(o.id()));
-    double unexplained = seen ? UNEXPLAINED : 0;
-    changed.replaceAll((state, weight) -> (1 - unexplained) * weight / sum);
-    if (seen) {
-      changed.put(Set.of(UNKNOWN + part.name), unexplained);
-    }
+    changed.replaceAll((state, weight) -> (1 - UNEXPLAINED) * weight / sum);
+    changed.put(Set.of(UNKNOWN + part.name), UNEXPLAINED);
     return changed;
   }
 

@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
  */
 class SimulatedSymptomsTest {
 
-  private static final int JOBS = 2000;
-  private static final int FEWER = 200;
+  private static final int JOBS = 600;
+  private static final int FEWER = 60;
   private static final int DRAWS = 20_000;
   private static final World AS_TOLD = World.of(ThreeFaults.SETTINGS);
   private static final Misreports WRONG = new Misreports(0.1, 0.2, 0.3);
@@ -120,8 +120,8 @@ class SimulatedSymptomsTest {
   }
 
   /**
-   * The mean over 2,000 machines of a difference in log loss whose deviation is below 0.1 nat, as
-   * it is while most faults are said to be unlikely either way.
+   * The mean over all machines of a difference in log loss whose deviation is below 0.1 nat, as it
+   * is while most faults are said to be unlikely either way.
    */
   @Test
   void moreAnswersDoNotRaiseTheLogLoss() {
@@ -145,15 +145,17 @@ class SimulatedSymptomsTest {
         run(symptoms(WORTHLESS), TELLING, new SimulationPlan(FEWER, 0, 4, 1, 2, AS_TOLD));
 
     assertEquals(4, worthless.asked().size());
-    assertAlike(none.unmeasured().all(), worthless.unmeasured().all());
-    assertAlike(none.measured().all(), worthless.measured().all());
+    assertAlike(none.unmeasured().all(), worthless.unmeasured().all(), 1e-9);
+    // Which pairs are integrated finely is told by their share of the machine, or of their group.
+    assertAlike(none.measured().all(), worthless.measured().all(), 1e-3);
   }
 
-  private static void assertAlike(SimulationReport.Scores one, SimulationReport.Scores other) {
+  private static void assertAlike(
+      SimulationReport.Scores one, SimulationReport.Scores other, double rounding) {
     assertEquals(one.first(), other.first());
     assertEquals(one.amongThree(), other.amongThree());
-    assertEquals(one.brier(), other.brier(), 1e-6);
-    assertEquals(one.faultLogLoss(), other.faultLogLoss(), 1e-6);
+    assertEquals(one.brier(), other.brier(), rounding);
+    assertEquals(one.faultLogLoss(), other.faultLogLoss(), rounding);
   }
 
   @Test

@@ -67,8 +67,8 @@ public final class SymptomPosterior {
    *
    * @param machine the states of the groups, weighed by their readings
    * @param reports what was reported; each state has its chances in the order of these symptoms
-   * @throws IllegalArgumentException if more symptoms have to be tracked than can be, or if no
-   *     state explains the reports
+   * @throws TooManySymptoms if more symptoms have to be tracked than can be
+   * @throws IllegalArgumentException if no state explains the reports
    */
   public static SymptomPosterior of(MachineChances machine, Reports reports) {
     return of(machine, Tracking.of(reports, Tracking.USUAL));

@@ -65,9 +65,24 @@ final class Tracking {
    *
    * @param reports the reports
    * @param most to how many symptoms to come down where reports can be folded
-   * @throws IllegalArgumentException if more than {@link #MOST} have to be tracked
+   * @throws TooManySymptoms if more than {@link #MOST} have to be tracked
    */
   static Tracking of(Reports reports, int most) {
+    Tracking folded = of(reports, most, true);
+    Tracking tracked = folded.fits() ? folded : of(reports, most, false);
+    if (!tracked.fits()) {
+      throw new TooManySymptoms(tracked.tracked.size(), MOST);
+    }
+    return tracked;
+  }
+
+  /**
+   * Tracks and folds.
+   *
+   * @param withMasked whether reports of symptoms may be folded that another hides, which takes
+   *     cases
+   */
+  private static Tracking of(Reports reports, int most, boolean withMasked) {
     List<Integer> tracked = new ArrayList<>();
     List<Integer> folded = new ArrayList<>();
     boolean[] masks = masks(reports);
@@ -77,25 +92,18 @@ final class Tracking {
       }
     }
     while (true) {
-      int next = next(reports, tracked, masks, tracked.size() > most);
+      int next = next(reports, tracked, masks, tracked.size() > most, withMasked);
       if (next == NONE) {
         break;
       }
       tracked.remove((Integer) next);
       folded.add(next);
     }
-    return new Tracking(reports, tracked, folded).checked();
+    return new Tracking(reports, tracked, folded);
   }
 
-  private Tracking checked() {
-    if (live.length * Math.pow(3, tracked.size()) > Math.pow(3, MOST)) {
-      throw new IllegalArgumentException(
-          tracked.size()
-              + " symptoms are reported as there, or mask one that was asked for; at most "
-              + MOST
-              + " can be weighed together, fewer where many of them mask others");
-    }
-    return this;
+  private boolean fits() {
+    return live.length * Math.pow(3, tracked.size()) <= Math.pow(3, MOST);
   }
 
   /** For each symptom whether it may hide one of which something is said. */
@@ -113,13 +121,18 @@ final class Tracking {
 
   /** The tracked symptom to be folded next, or none; only exactly unless there are too many. */
   private static int next(
-      Reports reports, List<Integer> tracked, boolean[] masks, boolean tooMany) {
+      Reports reports,
+      List<Integer> tracked,
+      boolean[] masks,
+      boolean tooMany,
+      boolean withMasked) {
     int best = NONE;
     double least = Double.POSITIVE_INFINITY;
     for (int i : tracked) {
       boolean free = reports.symptom(i).maskers().length == 0;
       double cost = overlooked(reports.report(i)) + (free ? 0 : 1);
-      if (!masks[i] && (cost == 0 || tooMany) && cost < least) {
+      boolean may = !masks[i] && (free || withMasked);
+      if (may && (cost == 0 || tooMany) && cost < least) {
         best = i;
         least = cost;
       }

@@ -323,10 +323,9 @@ class SymptomPropertiesTest {
   @Test
   void tooManyToTrack() {
     Reports reports = reports(13, 0, .02, WRONG);
-    IllegalArgumentException told =
+    TooManySymptoms told =
         assertThrows(
-            IllegalArgumentException.class,
-            () -> SymptomPosterior.of(noisy(6, 2, 13, .5), reports));
+            TooManySymptoms.class, () -> SymptomPosterior.of(noisy(6, 2, 13, .5), reports));
     assertTrue(
         told.getMessage().startsWith("13 symptoms are reported as there"), told.getMessage());
   }
