@@ -1,8 +1,10 @@
 package kelter.core.oracle;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import kelter.core.diagnosis.Diagnosis;
@@ -52,8 +54,8 @@ public final class NetworkModel implements FaultModel {
   /** What was observed first, then what can be. */
   private final List<Question> questions = new ArrayList<>();
 
-  /** For each question the chance of a yes, by fault; nothing wrong is the last. */
-  private final List<double[]> chances = new ArrayList<>();
+  /** By the id of an observable the chance of a yes, by fault; nothing wrong is the last. */
+  private final Map<String, double[]> chances = new HashMap<>();
 
   /**
    * Takes over the tables.
@@ -85,7 +87,8 @@ public final class NetworkModel implements FaultModel {
     String word = id(network.name(observable) + "_" + network.outcomes(observable)[outcome]);
     Observable seen = Observable.named(word, "seen").by(LinearModel.PROCEDURE);
     questions.add(new Question("part", seen, Conditions.NONE));
-    chances.add(
+    chances.put(
+        word,
         IntStream.range(0, Networks.PRIOR.length)
             .mapToDouble(fault -> network.chance(fault, observable, outcome, evidence))
             .toArray());
@@ -154,7 +157,7 @@ public final class NetworkModel implements FaultModel {
   public Forecaster forecaster(List<Question> asked) {
     double[][] table = new double[asked.size()][];
     for (int k = 0; k < table.length; k++) {
-      table[k] = chances.get(questions.indexOf(asked.get(k)));
+      table[k] = chances.get(asked.get(k).observable().id());
     }
     return (severity, value, spread) -> {
       int cause = FAULTS;
