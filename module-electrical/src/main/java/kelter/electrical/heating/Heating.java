@@ -69,7 +69,7 @@ public final class Heating implements Part {
         PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.values())
             .moves(mains(rating), CircuitFigure.MAINS.times(1 + mainsDeviation(rating)))
             .moves(
-                tolerance(rating),
+                group.rated() ? tolerance(rating) : usual(rating),
                 CircuitFigure.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
     HeatingCircuit circuit = HeatingCircuit.of(group);
     heater(model, group, circuit);
@@ -180,6 +180,19 @@ public final class Heating implements Part {
                     + " voltages, and the one that its power belongs to was taken"
                 : "heaters of one rating differ by 5 % in resistance, by 3 % where a service figure is"
                     + " known"));
+  }
+
+  /** One power that nobody stated moves all that follows from it. */
+  private static SharedQuantity usual(HeaterRating rating) {
+    return new SharedQuantity(
+        "heater-rating",
+        "resistance of this heater, whose rating is not stated: "
+            + QuantityFormat.plain(rating.power() / 1000)
+            + " kW at "
+            + QuantityFormat.plain(rating.voltage())
+            + " V, typical, within "
+            + percent(ofRating(rating)),
+        Source.fromMemory("power of heaters of such machines: usual, and half or twice that"));
   }
 
   private static String percent(double ratio) {

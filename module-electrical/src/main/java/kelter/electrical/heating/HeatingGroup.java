@@ -15,6 +15,7 @@ import kelter.electrical.rating.HeaterRating;
  * @param medium what it heats
  * @param balance what is heated along with water
  * @param rating what it has when it is in order
+ * @param rated whether its rating is stated; else it is a usual one
  * @param links its thermal links
  * @param relays its relays
  * @param sensors the temperature sensors that govern it
@@ -26,13 +27,14 @@ record HeatingGroup(
     Medium medium,
     HeatBalance balance,
     HeaterRating rating,
+    boolean rated,
     List<Component> links,
     List<Component> relays,
     List<Component> sensors,
     Optional<Component> supply,
     Optional<Component> cord) {
 
-  /** The group of a component; empty if it is no heater, or its rating is not known. */
+  /** The group of a component; empty if it is no heater. */
   static Optional<HeatingGroup> of(Appliance appliance, Component heater) {
     Optional<HeatingGroup> first = first(appliance);
     if (first.isEmpty() || first.get().heater == heater) {
@@ -41,7 +43,7 @@ record HeatingGroup(
     return alone(appliance, heater);
   }
 
-  /** The first group of an appliance; empty if it has no heater whose rating is known. */
+  /** The first group of an appliance; empty if it has no heater. */
   static Optional<HeatingGroup> first(Appliance appliance) {
     for (Component part : appliance.components()) {
       Optional<HeatingGroup> alone = alone(appliance, part);
@@ -54,27 +56,25 @@ record HeatingGroup(
 
   /** What a job has to say so that the parts of a heating circuit can be judged; may be empty. */
   static String missing(Appliance appliance) {
-    if (first(appliance).isPresent()) {
-      return "";
-    }
-    return Heater.isIn(appliance)
-        ? "state rated power and voltage of the heater, to whose circuit it belongs"
+    return first(appliance).isPresent()
+        ? ""
         : "list the heater to whose circuit it belongs, with its rated power and voltage";
   }
 
   private static Optional<HeatingGroup> alone(Appliance appliance, Component part) {
     Optional<Medium> medium = Medium.of(part.kind());
-    Optional<HeaterRating> rating =
-        medium.isPresent() ? HeaterRating.of(appliance, part) : Optional.empty();
-    if (rating.isEmpty()) {
+    if (medium.isEmpty()) {
       return Optional.empty();
     }
+    Optional<HeaterRating> rating = HeaterRating.of(appliance, part);
     return Optional.of(
         new HeatingGroup(
             part,
             medium.get(),
             HeatBalance.of(appliance.kind()),
-            rating.get(),
+            rating.orElseGet(
+                () -> HeaterRating.usual(appliance, part, medium.get().usualPower())),
+            rating.isPresent(),
             List.of(),
             List.of(),
             List.of(),
@@ -88,6 +88,7 @@ record HeatingGroup(
         medium,
         balance,
         rating,
+        rated,
         appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
         appliance.componentsOf(Relay.RELAY.id()),
         appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),

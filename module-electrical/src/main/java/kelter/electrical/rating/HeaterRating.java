@@ -51,6 +51,12 @@ public record HeaterRating(
    */
   public static final double HOT_OVER_COLD = 1.02;
 
+  /** The mains where nothing is stated, V; IEC 60038. */
+  private static final double USUAL_VOLTAGE = 230;
+
+  /** A factor of two either way holds nine of ten: ln 2 over the 0.95 quantile. */
+  private static final double USUAL_OPENNESS = Math.log(2) / 1.645;
+
   /** Half-width over standard deviation of a rectangular distribution (JCGM 100:2008, 4.3.7). */
   private static final double RECTANGULAR = Math.sqrt(3);
 
@@ -73,6 +79,23 @@ public record HeaterRating(
         coldStated
             ? byFigure(voltage.get(), input, cold, elements(heater))
             : byNameplate(voltage.get(), input.get(), elements(heater)));
+  }
+
+  /**
+   * The rating of a heater of which nothing is stated: a usual one, of which 90 of 100 lie between
+   * half its power and twice that; from memory.
+   *
+   * @param appliance the machine
+   * @param heater one of its heaters
+   * @param power a usual power of such heaters, W
+   * @return the rating, whose resistance is open by as much
+   */
+  public static HeaterRating usual(Appliance appliance, Component heater, double power) {
+    double voltage =
+        RatedInput.voltage(appliance, heater).map(RatedRange::meanSi).orElse(USUAL_VOLTAGE);
+    double cold = voltage * voltage / power / HOT_OVER_COLD;
+    return new HeaterRating(
+        voltage, power, cold, false, USUAL_OPENNESS, voltage, 0, elements(heater));
   }
 
   private static int elements(Component heater) {
