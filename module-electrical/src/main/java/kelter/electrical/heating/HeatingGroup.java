@@ -72,8 +72,7 @@ record HeatingGroup(
             part,
             medium.get(),
             HeatBalance.of(appliance.kind()),
-            rating.orElseGet(
-                () -> HeaterRating.usual(appliance, part, medium.get().usualPower())),
+            rating.orElseGet(() -> HeaterRating.usual(appliance, part, medium.get().usualPower())),
             rating.isPresent(),
             List.of(),
             List.of(),

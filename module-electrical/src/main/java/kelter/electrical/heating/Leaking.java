@@ -16,45 +16,32 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.insulation.EarthLeak;
 
 /**
- * The insulation by itself of what belongs to no heating circuit: of the whole appliance at its
- * plug where it has no heater whose rating is known, and of a heater without a rating. So every
- * insulation that can be read has a fault that explains a low one. The plug is looked at there too.
+ * The insulation of a whole appliance at its plug where that belongs to no heating circuit. So
+ * every insulation that can be read has a fault that explains a low one. The plug is looked at
+ * there too.
  */
 public final class Leaking implements Part {
 
   @Override
   public List<ComponentKind> kinds() {
-    return List.of(HeaterWords.WATER.kind(), HeaterWords.AIR.kind(), CordWords.CORD);
+    return List.of(CordWords.CORD);
   }
 
   @Override
-  public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
+  public Optional<FaultModel> faultModel(Appliance appliance, Component cord) {
     Optional<HeatingGroup> first = HeatingGroup.first(appliance);
-    Optional<Medium> medium = Medium.of(part.kind());
-    boolean inCircuit =
-        medium.isPresent()
-            ? HeatingGroup.of(appliance, part).isPresent()
-            : first.isPresent() && first.get().isMeasuredAt(part);
-    return inCircuit ? Optional.empty() : Optional.of(model(part, medium));
+    boolean inCircuit = first.isPresent() && first.get().isMeasuredAt(cord);
+    return inCircuit ? Optional.empty() : Optional.of(model(cord));
   }
 
-  private static FaultModel model(Component part, Optional<Medium> heated) {
-    PartModel model =
-        PartModel.of(part.id() + "-insulation", Electrical.PRIORS, CircuitFigure.values());
-    if (heated.isEmpty()) {
-      return model
-          .on(part, CordWords.CORD)
-          .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
-          .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
-          .looks(
-              CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
-          .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
-          .build();
-    }
-    return model
-        .on(part, heated.get().words().kind())
-        .faults(HeaterFaults.leaking(heated.get()))
-        .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
+  private static FaultModel model(Component cord) {
+    return PartModel.of(cord.id() + "-insulation", Electrical.PRIORS, CircuitFigure.values())
+        .on(cord, CordWords.CORD)
+        .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
+        .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
+        .looks(
+            CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
+        .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
         .build();
   }
 

@@ -10,9 +10,9 @@ import kelter.electrical.heater.HeatUp;
 /** What a heater heats, and what that does with the heat. Usual amounts are from memory. */
 enum Medium {
   /** Water, with what is heated along in a machine of the kind ({@link HeatBalance}). */
-  WATER(HeaterWords.WATER),
+  WATER(HeaterWords.WATER, 2000),
   /** Air. */
-  AIR(HeaterWords.AIR);
+  AIR(HeaterWords.AIR, 2300);
 
   /** Flow of air where nothing is stated, m³/s. */
   private static final double USUAL_AIRFLOW = 0.05;
@@ -27,6 +27,7 @@ enum Medium {
   private static final double GUESSED = 0.4;
 
   private final HeaterWords words;
+  private final double usualPower;
 
   /**
    * How a medium is warmed.
@@ -36,8 +37,9 @@ enum Medium {
    */
   record Warming(double byWatt, double uncertainty) {}
 
-  Medium(HeaterWords words) {
+  Medium(HeaterWords words, double usualPower) {
     this.words = words;
+    this.usualPower = usualPower;
   }
 
   /** What a kind of component heats; empty if it is no heater. */
@@ -51,6 +53,11 @@ enum Medium {
   /** What to mind near its heater. */
   Caution hot() {
     return this == AIR ? ElectricalCautions.HOT_PART : Caution.HOT_WATER;
+  }
+
+  /** A usual power of its heaters, W; from memory. */
+  double usualPower() {
+    return usualPower;
   }
 
   HeaterWords words() {

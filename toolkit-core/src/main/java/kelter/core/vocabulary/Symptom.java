@@ -42,6 +42,12 @@ public record Symptom(
     /** What has to be compared with how it was, or looked for; from memory. */
     public static final Misreports SUBTLE = new Misreports(0.05, 0.2, 0.05);
 
+    /**
+     * What happens slowly: compared with how it was, and told of what does not happen at all; from
+     * memory.
+     */
+    public static final Misreports OF_DEGREE = new Misreports(0.05, 0.2, 0.3);
+
     /** What the machine shows of itself; from memory. */
     public static final Misreports SHOWN = new Misreports(0.01, 0.05, 0.02);
 

@@ -85,8 +85,8 @@ public final class Symptoms {
               "Does it take much longer to fill than it did?",
               3,
               5.5,
-              Misreports.SUBTLE)
-          .hiddenBy(DOES_NOT_START, DOES_NOT_FILL);
+              Misreports.OF_DEGREE)
+          .hiddenBy(DOES_NOT_FILL);
 
   /** The machine fills without end. */
   public static final Symptom FILLS_WITHOUT_END =
@@ -117,8 +117,8 @@ public final class Symptoms {
               "Does it take more than twice the usual time to drain?",
               2,
               7.2,
-              Misreports.SUBTLE)
-          .hiddenBy(DOES_NOT_START, DOES_NOT_DRAIN);
+              Misreports.OF_DEGREE)
+          .hiddenBy(DOES_NOT_DRAIN);
 
   /** The machine leaves water in. */
   public static final Symptom WATER_LEFT =
@@ -164,8 +164,8 @@ public final class Symptoms {
               "Does it get warm, but take longer than it did?",
               3,
               10.5,
-              Misreports.SUBTLE)
-          .hiddenBy(DOES_NOT_START, STAYS_COLD);
+              Misreports.OF_DEGREE)
+          .hiddenBy(STAYS_COLD);
 
   /** The machine runs out of hot water early. */
   public static final Symptom RUNS_OUT_EARLY =
