@@ -6,13 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.job.Appliance;
+import kelter.core.job.Complaint;
 import kelter.core.job.Component;
+import kelter.core.job.Job;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
+import kelter.core.job.SymptomReport;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable.Type;
@@ -258,10 +264,29 @@ class HeatingTest {
     assertTrue(of(model, "heater.lint", 1, "heater.air-temperature-rise") > 1.3 * healthy);
   }
 
+  /** 230 V squared over 2 kW, cold 2 % less. */
   @Test
-  void aHeaterWithoutARatingHasNoModel() {
+  void aHeaterWithoutARatingIsAUsualOne() {
+    Appliance unrated = Jobs.appliance(Jobs.component("heater", "heater"));
+    FaultModel model = new Heating().faultModels(unrated).get(0);
+
+    assertEquals(25.9, of(model, "", 0, "heater.resistance"), 0.1);
     assertTrue(
-        new Heating().faultModels(Jobs.appliance(Jobs.component("heater", "heater"))).isEmpty());
+        model.shared().stream().anyMatch(s -> s.title().contains("not stated: 2 kW at 230 V")));
+  }
+
+  @Test
+  void whatTheOwnerSaysCountsBeforeAnyNameplateIsRead() {
+    Appliance unrated = Jobs.appliance(Jobs.component("heater", "heater"));
+    Complaint cold =
+        Complaint.UNSAID.with(new SymptomReport("stays-cold", SymptomReport.Answer.YES));
+    Job job = new Job("job-1", "", unrated, cold, List.of(), List.of(), Optional.empty());
+
+    Diagnosis said =
+        new DiagnosisEngine(EngineSettings.USUAL).diagnose(job, new Heating().faultModels(unrated));
+    assertEquals("heater.open", said.faults().get(0).fault().key());
+    assertTrue(said.faults().get(0).probability() > 0.5);
+    assertEquals("heater.resistance", said.next().get(0).question().key());
   }
 
   @Test
