@@ -43,6 +43,8 @@ class FaultPairsTest {
     assertEquals(
         Set.of(
             "heater.shorted-turns heater.open",
+            "heater.shorted-turns heater.aged",
+            "heater.open heater.aged",
             "heater.leaking heater.sheath-split",
             "sensor.reads-too-warm sensor.reads-too-cold",
             "sensor.reads-too-warm sensor.sensor-shorted",
@@ -62,6 +64,8 @@ class FaultPairsTest {
         Set.of(
             "air-heater.shorted-turns air-heater.open",
             "air-heater.element-open air-heater.open",
+            "air-heater.shorted-turns air-heater.aged",
+            "air-heater.open air-heater.aged",
             "air-heater.leaking air-heater.sheath-split"),
         apart(SampleMachines.DRYER));
   }
@@ -167,6 +171,7 @@ class FaultPairsTest {
   @ParameterizedTest
   @CsvSource({
     "heater.scaled, heater.wrong-part",
+    "heater.aged, supply.wrong-frequency",
     "relay.contact-burnt, link.open",
     "sensor.reads-too-warm, sensor.off-seat",
     "motor.seized, motor.damp",

@@ -79,6 +79,15 @@ public final class Jobs {
   }
 
   public static Appliance appliance(Component... components) {
+    return appliance(Optional.empty(), components);
+  }
+
+  /** A machine on whose nameplate the frequency stands, for instance {@code 50 Hz}. */
+  public static Appliance appliance(String frequency, Component... components) {
+    return appliance(Optional.of(RatedRange.parse(frequency, QuantityKind.FREQUENCY)), components);
+  }
+
+  private static Appliance appliance(Optional<RatedRange> frequency, Component... components) {
     return new Appliance(
         "washing-machine",
         "",
@@ -87,7 +96,7 @@ public final class Jobs {
         Optional.empty(),
         new Nameplate(
             Optional.of(RatedRange.parse("230 V", QuantityKind.VOLTAGE)),
-            Optional.empty(),
+            frequency,
             Optional.empty(),
             Optional.empty(),
             Optional.of(ProtectionClass.I)),

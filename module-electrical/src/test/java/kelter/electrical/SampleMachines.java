@@ -14,6 +14,7 @@ public final class SampleMachines {
   /** A machine that heats water. */
   public static final Appliance WASHER =
       Jobs.appliance(
+          "50 Hz",
           Jobs.heater(),
           Jobs.component("link", "thermal-link"),
           coil("relay", "relay", 200),

@@ -91,6 +91,9 @@ public final class Electrical {
   /** An ordinary meter on its alternating voltage range. */
   public static final Accuracy VOLTMETER = new Accuracy(0.01, 0.5);
 
+  /** A meter that shows the frequency to a tenth. */
+  public static final Accuracy FREQUENCY_METER = new Accuracy(0.001, 0.1);
+
   /**
    * An ordinary meter across a joint under load, on a range that bears the mains, since they lie
    * there once the joint opens.

@@ -7,6 +7,8 @@ import kelter.core.vocabulary.Proof;
 enum CircuitFigure implements Figure {
   /** Voltage at the outlet without load over the usual one, as a ratio. */
   MAINS(1),
+  /** Frequency at the outlet over the rated one, as a ratio. */
+  FREQUENCY(1),
   /** Share of it that is left under load. */
   REACHING(1),
   /** Cold resistance of the heater over that of its kind in order, as a ratio. */

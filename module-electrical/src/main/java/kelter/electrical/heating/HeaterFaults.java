@@ -60,6 +60,7 @@ final class HeaterFaults {
                 .wears(Wear.HEATER),
             group,
             line(0.95, 0.95)));
+    rows.add(aged(group));
     rows.add(leaking(medium));
     rows.add(split(medium));
     rows.add(hotTerminal(group));
@@ -87,6 +88,18 @@ final class HeaterFaults {
             .curedBy(renew(group.medium())),
         group,
         early(0.05, 0.75));
+  }
+
+  /** Years of heat make the wire thinner and its alloy another; how far it gets is from memory. */
+  private static FaultRow aged(HeatingGroup group) {
+    return HeatSymptoms.slow(
+        fault("aged", "element of the heater aged: its resistance has risen", 0.01)
+            .changes(CircuitFigure.RESISTANCE.times(1.15))
+            .apartFrom("open", "shorted-turns")
+            .curedBy(renew(group.medium()))
+            .wears(Wear.HEATER),
+        group,
+        line(0, 0.3));
   }
 
   /** The more elements there are, the less one of them is missed. */

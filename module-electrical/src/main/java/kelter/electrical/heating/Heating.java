@@ -24,6 +24,7 @@ import kelter.electrical.heating.Operation.OfReading;
 import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.rating.CordConductor;
 import kelter.electrical.rating.HeaterRating;
+import kelter.electrical.rating.RatedFrequency;
 
 /**
  * The heating of an appliance: heater, thermal links, relays, temperature sensors, supply and cord.
@@ -60,10 +61,11 @@ public final class Heating implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component heater) {
     return Medium.of(heater.kind()).isEmpty()
         ? Optional.empty()
-        : HeatingGroup.of(appliance, heater).map(Heating::model);
+        : HeatingGroup.of(appliance, heater)
+            .map(group -> model(group, RatedFrequency.of(appliance.nameplate().frequency())));
   }
 
-  private static FaultModel model(HeatingGroup group) {
+  private static FaultModel model(HeatingGroup group, Optional<RatedFrequency> frequency) {
     HeaterRating rating = group.rating();
     PartModel model =
         PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.values())
@@ -83,7 +85,7 @@ public final class Heating implements Part {
       TemperatureSensor.addTo(model, sensor, group);
     }
     if (group.supply().isPresent()) {
-      MainsSupply.addTo(model, group, circuit);
+      MainsSupply.addTo(model, group, circuit, frequency);
     } else {
       model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage(group));
     }

@@ -9,16 +9,19 @@ import java.util.Optional;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
+import kelter.core.check.Limits;
 import kelter.core.check.Measured;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
+import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
@@ -28,6 +31,7 @@ import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
+import kelter.electrical.rating.RatedFrequency;
 import kelter.electrical.rating.SupplyNet;
 
 /** The outlet and what is behind it; mended by a licensed electrician only. */
@@ -48,6 +52,20 @@ public final class MainsSupply implements Part {
                   + " stays closed.")
           .by(Electrical.live(6, Electrical.VOLTMETER, ElectricalCautions.FIXED_WIRING));
 
+  static final Observable FREQUENCY =
+      Observable.named("frequency", "frequency of the supply")
+          .quantity(QuantityKind.FREQUENCY, 0, 500)
+          .how(
+              "Read a plug-in meter at the outlet that shows the frequency, or a multimeter on its"
+                  + " frequency range through a measuring adapter; the outlet stays closed.")
+          .by(Electrical.running(2, Electrical.FREQUENCY_METER, ElectricalCautions.FIXED_WIRING));
+
+  /** How far mains are from their frequency, and so the limits of the check, as a ratio. */
+  private static final double OFF_FREQUENCY = 0.01;
+
+  /** How far mains in order differ from their frequency, Hz; from memory. */
+  private static final double HERTZ = 0.1;
+
   private static final String TITLE = "supply voltage against the range of the net";
 
   private static final Source NO_NET =
@@ -56,13 +74,16 @@ public final class MainsSupply implements Part {
   private static final String ONE_READING =
       "one reading is a hint only: the range holds for means over minutes";
 
+  private static final String ISLANDED =
+      "on public mains; a generator or an inverter by itself may stray further";
+
   private static final String TWO_NETS =
       "; the job does not tell which of two nets it is: state the frequency and the voltage of the"
           + " outlet";
 
   static final ComponentKind SUPPLY =
       new ComponentKind(
-          "supply", "supply at the outlet", List.of(IDLE, LOADED), List.of(), List.of());
+          "supply", "supply at the outlet", List.of(IDLE, LOADED, FREQUENCY), List.of(), List.of());
 
   @Override
   public List<ComponentKind> kinds() {
@@ -80,7 +101,9 @@ public final class MainsSupply implements Part {
         LimitCheck.named("supply-idle", "Is the supply within its range?")
             .on(SUPPLY, IDLE, MainsSupply::voltage),
         LimitCheck.named("supply-loaded", "Is the supply within its range under load?")
-            .on(SUPPLY, LOADED, MainsSupply::voltage));
+            .on(SUPPLY, LOADED, MainsSupply::voltage),
+        LimitCheck.named("supply-frequency", "Has the supply the frequency of the nameplate?")
+            .on(SUPPLY, FREQUENCY, MainsSupply::frequency));
   }
 
   /**
@@ -104,6 +127,33 @@ public final class MainsSupply implements Part {
         rated.get().isRange() && !isOfOneNet(rated.get())
             ? ofTheNameplate(rated.get())
             : ofAnUnknownNet(nameplate));
+  }
+
+  /**
+   * The frequency at the outlet: 1 % to either side of the rated one, in which public mains in
+   * Europe lie for 99.5 % of a year.
+   */
+  private static Optional<Allowed> frequency(Measured measured) {
+    String title = "frequency of the supply against the rated one";
+    Source source =
+        Source.fromMemory("EN 50160: 50 Hz within 1 % for 99.5 % of a year; taken for 60 Hz too");
+    return Optional.of(
+        measured
+            .appliance()
+            .nameplate()
+            .frequency()
+            .map(rated -> Allowed.of(title, source, about(rated)).resting(ISLANDED))
+            .orElseGet(
+                () ->
+                    Allowed.without(
+                        title,
+                        source,
+                        "the nameplate of the machine in the job has no frequency: state it")));
+  }
+
+  private static Limits about(RatedRange rated) {
+    return new Limits(
+        rated.low().si() * (1 - OFF_FREQUENCY), rated.high().si() * (1 + OFF_FREQUENCY));
   }
 
   /** Whether a range is what one net has, on the frequency of which everything depends. */
@@ -142,13 +192,26 @@ public final class MainsSupply implements Part {
   }
 
   /** Puts it into the model of a circuit. */
-  static void addTo(PartModel model, HeatingGroup group, HeatingCircuit circuit) {
+  static void addTo(
+      PartModel model,
+      HeatingGroup group,
+      HeatingCircuit circuit,
+      Optional<RatedFrequency> frequency) {
     model
         .on(group.supply().orElseThrow(), SUPPLY)
         .faults(lowVoltage(group), highVoltage())
         .under(circuit)
         .observe(IDLE, Operation::idle, circuit.fromReadingToReading())
         .observe(LOADED, Operation::supply, circuit.fromReadingToReading());
+    if (frequency.isPresent()) {
+      double rated = frequency.get().hertz();
+      model
+          .faults(wrongFrequency(frequency.get()))
+          .looks(
+              FREQUENCY,
+              state -> rated * state.of(CircuitFigure.FREQUENCY),
+              Spread.constant(HERTZ));
+    }
   }
 
   /**
@@ -172,6 +235,35 @@ public final class MainsSupply implements Part {
             .wears(Wear.WIRE),
         group,
         early(0.05, 0.75));
+  }
+
+  /**
+   * It is the other frequency or it is not, whatever the severity. A heater does not mind; motors,
+   * pumps and clocks do. All from memory.
+   */
+  private static FaultRow wrongFrequency(RatedFrequency rated) {
+    return fault("wrong-frequency", title(rated), 0.001)
+        .changes(CircuitFigure.FREQUENCY.becomes(rated.ratio()))
+        .makes(Symptoms.LOUD, 0.4, 0.4)
+        .makes(Symptoms.DOES_NOT_SPIN, 0.15, 0.15)
+        .makes(Symptoms.TOO_HOT, 0.05, 0.05)
+        .curedBy(
+            Work.byHand(
+                "mend-frequency",
+                "run it on a supply of the rated frequency: another outlet, or generator or inverter"
+                    + " set to it",
+                20,
+                0.7,
+                Caution.UNPLUG,
+                ElectricalCautions.FIXED_WIRING));
+  }
+
+  private static String title(RatedFrequency rated) {
+    return "supply at "
+        + QuantityFormat.plain(rated.other())
+        + " Hz for a machine of "
+        + QuantityFormat.plain(rated.hertz())
+        + " Hz";
   }
 
   /** With a lost neutral the voltage is anything between that of a phase and of two. */

@@ -24,6 +24,9 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Observable.Type;
 import kelter.electrical.Jobs;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HeatingTest {
 
@@ -182,6 +185,115 @@ class HeatingTest {
     assertEquals(306.7, of(model, "supply.high-voltage", severity, "supply.voltage-idle"), 0.1);
     double power = of(model, "supply.high-voltage", severity, "heater.power");
     assertEquals(16.0 / 9, power / healthy, 0.001);
+  }
+
+  /**
+   * Ohm's and Joule's laws: 26.45 Ohm hot and 15 % more are 30.42 Ohm, which take 7.561 A and 1739
+   * W from 230 V: the power falls by 1/1.15, since the voltage stays.
+   */
+  @Test
+  void anAgedElementTakesLessFromTheSameVoltage() {
+    FaultModel model = model(WASHER);
+    assertEquals(26.45 / 1.02 * 1.15, of(model, "heater.aged", 1, "heater.resistance"), 0.01);
+    assertEquals(7.561, of(model, "heater.aged", 1, "heater.current"), 0.02);
+    assertEquals(1739, of(model, "heater.aged", 1, "heater.power"), 10);
+    assertEquals(230, of(model, "heater.aged", 1, "heater.voltage"), 1);
+    // Half as bad: 7.5 % more resistance, 2000/1.075 W.
+    assertEquals(1860, of(model, "heater.aged", 0.5, "heater.power"), 10);
+  }
+
+  /** Joule's law: at 207 V, 0.9 of the rated voltage, an aged element has 0.81/1.15 of 2000 W. */
+  @Test
+  void anAgedElementAtAStatedVoltageHasThatVoltageSquaredOverItsResistance() {
+    FaultModel model = model(WASHER);
+    Question power =
+        model.questions().stream()
+            .filter(q -> q.observable().id().equals("power"))
+            .findFirst()
+            .orElseThrow();
+    Question at207 =
+        new Question(
+            power.component(),
+            power.observable(),
+            new kelter.core.job.Conditions(
+                Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE))));
+    double[] state = none(model);
+    for (int i = 0; i < model.faults().size(); i++) {
+      state[i] = model.faults().get(i).key().equals("heater.aged") ? 1 : 0;
+    }
+    double[] value = new double[1];
+    model.forecaster(List.of(at207)).forecast(state, value, new double[1]);
+    assertEquals(1409, value[0], 10);
+  }
+
+  /** Renewing the heater is what cures it; the owner notices three of ten at worst. */
+  @Test
+  void anAgedElementHeatsSlowlyAndIsRenewed() {
+    for (Appliance machine : List.of(WASHER, DRYER)) {
+      Fault aged = fault(model(machine), "heater.aged");
+      assertEquals(
+          List.of("renew-heater"), aged.remedies().stream().map(remedy -> remedy.id()).toList());
+      assertEquals(0.3, chance(aged, "heats-slowly", 1), 1e-12);
+      assertTrue(chance(aged, "heats-slowly", 0.01) < 0.01);
+    }
+  }
+
+  private static Fault fault(FaultModel model, String key) {
+    return model.faults().stream().filter(f -> f.key().equals(key)).findFirst().orElseThrow();
+  }
+
+  private static double chance(Fault fault, String symptom, double severity) {
+    return fault.symptoms().stream()
+        .filter(made -> made.symptom().equals(symptom))
+        .findFirst()
+        .orElseThrow()
+        .at(severity);
+  }
+
+  /** 50 Hz for 60 Hz and the reverse, at any severity; a heater takes from both the same. */
+  @ParameterizedTest
+  @CsvSource({"50 Hz, 50, 60", "60 Hz, 60, 50"})
+  void theSupplyHasTheRatedFrequencyOrTheOther(String rated, double right, double wrong) {
+    FaultModel model = model(supplied(rated));
+    assertEquals(right, of(model, "", 0, "supply.frequency"), 1e-9);
+    for (double severity : new double[] {1e-6, 0.5, 1}) {
+      assertEquals(wrong, of(model, "supply.wrong-frequency", severity, "supply.frequency"), 1e-9);
+    }
+    assertEquals(
+        of(model, "", 0, "heater.power"),
+        of(model, "supply.wrong-frequency", 1, "heater.power"),
+        0);
+    assertEquals(0.4, chance(fault(model, "supply.wrong-frequency"), "loud", 0.01), 1e-12);
+  }
+
+  /** A machine for both, or for neither of the public mains, has no other one to be wrong on. */
+  @ParameterizedTest
+  @ValueSource(strings = {"50/60 Hz", "50-60 Hz", "400 Hz"})
+  void aMachineWithoutOneFrequencyIsOnNoWrongOne(String rated) {
+    assertNoWrongFrequency(model(supplied(rated)));
+  }
+
+  @Test
+  void aMachineThatStatesNoFrequencyIsOnNoWrongOne() {
+    assertNoWrongFrequency(model(WASHER));
+  }
+
+  private static Appliance supplied(String frequency) {
+    return Jobs.appliance(frequency, Jobs.heater(), Jobs.component("supply", "supply"));
+  }
+
+  private static void assertNoWrongFrequency(FaultModel model) {
+    assertTrue(model.faults().stream().noneMatch(f -> f.id().equals("wrong-frequency")));
+    assertTrue(model.questions().stream().noneMatch(q -> q.observable().id().equals("frequency")));
+  }
+
+  @Test
+  void whatIsOnTheWrongFrequencyMayHaveAnyOtherFaultToo() {
+    FaultModel model = model(supplied("50 Hz"));
+    int wrong = model.faults().indexOf(fault(model, "supply.wrong-frequency"));
+    for (int i = 0; i < model.faults().size(); i++) {
+      assertTrue(i == wrong || model.mayMeet(i, wrong), model.faults().get(i).key());
+    }
   }
 
   private static final Appliance PLUGGED =
