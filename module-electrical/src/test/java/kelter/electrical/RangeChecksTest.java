@@ -129,6 +129,37 @@ class RangeChecksTest {
     assertEquals(high, finding.limits().high(), 1e-9);
   }
 
+  /** EN 50160 (from memory): within 1 % for 99.5 % of a year, 49.5 Hz to 50.5 Hz. */
+  @ParameterizedTest
+  @CsvSource({
+    "50 Hz, 50, 49.5, 50.5, CONFORMS",
+    "50 Hz, 60, 49.5, 50.5, DOES_NOT_CONFORM",
+    "60 Hz, 60, 59.4, 60.6, CONFORMS",
+    "60 Hz, 50, 59.4, 60.6, DOES_NOT_CONFORM",
+    "50/60 Hz, 60, 49.5, 60.6, CONFORMS"
+  })
+  void theFrequencyOfTheSupplyIsThatOfTheNameplate(
+      String rated, double hertz, double low, double high, Verdict verdict) {
+    Finding finding = frequency(rated, hertz);
+    assertEquals(low, finding.limits().low(), 1e-9);
+    assertEquals(high, finding.limits().high(), 1e-9);
+    assertEquals(verdict, finding.verdict());
+  }
+
+  @Test
+  void aFrequencyIsHeldAgainstNothingWhereTheNameplateStatesNone() {
+    Finding finding = frequency(null, 60);
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("frequency"), finding.remark());
+  }
+
+  private static Finding frequency(String rated, double hertz) {
+    return only(
+        machine("230 V", rated, Jobs.component("supply", "supply")),
+        Jobs.measurement(
+            "supply", "frequency", Jobs.value(hertz, "Hz", QuantityKind.FREQUENCY, 0.01)));
+  }
+
   private static Finding supply(String voltage, String frequency, double volt) {
     return only(
         machine(voltage, frequency, Jobs.component("supply", "supply")),

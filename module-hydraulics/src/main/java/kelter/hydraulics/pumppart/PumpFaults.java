@@ -27,7 +27,7 @@ public record PumpFaults(String pump) {
   static final double LOCKED = 100;
 
   /** The share of the head that blocked vanes cost at most. */
-  private static final double MOST_HEAD_LOST = 2 / 3.0;
+  private static final double MOST_HEAD_LOST = 0.9;
 
   private static final Caution LIVE =
       new Caution(
@@ -58,8 +58,9 @@ public record PumpFaults(String pump) {
 
   /**
    * Something is wound round or stuck between the vanes: at worst 95 % of the passages are closed.
-   * How much head that costs depends on where it sits: at worst anything up to two thirds, one as
-   * likely as the other, which is a third on the mean.
+   * How much head that costs depends on where it sits, and what is wound round all vanes leaves
+   * next to none: at worst anything up to nine tenths is lost, one as likely as the other, which is
+   * 45 % on the mean.
    *
    * @param prior the prior
    * @param louder how much louder at worst
