@@ -413,8 +413,8 @@ class FaultModelTest {
   }
 
   /**
-   * What blocked vanes cost in head depends on where the debris sits: anything up to nine tenths,
-   * so that neither a tenth nor nine tenths is a surprise (two standard deviations).
+   * What blocked vanes cost in head depends on where the debris sits: at worst anything up to all
+   * of it, so that neither a tenth nor nine tenths is a surprise (two standard deviations).
    */
   @Test
   void lostHeadOfBlockedVanesIsOpen() {

@@ -1,6 +1,7 @@
 package kelter.hydraulics.pumppart;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.square;
 
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -27,7 +28,7 @@ public record PumpFaults(String pump) {
   static final double LOCKED = 100;
 
   /** The share of the head that blocked vanes cost at most. */
-  private static final double MOST_HEAD_LOST = 0.9;
+  private static final double MOST_HEAD_LOST = 1;
 
   private static final Caution LIVE =
       new Caution(
@@ -58,9 +59,9 @@ public record PumpFaults(String pump) {
 
   /**
    * Something is wound round or stuck between the vanes: at worst 95 % of the passages are closed.
-   * How much head that costs depends on where it sits, and what is wound round all vanes leaves
-   * next to none: at worst anything up to nine tenths is lost, one as likely as the other, which is
-   * 45 % on the mean.
+   * How much head that costs depends on where it sits, and shows late: at worst anything up to all
+   * of it, where it is wound round every vane, one as likely as the other, which is half on the
+   * mean.
    *
    * @param prior the prior
    * @param louder how much louder at worst
@@ -71,8 +72,8 @@ public record PumpFaults(String pump) {
     return FaultRow.fault("passages-blocked", "vane passages of the " + pump + " blocked", prior)
         .changes(
             PumpFigure.OPEN_PASSAGES.times(0.05),
-            PumpFigure.HEAD.times(1 - MOST_HEAD_LOST / 2),
-            PumpFigure.HEAD_OPEN.plus(MOST_HEAD_LOST / Math.sqrt(12)),
+            PumpFigure.HEAD.times(square(1, 1 - MOST_HEAD_LOST / 2)),
+            PumpFigure.HEAD_OPEN.plus(square(0, MOST_HEAD_LOST / Math.sqrt(12))),
             PumpFigure.LOUDNESS.plus(louder),
             PumpFigure.DEBRIS.plus(0.85),
             PumpFigure.STIFFNESS.plus(stiffer))
