@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.symptom.exact.JointState;
 import kelter.core.vocabulary.Symptom;
@@ -26,17 +25,24 @@ final class NextQuestions {
 
   private final JointPosterior posterior;
   private final List<JointState> joints;
-  private final Map<String, Symptom> known = new HashMap<>();
+  private final List<Symptom> symptoms;
+  private final Map<String, Integer> place = new HashMap<>();
   private final List<SymptomChances> chances = new ArrayList<>();
+
+  /** For each group and state, once asked for, with which chances it makes the symptoms. */
+  private final double[][][] means;
 
   private NextQuestions(JointPosterior posterior, List<JointState> joints, List<Symptom> symptoms) {
     this.posterior = posterior;
     this.joints = joints.stream().filter(j -> j.probability() > NEGLIGIBLE).toList();
+    this.symptoms = symptoms;
     for (Symptom symptom : symptoms) {
-      known.put(symptom.id(), symptom);
+      place.put(symptom.id(), place.size());
     }
+    this.means = new double[posterior.groups().size()][][];
     for (Group group : posterior.groups()) {
-      chances.add(new SymptomChances(group, List.of()));
+      means[chances.size()] = new double[group.states()][];
+      chances.add(new SymptomChances(group, symptoms));
     }
   }
 
@@ -90,7 +96,7 @@ final class NextQuestions {
   private double yes(Symptom symptom, int[] states) {
     double masked = 0;
     for (String masker : symptom.maskedBy()) {
-      masked = 1 - (1 - masked) * (1 - there(known.get(masker), states));
+      masked = 1 - (1 - masked) * (1 - there(symptoms.get(place.get(masker)), states));
     }
     double there = there(symptom, states);
     Symptom.Misreports wrong = symptom.misreports();
@@ -103,25 +109,25 @@ final class NextQuestions {
     double absent = 1;
     boolean sound = states != null;
     for (int g = 0; g < chances.size(); g++) {
-      absent *= 1 - made(g, symptom.id(), states);
+      absent *= 1 - made(g, place.get(symptom.id()), states);
       sound &= states != null && states[g] == Group.HEALTHY;
     }
     return 1 - absent * (1 - (sound ? symptom.amongUnfounded() : symptom.leak()));
   }
 
-  private double made(int g, String symptom, int[] states) {
+  private double made(int g, int symptom, int[] states) {
     Group group = posterior.groups().get(g);
     if (states != null) {
-      return chances.get(g).mean(states[g], symptom, posterior.shares(g, states[g]));
+      int state = states[g];
+      if (means[g][state] == null) {
+        means[g][state] = chances.get(g).means(state, posterior.shares(g, state));
+      }
+      return means[g][state][symptom];
     }
     double sum = 0;
     for (int fault = 0; fault < group.faults().size(); fault++) {
-      for (FaultSymptom each : group.faults().get(fault).symptoms()) {
-        sum +=
-            each.symptom().equals(symptom)
-                ? posterior.fault(g, fault) * each.at(FaultSymptom.MIDDLE)
-                : 0;
-      }
+      double middle = chances.get(g).middle(fault, symptom);
+      sum += middle > 0 ? posterior.fault(g, fault) * middle : 0;
     }
     return Math.min(1, sum);
   }

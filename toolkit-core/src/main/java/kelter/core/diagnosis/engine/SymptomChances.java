@@ -2,7 +2,6 @@ package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.List;
-import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.symptom.GroupChances;
@@ -65,15 +64,20 @@ final class SymptomChances {
       return new StateChances.PairOf(logWeight, faults[0] + 1, faults[1] + 1);
     }
     double[] shares = symptoms.isEmpty() ? new double[] {1} : group.shares(state);
+    return new StateChances.Nodes(logWeight, shares, together(state, shares.length));
+  }
+
+  /** For each symptom the chances at the nodes of a state; null where it does not make it. */
+  private double[][] together(int state, int nodes) {
     double[][] chance = new double[symptoms.size()][];
-    for (int fault : faults) {
+    for (int fault : group.faultsOf(state)) {
       for (int i = 0; i < chance.length; i++) {
         if (made[fault][i] != null) {
-          chance[i] = together(chance[i], alone(state, fault, made[fault][i], shares.length));
+          chance[i] = together(chance[i], alone(state, fault, made[fault][i], nodes));
         }
       }
     }
-    return new StateChances.Nodes(logWeight, shares, chance);
+    return chance;
   }
 
   private double[] alone(int state, int fault, FaultSymptom symptom, int nodes) {
@@ -113,45 +117,26 @@ final class SymptomChances {
   }
 
   /**
-   * The mean chance that a state makes a symptom, whether that is weighed or not.
+   * The mean chances with which a state makes symptoms.
    *
    * @param state the state
-   * @param symptom the id of the symptom
    * @param shares the shares of the nodes of the state
+   * @return for each symptom its chance, in their order
    */
-  double mean(int state, String symptom, double[] shares) {
-    double sum = 0;
-    if (state == group.unexplainedState()) {
-      return meanUnexplained(symptom);
-    }
-    for (int node = 0; node < shares.length; node++) {
-      double absent = 1;
-      for (int fault : group.faultsOf(state)) {
-        FaultSymptom own = of(group.faults().get(fault), symptom);
-        absent *= own == null ? 1 : 1 - own.at(group.severityAt(state, node, fault));
-      }
-      sum += shares[node] * (1 - absent);
-    }
-    return sum;
-  }
-
-  private double meanUnexplained(String symptom) {
-    double mass = 0;
-    double sum = 0;
-    for (int fault = 0; fault < group.faults().size(); fault++) {
-      FaultSymptom own = of(group.faults().get(fault), symptom);
-      mass += group.prior(fault);
-      sum += own == null ? 0 : group.prior(fault) * own.at(FaultSymptom.MIDDLE);
-    }
-    return sum / mass;
-  }
-
-  private static FaultSymptom of(Fault fault, String symptom) {
-    for (FaultSymptom each : fault.symptoms()) {
-      if (each.symptom().equals(symptom)) {
-        return each;
+  double[] means(int state, double[] shares) {
+    double[] means = new double[symptoms.size()];
+    double[][] chance =
+        state == group.unexplainedState() ? unexplained() : together(state, shares.length);
+    for (int i = 0; i < means.length; i++) {
+      for (int node = 0; chance[i] != null && node < shares.length; node++) {
+        means[i] += shares[node] * chance[i][node];
       }
     }
-    return null;
+    return means;
+  }
+
+  /** The chances of a symptom in the middle of a fault; 0 where it makes none. */
+  double middle(int fault, int symptom) {
+    return made[fault][symptom] == null ? 0 : made[fault][symptom].at(FaultSymptom.MIDDLE);
   }
 }
