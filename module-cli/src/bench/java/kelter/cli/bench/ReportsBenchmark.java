@@ -63,7 +63,7 @@ public class ReportsBenchmark {
   @Setup
   public void prepare() {
     Workshop workshop = Workshop.of(ServiceLoader.load(CalculationModule.class));
-    Job read = workshop.read(Path.of("demo/jobs/washer-extractor.json"));
+    Job read = workshop.read(Path.of("../demo/jobs/washer-extractor.json"));
     models = new ArrayList<>();
     for (CalculationModule module : workshop.modules()) {
       models.addAll(module.parts().faultModels(read.appliance()));
