@@ -115,6 +115,9 @@ final class DiagnoseCommand implements Command {
     if (isOnlyAssumed(machine.job())) {
       notes.add(COMPLAINT_ASSUMED);
     }
+    for (String standIn : machine.standIns()) {
+      notes.add("Taken: " + standIn + "; state it in the job if you can.");
+    }
     List<String> rest = machine.notAssessed();
     if (!rest.isEmpty()) {
       notes.add(

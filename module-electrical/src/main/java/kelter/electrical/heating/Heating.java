@@ -71,7 +71,7 @@ public final class Heating implements Part {
         PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.values())
             .moves(mains(rating), CircuitFigure.MAINS.times(1 + mainsDeviation(rating)))
             .moves(
-                group.rated() ? tolerance(rating) : usual(rating),
+                group.rated() ? tolerance(rating) : usual(group.heater().id(), rating),
                 CircuitFigure.TOLERANCE.times(Course.power(1, 1 + ofRating(rating))));
     HeatingCircuit circuit = HeatingCircuit.of(group);
     heater(model, group, circuit);
@@ -185,16 +185,19 @@ public final class Heating implements Part {
   }
 
   /** One power that nobody stated moves all that follows from it. */
-  private static SharedQuantity usual(HeaterRating rating) {
+  private static SharedQuantity usual(String heater, HeaterRating rating) {
     return new SharedQuantity(
         "heater-rating",
-        "resistance of this heater, whose rating is not stated: "
+        "resistance of "
+            + heater
+            + ", whose rating is not stated: "
             + QuantityFormat.plain(rating.power() / 1000)
             + " kW at "
             + QuantityFormat.plain(rating.voltage())
             + " V, typical, within "
             + percent(ofRating(rating)),
-        Source.fromMemory("power of heaters of such machines: usual, and half or twice that"));
+        Source.fromMemory("power of heaters of such machines: usual, and half or twice that"),
+        true);
   }
 
   private static String percent(double ratio) {

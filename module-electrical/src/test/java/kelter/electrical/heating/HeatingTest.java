@@ -384,7 +384,8 @@ class HeatingTest {
 
     assertEquals(25.9, of(model, "", 0, "heater.resistance"), 0.1);
     assertTrue(
-        model.shared().stream().anyMatch(s -> s.title().contains("not stated: 2 kW at 230 V")));
+        model.shared().stream()
+            .anyMatch(s -> s.standsIn() && s.title().contains("not stated: 2 kW at 230 V")));
   }
 
   @Test

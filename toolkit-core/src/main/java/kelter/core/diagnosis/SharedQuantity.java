@@ -13,8 +13,20 @@ import kelter.core.vocabulary.Ids;
  * @param id a word for it, unique in the model
  * @param title the words for a person, with its standard deviation and unit
  * @param source where the standard deviation comes from
+ * @param standsIn whether it stands in for a figure that the job could state, so that it is told
  */
-public record SharedQuantity(String id, String title, Source source) {
+public record SharedQuantity(String id, String title, Source source, boolean standsIn) {
+
+  /**
+   * A quantity that no job states.
+   *
+   * @param id a word for it, unique in the model
+   * @param title the words for a person, with its standard deviation and unit
+   * @param source where the standard deviation comes from
+   */
+  public SharedQuantity(String id, String title, Source source) {
+    this(id, title, source, false);
+  }
 
   /** Checks the id. */
   public SharedQuantity {

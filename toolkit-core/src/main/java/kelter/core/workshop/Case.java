@@ -21,6 +21,7 @@ import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.model.ModelDefect;
 import kelter.core.job.Component;
@@ -218,6 +219,23 @@ public final class Case {
       }
     }
     return rest;
+  }
+
+  /**
+   * What stands in for figures that the job could state and does not.
+   *
+   * @return the words for a person with their standing, in the order of the models
+   */
+  public List<String> standIns() {
+    List<String> told = new ArrayList<>();
+    for (FaultModel model : knowledge().models()) {
+      for (SharedQuantity quantity : model.shared()) {
+        if (quantity.standsIn()) {
+          told.add(quantity.title() + " (" + quantity.source().standing().words() + ")");
+        }
+      }
+    }
+    return told;
   }
 
   private String whyNot(Component component) {
