@@ -15,6 +15,7 @@ module kelter.core {
   requires org.apache.commons.rng.sampling;
   requires org.apache.commons.statistics.distribution;
 
+  exports kelter.core.catalogue;
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.diagnosis.engine;

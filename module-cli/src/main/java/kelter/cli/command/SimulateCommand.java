@@ -3,25 +3,23 @@ package kelter.cli.command;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import kelter.cli.json.SimulationJson;
 import kelter.cli.simulation.SimulationText;
-import kelter.cli.template.Template;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
+import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.simulation.SimulationPlan;
 import kelter.core.diagnosis.simulation.SimulationReport;
-import kelter.core.file.JobFile;
 import kelter.core.job.Appliance;
+import kelter.core.job.Nameplate;
 import kelter.core.problem.InputException;
-import kelter.core.quantity.Nearest;
 import kelter.core.workshop.Workshop;
 
 /** {@code kelter simulate JOB-or-KIND}: how good the diagnosis is, on machines that are drawn. */
@@ -100,7 +98,7 @@ final class SimulateCommand implements Command {
     SimulationPlan plan;
     SimulationReport report;
     try {
-      plan = plan(invocation, workshop);
+      plan = plan(invocation, workshop, appliance);
       report = workshop.simulate(appliance, 1 + wrongBy, plan, progress(plan.jobs(), terminal));
     } catch (IllegalArgumentException unusable) {
       throw new InputException(what, unusable.getMessage(), "");
@@ -113,7 +111,8 @@ final class SimulateCommand implements Command {
         () -> SimulationText.of(appliance, plan, wrongBy, report, terminal));
   }
 
-  private static SimulationPlan plan(Invocation invocation, Workshop workshop) {
+  private static SimulationPlan plan(
+      Invocation invocation, Workshop workshop, Appliance appliance) {
     Given given = invocation.given();
     int jobs = given.count(JOBS, USUAL_JOBS);
     return new SimulationPlan(
@@ -124,7 +123,7 @@ final class SimulateCommand implements Command {
         given.count(
             THREADS,
             Math.min(SimulationPlan.MOST_THREADS, Runtime.getRuntime().availableProcessors())),
-        workshop.world());
+        workshop.world(appliance));
   }
 
   private static IntConsumer progress(int jobs, Terminal terminal) {
@@ -137,21 +136,20 @@ final class SimulateCommand implements Command {
   }
 
   private static Appliance appliance(String what, Invocation invocation) {
-    if (Template.kinds().contains(what)) {
-      Workshop workshop = invocation.workshop();
-      String text = Template.of(what, LocalDate.EPOCH.toString(), workshop.vocabulary());
-      return JobFile.parse(text, workshop.vocabulary()).job().appliance();
-    }
     if (isFile(what)) {
       return invocation.job().appliance();
     }
-    List<String> kinds = new ArrayList<>(Template.kinds());
-    throw new InputException(
-        what,
-        "is neither a job file nor a known kind of appliance",
-        Nearest.of(what, kinds)
-            .map(near -> "did you mean '" + near + "'?")
-            .orElse("known kinds: " + String.join(", ", kinds)));
+    Workshop workshop = invocation.workshop();
+    Optional<Kind> kind = KindWords.kind(what, workshop.kinds());
+    return workshop.whole(
+        new Appliance(
+            kind.map(Kind::id).orElse(KindWords.OTHER),
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of()));
   }
 
   private static boolean isFile(String what) {

@@ -14,10 +14,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import kelter.cli.template.Template;
 import kelter.cli.wiring.Found;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
+import kelter.core.file.KindFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Complaint;
@@ -139,10 +139,12 @@ class JobVersionsTest {
     var schema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(JobFile.schema(), InputFormat.JSON);
-    for (String kind : Template.kinds()) {
-      String text = Template.of(kind, "2026-11-02", WORDS);
+    for (String kind : KindFile.shipped()) {
+      String text = Console.run("new", kind, "--all").out();
       assertEquals(List.of(), schema.validate(text, InputFormat.JSON), kind);
       assertEquals(Complaint.UNSAID, JobFile.parse(text, WORDS).job().complaint(), kind);
+      String shortForm = Console.run("new", kind, "-s", "loud=no", "--age", "3 a").out();
+      assertEquals(List.of(), schema.validate(shortForm, InputFormat.JSON), kind);
     }
     try (Stream<Path> jobs = Files.list(DEMO.resolve("jobs"))) {
       for (Path job : jobs.toList()) {
@@ -158,7 +160,7 @@ class JobVersionsTest {
   /** What a template offers to ask and to state is what a job may say. */
   @Test
   void theSymptomsOfATemplateCanBeAnswered() {
-    String text = Template.of("tumble-dryer", "2026-11-02", WORDS);
+    String text = Console.run("new", "tumble-dryer", "--all").out();
     JobDocument answered = JobFile.parse(text.replace("\"not asked\"", "\"no\""), WORDS);
     List<String> asked =
         answered.job().complaint().symptoms().stream().map(SymptomReport::symptom).toList();

@@ -102,6 +102,31 @@ public record Finding(
   }
 
   /**
+   * The same against limits of which nobody has said where in a span they lie.
+   *
+   * @param widest the widest limits
+   * @param from where they come from
+   * @param restsOn what the verdict rests on, for a person
+   * @param open whether the verdict depends on where they lie, so that it is undecided
+   * @return a new finding
+   */
+  public Finding within(Limits widest, Source from, String restsOn, boolean open) {
+    return new Finding(
+        id,
+        component,
+        observable,
+        title,
+        shown,
+        kind,
+        unit,
+        open ? judgement.undecided() : judgement,
+        widest,
+        from,
+        cautions,
+        restsOn);
+  }
+
+  /**
    * The verdict.
    *
    * @return the verdict of the judgement

@@ -130,9 +130,16 @@ public record Judgement(
    *     nothing was measured
    */
   public Judgement onlyIfConforming() {
-    return verdict == Verdict.CONFORMS || verdict == Verdict.NOT_MEASURED
-        ? this
-        : new Judgement(quantity, Double.NaN, Verdict.UNDECIDED, assumed);
+    return verdict == Verdict.CONFORMS || verdict == Verdict.NOT_MEASURED ? this : undecided();
+  }
+
+  /**
+   * The same without a verdict, since the limits are open.
+   *
+   * @return an undecided judgement with no probability
+   */
+  Judgement undecided() {
+    return new Judgement(quantity, Double.NaN, Verdict.UNDECIDED, assumed);
   }
 
   /** 0 or 1 where every reading settles the matter in the same way, otherwise NaN. */

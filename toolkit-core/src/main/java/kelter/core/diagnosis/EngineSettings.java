@@ -61,6 +61,26 @@ public record EngineSettings(
   }
 
   /**
+   * The same for a kind of machine.
+   *
+   * @param ofUnfounded the share of complaints for which no cause is found
+   * @param ofUnknown the share of complaints whose cause nobody names
+   * @param groups over how many groups of components what is unknown is spread, 1 or more
+   * @return the settings, in which the odds of what is unknown are as its share
+   */
+  public EngineSettings forKind(double ofUnfounded, double ofUnknown, int groups) {
+    double each = ofUnknown / groups;
+    return new EngineSettings(
+        blunder,
+        each / (1 + each),
+        ofUnfounded,
+        soundIfUnasked,
+        coincidence,
+        mostHazard,
+        mostFaults);
+  }
+
+  /**
    * The same for a technician who is competent for live work, or is not.
    *
    * @param competent whether measurements on live parts may be proposed

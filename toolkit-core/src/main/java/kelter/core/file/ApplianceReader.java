@@ -19,13 +19,14 @@ import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
+import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Reads the appliance of a job, with its components. */
 final class ApplianceReader {
 
   static final Set<String> APPLIANCE =
-      JsonNode.names("kind", "maker", "model", "serial", "age", "nameplate", "components");
+      JsonNode.names("kind", "maker", "model", "serial", "age", "nameplate", "components", "lacks");
   static final Set<String> COMPONENT =
       JsonNode.names("id", "kind", "nameplate", "figures", "curves", "source");
   static final Set<String> SOURCE = JsonNode.names("document", "standing");
@@ -49,8 +50,10 @@ final class ApplianceReader {
     Optional<Quantity> age = age(node);
     Nameplate nameplate = NameplateReader.of(node);
     List<Component> components = components(node);
+    List<String> lacks = lacks(node);
     try {
-      return Optional.of(new Appliance(kind, maker, model, serial, age, nameplate, components));
+      return Optional.of(
+          new Appliance(kind, maker, model, serial, age, nameplate, components, lacks));
     } catch (IllegalArgumentException refused) {
       return node.refuse(refused);
     }
@@ -64,9 +67,16 @@ final class ApplianceReader {
         : age;
   }
 
+  private static List<String> lacks(JsonNode appliance) {
+    List<String> lacks = new ArrayList<>();
+    for (JsonNode item : appliance.items("lacks")) {
+      item.read(Ids::require).ifPresent(lacks::add);
+    }
+    return lacks;
+  }
+
   private List<Component> components(JsonNode appliance) {
-    Optional<JsonNode> array = appliance.required("components");
-    List<JsonNode> items = array.isPresent() ? array.get().items() : List.of();
+    List<JsonNode> items = appliance.items("components");
     List<Component> components = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>();
     for (JsonNode node : items) {
@@ -185,7 +195,7 @@ final class ApplianceReader {
     return node.isPresent() ? stated(node.get()).orElse(UNNAMED) : UNNAMED;
   }
 
-  private static Optional<Source> stated(JsonNode node) {
+  static Optional<Source> stated(JsonNode node) {
     node.object(SOURCE);
     Optional<String> document = node.required("document").flatMap(JsonNode::text);
     Map<String, Standing> standings = new LinkedHashMap<>();

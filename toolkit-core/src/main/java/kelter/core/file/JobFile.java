@@ -4,11 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
+import kelter.core.job.Appliance;
 import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
@@ -78,9 +80,27 @@ public final class JobFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
+    return read(path, vocabulary, instruments, UnaryOperator.identity());
+  }
+
+  /**
+   * Reads a job file, whose machine may have more parts than it tells.
+   *
+   * @param path the file
+   * @param vocabulary the words that a job may use
+   * @param instruments the instruments of the shop, then those of the modules
+   * @param whole adds the parts of the machine that the job does not tell
+   * @return the job of the whole machine, and the content of its file
+   * @throws InputException with every mistake of the file, if it has any or cannot be read
+   */
+  public static JobDocument read(
+      Path path,
+      Vocabulary vocabulary,
+      List<Instrument> instruments,
+      UnaryOperator<Appliance> whole) {
     Json content = content(path);
     try {
-      return document(content, vocabulary, instruments);
+      return document(content, vocabulary, instruments, whole);
     } catch (InputException mistakes) {
       throw placed(path, mistakes);
     }
@@ -119,7 +139,25 @@ public final class JobFile {
    */
   public static JobDocument document(
       Json content, Vocabulary vocabulary, List<Instrument> instruments) {
-    return JobReader.read(content, vocabulary, instruments);
+    return document(content, vocabulary, instruments, UnaryOperator.identity());
+  }
+
+  /**
+   * Makes a job of the content of a job file, whose machine may have more parts than it tells.
+   *
+   * @param content the content
+   * @param vocabulary the words that a job may use
+   * @param instruments the instruments of the shop, then those of the modules
+   * @param whole adds the parts of the machine that the job does not tell
+   * @return the job of the whole machine, with its content
+   * @throws InputException with every mistake of the content, if it has any
+   */
+  public static JobDocument document(
+      Json content,
+      Vocabulary vocabulary,
+      List<Instrument> instruments,
+      UnaryOperator<Appliance> whole) {
+    return JobReader.read(content, vocabulary, instruments, whole);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
 import kelter.core.instrument.InstrumentLibrary;
@@ -66,16 +67,19 @@ final class JobReader {
 
   private final Vocabulary vocabulary;
   private final List<Instrument> shop;
+  private final UnaryOperator<Appliance> whole;
   private final List<Problem> problems = new ArrayList<>();
   private List<String> notes = List.of();
 
-  private JobReader(Vocabulary vocabulary, List<Instrument> shop) {
+  private JobReader(Vocabulary vocabulary, List<Instrument> shop, UnaryOperator<Appliance> whole) {
     this.vocabulary = vocabulary;
     this.shop = shop;
+    this.whole = whole;
   }
 
-  static JobDocument read(Json content, Vocabulary vocabulary, List<Instrument> shop) {
-    JobReader reader = new JobReader(vocabulary, shop);
+  static JobDocument read(
+      Json content, Vocabulary vocabulary, List<Instrument> shop, UnaryOperator<Appliance> whole) {
+    JobReader reader = new JobReader(vocabulary, shop, whole);
     JsonNode root = new JsonNode(content, "", reader.problems);
     Optional<Job> job = reader.job(root);
     if (!reader.problems.isEmpty() || job.isEmpty()) {
@@ -169,7 +173,7 @@ final class JobReader {
   private Optional<Appliance> appliance(JsonNode root) {
     Optional<JsonNode> node = root.required("appliance");
     return node.isPresent()
-        ? new ApplianceReader(vocabulary).appliance(node.get())
+        ? new ApplianceReader(vocabulary).appliance(node.get()).map(whole)
         : Optional.empty();
   }
 

@@ -17,6 +17,7 @@ import kelter.core.vocabulary.Ids;
  * @param age its age, in a, from 0 to 100
  * @param nameplate its nameplate
  * @param components its components, each id once
+ * @param lacks the ids of parts that machines of its kind may have and this one has not
  */
 public record Appliance(
     String kind,
@@ -25,7 +26,31 @@ public record Appliance(
     String serial,
     Optional<Quantity> age,
     Nameplate nameplate,
-    List<Component> components) {
+    List<Component> components,
+    List<String> lacks) {
+
+  /**
+   * A machine of which nothing is said to be missing.
+   *
+   * @param kind what it is, for instance {@code washer-extractor}
+   * @param maker the maker, may be empty
+   * @param model the model, may be empty
+   * @param serial the serial number, may be empty
+   * @param age its age, in a, from 0 to 100
+   * @param nameplate its nameplate
+   * @param components its components, each id once
+   * @throws IllegalArgumentException if the kind is not an id
+   */
+  public Appliance(
+      String kind,
+      String maker,
+      String model,
+      String serial,
+      Optional<Quantity> age,
+      Nameplate nameplate,
+      List<Component> components) {
+    this(kind, maker, model, serial, age, nameplate, components, List.of());
+  }
 
   /**
    * Checks that nothing is null. Ids and age are held against the rules of a job.
@@ -40,6 +65,27 @@ public record Appliance(
     Required.optional(age, "age of an appliance");
     Required.value(nameplate, "nameplate of an appliance");
     components = Required.list(components, "components of an appliance");
+    lacks = Required.list(lacks, "parts that an appliance lacks");
+  }
+
+  /**
+   * The same with other components.
+   *
+   * @param others its components, each id once
+   * @return the machine
+   */
+  public Appliance with(List<Component> others) {
+    return new Appliance(kind, maker, model, serial, age, nameplate, others, lacks);
+  }
+
+  /**
+   * The same with another nameplate.
+   *
+   * @param other its nameplate
+   * @return the machine
+   */
+  public Appliance with(Nameplate other) {
+    return new Appliance(kind, maker, model, serial, age, other, components, lacks);
   }
 
   /**

@@ -131,6 +131,16 @@ public record Job(
   }
 
   /**
+   * The same job on a machine that is told in another way.
+   *
+   * @param machine the machine
+   * @return the job
+   */
+  public Job with(Appliance machine) {
+    return new Job(id, date, machine, complaint, instruments, measurements, prices, use, market);
+  }
+
+  /**
    * The job with more than ten measurements of the same thing, under the same conditions and with
    * the same instrument, taken as one measurement with all their readings.
    *

@@ -97,4 +97,14 @@ public record Symptom(
     List<String> ids = java.util.Arrays.stream(others).map(Symptom::id).toList();
     return new Symptom(id, title, question, leak, amongUnfounded, misreports, ids);
   }
+
+  /**
+   * The same, named more or less often where nothing is found.
+   *
+   * @param chance the chance, 0 to 1, that it is named in a complaint for which no cause is found
+   * @return the symptom
+   */
+  public Symptom amongUnfounded(double chance) {
+    return new Symptom(id, title, question, leak, chance, misreports, maskedBy);
+  }
 }

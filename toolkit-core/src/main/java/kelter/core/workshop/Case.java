@@ -1,18 +1,14 @@
 package kelter.core.workshop;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
-import kelter.core.diagnosis.Brings;
-import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Explanation;
@@ -36,6 +32,8 @@ import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.kind.MachineKnowledge;
+import kelter.core.workshop.kind.TypicalFindings;
 
 /**
  * A job that a workshop has taken on. Findings, fault models and diagnosis are worked out once,
@@ -50,21 +48,16 @@ public final class Case {
   private final Checker checker;
   private List<Finding> findings;
 
-  /** What is known of machines of the kind, and with the models of this one. */
-  private final Knowledge general;
+  /** What somebody tells of machines of the kind in place of the kind itself. */
+  private final Optional<Knowledge> told;
 
-  private Knowledge knowledge;
-
-  /** Which module a model comes from, by the id of the model. */
-  private final Map<String, String> moduleOf = new HashMap<>();
-
+  private MachineKnowledge known;
   private Diagnosis diagnosis;
 
-  Case(Workshop workshop, Job job, List<CauseShare> causes, List<Brings> brings) {
+  Case(Workshop workshop, Job job, Optional<Knowledge> told) {
     this.workshop = workshop;
-    JobRules.require(job, workshop.vocabulary());
-    this.job = job;
-    this.general = new Knowledge(List.of(), workshop.vocabulary().symptoms(), brings, causes);
+    this.job = JobRules.require(job.with(workshop.whole(job.appliance())), workshop.vocabulary());
+    this.told = told;
     this.checker =
         new Checker(
             workshop.parts().on(job.appliance()).checks(),
@@ -110,7 +103,7 @@ public final class Case {
    */
   public synchronized List<Finding> findings() {
     if (findings == null) {
-      findings = List.copyOf(checker.findings(job));
+      findings = TypicalFindings.of(checker, job, known().machine());
     }
     return findings;
   }
@@ -248,18 +241,17 @@ public final class Case {
     return "";
   }
 
-  private synchronized Knowledge knowledge() {
-    if (knowledge == null) {
-      List<FaultModel> models = new ArrayList<>();
-      for (CalculationModule module : workshop.modules()) {
-        for (FaultModel model : module.parts().faultModels(job.appliance())) {
-          moduleOf.put(model.id(), module.about().id());
-          models.add(model);
-        }
-      }
-      knowledge = new Knowledge(models, general.symptoms(), general.brings(), general.causes());
+  private synchronized MachineKnowledge known() {
+    if (known == null) {
+      known = workshop.known(job.appliance(), job.market());
     }
-    return knowledge;
+    return known;
+  }
+
+  private Knowledge knowledge() {
+    return told.isPresent()
+        ? known().with(told.get().brings(), told.get().causes())
+        : known().knowledge();
   }
 
   /** What is worked out; a model that forecasts what cannot be is named with its module. */
@@ -267,12 +259,12 @@ public final class Case {
     try {
       return worked.get();
     } catch (ModelDefect defect) {
-      throw defect.of(moduleOf.getOrDefault(defect.model(), "unknown"));
+      throw defect.of(known().moduleOf(defect.model()));
     }
   }
 
   private DiagnosisEngine engine() {
-    EngineSettings usual = workshop.settings();
+    EngineSettings usual = known().settings();
     boolean unplugged =
         Checker.keepUnplugged(findings()) || ReportedDanger.caution(job, findings()).isPresent();
     EngineSettings allowed = unplugged ? usual.unplugged() : usual;

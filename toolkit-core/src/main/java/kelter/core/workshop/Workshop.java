@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
+import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.KindMachine;
+import kelter.core.catalogue.Kinds;
 import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.EngineSettings;
-import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.simulation.Simulation;
 import kelter.core.diagnosis.simulation.SimulationPlan;
@@ -18,10 +21,12 @@ import kelter.core.diagnosis.simulation.World;
 import kelter.core.diagnosis.simulation.WrongCurves;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
+import kelter.core.file.KindFile;
 import kelter.core.file.json.Json;
 import kelter.core.job.Appliance;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
@@ -31,6 +36,7 @@ import kelter.core.problem.InputException;
 import kelter.core.shop.Shop;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.kind.MachineKnowledge;
 
 /**
  * Modules and the rules of a shop together. It keeps nothing between jobs and is safe for several
@@ -43,8 +49,10 @@ public final class Workshop {
   private final Parts parts;
   private final Vocabulary vocabulary;
   private final EngineSettings settings;
+  private final Kinds kinds;
 
-  private Workshop(List<CalculationModule> modules, Shop shop) {
+  private Workshop(
+      List<CalculationModule> modules, Shop shop, Function<Vocabulary, List<Kind>> ownKinds) {
     this.modules = List.copyOf(modules);
     this.shop = Objects.requireNonNull(shop);
     List<Part> all = new ArrayList<>();
@@ -58,6 +66,9 @@ public final class Workshop {
     }
     this.vocabulary = new Vocabulary(parts.kinds(), symptoms);
     this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
+    this.kinds =
+        new Kinds(
+            ownKinds.apply(vocabulary), KindFile.shipped(), id -> KindFile.shipped(id, vocabulary));
   }
 
   /**
@@ -82,10 +93,27 @@ public final class Workshop {
    * @throws IllegalArgumentException if two modules give one word two meanings
    */
   public static Workshop of(Iterable<CalculationModule> modules, Shop shop) {
+    return of(modules, shop, vocabulary -> List.of());
+  }
+
+  /**
+   * A workshop of a shop that knows kinds of machines of its own.
+   *
+   * @param modules the modules, as a {@link java.util.ServiceLoader} finds them or as a program
+   *     makes them
+   * @param shop the shop whose rules hold
+   * @param ownKinds the shop's kinds of machines, read with the words of the modules; they go
+   *     before those of the same id that come with Kelter
+   * @return the workshop, with its modules in the order of their ids
+   * @throws IllegalArgumentException if two modules give one word two meanings
+   * @throws InputException if a kind cannot be read
+   */
+  public static Workshop of(
+      Iterable<CalculationModule> modules, Shop shop, Function<Vocabulary, List<Kind>> ownKinds) {
     List<CalculationModule> sorted = new ArrayList<>();
     modules.forEach(sorted::add);
     sorted.sort((one, other) -> one.about().id().compareTo(other.about().id()));
-    return new Workshop(sorted, shop);
+    return new Workshop(sorted, shop, ownKinds);
   }
 
   /**
@@ -172,7 +200,7 @@ public final class Workshop {
    * @throws InputException with every mistake of the file and the line in which it stands
    */
   public Job read(Path path) {
-    return JobFile.read(path, vocabulary, instruments()).job();
+    return JobFile.read(path, vocabulary, instruments(), this::whole).job();
   }
 
   /**
@@ -183,7 +211,34 @@ public final class Workshop {
    * @throws InputException with every mistake of it
    */
   public JobDocument read(Json content) {
-    return JobFile.document(content, vocabulary, instruments());
+    return JobFile.document(content, vocabulary, instruments(), this::whole);
+  }
+
+  /**
+   * The kinds of machines that are known.
+   *
+   * @return those of the shop and those that come with Kelter
+   */
+  public Kinds kinds() {
+    return kinds;
+  }
+
+  /**
+   * A machine with the parts that machines of its kind have.
+   *
+   * @param stated the machine as a job tells it
+   * @return the machine; the same if its kind is not known
+   * @see KindMachine
+   */
+  public Appliance whole(Appliance stated) {
+    return machine(stated).map(KindMachine::appliance).orElse(stated);
+  }
+
+  /** A machine as one of its kind; empty if the kind is not known. */
+  Optional<KindMachine> machine(Appliance stated) {
+    return kinds
+        .kind(stated.kind())
+        .map(kind -> KindMachine.of(kind, stated, part -> vocabulary.kind(part).isPresent()));
   }
 
   /**
@@ -194,11 +249,11 @@ public final class Workshop {
    * @throws InputException with every word, unit and kind of the job that does not fit
    */
   public Case open(Job job) {
-    return open(job, List.of(), List.of());
+    return new Case(this, job, Optional.empty());
   }
 
   /**
-   * Takes on a job with what is known of machines of its kind.
+   * Takes on a job with causes and what they bring in place of those that its kind tells.
    *
    * @param job the job, from a file or made by a program
    * @param causes causes of complaints, each once; those that a module has a model of are left to
@@ -211,22 +266,24 @@ public final class Workshop {
    *     twice
    */
   public Case open(Job job, List<CauseShare> causes, List<Brings> brings) {
-    return new Case(this, job, causes, brings);
+    return new Case(
+        this, job, Optional.of(new Knowledge(List.of(), vocabulary.symptoms(), brings, causes)));
   }
 
   /**
    * By which chances machines are drawn to try the diagnosis.
    *
-   * @return what the engine takes for granted of machines that somebody complains of
+   * @param appliance the machine
+   * @return what the engine takes for granted of such machines that somebody complains of
    */
-  public World world() {
-    return World.of(settings);
+  public World world(Appliance appliance) {
+    return World.of(known(appliance, Optional.empty()).settings());
   }
 
   /**
    * Tries the diagnosis on machines that are drawn.
    *
-   * @param appliance the kind of machine
+   * @param appliance the machine
    * @param curves how the curves of the machines lie to those that the diagnosis is told, as a
    *     ratio; 1 where it is told the truth
    * @param plan how much is tried
@@ -237,11 +294,28 @@ public final class Workshop {
    */
   public SimulationReport simulate(
       Appliance appliance, double curves, SimulationPlan plan, IntConsumer progress) {
-    List<FaultModel> truth =
-        parts.faultModels(curves == 1 ? appliance : WrongCurves.scaled(appliance, curves));
-    Knowledge told =
-        new Knowledge(parts.faultModels(appliance), vocabulary.symptoms(), List.of(), List.of());
-    return Simulation.run(appliance, told, truth, settings, plan, progress);
+    Appliance whole = whole(appliance);
+    MachineKnowledge told = known(whole, Optional.empty());
+    MachineKnowledge truth =
+        curves == 1 ? told : known(WrongCurves.scaled(whole, curves), Optional.empty());
+    return Simulation.run(
+        told.machine().usual(),
+        told.knowledge(),
+        truth.knowledge().allModels(),
+        told.settings(),
+        plan,
+        progress);
+  }
+
+  /**
+   * What is known of a machine before anything is said of it or measured.
+   *
+   * @param whole the machine with all its parts
+   * @param market where it stands, if that is told
+   */
+  MachineKnowledge known(Appliance whole, Optional<Market> market) {
+    return MachineKnowledge.of(
+        modules, settings, vocabulary.symptoms(), whole, machine(whole), market);
   }
 
   Parts parts() {

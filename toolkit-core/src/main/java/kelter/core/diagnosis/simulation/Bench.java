@@ -45,7 +45,7 @@ final class Bench {
       EngineSettings settings,
       SimulationPlan plan) {
     this.appliance = appliance;
-    List<FaultModel> models = told.models();
+    List<FaultModel> models = told.allModels();
     World world = plan.world();
     this.told = new Knowledge(models, told.symptoms(), List.of(), List.of());
     this.engine = new DiagnosisEngine(settings);

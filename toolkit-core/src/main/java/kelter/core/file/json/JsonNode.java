@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -394,5 +395,19 @@ public final class JsonNode implements Place {
     }
     problem("is " + value.kind(), "true or false is expected");
     return Optional.empty();
+  }
+
+  /**
+   * The value of a number.
+   *
+   * @return the value; empty if this is something else or too large
+   */
+  public OptionalDouble number() {
+    if (value instanceof Json.Num number
+        && Double.isFinite(Double.parseDouble(number.spelling()))) {
+      return OptionalDouble.of(Double.parseDouble(number.spelling()));
+    }
+    problem("is " + value.kind(), "a number without quotes is expected");
+    return OptionalDouble.empty();
   }
 }

@@ -1,0 +1,148 @@
+package kelter.core.catalogue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.diagnosis.Brings;
+import kelter.core.source.Source;
+import kelter.core.vocabulary.Ids;
+
+/**
+ * What is known of a kind of machine: its parts, what they usually have, what is behind calls to
+ * it, and what to mind.
+ *
+ * @param id the word for it in files
+ * @param title the kind, for a person
+ * @param words other words by which it is called
+ * @param life the kind of appliance whose life was studied, or empty
+ * @param typicalAge the age at which the shares hold, years, above 0
+ * @param fixed whether it is usually wired in without a plug
+ * @param parts its parts, each id once
+ * @param covers what has to come off before parts can be reached
+ * @param nothingWrong how often a call has no cause, and what is then told
+ * @param somethingElse the share of causes that nobody names, above 0 and below 1
+ * @param causes what is behind calls, each once
+ * @param brings which causes bring others
+ * @param asked the symptoms to ask for first
+ * @param lockOut the rows of the lock-out table that such a machine always needs
+ * @param cautions what to mind with such a machine, for a person
+ * @param source where all this comes from
+ */
+public record Kind(
+    String id,
+    String title,
+    List<String> words,
+    String life,
+    double typicalAge,
+    boolean fixed,
+    List<KindPart> parts,
+    List<Cover> covers,
+    NothingWrong nothingWrong,
+    double somethingElse,
+    List<KindCause> causes,
+    List<Brings> brings,
+    List<String> asked,
+    List<String> lockOut,
+    List<String> cautions,
+    Source source) {
+
+  /**
+   * Calls for which no cause is found.
+   *
+   * @param share how often, above 0 and below 1
+   * @param symptoms by the id of a symptom the chance, 0 to 1, that it is then named; empty if the
+   *     kind does not tell
+   */
+  public record NothingWrong(double share, Map<String, Double> symptoms) {
+
+    /**
+     * Checks the chances.
+     *
+     * @throws IllegalArgumentException if one is not a chance
+     */
+    public NothingWrong {
+      symptoms = Map.copyOf(symptoms);
+      if (!(share > 0 && share < 1)) {
+        throw new IllegalArgumentException(
+            "nothing wrong has a share above 0 and below 1, not " + share);
+      }
+      for (Map.Entry<String, Double> each : symptoms.entrySet()) {
+        if (!(each.getValue() >= 0 && each.getValue() <= 1)) {
+          throw new IllegalArgumentException(
+              each.getKey() + " is named with a chance of 0 to 1, not " + each.getValue());
+        }
+      }
+    }
+  }
+
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if the age or the share of something else is impossible
+   */
+  public Kind {
+    Ids.require(id);
+    Objects.requireNonNull(title);
+    words = List.copyOf(words);
+    Objects.requireNonNull(life);
+    parts = List.copyOf(parts);
+    covers = List.copyOf(covers);
+    Objects.requireNonNull(nothingWrong);
+    causes = List.copyOf(causes);
+    brings = List.copyOf(brings);
+    asked = List.copyOf(asked);
+    lockOut = List.copyOf(lockOut);
+    cautions = List.copyOf(cautions);
+    Objects.requireNonNull(source);
+    if (!(typicalAge > 0 && typicalAge <= 100)) {
+      throw new IllegalArgumentException("a typical age is above 0 and up to 100 years");
+    }
+    if (!(somethingElse > 0 && somethingElse < 1)) {
+      throw new IllegalArgumentException(
+          "something else has a share above 0 and below 1, not " + somethingElse);
+    }
+  }
+
+  /**
+   * A part by its id.
+   *
+   * @param part the id
+   * @return the part, or empty if there is none
+   */
+  public Optional<KindPart> part(String part) {
+    for (KindPart each : parts) {
+      if (each.id().equals(part)) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * All words by which it is found.
+   *
+   * @return id, title and other words
+   */
+  public List<String> names() {
+    List<String> names = new ArrayList<>(List.of(id, title));
+    names.addAll(words);
+    return names;
+  }
+
+  /**
+   * The symptoms that such machines have.
+   *
+   * @return the ids of those that it asks for or that a cause makes
+   */
+  public Set<String> symptoms() {
+    Set<String> symptoms = new LinkedHashSet<>(asked);
+    for (KindCause cause : causes) {
+      symptoms.addAll(cause.symptoms().keySet());
+    }
+    return symptoms;
+  }
+}

@@ -1,0 +1,48 @@
+package kelter.core.catalogue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import kelter.core.job.Market;
+import kelter.core.quantity.Quantity;
+import kelter.core.vocabulary.Ids;
+
+/**
+ * A part that machines of a kind have.
+ *
+ * @param id its name within the machine
+ * @param kind the kind of component; a word that no module knows is allowed
+ * @param title the part, for a person
+ * @param figures typical figures by market; UK has those of EU where it has none of its own
+ * @param behind the cover that has to come off, if there is one
+ * @param minutes how long it takes to get at the part once the cover is off, min, if told
+ */
+public record KindPart(
+    String id,
+    String kind,
+    String title,
+    Map<Market, List<TypicalFigure>> figures,
+    Optional<String> behind,
+    Optional<Quantity> minutes) {
+
+  /** Checks words. */
+  public KindPart {
+    Ids.require(id);
+    Ids.require(kind);
+    Objects.requireNonNull(title);
+    figures = Map.copyOf(figures);
+    Objects.requireNonNull(behind);
+    Objects.requireNonNull(minutes);
+  }
+
+  /**
+   * What such a part usually has.
+   *
+   * @param market where the machine stands
+   * @return the figures; none where the kind tells none
+   */
+  public List<TypicalFigure> figures(Market market) {
+    return figures.getOrDefault(market, List.of());
+  }
+}

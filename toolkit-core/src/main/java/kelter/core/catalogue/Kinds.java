@@ -1,0 +1,125 @@
+package kelter.core.catalogue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * The kinds of machines that are known: those of the shop, and those that come with Kelter where
+ * the shop has none of the same id. One is read when it is first asked for. It is safe for several
+ * threads.
+ */
+public final class Kinds {
+
+  private final Map<String, Kind> read = new ConcurrentHashMap<>();
+  private final List<String> ids;
+  private final Function<String, Optional<Kind>> shipped;
+
+  /**
+   * Kinds of machines.
+   *
+   * @param own those of the shop
+   * @param shippedIds the ids of the others
+   * @param shipped reads one of the others
+   */
+  public Kinds(List<Kind> own, List<String> shippedIds, Function<String, Optional<Kind>> shipped) {
+    this.shipped = shipped;
+    List<String> all = new ArrayList<>(shippedIds);
+    for (Kind kind : own) {
+      read.put(kind.id(), kind);
+      if (!all.contains(kind.id())) {
+        all.add(kind.id());
+      }
+    }
+    Collections.sort(all);
+    this.ids = List.copyOf(all);
+  }
+
+  /**
+   * The words for the kinds.
+   *
+   * @return ids, in alphabetical order
+   */
+  public List<String> ids() {
+    return ids;
+  }
+
+  /**
+   * A kind.
+   *
+   * @param id its id
+   * @return the kind, or empty if it is not known
+   */
+  public Optional<Kind> kind(String id) {
+    Kind known = read.get(id);
+    if (known != null || !ids.contains(id)) {
+      return Optional.ofNullable(known);
+    }
+    Optional<Kind> kind = shipped.apply(id);
+    kind.ifPresent(each -> read.put(id, each));
+    return kind;
+  }
+
+  /**
+   * The kinds that somebody may mean.
+   *
+   * @param words what somebody calls the machine, in any case, with blanks or hyphens
+   * @return the one of that id or name; else those one of whose names has all the words, each in
+   *     full or from its start; empty if there is none
+   */
+  public List<Kind> meant(String words) {
+    String told = plain(words);
+    Optional<Kind> exact = kind(told.replace(' ', '-'));
+    if (exact.isPresent()) {
+      return List.of(exact.get());
+    }
+    Map<String, Kind> found = new TreeMap<>();
+    for (String id : ids) {
+      Kind kind = kind(id).orElseThrow();
+      for (String name : kind.names()) {
+        if (plain(name).equals(told)) {
+          return List.of(kind);
+        }
+        if (!told.isEmpty() && hasAll(plain(name), told)) {
+          found.put(id, kind);
+        }
+      }
+    }
+    return List.copyOf(found.values());
+  }
+
+  /**
+   * Every name of every kind.
+   *
+   * @return by the name, in plain lower case, the id of its kind
+   */
+  public Map<String, String> names() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (String id : ids) {
+      for (String name : kind(id).orElseThrow().names()) {
+        names.putIfAbsent(plain(name), id);
+      }
+    }
+    return names;
+  }
+
+  private static String plain(String words) {
+    return words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+  }
+
+  private static boolean hasAll(String name, String told) {
+    for (String word : told.split(" ")) {
+      if (!(" " + name).contains(" " + word)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

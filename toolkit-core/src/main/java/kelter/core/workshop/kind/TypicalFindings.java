@@ -1,0 +1,113 @@
+package kelter.core.workshop.kind;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import kelter.core.catalogue.TypicalMachine;
+import kelter.core.catalogue.TypicalMachine.OpenFigure;
+import kelter.core.check.Checker;
+import kelter.core.check.Finding;
+import kelter.core.check.Limits;
+import kelter.core.check.Verdict;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement;
+import kelter.core.source.Source;
+import kelter.core.source.Standing;
+
+/**
+ * Findings where limits rest on typical figures.
+ *
+ * <p>Every check is made with each such figure at what is usual, at the low and at the high end of
+ * its span. A finding whose limits move with it has the widest limits and is from memory. It has a
+ * verdict only where all agree.
+ */
+public final class TypicalFindings {
+
+  /** The low and the high end of a typical figure: 5 and 95 of 100 machines. */
+  private static final double END = 1.6448536269514722;
+
+  private final List<Finding> usual;
+  private final Map<String, Spread> spreads = new LinkedHashMap<>();
+
+  /** What became of a finding as figures moved. */
+  private record Spread(Limits limits, boolean agreed, List<String> figures) {
+
+    Spread and(Finding moved, Finding usual, String figure) {
+      Limits wider =
+          new Limits(
+              Math.min(limits.low(), moved.limits().low()),
+              Math.max(limits.high(), moved.limits().high()));
+      List<String> all = new ArrayList<>(figures);
+      if (!all.contains(figure)) {
+        all.add(figure);
+      }
+      return new Spread(wider, agreed && moved.verdict() == usual.verdict(), all);
+    }
+  }
+
+  private TypicalFindings(List<Finding> usual) {
+    this.usual = usual;
+  }
+
+  /**
+   * The findings of a job.
+   *
+   * @param checker the checks
+   * @param job the job as it is stated
+   * @param machine its machine, in which typical figures stand in
+   * @return the findings
+   */
+  public static List<Finding> of(Checker checker, Job job, TypicalMachine machine) {
+    TypicalFindings findings = new TypicalFindings(checker.findings(job.with(machine.usual())));
+    for (int j = 0; j < machine.open().size(); j++) {
+      OpenFigure open = machine.open().get(j);
+      if (!findings.usual.isEmpty() && open.figure().isOpen() && isRead(job, open.component())) {
+        findings.move(checker.findings(job.with(machine.at(j, -END))), open.told());
+        findings.move(checker.findings(job.with(machine.at(j, END))), open.told());
+      }
+    }
+    return findings.told();
+  }
+
+  private static boolean isRead(Job job, String component) {
+    for (Measurement measurement : job.measurements()) {
+      if (measurement.component().equals(component)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void move(List<Finding> moved, String figure) {
+    for (Finding each : moved) {
+      for (Finding before : usual) {
+        if (before.id().equals(each.id()) && !before.limits().equals(each.limits())) {
+          spreads.put(
+              before.id(),
+              spreads
+                  .getOrDefault(before.id(), new Spread(before.limits(), true, List.of()))
+                  .and(each, before, figure));
+        }
+      }
+    }
+  }
+
+  private List<Finding> told() {
+    List<Finding> told = new ArrayList<>();
+    for (Finding finding : usual) {
+      Spread spread = spreads.get(finding.id());
+      told.add(spread == null ? finding : told(finding, spread));
+    }
+    return List.copyOf(told);
+  }
+
+  private static Finding told(Finding finding, Spread spread) {
+    Source source =
+        new Source(finding.source().document() + ", with typical figures", Standing.FROM_MEMORY);
+    String rests = "Typical: " + String.join("; ", spread.figures()) + ".";
+    String remark = finding.remark().isEmpty() ? rests : finding.remark() + " " + rests;
+    boolean open = !spread.agreed() && finding.verdict() != Verdict.NOT_MEASURED;
+    return finding.within(spread.limits(), source, remark, open);
+  }
+}
