@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.core.file.JobFile;
+import kelter.core.file.KindFile;
 import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
@@ -26,6 +27,7 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("job", JobFile.schema()));
     all.add(new PublishedSchema("job-1", JobFile.schemaOfVersionOne()));
     all.add(new PublishedSchema("shop", ShopFile.schema()));
+    all.add(new PublishedSchema("kind", KindFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.Market;
 import kelter.core.job.Nameplate;
 
 /**
@@ -79,6 +80,31 @@ public record KindMachine(Kind kind, Appliance appliance, Map<String, List<Strin
   private static Component added(KindPart part, Kind kind) {
     return new Component(
         part.id(), part.kind(), Nameplate.UNREADABLE, Map.of(), Map.of(), kind.source());
+  }
+
+  /**
+   * The same without the parts that machines of a market have not and that the job does not name.
+   *
+   * @param market where the machine stands
+   * @return the machine
+   */
+  public KindMachine in(Market market) {
+    Map<String, List<String>> there = new LinkedHashMap<>(components);
+    List<Component> kept = new ArrayList<>(appliance.components());
+    for (KindPart part : kind.parts()) {
+      if (!part.isIn(market) && isOnlyAdded(part)) {
+        there.remove(part.id());
+        kept.removeIf(component -> component.id().equals(part.id()));
+      }
+    }
+    return new KindMachine(kind, appliance.with(kept), there);
+  }
+
+  private boolean isOnlyAdded(KindPart part) {
+    return appliance
+        .component(part.id())
+        .map(component -> component.equals(added(part, kind)))
+        .orElse(true);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.job.Market;
 import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Ids;
@@ -14,6 +15,7 @@ import kelter.core.vocabulary.Ids;
  * @param id its name within the machine
  * @param kind the kind of component; a word that no module knows is allowed
  * @param title the part, for a person
+ * @param markets the markets in which such machines have it; empty for all
  * @param figures typical figures by market; UK has those of EU where it has none of its own
  * @param behind the cover that has to come off, if there is one
  * @param minutes how long it takes to get at the part once the cover is off, min, if told
@@ -22,6 +24,7 @@ public record KindPart(
     String id,
     String kind,
     String title,
+    Set<Market> markets,
     Map<Market, List<TypicalFigure>> figures,
     Optional<String> behind,
     Optional<Quantity> minutes) {
@@ -31,6 +34,7 @@ public record KindPart(
     Ids.require(id);
     Ids.require(kind);
     Objects.requireNonNull(title);
+    markets = Set.copyOf(markets);
     figures = Map.copyOf(figures);
     Objects.requireNonNull(behind);
     Objects.requireNonNull(minutes);
@@ -44,5 +48,15 @@ public record KindPart(
    */
   public List<TypicalFigure> figures(Market market) {
     return figures.getOrDefault(market, List.of());
+  }
+
+  /**
+   * Whether machines of a market have it.
+   *
+   * @param market where the machine stands
+   * @return true if they do
+   */
+  public boolean isIn(Market market) {
+    return markets.isEmpty() || markets.contains(market);
   }
 }

@@ -1,6 +1,7 @@
 package kelter.core.file;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,12 +53,13 @@ final class KindReader {
           "source",
           "note");
   static final Set<String> PART =
-      JsonNode.names("id", "kind", "title", "behind", "minutes", "nameplate", "figures");
+      JsonNode.names("id", "kind", "title", "markets", "behind", "minutes", "nameplate", "figures");
   static final Set<String> COVER = JsonNode.names("id", "title", "minutes");
   static final Set<String> NOTHING_WRONG = JsonNode.names("share", "symptoms");
   static final Set<String> CAUSE =
       JsonNode.names("fault", "title", "share", "split", "wear", "symptoms");
   static final Set<String> BRINGS = JsonNode.names("cause", "effect", "chance");
+  private static final Set<String> MARKETS = JsonNode.names("EU", "UK", "NA");
   static final Set<String> SUPPLIES = JsonNode.names("plug", "fixed");
 
   private final Vocabulary vocabulary;
@@ -182,11 +184,20 @@ final class KindReader {
       behind.get().isKnown(cover.get(), covers, "cover of this kind");
     }
     Optional<Quantity> minutes = node.quantity("minutes", QuantityKind.TIME);
+    Set<Market> markets = markets(node);
     Map<Market, List<TypicalFigure>> figures = new TypicalReader(vocabulary).figures(node, kind);
     if (id.isEmpty() || !EntryRules.once(parts, "part", id.get(), node)) {
       return Optional.empty();
     }
-    return node.make(() -> new KindPart(id.get(), kind, title, figures, cover, minutes));
+    return node.make(() -> new KindPart(id.get(), kind, title, markets, figures, cover, minutes));
+  }
+
+  private static Set<Market> markets(JsonNode node) {
+    Set<Market> markets = EnumSet.noneOf(Market.class);
+    for (JsonNode item : node.items("markets")) {
+      item.word(MARKETS, "market").ifPresent(word -> markets.add(Market.valueOf(word)));
+    }
+    return markets;
   }
 
   private Optional<Kind.NothingWrong> nothingWrong(JsonNode node) {

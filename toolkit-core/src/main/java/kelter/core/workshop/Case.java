@@ -2,6 +2,7 @@ package kelter.core.workshop;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -220,7 +221,10 @@ public final class Case {
    * @return the words for a person with their standing, in the order of the models
    */
   public List<String> standIns() {
-    List<String> told = new ArrayList<>();
+    Set<String> told = new LinkedHashSet<>();
+    if (known().marketTaken()) {
+      told.add("market: " + known().market() + " (nobody says where the machine stands)");
+    }
     for (FaultModel model : knowledge().models()) {
       for (SharedQuantity quantity : model.shared()) {
         if (quantity.standsIn()) {
@@ -228,7 +232,7 @@ public final class Case {
         }
       }
     }
-    return told;
+    return List.copyOf(told);
   }
 
   private String whyNot(Component component) {

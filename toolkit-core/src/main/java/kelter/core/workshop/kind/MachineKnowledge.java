@@ -45,7 +45,7 @@ public record MachineKnowledge(
    * @param usual what the engine takes for granted of any machine
    * @param symptoms the symptoms that machines can have
    * @param whole the machine with all its parts
-   * @param ofKind the same as one of its kind, if that is known
+   * @param kindMachine the same as one of its kind, if that is known
    * @param told where it stands, if that is told
    * @return what is known
    */
@@ -54,10 +54,11 @@ public record MachineKnowledge(
       EngineSettings usual,
       List<Symptom> symptoms,
       Appliance whole,
-      Optional<KindMachine> ofKind,
+      Optional<KindMachine> kindMachine,
       Optional<Market> told) {
     Optional<Market> known = told.or(() -> Market.of(whole.nameplate()));
     Market market = known.orElse(Market.EU);
+    Optional<KindMachine> ofKind = kindMachine.map(each -> each.in(market));
     TypicalMachine machine =
         ofKind
             .map(each -> TypicalMachine.of(each, market))
