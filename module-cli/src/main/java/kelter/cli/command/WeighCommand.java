@@ -1,12 +1,9 @@
 package kelter.cli.command;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import kelter.cli.advice.PriceAdvice;
 import kelter.cli.json.WeighingJson;
 import kelter.cli.terminal.Terminal;
@@ -17,7 +14,6 @@ import kelter.cli.usage.ValueKind;
 import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
 import kelter.cli.weighing.WeighingText;
-import kelter.core.check.Finding;
 import kelter.core.file.disk.TextFile;
 import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
@@ -92,23 +88,12 @@ final class WeighCommand implements Command {
         invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, machine.vocabulary(), explained.weighing(), reasons, carbon);
-    List<Caution> cautions = cautions(machine.cautions(), machine.findings());
+    List<Caution> cautions = JobText.cautions(machine);
     Terminal terminal = invocation.terminal();
     Command.show(
         invocation,
         () -> WeighingJson.of(weighed, cautions),
         () -> JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
-  }
-
-  /** Those of the job, and those of findings that say to leave the machine unplugged, each once. */
-  private static List<Caution> cautions(List<Caution> ofTheJob, List<Finding> findings) {
-    List<Caution> cautions = new ArrayList<>(ofTheJob);
-    Set<String> told = new HashSet<>();
-    findings.stream()
-        .flatMap(finding -> finding.cautions().stream())
-        .filter(caution -> caution.keepsUnplugged() && told.add(caution.text()))
-        .forEach(cautions::add);
-    return cautions;
   }
 
   private static void draw(Job job, Explained explained, Path file) {

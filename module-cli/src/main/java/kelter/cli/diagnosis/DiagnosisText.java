@@ -3,9 +3,12 @@ package kelter.cli.diagnosis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kelter.cli.terminal.Terminal;
@@ -35,9 +38,6 @@ public final class DiagnosisText {
   private static final int MEASUREMENTS = 3;
   private static final int QUESTIONS = 3;
 
-  /** An answer that tells less, in bits, is not worth a question. */
-  private static final double WORTH_ASKING = 0.05;
-
   private static final double WORTH_TELLING = 0.02;
   private static final double SPEAKS = 0.3;
 
@@ -60,6 +60,7 @@ public final class DiagnosisText {
   private final Layout layout;
   private final CautionLines cautions;
   private final Terminal terminal;
+  private final Set<String> begun = new HashSet<>();
 
   private DiagnosisText(Terminal terminal) {
     this.terminal = terminal;
@@ -165,18 +166,22 @@ public final class DiagnosisText {
     String label = "  " + place + ". ";
     String probability = Figures.percent(state.probability());
     String words = Figures.likelihood(state.probability());
-    layout.hanging(label, probability + " (" + words + "): " + describe(state));
+    layout.hanging(
+        label, probability + " (" + words + "): " + describe(state, DiagnosisText::severity));
     if (place == 1) {
       evidence("     for:     ", state, 1);
       evidence("     against: ", state, -1);
     }
   }
 
-  private static String describe(Diagnosis.RankedState state) {
+  /** What is wrong in a state, with how bad it is in some words where the readings tell of it. */
+  static String describe(
+      Diagnosis.RankedState state, Function<Diagnosis.Severity, String> severity) {
     List<String> parts = new ArrayList<>();
     for (Diagnosis.PresentFault present : state.faults()) {
       Fault fault = present.fault();
-      parts.add(named(fault) + (fault.modelled() ? severity(present.severity()) : ""));
+      boolean told = fault.modelled() && present.severity().sd() <= SEVERITY_TOLD;
+      parts.add(named(fault) + (told ? severity.apply(present.severity()) : ""));
     }
     if (state.unexplained()) {
       parts.add("something that no known fault explains");
@@ -193,12 +198,10 @@ public final class DiagnosisText {
   }
 
   private static String severity(Diagnosis.Severity severity) {
-    return severity.sd() > SEVERITY_TOLD
-        ? ""
-        : ", severity "
-            + QuantityFormat.fixed(severity.mean(), 2)
-            + "\u00a0±\u00a0"
-            + QuantityFormat.fixed(2 * severity.sd(), 2);
+    return ", severity "
+        + QuantityFormat.fixed(severity.mean(), 2)
+        + "\u00a0±\u00a0"
+        + QuantityFormat.fixed(2 * severity.sd(), 2);
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
@@ -226,7 +229,7 @@ public final class DiagnosisText {
   private void ask(Diagnosis diagnosis) {
     List<Symptom> telling =
         diagnosis.ask().stream()
-            .filter(question -> question.bits() >= WORTH_ASKING)
+            .filter(question -> question.bits() >= NextStep.WORTH_ASKING)
             .limit(QUESTIONS)
             .map(Diagnosis.NextQuestion::symptom)
             .toList();
@@ -246,7 +249,7 @@ public final class DiagnosisText {
         unbroken("kelter diagnose JOB --what-if " + first + "=yes"));
   }
 
-  private static String unbroken(String words) {
+  static String unbroken(String words) {
     return words.replace(' ', '\u00a0');
   }
 
@@ -286,10 +289,18 @@ public final class DiagnosisText {
             + procedure.hazard().word()
             + ".");
     cautions.write("     ", procedure.cautions());
-    layout.hanging("     ", procedure.text());
+    layout.hanging("     ", begins(procedure.before()) + procedure.text());
   }
 
-  private static String conditions(Question question) {
+  /**
+   * What all such work begins with: in full where it comes first, after that by its first words.
+   */
+  private String begins(String before) {
+    int stop = before.indexOf(". ");
+    return stop < 0 || begun.add(before) ? before : before.substring(0, stop) + " (as above). ";
+  }
+
+  static String conditions(Question question) {
     StringJoiner stated = new StringJoiner(", ", " (at ", ")");
     stated.setEmptyValue("");
     for (Map.Entry<String, Quantity> figure : question.conditions().figures().entrySet()) {
@@ -309,24 +320,24 @@ public final class DiagnosisText {
     }
     int place = 0;
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
-      String cost =
-          Double.isNaN(step.cost())
-              ? "price not stated"
-              : "about " + price(step.cost(), job.prices().orElseThrow().currency());
-      layout.hanging(
-          "  " + ++place + ". ",
-          step.remedy().component()
-              + ": "
-              + step.remedy().title()
-              + ". Chance of a cure "
-              + Figures.percent(step.probabilityOfCure())
-              + "; "
-              + QuantityFormat.fixed(step.remedy().minutes(), 0)
-              + "\u00a0min, "
-              + cost
-              + ".");
+      layout.hanging("  " + ++place + ". ", work(job, step));
       cautions.write("     ", step.remedy().cautions());
     }
+  }
+
+  /** A step of the plan with its chance, time and cost. */
+  static String work(Job job, Diagnosis.PlanStep step) {
+    String cost =
+        Double.isNaN(step.cost())
+            ? "price not stated"
+            : "about " + price(step.cost(), job.prices().orElseThrow().currency());
+    return "%s: %s. Chance of a cure %s; %s\u00a0min, %s."
+        .formatted(
+            step.remedy().component(),
+            step.remedy().title(),
+            Figures.percent(step.probabilityOfCure()),
+            QuantityFormat.fixed(step.remedy().minutes(), 0),
+            cost);
   }
 
   private static String price(double amount, Currency currency) {

@@ -211,7 +211,7 @@ public final class DiagnosisJson {
     out.number("minutes", next.minutes());
     out.number("worth", next.worth());
     out.text("hazard", observable.procedure().hazard().word());
-    out.text("procedure", observable.procedure().text());
+    out.text("procedure", observable.procedure().whole());
     out.cautions(observable.procedure().cautions());
   }
 

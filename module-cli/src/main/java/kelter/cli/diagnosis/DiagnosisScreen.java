@@ -1,0 +1,242 @@
+package kelter.cli.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.JobText;
+import kelter.cli.text.Layout;
+import kelter.cli.text.StepText;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.diagnosis.Conclusion;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.quantity.QuantityFormat;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Procedure;
+import kelter.core.workshop.Case;
+
+/**
+ * A diagnosis on one screen of 80 columns by 24 lines: what is most likely, what decides next, what
+ * to take along. {@link DiagnosisText} tells all of it.
+ */
+public final class DiagnosisScreen {
+
+  private static final int STATES = 3;
+  private static final int PARTS = 4;
+  private static final int NAMES = 3;
+  private static final double WORTH_TELLING = 0.02;
+  private static final String INDENT = "  ";
+
+  private final Case machine;
+  private final Diagnosis diagnosis;
+  private final Terminal terminal;
+  private final Layout layout;
+  private final StepText steps;
+
+  private DiagnosisScreen(Case machine, Terminal terminal) {
+    this.machine = machine;
+    this.diagnosis = machine.diagnosis();
+    this.terminal = terminal;
+    this.layout = new Layout(terminal);
+    this.steps = new StepText(layout, terminal.width());
+  }
+
+  /**
+   * Writes what decides what to do next.
+   *
+   * @param machine the job with its findings and its diagnosis
+   * @param cautions what to mind before anything is done
+   * @param terminal where it will be shown
+   * @return the text, with a line end after the last line
+   */
+  public static String of(Case machine, List<Caution> cautions, Terminal terminal) {
+    DiagnosisScreen screen = new DiagnosisScreen(machine, terminal);
+    JobText.head(machine.job(), cautions, screen.layout);
+    screen.ranking();
+    screen.next();
+    screen.rest();
+    return screen.layout.toString();
+  }
+
+  private void ranking() {
+    layout.heading("Most likely" + open());
+    int told = 0;
+    for (Diagnosis.RankedState state : diagnosis.ranking()) {
+      boolean nothing = state.faults().isEmpty();
+      boolean enough = told == STATES || state.probability() < WORTH_TELLING || nothing;
+      if (told == 0 || !enough) {
+        told++;
+        layout.hanging(
+            INDENT + told + ". ",
+            "%s (%s): %s"
+                .formatted(
+                    Figures.percent(state.probability()),
+                    Figures.likelihood(state.probability()),
+                    DiagnosisText.describe(state, DiagnosisScreen::severity)));
+      }
+    }
+    layout.hanging(
+        INDENT,
+        "Nothing wrong %s, something else that no known fault explains %s."
+            .formatted(
+                Figures.percent(diagnosis.healthy()),
+                Figures.percent(diagnosis.unexplained().probability())));
+  }
+
+  private String open() {
+    Conclusion.Reason reason = diagnosis.basis().conclusion().reason();
+    return switch (reason) {
+      case DECIDED -> "";
+      case NOT_SEPARABLE -> ", not decided: several causes look alike";
+      case NO_CAUSE_FITS -> ", not decided: no known cause fits";
+      case INSTRUMENT_TOO_COARSE -> ", not decided: an instrument is too coarse";
+      case NOT_MEASURED -> ", not decided: too little was measured";
+    };
+  }
+
+  private static String severity(Diagnosis.Severity severity) {
+    return ", severity " + QuantityFormat.fixed(severity.mean(), 1) + " of 1";
+  }
+
+  private void next() {
+    layout.heading("Check next");
+    NextStep step = NextStep.of(machine);
+    if (step instanceof NextStep.Ask ask) {
+      ask(ask);
+    } else if (step instanceof NextStep.Measure measure) {
+      measure(measure);
+    } else if (step instanceof NextStep.Mend mend) {
+      mend(mend);
+    }
+  }
+
+  private void ask(NextStep.Ask ask) {
+    layout.hanging(INDENT + "Ask the owner: ", ask.symptom().question());
+    layout.hanging(
+        INDENT + "Put the answer into the job: ",
+        DiagnosisText.unbroken("\"symptoms\": { \"" + ask.symptom().id() + "\": \"yes\" }"));
+    ask.otherwise()
+        .ifPresent(
+            other ->
+                layout.hanging(
+                    INDENT + "If nobody can tell: ",
+                    measured(new NextStep.Measure("", other.question(), other.minutes()))
+                        + " '--full' says how."));
+  }
+
+  private void measure(NextStep.Measure measure) {
+    if (!measure.why().isEmpty()) {
+      layout.hanging(INDENT, terminal.attention(StepText.sentence(measure.why()) + "."));
+    }
+    Procedure procedure = measure.question().observable().procedure();
+    layout.hanging(INDENT, measured(measure));
+    steps.cautions(INDENT, procedure.cautions());
+    boolean onlyAsk =
+        diagnosis.basis().staysUnplugged() && NextStep.isOnlyLookedAt(measure.question());
+    if (onlyAsk) {
+      layout.hanging(INDENT + "! ", "Where it says to watch, to listen or to start it: only ask.");
+    }
+    layout.hanging(INDENT, procedure.text());
+  }
+
+  private static String measured(NextStep.Measure measure) {
+    return "%s: %s%s. About %s\u00a0min, %s."
+        .formatted(
+            measure.question().component(),
+            measure.question().observable().title(),
+            DiagnosisText.conditions(measure.question()),
+            QuantityFormat.fixed(measure.minutes(), 0),
+            measure.question().observable().procedure().hazard().word());
+  }
+
+  private void mend(NextStep.Mend mend) {
+    String known =
+        diagnosis.next().isEmpty()
+            ? "Nothing more: no further reading would tell much."
+            : diagnosis.basis().conclusion().isDecided()
+                ? "Nothing more: another reading would not change what you do."
+                : "Nothing more: another reading would hardly change what you do first.";
+    layout.hanging(INDENT, known);
+    Optional<Diagnosis.PlanStep> first = mend.first();
+    if (first.isEmpty()) {
+      layout.hanging(INDENT, "No work is likely enough to be worth it.");
+      return;
+    }
+    layout.hanging(INDENT + "Do first: ", DiagnosisText.work(machine.job(), first.get()));
+    steps.cautions(INDENT, first.get().remedy().cautions());
+  }
+
+  private void rest() {
+    layout.blank();
+    layout.hanging("Take along: ", takeAlong());
+    layout.hanging("Readings: ", findings());
+    List<String> unknown = machine.notAssessed();
+    if (!unknown.isEmpty()) {
+      layout.hanging("Not assessed: ", named(unknown) + ".");
+    }
+    String why =
+        diagnosis.faults().isEmpty()
+            ? ""
+            : " or "
+                + DiagnosisText.unbroken(
+                    "--why " + diagnosis.faults().get(0).fault().key() + " JOB");
+    layout.hanging("More: ", DiagnosisText.unbroken("kelter diagnose --full JOB") + why);
+  }
+
+  private String takeAlong() {
+    List<Diagnosis.Needed> needed = diagnosis.takeAlong();
+    if (needed.isEmpty()) {
+      return "no part is likely to be needed.";
+    }
+    return needed.stream()
+            .limit(PARTS)
+            .map(each -> part(each) + "\u00a0" + Figures.percent(each.chance()))
+            .collect(Collectors.joining(", "))
+        + " (chance that it is needed).";
+  }
+
+  /** The part by the words of its work, and of what component where they do not say. */
+  private static String part(Diagnosis.Needed needed) {
+    String component = needed.remedy().component();
+    String part = needed.remedy().title().replaceFirst("^(renew|replace) (the )?", "");
+    return part.contains(component.replace('-', ' ')) ? part : part + " (" + component + ")";
+  }
+
+  private String findings() {
+    List<String> told = new ArrayList<>();
+    told(Verdict.DOES_NOT_CONFORM, "does not conform", "do not conform", told);
+    told(Verdict.UNDECIDED, "undecided", "undecided", told);
+    told(Verdict.NOT_MEASURED, "not measured", "not measured", told);
+    int good = of(Verdict.CONFORMS).size();
+    if (good > 0) {
+      told.add(good + (good == 1 ? " conforms" : " conform"));
+    }
+    return told.isEmpty() ? "none that has limits." : String.join("; ", told) + ".";
+  }
+
+  private void told(Verdict verdict, String one, String several, List<String> into) {
+    List<String> names = of(verdict);
+    if (!names.isEmpty()) {
+      into.add(names.size() + " " + (names.size() == 1 ? one : several) + ": " + named(names));
+    }
+  }
+
+  private List<String> of(Verdict verdict) {
+    return machine.findings().stream()
+        .filter(finding -> finding.verdict() == verdict)
+        .map(DiagnosisScreen::name)
+        .toList();
+  }
+
+  private static String name(Finding finding) {
+    return finding.component() + " " + finding.observable().replace('-', ' ');
+  }
+
+  private static String named(List<String> names) {
+    String some = names.stream().limit(NAMES).collect(Collectors.joining(", "));
+    return names.size() > NAMES ? some + " and " + (names.size() - NAMES) + " more" : some;
+  }
+}

@@ -1,0 +1,82 @@
+package kelter.cli.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import kelter.core.safety.Caution;
+
+/** What stands in front of the one step of a screen: how to lock off, and what else to mind. */
+public final class StepText {
+
+  private static final String MORE = " (more: --full)";
+
+  private final Layout layout;
+  private final int width;
+
+  /**
+   * The steps of one screen.
+   *
+   * @param layout where they are written
+   * @param width the width of the terminal, in characters
+   */
+  public StepText(Layout layout, int width) {
+    this.layout = layout;
+    this.width = width;
+  }
+
+  /**
+   * Writes how to lock off in full, and all else to mind in one line, the worst first.
+   *
+   * @param indent what stands in front of each
+   * @param cautions the cautions of the step
+   */
+  public void cautions(String indent, List<Caution> cautions) {
+    String mark = indent + "! ";
+    List<Caution> others = new ArrayList<>();
+    for (Caution caution : cautions) {
+      if (caution.equals(Caution.UNPLUG)) {
+        layout.hanging(mark, caution.display());
+      } else {
+        others.add(caution);
+      }
+    }
+    if (!others.isEmpty()) {
+      others.sort(Comparator.comparing(Caution::signal));
+      layout.hanging(mark, inOneLine(others, width - mark.length()));
+    }
+  }
+
+  /** Whole where it fits, else as many first sentences as do. */
+  private static String inOneLine(List<Caution> cautions, int room) {
+    String first = cautions.get(0).display();
+    if (cautions.size() == 1 && first.length() <= room) {
+      return first;
+    }
+    StringBuilder line = new StringBuilder(firstSentence(first));
+    int told = 1;
+    while (told < cautions.size()) {
+      String next = " " + firstSentence(cautions.get(told).text());
+      if (line.length() + next.length() + MORE.length() > room) {
+        break;
+      }
+      line.append(next);
+      told++;
+    }
+    return told < cautions.size() ? line + MORE : line.toString();
+  }
+
+  private static String firstSentence(String text) {
+    int stop = text.indexOf(". ");
+    return stop < 0 ? text : text.substring(0, stop + 1);
+  }
+
+  /**
+   * Words with a capital at their beginning.
+   *
+   * @param words the words, may be empty
+   * @return the same as the beginning of a sentence
+   */
+  public static String sentence(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}
