@@ -13,6 +13,7 @@ import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
+import kelter.cli.weighing.WeighingScreen;
 import kelter.cli.weighing.WeighingText;
 import kelter.core.file.disk.TextFile;
 import kelter.core.job.Job;
@@ -32,6 +33,8 @@ final class WeighCommand implements Command {
           ValueKind.WHOLE,
           "N",
           "seed of the draws (default 1); the same seed gives the same figures");
+  private static final CommandOption FULL =
+      CommandOption.flag("--full", "all of it: every option, all assumptions and sources");
   private static final CommandOption WHY =
       CommandOption.flag(
           "--why", "also what would turn the answer, odds, regret, cost by the years");
@@ -53,7 +56,7 @@ final class WeighCommand implements Command {
         "weigh",
         "Weigh repairs against a new machine, by cost over the years.",
         "",
-        List.of(WHY, PLOT, CARBON, SEED, Invocation.SHOP),
+        List.of(FULL, WHY, PLOT, CARBON, SEED, Invocation.SHOP),
         List.of(Invocation.jobFile("a job file with prices")),
         List.of(
             "kelter weigh demo/jobs/washer-extractor.json",
@@ -76,24 +79,37 @@ final class WeighCommand implements Command {
     Job job = machine.job();
     long seed = invocation.given().whole(SEED, USUAL_SEED);
     invocation.advise(PriceAdvice.of(job, machine.remedies()));
+    Optional<CarbonBalance> carbon =
+        invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     boolean asked = invocation.given().has(WHY);
+    boolean onOneScreen = isOnOneScreen(invocation);
     Explained explained =
-        asked || plot.isPresent()
+        asked || onOneScreen || plot.isPresent()
             ? machine.explainedOptions(seed)
             : new Explained(machine.options(seed), Optional.empty());
     if (plot.isPresent()) {
       draw(job, explained, plot.get());
     }
-    Optional<CarbonBalance> carbon =
-        invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
-    Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
+    Optional<Reasons> reasons = asked || onOneScreen ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, machine.vocabulary(), explained.weighing(), reasons, carbon);
     List<Caution> cautions = JobText.cautions(machine);
     Terminal terminal = invocation.terminal();
     Command.show(
         invocation,
         () -> WeighingJson.of(weighed, cautions),
-        () -> JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
+        () ->
+            onOneScreen
+                ? WeighingScreen.of(weighed, cautions, terminal)
+                : JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
+  }
+
+  /** Whether neither all of it was asked for nor anything that stands in all of it only. */
+  private static boolean isOnOneScreen(Invocation invocation) {
+    boolean more = false;
+    for (CommandOption option : List.of(FULL, WHY, PLOT, CARBON)) {
+      more |= invocation.given().has(option);
+    }
+    return !more && !invocation.isJson();
   }
 
   private static void draw(Job job, Explained explained, Path file) {

@@ -3,6 +3,8 @@ package kelter.cli.diagnosis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
@@ -24,11 +26,18 @@ import kelter.core.workshop.Case;
  */
 public final class DiagnosisScreen {
 
+  /** A screen of 24 lines less the one in which the next command is typed. */
+  private static final int LINES = 23;
+
   private static final int STATES = 3;
+  private static final int LEAST_STATES = 2;
   private static final int PARTS = 4;
   private static final int NAMES = 3;
   private static final double WORTH_TELLING = 0.02;
   private static final String INDENT = "  ";
+
+  /** Work that names its part. */
+  private static final Pattern RENEWED = Pattern.compile("^(?:renew|replace) (?:the )?([^,]+)");
 
   private final Case machine;
   private final Diagnosis diagnosis;
@@ -53,22 +62,29 @@ public final class DiagnosisScreen {
    * @return the text, with a line end after the last line
    */
   public static String of(Case machine, List<Caution> cautions, Terminal terminal) {
+    String text = of(machine, cautions, STATES, terminal);
+    return text.lines().count() <= LINES ? text : of(machine, cautions, LEAST_STATES, terminal);
+  }
+
+  private static String of(Case machine, List<Caution> cautions, int states, Terminal terminal) {
     DiagnosisScreen screen = new DiagnosisScreen(machine, terminal);
     JobText.head(machine.job(), cautions, screen.layout);
-    screen.ranking();
+    screen.ranking(states);
     screen.next();
     screen.rest();
     return screen.layout.toString();
   }
 
-  private void ranking() {
+  private void ranking(int states) {
     layout.heading("Most likely" + open());
     int told = 0;
+    double others = 1 - diagnosis.healthy() - diagnosis.unexplained().probability();
     for (Diagnosis.RankedState state : diagnosis.ranking()) {
-      boolean nothing = state.faults().isEmpty();
-      boolean enough = told == STATES || state.probability() < WORTH_TELLING || nothing;
+      boolean enough =
+          told == states || state.probability() < WORTH_TELLING || state.faults().isEmpty();
       if (told == 0 || !enough) {
         told++;
+        others -= isKnown(state) ? state.probability() : 0;
         layout.hanging(
             INDENT + told + ". ",
             "%s (%s): %s"
@@ -78,12 +94,29 @@ public final class DiagnosisScreen {
                     DiagnosisText.describe(state, DiagnosisScreen::severity)));
       }
     }
-    layout.hanging(
-        INDENT,
-        "Nothing wrong %s, something else that no known fault explains %s."
-            .formatted(
-                Figures.percent(diagnosis.healthy()),
-                Figures.percent(diagnosis.unexplained().probability())));
+    layout.hanging(INDENT, rest(others));
+  }
+
+  private static boolean isKnown(Diagnosis.RankedState state) {
+    return !state.faults().isEmpty() && !state.unexplained();
+  }
+
+  /** All that has no line of its own. */
+  private String rest(double others) {
+    List<String> rest = new ArrayList<>();
+    if (others >= WORTH_TELLING) {
+      rest.add("other known causes " + Figures.percent(others));
+    }
+    boolean nothingFirst = !diagnosis.ranking().isEmpty() && isNothing(diagnosis.ranking().get(0));
+    if (!nothingFirst) {
+      rest.add("nothing wrong " + Figures.percent(diagnosis.healthy()));
+    }
+    rest.add("something else " + Figures.percent(diagnosis.unexplained().probability()));
+    return StepText.sentence(String.join(", ", rest)) + ".";
+  }
+
+  private static boolean isNothing(Diagnosis.RankedState state) {
+    return state.faults().isEmpty() && !state.unexplained();
   }
 
   private String open() {
@@ -122,8 +155,9 @@ public final class DiagnosisScreen {
         .ifPresent(
             other ->
                 layout.hanging(
-                    INDENT + "If nobody can tell: ",
-                    measured(new NextStep.Measure("", other.question(), other.minutes()))
+                    INDENT,
+                    "If nobody can tell, take "
+                        + measured(new NextStep.Measure("", other.question(), other.minutes()))
                         + " '--full' says how."));
   }
 
@@ -153,13 +187,7 @@ public final class DiagnosisScreen {
   }
 
   private void mend(NextStep.Mend mend) {
-    String known =
-        diagnosis.next().isEmpty()
-            ? "Nothing more: no further reading would tell much."
-            : diagnosis.basis().conclusion().isDecided()
-                ? "Nothing more: another reading would not change what you do."
-                : "Nothing more: another reading would hardly change what you do first.";
-    layout.hanging(INDENT, known);
+    layout.hanging(INDENT, known());
     Optional<Diagnosis.PlanStep> first = mend.first();
     if (first.isEmpty()) {
       layout.hanging(INDENT, "No work is likely enough to be worth it.");
@@ -167,6 +195,20 @@ public final class DiagnosisScreen {
     }
     layout.hanging(INDENT + "Do first: ", DiagnosisText.work(machine.job(), first.get()));
     steps.cautions(INDENT, first.get().remedy().cautions());
+  }
+
+  /** Why no reading comes next. */
+  private String known() {
+    Diagnosis.Basis basis = diagnosis.basis();
+    boolean settled = basis.conclusion().isDecided() && basis.suspects().isEmpty();
+    if (settled) {
+      return diagnosis.next().isEmpty()
+          ? "Nothing more: no further reading would tell much."
+          : "Nothing more: another reading would not change what you do.";
+    }
+    return basis.enough()
+        ? "Nothing more: another reading would hardly change what you do first."
+        : StepText.sentence(basis.conclusion().action()) + ".";
   }
 
   private void rest() {
@@ -191,17 +233,22 @@ public final class DiagnosisScreen {
     if (needed.isEmpty()) {
       return "no part is likely to be needed.";
     }
-    return needed.stream()
-            .limit(PARTS)
-            .map(each -> part(each) + "\u00a0" + Figures.percent(each.chance()))
-            .collect(Collectors.joining(", "))
-        + " (chance that it is needed).";
+    List<String> told = new ArrayList<>();
+    for (Diagnosis.Needed each : needed.subList(0, Math.min(PARTS, needed.size()))) {
+      String chance = DiagnosisText.unbroken(Figures.percent(each.chance()));
+      told.add(part(each) + " (" + (told.isEmpty() ? "needed:\u00a0" : "") + chance + ")");
+    }
+    return String.join(", ", told) + ".";
   }
 
-  /** The part by the words of its work, and of what component where they do not say. */
+  /** The part by the words of its work; where they name none, by what it is for. */
   private static String part(Diagnosis.Needed needed) {
     String component = needed.remedy().component();
-    String part = needed.remedy().title().replaceFirst("^(renew|replace) (the )?", "");
+    Matcher renewed = RENEWED.matcher(needed.remedy().title());
+    if (!renewed.find()) {
+      return "part for " + component;
+    }
+    String part = renewed.group(1);
     return part.contains(component.replace('-', ' ')) ? part : part + " (" + component + ")";
   }
 
@@ -220,7 +267,8 @@ public final class DiagnosisScreen {
   private void told(Verdict verdict, String one, String several, List<String> into) {
     List<String> names = of(verdict);
     if (!names.isEmpty()) {
-      into.add(names.size() + " " + (names.size() == 1 ? one : several) + ": " + named(names));
+      String said = names.size() + " " + (names.size() == 1 ? one : several) + ": " + named(names);
+      into.add(verdict == Verdict.DOES_NOT_CONFORM ? terminal.attention(said) : said);
     }
   }
 

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kelter.cli.terminal.Terminal;
@@ -56,6 +58,9 @@ public final class DiagnosisText {
   private static final String STAYS_UNPLUGGED =
       "The machine stays unplugged after %s, so nothing is proposed that needs it to run. Where a"
           + " step says to watch, to listen or to start it: only ask.";
+
+  /** Up to the end of a clause. */
+  private static final Pattern FIRST_WORDS = Pattern.compile("^[^.:]+");
 
   private final Layout layout;
   private final CautionLines cautions;
@@ -296,8 +301,8 @@ public final class DiagnosisText {
    * What all such work begins with: in full where it comes first, after that by its first words.
    */
   private String begins(String before) {
-    int stop = before.indexOf(". ");
-    return stop < 0 || begun.add(before) ? before : before.substring(0, stop) + " (as above). ";
+    Matcher first = FIRST_WORDS.matcher(before);
+    return begun.add(before) || !first.find() ? before : first.group() + " (as above). ";
   }
 
   static String conditions(Question question) {

@@ -53,16 +53,14 @@ public final class StepText {
       return first;
     }
     StringBuilder line = new StringBuilder(firstSentence(first));
-    int told = 1;
-    while (told < cautions.size()) {
-      String next = " " + firstSentence(cautions.get(told).text());
+    for (Caution caution : cautions.subList(1, cautions.size())) {
+      String next = " " + firstSentence(caution.text());
       if (line.length() + next.length() + MORE.length() > room) {
         break;
       }
       line.append(next);
-      told++;
     }
-    return told < cautions.size() ? line + MORE : line.toString();
+    return line + MORE;
   }
 
   private static String firstSentence(String text) {
