@@ -3,16 +3,11 @@ package kelter.cli.diagnosis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.cli.text.StepText;
-import kelter.core.check.Finding;
-import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.quantity.QuantityFormat;
@@ -31,13 +26,8 @@ public final class DiagnosisScreen {
 
   private static final int STATES = 3;
   private static final int LEAST_STATES = 2;
-  private static final int PARTS = 4;
-  private static final int NAMES = 3;
   private static final double WORTH_TELLING = 0.02;
   private static final String INDENT = "  ";
-
-  /** Work that names its part. */
-  private static final Pattern RENEWED = Pattern.compile("^(?:renew|replace) (?:the )?([^,]+)");
 
   private final Case machine;
   private final Diagnosis diagnosis;
@@ -91,10 +81,14 @@ public final class DiagnosisScreen {
                 .formatted(
                     Figures.percent(state.probability()),
                     Figures.likelihood(state.probability()),
-                    DiagnosisText.describe(state, DiagnosisScreen::severity)));
+                    DiagnosisWords.describe(state, DiagnosisScreen::severity)));
       }
     }
     layout.hanging(INDENT, rest(others));
+    if (diagnosis.unexplained().misfit() < DiagnosisText.MISFIT) {
+      layout.hanging(
+          INDENT, terminal.attention("The readings do not fit even the best of these well."));
+    }
   }
 
   private static boolean isKnown(Diagnosis.RankedState state) {
@@ -150,7 +144,7 @@ public final class DiagnosisScreen {
     layout.hanging(INDENT + "Ask the owner: ", ask.symptom().question());
     layout.hanging(
         INDENT + "Put the answer into the job: ",
-        DiagnosisText.unbroken("\"symptoms\": { \"" + ask.symptom().id() + "\": \"yes\" }"));
+        DiagnosisWords.unbroken("\"symptoms\": { \"" + ask.symptom().id() + "\": \"yes\" }"));
     ask.otherwise()
         .ifPresent(
             other ->
@@ -181,7 +175,7 @@ public final class DiagnosisScreen {
         .formatted(
             measure.question().component(),
             measure.question().observable().title(),
-            DiagnosisText.conditions(measure.question()),
+            DiagnosisWords.conditions(measure.question()),
             QuantityFormat.fixed(measure.minutes(), 0),
             measure.question().observable().procedure().hazard().word());
   }
@@ -193,7 +187,7 @@ public final class DiagnosisScreen {
       layout.hanging(INDENT, "No work is likely enough to be worth it.");
       return;
     }
-    layout.hanging(INDENT + "Do first: ", DiagnosisText.work(machine.job(), first.get()));
+    layout.hanging(INDENT + "Do first: ", DiagnosisWords.work(machine.job(), first.get()));
     steps.cautions(INDENT, first.get().remedy().cautions());
   }
 
@@ -213,78 +207,18 @@ public final class DiagnosisScreen {
 
   private void rest() {
     layout.blank();
-    layout.hanging("Take along: ", takeAlong());
-    layout.hanging("Readings: ", findings());
+    layout.hanging("Take along: ", TakeAlong.line(diagnosis.takeAlong()));
+    layout.hanging("Readings: ", new FindingsLine(machine, terminal).line());
     List<String> unknown = machine.notAssessed();
     if (!unknown.isEmpty()) {
-      layout.hanging("Not assessed: ", named(unknown) + ".");
+      layout.hanging("Not assessed: ", FindingsLine.some(unknown) + ".");
     }
     String why =
         diagnosis.faults().isEmpty()
             ? ""
             : " or "
-                + DiagnosisText.unbroken(
+                + DiagnosisWords.unbroken(
                     "--why " + diagnosis.faults().get(0).fault().key() + " JOB");
-    layout.hanging("More: ", DiagnosisText.unbroken("kelter diagnose --full JOB") + why);
-  }
-
-  private String takeAlong() {
-    List<Diagnosis.Needed> needed = diagnosis.takeAlong();
-    if (needed.isEmpty()) {
-      return "no part is likely to be needed.";
-    }
-    List<String> told = new ArrayList<>();
-    for (Diagnosis.Needed each : needed.subList(0, Math.min(PARTS, needed.size()))) {
-      String chance = DiagnosisText.unbroken(Figures.percent(each.chance()));
-      told.add(part(each) + " (" + (told.isEmpty() ? "needed:\u00a0" : "") + chance + ")");
-    }
-    return String.join(", ", told) + ".";
-  }
-
-  /** The part by the words of its work; where they name none, by what it is for. */
-  private static String part(Diagnosis.Needed needed) {
-    String component = needed.remedy().component();
-    Matcher renewed = RENEWED.matcher(needed.remedy().title());
-    if (!renewed.find()) {
-      return "part for " + component;
-    }
-    String part = renewed.group(1);
-    return part.contains(component.replace('-', ' ')) ? part : part + " (" + component + ")";
-  }
-
-  private String findings() {
-    List<String> told = new ArrayList<>();
-    told(Verdict.DOES_NOT_CONFORM, "does not conform", "do not conform", told);
-    told(Verdict.UNDECIDED, "undecided", "undecided", told);
-    told(Verdict.NOT_MEASURED, "not measured", "not measured", told);
-    int good = of(Verdict.CONFORMS).size();
-    if (good > 0) {
-      told.add(good + (good == 1 ? " conforms" : " conform"));
-    }
-    return told.isEmpty() ? "none that has limits." : String.join("; ", told) + ".";
-  }
-
-  private void told(Verdict verdict, String one, String several, List<String> into) {
-    List<String> names = of(verdict);
-    if (!names.isEmpty()) {
-      String said = names.size() + " " + (names.size() == 1 ? one : several) + ": " + named(names);
-      into.add(verdict == Verdict.DOES_NOT_CONFORM ? terminal.attention(said) : said);
-    }
-  }
-
-  private List<String> of(Verdict verdict) {
-    return machine.findings().stream()
-        .filter(finding -> finding.verdict() == verdict)
-        .map(DiagnosisScreen::name)
-        .toList();
-  }
-
-  private static String name(Finding finding) {
-    return finding.component() + " " + finding.observable().replace('-', ' ');
-  }
-
-  private static String named(List<String> names) {
-    String some = names.stream().limit(NAMES).collect(Collectors.joining(", "));
-    return names.size() > NAMES ? some + " and " + (names.size() - NAMES) + " more" : some;
+    layout.hanging("More: ", DiagnosisWords.unbroken("kelter diagnose --full JOB") + why);
   }
 }

@@ -67,16 +67,12 @@ sealed interface NextStep {
 
   /** The question that tells most, if it tells more for its time than the best reading. */
   private static Optional<Symptom> asked(Diagnosis diagnosis) {
-    double reading = 0;
-    for (Diagnosis.NextMeasurement first : diagnosis.next()) {
-      reading = first.bits() / first.minutes();
-      break;
-    }
-    for (Diagnosis.NextQuestion question : diagnosis.ask()) {
-      boolean tells = question.bits() >= WORTH_ASKING && question.bits() / ASKING > reading;
-      return tells ? Optional.of(question.symptom()) : Optional.empty();
-    }
-    return Optional.empty();
+    List<Diagnosis.NextMeasurement> next = diagnosis.next();
+    double reading = next.isEmpty() ? 0 : next.get(0).bits() / next.get(0).minutes();
+    return diagnosis.ask().stream()
+        .findFirst()
+        .filter(asked -> asked.bits() >= WORTH_ASKING && asked.bits() / ASKING > reading)
+        .map(Diagnosis.NextQuestion::symptom);
   }
 
   /** A reading of the job that does not fit, or whose instrument was too coarse. */
@@ -122,7 +118,7 @@ sealed interface NextStep {
     };
   }
 
-  /** Whether a step only watches, listens or asks, which a machine that stays unplugged forbids. */
+  /** Whether nothing is opened or measured, so that the step may say to watch the machine run. */
   static boolean isOnlyLookedAt(Question question) {
     return question.observable().procedure().hazard() == Hazard.NONE;
   }

@@ -1,11 +1,10 @@
 package kelter.cli.text;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import kelter.core.safety.Caution;
 
-/** What stands in front of the one step of a screen: how to lock off, and what else to mind. */
+/** What stands in front of the one step of a screen: what to mind, the gravest in full. */
 public final class StepText {
 
   private static final String MORE = " (more: --full)";
@@ -25,25 +24,27 @@ public final class StepText {
   }
 
   /**
-   * Writes how to lock off in full, and all else to mind in one line, the worst first.
+   * Writes one caution in full, how to lock off or else the worst, and all others in one line.
    *
    * @param indent what stands in front of each
    * @param cautions the cautions of the step
    */
   public void cautions(String indent, List<Caution> cautions) {
     String mark = indent + "! ";
-    List<Caution> others = new ArrayList<>();
-    for (Caution caution : cautions) {
-      if (caution.equals(Caution.UNPLUG)) {
-        layout.hanging(mark, caution.display());
-      } else {
-        others.add(caution);
-      }
+    List<Caution> others = new ArrayList<>(cautions);
+    others.sort(StepText::compare);
+    if (!others.isEmpty()) {
+      layout.hanging(mark, others.remove(0).display());
     }
     if (!others.isEmpty()) {
-      others.sort(Comparator.comparing(Caution::signal));
       layout.hanging(mark, inOneLine(others, width - mark.length()));
     }
+  }
+
+  /** Locking off first, then by how bad it can get. */
+  private static int compare(Caution one, Caution other) {
+    int byUnplug = Boolean.compare(other.equals(Caution.UNPLUG), one.equals(Caution.UNPLUG));
+    return byUnplug != 0 ? byUnplug : one.signal().compareTo(other.signal());
   }
 
   /** Whole where it fits, else as many first sentences as do. */
