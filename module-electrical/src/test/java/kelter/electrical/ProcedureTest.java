@@ -49,8 +49,8 @@ class ProcedureTest {
   private static void says(Observable observable, String... words) {
     for (String word : words) {
       assertTrue(
-          observable.procedure().text().contains(word),
-          observable.id() + " does not say '" + word + "': " + observable.procedure().text());
+          observable.procedure().whole().contains(word),
+          observable.id() + " does not say '" + word + "': " + observable.procedure().whole());
     }
   }
 

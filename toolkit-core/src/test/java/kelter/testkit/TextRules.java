@@ -93,7 +93,7 @@ public final class TextRules {
   private static void collect(String owner, Observable observable, Map<String, String> texts) {
     String of = " of observable " + owner + "." + observable.id();
     texts.put("title" + of, observable.title());
-    texts.put("procedure" + of, observable.procedure().text());
+    texts.put("procedure" + of, observable.procedure().whole());
     observable.grades().forEach(grade -> texts.put("grade '" + grade + "'" + of, grade));
     observable.conditions().forEach(c -> texts.put("condition " + c.id() + of, c.title()));
     collect(observable.procedure().cautions(), of, texts);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.advice.PriceAdvice;
+import kelter.cli.diagnosis.DiagnosisScreen;
 import kelter.cli.diagnosis.DiagnosisText;
 import kelter.cli.diagnosis.WhatIf;
 import kelter.cli.diagnosis.WhatIfText;
@@ -24,6 +25,9 @@ import kelter.core.workshop.Workshop;
 /** {@code kelter diagnose JOB}: findings, ranked faults, next measurements, order of remedies. */
 final class DiagnoseCommand implements Command {
 
+  private static final CommandOption FULL =
+      CommandOption.flag(
+          "--full", "all of it: readings, evidence, order of work, cautions, assumptions");
   private static final CommandOption WHY =
       CommandOption.one(
           "--why",
@@ -48,10 +52,11 @@ final class DiagnoseCommand implements Command {
         "Tell what is wrong, how sure that is, and what to do next.",
         "What to measure next is ranked by what it tells for the minutes that it takes, and the"
             + " remedies by what they are expected to cost.",
-        List.of(WHY, WHAT_IF, Invocation.SHOP),
+        List.of(FULL, WHY, WHAT_IF, Invocation.SHOP),
         List.of(Invocation.jobFile("a job file")),
         List.of(
             "kelter diagnose demo/jobs/washer-extractor.json",
+            "kelter diagnose --full demo/jobs/washer-extractor.json",
             "kelter diagnose --why drain-pump.passages-blocked demo/jobs/washer-extractor.json",
             "kelter diagnose --what-if heater.resistance=OL demo/jobs/washer-extractor.json",
             "kelter diagnose --what-if stays-cold=yes demo/jobs/washer-extractor.json",
@@ -106,8 +111,10 @@ final class DiagnoseCommand implements Command {
         invocation,
         () -> DiagnosisJson.diagnosis(machine, allNotes),
         () ->
-            JobText.cautions(machine.cautions(), terminal)
-                + DiagnosisText.of(machine, notes, terminal));
+            invocation.given().has(FULL)
+                ? JobText.cautions(machine.cautions(), terminal)
+                    + DiagnosisText.of(machine, notes, terminal)
+                : DiagnosisScreen.of(machine, JobText.cautions(machine), terminal));
   }
 
   private static List<String> notes(Case machine) {

@@ -1,12 +1,9 @@
 package kelter.cli.command;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import kelter.cli.advice.PriceAdvice;
 import kelter.cli.json.WeighingJson;
 import kelter.cli.terminal.Terminal;
@@ -16,8 +13,8 @@ import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.cli.weighing.Weighed;
 import kelter.cli.weighing.WeighingChart;
+import kelter.cli.weighing.WeighingScreen;
 import kelter.cli.weighing.WeighingText;
-import kelter.core.check.Finding;
 import kelter.core.file.disk.TextFile;
 import kelter.core.job.Job;
 import kelter.core.option.CarbonBalance;
@@ -36,6 +33,8 @@ final class WeighCommand implements Command {
           ValueKind.WHOLE,
           "N",
           "seed of the draws (default 1); the same seed gives the same figures");
+  private static final CommandOption FULL =
+      CommandOption.flag("--full", "all of it: every option, all assumptions and sources");
   private static final CommandOption WHY =
       CommandOption.flag(
           "--why", "also what would turn the answer, odds, regret, cost by the years");
@@ -57,7 +56,7 @@ final class WeighCommand implements Command {
         "weigh",
         "Weigh repairs against a new machine, by cost over the years.",
         "",
-        List.of(WHY, PLOT, CARBON, SEED, Invocation.SHOP),
+        List.of(FULL, WHY, PLOT, CARBON, SEED, Invocation.SHOP),
         List.of(Invocation.jobFile("a job file with prices")),
         List.of(
             "kelter weigh demo/jobs/washer-extractor.json",
@@ -80,35 +79,37 @@ final class WeighCommand implements Command {
     Job job = machine.job();
     long seed = invocation.given().whole(SEED, USUAL_SEED);
     invocation.advise(PriceAdvice.of(job, machine.remedies()));
+    Optional<CarbonBalance> carbon =
+        invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     boolean asked = invocation.given().has(WHY);
+    boolean onOneScreen = isOnOneScreen(invocation);
     Explained explained =
-        asked || plot.isPresent()
+        asked || onOneScreen || plot.isPresent()
             ? machine.explainedOptions(seed)
             : new Explained(machine.options(seed), Optional.empty());
     if (plot.isPresent()) {
       draw(job, explained, plot.get());
     }
-    Optional<CarbonBalance> carbon =
-        invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
-    Optional<Reasons> reasons = asked ? explained.reasons() : Optional.empty();
+    Optional<Reasons> reasons = asked || onOneScreen ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, machine.vocabulary(), explained.weighing(), reasons, carbon);
-    List<Caution> cautions = cautions(machine.cautions(), machine.findings());
+    List<Caution> cautions = JobText.cautions(machine);
     Terminal terminal = invocation.terminal();
     Command.show(
         invocation,
         () -> WeighingJson.of(weighed, cautions),
-        () -> JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
+        () ->
+            onOneScreen
+                ? WeighingScreen.of(weighed, cautions, terminal)
+                : JobText.cautions(cautions, terminal) + WeighingText.of(weighed, terminal));
   }
 
-  /** Those of the job, and those of findings that say to leave the machine unplugged, each once. */
-  private static List<Caution> cautions(List<Caution> ofTheJob, List<Finding> findings) {
-    List<Caution> cautions = new ArrayList<>(ofTheJob);
-    Set<String> told = new HashSet<>();
-    findings.stream()
-        .flatMap(finding -> finding.cautions().stream())
-        .filter(caution -> caution.keepsUnplugged() && told.add(caution.text()))
-        .forEach(cautions::add);
-    return cautions;
+  /** Whether neither all of it was asked for nor anything that stands in all of it only. */
+  private static boolean isOnOneScreen(Invocation invocation) {
+    boolean more = false;
+    for (CommandOption option : List.of(FULL, WHY, PLOT, CARBON)) {
+      more |= invocation.given().has(option);
+    }
+    return !more && !invocation.isJson();
   }
 
   private static void draw(Job job, Explained explained, Path file) {

@@ -1,11 +1,11 @@
 package kelter.cli.diagnosis;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Currency;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.StringJoiner;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kelter.cli.terminal.Terminal;
@@ -16,13 +16,9 @@ import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.cli.text.SymptomsText;
 import kelter.core.check.Checker;
-import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
-import kelter.core.diagnosis.Fault;
-import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
-import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptom;
@@ -35,14 +31,11 @@ public final class DiagnosisText {
   private static final int MEASUREMENTS = 3;
   private static final int QUESTIONS = 3;
 
-  /** An answer that tells less, in bits, is not worth a question. */
-  private static final double WORTH_ASKING = 0.05;
+  /** A best state whose readings lie so far out with a smaller chance is told to fit badly. */
+  static final double MISFIT = 0.01;
 
   private static final double WORTH_TELLING = 0.02;
   private static final double SPEAKS = 0.3;
-
-  /** Above this spread the readings tell nothing of a severity; the prior's is 0.29. */
-  private static final double SEVERITY_TOLD = 0.25;
 
   private static final String ENOUGH =
       "You know enough: another reading would not change what you do by what it costs.";
@@ -57,9 +50,13 @@ public final class DiagnosisText {
       "The machine stays unplugged after %s, so nothing is proposed that needs it to run. Where a"
           + " step says to watch, to listen or to start it: only ask.";
 
+  /** Up to the end of a clause. */
+  private static final Pattern FIRST_WORDS = Pattern.compile("^[^.:]+");
+
   private final Layout layout;
   private final CautionLines cautions;
   private final Terminal terminal;
+  private final Set<String> begun = new HashSet<>();
 
   private DiagnosisText(Terminal terminal) {
     this.terminal = terminal;
@@ -92,7 +89,7 @@ public final class DiagnosisText {
 
   private void ranking(Diagnosis diagnosis) {
     layout.heading("Most likely");
-    layout.hanging("  ", conclusion(diagnosis));
+    layout.hanging("  ", DiagnosisWords.conclusion(diagnosis));
     int place = 0;
     for (Diagnosis.RankedState state : diagnosis.ranking()) {
       boolean enough = place >= STATES || state.probability() < WORTH_TELLING;
@@ -126,27 +123,13 @@ public final class DiagnosisText {
                   + Figures.percent(suspect.probability())
                   + "): take it again."));
     }
-    if (diagnosis.unexplained().misfit() < 0.01) {
+    if (diagnosis.unexplained().misfit() < MISFIT) {
       layout.hanging(
           "  ",
           terminal.attention(
               "The readings do not fit even the best of these well: take the ones that speak"
                   + " against it again."));
     }
-  }
-
-  /** Whether it is decided, and if not, for which reason and what to do about it. */
-  static String conclusion(Diagnosis diagnosis) {
-    Conclusion conclusion = diagnosis.basis().conclusion();
-    String words =
-        switch (conclusion.reason()) {
-          case DECIDED -> "Decided";
-          case NOT_SEPARABLE -> "Not decided, several causes look alike";
-          case NO_CAUSE_FITS -> "Not decided, no known cause fits";
-          case INSTRUMENT_TOO_COARSE -> "Not decided, the instrument is too coarse";
-          case NOT_MEASURED -> "Not decided, too little was measured";
-        };
-    return words + ": " + conclusion.action() + ".";
   }
 
   /** Each fault of the first state by itself, where other states hold it too. */
@@ -165,40 +148,24 @@ public final class DiagnosisText {
     String label = "  " + place + ". ";
     String probability = Figures.percent(state.probability());
     String words = Figures.likelihood(state.probability());
-    layout.hanging(label, probability + " (" + words + "): " + describe(state));
+    layout.hanging(
+        label,
+        probability
+            + " ("
+            + words
+            + "): "
+            + DiagnosisWords.describe(state, DiagnosisText::severity));
     if (place == 1) {
       evidence("     for:     ", state, 1);
       evidence("     against: ", state, -1);
     }
   }
 
-  private static String describe(Diagnosis.RankedState state) {
-    List<String> parts = new ArrayList<>();
-    for (Diagnosis.PresentFault present : state.faults()) {
-      Fault fault = present.fault();
-      parts.add(named(fault) + (fault.modelled() ? severity(present.severity()) : ""));
-    }
-    if (state.unexplained()) {
-      parts.add("something that no known fault explains");
-    }
-    return parts.isEmpty() ? "nothing wrong" : String.join("; and ", parts);
-  }
-
-  /** Part and fault; said where no measurement can tell of it. */
-  static String named(Fault fault) {
-    return fault.component()
-        + ": "
-        + fault.title()
-        + (fault.modelled() ? "" : " (no measurement of it is known here)");
-  }
-
   private static String severity(Diagnosis.Severity severity) {
-    return severity.sd() > SEVERITY_TOLD
-        ? ""
-        : ", severity "
-            + QuantityFormat.fixed(severity.mean(), 2)
-            + "\u00a0±\u00a0"
-            + QuantityFormat.fixed(2 * severity.sd(), 2);
+    return ", severity "
+        + QuantityFormat.fixed(severity.mean(), 2)
+        + "\u00a0±\u00a0"
+        + QuantityFormat.fixed(2 * severity.sd(), 2);
   }
 
   private void evidence(String label, Diagnosis.RankedState state, int sign) {
@@ -226,7 +193,7 @@ public final class DiagnosisText {
   private void ask(Diagnosis diagnosis) {
     List<Symptom> telling =
         diagnosis.ask().stream()
-            .filter(question -> question.bits() >= WORTH_ASKING)
+            .filter(question -> question.bits() >= NextStep.WORTH_ASKING)
             .limit(QUESTIONS)
             .map(Diagnosis.NextQuestion::symptom)
             .toList();
@@ -240,14 +207,11 @@ public final class DiagnosisText {
     }
     String first = telling.get(0).id();
     layout.hanging(
-        "  Put answers into the job: ", unbroken("\"symptoms\": { \"" + first + "\": \"yes\" }"));
+        "  Put answers into the job: ",
+        DiagnosisWords.unbroken("\"symptoms\": { \"" + first + "\": \"yes\" }"));
     layout.hanging(
         "  Or see what one changes:  ",
-        unbroken("kelter diagnose JOB --what-if " + first + "=yes"));
-  }
-
-  private static String unbroken(String words) {
-    return words.replace(' ', '\u00a0');
+        DiagnosisWords.unbroken("kelter diagnose JOB --what-if " + first + "=yes"));
   }
 
   private void next(Diagnosis diagnosis, boolean found) {
@@ -279,23 +243,22 @@ public final class DiagnosisText {
         next.question().component()
             + ": "
             + next.question().observable().title()
-            + conditions(next.question())
+            + DiagnosisWords.conditions(next.question())
             + ". About "
             + QuantityFormat.fixed(next.minutes(), 0)
             + "\u00a0min, "
             + procedure.hazard().word()
             + ".");
     cautions.write("     ", procedure.cautions());
-    layout.hanging("     ", procedure.text());
+    layout.hanging("     ", begins(procedure.before()) + procedure.text());
   }
 
-  private static String conditions(Question question) {
-    StringJoiner stated = new StringJoiner(", ", " (at ", ")");
-    stated.setEmptyValue("");
-    for (Map.Entry<String, Quantity> figure : question.conditions().figures().entrySet()) {
-      stated.add(figure.getKey().replace('-', ' ') + " " + figure.getValue().display());
-    }
-    return stated.toString();
+  /**
+   * What all such work begins with: in full where it comes first, after that by its first words.
+   */
+  private String begins(String before) {
+    Matcher first = FIRST_WORDS.matcher(before);
+    return begun.add(before) || !first.find() ? before : first.group() + " (as above). ";
   }
 
   private void plan(Job job, Diagnosis diagnosis, boolean found) {
@@ -309,28 +272,9 @@ public final class DiagnosisText {
     }
     int place = 0;
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
-      String cost =
-          Double.isNaN(step.cost())
-              ? "price not stated"
-              : "about " + price(step.cost(), job.prices().orElseThrow().currency());
-      layout.hanging(
-          "  " + ++place + ". ",
-          step.remedy().component()
-              + ": "
-              + step.remedy().title()
-              + ". Chance of a cure "
-              + Figures.percent(step.probabilityOfCure())
-              + "; "
-              + QuantityFormat.fixed(step.remedy().minutes(), 0)
-              + "\u00a0min, "
-              + cost
-              + ".");
+      layout.hanging("  " + ++place + ". ", DiagnosisWords.work(job, step));
       cautions.write("     ", step.remedy().cautions());
     }
-  }
-
-  private static String price(double amount, Currency currency) {
-    return QuantityFormat.fixed(amount, 0) + "\u00a0" + currency.getCurrencyCode();
   }
 
   private void notes(Diagnosis diagnosis, List<String> notes) {

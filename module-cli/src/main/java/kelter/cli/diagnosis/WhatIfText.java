@@ -31,7 +31,7 @@ public final class WhatIfText {
     for (Diagnosis.FaultProbability fault : then.faults()) {
       double before = probability(now, fault.fault().key());
       if (before >= TOLD || fault.probability() >= TOLD) {
-        rows.add(row(before, fault.probability(), DiagnosisText.named(fault.fault())));
+        rows.add(row(before, fault.probability(), DiagnosisWords.named(fault.fault())));
       }
     }
     rows.add(row(now.healthy(), then.healthy(), "nothing wrong"));
@@ -42,8 +42,8 @@ public final class WhatIfText {
             "something that no known fault explains"));
     layout.table("  ", rows);
     layout.blank();
-    layout.hanging("  Now:  ", DiagnosisText.conclusion(now));
-    layout.hanging("  Then: ", DiagnosisText.conclusion(then));
+    layout.hanging("  Now:  ", DiagnosisWords.conclusion(now));
+    layout.hanging("  Then: ", DiagnosisWords.conclusion(then));
     layout.line("The job is as it was: nothing was written.");
     return layout.toString();
   }

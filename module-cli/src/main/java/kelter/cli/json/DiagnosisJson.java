@@ -55,6 +55,7 @@ public final class DiagnosisJson {
           out.objects("priors", diagnosis.basis().priors(), prior -> writePrior(out, prior));
           out.number("left-out", diagnosis.basis().leftOut());
           out.objects("plan", diagnosis.plan(), step -> writeStep(out, job, step));
+          out.objects("take-along", diagnosis.takeAlong(), needed -> writeNeeded(out, needed));
           out.texts("not-used", diagnosis.notUsed());
           out.texts("notes", notes);
         });
@@ -210,7 +211,7 @@ public final class DiagnosisJson {
     out.number("minutes", next.minutes());
     out.number("worth", next.worth());
     out.text("hazard", observable.procedure().hazard().word());
-    out.text("procedure", observable.procedure().text());
+    out.text("procedure", observable.procedure().whole());
     out.cautions(observable.procedure().cautions());
   }
 
@@ -224,5 +225,12 @@ public final class DiagnosisJson {
     out.number("cost", step.cost());
     out.text("currency", job.prices().map(p -> p.currency().getCurrencyCode()).orElse(""));
     out.cautions(step.remedy().cautions());
+  }
+
+  private static void writeNeeded(JsonOutput out, Diagnosis.Needed needed) throws IOException {
+    out.text("component", needed.remedy().component());
+    out.text("remedy", needed.remedy().key());
+    out.text("title", needed.remedy().title());
+    out.probability("chance", needed.chance());
   }
 }

@@ -1,12 +1,17 @@
 package kelter.cli.text;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import kelter.cli.terminal.Terminal;
+import kelter.core.check.Finding;
 import kelter.core.job.Appliance;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.Case;
 
 /** What a job is about, in a few lines. */
 public final class JobText {
@@ -30,6 +35,46 @@ public final class JobText {
   }
 
   /**
+   * What to mind before anything is done.
+   *
+   * @param machine the job with its findings
+   * @return the cautions of the job, and those of findings that say to leave the machine unplugged,
+   *     each once
+   */
+  public static List<Caution> cautions(Case machine) {
+    List<Caution> cautions = new ArrayList<>(machine.cautions());
+    Set<String> told = new HashSet<>();
+    for (Finding finding : machine.findings()) {
+      for (Caution caution : finding.cautions()) {
+        if (caution.keepsUnplugged() && told.add(caution.text())) {
+          cautions.add(caution);
+        }
+      }
+    }
+    return cautions;
+  }
+
+  /**
+   * Writes the cautions and one line on the job and its machine, for a result of one screen.
+   *
+   * @param job the job
+   * @param cautions what to mind before anything is done, may be empty
+   * @param layout where to
+   */
+  public static void head(Job job, List<Caution> cautions, Layout layout) {
+    List<Caution> worstFirst = new ArrayList<>(cautions);
+    worstFirst.sort((one, other) -> Boolean.compare(other.keepsUnplugged(), one.keepsUnplugged()));
+    new CautionLines(layout).write("", worstFirst);
+    layout.hanging("", job.id() + ": " + machine(job.appliance()));
+  }
+
+  private static String machine(Appliance appliance) {
+    String name = (appliance.maker() + " " + appliance.model()).strip();
+    String age = appliance.age().isPresent() ? ", age " + appliance.age().get().display() : "";
+    return appliance.kind() + (name.isEmpty() ? "" : ", " + name) + age;
+  }
+
+  /**
    * Writes what a job is about.
    *
    * @param job the job
@@ -37,11 +82,8 @@ public final class JobText {
    * @param layout where to
    */
   public static void write(Job job, Vocabulary vocabulary, Layout layout) {
-    Appliance appliance = job.appliance();
-    String name = (appliance.maker() + " " + appliance.model()).strip();
-    String age = appliance.age().isPresent() ? ", age " + appliance.age().get().display() : "";
     layout.heading("Job " + job.id() + (job.date().isEmpty() ? "" : ", " + job.date()));
-    layout.hanging("  Machine:   ", appliance.kind() + (name.isEmpty() ? "" : ", " + name) + age);
+    layout.hanging("  Machine:   ", machine(job.appliance()));
     if (job.market().isPresent()) {
       layout.hanging("  Market:    ", job.market().get().name());
     }

@@ -2,7 +2,6 @@ package kelter.cli.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import kelter.cli.terminal.Terminal;
@@ -20,7 +19,6 @@ import kelter.core.source.Source;
 public final class WeighingText {
 
   private static final String INDENT = "  ";
-  private static final double HALF = 0.5;
   private final Layout layout;
   private final int width;
   private final Weighing weighing;
@@ -96,82 +94,11 @@ public final class WeighingText {
   }
 
   private void answer() {
-    layout.heading("Repair or replace (amounts in " + currency + ")");
-    if (weighing.options().isEmpty()) {
-      layout.hanging(INDENT, "There is nothing to choose from: no repair is known.");
-      return;
+    layout.heading(Answer.heading(weighing));
+    new Answer(weighing).sentences().forEach(sentence -> layout.hanging(INDENT, sentence));
+    if (!weighing.options().isEmpty()) {
+      layout.blank();
     }
-    Option best = weighing.options().get(0);
-    if (weighing.recommended().isEmpty()) {
-      layout.hanging(
-          INDENT,
-          "Do not choose yet. First " + weighing.conclusion().action() + ". Then weigh again.");
-      layout.hanging(
-          INDENT,
-          "By what is known so far, %s would cost least: %s.%s"
-              .formatted(course(best), amountAYear(best), other(best)));
-    } else {
-      String least = weighing.isClose() ? " costs least on average: " : " costs least: ";
-      layout.hanging(
-          INDENT, sentence(course(best)) + least + amountAYear(best) + "." + rival(best));
-    }
-    if (weighing.recommended().isPresent() && !Double.isNaN(weighing.breakEvenRepair())) {
-      layout.hanging(INDENT, breakEven());
-    }
-    layout.blank();
-  }
-
-  private static String course(Option best) {
-    return switch (best.id()) {
-      case Option.REPLACE -> "a new machine (1.)";
-      case Option.NOTHING -> "leaving it as it is for now (1.)";
-      default -> "repair (1.)";
-    };
-  }
-
-  private String amountAYear(Option option) {
-    return "about " + amount(option.annualCost().mean()) + " " + currency + " a year";
-  }
-
-  /** What it is held against: a new machine, or the best option that is none. */
-  private String other(Option best) {
-    for (Option option : weighing.options()) {
-      if (option.replaces() != best.replaces()) {
-        return (best.replaces() ? " The best of the others: " : " A new machine: ")
-            + amountAYear(option)
-            + ".";
-      }
-    }
-    return best.replaces() ? "" : " Replacing is no option here.";
-  }
-
-  /** The same with the odds, and a word where they are close. */
-  private String rival(Option best) {
-    if (weighing.options().stream().allMatch(each -> each.replaces() == best.replaces())) {
-      return other(best);
-    }
-    double odds = weighing.oddsOfSide();
-    String side = best.replaces() ? "Replacing" : "Not replacing";
-    if (!weighing.isClose()) {
-      return "%s %s costs least in %s cases.".formatted(other(best), side, inHundred(odds));
-    }
-    return "%s It is close: %s costs least in only %s cases.%s"
-        .formatted(
-            other(best),
-            side.toLowerCase(Locale.ROOT),
-            inHundred(odds),
-            odds < HALF ? " What it saves in those makes the average." : "");
-  }
-
-  private String breakEven() {
-    double bill = weighing.breakEvenRepair();
-    return bill > 0
-        ? "A repair pays up to a bill of about "
-            + amount(bill)
-            + " "
-            + currency
-            + "; above that a new machine costs less by the year."
-        : "Not even a repair for nothing would pay: a new machine costs less by the year.";
   }
 
   private void options() {

@@ -266,6 +266,7 @@ final class Cases {
         List.of(),
         next,
         plan,
+        List.of(),
         notUsed,
         new Diagnosis.Basis(open, List.of(), List.of(), 0, false, false));
   }

@@ -130,7 +130,7 @@ public final class Electrical {
    */
   public static Procedure dead(double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
-        DEAD, minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
+        DEAD, "", minutes, Hazard.DEAD, typical, List.of(withFirst(Caution.UNPLUG, more)));
   }
 
   /**
@@ -144,6 +144,7 @@ public final class Electrical {
   public static Procedure live(double minutes, Accuracy typical, Caution... more) {
     return new Procedure(
         LIVE,
+        "",
         minutes,
         Hazard.LIVE,
         typical,
@@ -174,7 +175,7 @@ public final class Electrical {
   }
 
   private static Procedure closed(double minutes, Accuracy typical, Caution... cautions) {
-    return new Procedure(RUNNING, minutes, Hazard.RUNNING, typical, List.of(cautions));
+    return new Procedure(RUNNING, "", minutes, Hazard.RUNNING, typical, List.of(cautions));
   }
 
   /**

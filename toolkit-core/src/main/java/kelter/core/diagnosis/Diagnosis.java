@@ -16,6 +16,8 @@ import kelter.core.vocabulary.Symptom;
  * @param ask what to ask the owner, what tells most first
  * @param next what to measure next, in the order in which it should be done
  * @param plan the remedies in the order in which they should be tried
+ * @param takeAlong the remedies that need a part, by the chance that they come to be done, the
+ *     likeliest first; less than 2 % is left out
  * @param notUsed readings that no fault model forecasts, {@code component.observable}
  * @param basis what the result rests on
  */
@@ -27,6 +29,7 @@ public record Diagnosis(
     List<NextQuestion> ask,
     List<NextMeasurement> next,
     List<PlanStep> plan,
+    List<Needed> takeAlong,
     List<String> notUsed,
     Basis basis) {
 
@@ -36,6 +39,7 @@ public record Diagnosis(
     ask = List.copyOf(ask);
     next = List.copyOf(next);
     plan = List.copyOf(plan);
+    takeAlong = List.copyOf(takeAlong);
     notUsed = List.copyOf(notUsed);
     Objects.requireNonNull(unexplained);
     Objects.requireNonNull(basis);
@@ -207,4 +211,13 @@ public record Diagnosis(
       cures = List.copyOf(cures);
     }
   }
+
+  /**
+   * A part that may be needed.
+   *
+   * @param remedy the remedy that needs it, and names it
+   * @param chance that the remedy comes to be done, from 0 to 1: the remedies of a fault are done
+   *     in the order of least expected cost until one cures it
+   */
+  public record Needed(Remedy remedy, double chance) {}
 }

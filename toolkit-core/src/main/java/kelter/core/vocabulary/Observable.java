@@ -213,7 +213,7 @@ public record Observable(
     /**
      * Ends the draft with what it takes to observe it.
      *
-     * @param procedure the procedure, with what all such work begins with, if anything, in its text
+     * @param procedure the procedure, with what all such work begins with, if anything
      * @return the observable
      * @throws IllegalArgumentException if the parts do not fit each other
      */

@@ -10,15 +10,22 @@ import kelter.core.uncertainty.Accuracy;
 /**
  * How something is observed.
  *
- * @param text what to do, one or two sentences; empty, or only what all such work begins with,
- *     where {@link Observable.Draft#how} tells the rest
+ * @param before what all work of its kind begins with, such as locking off, ending in a space; may
+ *     be empty
+ * @param text what to do after that, one or two sentences; empty where {@link Observable.Draft#how}
+ *     tells it
  * @param minutes how long it takes a practised person, greater than zero
  * @param hazard how dangerous the way of measuring is
  * @param typical the accuracy of an ordinary instrument, used and told where a job names none
  * @param cautions what to mind, in front of the step
  */
 public record Procedure(
-    String text, double minutes, Hazard hazard, Accuracy typical, List<Caution> cautions) {
+    String before,
+    String text,
+    double minutes,
+    Hazard hazard,
+    Accuracy typical,
+    List<Caution> cautions) {
 
   /** No instrument: what is seen, heard, smelt or asked. */
   public static final Accuracy BY_EYE = new Accuracy(0, 0);
@@ -29,6 +36,7 @@ public record Procedure(
    * @throws IllegalArgumentException if the minutes are not above zero
    */
   public Procedure {
+    Objects.requireNonNull(before);
     Objects.requireNonNull(text);
     Objects.requireNonNull(hazard);
     Objects.requireNonNull(typical);
@@ -36,6 +44,21 @@ public record Procedure(
     if (!(minutes > 0)) {
       throw new IllegalArgumentException("a procedure takes more than 0 minutes");
     }
+  }
+
+  /**
+   * A way that begins as no other does.
+   *
+   * @param text what to do, one or two sentences; may be empty
+   * @param minutes how long it takes a practised person, greater than zero
+   * @param hazard how dangerous the way of measuring is
+   * @param typical the accuracy of an ordinary instrument
+   * @param cautions what to mind, in front of the step
+   * @throws IllegalArgumentException if the minutes are not above zero
+   */
+  public Procedure(
+      String text, double minutes, Hazard hazard, Accuracy typical, List<Caution> cautions) {
+    this("", text, minutes, hazard, typical, cautions);
   }
 
   /**
@@ -93,6 +116,15 @@ public record Procedure(
    * @return the procedure
    */
   public Procedure then(String more) {
-    return new Procedure(text + more, minutes, hazard, typical, cautions);
+    return new Procedure(before, text + more, minutes, hazard, typical, cautions);
+  }
+
+  /**
+   * All that is to be done.
+   *
+   * @return what all such work begins with, and what is to be done after it
+   */
+  public String whole() {
+    return before + text;
   }
 }

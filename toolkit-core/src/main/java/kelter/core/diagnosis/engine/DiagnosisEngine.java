@@ -235,6 +235,7 @@ public final class DiagnosisEngine {
         NextQuestions.of(posterior, found.joints, knowledge.symptoms()),
         next.ranked(),
         plan.steps(),
+        PartsNeeded.of(groups, posterior, plan),
         found.notUsed,
         new Diagnosis.Basis(
             conclusion,
@@ -269,6 +270,7 @@ public final class DiagnosisEngine {
         List.of(),
         priorSound(job),
         new Diagnosis.Unexplained(1 - priorSound(job), 1),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

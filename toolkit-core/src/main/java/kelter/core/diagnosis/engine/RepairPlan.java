@@ -167,6 +167,16 @@ final class RepairPlan {
     return labour.isPresent() ? labour.get().toDouble() * minutes / 60 : 0;
   }
 
+  /** The remedies of a fault that is known to be there, in the order of least expected cost. */
+  List<Remedy> inOrder(Fault fault) {
+    boolean allPriced = fault.remedies().stream().noneMatch(r -> Double.isNaN(price(r)));
+    List<Remedy> order = new ArrayList<>(fault.remedies());
+    order.sort(
+        GreatestFirst.by(
+            r -> -(allPriced ? price(r) : minutes(r)) / r.probabilityOfCure(), Remedy::key));
+    return order;
+  }
+
   /** The expected cost of the best order, times the probability of what was seen. */
   private double cost(double[] notWorking) {
     return order(notWorking).expectedCost();

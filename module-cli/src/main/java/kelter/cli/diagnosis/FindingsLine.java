@@ -1,0 +1,63 @@
+package kelter.cli.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import kelter.cli.terminal.Terminal;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.workshop.Case;
+
+/** The findings of a job in a line: how many, and which of them ask for attention. */
+final class FindingsLine {
+
+  private static final int NAMES = 3;
+
+  private final Case machine;
+  private final Terminal terminal;
+
+  FindingsLine(Case machine, Terminal terminal) {
+    this.machine = machine;
+    this.terminal = terminal;
+  }
+
+  String line() {
+    List<String> told = new ArrayList<>();
+    told(Verdict.DOES_NOT_CONFORM, "does not conform", "do not conform", told);
+    told(Verdict.UNDECIDED, "undecided", "undecided", told);
+    told(Verdict.NOT_MEASURED, "not measured", "not measured", told);
+    int good = of(Verdict.CONFORMS).size();
+    if (good > 0) {
+      told.add(good + (good == 1 ? " conforms" : " conform"));
+    }
+    if (told.isEmpty()) {
+      return machine.job().measurements().isEmpty() ? "none yet." : "none that has limits.";
+    }
+    return String.join("; ", told) + ".";
+  }
+
+  private void told(Verdict verdict, String one, String several, List<String> into) {
+    List<String> names = of(verdict);
+    if (!names.isEmpty()) {
+      String said = names.size() + " " + (names.size() == 1 ? one : several) + ": " + some(names);
+      into.add(verdict == Verdict.DOES_NOT_CONFORM ? terminal.attention(said) : said);
+    }
+  }
+
+  private List<String> of(Verdict verdict) {
+    return machine.findings().stream()
+        .filter(finding -> finding.verdict() == verdict)
+        .map(FindingsLine::name)
+        .toList();
+  }
+
+  private static String name(Finding finding) {
+    return finding.component() + " " + finding.observable().replace('-', ' ');
+  }
+
+  /** The first few names, and how many more there are. */
+  static String some(List<String> names) {
+    String some = names.stream().limit(NAMES).collect(Collectors.joining(", "));
+    return names.size() > NAMES ? some + " and " + (names.size() - NAMES) + " more" : some;
+  }
+}

@@ -1,0 +1,125 @@
+package kelter.cli.diagnosis;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Conclusion;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
+import kelter.core.job.Conditions;
+import kelter.core.safety.Hazard;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.workshop.Case;
+
+/** The one thing that decides next: a question to the owner, a reading, or work. */
+sealed interface NextStep {
+
+  /** What a question to the owner takes, in min; common practice, no source. */
+  double ASKING = 1;
+
+  /** An answer that tells less, in bits, is not worth a question. */
+  double WORTH_ASKING = 0.05;
+
+  /**
+   * A question to the owner.
+   *
+   * @param symptom what is asked for
+   * @param otherwise what to measure where nobody can answer
+   */
+  record Ask(Symptom symptom, Optional<Diagnosis.NextMeasurement> otherwise) implements NextStep {}
+
+  /**
+   * A reading.
+   *
+   * @param why why it is taken again; empty for a new one
+   * @param question what is measured
+   * @param minutes how long it takes, in min
+   */
+  record Measure(String why, Question question, double minutes) implements NextStep {}
+
+  /**
+   * No further reading.
+   *
+   * @param first the work to do first, if any is worth it
+   */
+  record Mend(Optional<Diagnosis.PlanStep> first) implements NextStep {}
+
+  /** Decides what comes next for a job. */
+  static NextStep of(Case machine) {
+    Diagnosis diagnosis = machine.diagnosis();
+    Optional<NextStep> again = again(machine, diagnosis);
+    if (again.isPresent()) {
+      return again.get();
+    }
+    List<Diagnosis.NextMeasurement> next = diagnosis.next();
+    if (!diagnosis.basis().enough()) {
+      Optional<Symptom> asked = asked(diagnosis);
+      if (asked.isPresent()) {
+        return new Ask(asked.get(), next.stream().findFirst());
+      }
+      if (!next.isEmpty()) {
+        return new Measure("", next.get(0).question(), next.get(0).minutes());
+      }
+    }
+    return new Mend(diagnosis.plan().stream().findFirst());
+  }
+
+  /** The question that tells most, if it tells more for its time than the best reading. */
+  private static Optional<Symptom> asked(Diagnosis diagnosis) {
+    List<Diagnosis.NextMeasurement> next = diagnosis.next();
+    double reading = next.isEmpty() ? 0 : next.get(0).bits() / next.get(0).minutes();
+    return diagnosis.ask().stream()
+        .findFirst()
+        .filter(asked -> asked.bits() >= WORTH_ASKING && asked.bits() / ASKING > reading)
+        .map(Diagnosis.NextQuestion::symptom);
+  }
+
+  /** A reading of the job that does not fit, or whose instrument was too coarse. */
+  private static Optional<NextStep> again(Case machine, Diagnosis diagnosis) {
+    String key = doubtful(diagnosis);
+    int dot = key.indexOf('.');
+    if (dot < 0) {
+      return Optional.empty();
+    }
+    Optional<Component> component = machine.job().appliance().component(key.substring(0, dot));
+    Optional<Observable> observable =
+        component.flatMap(
+            part -> machine.vocabulary().observable(part.kind(), key.substring(dot + 1)));
+    if (observable.isEmpty() || !mayBeTaken(observable.get(), diagnosis)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Measure(
+            diagnosis.basis().conclusion().action(),
+            new Question(component.get().id(), observable.get(), Conditions.NONE),
+            observable.get().procedure().minutes()));
+  }
+
+  private static String doubtful(Diagnosis diagnosis) {
+    Conclusion conclusion = diagnosis.basis().conclusion();
+    boolean named =
+        conclusion.reason() == Conclusion.Reason.NO_CAUSE_FITS
+            || conclusion.reason() == Conclusion.Reason.INSTRUMENT_TOO_COARSE;
+    if (named && !conclusion.about().isEmpty()) {
+      return conclusion.about().get(0);
+    }
+    List<Diagnosis.Suspect> suspects = diagnosis.basis().suspects();
+    boolean suspected = conclusion.isDecided() && !suspects.isEmpty();
+    return suspected ? suspects.get(0).component() + "." + suspects.get(0).observable() : "";
+  }
+
+  /** A live reading is never proposed here, nor a running one on a machine that stays unplugged. */
+  private static boolean mayBeTaken(Observable observable, Diagnosis diagnosis) {
+    return switch (observable.procedure().hazard()) {
+      case NONE, DEAD -> true;
+      case RUNNING -> !diagnosis.basis().staysUnplugged();
+      case LIVE -> false;
+    };
+  }
+
+  /** Whether nothing is opened or measured, so that the step may say to watch the machine run. */
+  static boolean isOnlyLookedAt(Question question) {
+    return question.observable().procedure().hazard() == Hazard.NONE;
+  }
+}
