@@ -3,6 +3,7 @@ package kelter.cli.diagnosis;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.function.Function;
@@ -54,8 +55,9 @@ final class DiagnosisWords {
 
   /** Part and fault; said where no measurement can tell of it. */
   static String named(Fault fault) {
-    return fault.component()
-        + ": "
+    String part = fault.component().replace('-', ' ');
+    boolean saysPart = fault.title().toLowerCase(Locale.ROOT).contains(part);
+    return (saysPart ? "" : part + ": ")
         + fault.title()
         + (fault.modelled() ? "" : " (no measurement of it is known here)");
   }

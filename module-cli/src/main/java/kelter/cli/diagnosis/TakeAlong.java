@@ -37,12 +37,12 @@ final class TakeAlong {
     String words = component.replace('-', ' ');
     Matcher renewed = RENEWED.matcher(needed.remedy().title());
     if (!renewed.find()) {
-      return "part for " + component;
+      return words;
     }
     String part = renewed.group(1);
     if (words.contains(part)) {
       return words;
     }
-    return part.contains(words) ? part : part + " (" + component + ")";
+    return part.contains(words) ? part : words;
   }
 }

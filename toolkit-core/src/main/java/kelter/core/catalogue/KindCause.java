@@ -14,6 +14,7 @@ import kelter.core.vocabulary.Ids;
  * @param share the chance, above 0 and below 1, that it is behind a call, at the typical age
  * @param split whether the share was split off one that several causes have together; the split is
  *     from memory
+ * @param mend what mends it, where no module knows
  * @param wear the shape of the Weibull life of the part, above 0, if its share depends on age
  * @param symptoms by the id of a symptom the chance, 0 to 1, that the cause makes it at middling
  *     severity; what is not named it does not make
@@ -24,8 +25,34 @@ public record KindCause(
     String title,
     double share,
     boolean split,
+    Mend mend,
     OptionalDouble wear,
     Map<String, Double> symptoms) {
+
+  /** What mends a cause. */
+  public enum Mend {
+    /** The part is renewed. */
+    RENEW("renew"),
+    /** The part is cleaned or freed. */
+    CLEAN("clean"),
+    /** The part is set, tightened or filled. */
+    ADJUST("adjust");
+
+    private final String id;
+
+    Mend(String id) {
+      this.id = id;
+    }
+
+    /**
+     * The word in a file.
+     *
+     * @return lower-case letters
+     */
+    public String id() {
+      return id;
+    }
+  }
 
   /**
    * Checks words and chances.
@@ -37,6 +64,7 @@ public record KindCause(
     Ids.require(part);
     Ids.require(fault);
     Objects.requireNonNull(title);
+    Objects.requireNonNull(mend);
     Objects.requireNonNull(wear);
     symptoms = Map.copyOf(symptoms);
     if (!(share > 0 && share < 1)) {

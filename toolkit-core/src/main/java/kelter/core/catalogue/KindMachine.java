@@ -20,8 +20,8 @@ import kelter.core.job.Nameplate;
  * for which no component stands is added, unless the job says that the machine lacks it.
  *
  * @param kind the kind
- * @param appliance the machine with its parts, those of the job first; a part whose kind of
- *     component no module knows is not among them
+ * @param appliance the machine with its parts, those of the job first; a part on which no module
+ *     can observe anything is not among them
  * @param components by the id of a part the ids of the components that stand for it; parts that the
  *     machine lacks are missing
  */
@@ -36,7 +36,7 @@ public record KindMachine(Kind kind, Appliance appliance, Map<String, List<Strin
    *
    * @param kind the kind
    * @param stated the machine as the job tells it
-   * @param known whether a module knows a kind of component
+   * @param known whether a module can observe anything on a kind of component
    * @return the whole machine
    */
   public static KindMachine of(Kind kind, Appliance stated, Predicate<String> known) {
@@ -101,10 +101,19 @@ public record KindMachine(Kind kind, Appliance appliance, Map<String, List<Strin
   }
 
   private boolean isOnlyAdded(KindPart part) {
-    return appliance
-        .component(part.id())
-        .map(component -> component.equals(added(part, kind)))
-        .orElse(true);
+    return appliance.component(part.id()).map(this::isOnlyAdded).orElse(true);
+  }
+
+  /**
+   * Whether the job says nothing of a component.
+   *
+   * @param component a component of the machine
+   * @return true if it is there only since machines of the kind have it
+   */
+  public boolean isOnlyAdded(Component component) {
+    return kind.part(component.id())
+        .filter(part -> component.equals(added(part, kind)))
+        .isPresent();
   }
 
   /**

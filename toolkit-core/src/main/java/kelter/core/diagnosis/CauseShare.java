@@ -19,6 +19,8 @@ import kelter.core.vocabulary.Ids;
  * @param share the chance, above 0 and below 1, that it is behind a complaint
  * @param symptoms by the id of a symptom of the whole machine the chance, 0 to 1, that the cause
  *     makes it, at middling severity
+ * @param work what mends it, for a person
+ * @param needsPart whether that needs a part
  * @param source where share and chances come from
  */
 public record CauseShare(
@@ -27,7 +29,30 @@ public record CauseShare(
     String title,
     double share,
     Map<String, Double> symptoms,
+    String work,
+    boolean needsPart,
     Source source) {
+
+  /**
+   * A cause of which nobody knows what mends it.
+   *
+   * @param component the id of the component, be it one of the appliance or not
+   * @param fault what is wrong, unique among the faults of the component
+   * @param title what is wrong, for a person
+   * @param share the chance, above 0 and below 1, that it is behind a complaint
+   * @param symptoms by the id of a symptom the chance, 0 to 1, that the cause makes it
+   * @param source where share and chances come from
+   * @throws IllegalArgumentException as the record does
+   */
+  public CauseShare(
+      String component,
+      String fault,
+      String title,
+      double share,
+      Map<String, Double> symptoms,
+      Source source) {
+    this(component, fault, title, share, symptoms, "find and mend: " + title, false, source);
+  }
 
   /**
    * Checks words and chances.
@@ -40,6 +65,7 @@ public record CauseShare(
     Ids.require(fault);
     Objects.requireNonNull(title);
     symptoms = Map.copyOf(symptoms);
+    Objects.requireNonNull(work);
     Objects.requireNonNull(source);
     String key = component + "." + fault;
     if (!(share > 0 && share < 1)) {

@@ -74,10 +74,10 @@ record CausesWithoutModel(List<Fault> faults, Set<Set<String>> related) implemen
     return new Remedy(
         cause.fault(),
         cause.component(),
-        "find and mend: " + cause.title(),
+        cause.work(),
         MINUTES,
-        Remedy.Restores.FUNCTION,
-        false,
+        cause.needsPart() ? Remedy.Restores.PART : Remedy.Restores.FUNCTION,
+        cause.needsPart(),
         CURE,
         List.of());
   }

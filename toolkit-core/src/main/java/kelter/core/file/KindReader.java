@@ -57,10 +57,18 @@ final class KindReader {
   static final Set<String> COVER = JsonNode.names("id", "title", "minutes");
   static final Set<String> NOTHING_WRONG = JsonNode.names("share", "symptoms");
   static final Set<String> CAUSE =
-      JsonNode.names("fault", "title", "share", "split", "wear", "symptoms");
+      JsonNode.names("fault", "title", "share", "mend", "split", "wear", "symptoms");
   static final Set<String> BRINGS = JsonNode.names("cause", "effect", "chance");
   private static final Set<String> MARKETS = JsonNode.names("EU", "UK", "NA");
   static final Set<String> SUPPLIES = JsonNode.names("plug", "fixed");
+
+  private static final Map<String, KindCause.Mend> MENDS = new LinkedHashMap<>();
+
+  static {
+    for (KindCause.Mend mend : KindCause.Mend.values()) {
+      MENDS.put(mend.id(), mend);
+    }
+  }
 
   private final Vocabulary vocabulary;
   private final List<Problem> problems = new ArrayList<>();
@@ -235,6 +243,11 @@ final class KindReader {
     Optional<String> key = node.required("fault").flatMap(JsonNode::text);
     String title = needed(node, "title");
     OptionalDouble share = numberOf(node, "share");
+    KindCause.Mend mend =
+        node.optional("mend")
+            .flatMap(told -> told.word(MENDS.keySet(), "way to mend"))
+            .map(MENDS::get)
+            .orElse(KindCause.Mend.RENEW);
     boolean split = node.yesNo("split").orElse(false);
     Optional<JsonNode> shape = node.optional("wear");
     OptionalDouble wear = shape.isPresent() ? shape.get().number() : OptionalDouble.empty();
@@ -246,7 +259,14 @@ final class KindReader {
     return node.make(
         () ->
             new KindCause(
-                words.get()[0], words.get()[1], title, share.getAsDouble(), split, wear, symptoms));
+                words.get()[0],
+                words.get()[1],
+                title,
+                share.getAsDouble(),
+                split,
+                mend,
+                wear,
+                symptoms));
   }
 
   /** Part and fault of a cause; a part that the kind does not list is noted. */

@@ -191,8 +191,9 @@ public final class Case {
   }
 
   /**
-   * The components whose faults no module knows, or not without further figures. Causes without a
-   * model do not count: they are weighed, but no measurement of them is known.
+   * The components of the job whose faults no module knows, or not without further figures. Parts
+   * that only the kind of machine has do not count, nor do causes without a model: they are
+   * weighed, but no measurement of them is known.
    *
    * @return their ids, in the order of the appliance, with why in brackets where figures contradict
    *     each other or a part has to be listed beside it
@@ -207,7 +208,7 @@ public final class Case {
     }
     List<String> rest = new ArrayList<>();
     for (Component component : job.appliance().components()) {
-      if (!assessed.contains(component.id())) {
+      if (!assessed.contains(component.id()) && !isOnlyAdded(component)) {
         String why = whyNot(component);
         rest.add(why.isEmpty() ? component.id() : component.id() + " (" + why + ")");
       }
@@ -233,6 +234,14 @@ public final class Case {
       }
     }
     return List.copyOf(told);
+  }
+
+  /** Whether the job says nothing of a component that machines of its kind have. */
+  private boolean isOnlyAdded(Component component) {
+    return workshop
+        .machine(job.appliance())
+        .filter(machine -> machine.isOnlyAdded(component))
+        .isPresent();
   }
 
   private String whyNot(Component component) {

@@ -236,9 +236,12 @@ public final class Workshop {
 
   /** A machine as one of its kind; empty if the kind is not known. */
   Optional<KindMachine> machine(Appliance stated) {
-    return kinds
-        .kind(stated.kind())
-        .map(kind -> KindMachine.of(kind, stated, part -> vocabulary.kind(part).isPresent()));
+    return kinds.kind(stated.kind()).map(kind -> KindMachine.of(kind, stated, this::isObserved));
+  }
+
+  /** Whether anything can be observed on a kind of component. */
+  private boolean isObserved(String component) {
+    return vocabulary.kind(component).filter(kind -> !kind.observables().isEmpty()).isPresent();
   }
 
   /**

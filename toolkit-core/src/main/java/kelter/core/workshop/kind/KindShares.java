@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindMachine;
+import kelter.core.catalogue.KindPart;
 import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.Fault;
@@ -180,9 +181,20 @@ public final class KindShares {
               cause.title(),
               asChance(of(each.getKey())),
               cause.symptoms(),
+              work(cause),
+              cause.mend() == KindCause.Mend.RENEW,
               source()));
     }
     return causes;
+  }
+
+  private String work(KindCause cause) {
+    String part = machine.kind().part(cause.part()).map(KindPart::title).orElse(cause.part());
+    return switch (cause.mend()) {
+      case RENEW -> "renew the " + part;
+      case CLEAN -> "clean the " + part;
+      case ADJUST -> "set right the " + part;
+    };
   }
 
   private List<Brings> brings() {
