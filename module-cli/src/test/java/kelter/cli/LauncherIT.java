@@ -53,7 +53,7 @@ class LauncherIT {
 
   private static void assertDiagnosed(Run run) {
     assertEquals(0, run.code(), run.err());
-    assertTrue(run.out().contains("What to do, in this order"), run.out() + run.err());
+    assertTrue(run.out().contains("Take along: heater with its seal"), run.out() + run.err());
   }
 
   @Test

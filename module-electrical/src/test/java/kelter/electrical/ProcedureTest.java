@@ -128,8 +128,8 @@ class ProcedureTest {
   }
 
   private static double seconds(Procedure procedure, String pattern) {
-    Matcher matcher = Pattern.compile(pattern).matcher(procedure.text());
-    assertTrue(matcher.find(), procedure.text());
+    Matcher matcher = Pattern.compile(pattern).matcher(procedure.whole());
+    assertTrue(matcher.find(), procedure.whole());
     return Double.parseDouble(matcher.group(1));
   }
 

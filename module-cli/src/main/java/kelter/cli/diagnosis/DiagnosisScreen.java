@@ -181,13 +181,25 @@ public final class DiagnosisScreen {
   }
 
   private void mend(NextStep.Mend mend) {
-    layout.hanging(INDENT, known());
+    List<String> unplugged = new FindingsLine(machine, terminal).keepingUnplugged();
+    if (unplugged.isEmpty()) {
+      layout.hanging(INDENT, known());
+    } else {
+      layout.hanging(
+          INDENT + "! ",
+          terminal.attention(
+              "First mend what keeps the machine unplugged: "
+                  + FindingsLine.some(unplugged)
+                  + "."));
+    }
     Optional<Diagnosis.PlanStep> first = mend.first();
     if (first.isEmpty()) {
       layout.hanging(INDENT, "No work is likely enough to be worth it.");
       return;
     }
-    layout.hanging(INDENT + "Do first: ", DiagnosisWords.work(machine.job(), first.get()));
+    layout.hanging(
+        INDENT + (unplugged.isEmpty() ? "Do first: " : "Then: "),
+        DiagnosisWords.work(machine.job(), first.get()));
     steps.cautions(INDENT, first.get().remedy().cautions());
   }
 

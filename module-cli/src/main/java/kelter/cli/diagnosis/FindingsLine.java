@@ -44,6 +44,15 @@ final class FindingsLine {
     }
   }
 
+  /** What was found that forbids to power the machine. */
+  List<String> keepingUnplugged() {
+    return machine.findings().stream()
+        .filter(Finding::keepsUnplugged)
+        .map(FindingsLine::name)
+        .distinct()
+        .toList();
+  }
+
   private List<String> of(Verdict verdict) {
     return machine.findings().stream()
         .filter(finding -> finding.verdict() == verdict)

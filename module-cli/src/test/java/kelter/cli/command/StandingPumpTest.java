@@ -42,7 +42,10 @@ class StandingPumpTest {
   private String run(String command, String job, String measurements) throws IOException {
     Path file = folder.resolve("job.json");
     Files.writeString(file, job.formatted(measurements.replaceFirst("^, ", "")));
-    Console console = Console.run(command, file.toString());
+    Console console =
+        command.equals("diagnose")
+            ? Console.run(command, "--full", file.toString())
+            : Console.run(command, file.toString());
     assertEquals(0, console.code(), console.err());
     return console.out();
   }

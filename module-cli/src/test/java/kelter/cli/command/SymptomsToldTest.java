@@ -59,8 +59,9 @@ class SymptomsToldTest {
             "displayed": ["drain"],
             """);
 
-    for (String command : new String[] {"check", "diagnose"}) {
-      String said = words(Console.run(command, job));
+    for (Console console :
+        List.of(Console.run("check", job), Console.run("diagnose", "--full", job))) {
+      String said = words(console);
       assertTrue(said.contains("Market: UK Reason: fault Complaint: it leaks"), said);
       assertTrue(
           said.contains(
@@ -72,7 +73,7 @@ class SymptomsToldTest {
 
   @Test
   void aRoutineCheckIsToldAsOne() throws IOException {
-    String said = words(Console.run("diagnose", job("", "\"reason\": \"inspection\",")));
+    String said = words(Console.run("diagnose", "--full", job("", "\"reason\": \"inspection\",")));
     assertTrue(said.contains("Reason: inspection"), said);
     assertFalse(said.contains("Somebody complains"), said);
     assertFalse(said.contains("Reported:"), said);
@@ -82,18 +83,19 @@ class SymptomsToldTest {
   void aComplaintThatNobodyMadeIsAssumedAndTold() throws IOException {
     String assumed =
         "Somebody complains of this machine; put \"reason\": \"inspection\" into the job";
-    String said = words(Console.run("diagnose", job("", "")));
+    String said = words(Console.run("diagnose", "--full", job("", "")));
     assertTrue(said.contains(assumed), said);
-    assertFalse(words(Console.run("diagnose", job("it stays cold", ""))).contains(assumed));
+    assertFalse(
+        words(Console.run("diagnose", "--full", job("it stays cold", ""))).contains(assumed));
     String asked = job("", "\"symptoms\": { \"loud\": \"no\" },");
-    assertFalse(words(Console.run("diagnose", asked)).contains(assumed));
+    assertFalse(words(Console.run("diagnose", "--full", asked)).contains(assumed));
   }
 
   /** What is asked is what an answer tells 0.05 bits of or more, and not more than three. */
   @Test
   void theOwnerIsAskedBeforeAnythingIsMeasured() throws IOException {
     String job = job("", "\"symptoms\": { \"leaks\": \"no\" },");
-    String out = Console.run("diagnose", job).out();
+    String out = Console.run("diagnose", "--full", job).out();
     assertTrue(out.indexOf("Ask the owner first") > 0, out);
     assertTrue(out.indexOf("Ask the owner first") < out.indexOf("Check next"), out);
     List<String> asked = new ArrayList<>();
@@ -125,7 +127,7 @@ class SymptomsToldTest {
   /** Both ways that are printed work as they are printed. */
   @Test
   void anAnswerGoesInAsItIsPrinted() throws IOException {
-    String out = Console.run("diagnose", job("", "")).out();
+    String out = Console.run("diagnose", "--full", job("", "")).out();
     Matcher entry = Pattern.compile("(\"symptoms\": \\{ \"[a-z-]+\": \"yes\" \\})").matcher(out);
     assertTrue(entry.find(), out);
     Matcher change = Pattern.compile("kelter (diagnose JOB --what-if [a-z-]+=yes)").matcher(out);
@@ -134,7 +136,9 @@ class SymptomsToldTest {
     String[] tried =
         change.group(1).replace("JOB", folder.resolve("job.json").toString()).split(" ");
     assertTrue(words(Console.run(tried)).startsWith("What if "), out);
-    assertTrue(words(Console.run("diagnose", job("", entry.group(1) + ","))).contains("Reported:"));
+    assertTrue(
+        words(Console.run("diagnose", "--full", job("", entry.group(1) + ",")))
+            .contains("Reported:"));
   }
 
   @Test

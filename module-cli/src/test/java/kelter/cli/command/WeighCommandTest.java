@@ -316,7 +316,7 @@ class WeighCommandTest {
             .replace("\"date\": \"2026-11-10\",", "")
             .replace("\"discount-rate\": \"3 %\",", "")
             .replace("\"cycles-per-week\": \"4\",", "");
-    String told = flat(weigh(sparse).out());
+    String told = flat(weigh(sparse, "--full").out());
     for (String words :
         List.of(
             "cost of a day without the machine",
