@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
@@ -13,8 +14,20 @@ class CompanionTest {
 
   private static List<String> notAssessed(Component... parts) {
     return Workshop.of(List.of(new ElectricalModule()))
-        .open(Jobs.job(Jobs.appliance(parts)))
+        .open(Jobs.job(ofNoKnownKind(Jobs.appliance(parts))))
         .notAssessed();
+  }
+
+  /** Of a known kind it would have the companions without being told. */
+  private static Appliance ofNoKnownKind(Appliance machine) {
+    return new Appliance(
+        "other",
+        machine.maker(),
+        machine.model(),
+        machine.serial(),
+        machine.age(),
+        machine.nameplate(),
+        machine.components());
   }
 
   @Test

@@ -419,6 +419,11 @@ public final class OwnersWords {
     return named;
   }
 
+  /** Whether a phrase for a symptom is known. */
+  static boolean isSaid(Symptom symptom) {
+    return PHRASES.containsKey(symptom.id());
+  }
+
   private static boolean isNamed(Symptom symptom, List<List<String>> clauses) {
     for (String phrase : PHRASES.getOrDefault(symptom.id(), List.of())) {
       for (List<String> clause : clauses) {

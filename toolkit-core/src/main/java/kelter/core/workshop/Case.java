@@ -61,7 +61,7 @@ public final class Case {
     this.told = told;
     this.checker =
         new Checker(
-            workshop.parts().on(job.appliance()).checks(),
+            workshop.parts().on(this.job.appliance()).checks(),
             workshop.vocabulary(),
             workshop.typicalInstruments(),
             workshop.shop().rule());

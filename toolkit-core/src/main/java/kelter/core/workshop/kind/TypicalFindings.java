@@ -7,7 +7,9 @@ import java.util.Map;
 import kelter.core.catalogue.TypicalMachine;
 import kelter.core.catalogue.TypicalMachine.OpenFigure;
 import kelter.core.check.Checker;
+import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
+import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
 import kelter.core.job.Job;
@@ -19,8 +21,9 @@ import kelter.core.source.Standing;
  * Findings where limits rest on typical figures.
  *
  * <p>Every check is made with each such figure at what is usual, at the low and at the high end of
- * its span. A finding whose limits move with it has the widest limits and is from memory. It has a
- * verdict only where all agree.
+ * its span. A finding whose limits move with it has the widest limits and is from memory. It
+ * conforms only where it does so at all three, and does not conform only where it does so at all
+ * three and against the widest limits, since the figure may lie anywhere between.
  */
 public final class TypicalFindings {
 
@@ -67,7 +70,7 @@ public final class TypicalFindings {
         findings.move(checker.findings(job.with(machine.at(j, END))), open.told());
       }
     }
-    return findings.told();
+    return findings.told(checker.rule());
   }
 
   private static boolean isRead(Job job, String component) {
@@ -93,21 +96,32 @@ public final class TypicalFindings {
     }
   }
 
-  private List<Finding> told() {
+  private List<Finding> told(DecisionRule rule) {
     List<Finding> told = new ArrayList<>();
     for (Finding finding : usual) {
       Spread spread = spreads.get(finding.id());
-      told.add(spread == null ? finding : told(finding, spread));
+      told.add(spread == null ? finding : told(finding, spread, rule));
     }
     return List.copyOf(told);
   }
 
-  private static Finding told(Finding finding, Spread spread) {
+  private static Finding told(Finding finding, Spread spread, DecisionRule rule) {
     Source source =
         new Source(finding.source().document() + ", with typical figures", Standing.FROM_MEMORY);
     String rests = "Typical: " + String.join("; ", spread.figures()) + ".";
     String remark = finding.remark().isEmpty() ? rests : finding.remark() + " " + rests;
-    boolean open = !spread.agreed() && finding.verdict() != Verdict.NOT_MEASURED;
+    boolean open =
+        finding.verdict() != Verdict.NOT_MEASURED
+            && !(spread.agreed() && isOutside(finding, spread.limits(), rule));
     return finding.within(spread.limits(), source, remark, open);
+  }
+
+  /** Whether a finding that does not conform does not conform to other limits either. */
+  private static boolean isOutside(Finding finding, Limits widest, DecisionRule rule) {
+    Judgement usual = finding.judgement();
+    return finding.verdict() != Verdict.DOES_NOT_CONFORM
+        || usual.quantity().isEmpty()
+        || Judgement.of(usual.quantity().get(), widest, rule, usual.assumed()).verdict()
+            == Verdict.DOES_NOT_CONFORM;
   }
 }

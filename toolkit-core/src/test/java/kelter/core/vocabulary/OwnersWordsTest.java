@@ -1,0 +1,59 @@
+package kelter.core.vocabulary;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Sentences as owners say them, made up here. */
+class OwnersWordsTest {
+
+  private static List<String> named(String sentence) {
+    return OwnersWords.named(sentence, Symptoms.ALL).stream().map(Symptom::id).toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'There was a puddle on the floor this morning.', leaks",
+    "'It won''t start at all', does-not-start",
+    "'The water doesn''t get hot any more', stays-cold",
+    "'It takes ages to drain', drains-slowly",
+    "'It jumps about when it spins', vibrates",
+    "'It knocks the RCD out', trips-rcd",
+    "'It can’t drain', does-not-drain",
+    "'Clothes are still damp after two hours', does-not-dry",
+    "'I felt a tingle when I touched it', shock-felt",
+  })
+  void aSentenceNamesItsSymptom(String sentence, String symptom) {
+    assertTrue(named(sentence).contains(symptom), named(sentence).toString());
+  }
+
+  /** Words of two clauses do not make a phrase. */
+  @Test
+  void aPhraseEndsWithItsClause() {
+    assertEquals(List.of(), named("It does not, and heat is fine."));
+    assertEquals(List.of(), named(""));
+  }
+
+  @Test
+  void aSymptomIsFoundByItsIdOrItsWords() {
+    assertEquals(List.of(Symptoms.STAYS_COLD), OwnersWords.meant("stays-cold", Symptoms.ALL));
+    assertEquals(List.of(Symptoms.STAYS_COLD), OwnersWords.meant("Stays cold", Symptoms.ALL));
+    assertEquals(List.of(Symptoms.TRIPS_RCD), OwnersWords.meant("rcd", Symptoms.ALL));
+    assertEquals(List.of(), OwnersWords.meant("purple", Symptoms.ALL));
+  }
+
+  /**
+   * Every symptom that is not shown by the machine itself has phrases, and all of them are known.
+   */
+  @Test
+  void everySymptomCanBeSaid() {
+    for (Symptom symptom : Symptoms.ALL) {
+      boolean shown = symptom.id().startsWith("shows-");
+      assertEquals(!shown, OwnersWords.isSaid(symptom), symptom.id());
+    }
+  }
+}
