@@ -122,8 +122,9 @@ final class DiagnoseCommand implements Command {
     if (isOnlyAssumed(machine.job())) {
       notes.add(COMPLAINT_ASSUMED);
     }
-    for (String standIn : machine.standIns()) {
-      notes.add("Taken: " + standIn + "; state it in the job if you can.");
+    List<String> standIns = machine.standIns();
+    if (!standIns.isEmpty()) {
+      notes.add("Taken until the job states them: " + String.join("; ", standIns) + ".");
     }
     List<String> rest = machine.notAssessed();
     if (!rest.isEmpty()) {

@@ -225,6 +225,12 @@ public final class DiagnosisScreen {
     if (!unknown.isEmpty()) {
       layout.hanging("Not assessed: ", FindingsLine.some(unknown) + ".");
     }
+    int standIns = machine.standIns().size();
+    if (standIns > 0) {
+      layout.hanging(
+          "Assumed: ",
+          standIns + (standIns == 1 ? " figure is" : " figures are") + " typical ones (--full).");
+    }
     String why =
         diagnosis.faults().isEmpty()
             ? ""

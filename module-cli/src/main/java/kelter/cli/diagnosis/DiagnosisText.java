@@ -15,6 +15,7 @@ import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.cli.text.SymptomsText;
+import kelter.core.catalogue.Kind;
 import kelter.core.check.Checker;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -83,6 +84,7 @@ public final class DiagnosisText {
     text.ask(diagnosis);
     text.next(diagnosis, found);
     text.plan(machine.job(), diagnosis, found);
+    text.kind(machine);
     text.notes(diagnosis, notes);
     return text.layout.toString();
   }
@@ -274,6 +276,14 @@ public final class DiagnosisText {
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
       layout.hanging("  " + ++place + ". ", DiagnosisWords.work(job, step));
       cautions.write("     ", step.remedy().cautions());
+    }
+  }
+
+  private void kind(Case machine) {
+    List<String> cautions = machine.kind().map(Kind::cautions).orElse(List.of());
+    if (!cautions.isEmpty()) {
+      layout.heading("To mind with any " + machine.kind().orElseThrow().title());
+      cautions.forEach(caution -> layout.hanging("  - ", caution));
     }
   }
 

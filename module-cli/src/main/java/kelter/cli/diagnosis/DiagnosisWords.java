@@ -56,8 +56,8 @@ final class DiagnosisWords {
   /** Part and fault; said where no measurement can tell of it. */
   static String named(Fault fault) {
     String part = fault.component().replace('-', ' ');
-    boolean saysPart = fault.title().toLowerCase(Locale.ROOT).contains(part);
-    return (saysPart ? "" : part + ": ")
+    boolean saysPart = fault.title().toLowerCase(Locale.ROOT).replace('-', ' ').contains(part);
+    return (saysPart ? "" : fault.component() + ": ")
         + fault.title()
         + (fault.modelled() ? "" : " (no measurement of it is known here)");
   }

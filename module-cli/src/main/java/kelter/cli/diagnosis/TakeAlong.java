@@ -34,7 +34,7 @@ final class TakeAlong {
   /** The part by the words of its work; where they name none, by what it is for. */
   private static String part(Diagnosis.Needed needed) {
     String component = needed.remedy().component();
-    String words = component.replace('-', ' ');
+    String words = component.replace('-', ' ').replace("cut out", "cut-out");
     Matcher renewed = RENEWED.matcher(needed.remedy().title());
     if (!renewed.find()) {
       return words;

@@ -194,7 +194,7 @@ public final class Heating implements Part {
             + QuantityFormat.plain(rating.power() / 1000)
             + " kW at "
             + QuantityFormat.plain(rating.voltage())
-            + " V, typical, within "
+            + " V, within "
             + percent(ofRating(rating)),
         Source.fromMemory("power of heaters of such machines: usual, and half or twice that"),
         true);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import kelter.core.catalogue.Kind;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
@@ -224,16 +225,25 @@ public final class Case {
   public List<String> standIns() {
     Set<String> told = new LinkedHashSet<>();
     if (known().marketTaken()) {
-      told.add("market: " + known().market() + " (nobody says where the machine stands)");
+      told.add("market " + known().market() + ", since nobody says where the machine stands");
     }
     for (FaultModel model : knowledge().models()) {
       for (SharedQuantity quantity : model.shared()) {
         if (quantity.standsIn()) {
-          told.add(quantity.title() + " (" + quantity.source().standing().words() + ")");
+          told.add(quantity.title() + ", typical, " + quantity.source().standing().words());
         }
       }
     }
     return List.copyOf(told);
+  }
+
+  /**
+   * The kind of the machine.
+   *
+   * @return what is known of it, or empty if the kind is not known
+   */
+  public Optional<Kind> kind() {
+    return workshop.kinds().kind(job.appliance().kind());
   }
 
   /** Whether the job says nothing of a component that machines of its kind have. */

@@ -134,13 +134,20 @@ public final class KindShares {
     return new Fault(
         fault.id(),
         fault.component(),
-        fault.title(),
+        title(fault, cause),
         asChance(of(fault.key())),
         source(),
         fault.remedies(),
         Optional.empty(),
         cause == null ? fault.symptoms() : symptoms(cause, fault.symptoms()),
         fault.modelled());
+  }
+
+  /** The words of the kind, which name the part, unless several components stand for it. */
+  private String title(Fault fault, KindCause cause) {
+    return cause != null && machine.standingFor(cause.part()).size() == 1
+        ? cause.title()
+        : fault.title();
   }
 
   private Source source() {

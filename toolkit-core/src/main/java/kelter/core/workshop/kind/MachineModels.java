@@ -84,9 +84,6 @@ public final class MachineModels {
 
   private static SharedQuantity quantity(OpenFigure open) {
     return new SharedQuantity(
-        open.component() + "-" + open.figure().word(),
-        open.told() + ", typical",
-        open.source(),
-        true);
+        open.component() + "-" + open.figure().word(), open.told(), open.source(), true);
   }
 }
