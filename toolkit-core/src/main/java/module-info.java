@@ -15,6 +15,7 @@ module kelter.core {
   requires org.apache.commons.rng.sampling;
   requires org.apache.commons.statistics.distribution;
 
+  exports kelter.core.catalogue;
   exports kelter.core.check;
   exports kelter.core.diagnosis;
   exports kelter.core.diagnosis.engine;
@@ -24,6 +25,7 @@ module kelter.core {
   exports kelter.core.file.disk;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
+  exports kelter.core.file.shop;
   exports kelter.core.instrument;
   exports kelter.core.job;
   exports kelter.core.job.rule;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import kelter.core.catalogue.Completion;
 import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.CauseShare;
 import kelter.core.diagnosis.EngineSettings;
@@ -44,20 +45,23 @@ public final class Workshop {
   private final Vocabulary vocabulary;
   private final EngineSettings settings;
 
-  private Workshop(List<CalculationModule> modules, Shop shop) {
+  private Workshop(List<CalculationModule> modules, Parts parts, Vocabulary vocabulary, Shop shop) {
     this.modules = List.copyOf(modules);
+    this.parts = parts;
+    this.vocabulary = vocabulary;
     this.shop = Objects.requireNonNull(shop);
+    this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
+  }
+
+  private static Workshop made(List<CalculationModule> modules, Shop shop) {
     List<Part> all = new ArrayList<>();
-    for (CalculationModule module : modules) {
-      all.addAll(module.parts().all());
-    }
-    this.parts = new Parts(all);
     List<Symptom> symptoms = new ArrayList<>();
     for (CalculationModule module : modules) {
+      all.addAll(module.parts().all());
       symptoms.addAll(module.symptoms());
     }
-    this.vocabulary = new Vocabulary(parts.kinds(), symptoms);
-    this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
+    Parts parts = new Parts(all);
+    return new Workshop(modules, parts, new Vocabulary(parts.kinds(), symptoms), shop);
   }
 
   /**
@@ -85,7 +89,17 @@ public final class Workshop {
     List<CalculationModule> sorted = new ArrayList<>();
     modules.forEach(sorted::add);
     sorted.sort((one, other) -> one.about().id().compareTo(other.about().id()));
-    return new Workshop(sorted, shop);
+    return made(sorted, shop);
+  }
+
+  /**
+   * The same workshop under the rules of another shop.
+   *
+   * @param other the shop
+   * @return a workshop with the same modules and words
+   */
+  public Workshop in(Shop other) {
+    return new Workshop(modules, parts, vocabulary, other);
   }
 
   /**
@@ -172,18 +186,30 @@ public final class Workshop {
    * @throws InputException with every mistake of the file and the line in which it stands
    */
   public Job read(Path path) {
-    return JobFile.read(path, vocabulary, instruments()).job();
+    Json content = JobFile.content(path);
+    try {
+      return read(content).job();
+    } catch (InputException mistakes) {
+      throw JobFile.placed(path, mistakes);
+    }
   }
 
   /**
-   * Reads a job from the content of a job file.
+   * Reads a job from the content of a job file. What the shop knows of the model of the machine,
+   * and its prices, stand in where the job is silent.
    *
    * @param content the content
    * @return the job with that content
    * @throws InputException with every mistake of it
    */
   public JobDocument read(Json content) {
-    return JobFile.document(content, vocabulary, instruments());
+    JobDocument read = JobFile.document(content, vocabulary, instruments(), completion());
+    return shop.prices().isPresent() ? read.at(shop.prices().get()) : read;
+  }
+
+  /** What fills a machine where its job is silent. */
+  private Completion completion() {
+    return shop.models();
   }
 
   /**
