@@ -142,7 +142,7 @@ final class SimulateCommand implements Command {
       String text = Template.of(what, LocalDate.EPOCH.toString(), workshop.vocabulary());
       return JobFile.parse(text, workshop.vocabulary()).job().appliance();
     }
-    if (isFile(what)) {
+    if (isFile(what) || invocation.shop().hasJob(what)) {
       return invocation.job().appliance();
     }
     List<String> kinds = new ArrayList<>(Template.kinds());

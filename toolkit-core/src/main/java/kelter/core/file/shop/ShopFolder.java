@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -174,14 +175,25 @@ public record ShopFolder(Path path) {
   }
 
   /**
-   * Where a model is written.
+   * Writes a new model and never over an old one.
    *
-   * @param id the name of the file, without its ending
-   * @return the file
-   * @throws IllegalArgumentException if the name is no id
+   * @param model the model
+   * @return the file, named after maker and model
+   * @throws InputException if there is a file of that name already, or it cannot be written
    */
-  public Path model(String id) {
-    return path.resolve(MODELS).resolve(Ids.require(id) + JSON);
+  public Path write(MachineModel model) {
+    Path models = path.resolve(MODELS);
+    Folder.make(models);
+    Path file = models.resolve(fileName(model.name()) + JSON);
+    ModelFile.writeNew(model, file);
+    return file;
+  }
+
+  /** A name as an id: letters, digits and hyphens. */
+  private static String fileName(String name) {
+    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String trimmed = plain.replaceAll("^-|-$", "");
+    return trimmed.isEmpty() ? "model" : trimmed.substring(0, Math.min(60, trimmed.length()));
   }
 
   /**
