@@ -33,9 +33,10 @@ final class Commands {
    * @return its name; where no command is called so, the words that should have called one
    */
   static String in(String... words) {
-    String two = words.length > 1 ? words[0] + " " + words[1] : words[0];
     boolean first = NAMES.stream().anyMatch(name -> name.startsWith(words[0] + " "));
-    return first && !NAMES.contains(words[0]) ? two : words[0];
+    return first && words.length > 1 && !words[1].startsWith("-")
+        ? words[0] + " " + words[1]
+        : words[0];
   }
 
   /** The command of this name, one of {@link #NAMES}. */

@@ -76,6 +76,9 @@ public record PriceList(
    */
   public Priced standIn(Job job) {
     Prices own = job.prices().orElseGet(this::empty);
+    if (labourPerHour.isEmpty() && callOut.isEmpty() && parts.isEmpty()) {
+      return new Priced(job, Optional.empty());
+    }
     if (!own.currency().equals(currency)) {
       return new Priced(
           job,
