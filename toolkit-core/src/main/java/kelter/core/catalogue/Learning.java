@@ -143,7 +143,16 @@ public final class Learning {
       }
       read.forEach(each -> values.add(times(each, factor)));
     }
-    return values.isEmpty() ? Optional.empty() : Optional.of(mean(values));
+    return values.isEmpty()
+        ? Optional.empty()
+        : Optional.of(mean(values)).filter(value -> canBe(value, figure));
+  }
+
+  /** Whether a figure can be this at all; readings may lie farther than figures. */
+  private static boolean canBe(Quantity value, Characteristic figure) {
+    double si = value.si();
+    return figure.span().isEmpty()
+        || si >= figure.span().get().low() && si <= figure.span().get().high();
   }
 
   /** What brings a reading to 20 °C; 1 where it tells no temperature, NaN beyond the law. */

@@ -134,10 +134,18 @@ public record ShopFolder(Path path) {
 
   private static <T> Optional<T> read(Path file, Function<Path, T> reader, List<Problem> problems) {
     try {
+      requireFile(file);
       return Optional.of(reader.apply(file));
     } catch (InputException mistakes) {
       problems.addAll(mistakes.problems());
       return Optional.empty();
+    }
+  }
+
+  /** What is found in the folder and not named by anybody may be a pipe that never ends. */
+  private static void requireFile(Path file) {
+    if (!Files.isRegularFile(file)) {
+      throw new InputException(file.toString(), "is no usual file", "take it out of the folder");
     }
   }
 

@@ -244,6 +244,7 @@ class ShopFilesTest {
     Files.writeString(models.resolve("c.json"), MODEL.formatted("B3"));
     Files.writeString(models.resolve("d.json"), "[]");
     Files.writeString(models.resolve(".e.json"), "never read");
+    Files.createDirectory(models.resolve("f.json"));
     Files.writeString(models.resolve("read.me"), "never read");
     Files.writeString(temporary.resolve("stock.json"), "{");
     ShopFolder folder = new ShopFolder(temporary);
@@ -254,10 +255,11 @@ class ShopFilesTest {
     String told = problems.stream().map(Problem::display).toList().toString();
     assertTrue(told.contains("b.json: is of the same machine as"), told);
     assertTrue(told.contains("d.json"), told);
+    assertTrue(told.contains("f.json: is no usual file"), told);
     assertTrue(told.contains("stock.json"), told);
     assertFalse(told.contains("c.json"), told);
 
-    for (String bad : List.of("b.json", "d.json")) {
+    for (String bad : List.of("b.json", "d.json", "f.json")) {
       Files.delete(models.resolve(bad));
     }
     Files.delete(temporary.resolve("stock.json"));
