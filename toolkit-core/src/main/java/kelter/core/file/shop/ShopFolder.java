@@ -183,6 +183,15 @@ public record ShopFolder(Path path) {
   }
 
   /**
+   * The files of its own kinds of machines; nothing of them is read.
+   *
+   * @return the files, by name
+   */
+  public List<Path> kindFiles() {
+    return list(KINDS);
+  }
+
+  /**
    * Writes a new model and never over an old one.
    *
    * @param model the model

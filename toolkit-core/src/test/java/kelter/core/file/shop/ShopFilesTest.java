@@ -197,6 +197,17 @@ class ShopFilesTest {
   }
 
   @Test
+  void kindsAreFoundByName() throws IOException {
+    ShopFolder folder = new ShopFolder(temporary);
+    assertEquals(List.of(), folder.kindFiles());
+    Path kinds = Files.createDirectory(temporary.resolve("kinds"));
+    for (String name : List.of("b.json", "a.json", "notes.txt")) {
+      Files.writeString(kinds.resolve(name), "");
+    }
+    assertEquals(List.of(kinds.resolve("a.json"), kinds.resolve("b.json")), folder.kindFiles());
+  }
+
+  @Test
   void aFileInThePlaceOfAFolderIsTold() throws IOException {
     Path file = Files.writeString(temporary.resolve("taken"), "");
     assertThrows(InputException.class, () -> new ShopFolder(file).make());
