@@ -25,6 +25,7 @@ module kelter.core {
   exports kelter.core.file.disk;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
+  exports kelter.core.file.shop;
   exports kelter.core.instrument;
   exports kelter.core.job;
   exports kelter.core.job.rule;

@@ -21,6 +21,6 @@ public final class Main {
     Locale.setDefault(Locale.Category.FORMAT, Locale.ROOT);
     Terminal terminal = Terminal.ofProcess();
     Opening opening = new Opening(terminal, Clock.systemDefaultZone());
-    System.exit(new Kelter(terminal, opening).run(arguments));
+    System.exit(new Kelter(terminal, opening, System.getenv()).run(arguments));
   }
 }

@@ -2,7 +2,10 @@ package kelter.cli.command;
 
 import java.util.List;
 
-/** The commands by name. Only the one that is asked for is made, for a quicker start. */
+/**
+ * The commands by name, of one word or two. Only the one that is asked for is made, for a quicker
+ * start.
+ */
 final class Commands {
 
   /** The names, in the order in which a job goes through them. */
@@ -17,9 +20,24 @@ final class Commands {
           "compute",
           "modules",
           "instruments",
-          "schema");
+          "schema",
+          "shop init",
+          "model learn");
 
   private Commands() {}
+
+  /**
+   * The name of the command that a command line begins with.
+   *
+   * @param words the words of the command line, one or more
+   * @return its name; where no command is called so, the words that should have called one
+   */
+  static String in(String... words) {
+    boolean first = NAMES.stream().anyMatch(name -> name.startsWith(words[0] + " "));
+    return first && words.length > 1 && !words[1].startsWith("-")
+        ? words[0] + " " + words[1]
+        : words[0];
+  }
 
   /** The command of this name, one of {@link #NAMES}. */
   static Command named(String name) {
@@ -34,6 +52,8 @@ final class Commands {
       case "modules" -> new ModulesCommand();
       case "instruments" -> new InstrumentsCommand();
       case "schema" -> new SchemaCommand();
+      case "shop init" -> new ShopInitCommand();
+      case "model learn" -> new ModelLearnCommand();
       default -> throw new IllegalArgumentException("no command has the name '" + name + "'");
     };
   }

@@ -16,11 +16,11 @@ final class InstrumentsCommand implements Command {
     return new CommandUsage(
         "instruments",
         "Tell the instruments that a job may name.",
-        "They need no description in the job. They are typical of their class; no product is"
-            + " meant.",
+        "They need no description in the job. Those of the library are typical of their class; no"
+            + " product is meant. Those of your shop are told where it is named.",
+        List.of(Invocation.SHOP),
         List.of(),
-        List.of(),
-        List.of("kelter instruments"));
+        List.of("kelter instruments", "kelter instruments --shop my-shop"));
   }
 
   @Override

@@ -16,8 +16,9 @@ import kelter.cli.wiring.Opening;
 import kelter.core.file.JobDocument;
 import kelter.core.file.JobFile;
 import kelter.core.file.ShopDocument;
-import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
+import kelter.core.file.shop.ShopFolder;
+import kelter.core.job.Appliance;
 import kelter.core.job.Job;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -28,13 +29,8 @@ import kelter.core.workshop.Workshop;
 /** One call of a command: what was given on the command line, and where the result goes. */
 final class Invocation {
 
-  /** The shop profile, for the commands that read a job. */
-  static final CommandOption SHOP =
-      CommandOption.one(
-          "--shop",
-          ValueKind.FILE,
-          "FILE",
-          "the shop profile: instruments, decision level, live work");
+  /** The shop, for the commands that read a job. */
+  static final CommandOption SHOP = NamedShop.OPTION;
 
   private static final int PLUGIN_SECONDS = 10;
   private static final long MILLISECONDS_PER_DAY = 86_400_000;
@@ -42,12 +38,11 @@ final class Invocation {
   private final Given given;
   private final Opening opening;
   private final Terminal terminal;
-  private Optional<Path> job = Optional.empty();
-  private List<String> notes = List.of();
+  private final Optional<String> shopOfEnvironment;
+  private NamedShop namedShop;
+  private Optional<JobDocument> job = Optional.empty();
   private final boolean diagnoses;
   private Found found;
-  private Shop shop;
-  private Optional<Path> pluginsOfShop = Optional.empty();
   private boolean hasPlugins;
   private boolean advised;
   private boolean failed;
@@ -60,8 +55,11 @@ final class Invocation {
    * @param opening finds the modules and wires the workshop
    * @param terminal where results and complaints go
    * @param diagnoses whether the command diagnoses, so that the wiring was begun ahead
+   * @param shop the shop that the environment names
    */
-  Invocation(Given given, Opening opening, Terminal terminal, boolean diagnoses) {
+  Invocation(
+      Given given, Opening opening, Terminal terminal, boolean diagnoses, Optional<String> shop) {
+    this.shopOfEnvironment = shop;
     this.given = given;
     this.diagnoses = diagnoses;
     this.opening = opening;
@@ -70,7 +68,8 @@ final class Invocation {
 
   /** The job that a command reads. */
   static CommandArgument jobFile(String text) {
-    return CommandArgument.one("JOB", ValueKind.FILE, text);
+    return CommandArgument.one(
+        "JOB", ValueKind.FILE, text + ", or the id of one in the shop's folder");
   }
 
   Given given() {
@@ -99,6 +98,11 @@ final class Invocation {
     return Path.of(argument());
   }
 
+  /** The file of the job that the first argument names. */
+  Path jobFile() {
+    return shop().job(argument());
+  }
+
   /** What tells the day. */
   Clock clock() {
     return opening.clock();
@@ -124,10 +128,7 @@ final class Invocation {
   /** The plugin folder: the one of the command line, else the one that the shop profile names. */
   private Optional<Path> plugins() {
     Optional<Path> named = given.path(CommandUsage.PLUGINS);
-    if (named.isEmpty()) {
-      shop();
-    }
-    return named.isPresent() ? named : pluginsOfShop;
+    return named.isPresent() ? named : shop().plugins();
   }
 
   /** Whether plugins are at work. */
@@ -157,19 +158,12 @@ final class Invocation {
     advised = true;
   }
 
-  /** The shop whose rules hold, an unknown one if none was named. */
-  Shop shop() {
-    if (shop == null) {
-      Optional<Path> profile = given.path(SHOP);
-      if (profile.isPresent()) {
-        ShopDocument document = ShopFile.read(profile.get());
-        pluginsOfShop = document.plugins().map(profile.get()::resolveSibling);
-        shop = document.shop();
-      } else {
-        shop = Shop.UNKNOWN;
-      }
+  /** The shop that is named; its rules hold. */
+  NamedShop shop() {
+    if (namedShop == null) {
+      namedShop = NamedShop.of(given, shopOfEnvironment);
     }
-    return shop;
+    return namedShop;
   }
 
   /** The job in a file, whose readings may be of instruments of the shop. */
@@ -188,32 +182,43 @@ final class Invocation {
 
   /** The job that the first argument names; what may not be meant in it is told. */
   Job job() {
-    JobDocument document = job(file());
-    job = Optional.of(file());
-    notes = document.notes();
+    JobDocument document = job(jobFile());
+    job = Optional.of(document);
     if (!advised) {
-      notes.forEach(note -> terminal.complain("kelter: " + note));
+      notes().forEach(note -> terminal.complain("kelter: " + note));
     }
     advise(JobAdvice.of(document, clock().millis() / MILLISECONDS_PER_DAY));
     return document.job();
   }
 
-  /** How what an older version of the format says was taken in the job that was read. */
+  /** The machine of the job that was read, as its file states it. */
+  Appliance stated() {
+    return job.orElseThrow().stated();
+  }
+
+  /** How what the job that was read says was taken, where that needs telling. */
   List<String> notes() {
-    return notes;
+    return job.map(JobDocument::notes).orElse(List.of());
   }
 
   /**
    * Mistakes that came up once the job was read, with their lines where they are mistakes of it.
    */
   InputException placed(InputException mistakes) {
-    return job.isPresent() ? JobFile.placed(job.get(), mistakes) : mistakes;
+    return job.isPresent() ? JobFile.placed(jobFile(), mistakes) : mistakes;
   }
 
-  /** Tells what may not be meant in the job that the first argument names. */
+  /**
+   * Tells what may not be meant in the job that the first argument names. What is said of something
+   * that stood in from elsewhere is left out.
+   */
   void advise(List<Problem> advice) {
-    if (!advised && !advice.isEmpty()) {
-      Complaints.tell(JobFile.placed(file(), new InputException(advice)).problems(), terminal);
+    List<Problem> ofFile =
+        advice.stream()
+            .filter(problem -> job.orElseThrow().content().holds(problem.where()))
+            .toList();
+    if (!advised && !ofFile.isEmpty()) {
+      Complaints.tell(JobFile.placed(jobFile(), new InputException(ofFile)).problems(), terminal);
     }
   }
 
@@ -229,8 +234,12 @@ final class Invocation {
   Workshop workshop() {
     if (workshop == null) {
       Found modules = modules();
+      Shop profile = shop().document().map(ShopDocument::shop).orElse(Shop.UNKNOWN);
+      Workshop made =
+          diagnoses ? opening.workshop(modules, profile) : Workshop.of(modules.modules(), profile);
+      Optional<ShopFolder> folder = shop().folder();
       workshop =
-          diagnoses ? opening.workshop(modules, shop()) : Workshop.of(modules.modules(), shop());
+          folder.isPresent() ? made.in(folder.get().complete(profile, made.vocabulary())) : made;
     }
     return workshop;
   }

@@ -6,6 +6,8 @@ import java.lang.module.ModuleDescriptor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import kelter.cli.plugin.PluginFault;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
@@ -37,16 +39,29 @@ public final class Kelter {
 
   private final Terminal terminal;
   private final Opening opening;
+  private final Map<String, String> environment;
+
+  /**
+   * A command line in an environment of which nothing is used.
+   *
+   * @param terminal where results and complaints go
+   * @param opening opens the workshop that a command works in
+   */
+  public Kelter(Terminal terminal, Opening opening) {
+    this(terminal, opening, Map.of());
+  }
 
   /**
    * A command line.
    *
    * @param terminal where results and complaints go
    * @param opening opens the workshop that a command works in
+   * @param environment the variables of the environment; only KELTER_SHOP is used
    */
-  public Kelter(Terminal terminal, Opening opening) {
+  public Kelter(Terminal terminal, Opening opening, Map<String, String> environment) {
     this.terminal = terminal;
     this.opening = opening;
+    this.environment = environment;
   }
 
   /**
@@ -76,7 +91,7 @@ public final class Kelter {
       terminal.print("kelter " + version() + ", Java " + System.getProperty("java.version") + "\n");
       return DONE;
     }
-    String name = arguments[0];
+    String name = Commands.in(arguments);
     if (!Commands.NAMES.contains(name)) {
       return refuse("", List.of(noCommand(name)));
     }
@@ -87,7 +102,8 @@ public final class Kelter {
     CommandUsage usage = command.usage();
     Given given;
     try {
-      given = CommandLineReader.read(usage, Arrays.copyOfRange(arguments, 1, arguments.length));
+      int words = name.split(" ").length;
+      given = CommandLineReader.read(usage, Arrays.copyOfRange(arguments, words, arguments.length));
     } catch (UsageException wrong) {
       return refuse(name + " ", wrong.mistakes());
     }
@@ -95,7 +111,15 @@ public final class Kelter {
       terminal.print(HelpText.of(usage, terminal));
       return DONE;
     }
-    return run(command, new Invocation(given, opening, terminal, command.diagnoses()));
+    return run(command, new Invocation(given, opening, terminal, command.diagnoses(), shop(usage)));
+  }
+
+  /** The shop that the environment names, for a command that goes by a shop. */
+  private Optional<String> shop(CommandUsage usage) {
+    String named = environment.getOrDefault(NamedShop.VARIABLE, "");
+    return usage.options().contains(NamedShop.OPTION) && !named.isBlank()
+        ? Optional.of(named)
+        : Optional.empty();
   }
 
   /** The version that was built; from classes without a descriptor it is not known. */
@@ -111,7 +135,14 @@ public final class Kelter {
     return "there is no command '"
         + word
         + "'"
-        + Nearest.of(word, Commands.NAMES).map(name -> "; did you mean '" + name + "'?").orElse("");
+        + meant(word).map(name -> "; did you mean '" + name + "'?").orElse("");
+  }
+
+  private static Optional<String> meant(String word) {
+    return Commands.NAMES.stream()
+        .filter(name -> name.startsWith(word + " "))
+        .findFirst()
+        .or(() -> Nearest.of(word, Commands.NAMES));
   }
 
   private int refuse(String command, List<String> mistakes) {

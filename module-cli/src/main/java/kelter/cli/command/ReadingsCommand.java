@@ -48,7 +48,11 @@ final class ReadingsCommand implements Command {
           "what a column holds: COLUMN=component.observable, with .condition behind it"
               + " for a condition; COLUMN[UNIT] if the heading has no unit; #3 is the third column");
   private static final CommandOption INTO =
-      CommandOption.one("--into", ValueKind.FILE, "JOB", "the job file to write the readings into");
+      CommandOption.one(
+          "--into",
+          ValueKind.FILE,
+          "JOB",
+          "the job to write the readings into, a file or the id of one in the shop's folder");
   private static final CommandOption WINDOW =
       CommandOption.many(
           "--window",
@@ -152,9 +156,9 @@ final class ReadingsCommand implements Command {
     leadIn.ifPresent(called::add);
     LogOptions options = options(invocation, called);
     SteadyRule rule = rule(invocation);
-    Optional<Path> profile = invocation.given().path(Invocation.SHOP);
-    Optional<ShopDocument> shop = profile.map(ShopFile::read);
-    Optional<Path> into = invocation.given().path(INTO);
+    Optional<Path> profile = invocation.shop().profile();
+    Optional<ShopDocument> shop = invocation.shop().document();
+    Optional<Path> into = invocation.given().text(INTO).map(invocation.shop()::job);
     // Mistakes of the job are told before a long log is read.
     Optional<Job> job = into.map(invocation::job).map(JobDocument::job);
 

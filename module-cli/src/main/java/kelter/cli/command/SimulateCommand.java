@@ -136,7 +136,7 @@ final class SimulateCommand implements Command {
   }
 
   private static Appliance appliance(String what, Invocation invocation) {
-    if (isFile(what)) {
+    if (isFile(what) || invocation.shop().hasJob(what)) {
       return invocation.job().appliance();
     }
     Workshop workshop = invocation.workshop();

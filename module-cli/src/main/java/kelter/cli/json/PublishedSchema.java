@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import kelter.core.file.JobFile;
 import kelter.core.file.KindFile;
+import kelter.core.file.ModelFile;
 import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.shop.PriceFile;
+import kelter.core.file.shop.StockFile;
 
 /**
  * A JSON Schema (2020-12) of a file or a result.
@@ -28,6 +31,9 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("job-1", JobFile.schemaOfVersionOne()));
     all.add(new PublishedSchema("shop", ShopFile.schema()));
     all.add(new PublishedSchema("kind", KindFile.schema()));
+    all.add(new PublishedSchema("prices", PriceFile.schema()));
+    all.add(new PublishedSchema("stock", StockFile.schema()));
+    all.add(new PublishedSchema("model", ModelFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));
     }

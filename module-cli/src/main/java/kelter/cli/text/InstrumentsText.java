@@ -14,6 +14,9 @@ import kelter.core.quantity.QuantityKind;
 /** Instruments for a person. */
 public final class InstrumentsText {
 
+  /** The end of a range that a shop does not state, and what would follow from it. */
+  private static final String NOT_STATED = "-";
+
   private InstrumentsText() {}
 
   /**
@@ -37,12 +40,17 @@ public final class InstrumentsText {
     }
     layout.blank();
     layout.hanging(
-        "", "± is the expanded uncertainty, k = 2. Figures: " + InstrumentLibrary.SOURCE.display());
+        "",
+        "± is the expanded uncertainty, k = 2. Figures of the library: "
+            + InstrumentLibrary.SOURCE.display());
     return layout.toString();
   }
 
   private static List<String> row(Instrument.Function function) {
     QuantityKind kind = function.kind();
+    if (Double.isInfinite(function.end())) {
+      return List.of(kind.name(), NOT_STATED, NOT_STATED, NOT_STATED);
+    }
     double end = kind.fromSi(function.end(), kind.unit());
     return List.of(kind.name(), told(end, kind), expanded(function, 0.5), expanded(function, 1));
   }

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Map;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Opening;
 
@@ -23,7 +24,17 @@ record Console(int code, String out, String err) {
     return run(StandardCharsets.UTF_8, width, arguments);
   }
 
+  /** With a variable of the environment that names a shop. */
+  static Console inShop(String named, String... arguments) {
+    return run(StandardCharsets.UTF_8, Terminal.WIDTH, Map.of("KELTER_SHOP", named), arguments);
+  }
+
   private static Console run(Charset charset, int width, String... arguments) {
+    return run(charset, width, Map.of(), arguments);
+  }
+
+  private static Console run(
+      Charset charset, int width, Map<String, String> environment, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
@@ -34,7 +45,8 @@ record Console(int code, String out, String err) {
             false,
             false,
             width);
-    int code = new Kelter(terminal, new Opening(terminal, Clock.systemUTC())).run(arguments);
+    int code =
+        new Kelter(terminal, new Opening(terminal, Clock.systemUTC()), environment).run(arguments);
     return new Console(code, out.toString(charset), err.toString(charset));
   }
 

@@ -20,7 +20,7 @@ class HelpTest {
   private static final List<String> COMMANDS = Commands.NAMES;
 
   private static Console help(String command) {
-    Console console = Console.run(command, "--help");
+    Console console = Console.run((command + " --help").split(" "));
     assertEquals(0, console.code());
     assertEquals("", console.err());
     return console;
@@ -73,7 +73,7 @@ class HelpTest {
         said.contains(usage.summary()) && said.contains(usage.explanation().replace('\u00a0', ' ')),
         said);
     assertTrue(console.widest() <= 80, console.out());
-    Console narrow = Console.narrow(40, command, "--help");
+    Console narrow = Console.narrow(40, (command + " --help").split(" "));
     assertTrue(narrow.widest() <= 40, narrow.out());
   }
 
@@ -103,8 +103,9 @@ class HelpTest {
       // None has a space between quotes, so that a shell would only take the quotes away.
       String[] words = example.replace("'", "").split(" ");
       assertEquals("kelter", words[0]);
-      assertEquals(command, words[1]);
-      String[] behind = List.of(words).subList(2, words.length).toArray(String[]::new);
+      int named = 1 + command.split(" ").length;
+      assertEquals(command, String.join(" ", List.of(words).subList(1, named)));
+      String[] behind = List.of(words).subList(named, words.length).toArray(String[]::new);
       assertFalse(CommandLineReader.read(usage, behind).has(CommandUsage.HELP));
     }
   }

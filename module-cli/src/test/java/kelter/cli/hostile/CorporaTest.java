@@ -104,6 +104,55 @@ class CorporaTest {
     }
   }
 
+  /** Each in turn as the prices, the stock and a model of a shop. */
+  @Test
+  void jsonInTheFolderOfAShop() throws IOException {
+    String heater = DEMO.resolve("jobs/heater-fine.json").toString();
+    Path shop = folder.resolve("shop");
+    run("", "shop", "init", shop.toString());
+    List<String> names = List.of("prices.json", "stock.json", "models/any.json");
+    int next = 0;
+    for (Map.Entry<String, byte[]> each : JSON.entrySet()) {
+      Path file = shop.resolve(names.get(next++ % names.size()));
+      Files.write(file, each.getValue());
+      String given = each.getKey() + new String(each.getValue(), StandardCharsets.UTF_8);
+      assertEquals(1, run(given, "check", "--shop", shop.toString(), heater).code(), each.getKey());
+      Files.delete(file);
+    }
+  }
+
+  @Test
+  void naughtyNamesOfModelsCodesAndJobs() throws IOException {
+    Path shop = folder.resolve("shop");
+    run("", "shop", "init", shop.toString());
+    Files.copy(DEMO.resolve("jobs/healthy-washer.json"), shop.resolve("jobs/washer.json"));
+    for (int i = 0; i + 1 < NAUGHTY.size(); i += 5) {
+      String name = JsonText.write(new Json.Str(NAUGHTY.get(i))).strip();
+      String code = JsonText.write(new Json.Str(NAUGHTY.get(i + 1))).strip();
+      String model =
+          """
+          { "format": "kelter-model/1", "kind": "washer-extractor", "maker": %s, "model": %s,
+            "codes": [{ "code": %s, "means": "heat" }],
+            "source": { "document": %s, "standing": "invented" } }
+          """
+              .formatted(name, name, code, name);
+      Files.writeString(shop.resolve("models/any.json"), model);
+      Path job = folder.resolve("named.json");
+      Files.writeString(
+          job,
+          Files.readString(shop.resolve("jobs/washer.json"))
+              .replace("\"Tarnwell\"", name)
+              .replace("\"Drum 9\"", name)
+              .replace(
+                  "\"symptoms\"", "\"displayed\": [{ \"code\": " + code + " }], \"symptoms\""));
+      run(model, "check", "--shop", shop.toString(), job.toString());
+      if (!NAUGHTY.get(i).startsWith("-")) {
+        Files.delete(shop.resolve("models/any.json"));
+        run(NAUGHTY.get(i), "check", "--shop", shop.toString(), NAUGHTY.get(i));
+      }
+    }
+  }
+
   /** As it is where JSON stands, at a place that a job leaves to whoever writes it. */
   @Test
   void jsonWithinAJob() throws IOException {

@@ -1,5 +1,6 @@
 /**
- * What is known of machines before anything is said of one: kinds of machines with their parts,
- * typical figures and shares of causes. It reads no files and weighs nothing.
+ * What is known of machines beyond what stands in their jobs, as data: kinds of machines with their
+ * parts, typical figures and shares of causes, models that a shop has looked at, and how they fill
+ * what a job leaves open. It knows neither files nor how a diagnosis is worked out.
  */
 package kelter.core.catalogue;

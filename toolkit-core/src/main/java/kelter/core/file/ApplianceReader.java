@@ -36,9 +36,21 @@ final class ApplianceReader {
       new Source("figures entered in the job without a source", Standing.FROM_MEMORY);
 
   private final Vocabulary vocabulary;
+  private final Source unnamed;
 
+  /** A reader of the machine of a job. */
   ApplianceReader(Vocabulary vocabulary) {
+    this(vocabulary, UNNAMED);
+  }
+
+  /**
+   * A reader.
+   *
+   * @param unnamed what is said of figures whose source is not named
+   */
+  ApplianceReader(Vocabulary vocabulary, Source unnamed) {
     this.vocabulary = vocabulary;
+    this.unnamed = unnamed;
   }
 
   Optional<Appliance> appliance(JsonNode node) {
@@ -49,7 +61,7 @@ final class ApplianceReader {
     String serial = node.text("serial").orElse("");
     Optional<Quantity> age = age(node);
     Nameplate nameplate = NameplateReader.of(node);
-    List<Component> components = components(node);
+    List<Component> components = components(node.items("components"));
     List<String> lacks = lacks(node);
     try {
       return Optional.of(
@@ -75,8 +87,8 @@ final class ApplianceReader {
     return lacks;
   }
 
-  private List<Component> components(JsonNode appliance) {
-    List<JsonNode> items = appliance.items("components");
+  /** The components that these places hold, each id once; mistakes are noted. */
+  List<Component> components(List<JsonNode> items) {
     List<Component> components = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>();
     for (JsonNode node : items) {
@@ -93,7 +105,7 @@ final class ApplianceReader {
     Optional<String> id = IdField.required(node, "id");
     Optional<ComponentKind> kind = kind(node, id);
     Nameplate nameplate = NameplateReader.of(node);
-    Source source = source(node);
+    Source source = source(node).orElse(unnamed);
     if (id.isEmpty() || kind.isEmpty()) {
       return Optional.empty();
     }
@@ -190,9 +202,10 @@ final class ApplianceReader {
     return "1 " + kind.unit().code();
   }
 
-  private static Source source(JsonNode component) {
-    Optional<JsonNode> node = component.optional("source");
-    return node.isPresent() ? stated(node.get()).orElse(UNNAMED) : UNNAMED;
+  /** The source that an owner names; mistakes are noted. */
+  static Optional<Source> source(JsonNode owner) {
+    Optional<JsonNode> node = owner.optional("source");
+    return node.isPresent() ? stated(node.get()) : Optional.empty();
   }
 
   static Optional<Source> stated(JsonNode node) {

@@ -1,26 +1,43 @@
 package kelter.core.file;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.job.Appliance;
 import kelter.core.job.Job;
 import kelter.core.log.measurement.LogReading;
+import kelter.core.shop.PriceList;
 
 /**
  * A job together with the file that it was read from, so that it can be written back without loss:
  * order, spelling of numbers, and members of somebody's own (x-).
  *
- * @param job the job
+ * @param job the job, its machine and prices filled by what is known beside the file
+ * @param stated the machine as the file states it
  * @param content the content of the file
- * @param notes how what an older version of the format says was taken, a sentence each; none for a
- *     file of the present version
+ * @param notes how what the file says was taken where that needs telling, a sentence each: what an
+ *     older version of the format says, codes on the display, what stood in from elsewhere
  */
-public record JobDocument(Job job, Json.Obj content, List<String> notes) {
+public record JobDocument(Job job, Appliance stated, Json.Obj content, List<String> notes) {
 
   /** Copies the notes. */
   public JobDocument {
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * The same with prices of a shop where the job states none.
+   *
+   * @param prices the prices of the shop
+   * @return the document; its content stays as it is
+   */
+  public JobDocument at(PriceList prices) {
+    PriceList.Priced priced = prices.standIn(job);
+    List<String> more = new ArrayList<>(notes);
+    priced.note().ifPresent(more::add);
+    return new JobDocument(priced.job(), stated, content, more);
   }
 
   /**

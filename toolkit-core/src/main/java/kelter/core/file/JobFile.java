@@ -4,13 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
+import kelter.core.catalogue.Completion;
 import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
-import kelter.core.job.Appliance;
+import kelter.core.file.json.SchemaText;
 import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
 import kelter.core.vocabulary.Vocabulary;
@@ -23,7 +23,8 @@ import kelter.core.vocabulary.Vocabulary;
  * market} the machine stands (EU, UK or NA), what was said of {@code symptoms} of the whole machine
  * (yes, no, sometimes, not asked, or an object with {@code report}, {@code when}, {@code step} and
  * {@code since}), and what the machine shows of itself ({@code displayed}, words of {@link
- * kelter.core.vocabulary.Meaning}).
+ * kelter.core.vocabulary.Meaning}, or an object with a {@code code} whose meaning the model of the
+ * machine tells).
  *
  * <p>Files of version 1 are read as well. What they tell as readings of a component and is a
  * symptom of the whole machine now ({@link VersionOne}) becomes a report of that symptom, and the
@@ -44,7 +45,7 @@ public final class JobFile {
    * @return JSON
    */
   public static String schema() {
-    return SchemaText.of("kelter-job-2.schema.json");
+    return SchemaText.of(JobFile.class, "kelter-job-2.schema.json");
   }
 
   /**
@@ -53,7 +54,7 @@ public final class JobFile {
    * @return JSON
    */
   public static String schemaOfVersionOne() {
-    return SchemaText.of("kelter-job-1.schema.json");
+    return SchemaText.of(JobFile.class, "kelter-job-1.schema.json");
   }
 
   /**
@@ -80,27 +81,9 @@ public final class JobFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
-    return read(path, vocabulary, instruments, UnaryOperator.identity());
-  }
-
-  /**
-   * Reads a job file, whose machine may have more parts than it tells.
-   *
-   * @param path the file
-   * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop, then those of the modules
-   * @param whole adds the parts of the machine that the job does not tell
-   * @return the job of the whole machine, and the content of its file
-   * @throws InputException with every mistake of the file, if it has any or cannot be read
-   */
-  public static JobDocument read(
-      Path path,
-      Vocabulary vocabulary,
-      List<Instrument> instruments,
-      UnaryOperator<Appliance> whole) {
     Json content = content(path);
     try {
-      return document(content, vocabulary, instruments, whole);
+      return document(content, vocabulary, instruments);
     } catch (InputException mistakes) {
       throw placed(path, mistakes);
     }
@@ -139,25 +122,23 @@ public final class JobFile {
    */
   public static JobDocument document(
       Json content, Vocabulary vocabulary, List<Instrument> instruments) {
-    return document(content, vocabulary, instruments, UnaryOperator.identity());
+    return document(content, vocabulary, instruments, Completion.NONE);
   }
 
   /**
-   * Makes a job of the content of a job file, whose machine may have more parts than it tells.
+   * Makes a job of the content of a job file, its machine filled by what is known beside the job.
    *
    * @param content the content
    * @param vocabulary the words that a job may use
    * @param instruments the instruments of the shop, then those of the modules
-   * @param whole adds the parts of the machine that the job does not tell
-   * @return the job of the whole machine, with its content
+   * @param completion fills the machine before the readings are read, so that they may be of
+   *     components that the job leaves out; the content stays as it is
+   * @return the job with its content
    * @throws InputException with every mistake of the content, if it has any
    */
   public static JobDocument document(
-      Json content,
-      Vocabulary vocabulary,
-      List<Instrument> instruments,
-      UnaryOperator<Appliance> whole) {
-    return JobReader.read(content, vocabulary, instruments, whole);
+      Json content, Vocabulary vocabulary, List<Instrument> instruments, Completion completion) {
+    return JobReader.read(content, vocabulary, instruments, completion);
   }
 
   /**

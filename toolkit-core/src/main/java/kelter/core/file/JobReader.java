@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
+import kelter.core.catalogue.Completed;
+import kelter.core.catalogue.Completion;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
 import kelter.core.instrument.InstrumentLibrary;
@@ -67,25 +68,27 @@ final class JobReader {
 
   private final Vocabulary vocabulary;
   private final List<Instrument> shop;
-  private final UnaryOperator<Appliance> whole;
+  private final Completion completion;
   private final List<Problem> problems = new ArrayList<>();
-  private List<String> notes = List.of();
+  private final List<String> notes = new ArrayList<>();
+  private Optional<Appliance> stated = Optional.empty();
 
-  private JobReader(Vocabulary vocabulary, List<Instrument> shop, UnaryOperator<Appliance> whole) {
+  private JobReader(Vocabulary vocabulary, List<Instrument> shop, Completion completion) {
     this.vocabulary = vocabulary;
     this.shop = shop;
-    this.whole = whole;
+    this.completion = completion;
   }
 
   static JobDocument read(
-      Json content, Vocabulary vocabulary, List<Instrument> shop, UnaryOperator<Appliance> whole) {
-    JobReader reader = new JobReader(vocabulary, shop, whole);
+      Json content, Vocabulary vocabulary, List<Instrument> shop, Completion completion) {
+    JobReader reader = new JobReader(vocabulary, shop, completion);
     JsonNode root = new JsonNode(content, "", reader.problems);
     Optional<Job> job = reader.job(root);
     if (!reader.problems.isEmpty() || job.isEmpty()) {
       throw new InputException(reader.problems);
     }
-    return new JobDocument(job.get(), (Json.Obj) content, reader.notes);
+    return new JobDocument(
+        job.get(), reader.stated.orElseThrow(), (Json.Obj) content, reader.notes);
   }
 
   private Optional<Job> job(JsonNode root) {
@@ -94,10 +97,13 @@ final class JobReader {
     Optional<String> id = IdField.required(root, "id");
     Optional<LocalDate> day = root.date("date");
     String date = day.isPresent() ? day.get().toString() : "";
-    Optional<Appliance> appliance = appliance(root);
+    stated = appliance(root);
+    Optional<Completed> machine = stated.map(completion::complete);
+    Optional<Appliance> appliance = machine.map(Completed::appliance);
+    machine.ifPresent(completed -> notes.addAll(completed.notes()));
     Optional<Market> market = word(root, "market", MARKETS);
     List<SymptomReport> symptoms =
-        versionOne ? List.of() : SymptomsReader.reports(root, vocabulary);
+        versionOne ? List.of() : SymptomsReader.reports(root, vocabulary, machine, notes);
     Complaint complaint = complaint(root);
     int before = problems.size();
     List<Instrument> own = InstrumentReader.instruments(root);
@@ -110,7 +116,7 @@ final class JobReader {
         versionOne && appliance.isPresent()
             ? VersionOne.told(appliance.get(), measurements)
             : new VersionOne.Told(measurements, symptoms, List.of());
-    notes = told.notes();
+    notes.addAll(told.notes());
     Optional<Prices> prices = prices(root);
     Use use = use(root);
     root.text("note");
@@ -173,7 +179,7 @@ final class JobReader {
   private Optional<Appliance> appliance(JsonNode root) {
     Optional<JsonNode> node = root.required("appliance");
     return node.isPresent()
-        ? new ApplianceReader(vocabulary).appliance(node.get()).map(whole)
+        ? new ApplianceReader(vocabulary).appliance(node.get())
         : Optional.empty();
   }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.catalogue.Kind;
@@ -12,8 +11,8 @@ import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.json.SchemaText;
 import kelter.core.problem.InputException;
-import kelter.core.problem.Problem;
 import kelter.core.vocabulary.Vocabulary;
 
 /**
@@ -64,7 +63,7 @@ public final class KindFile {
    * @return JSON
    */
   public static String schema() {
-    return SchemaText.of("kelter-kind-1.schema.json");
+    return SchemaText.of(KindFile.class, "kelter-kind-1.schema.json");
   }
 
   /**
@@ -113,29 +112,5 @@ public final class KindFile {
     } catch (InputException mistakes) {
       throw JsonPlaces.found(path, mistakes);
     }
-  }
-
-  /**
-   * Reads all kinds of a shop.
-   *
-   * @param files the files
-   * @param vocabulary the words of the modules at work
-   * @return the kinds, in the order of the files
-   * @throws InputException with every mistake of all files
-   */
-  public static List<Kind> readAll(List<Path> files, Vocabulary vocabulary) {
-    List<Kind> kinds = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    for (Path file : files) {
-      try {
-        kinds.add(read(file, vocabulary));
-      } catch (InputException mistakes) {
-        problems.addAll(mistakes.problems());
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    return kinds;
   }
 }

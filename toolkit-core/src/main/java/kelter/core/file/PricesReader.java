@@ -66,7 +66,7 @@ final class PricesReader {
   }
 
   private static Optional<Currency> currency(JsonNode prices) {
-    return prices.required("currency").flatMap(node -> node.read(PricesReader::currency));
+    return prices.required("currency").flatMap(node -> node.read(Prices::currencyOf));
   }
 
   private Optional<Prices> prices() {
@@ -134,17 +134,6 @@ final class PricesReader {
       spread.problem(refused.getMessage(), "");
       return PriceSpread.NONE;
     }
-  }
-
-  private static Currency currency(String code) {
-    Currency currency;
-    try {
-      currency = Currency.getInstance(code);
-    } catch (IllegalArgumentException unknown) {
-      throw new IllegalArgumentException(
-          "'" + code + "' is not a currency of ISO 4217, such as EUR or USD", unknown);
-    }
-    return Prices.requireCurrency(currency);
   }
 
   private Optional<Money> money(String name) {

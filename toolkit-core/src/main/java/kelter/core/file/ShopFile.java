@@ -7,6 +7,7 @@ import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.json.SchemaText;
 import kelter.core.problem.InputException;
 
 /** Reads and changes shop profiles, {@code "format": "kelter-shop/1"}. */
@@ -26,7 +27,7 @@ public final class ShopFile {
    * @return JSON
    */
   public static String schema() {
-    return SchemaText.of("kelter-shop-1.schema.json");
+    return SchemaText.of(ShopFile.class, "kelter-shop-1.schema.json");
   }
 
   /**

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.catalogue.Completed;
+import kelter.core.catalogue.MachineModel;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
@@ -50,25 +52,44 @@ final class SymptomsReader {
     REPORTS.add(NOT_ASKED);
   }
 
+  /** A code on the display, whose meaning the model of the machine tells. */
+  static final Set<String> CODE = JsonNode.names("code");
+
   private final Vocabulary vocabulary;
+  private final Optional<Completed> machine;
+  private final List<String> notes;
+
+  /** What is displayed, so far. */
+  private final Set<String> shown = new LinkedHashSet<>();
 
   /** By symptom, in the order of the file. */
   private final Map<String, SymptomReport> reports = new LinkedHashMap<>();
 
-  private SymptomsReader(Vocabulary vocabulary) {
+  private SymptomsReader(Vocabulary vocabulary, Optional<Completed> machine, List<String> notes) {
     this.vocabulary = vocabulary;
+    this.machine = machine;
+    this.notes = notes;
   }
 
-  /** The reports, of each symptom one; mistakes are noted. */
-  static List<SymptomReport> reports(JsonNode root, Vocabulary vocabulary) {
-    SymptomsReader reader = new SymptomsReader(vocabulary);
+  /**
+   * The reports, of each symptom one; mistakes are noted.
+   *
+   * @param machine the machine, which may tell what its codes mean; empty if it cannot be read
+   * @param notes where it is told how codes were taken
+   */
+  static List<SymptomReport> reports(
+      JsonNode root, Vocabulary vocabulary, Optional<Completed> machine, List<String> notes) {
+    SymptomsReader reader = new SymptomsReader(vocabulary, machine, notes);
     Optional<JsonNode> symptoms = root.optional(SYMPTOMS);
     if (symptoms.isPresent()) {
       symptoms.get().members().forEach(reader::symptom);
     }
-    Set<String> shown = new LinkedHashSet<>();
     for (JsonNode item : root.items(DISPLAYED)) {
-      reader.displayed(item, shown);
+      if (item.isObject()) {
+        reader.code(item);
+      } else {
+        reader.meaning(item);
+      }
     }
     return new ArrayList<>(reader.reports.values());
   }
@@ -105,19 +126,50 @@ final class SymptomsReader {
     return plain.map(said -> new SymptomReport(symptom, said.answer(), circumstance, step, since));
   }
 
-  private void displayed(JsonNode item, Set<String> shown) {
+  private void meaning(JsonNode item) {
     Optional<String> word = item.word(MEANINGS.keySet(), "meaning of a display");
-    if (word.isEmpty()) {
+    if (word.isPresent()) {
+      once("'" + word.get() + "'", word.get(), item);
+      displayed(word.get(), item);
+    }
+  }
+
+  /** A code counts as what the model of the machine says that it means; else for nothing. */
+  private void code(JsonNode item) {
+    item.object(CODE);
+    Optional<String> code = item.required("code").flatMap(CodeText::of);
+    if (code.isEmpty()) {
       return;
     }
-    String symptom = MEANINGS.get(word.get()).symptom().id();
-    if (!shown.add(word.get())) {
-      item.problem("'" + word.get() + "' stands here twice", "keep one of them");
+    once("the code '" + code.get() + "'", "code " + MachineModel.plain(code.get()), item);
+    Optional<Meaning> meaning = machine.flatMap(known -> known.meaning(code.get()));
+    if (meaning.isPresent()) {
+      notes.add(
+          "The code '%s' is taken as '%s', as the model file of %s says."
+              .formatted(
+                  code.get(),
+                  meaning.get().id(),
+                  machine.get().model().map(MachineModel::name).orElse("the machine")));
+      displayed(meaning.get().id(), item);
+    } else {
+      notes.add(
+          "The code '%s' counts for nothing: no model file of the machine says what it means."
+              .formatted(code.get()));
     }
+  }
+
+  private void once(String told, String word, JsonNode item) {
+    if (!shown.add(word)) {
+      item.problem(told + " stands here twice", "keep one of them");
+    }
+  }
+
+  private void displayed(String meaning, JsonNode item) {
+    String symptom = MEANINGS.get(meaning).symptom().id();
     SymptomReport said = reports.computeIfAbsent(symptom, id -> new SymptomReport(id, Answer.YES));
     if (said.answer() == Answer.NO) {
       item.problem(
-          "'%s' is displayed, but '%s' is reported as no".formatted(word.get(), symptom),
+          "'%s' is displayed, but '%s' is reported as no".formatted(meaning, symptom),
           "keep the one that is so: leave it out here or under 'symptoms'");
     }
   }

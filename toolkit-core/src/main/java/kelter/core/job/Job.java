@@ -98,6 +98,17 @@ public record Job(
   }
 
   /**
+   * The same job at other prices.
+   *
+   * @param other the prices
+   * @return the job
+   */
+  public Job at(Prices other) {
+    return new Job(
+        id, date, appliance, complaint, instruments, measurements, Optional.of(other), use, market);
+  }
+
+  /**
    * An instrument by its id.
    *
    * @param instrumentId the id within this job

@@ -152,6 +152,24 @@ public record Prices(
   }
 
   /**
+   * The currency of a code.
+   *
+   * @param code the code of ISO 4217
+   * @return the currency
+   * @throws IllegalArgumentException if it is none to pay with
+   */
+  public static Currency currencyOf(String code) {
+    Currency currency;
+    try {
+      currency = Currency.getInstance(code);
+    } catch (IllegalArgumentException unknown) {
+      throw new IllegalArgumentException(
+          "'" + code + "' is not a currency of ISO 4217, such as EUR or USD", unknown);
+    }
+    return requireCurrency(currency);
+  }
+
+  /**
    * Checks a price.
    *
    * @param amount the price

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.Models;
 import kelter.core.check.DecisionRule;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
@@ -17,20 +19,75 @@ import kelter.core.safety.Caution;
  * @param rule how sure a verdict must be
  * @param competentForLiveWork whether those who work there are competent for live work
  * @param columns what the columns of its instrument logs hold
+ * @param prices what work and parts cost there, if it is told
+ * @param stock the parts that are carried in its van
+ * @param models the models of machines that it knows
+ * @param kinds its own kinds of machines, which go before those of the same id that come with
+ *     Kelter
  */
 public record Shop(
     List<ShopInstrument> instruments,
     DecisionRule rule,
     boolean competentForLiveWork,
-    List<LogColumn> columns) {
+    List<LogColumn> columns,
+    Optional<PriceList> prices,
+    List<StockPart> stock,
+    Models models,
+    List<Kind> kinds) {
 
   /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
   public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
 
   public Shop {
     Objects.requireNonNull(rule);
+    Objects.requireNonNull(prices);
+    Objects.requireNonNull(models);
     instruments = List.copyOf(instruments);
     columns = List.copyOf(columns);
+    stock = List.copyOf(stock);
+    kinds = List.copyOf(kinds);
+  }
+
+  /**
+   * A shop of which only its profile is known: no prices, stock, models or kinds.
+   *
+   * @param instruments its instruments, each id once
+   * @param rule how sure a verdict must be
+   * @param competentForLiveWork whether those who work there are competent for live work
+   * @param columns what the columns of its instrument logs hold
+   */
+  public Shop(
+      List<ShopInstrument> instruments,
+      DecisionRule rule,
+      boolean competentForLiveWork,
+      List<LogColumn> columns) {
+    this(
+        instruments,
+        rule,
+        competentForLiveWork,
+        columns,
+        Optional.empty(),
+        List.of(),
+        Models.NONE,
+        List.of());
+  }
+
+  /**
+   * The same shop with what its folder holds beside the profile.
+   *
+   * @param itsPrices what work and parts cost there, if it is told
+   * @param itsStock the parts that are carried in its van
+   * @param itsModels the models of machines that it knows
+   * @param itsKinds its own kinds of machines
+   * @return the shop
+   */
+  public Shop with(
+      Optional<PriceList> itsPrices,
+      List<StockPart> itsStock,
+      Models itsModels,
+      List<Kind> itsKinds) {
+    return new Shop(
+        instruments, rule, competentForLiveWork, columns, itsPrices, itsStock, itsModels, itsKinds);
   }
 
   /**

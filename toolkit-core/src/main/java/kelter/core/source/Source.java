@@ -54,6 +54,20 @@ public record Source(String document, Standing standing) {
   }
 
   /**
+   * Both sources, of figures that come partly from the one and partly from the other.
+   *
+   * @param further where the other figures come from
+   * @return both documents, with the weaker standing
+   */
+  public Source with(Source further) {
+    if (equals(further)) {
+      return this;
+    }
+    Standing weaker = standing.compareTo(further.standing) < 0 ? further.standing : standing;
+    return new Source(document + "; further figures: " + further.document, weaker);
+  }
+
+  /**
    * The text that a person sees.
    *
    * @return document and standing

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.IntConsumer;
-import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.Completed;
+import kelter.core.catalogue.Completion;
 import kelter.core.catalogue.KindMachine;
 import kelter.core.catalogue.Kinds;
 import kelter.core.diagnosis.Brings;
@@ -51,24 +51,25 @@ public final class Workshop {
   private final EngineSettings settings;
   private final Kinds kinds;
 
-  private Workshop(
-      List<CalculationModule> modules, Shop shop, Function<Vocabulary, List<Kind>> ownKinds) {
+  private Workshop(List<CalculationModule> modules, Parts parts, Vocabulary vocabulary, Shop shop) {
     this.modules = List.copyOf(modules);
+    this.parts = parts;
+    this.vocabulary = vocabulary;
     this.shop = Objects.requireNonNull(shop);
+    this.kinds =
+        new Kinds(shop.kinds(), KindFile.shipped(), id -> KindFile.shipped(id, vocabulary));
+    this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
+  }
+
+  private static Workshop made(List<CalculationModule> modules, Shop shop) {
     List<Part> all = new ArrayList<>();
-    for (CalculationModule module : modules) {
-      all.addAll(module.parts().all());
-    }
-    this.parts = new Parts(all);
     List<Symptom> symptoms = new ArrayList<>();
     for (CalculationModule module : modules) {
+      all.addAll(module.parts().all());
       symptoms.addAll(module.symptoms());
     }
-    this.vocabulary = new Vocabulary(parts.kinds(), symptoms);
-    this.settings = EngineSettings.USUAL.forLiveWork(shop.competentForLiveWork());
-    this.kinds =
-        new Kinds(
-            ownKinds.apply(vocabulary), KindFile.shipped(), id -> KindFile.shipped(id, vocabulary));
+    Parts parts = new Parts(all);
+    return new Workshop(modules, parts, new Vocabulary(parts.kinds(), symptoms), shop);
   }
 
   /**
@@ -93,27 +94,20 @@ public final class Workshop {
    * @throws IllegalArgumentException if two modules give one word two meanings
    */
   public static Workshop of(Iterable<CalculationModule> modules, Shop shop) {
-    return of(modules, shop, vocabulary -> List.of());
-  }
-
-  /**
-   * A workshop of a shop that knows kinds of machines of its own.
-   *
-   * @param modules the modules, as a {@link java.util.ServiceLoader} finds them or as a program
-   *     makes them
-   * @param shop the shop whose rules hold
-   * @param ownKinds the shop's kinds of machines, read with the words of the modules; they go
-   *     before those of the same id that come with Kelter
-   * @return the workshop, with its modules in the order of their ids
-   * @throws IllegalArgumentException if two modules give one word two meanings
-   * @throws InputException if a kind cannot be read
-   */
-  public static Workshop of(
-      Iterable<CalculationModule> modules, Shop shop, Function<Vocabulary, List<Kind>> ownKinds) {
     List<CalculationModule> sorted = new ArrayList<>();
     modules.forEach(sorted::add);
     sorted.sort((one, other) -> one.about().id().compareTo(other.about().id()));
-    return new Workshop(sorted, shop, ownKinds);
+    return made(sorted, shop);
+  }
+
+  /**
+   * The same workshop under the rules of another shop.
+   *
+   * @param other the shop
+   * @return a workshop with the same modules and words
+   */
+  public Workshop in(Shop other) {
+    return new Workshop(modules, parts, vocabulary, other);
   }
 
   /**
@@ -200,18 +194,33 @@ public final class Workshop {
    * @throws InputException with every mistake of the file and the line in which it stands
    */
   public Job read(Path path) {
-    return JobFile.read(path, vocabulary, instruments(), this::whole).job();
+    Json content = JobFile.content(path);
+    try {
+      return read(content).job();
+    } catch (InputException mistakes) {
+      throw JobFile.placed(path, mistakes);
+    }
   }
 
   /**
-   * Reads a job from the content of a job file.
+   * Reads a job from the content of a job file. What the shop knows of the model of the machine,
+   * and its prices, stand in where the job is silent.
    *
    * @param content the content
    * @return the job with that content
    * @throws InputException with every mistake of it
    */
   public JobDocument read(Json content) {
-    return JobFile.document(content, vocabulary, instruments(), this::whole);
+    JobDocument read = JobFile.document(content, vocabulary, instruments(), completion());
+    return shop.prices().isPresent() ? read.at(shop.prices().get()) : read;
+  }
+
+  /** What fills a machine where its job is silent. */
+  private Completion completion() {
+    return stated -> {
+      Completed known = shop.models().complete(stated);
+      return new Completed(whole(known.appliance()), known.model(), known.notes());
+    };
   }
 
   /**

@@ -76,6 +76,8 @@ class JobSchemaTest {
           {"[\"drain\", \"leak\"]", "[\"drain\", \"drain\"]"},
           {"[\"drain\", \"leak\"]", "[\"F1\"]"},
           {"[\"drain\", \"leak\"]", "\"drain\""},
+          {"[\"drain\", \"leak\"]", "[{ \"cod\": \"F1\" }]"},
+          {"[\"drain\", \"leak\"]", "[{ \"code\": \"\" }]"},
           {"\"market\": \"EU\"", "\"market\": \"eu\""},
           {"\"reason\": \"fault\"", "\"reason\": \"\""},
         }) {
@@ -116,6 +118,7 @@ class JobSchemaTest {
             Map.entry("source", ApplianceReader.SOURCE),
             Map.entry("complaint", JobReader.COMPLAINT),
             Map.entry("report", SymptomsReader.REPORT),
+            Map.entry("code", SymptomsReader.CODE),
             Map.entry("instrument", InstrumentReader.INSTRUMENT),
             Map.entry("function", InstrumentReader.FUNCTION),
             Map.entry("measurement", MeasurementReader.MEASUREMENT),
@@ -151,10 +154,9 @@ class JobSchemaTest {
                 .toArray(String[]::new)),
         words("report", "when"));
     assertEquals(SymptomsReader.REPORTS, words((Json.Obj) DEFINITIONS.members().get("answer")));
-    Json.Obj displayed = (Json.Obj) properties("job").members().get("displayed");
     assertEquals(
         names(Arrays.stream(Meaning.values()).map(Meaning::id).toArray(String[]::new)),
-        words((Json.Obj) displayed.members().get("items")));
+        words((Json.Obj) DEFINITIONS.members().get("meaning")));
     assertTrue(
         SCHEMA
                 .validate(Samples.FULL.replace("\"invented\"", "\"a rumour\""), InputFormat.JSON)

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.Models;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.Finding;
@@ -174,8 +176,9 @@ class KindCaseTest {
   private Workshop workshop(String kind) {
     try {
       Path file = Files.writeString(folder.resolve("torch.json"), kind);
-      return Workshop.of(
-          List.of(new Lamps()), Shop.UNKNOWN, words -> KindFile.readAll(List.of(file), words));
+      Workshop modules = Workshop.of(List.of(new Lamps()));
+      List<Kind> kinds = List.of(KindFile.read(file, modules.vocabulary()));
+      return modules.in(Shop.UNKNOWN.with(Optional.empty(), List.of(), Models.NONE, kinds));
     } catch (IOException unwritable) {
       throw new AssertionError(unwritable);
     }

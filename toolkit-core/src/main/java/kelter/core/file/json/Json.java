@@ -34,6 +34,34 @@ public sealed interface Json {
     }
 
     /**
+     * Whether something stands at a place, or is not asked for by a place.
+     *
+     * @param pointer a JSON pointer, or other words for a place
+     * @return false only for a pointer at which nothing stands
+     */
+    public boolean holds(String pointer) {
+      if (!pointer.startsWith("/")) {
+        return true;
+      }
+      Json at = this;
+      for (String step : pointer.substring(1).split("/", -1)) {
+        at = below(at, step.replace("~1", "/").replace("~0", "~"));
+      }
+      return at != null;
+    }
+
+    private static Json below(Json at, String step) {
+      if (at instanceof Obj object) {
+        return object.members().get(step);
+      }
+      boolean item = at instanceof Arr && step.matches("[0-9]{1,8}");
+      List<Json> items = item ? ((Arr) at).items() : List.of();
+      return item && Integer.parseInt(step) < items.size()
+          ? items.get(Integer.parseInt(step))
+          : null;
+    }
+
+    /**
      * The same object with one member set: in its place if it is there, else at the end.
      *
      * @param name the name of the member

@@ -410,4 +410,22 @@ public final class JsonNode implements Place {
     problem("is " + value.kind(), "a number without quotes is expected");
     return OptionalDouble.empty();
   }
+
+  /**
+   * The value of a whole number, digits only.
+   *
+   * @param most the greatest that is allowed
+   * @return the value, from 0; empty if this is something else
+   */
+  public Optional<Integer> count(int most) {
+    String digits = value instanceof Json.Num number ? number.spelling() : "";
+    boolean counts = digits.matches("[0-9]{1,9}") && Integer.parseInt(digits) <= most;
+    if (!counts) {
+      problem(
+          digits.isEmpty() ? "is " + value.kind() : "is " + digits,
+          "a whole number from 0 to " + most + " is expected");
+      return Optional.empty();
+    }
+    return Optional.of(Integer.parseInt(digits));
+  }
 }
