@@ -97,8 +97,8 @@ final class NewCommand implements Command {
             Invocation.SHOP),
         List.of(CommandArgument.one("KIND", ValueKind.TEXT, "the kind of machine")),
         List.of(
-            "kelter new 'washing machine' -s cold -s leaks=no --age '9 a' -o job.json",
-            "kelter new dryer --said 'It stops and is far too hot.' -o job.json",
+            "kelter new washing-machine -s cold -s leaks=no --age 9a -o job.json",
+            "kelter new dryer -s stops --display too-hot -o job.json",
             "kelter new other"));
   }
 

@@ -18,6 +18,7 @@ import kelter.costing.choice.Outcomes;
 import kelter.costing.choice.PlannedWork;
 import kelter.costing.choice.StatedFigures;
 import kelter.costing.choice.States;
+import kelter.costing.choice.UnstatedParts;
 import kelter.costing.life.KindOfLife;
 
 /**
@@ -75,8 +76,9 @@ record OptionComparison(
             .map(PlannedWork.Step::key)
             .toList();
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
-    Basis basis = StatedFigures.of(job, work.only(needed), kind, lives, assumptions);
-    Prices prices = job.prices().orElseThrow();
+    Job priced = UnstatedParts.assumed(job, diagnosis, work.only(needed), assumptions);
+    Basis basis = StatedFigures.of(priced, work.only(needed), kind, lives, assumptions);
+    Prices prices = priced.prices().orElseThrow();
     List<Outcomes> outcomes =
         candidates.stream().map(each -> Outcomes.of(each, states, prices, basis)).toList();
     return of(kind, prices, candidates, outcomes, states, basis);

@@ -2,6 +2,7 @@ package kelter.core.catalogue;
 
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import kelter.core.vocabulary.Ids;
 
@@ -15,6 +16,8 @@ import kelter.core.vocabulary.Ids;
  * @param split whether the share was split off one that several causes have together; the split is
  *     from memory
  * @param mend what mends it, where no module knows
+ * @param several the word of a figure that counts like pieces of the part; the cause is met only
+ *     where there is more than one of them; empty for other causes
  * @param wear the shape of the Weibull life of the part, above 0, if its share depends on age
  * @param symptoms by the id of a symptom the chance, 0 to 1, that the cause makes it at middling
  *     severity; what is not named it does not make
@@ -26,6 +29,7 @@ public record KindCause(
     double share,
     boolean split,
     Mend mend,
+    Optional<String> several,
     OptionalDouble wear,
     Map<String, Double> symptoms) {
 
@@ -65,6 +69,7 @@ public record KindCause(
     Ids.require(fault);
     Objects.requireNonNull(title);
     Objects.requireNonNull(mend);
+    Objects.requireNonNull(several);
     Objects.requireNonNull(wear);
     symptoms = Map.copyOf(symptoms);
     if (!(share > 0 && share < 1)) {

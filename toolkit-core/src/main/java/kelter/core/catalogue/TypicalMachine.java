@@ -18,7 +18,8 @@ import kelter.core.source.Source;
  * A machine with typical figures where nobody has stated the real ones.
  *
  * <p>What the job or a model states is never changed. A typical power stands in only where no
- * resistance of the component is stated, which would tell another.
+ * resistance of the component is stated, which would tell another; a typical number of like
+ * elements only where neither is, since a rating is usually told of what is there as a whole.
  *
  * @param usual the machine with every open figure at what is usual
  * @param open the figures that stand in
@@ -116,7 +117,8 @@ public record TypicalMachine(Appliance usual, List<OpenFigure> open) {
 
   private static boolean isOpen(TypicalFigure figure, Component component, Appliance stated) {
     if (!figure.onNameplate()) {
-      return component.figure(figure.word()).isEmpty();
+      boolean count = figure.usual().kind() == QuantityKind.COUNT;
+      return component.figure(figure.word()).isEmpty() && !(count && statesRating(component));
     }
     Nameplate own = component.nameplate();
     return switch (figure.word()) {
@@ -126,6 +128,10 @@ public record TypicalMachine(Appliance usual, List<OpenFigure> open) {
       case CURRENT -> own.current().isEmpty();
       default -> false;
     };
+  }
+
+  private static boolean statesRating(Component component) {
+    return component.nameplate().power().isPresent() || statesResistance(component);
   }
 
   private static boolean statesResistance(Component component) {

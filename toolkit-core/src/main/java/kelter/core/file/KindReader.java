@@ -57,7 +57,7 @@ final class KindReader {
   static final Set<String> COVER = JsonNode.names("id", "title", "minutes");
   static final Set<String> NOTHING_WRONG = JsonNode.names("share", "symptoms");
   static final Set<String> CAUSE =
-      JsonNode.names("fault", "title", "share", "mend", "split", "wear", "symptoms");
+      JsonNode.names("fault", "title", "share", "mend", "several", "split", "wear", "symptoms");
   static final Set<String> BRINGS = JsonNode.names("cause", "effect", "chance");
   private static final Set<String> MARKETS = JsonNode.names("EU", "UK", "NA");
   static final Set<String> SUPPLIES = JsonNode.names("plug", "fixed");
@@ -248,6 +248,7 @@ final class KindReader {
             .flatMap(told -> told.word(MENDS.keySet(), "way to mend"))
             .map(MENDS::get)
             .orElse(KindCause.Mend.RENEW);
+    Optional<String> several = node.text("several");
     boolean split = node.yesNo("split").orElse(false);
     Optional<JsonNode> shape = node.optional("wear");
     OptionalDouble wear = shape.isPresent() ? shape.get().number() : OptionalDouble.empty();
@@ -265,6 +266,7 @@ final class KindReader {
                 share.getAsDouble(),
                 split,
                 mend,
+                several,
                 wear,
                 symptoms));
   }

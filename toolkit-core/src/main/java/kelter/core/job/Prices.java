@@ -127,6 +127,28 @@ public record Prices(
     return Optional.ofNullable(own == null ? parts.get(remedy) : own);
   }
 
+  /**
+   * The same with other prices of parts.
+   *
+   * @param others the price of parts by the remedy that needs them, {@code component.remedy}
+   * @return the prices
+   */
+  public Prices withParts(Map<String, Money> others) {
+    return new Prices(
+        currency,
+        labourPerHour,
+        callOut,
+        replacement,
+        installation,
+        runningPerYear,
+        runningPerYearNew,
+        discountRate,
+        others,
+        terms,
+        supplies,
+        spread);
+  }
+
   private static void requirePrice(Optional<Money> amount, Currency currency, String name) {
     if (Required.optional(amount, name).isPresent()) {
       requirePrice(amount.get(), currency, amount.get().format());

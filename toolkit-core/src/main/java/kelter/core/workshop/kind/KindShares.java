@@ -19,6 +19,9 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Wear;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Symptom;
 
@@ -43,7 +46,8 @@ public final class KindShares {
   private final Map<String, Double> share = new LinkedHashMap<>();
   private final boolean aged;
 
-  private KindShares(KindMachine machine, List<FaultModel> models, OptionalDouble age) {
+  private KindShares(
+      KindMachine machine, Appliance usual, List<FaultModel> models, OptionalDouble age) {
     this.machine = machine;
     this.models = models;
     this.aged = age.isPresent();
@@ -52,7 +56,8 @@ public final class KindShares {
       model.faults().forEach(fault -> modelled.put(fault.key(), fault));
     }
     for (KindCause cause : machine.kind().causes()) {
-      List<String> components = machine.standingFor(cause.part());
+      List<String> components = new ArrayList<>(machine.standingFor(cause.part()));
+      components.removeIf(component -> isAlone(cause, usual.component(component)));
       for (String component : components) {
         String key = component + "." + cause.fault();
         causeOf.put(key, cause);
@@ -71,12 +76,21 @@ public final class KindShares {
    * Works out the shares.
    *
    * @param machine the machine
+   * @param usual the same, in which typical figures stand in
    * @param models the fault models of its components
    * @param age its age in years, if told
    * @return the shares
    */
-  public static KindShares of(KindMachine machine, List<FaultModel> models, OptionalDouble age) {
-    return new KindShares(machine, models, age);
+  public static KindShares of(
+      KindMachine machine, Appliance usual, List<FaultModel> models, OptionalDouble age) {
+    return new KindShares(machine, usual, models, age);
+  }
+
+  /** Whether a cause of several like pieces is told of a component that is one piece. */
+  private static boolean isAlone(KindCause cause, Optional<Component> component) {
+    return cause.several().isPresent()
+        && component.isPresent()
+        && !(component.get().figure(cause.several().get()).map(Quantity::si).orElse(1.0) > 1);
   }
 
   private double wear(KindCause cause, Fault fault, double age) {

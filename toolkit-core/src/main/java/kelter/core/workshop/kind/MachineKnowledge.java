@@ -73,7 +73,7 @@ public record MachineKnowledge(
     }
     Knowledge knowledge =
         ofKind.isPresent()
-            ? KindShares.of(ofKind.get(), models, years(whole)).knowledge(symptoms)
+            ? KindShares.of(ofKind.get(), machine.usual(), models, years(whole)).knowledge(symptoms)
             : new Knowledge(models, symptoms, List.of(), List.of());
     return new MachineKnowledge(
         machine,
