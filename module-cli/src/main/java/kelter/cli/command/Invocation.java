@@ -224,7 +224,9 @@ final class Invocation {
 
   /** The case that the first argument names. */
   Case open() {
-    return workshop().open(job());
+    Case machine = workshop().open(job());
+    terminal.speakAsIn(machine.market());
+    return machine;
   }
 
   /**

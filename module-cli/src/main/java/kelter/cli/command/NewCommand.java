@@ -34,7 +34,7 @@ final class NewCommand implements Command {
               "--output",
               ValueKind.FILE,
               "FILE",
-              "where to write; an existing file is kept (default: the terminal)")
+              "where to write; an existing file is kept (default: jobs/ of the shop, else the terminal)")
           .or("-o");
   private static final CommandOption SYMPTOM =
       CommandOption.many(
@@ -67,7 +67,8 @@ final class NewCommand implements Command {
           "what stands on the nameplate: voltage, frequency, power, current, protection-class;"
               + " PART.WORD=VALUE for a part");
   private static final CommandOption ID =
-      CommandOption.one("--id", ValueKind.TEXT, "ID", "the name of the job (default: KIND-1)");
+      CommandOption.one(
+          "--id", ValueKind.TEXT, "ID", "the name of the job (default: KIND with a number)");
   private static final CommandOption INSPECTION =
       CommandOption.flag("--inspection", "nobody complains: a routine check");
   private static final CommandOption ALL =
@@ -111,11 +112,10 @@ final class NewCommand implements Command {
       write(longForm(kind, date, workshop.vocabulary()), List.of(), invocation);
       return;
     }
-    String id = kind.map(Kind::id).orElse(KindWords.OTHER);
-    ShortJob job =
-        shortForm(
-            new ShortJob(id, date, workshop.vocabulary(), symptoms(kind)), invocation.given());
-    write(JsonText.write(job.content()), job.toAsk(), invocation);
+    String word = kind.map(Kind::id).orElse(KindWords.OTHER);
+    ShortJob job = new ShortJob(word, date, workshop.vocabulary(), symptoms(kind));
+    invocation.shop().folder().ifPresent(shop -> job.job("id", Optional.of(shop.freeId(word))));
+    write(JsonText.write(shortForm(job, invocation.given()).content()), job.toAsk(), invocation);
   }
 
   private static Set<String> symptoms(Optional<Kind> kind) {
@@ -154,9 +154,13 @@ final class NewCommand implements Command {
   private static void write(String text, List<Symptom> toAsk, Invocation invocation) {
     Json content = JsonText.read(text.getBytes(StandardCharsets.UTF_8), "job", "");
     JobDocument document = invocation.workshop().read(content);
-    Optional<Path> file = invocation.given().path(OUTPUT);
+    Optional<Path> named = invocation.given().path(OUTPUT);
+    Optional<Path> file =
+        named.or(() -> invocation.shop().folder().map(shop -> shop.newJob(document.job().id())));
     if (file.isPresent()) {
       JobFile.writeNew(document, file.get());
+      String word = named.isPresent() ? file.get().toString() : document.job().id();
+      invocation.terminal().complain("Written: " + file.get() + ". Next: kelter diagnose " + word);
     } else {
       invocation.terminal().printJson(text);
     }

@@ -1,6 +1,7 @@
 package kelter.cli.template;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -155,11 +156,13 @@ public final class ShortJob {
   /**
    * Tells what the machine shows of itself.
    *
-   * @param meaning a word of {@link Meaning}; another word is told by whoever reads the job
+   * @param shown a word of {@link Meaning}; any other word is a code of the machine
    * @return this
    */
-  public ShortJob displayed(String meaning) {
-    displayed.add(new Json.Str(meaning));
+  public ShortJob displayed(String shown) {
+    boolean meaning = Arrays.stream(Meaning.values()).anyMatch(each -> each.id().equals(shown));
+    Json told = new Json.Str(shown);
+    displayed.add(meaning ? told : new Json.Obj(Map.of("code", told)));
     return this;
   }
 

@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import kelter.core.job.Market;
 import kelter.core.text.HarmlessText;
 
 /**
@@ -47,6 +49,7 @@ public final class Terminal {
   private final boolean colour;
   private final boolean live;
   private final int width;
+  private UnaryOperator<String> marketWords = UnaryOperator.identity();
 
   /** The output of the process, which knows why it failed; empty of any other. */
   private final Optional<WatchedOutput> watched;
@@ -166,7 +169,17 @@ public final class Terminal {
    * @return the words, with another number of characters if need be
    */
   public String shown(String words) {
-    return spelling.of(colour && isMarked(words) ? marked(words) : HarmlessText.of(words));
+    String told = marketWords.apply(words);
+    return spelling.of(colour && isMarked(told) ? marked(told) : HarmlessText.of(told));
+  }
+
+  /**
+   * Speaks in the words of a market from now on.
+   *
+   * @param market where the machine stands that is spoken of
+   */
+  public void speakAsIn(Market market) {
+    marketWords = MarketWords.of(market);
   }
 
   /** Words with the marks of colour in them. */

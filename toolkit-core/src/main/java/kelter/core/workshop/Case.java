@@ -24,6 +24,7 @@ import kelter.core.diagnosis.engine.DiagnosisEngine;
 import kelter.core.diagnosis.model.ModelDefect;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.job.rule.JobRules;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.CarbonBalance;
@@ -235,6 +236,15 @@ public final class Case {
       }
     }
     return List.copyOf(told);
+  }
+
+  /**
+   * Where the machine stands.
+   *
+   * @return what the job tells, else what its nameplate speaks for, else the EU
+   */
+  public Market market() {
+    return job.market().or(() -> Market.of(job.appliance().nameplate())).orElse(Market.EU);
   }
 
   /**

@@ -226,6 +226,36 @@ public record ShopFolder(Path path) {
   }
 
   /**
+   * Where a new job goes.
+   *
+   * @param id its id
+   * @return the file, whose folder is there; whether there is such a file already is not asked
+   * @throws InputException if it is no id, or the folder cannot be made
+   */
+  public Path newJob(String id) {
+    if (!Ids.isId(id)) {
+      throw new InputException(id, "is no id", "write lower-case letters, digits and hyphens");
+    }
+    Path jobs = path.resolve(JOBS);
+    Folder.make(jobs);
+    return jobs.resolve(id + JSON);
+  }
+
+  /**
+   * An id that no job has.
+   *
+   * @param start how it starts, an id
+   * @return the start with the least number behind it that is free
+   */
+  public String freeId(String start) {
+    int number = 1;
+    while (job(start + "-" + number).isPresent()) {
+      number++;
+    }
+    return start + "-" + number;
+  }
+
+  /**
    * The id of a job that a word is near to.
    *
    * @param word a word that is no id of a job
