@@ -16,7 +16,7 @@ class StandingPumpTest {
       """
       { "format": "kelter-job/2", "id": "standing-pump", "date": "2026-11-25",
         "appliance": {
-          "kind": "washing-machine", "maker": "Quillby", "age": "5 years",
+          "kind": "other", "maker": "Quillby", "age": "5 years",
           "nameplate": { "voltage": "230 V", "frequency": "50 Hz", "power": "2200 W",
                          "protection-class": "I" },
           "components": [
