@@ -53,8 +53,8 @@ class BuiltToolIT {
 
     assertEquals(0, image.code(), image.err());
     String said = image.out().replaceAll("\\s+", " ");
-    assertTrue(said.contains("vane passages of the drain pump blocked"), said);
-    assertTrue(said.contains("one of 2 elements open"), said);
+    assertTrue(said.contains("passages of the drain pump blocked"), said);
+    assertTrue(said.contains("one element of the heater open"), said);
     assertEquals(image, jars);
     // Where the clock is behind the day of the job, that is told.
     assertTrue(image.err().lines().allMatch(line -> line.contains("(/date)")), image.err());

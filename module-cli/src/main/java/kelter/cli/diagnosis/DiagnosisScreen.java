@@ -24,19 +24,33 @@ public final class DiagnosisScreen {
   /** A screen of 24 lines less the one in which the next command is typed. */
   private static final int LINES = 23;
 
-  private static final int STATES = 3;
-  private static final int LEAST_STATES = 2;
   private static final double WORTH_TELLING = 0.02;
   private static final String INDENT = "  ";
 
+  /** What is left out so that all fits, the least first. */
+  private enum Brevity {
+    NOTHING(3),
+    A_STATE(2),
+    ASSUMPTIONS(2),
+    HOW_TO_MEASURE(2);
+
+    private final int states;
+
+    Brevity(int states) {
+      this.states = states;
+    }
+  }
+
   private final Case machine;
+  private final Brevity brevity;
   private final Diagnosis diagnosis;
   private final Terminal terminal;
   private final Layout layout;
   private final StepText steps;
 
-  private DiagnosisScreen(Case machine, Terminal terminal) {
+  private DiagnosisScreen(Case machine, Brevity brevity, Terminal terminal) {
     this.machine = machine;
+    this.brevity = brevity;
     this.diagnosis = machine.diagnosis();
     this.terminal = terminal;
     this.layout = new Layout(terminal);
@@ -52,14 +66,21 @@ public final class DiagnosisScreen {
    * @return the text, with a line end after the last line
    */
   public static String of(Case machine, List<Caution> cautions, Terminal terminal) {
-    String text = of(machine, cautions, STATES, terminal);
-    return text.lines().count() <= LINES ? text : of(machine, cautions, LEAST_STATES, terminal);
+    String text = "";
+    for (Brevity brevity : Brevity.values()) {
+      text = of(machine, cautions, brevity, terminal);
+      if (text.lines().count() <= LINES) {
+        return text;
+      }
+    }
+    return text;
   }
 
-  private static String of(Case machine, List<Caution> cautions, int states, Terminal terminal) {
-    DiagnosisScreen screen = new DiagnosisScreen(machine, terminal);
+  private static String of(
+      Case machine, List<Caution> cautions, Brevity brevity, Terminal terminal) {
+    DiagnosisScreen screen = new DiagnosisScreen(machine, brevity, terminal);
     JobText.head(machine.job(), cautions, screen.layout);
-    screen.ranking(states);
+    screen.ranking(screen.brevity.states);
     screen.next();
     screen.rest();
     return screen.layout.toString();
@@ -167,7 +188,9 @@ public final class DiagnosisScreen {
     if (onlyAsk) {
       layout.hanging(INDENT + "! ", "Where it says to watch, to listen or to start it: only ask.");
     }
-    layout.hanging(INDENT, procedure.text());
+    layout.hanging(
+        INDENT,
+        brevity == Brevity.HOW_TO_MEASURE ? "'--full' says how to take it." : procedure.text());
   }
 
   private static String measured(NextStep.Measure measure) {
@@ -226,7 +249,7 @@ public final class DiagnosisScreen {
       layout.hanging("Not assessed: ", FindingsLine.some(unknown) + ".");
     }
     int standIns = machine.standIns().size();
-    if (standIns > 0) {
+    if (standIns > 0 && brevity.compareTo(Brevity.ASSUMPTIONS) < 0) {
       layout.hanging(
           "Assumed: ",
           standIns + (standIns == 1 ? " figure is" : " figures are") + " typical ones (--full).");

@@ -9,8 +9,8 @@ public final class Words {
   private Words() {}
 
   /**
-   * Puts words into lines, with one space between them; a word that is wider than a line gets one
-   * for itself.
+   * Puts words into lines, with one space between them; a word that is wider than a line is broken
+   * behind a full stop or hyphen, or gets a line for itself where it has none.
    *
    * @param words the words, one or more
    * @param first the most characters of the first line
@@ -29,8 +29,23 @@ public final class Words {
         line.append(' ');
       }
       line.append(word);
+      breakLong(line, room, others, lines);
     }
     lines.add(line.toString());
     return lines;
+  }
+
+  /** Takes whole lines off a line that is too long, as far as it can be broken. */
+  private static void breakLong(StringBuilder line, int room, int others, List<String> lines) {
+    int most = room;
+    while (line.length() > most) {
+      int cut = Math.max(line.lastIndexOf(".", most - 1), line.lastIndexOf("-", most - 1));
+      if (cut < 1 || line.indexOf(" ") >= 0 || line.charAt(cut - 1) == '-') {
+        return;
+      }
+      lines.add(line.substring(0, cut + 1));
+      line.delete(0, cut + 1);
+      most = others;
+    }
   }
 }

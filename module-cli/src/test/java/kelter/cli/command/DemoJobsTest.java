@@ -193,7 +193,8 @@ class DemoJobsTest {
     assertEquals(List.of("heater.leaking"), best(found));
     assertTrue(
         probability(found, "heater.leaking") + probability(found, "heater.sheath-split") > 0.95);
-    assertEquals("sheath-damaged", found.next().get(0).question().observable().id());
+    assertEquals("heater", found.next().get(0).question().component());
+    assertEquals(Hazard.DEAD, found.next().get(0).question().observable().procedure().hazard());
     assertTrue(probability(found, "heater.leaking") > probability(asked, "heater.leaking"));
     Finding finding = finding(leaks, "heater", "insulation-resistance");
     assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());

@@ -184,7 +184,7 @@ class ShopFolderTest {
   void pricesOfTheShopStandInAndAreNotToldAsMistakesOfTheJob() throws IOException {
     Files.writeString(shop.resolve("prices.json"), PRICES);
 
-    Console console = inShop("diagnose", "quay-17");
+    Console console = inShop("diagnose", "--full", "quay-17");
     assertEquals(0, console.code(), console.err());
     assertTrue(words(console).contains("prices of the shop stand in"), console.err());
     assertTrue(console.out().contains("EUR"), console.out());

@@ -14,7 +14,8 @@ import kelter.core.quantity.Money;
 
 /**
  * Which remedies to try, in which order, before a new machine: the order of least expected cost by
- * {@link RepairOrder}. Where the job does not state all prices, time stands for cost.
+ * {@link RepairOrder}. A part without a price counts for a tenth of a new machine, from memory;
+ * where the job does not state that either, or no price of work, time stands for cost.
  */
 final class RepairPlan {
 
@@ -30,6 +31,9 @@ final class RepairPlan {
    * What a part counts for, in minutes of work, where the job states no prices; common practice.
    */
   private static final double PART_IN_MINUTES = 30;
+
+  /** What a part counts for where its price is not stated, as a ratio; from memory. */
+  private static final double PART_OF_A_NEW_MACHINE = 0.1;
 
   private final List<Group> groups;
   private final JointPosterior posterior;
@@ -50,7 +54,7 @@ final class RepairPlan {
     this.priced = priced();
     this.cost = new double[remedies.size()];
     for (int number = 0; number < cost.length; number++) {
-      cost[number] = priced ? price(remedies.get(number)) : minutes(remedies.get(number));
+      cost[number] = priced ? counted(remedies.get(number)) : minutes(remedies.get(number));
     }
     this.costNow = cost(sets.notWorking());
   }
@@ -58,7 +62,7 @@ final class RepairPlan {
   private boolean priced() {
     boolean priced = true;
     for (Remedy remedy : remedies) {
-      priced &= !Double.isNaN(price(remedy));
+      priced &= !Double.isNaN(counted(remedy));
     }
     return priced;
   }
@@ -169,11 +173,11 @@ final class RepairPlan {
 
   /** The remedies of a fault that is known to be there, in the order of least expected cost. */
   List<Remedy> inOrder(Fault fault) {
-    boolean allPriced = fault.remedies().stream().noneMatch(r -> Double.isNaN(price(r)));
+    boolean allPriced = fault.remedies().stream().noneMatch(r -> Double.isNaN(counted(r)));
     List<Remedy> order = new ArrayList<>(fault.remedies());
     order.sort(
         GreatestFirst.by(
-            r -> -(allPriced ? price(r) : minutes(r)) / r.probabilityOfCure(), Remedy::key));
+            r -> -(allPriced ? counted(r) : minutes(r)) / r.probabilityOfCure(), Remedy::key));
     return order;
   }
 
@@ -231,6 +235,20 @@ final class RepairPlan {
 
   private Optional<Money> labourPerHour() {
     return prices.isPresent() ? prices.get().labourPerHour() : Optional.empty();
+  }
+
+  /** The same with a usual price of the part where none is stated; NaN if none can be taken. */
+  private double counted(Remedy remedy) {
+    double stated = price(remedy);
+    if (!Double.isNaN(stated) || labourPerHour().isEmpty() || replacement().isEmpty()) {
+      return stated;
+    }
+    return labourPerHour().get().toDouble() * remedy.minutes() / 60
+        + PART_OF_A_NEW_MACHINE * replacement().get().toDouble();
+  }
+
+  private Optional<Money> replacement() {
+    return prices.isPresent() ? prices.get().replacement() : Optional.empty();
   }
 
   /** Work and part, in the currency of the job; NaN if a price is not stated. */
