@@ -1,7 +1,9 @@
 package kelter.core.diagnosis.simulation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.likelihood.Anything;
@@ -10,6 +12,7 @@ import kelter.core.job.Reading;
 import kelter.core.quantity.Quantity;
 import kelter.core.vocabulary.Observable;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.core.source64.SplitMix64;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
@@ -18,7 +21,7 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  * limits, JCGM 100:2008, 4.3.7), and now and then a blunder. What lies beyond its span is read as
  * its end; a resistance and the like, which spans decades, as over range above half its upper end.
  */
-final class ReadingDraw {
+public final class ReadingDraw {
 
   private final List<Question> questions;
   private final Forecaster forecaster;
@@ -35,6 +38,32 @@ final class ReadingDraw {
     this.questions = questions;
     this.forecaster = forecaster;
     this.blunder = blunder;
+  }
+
+  /**
+   * Reads one thing once.
+   *
+   * @param question what is read
+   * @param truth the model as the machine truly is
+   * @param state the severity of each of its faults and the deviate of each of its shared
+   *     quantities, as {@link Forecaster#forecast} takes them
+   * @param unexplained whether the group does what no known fault explains
+   * @param blunder the chance, 0 to 1, that the reading is wrong altogether
+   * @param seed the same seed gives the same reading
+   * @return what was read
+   */
+  public static Measurement of(
+      Question question,
+      FaultModel truth,
+      double[] state,
+      boolean unexplained,
+      double blunder,
+      long seed) {
+    List<Question> one = List.of(question);
+    List<Measurement> read = new ArrayList<>();
+    SplitMix64 random = new SplitMix64(seed);
+    new ReadingDraw(one, truth.forecaster(one), blunder).draw(state, unexplained, random, read);
+    return read.get(0);
   }
 
   /** Reads everything once and adds it to the list. */

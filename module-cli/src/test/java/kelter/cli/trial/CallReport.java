@@ -1,0 +1,22 @@
+package kelter.cli.trial;
+
+import java.io.PrintStream;
+
+/** The long trial. */
+public final class CallReport {
+
+  private CallReport() {}
+
+  /**
+   * Prints what came out where the files are right, then where every share and chance is another.
+   *
+   * @param calls the number of calls of each, 1 or more
+   * @param seed the same seed gives the same calls
+   * @param worlds over how many sets of shares and chances the second are spread, 1 or more
+   * @param out takes the tables
+   */
+  public static void print(int calls, long seed, int worlds, PrintStream out) {
+    new CallTable(Calls.asTold(seed).run(calls)).print("As the files tell", out);
+    new CallTable(Calls.moved(seed, worlds).run(calls)).print("Moved by a factor of two", out);
+  }
+}

@@ -1,0 +1,97 @@
+package kelter.cli.trial;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.ServiceLoader;
+import java.util.Set;
+import kelter.cli.template.ShortJob;
+import kelter.core.catalogue.Kind;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.file.KindFile;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
+import kelter.core.job.Job;
+import kelter.core.module.CalculationModule;
+import kelter.core.workshop.Workshop;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Calls that were written without sight of the kinds' files, entered by what the technician said.
+ * Nothing was read on the machine. The score is the one that was found; it must not fall. The files
+ * are not to be tuned to these calls.
+ */
+class ThirtyCallsTest {
+
+  private static final int FIRST = 16;
+  private static final int AMONG_THREE = 25;
+  private static final int FEW = 3;
+
+  private static final Workshop WORKSHOP = Workshop.of(ServiceLoader.load(CalculationModule.class));
+
+  @Test
+  void findsAsManyCausesAsItDid() throws IOException {
+    List<Json> calls = calls();
+    List<Integer> places = new ArrayList<>();
+    Set<String> kinds = new HashSet<>();
+    for (Json call : calls) {
+      Json.Obj told = (Json.Obj) call;
+      kinds.add(text(told, "kind"));
+      places.add(place(diagnosis(told), new HashSet<>(texts(told, "causes"))));
+    }
+
+    assertEquals(30, calls.size());
+    assertEquals(Set.copyOf(KindFile.shipped()), kinds);
+    assertTrue(upTo(1, places) >= FIRST, "first: " + places);
+    assertTrue(upTo(FEW, places) >= AMONG_THREE, "among three: " + places);
+  }
+
+  private static long upTo(int most, List<Integer> places) {
+    return places.stream().filter(place -> place <= most).count();
+  }
+
+  private static int place(Diagnosis diagnosis, Set<String> causes) {
+    int best = Integer.MAX_VALUE;
+    for (String cause : causes) {
+      best = Math.min(best, Standing.of(diagnosis, cause, causes).place());
+    }
+    return best;
+  }
+
+  private static Diagnosis diagnosis(Json.Obj call) {
+    Kind kind = WORKSHOP.kinds().kind(text(call, "kind")).orElseThrow();
+    ShortJob entered =
+        new ShortJob(kind.id(), "2026-01-15", WORKSHOP.vocabulary(), kind.symptoms())
+            .job("market", Optional.of("EU"))
+            .machine("age", Optional.of(text(call, "age")))
+            .said(Optional.of(text(call, "said")));
+    texts(call, "entered").forEach(entered::symptom);
+    Job job = WORKSHOP.read(entered.content()).job();
+    return WORKSHOP.open(job).diagnosis();
+  }
+
+  private static List<Json> calls() throws IOException {
+    try (InputStream in = ThirtyCallsTest.class.getResourceAsStream("thirty-calls.json")) {
+      Json.Obj file = (Json.Obj) JsonText.read(in.readAllBytes(), "thirty-calls.json", "");
+      return ((Json.Arr) file.members().get("calls")).items();
+    }
+  }
+
+  private static String text(Json.Obj call, String name) {
+    return ((Json.Str) call.members().get(name)).text();
+  }
+
+  private static List<String> texts(Json.Obj call, String name) {
+    List<String> texts = new ArrayList<>();
+    for (Json item : ((Json.Arr) call.members().get(name)).items()) {
+      texts.add(((Json.Str) item).text());
+    }
+    return texts;
+  }
+}
