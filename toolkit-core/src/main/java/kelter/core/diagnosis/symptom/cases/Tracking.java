@@ -1,14 +1,13 @@
-package kelter.core.diagnosis.symptom.exact;
+package kelter.core.diagnosis.symptom.cases;
 
 import java.util.ArrayList;
 import java.util.List;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
-import kelter.core.diagnosis.symptom.StateChances;
 
 /**
- * Which symptoms are tracked exactly, each at twice the entries in every table, and which reports
- * are folded into the chances instead.
+ * Which symptoms are weighed without loss, which reports are folded into the chances instead, and
+ * in which cases the reports can have come about.
  *
  * <p>A report that speaks against a symptom is a factor {@code a ((1 - o) [absent] + o)}, with a
  * its chance if absent and o the ratio of its chance if there to that: how often a cause that makes
@@ -16,123 +15,117 @@ import kelter.core.diagnosis.symptom.StateChances;
  * o))}, which is a product over the causes and costs no entry. With o = 0 this is exact, and so it
  * is for one cause at a time; where n causes make the symptom at once it counts {@code o^n} for o.
  *
- * <p>A folded report may be masked by tracked symptoms; it then says nothing of the symptom. Cases
- * tell apart which of these maskers are there; everything is summed over them.
+ * <p>Of what is not folded, a symptom that is reported as there is tracked, at three times the work
+ * and twice the entries. What hides others and what is reported as absent is told apart by cases
+ * ({@link ReportCases}), in which it is absent, which is a product over the causes, or there, where
+ * what it hides need not be tracked. Everything is summed over the cases.
  */
-final class Tracking {
+public final class Tracking {
 
   /** How many symptoms can be tracked: tables take 3 to that number of entries. */
-  static final int MOST = 12;
+  public static final int MOST = 12;
 
-  /** Up to so many symptoms reports that may be folded are tracked all the same. */
-  static final int USUAL = 8;
+  /** Up to so many symptoms reports that may be folded are weighed all the same. */
+  public static final int USUAL = 8;
 
-  /** No symptom. */
-  static final int NONE = -1;
+  private static final int NONE = -1;
 
   private final Reports reports;
-  private final List<Integer> tracked;
+  private final List<Integer> weighed;
   private final List<Integer> folded;
-  private final int[] bit;
-  private final int deciding;
-  private final int[][] live;
-  private final double[] overlooked;
+  private final List<Integer> everywhere;
+  private final List<ReportCase> cases;
+  private final SubsetSpace space;
 
-  private Tracking(Reports reports, List<Integer> tracked, List<Integer> folded) {
+  private Tracking(
+      Reports reports,
+      List<Integer> weighed,
+      List<Integer> folded,
+      List<Integer> everywhere,
+      List<ReportCase> cases,
+      SubsetSpace space) {
     this.reports = reports;
-    this.tracked = tracked;
+    this.weighed = weighed;
     this.folded = folded;
-    this.bit = new int[reports.count()];
-    this.overlooked = new double[bit.length];
-    for (int i = 0; i < bit.length; i++) {
-      bit[i] = tracked.indexOf(i);
-      overlooked[i] = overlooked(reports.report(i));
+    this.everywhere = everywhere;
+    this.cases = cases;
+    this.space = space;
+  }
+
+  private Tracking(
+      Reports reports, List<Integer> weighed, List<Integer> folded, List<Integer> everywhere) {
+    this.reports = reports;
+    this.weighed = weighed;
+    this.folded = folded;
+    this.everywhere = everywhere;
+    this.cases = ReportCases.of(reports, folded, everywhere);
+    int[] bits = new int[cases.size()];
+    for (int c = 0; c < bits.length; c++) {
+      bits[c] = cases.get(c).tracked().length;
     }
-    int maskers = 0;
-    for (int symptom : folded) {
-      maskers |= maskers(symptom);
+    if (!fits(bits)) {
+      throw new TooManySymptoms(weighed.size(), MOST);
     }
-    this.deciding = maskers;
-    this.live = new int[1 << Integer.bitCount(deciding)][];
-    for (int c = 0; c < live.length; c++) {
-      live[c] = live(present(c));
-    }
+    this.space = new SubsetSpace(bits);
   }
 
   /**
-   * Tracks what must be, and folds the others: those that are folded exactly, and then, while too
-   * many are tracked, those that are overlooked least.
+   * Weighs what must be, and folds the others: those that are folded exactly, and then, while too
+   * many are weighed, those that are overlooked least.
    *
    * @param reports the reports
    * @param most to how many symptoms to come down where reports can be folded
    * @throws TooManySymptoms if more than {@link #MOST} have to be tracked
    */
-  static Tracking of(Reports reports, int most) {
-    Tracking folded = of(reports, most, true);
-    Tracking tracked = folded.fits() ? folded : of(reports, most, false);
-    if (!tracked.fits()) {
-      throw new TooManySymptoms(tracked.tracked.size(), MOST);
-    }
-    return tracked;
-  }
-
-  /**
-   * Tracks and folds.
-   *
-   * @param withMasked whether reports of symptoms may be folded that another hides, which takes
-   *     cases
-   */
-  private static Tracking of(Reports reports, int most, boolean withMasked) {
-    List<Integer> tracked = new ArrayList<>();
+  public static Tracking of(Reports reports, int most) {
+    List<Integer> weighed = new ArrayList<>();
     List<Integer> folded = new ArrayList<>();
-    boolean[] masks = masks(reports);
-    for (int i = 0; i < masks.length; i++) {
-      if (masks[i] || reports.report(i).tells()) {
-        tracked.add(i);
+    boolean[] hiding = hiding(reports);
+    for (int i = 0; i < hiding.length; i++) {
+      if (hiding[i] || reports.report(i).tells()) {
+        weighed.add(i);
       }
     }
     while (true) {
-      int next = next(reports, tracked, masks, tracked.size() > most, withMasked);
+      int next = next(reports, weighed, hiding, weighed.size() > most);
       if (next == NONE) {
-        break;
+        return new Tracking(reports, weighed, folded, List.of());
       }
-      tracked.remove((Integer) next);
+      weighed.remove((Integer) next);
       folded.add(next);
     }
-    return new Tracking(reports, tracked, folded);
   }
 
-  private boolean fits() {
-    return live.length * Math.pow(3, tracked.size()) <= Math.pow(3, MOST);
+  private static boolean fits(int[] bits) {
+    double entries = 0;
+    for (int each : bits) {
+      entries += Math.pow(3, each);
+    }
+    return entries <= Math.pow(3, MOST);
   }
 
   /** For each symptom whether it may hide one of which something is said. */
-  private static boolean[] masks(Reports reports) {
-    boolean[] masks = new boolean[reports.count()];
-    for (int i = 0; i < masks.length; i++) {
+  private static boolean[] hiding(Reports reports) {
+    boolean[] hiding = new boolean[reports.count()];
+    for (int i = 0; i < hiding.length; i++) {
       if (reports.report(i).tells()) {
         for (int masker : reports.symptom(i).maskers()) {
-          masks[masker] = true;
+          hiding[masker] = true;
         }
       }
     }
-    return masks;
+    return hiding;
   }
 
-  /** The tracked symptom to be folded next, or none; only exactly unless there are too many. */
+  /** The symptom to be folded next, or none; only exactly unless there are too many. */
   private static int next(
-      Reports reports,
-      List<Integer> tracked,
-      boolean[] masks,
-      boolean tooMany,
-      boolean withMasked) {
+      Reports reports, List<Integer> weighed, boolean[] hiding, boolean tooMany) {
     int best = NONE;
     double least = Double.POSITIVE_INFINITY;
-    for (int i : tracked) {
+    for (int i : weighed) {
       boolean free = reports.symptom(i).maskers().length == 0;
       double cost = overlooked(reports.report(i)) + (free ? 0 : 1);
-      boolean may = !masks[i] && (free || withMasked);
-      if (may && (cost == 0 || tooMany) && cost < least) {
+      if (!hiding[i] && (cost == 0 || tooMany) && cost < least) {
         best = i;
         least = cost;
       }
@@ -141,139 +134,64 @@ final class Tracking {
   }
 
   /** How often a cause is overlooked; infinite where a report cannot be folded. */
-  private static double overlooked(Report report) {
+  public static double overlooked(Report report) {
     boolean folds = !report.saysYes() && report.ifAbsent() > 0;
     return folds ? report.ifThere() / report.ifAbsent() : Double.POSITIVE_INFINITY;
   }
 
-  /** The same symptoms with a report of one of them taken back. */
-  Tracking without(int symptom) {
+  /** The same cases with a report of one symptom taken back. */
+  public Tracking without(int symptom) {
+    if (!isFolded(symptom)) {
+      return new Tracking(reports.without(symptom), weighed, folded, everywhere, cases, space);
+    }
     List<Integer> rest = new ArrayList<>(folded);
     rest.remove((Integer) symptom);
-    return new Tracking(reports.without(symptom), tracked, rest);
+    List<ReportCase> restCases = new ArrayList<>();
+    for (ReportCase each : cases) {
+      restCases.add(each.without(symptom));
+    }
+    return new Tracking(reports.without(symptom), weighed, rest, everywhere, restCases, space);
   }
 
-  /** The same reports with one symptom tracked that may not be yet. */
-  Tracking and(int symptom) {
+  /** The same reports with one symptom tracked in every case that may not be yet. */
+  public Tracking and(int symptom) {
     if (isTracked(symptom)) {
       return this;
     }
     List<Integer> rest = new ArrayList<>(folded);
     rest.remove((Integer) symptom);
-    List<Integer> more = new ArrayList<>(tracked);
-    more.add(symptom);
-    return new Tracking(reports, more, rest);
+    List<Integer> more = new ArrayList<>(weighed);
+    if (!more.contains(symptom)) {
+      more.add(symptom);
+    }
+    List<Integer> all = new ArrayList<>(everywhere);
+    all.add(symptom);
+    return new Tracking(reports, more, rest, all);
   }
 
-  Reports reports() {
+  public Reports reports() {
     return reports;
   }
 
-  boolean isTracked(int symptom) {
-    return bit[symptom] != NONE;
+  /** Whether a symptom is tracked in every case. */
+  public boolean isTracked(int symptom) {
+    return everywhere.contains(symptom);
   }
 
-  boolean isFolded(int symptom) {
+  public boolean isFolded(int symptom) {
     return folded.contains(symptom);
   }
 
-  SubsetSpace space() {
-    return new SubsetSpace(tracked.size(), live.length);
+  public SubsetSpace space() {
+    return space;
   }
 
-  /** The symptom of a bit. */
-  int symptom(int bit) {
-    return tracked.get(bit);
+  public ReportCase number(int number) {
+    return cases.get(number);
   }
 
-  /** The set with one tracked symptom. */
-  int set(int symptom) {
-    return 1 << bit[symptom];
-  }
-
-  /** The set of the tracked symptoms that hide a symptom. */
-  int maskers(int symptom) {
-    int maskers = 0;
-    for (int masker : reports.symptom(symptom).maskers()) {
-      maskers |= isTracked(masker) ? set(masker) : 0;
-    }
-    return maskers;
-  }
-
-  /** The set of the tracked symptoms that a state makes. */
-  int made(StateChances.Nodes nodes) {
-    int made = 0;
-    for (int i = 0; i < tracked.size(); i++) {
-      made |= nodes.makes(tracked.get(i)) ? 1 << i : 0;
-    }
-    return made;
-  }
-
-  /** The tracked symptoms that decide between the cases. */
-  int deciding() {
-    return deciding;
-  }
-
-  /** Those of them that are there in a case. */
-  int present(int number) {
-    int present = 0;
-    int rest = number;
-    for (int i = 0; i < tracked.size(); i++) {
-      if ((deciding & 1 << i) != 0) {
-        present |= (rest & 1) << i;
-        rest >>= 1;
-      }
-    }
-    return present;
-  }
-
-  private int[] live(int present) {
-    List<Integer> unmasked = new ArrayList<>();
-    for (int symptom : folded) {
-      if ((maskers(symptom) & present) == 0) {
-        unmasked.add(symptom);
-      }
-    }
-    int[] live = new int[unmasked.size()];
-    for (int i = 0; i < live.length; i++) {
-      live[i] = unmasked.get(i);
-    }
-    return live;
-  }
-
-  /** The chance that a state at one node makes no folded symptom that is noticed, in a case. */
-  double unnoticed(int number, StateChances.Nodes nodes, int node) {
-    double unnoticed = 1;
-    for (int symptom : live[number]) {
-      if (nodes.makes(symptom)) {
-        unnoticed *= unnoticed(symptom, nodes.chance()[symptom][node]);
-      }
-    }
-    return unnoticed;
-  }
-
-  /** The same of what makes symptoms without any group. */
-  double unnoticedLeak(int number, boolean sound) {
-    double unnoticed = 1;
-    for (int symptom : live[number]) {
-      double leak =
-          sound ? reports.symptom(symptom).leakWhenSound() : reports.symptom(symptom).leak();
-      unnoticed *= unnoticed(symptom, leak);
-    }
-    return unnoticed;
-  }
-
-  private double unnoticed(int symptom, double chance) {
-    return 1 - chance + chance * overlooked[symptom];
-  }
-
-  /** The chance of the folded reports if their symptoms are absent or masked, in a case. */
-  double folded(int number) {
-    double chance = 1;
-    for (int symptom : folded) {
-      boolean masked = (maskers(symptom) & present(number)) != 0;
-      chance *= reports.report(symptom).chance(false, masked);
-    }
-    return chance;
+  /** The symptoms that are not folded. */
+  public List<Integer> weighed() {
+    return weighed;
   }
 }

@@ -1,6 +1,7 @@
 package kelter.core.diagnosis.symptom.exact;
 
 import java.util.List;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
 
 /**
  * The groups in a row: what those before each of them make if something is wrong in one of them,
@@ -14,28 +15,28 @@ import java.util.List;
 final class CausesBefore {
 
   private final List<GroupTables> groups;
-  private final double[][] faulty;
-  private final IntervalSums[] all;
-  private final double[][] wrong;
+  private final SubsetSpace space;
   private final double[] sound;
+  private double[][] wrong;
 
   CausesBefore(List<GroupTables> groups, SubsetSpace space) {
-    int count = groups.size();
     this.groups = groups;
-    this.faulty = new double[count][];
-    this.all = new IntervalSums[count];
-    this.wrong = new double[count + 1][];
-    this.sound = new double[count + 1];
-    wrong[0] = space.zero();
+    this.space = space;
+    this.sound = new double[groups.size() + 1];
     sound[0] = 1;
-    for (int g = 0; g < count; g++) {
-      GroupTables group = groups.get(g);
-      faulty[g] = group.faulty();
-      all[g] = group.all(faulty[g]);
-      wrong[g + 1] = all[g].union(wrong[g]);
-      SubsetSpace.add(sound[g], faulty[g], wrong[g + 1]);
-      sound[g + 1] = sound[g] * group.healthy();
+    for (int g = 0; g < groups.size(); g++) {
+      sound[g + 1] = sound[g] * groups.get(g).healthy();
     }
+  }
+
+  private double[][] wrong() {
+    double[][] before = new double[sound.length][];
+    before[0] = space.zero();
+    for (int g = 0; g < groups.size(); g++) {
+      before[g + 1] = groups.get(g).all().union(before[g]);
+      SubsetSpace.add(sound[g], groups.get(g).faulty(), before[g + 1]);
+    }
+    return before;
   }
 
   int count() {
@@ -46,18 +47,11 @@ final class CausesBefore {
     return groups.get(group);
   }
 
-  /** A_g: the weights with which the faulty states of a group make each set. */
-  double[] faulty(int group) {
-    return faulty[group];
-  }
-
-  /** The interval sums of all states of a group. */
-  IntervalSums all(int group) {
-    return all[group];
-  }
-
   /** F_g: what the groups before make if something is wrong in one of them. */
   double[] wrong(int group) {
+    if (wrong == null) {
+      wrong = wrong();
+    }
     return wrong[group];
   }
 

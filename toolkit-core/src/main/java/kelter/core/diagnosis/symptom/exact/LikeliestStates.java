@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.PriorityQueue;
 import kelter.core.diagnosis.symptom.GroupChances;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
 
 /**
  * The likeliest joint states, found best first over the groups. The weight of a joint state is
@@ -67,18 +68,9 @@ final class LikeliestStates {
   private double nothingYet(int group) {
     double most = causes.group(group).healthy() * nothingYet[group + 1];
     for (int state = 1; state < value[group].length; state++) {
-      most = Math.max(most, atNone(value[group][state]));
+      most = Math.max(most, space.atNone(value[group][state]));
     }
     return most;
-  }
-
-  /** What a value comes to where no group makes a symptom. */
-  private double atNone(double[] value) {
-    double sum = 0;
-    for (int start = 0; start < value.length; start += space.subsets()) {
-      sum += value[start];
-    }
-    return sum;
   }
 
   /**
@@ -122,7 +114,7 @@ final class LikeliestStates {
       } else if (state == GroupChances.HEALTHY) {
         bound = row.soFar * causes.group(next).healthy() * nothingYet[next + 1];
       } else {
-        bound = row.soFar * atNone(value[next][state]);
+        bound = row.soFar * space.atNone(value[next][state]);
       }
       if (bound > 0) {
         queue.add(new Row(row, state, next, bound));

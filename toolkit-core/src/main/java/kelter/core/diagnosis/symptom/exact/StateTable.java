@@ -1,6 +1,9 @@
 package kelter.core.diagnosis.symptom.exact;
 
 import kelter.core.diagnosis.symptom.StateChances;
+import kelter.core.diagnosis.symptom.cases.ReportCase;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 
 /**
  * How the symptoms are distributed that a state makes: for each set of tracked symptoms the chance
@@ -12,10 +15,10 @@ import kelter.core.diagnosis.symptom.StateChances;
 final class StateTable {
 
   private final SubsetSpace space;
-  private final int made;
+  private final int[] made;
   private final double[] entries;
 
-  private StateTable(SubsetSpace space, int made, double[] entries) {
+  private StateTable(SubsetSpace space, int[] made, double[] entries) {
     this.space = space;
     this.made = made;
     this.entries = entries;
@@ -23,28 +26,43 @@ final class StateTable {
 
   /** The table of a state with nodes. */
   static StateTable of(StateChances.Nodes nodes, Tracking tracking) {
-    int made = tracking.made(nodes);
-    double[][] chance = chances(nodes, tracking, made);
-    double[] split = new double[1 << chance.length];
-    double[] entries = new double[tracking.space().cases() * split.length];
-    for (int node = 0; node < nodes.share().length; node++) {
-      split(chance, node, split);
-      for (int c = 0; c < tracking.space().cases(); c++) {
-        double weight = nodes.share()[node] * tracking.unnoticed(c, nodes, node);
+    SubsetSpace space = tracking.space();
+    int[] made = new int[space.cases()];
+    for (int c = 0; c < made.length; c++) {
+      made[c] = tracking.number(c).made(nodes);
+    }
+    double[] entries = new double[count(made)];
+    int start = 0;
+    for (int c = 0; c < made.length; c++) {
+      ReportCase own = tracking.number(c);
+      double[][] chance = chances(nodes, own, made[c]);
+      double[] split = new double[1 << chance.length];
+      for (int node = 0; node < nodes.share().length; node++) {
+        split(chance, node, split);
+        double weight = nodes.share()[node] * own.unnoticed(nodes, node);
         for (int i = 0; i < split.length; i++) {
-          entries[c * split.length + i] += weight * split[i];
+          entries[start + i] += weight * split[i];
         }
       }
+      start += split.length;
     }
-    return new StateTable(tracking.space(), made, entries);
+    return new StateTable(space, made, entries);
   }
 
-  private static double[][] chances(StateChances.Nodes nodes, Tracking tracking, int made) {
+  private static int count(int[] made) {
+    int count = 0;
+    for (int each : made) {
+      count += 1 << Integer.bitCount(each);
+    }
+    return count;
+  }
+
+  private static double[][] chances(StateChances.Nodes nodes, ReportCase own, int made) {
     double[][] chances = new double[Integer.bitCount(made)][];
     int place = 0;
-    for (int bit = 0; bit < tracking.space().bits(); bit++) {
+    for (int bit = 0; bit < own.tracked().length; bit++) {
       if ((made & 1 << bit) != 0) {
-        chances[place++] = nodes.chance()[tracking.symptom(bit)];
+        chances[place++] = nodes.chance()[own.tracked()[bit]];
       }
     }
     return chances;
@@ -69,11 +87,11 @@ final class StateTable {
   StateTable with(StateTable other) {
     IntervalSums sums = new IntervalSums(space, other.spread(), other.made);
     double[] both = sums.union(spread());
-    StateTable pair =
-        new StateTable(
-            space,
-            made | other.made,
-            new double[space.cases() << Integer.bitCount(made | other.made)]);
+    int[] all = made.clone();
+    for (int c = 0; c < all.length; c++) {
+      all[c] |= other.made[c];
+    }
+    StateTable pair = new StateTable(space, all, new double[count(all)]);
     pair.gather(both, pair.entries);
     return pair;
   }
@@ -87,18 +105,22 @@ final class StateTable {
     return new IntervalSums(space, spread(), made);
   }
 
-  int made() {
-    return made;
+  /** Adds, in each case, what the state makes to what others make. */
+  void addMade(int[] all) {
+    for (int c = 0; c < all.length; c++) {
+      all[c] |= made[c];
+    }
   }
 
   /** Sum over all sets of entry times value. */
   double dot(double[] value) {
     double sum = 0;
     int place = 0;
-    for (int start = 0; start < value.length; start += space.subsets()) {
-      for (int set = 0; ; set = set - made & made) {
+    for (int c = 0; c < made.length; c++) {
+      int start = space.start(c);
+      for (int set = 0; ; set = set - made[c] & made[c]) {
         sum += entries[place++] * value[start + set];
-        if (set == made) {
+        if (set == made[c]) {
           break;
         }
       }
@@ -109,10 +131,11 @@ final class StateTable {
   /** Adds a multiple of the table to a function of all sets. */
   void addTo(double[] function, double factor) {
     int place = 0;
-    for (int start = 0; start < function.length; start += space.subsets()) {
-      for (int set = 0; ; set = set - made & made) {
+    for (int c = 0; c < made.length; c++) {
+      int start = space.start(c);
+      for (int set = 0; ; set = set - made[c] & made[c]) {
         function[start + set] += factor * entries[place++];
-        if (set == made) {
+        if (set == made[c]) {
           break;
         }
       }
@@ -128,10 +151,11 @@ final class StateTable {
   /** Takes the entries for the sets of what is made out of a function of all sets. */
   private void gather(double[] function, double[] into) {
     int place = 0;
-    for (int start = 0; start < function.length; start += space.subsets()) {
-      for (int set = 0; ; set = set - made & made) {
+    for (int c = 0; c < made.length; c++) {
+      int start = space.start(c);
+      for (int set = 0; ; set = set - made[c] & made[c]) {
         into[place++] = function[start + set];
-        if (set == made) {
+        if (set == made[c]) {
           break;
         }
       }
@@ -147,17 +171,19 @@ final class StateTable {
    * @param value c, what the others make of each set that the state makes
    */
   double[] factors(StateChances.Nodes nodes, Tracking tracking, double[] value) {
-    double[][] chance = chances(nodes, tracking, made);
     double[] gathered = new double[entries.length];
     gather(value, gathered);
-    int width = 1 << chance.length;
-    double[] rest = new double[width];
     double[] factors = new double[nodes.share().length];
-    for (int node = 0; node < factors.length; node++) {
-      for (int c = 0; c < space.cases(); c++) {
-        System.arraycopy(gathered, c * width, rest, 0, width);
-        factors[node] += tracking.unnoticed(c, nodes, node) * contracted(chance, node, rest);
+    int start = 0;
+    for (int c = 0; c < made.length; c++) {
+      ReportCase own = tracking.number(c);
+      double[][] chance = chances(nodes, own, made[c]);
+      double[] rest = new double[1 << chance.length];
+      for (int node = 0; node < factors.length; node++) {
+        System.arraycopy(gathered, start, rest, 0, rest.length);
+        factors[node] += own.unnoticed(nodes, node) * contracted(chance, node, rest);
       }
+      start += rest.length;
     }
     return factors;
   }
