@@ -1,5 +1,6 @@
 package kelter.core.diagnosis.symptom.cases;
 
+import java.util.Arrays;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
 
@@ -55,12 +56,26 @@ public record ReportCase(
     return made;
   }
 
-  /** The chance that a state at one node makes no folded symptom that is noticed. */
-  public double unnoticed(StateChances.Nodes nodes, int node) {
-    double unnoticed = 1;
+  /** How the symptoms stand here that a state makes: cases with the same are alike for it. */
+  public String stands(StateChances.Nodes nodes) {
+    StringBuilder stands = new StringBuilder();
+    for (int symptom = 0; symptom < hidden.length; symptom++) {
+      if (nodes.makes(symptom)) {
+        stands.append(set(symptom) != 0 ? 't' : folds(symptom) ? 'f' : 'o');
+      }
+    }
+    return stands.toString();
+  }
+
+  /** For each node of a state the chance that it makes no folded symptom that is noticed. */
+  public double[] unnoticed(StateChances.Nodes nodes) {
+    double[] unnoticed = new double[nodes.share().length];
+    Arrays.fill(unnoticed, 1);
     for (int i = 0; i < folded.length; i++) {
       double[] chance = nodes.chance()[folded[i]];
-      unnoticed *= chance == null ? 1 : unnoticed(i, chance[node]);
+      for (int node = 0; chance != null && node < unnoticed.length; node++) {
+        unnoticed[node] *= unnoticed(i, chance[node]);
+      }
     }
     return unnoticed;
   }

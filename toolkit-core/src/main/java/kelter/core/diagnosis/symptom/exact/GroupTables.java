@@ -112,9 +112,14 @@ final class GroupTables {
 
   /** The weight of all states together, whatever they make. */
   double sum() {
+    return healthy() + faultySum();
+  }
+
+  /** The weight of all faulty states together, whatever they make. */
+  double faultySum() {
     double sum = 0;
-    for (double each : weight) {
-      sum += each;
+    for (int state = 1; state < weight.length; state++) {
+      sum += weight[state];
     }
     return sum;
   }

@@ -1,5 +1,8 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import kelter.core.diagnosis.symptom.StateChances;
 import kelter.core.diagnosis.symptom.cases.ReportCase;
 import kelter.core.diagnosis.symptom.cases.SubsetSpace;
@@ -16,9 +19,11 @@ final class StateTable {
 
   private final SubsetSpace space;
   private final int[] made;
-  private final double[] entries;
 
-  private StateTable(SubsetSpace space, int[] made, double[] entries) {
+  /** For each case the entries; cases that are alike for this state share them. */
+  private final double[][] entries;
+
+  private StateTable(SubsetSpace space, int[] made, double[][] entries) {
     this.space = space;
     this.made = made;
     this.entries = entries;
@@ -28,33 +33,34 @@ final class StateTable {
   static StateTable of(StateChances.Nodes nodes, Tracking tracking) {
     SubsetSpace space = tracking.space();
     int[] made = new int[space.cases()];
-    for (int c = 0; c < made.length; c++) {
-      made[c] = tracking.number(c).made(nodes);
-    }
-    double[] entries = new double[count(made)];
-    int start = 0;
+    double[][] entries = new double[made.length][];
+    Map<String, double[]> known = new HashMap<>();
     for (int c = 0; c < made.length; c++) {
       ReportCase own = tracking.number(c);
-      double[][] chance = chances(nodes, own, made[c]);
-      double[] split = new double[1 << chance.length];
-      for (int node = 0; node < nodes.share().length; node++) {
-        split(chance, node, split);
-        double weight = nodes.share()[node] * own.unnoticed(nodes, node);
-        for (int i = 0; i < split.length; i++) {
-          entries[start + i] += weight * split[i];
-        }
+      made[c] = own.made(nodes);
+      String stands = own.stands(nodes);
+      entries[c] = known.get(stands);
+      if (entries[c] == null) {
+        entries[c] = entries(nodes, own, made[c]);
+        known.put(stands, entries[c]);
       }
-      start += split.length;
     }
     return new StateTable(space, made, entries);
   }
 
-  private static int count(int[] made) {
-    int count = 0;
-    for (int each : made) {
-      count += 1 << Integer.bitCount(each);
+  private static double[] entries(StateChances.Nodes nodes, ReportCase own, int made) {
+    double[][] chance = chances(nodes, own, made);
+    double[] unnoticed = own.unnoticed(nodes);
+    double[] split = new double[1 << chance.length];
+    double[] entries = new double[split.length];
+    for (int node = 0; node < unnoticed.length; node++) {
+      split(chance, node, split);
+      double weight = nodes.share()[node] * unnoticed[node];
+      for (int i = 0; i < split.length; i++) {
+        entries[i] += weight * split[i];
+      }
     }
-    return count;
+    return entries;
   }
 
   private static double[][] chances(StateChances.Nodes nodes, ReportCase own, int made) {
@@ -88,12 +94,13 @@ final class StateTable {
     IntervalSums sums = new IntervalSums(space, other.spread(), other.made);
     double[] both = sums.union(spread());
     int[] all = made.clone();
+    double[][] pair = new double[all.length][];
     for (int c = 0; c < all.length; c++) {
       all[c] |= other.made[c];
+      pair[c] = new double[1 << Integer.bitCount(all[c])];
+      gather(both, c, all[c], pair[c]);
     }
-    StateTable pair = new StateTable(space, all, new double[count(all)]);
-    pair.gather(both, pair.entries);
-    return pair;
+    return new StateTable(space, all, pair);
   }
 
   /** What a value of the set of symptoms comes to if this table's are made beside it. */
@@ -115,11 +122,11 @@ final class StateTable {
   /** Sum over all sets of entry times value. */
   double dot(double[] value) {
     double sum = 0;
-    int place = 0;
     for (int c = 0; c < made.length; c++) {
       int start = space.start(c);
+      int place = 0;
       for (int set = 0; ; set = set - made[c] & made[c]) {
-        sum += entries[place++] * value[start + set];
+        sum += entries[c][place++] * value[start + set];
         if (set == made[c]) {
           break;
         }
@@ -130,11 +137,11 @@ final class StateTable {
 
   /** Adds a multiple of the table to a function of all sets. */
   void addTo(double[] function, double factor) {
-    int place = 0;
     for (int c = 0; c < made.length; c++) {
       int start = space.start(c);
+      int place = 0;
       for (int set = 0; ; set = set - made[c] & made[c]) {
-        function[start + set] += factor * entries[place++];
+        function[start + set] += factor * entries[c][place++];
         if (set == made[c]) {
           break;
         }
@@ -148,16 +155,13 @@ final class StateTable {
     return function;
   }
 
-  /** Takes the entries for the sets of what is made out of a function of all sets. */
-  private void gather(double[] function, double[] into) {
+  /** Adds a function of all sets in one case, at the sets of what is made. */
+  private void gather(double[] function, int number, int all, double[] into) {
     int place = 0;
-    for (int c = 0; c < made.length; c++) {
-      int start = space.start(c);
-      for (int set = 0; ; set = set - made[c] & made[c]) {
-        into[place++] = function[start + set];
-        if (set == made[c]) {
-          break;
-        }
+    for (int set = 0; ; set = set - all & all) {
+      into[place++] += function[space.start(number) + set];
+      if (set == all) {
+        break;
       }
     }
   }
@@ -171,19 +175,24 @@ final class StateTable {
    * @param value c, what the others make of each set that the state makes
    */
   double[] factors(StateChances.Nodes nodes, Tracking tracking, double[] value) {
-    double[] gathered = new double[entries.length];
-    gather(value, gathered);
-    double[] factors = new double[nodes.share().length];
-    int start = 0;
+    Map<double[], double[]> alike = new IdentityHashMap<>();
     for (int c = 0; c < made.length; c++) {
-      ReportCase own = tracking.number(c);
-      double[][] chance = chances(nodes, own, made[c]);
-      double[] rest = new double[1 << chance.length];
-      for (int node = 0; node < factors.length; node++) {
-        System.arraycopy(gathered, start, rest, 0, rest.length);
-        factors[node] += own.unnoticed(nodes, node) * contracted(chance, node, rest);
+      double[] gathered = alike.computeIfAbsent(entries[c], own -> new double[own.length]);
+      gather(value, c, made[c], gathered);
+    }
+    double[] factors = new double[nodes.share().length];
+    for (int c = 0; c < made.length; c++) {
+      double[] gathered = alike.remove(entries[c]);
+      if (gathered != null) {
+        ReportCase own = tracking.number(c);
+        double[][] chance = chances(nodes, own, made[c]);
+        double[] unnoticed = own.unnoticed(nodes);
+        double[] rest = new double[gathered.length];
+        for (int node = 0; node < factors.length; node++) {
+          System.arraycopy(gathered, 0, rest, 0, rest.length);
+          factors[node] += unnoticed[node] * contracted(chance, node, rest);
+        }
       }
-      start += rest.length;
     }
     return factors;
   }

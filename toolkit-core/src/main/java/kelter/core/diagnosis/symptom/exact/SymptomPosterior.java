@@ -35,30 +35,36 @@ public final class SymptomPosterior {
 
   private final Tracking tracking;
   private final MachineChances machine;
-  private final CausesBefore causes;
+  private final List<GroupTables> groups;
   private final ReportWeights weights;
   private final double soundFactor;
+  private final CausesBefore[] before;
   private final CausesBehind[] behind;
-  private final double[][] others;
   private final double total;
+  private LikeliestStates likeliest;
 
   private SymptomPosterior(
       MachineChances machine,
       Tracking tracking,
-      CausesBefore causes,
+      List<GroupTables> groups,
       ReportWeights weights,
+      CausesBefore start,
       CausesBehind end) {
     this.machine = machine;
     this.tracking = tracking;
-    this.causes = causes;
+    this.groups = groups;
     this.weights = weights;
     this.soundFactor = machine.soundFactor();
-    int count = causes.count();
-    this.others = new double[count][];
+    int count = groups.size();
+    this.before = new CausesBefore[count + 1];
+    before[0] = start;
+    for (int g = 0; g < count; g++) {
+      before[g + 1] = before[g].and(groups.get(g));
+    }
     this.behind = new CausesBehind[count + 1];
     behind[count] = end;
     for (int g = count - 1; g >= 0; g--) {
-      behind[g] = behind[g + 1].and(causes.group(g));
+      behind[g] = behind[g + 1].and(groups.get(g));
     }
     this.total = behind[0].soundValue();
   }
@@ -80,7 +86,7 @@ public final class SymptomPosterior {
     for (GroupChances group : machine.groups()) {
       groups.add(new GroupTables(group, tracking));
     }
-    return of(machine, tracking, new CausesBefore(groups, tracking.space()));
+    return of(machine, tracking, groups, CausesBefore.none(tracking.space()));
   }
 
   /**
@@ -90,18 +96,19 @@ public final class SymptomPosterior {
    *     places
    */
   public SymptomPosterior with(MachineChances more) {
-    List<GroupTables> groups = new ArrayList<>();
-    for (int g = 0; g < causes.count(); g++) {
-      groups.add(new GroupTables(more.groups().get(g), tracking, causes.group(g).known()));
+    List<GroupTables> all = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      all.add(new GroupTables(more.groups().get(g), tracking, groups.get(g).known()));
     }
-    return of(more, tracking, new CausesBefore(groups, tracking.space()));
+    return of(more, tracking, all, CausesBefore.none(tracking.space()));
   }
 
   private static SymptomPosterior of(
-      MachineChances machine, Tracking tracking, CausesBefore causes) {
+      MachineChances machine, Tracking tracking, List<GroupTables> groups, CausesBefore start) {
     ReportWeights weights = ReportWeights.of(tracking);
     CausesBehind end = CausesBehind.none(weights, machine.soundFactor());
-    SymptomPosterior posterior = new SymptomPosterior(machine, tracking, causes, weights, end);
+    SymptomPosterior posterior =
+        new SymptomPosterior(machine, tracking, groups, weights, start, end);
     if (!(posterior.total > 0)) {
       throw new IllegalArgumentException(
           "no state of the machine explains readings and reports: their probability is "
@@ -114,13 +121,13 @@ public final class SymptomPosterior {
   public SymptomPosterior without(int symptom) {
     Tracking rest = tracking.without(symptom);
     if (!tracking.isFolded(symptom)) {
-      return of(machine, rest, causes);
+      return of(machine, rest, groups, before[0]);
     }
-    List<GroupTables> groups = new ArrayList<>();
-    for (int g = 0; g < causes.count(); g++) {
-      groups.add(causes.group(g).without(rest, symptom));
+    List<GroupTables> without = new ArrayList<>();
+    for (GroupTables group : groups) {
+      without.add(group.without(rest, symptom));
     }
-    return of(machine, rest, new CausesBefore(groups, rest.space()));
+    return of(machine, rest, without, CausesBefore.none(rest.space()));
   }
 
   private SymptomPosterior tracking(int symptom) {
@@ -129,37 +136,31 @@ public final class SymptomPosterior {
 
   /** The natural logarithm of the probability of the reports, given the readings. */
   public double logLikelihood() {
-    return Math.log(total / causes.total(soundFactor));
+    return Math.log(total / ofAll());
+  }
+
+  /** The weight of all joint states, whatever they make. */
+  private double ofAll() {
+    double someWrong = 0;
+    for (int g = 0; g < groups.size(); g++) {
+      someWrong = someWrong * groups.get(g).sum() + before[g].sound() * groups.get(g).faultySum();
+    }
+    return someWrong + soundFactor * before[groups.size()].sound();
   }
 
   /** The probability that a group is in a state, whatever the others do. */
   public double marginal(int group, int state) {
-    GroupTables tables = causes.group(group);
+    GroupTables tables = groups.get(group);
     double without =
         state == GroupChances.HEALTHY
-            ? healthyOthers(group)
+            ? before[group].aroundHealthy(behind[group + 1])
             : tables.table(state).dot(others(group));
     return tables.weight(state) * without / total;
   }
 
-  private double healthyOthers(int group) {
-    return causes.sound(group) * behind[group + 1].soundValue()
-        + SubsetSpace.dot(causes.wrong(group), behind[group + 1].value());
-  }
-
   /** c_g: what all other groups and the reports make of each set that a faulty state makes. */
   private double[] others(int group) {
-    if (others[group] == null) {
-      SubsetSpace space = tracking.space();
-      int[] any = new int[space.cases()];
-      for (int c = 0; c < any.length; c++) {
-        any[c] = space.subsets(c) - 1;
-      }
-      double[] after = behind[group + 1].value();
-      others[group] = new IntervalSums(space, causes.wrong(group), any).transposed(after);
-      SubsetSpace.add(causes.sound(group), after, others[group]);
-    }
-    return others[group];
+    return before[group].around(behind[group + 1]);
   }
 
   /** How much all other groups and the reports speak for the states of a group. */
@@ -218,7 +219,7 @@ public final class SymptomPosterior {
 
   /** The probability that nothing at all is wrong. */
   public double sound() {
-    return causes.sound(causes.count()) * behind[causes.count()].soundValue() / total;
+    return before[groups.size()].sound() * behind[groups.size()].soundValue() / total;
   }
 
   /** The probability that a symptom is there. */
@@ -246,9 +247,9 @@ public final class SymptomPosterior {
   }
 
   private double share(ReportWeights part) {
-    int end = causes.count();
-    double wrong = SubsetSpace.dot(causes.wrong(end), part.ofMade());
-    return (wrong + causes.sound(end) * soundFactor * part.ofSound()) / total;
+    CausesBefore all = before[groups.size()];
+    double wrong = SubsetSpace.dot(all.wrong(), part.ofMade());
+    return (wrong + all.sound() * soundFactor * part.ofSound()) / total;
   }
 
   /**
@@ -257,7 +258,7 @@ public final class SymptomPosterior {
    * @return for each node its share, 1 in all
    */
   public double[] nodeShares(int group, int state) {
-    return causes.group(group).nodeShares(state, others(group));
+    return groups.get(group).nodeShares(state, others(group));
   }
 
   /**
@@ -266,7 +267,7 @@ public final class SymptomPosterior {
    * @param member 0 for the first fault of the pair, 1 for the second
    */
   public double[] nodeShares(int group, int state, int member) {
-    return causes.group(group).nodeShares(state, member, others(group));
+    return groups.get(group).nodeShares(state, member, others(group));
   }
 
   /**
@@ -276,12 +277,12 @@ public final class SymptomPosterior {
    * @throws IllegalArgumentException if no state is left that explains the reports
    */
   public SymptomPosterior times(double[]... factor) {
-    List<GroupTables> groups = new ArrayList<>();
+    List<GroupTables> multiplied = new ArrayList<>();
     for (int g = 0; g < factor.length; g++) {
-      GroupTables group = causes.group(g);
-      groups.add(factor[g] == null ? group : group.times(factor[g]));
+      GroupTables group = groups.get(g);
+      multiplied.add(factor[g] == null ? group : group.times(factor[g]));
     }
-    return of(machine, tracking, new CausesBefore(groups, tracking.space()));
+    return of(machine, tracking, multiplied, before[0]);
   }
 
   /** The weight of all states, prior times likelihood of readings and reports, in its own unit. */
@@ -291,7 +292,7 @@ public final class SymptomPosterior {
 
   /** The joint states, to be counted by factors. */
   public StateCounts counts() {
-    return new StateCounts(this, behind[causes.count()]);
+    return new StateCounts(this, behind[groups.size()]);
   }
 
   /**
@@ -305,12 +306,12 @@ public final class SymptomPosterior {
   }
 
   GroupTables group(int group) {
-    return causes.group(group);
+    return groups.get(group);
   }
 
-  CountedStates counted(List<GroupTables> groups, CausesBehind end) {
-    CausesBefore multiplied = new CausesBefore(groups, tracking.space());
-    SymptomPosterior states = new SymptomPosterior(machine, tracking, multiplied, weights, end);
+  CountedStates counted(List<GroupTables> multiplied, CausesBehind end) {
+    SymptomPosterior states =
+        new SymptomPosterior(machine, tracking, multiplied, weights, before[0], end);
     return new CountedStates(states, states.total / total);
   }
 
@@ -319,7 +320,7 @@ public final class SymptomPosterior {
     double[] made = null;
     double weight = 1;
     for (int g = 0; g < states.length; g++) {
-      GroupTables group = causes.group(g);
+      GroupTables group = groups.get(g);
       weight *= group.weight(states[g]);
       if (states[g] != GroupChances.HEALTHY) {
         double[] own = tracking.space().zero();
@@ -339,6 +340,9 @@ public final class SymptomPosterior {
    * @return states with their probability, the likeliest first; ties in the order of the states
    */
   public List<JointState> likeliest(int count) {
-    return new LikeliestStates(causes, weights, tracking.space(), total).find(count, sound());
+    if (likeliest == null) {
+      likeliest = new LikeliestStates(groups, weights, tracking.space(), total);
+    }
+    return likeliest.find(count, sound());
   }
 }
