@@ -41,22 +41,50 @@ final class CureChances {
       alike[g] = new int[helps[g].length];
       cured[g] = sort(groups.get(g), helps[g], alike[g]);
     }
-    this.working = new JointPosterior.Counted[failing.length];
-    for (int done = 0; done < working.length; done++) {
-      working[done] = posterior.countMadeByGroups(factors(done));
-    }
+    this.working = working();
     this.weight = new double[groups.size()][][];
   }
 
-  /** For each state of each group the chance that a set of remedies puts it right. */
-  private double[][] factors(int done) {
-    double[][] factors = new double[alike.length][];
-    for (int g = 0; g < factors.length; g++) {
-      factors[g] = new double[alike[g].length];
-      for (int state = 0; state < factors[g].length; state++) {
-        int kind = alike[g][state];
-        factors[g][state] = kind == NEVER ? 0 : cured[g][kind][done];
+  /** What each set of remedies puts right. */
+  private JointPosterior.Counted[] working() {
+    JointPosterior.Counts counts = posterior.countsMadeByGroups();
+    double[][][] factors = new double[alike.length][failing.length][];
+    int[] helpful = new int[alike.length];
+    for (int g = 0; g < helpful.length; g++) {
+      helpful[g] = helping(g);
+    }
+    JointPosterior.Counted[] counted = new JointPosterior.Counted[failing.length];
+    for (int done = 0; done < counted.length; done++) {
+      double[][] own = new double[alike.length][];
+      for (int g = 0; g < own.length; g++) {
+        int helping = done & helpful[g];
+        if (factors[g][helping] == null) {
+          factors[g][helping] = factors(g, helping);
+        }
+        own[g] = factors[g][helping];
       }
+      counted[done] = counts.of(own);
+    }
+    return counted;
+  }
+
+  /** The remedies that help any fault of a group. */
+  private int helping(int group) {
+    int helping = 0;
+    for (int[] ofState : helps[group]) {
+      for (int each : ofState) {
+        helping |= each;
+      }
+    }
+    return helping;
+  }
+
+  /** For each state of a group the chance that a set of remedies puts it right. */
+  private double[] factors(int group, int done) {
+    double[] factors = new double[alike[group].length];
+    for (int state = 0; state < factors.length; state++) {
+      int kind = alike[group][state];
+      factors[state] = kind == NEVER ? 0 : cured[group][kind][done];
     }
     return factors;
   }

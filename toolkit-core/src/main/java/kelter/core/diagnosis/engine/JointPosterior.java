@@ -9,6 +9,7 @@ import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.exact.CountedStates;
 import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.diagnosis.symptom.exact.StateCounts;
 import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
 
 /**
@@ -71,7 +72,7 @@ final class JointPosterior {
     List<Term> weighed = new ArrayList<>();
     weighed.add(new Term(usual.total(), null, usual));
     for (BroughtAcross each : brought) {
-      if (usual.count(each.holding(groups)).mass() > 0) {
+      if (usual.counts().of(each.holding(groups)).mass() > 0) {
         SymptomPosterior posterior = usual.times(each.holding(groups));
         weighed.add(new Term(each.ratio() * posterior.total(), each, posterior));
       }
@@ -225,7 +226,7 @@ final class JointPosterior {
     }
     double all = 0;
     for (Term term : terms) {
-      all += term.share * term.posterior.count(explained).mass();
+      all += term.share * term.posterior.counts().of(explained).mass();
     }
     return Math.max(0, 1 - all);
   }
@@ -233,26 +234,46 @@ final class JointPosterior {
   /**
    * What sets of states come to in which groups make all symptoms and nothing else does: what a
    * repair of the groups puts right.
-   *
-   * @param factor for each group a factor, 0 or more, for each of its states
    */
-  Counted countMadeByGroups(double[][] factor) {
-    List<CountedStates> counted = new ArrayList<>();
+  Counts countsMadeByGroups() {
+    List<StateCounts> counts = new ArrayList<>();
     double[] share = new double[terms.size()];
     for (int term = 0; term < share.length; term++) {
-      counted.add(terms.get(term).posterior.countMadeByGroups(factor));
+      counts.add(terms.get(term).posterior.countsMadeByGroups());
       share[term] = terms.get(term).share;
     }
-    return new Counted(counted, share);
+    return new Counts(counts, share);
   }
 
   /** The expectation of a product of one factor for each group; null where it is 1. */
   double expectation(double[][] factor) {
     double sum = 0;
     for (Term term : terms) {
-      sum += term.share * term.posterior.count(factor).mass();
+      sum += term.share * term.posterior.counts().of(factor).mass();
     }
     return sum;
+  }
+
+  /**
+   * Joint states, to be counted by factors.
+   *
+   * @param parts those of each term
+   * @param share the share of each term
+   */
+  record Counts(List<StateCounts> parts, double[] share) {
+
+    /**
+     * Counts.
+     *
+     * @param factor for each group a factor, 0 or more, for each of its states
+     */
+    Counted of(double[][] factor) {
+      List<CountedStates> counted = new ArrayList<>();
+      for (StateCounts part : parts) {
+        counted.add(part.of(factor));
+      }
+      return new Counted(counted, share);
+    }
   }
 
   /**

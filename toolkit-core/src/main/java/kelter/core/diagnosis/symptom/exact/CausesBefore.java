@@ -1,82 +1,98 @@
 package kelter.core.diagnosis.symptom.exact;
 
-import java.util.List;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
 
 /**
- * The groups in a row: what those before each of them make if something is wrong in one of them,
- * and the weight if nothing is. The joint states are ordered by the first group in which something
- * is wrong, so that the sound machine stands apart and nothing has to be taken off:
+ * Groups in a row, seen from the start: what they make if something is wrong in one of them, and
+ * the weight if nothing is. The joint states are ordered by the first group in which something is
+ * wrong, so that the sound machine stands apart and nothing has to be taken off:
  *
  * <p>{@code F_1 = 0, h_1 = 1, h_{g+1} = h_g w_g, F_{g+1}(C) = h_g A_g(C) + (F_g u (A_g + w_g
  * [none]))(C)}, with w_g the weight of nothing wrong in g, A_g the weights with which its faulty
- * states make each set, and u the union product. Derived here. No report is in it.
+ * states make each set, and u the union product. Derived here. No report is in it. Rows that begin
+ * alike share their beginning.
  */
 final class CausesBefore {
 
-  private final List<GroupTables> groups;
-  private final double[][] faulty;
-  private final IntervalSums[] all;
-  private final double[][] wrong;
-  private final double[] sound;
+  private final SubsetSpace space;
+  private final CausesBefore shorter;
+  private final GroupTables last;
+  private final double sound;
+  private double[] wrong;
+  private IntervalSums wrongSums;
+  private final Map<GroupTables, CausesBefore> longer = new IdentityHashMap<>();
+  private final Map<CausesBehind, double[]> around = new IdentityHashMap<>();
 
-  CausesBefore(List<GroupTables> groups, SubsetSpace space) {
-    int count = groups.size();
-    this.groups = groups;
-    this.faulty = new double[count][];
-    this.all = new IntervalSums[count];
-    this.wrong = new double[count + 1][];
-    this.sound = new double[count + 1];
-    wrong[0] = space.zero();
-    sound[0] = 1;
-    for (int g = 0; g < count; g++) {
-      GroupTables group = groups.get(g);
-      faulty[g] = group.faulty();
-      all[g] = group.all(faulty[g]);
-      wrong[g + 1] = all[g].union(wrong[g]);
-      SubsetSpace.add(sound[g], faulty[g], wrong[g + 1]);
-      sound[g + 1] = sound[g] * group.healthy();
+  private CausesBefore(SubsetSpace space, CausesBefore shorter, GroupTables last, double sound) {
+    this.space = space;
+    this.shorter = shorter;
+    this.last = last;
+    this.sound = sound;
+  }
+
+  /** No group. */
+  static CausesBefore none(SubsetSpace space) {
+    return new CausesBefore(space, null, null, 1);
+  }
+
+  /** The same with one group behind them. */
+  CausesBefore and(GroupTables group) {
+    CausesBefore known = longer.get(group);
+    if (known == null) {
+      known = new CausesBefore(space, this, group, sound * group.healthy());
+      longer.put(group, known);
     }
+    return known;
   }
 
-  int count() {
-    return groups.size();
+  /** h: the weight of nothing wrong in them. */
+  double sound() {
+    return sound;
   }
 
-  GroupTables group(int group) {
-    return groups.get(group);
+  /** F: what they make if something is wrong in one of them. */
+  double[] wrong() {
+    if (wrong == null) {
+      wrong = shorter == null ? space.zero() : wrongWithLast();
+    }
+    return wrong;
   }
 
-  /** A_g: the weights with which the faulty states of a group make each set. */
-  double[] faulty(int group) {
-    return faulty[group];
+  private double[] wrongWithLast() {
+    double[] all = last.all().union(shorter.wrong());
+    SubsetSpace.add(shorter.sound, last.faulty(), all);
+    return all;
   }
 
-  /** The interval sums of all states of a group. */
-  IntervalSums all(int group) {
-    return all[group];
+  /**
+   * c: what they and others behind make of each set that a faulty state of a group between them
+   * makes, {@code c(S) = h V(S) + sum over W of F(W) V(S u W)}.
+   */
+  double[] around(CausesBehind behind) {
+    double[] known = around.get(behind);
+    if (known == null) {
+      known = wrongSums().transposed(behind.value());
+      SubsetSpace.add(sound, behind.value(), known);
+      around.put(behind, known);
+    }
+    return known;
   }
 
-  /** F_g: what the groups before make if something is wrong in one of them. */
-  double[] wrong(int group) {
-    return wrong[group];
-  }
-
-  /** h_g: the weight of nothing wrong in the groups before. */
-  double sound(int group) {
-    return sound[group];
-  }
-
-  /** The weight of all joint states, whatever they make. */
-  double total(double soundFactor) {
-    double someWrong = 0;
-    for (int g = 0; g < count(); g++) {
-      double ofAll = groups.get(g).sum();
-      double faultyOnly = 0;
-      for (int state = 1; state < groups.get(g).states(); state++) {
-        faultyOnly += groups.get(g).weight(state);
+  private IntervalSums wrongSums() {
+    if (wrongSums == null) {
+      int[] any = new int[space.cases()];
+      for (int c = 0; c < any.length; c++) {
+        any[c] = space.subsets(c) - 1;
       }
-      someWrong = someWrong * ofAll + sound[g] * faultyOnly;
+      wrongSums = new IntervalSums(space, wrong(), any);
     }
-    return someWrong + soundFactor * sound[count()];
+    return wrongSums;
+  }
+
+  /** What they and others behind make of nothing wrong in a group between them. */
+  double aroundHealthy(CausesBehind behind) {
+    return sound * behind.soundValue() + SubsetSpace.dot(wrong(), behind.value());
   }
 }

@@ -4,6 +4,8 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.StateChances;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 
 /**
  * The states of a group with the symptoms that they make. Weights are scaled so that the greatest
@@ -17,14 +19,14 @@ final class GroupTables {
   private final Tracking tracking;
   private final double[] weight;
   private final StateTable[] table;
-  private final int made;
+  private double[] faulty;
+  private IntervalSums all;
 
   private GroupTables(GroupTables other, double[] factor) {
     this.space = other.space;
     this.group = other.group;
     this.tracking = other.tracking;
     this.table = other.table;
-    this.made = other.made;
     this.weight = other.weight.clone();
     for (int state = 0; state < weight.length; state++) {
       weight[state] *= factor[state];
@@ -47,7 +49,6 @@ final class GroupTables {
     this.weight = new double[group.states().size()];
     this.table = new StateTable[weight.length];
     double top = group.logTop();
-    int all = 0;
     for (int state = 0; state < weight.length; state++) {
       weight[state] = Math.exp(group.states().get(state).logWeight() - top);
       if (group.states().get(state) instanceof StateChances.Nodes nodes) {
@@ -59,21 +60,14 @@ final class GroupTables {
       if (group.states().get(state) instanceof StateChances.PairOf pair) {
         table[state] = table[pair.one()].with(table[pair.other()]);
       }
-      all |= table[state].made();
     }
-    this.made = all;
   }
 
   /** The tables of the states with nodes. */
   Map<StateChances.Nodes, StateTable> known() {
-    return known(Tracking.NONE);
-  }
-
-  private Map<StateChances.Nodes, StateTable> known(int butMaking) {
     Map<StateChances.Nodes, StateTable> known = new IdentityHashMap<>();
     for (int state = 0; state < table.length; state++) {
-      if (group.states().get(state) instanceof StateChances.Nodes nodes
-          && (butMaking == Tracking.NONE || !nodes.makes(butMaking))) {
+      if (group.states().get(state) instanceof StateChances.Nodes nodes) {
         known.put(nodes, table[state]);
       }
     }
@@ -84,11 +78,12 @@ final class GroupTables {
    * The same where one folded report is taken back, with weights as they are here.
    *
    * @param rest what is tracked and folded without it
-   * @param folded the symptom of the report; none if the tables cannot be taken over
+   * @param folded the symptom of the report
    */
   GroupTables without(Tracking rest, int folded) {
-    boolean fits = folded != Tracking.NONE;
-    GroupTables without = new GroupTables(group, rest, fits ? known(folded) : Map.of());
+    Map<StateChances.Nodes, StateTable> known = known();
+    known.keySet().removeIf(nodes -> nodes.makes(folded));
+    GroupTables without = new GroupTables(group, rest, known);
     System.arraycopy(weight, 0, without.weight, 0, weight.length);
     return without;
   }
@@ -117,27 +112,45 @@ final class GroupTables {
 
   /** The weight of all states together, whatever they make. */
   double sum() {
+    return healthy() + faultySum();
+  }
+
+  /** The weight of all faulty states together, whatever they make. */
+  double faultySum() {
     double sum = 0;
-    for (double each : weight) {
-      sum += each;
+    for (int state = 1; state < weight.length; state++) {
+      sum += weight[state];
     }
     return sum;
   }
 
   /** The weight with which faulty states make each set of symptoms. */
   double[] faulty() {
-    double[] faulty = space.zero();
-    for (int state = 1; state < weight.length; state++) {
-      table[state].addTo(faulty, weight[state]);
+    if (faulty == null) {
+      faulty = space.zero();
+      for (int state = 1; state < weight.length; state++) {
+        if (weight[state] > 0) {
+          table[state].addTo(faulty, weight[state]);
+        }
+      }
     }
     return faulty;
   }
 
   /** The interval sums of the weight with which all states, healthy as well, make each set. */
-  IntervalSums all(double[] faulty) {
-    double[] all = faulty.clone();
-    space.addAtNone(healthy(), all);
-    return new IntervalSums(space, all, made);
+  IntervalSums all() {
+    if (all == null) {
+      double[] function = faulty().clone();
+      space.addAtNone(healthy(), function);
+      int[] made = new int[space.cases()];
+      for (int state = 1; state < weight.length; state++) {
+        if (weight[state] > 0) {
+          table[state].addMade(made);
+        }
+      }
+      all = new IntervalSums(space, function, made);
+    }
+    return all;
   }
 
   /**

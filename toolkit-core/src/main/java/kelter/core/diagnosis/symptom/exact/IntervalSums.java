@@ -1,5 +1,7 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
+
 /**
  * The sums {@code I(L, U) = sum of f(B) over L <= B <= U} of a function f of sets of symptoms, and
  * the union product of f with others, {@code (f u g)(C) = sum of f(A) g(B) over A u B = C}: how the
@@ -15,8 +17,8 @@ package kelter.core.diagnosis.symptom.exact;
 final class IntervalSums {
 
   private final SubsetSpace space;
-  private final int made;
-  private final int[] ternary;
+  private final int[] made;
+  private final int[][] ternary;
   private final double[][] sums;
 
   /**
@@ -24,33 +26,20 @@ final class IntervalSums {
    *
    * @param space where the function lives
    * @param function the function f, 0 or more
-   * @param made the symptoms outside of which f is 0: f(B) = 0 unless B is a subset
+   * @param made for each case the symptoms outside of which f is 0: f(B) = 0 unless B is a subset
    */
-  IntervalSums(SubsetSpace space, double[] function, int made) {
+  IntervalSums(SubsetSpace space, double[] function, int[] made) {
     this.space = space;
     this.made = made;
-    this.ternary = ternary(space.subsets(), made);
+    this.ternary = new int[space.cases()][];
     this.sums = new double[space.cases()][];
     for (int c = 0; c < sums.length; c++) {
-      sums[c] = filled(function, c << space.bits());
+      ternary[c] = space.ternary(c, made[c]);
+      sums[c] = filled(function, space.start(c), made[c], ternary[c]);
     }
   }
 
-  /** For each subset the sum of the places of its symptoms in base 3; those not made count 0. */
-  private static int[] ternary(int subsets, int made) {
-    int[] ternary = new int[subsets];
-    int place = 1;
-    for (int bit = 1; bit < subsets; bit <<= 1) {
-      int digit = (made & bit) == 0 ? 0 : place;
-      for (int set = 0; set < bit; set++) {
-        ternary[bit | set] = ternary[set] + digit;
-      }
-      place = digit == 0 ? place : 3 * place;
-    }
-    return ternary;
-  }
-
-  private double[] filled(double[] function, int start) {
+  private static double[] filled(double[] function, int start, int made, int[] ternary) {
     double[] table = new double[1 + 2 * ternary[made]];
     for (int set = made; ; set = set - 1 & made) {
       table[2 * ternary[set]] = function[start + set];
@@ -72,19 +61,21 @@ final class IntervalSums {
   double[] union(double[] other) {
     double[] union = space.zero();
     for (int c = 0; c < sums.length; c++) {
-      int start = c << space.bits();
-      for (int set = 0; set < space.subsets(); set++) {
-        union[start + set] = union(other, start, set, sums[c]);
+      int start = space.start(c);
+      for (int set = 0; set < space.subsets(c); set++) {
+        union[start + set] = union(other, start, set, c);
       }
     }
     return union;
   }
 
-  private double union(double[] other, int start, int set, double[] table) {
-    int own = set & made;
+  private double union(double[] other, int start, int set, int number) {
+    double[] table = sums[number];
+    int[] places = ternary[number];
+    int own = set & made[number];
     double sum = 0;
     for (int added = own; ; added = added - 1 & own) {
-      sum += other[start + (set ^ added)] * table[ternary[own ^ added] + 2 * ternary[added]];
+      sum += other[start + (set ^ added)] * table[places[own ^ added] + 2 * places[added]];
       if (added == 0) {
         return sum;
       }
@@ -98,20 +89,22 @@ final class IntervalSums {
   double[] transposed(double[] value) {
     double[] transposed = space.zero();
     for (int c = 0; c < sums.length; c++) {
-      int start = c << space.bits();
-      for (int set = 0; set < space.subsets(); set++) {
-        transposed[start + set] = transposed(value, start, set, sums[c]);
+      int start = space.start(c);
+      for (int set = 0; set < space.subsets(c); set++) {
+        transposed[start + set] = transposed(value, start, set, c);
       }
     }
     return transposed;
   }
 
-  private double transposed(double[] value, int start, int set, double[] table) {
-    int free = made & ~set;
-    int own = ternary[set];
+  private double transposed(double[] value, int start, int set, int number) {
+    double[] table = sums[number];
+    int[] places = ternary[number];
+    int free = made[number] & ~set;
+    int own = places[set];
     double sum = 0;
     for (int added = free; ; added = added - 1 & free) {
-      sum += value[start + (set | added)] * table[own + 2 * ternary[added]];
+      sum += value[start + (set | added)] * table[own + 2 * places[added]];
       if (added == 0) {
         return sum;
       }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.PriorityQueue;
 import kelter.core.diagnosis.symptom.GroupChances;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
 
 /**
  * The likeliest joint states, found best first over the groups. The weight of a joint state is
@@ -21,21 +22,22 @@ final class LikeliestStates {
   /** By how much a bound may fall short of what it bounds, for rounding. */
   private static final double ROUNDING = 1e-12;
 
-  private final CausesBefore causes;
+  private final List<GroupTables> groups;
   private final SubsetSpace space;
   private final double total;
   private final double[][][] value;
   private final double[] nothingYet;
 
-  LikeliestStates(CausesBefore causes, ReportWeights weights, SubsetSpace space, double total) {
-    this.causes = causes;
+  LikeliestStates(
+      List<GroupTables> groups, ReportWeights weights, SubsetSpace space, double total) {
+    this.groups = groups;
     this.space = space;
     this.total = total;
-    this.value = new double[causes.count()][][];
-    this.nothingYet = new double[causes.count() + 1];
+    this.value = new double[groups.size()][][];
+    this.nothingYet = new double[groups.size() + 1];
     double[] most = weights.ofMade();
-    for (int g = causes.count() - 1; g >= 0; g--) {
-      value[g] = values(causes.group(g), most);
+    for (int g = groups.size() - 1; g >= 0; g--) {
+      value[g] = values(groups.get(g), most);
       most = most(value[g]);
       nothingYet[g] = nothingYet(g);
     }
@@ -65,20 +67,11 @@ final class LikeliestStates {
   }
 
   private double nothingYet(int group) {
-    double most = causes.group(group).healthy() * nothingYet[group + 1];
+    double most = groups.get(group).healthy() * nothingYet[group + 1];
     for (int state = 1; state < value[group].length; state++) {
-      most = Math.max(most, atNone(value[group][state]));
+      most = Math.max(most, space.atNone(value[group][state]));
     }
     return most;
-  }
-
-  /** What a value comes to where no group makes a symptom. */
-  private double atNone(double[] value) {
-    double sum = 0;
-    for (int start = 0; start < value.length; start += space.subsets()) {
-      sum += value[start];
-    }
-    return sum;
   }
 
   /**
@@ -89,14 +82,14 @@ final class LikeliestStates {
    */
   List<JointState> find(int count, double sound) {
     List<JointState> found = new ArrayList<>();
-    found.add(new JointState(new int[causes.count()], sound));
+    found.add(new JointState(new int[groups.size()], sound));
     PriorityQueue<Row> queue = new PriorityQueue<>();
     queue.add(new Row(null, GroupChances.HEALTHY, -1, nothingYet[0]));
     double enough = 0;
     while (!queue.isEmpty() && queue.peek().bound * (1 + ROUNDING) >= enough * total) {
       Row row = queue.poll();
-      if (row.group == causes.count() - 1) {
-        found.add(new JointState(row.states(causes.count()), row.bound / total));
+      if (row.group == groups.size() - 1) {
+        found.add(new JointState(row.states(groups.size()), row.bound / total));
         enough = least(found, count);
       } else {
         extend(row, queue);
@@ -120,9 +113,9 @@ final class LikeliestStates {
       if (made != null) {
         bound = SubsetSpace.dot(made, value[next][state]);
       } else if (state == GroupChances.HEALTHY) {
-        bound = row.soFar * causes.group(next).healthy() * nothingYet[next + 1];
+        bound = row.soFar * groups.get(next).healthy() * nothingYet[next + 1];
       } else {
-        bound = row.soFar * atNone(value[next][state]);
+        bound = row.soFar * space.atNone(value[next][state]);
       }
       if (bound > 0) {
         queue.add(new Row(row, state, next, bound));
@@ -136,7 +129,7 @@ final class LikeliestStates {
     if (row.before == null) {
       return null;
     }
-    GroupTables group = causes.group(row.group);
+    GroupTables group = groups.get(row.group);
     double weight = group.weight(row.state);
     double[] before = row.before.made;
     row.soFar = row.before.soFar * weight;

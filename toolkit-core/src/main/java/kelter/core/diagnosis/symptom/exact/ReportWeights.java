@@ -1,7 +1,8 @@
 package kelter.core.diagnosis.symptom.exact;
 
 import kelter.core.diagnosis.symptom.Background;
-import kelter.core.diagnosis.symptom.Report;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 
 /**
  * What the reports say of the set of symptoms that the groups make: {@code t(C)} is the chance of
@@ -18,105 +19,108 @@ record ReportWeights(double[] ofMade, double ofSound) {
 
   /** All that is there. */
   static ReportWeights of(Tracking tracking) {
-    return of(tracking, 0, 0);
+    return of(tracking, chances(tracking));
   }
 
-  /** Only what is there where a tracked symptom is. */
+  /** Only what is there where a symptom is that is tracked in every case. */
   static ReportWeights whereThere(Tracking tracking, int symptom) {
-    return of(tracking, tracking.set(symptom), 0);
+    return of(tracking, where(tracking, symptom, chances(tracking), true));
   }
 
-  /** Only what is there where a tracked symptom is not. */
+  /** Only what is there where a symptom is not that is tracked in every case. */
   static ReportWeights whereAbsent(Tracking tracking, int symptom) {
-    return of(tracking, 0, tracking.set(symptom));
+    return of(tracking, where(tracking, symptom, chances(tracking), false));
   }
 
   /**
-   * Only what is there where nothing but groups makes a tracked symptom, or where nothing at all is
-   * wrong.
+   * Only what is there where nothing but groups makes a symptom that is weighed, or where nothing
+   * at all is wrong.
    */
   static ReportWeights withoutLeak(Tracking tracking) {
-    double[] made = chances(tracking, 0, 0);
-    double[] sound = made.clone();
-    double absent = 1;
-    for (int bit = 0; bit < tracking.space().bits(); bit++) {
-      Background symptom = tracking.reports().symptom(tracking.symptom(bit));
-      absent *= 1 - symptom.leak();
-      leak(sound, 1 << bit, symptom.leakWhenSound());
-    }
-    for (int i = 0; i < made.length; i++) {
-      made[i] *= absent;
-    }
-    return of(tracking, made, sound);
-  }
-
-  private static ReportWeights of(Tracking tracking, int has, int lacks) {
-    double[] made = chances(tracking, has, lacks);
-    double[] sound = made.clone();
-    for (int bit = 0; bit < tracking.space().bits(); bit++) {
-      Background symptom = tracking.reports().symptom(tracking.symptom(bit));
-      leak(made, 1 << bit, symptom.leak());
-      leak(sound, 1 << bit, symptom.leakWhenSound());
-    }
-    return of(tracking, made, sound);
-  }
-
-  /** With the leaks of the folded symptoms. */
-  private static ReportWeights of(Tracking tracking, double[] made, double[] sound) {
-    SubsetSpace space = tracking.space();
-    double ofSound = 0;
-    for (int c = 0; c < space.cases(); c++) {
-      int start = c << space.bits();
-      ofSound += tracking.unnoticedLeak(c, true) * sound[start];
-      double unnoticed = tracking.unnoticedLeak(c, false);
-      for (int set = 0; set < space.subsets(); set++) {
-        made[start + set] *= unnoticed;
+    double[] made = chances(tracking);
+    double ofSound = ofSound(tracking, made.clone());
+    for (int c = 0; c < tracking.space().cases(); c++) {
+      double absent = tracking.number(c).unnoticedLeak(tracking.reports(), false);
+      for (int symptom : tracking.weighed()) {
+        boolean folded = tracking.number(c).folds(symptom);
+        absent *= folded ? 1 : 1 - tracking.reports().symptom(symptom).leak();
       }
+      multiply(made, tracking.space(), c, absent);
     }
     return new ReportWeights(made, ofSound);
   }
 
+  private static ReportWeights of(Tracking tracking, double[] chances) {
+    double ofSound = ofSound(tracking, chances.clone());
+    for (int c = 0; c < tracking.space().cases(); c++) {
+      leak(tracking, c, false, chances);
+      double unnoticed = tracking.number(c).unnoticedLeak(tracking.reports(), false);
+      multiply(chances, tracking.space(), c, unnoticed);
+    }
+    return new ReportWeights(chances, ofSound);
+  }
+
+  private static double ofSound(Tracking tracking, double[] chances) {
+    double ofSound = 0;
+    for (int c = 0; c < tracking.space().cases(); c++) {
+      leak(tracking, c, true, chances);
+      double unnoticed = tracking.number(c).unnoticedLeak(tracking.reports(), true);
+      ofSound += unnoticed * chances[tracking.space().start(c)];
+    }
+    return ofSound;
+  }
+
+  private static void multiply(double[] weights, SubsetSpace space, int number, double factor) {
+    for (int i = space.start(number); i < space.start(number + 1); i++) {
+      weights[i] *= factor;
+    }
+  }
+
   /** r: the chance of the reports by the set of symptoms that are there. */
-  private static double[] chances(Tracking tracking, int has, int lacks) {
+  private static double[] chances(Tracking tracking) {
     SubsetSpace space = tracking.space();
     double[] chances = space.zero();
     for (int c = 0; c < space.cases(); c++) {
-      double folded = tracking.folded(c);
-      for (int set = 0; set < space.subsets(); set++) {
-        boolean counts =
-            (set & tracking.deciding()) == tracking.present(c)
-                && (set & has) == has
-                && (set & lacks) == 0;
-        chances[(c << space.bits()) + set] = counts ? folded * chance(tracking, set) : 0;
+      double untracked = tracking.number(c).chance(tracking.reports());
+      for (int set = 0; set < space.subsets(c); set++) {
+        chances[space.start(c) + set] =
+            untracked * tracking.number(c).chance(tracking.reports(), set);
       }
     }
     return chances;
   }
 
-  private static double chance(Tracking tracking, int set) {
-    double chance = 1;
-    for (int bit = 0; bit < tracking.space().bits(); bit++) {
-      int symptom = tracking.symptom(bit);
-      Report report = tracking.reports().report(symptom);
-      chance *= report.chance((set & 1 << bit) != 0, (set & tracking.maskers(symptom)) != 0);
+  /** A function where a symptom is there, or is not, and 0 elsewhere. */
+  private static double[] where(Tracking tracking, int symptom, double[] function, boolean there) {
+    SubsetSpace space = tracking.space();
+    for (int c = 0; c < space.cases(); c++) {
+      int own = tracking.number(c).set(symptom);
+      for (int set = 0; set < space.subsets(c); set++) {
+        if ((set & own) != 0 != there) {
+          function[space.start(c) + set] = 0;
+        }
+      }
     }
-    return chance;
+    return function;
   }
 
-  private static void leak(double[] weights, int symptom, double leak) {
-    for (int set = 0; set < weights.length; set++) {
-      if ((set & symptom) == 0) {
-        weights[set] = leak * weights[set | symptom] + (1 - leak) * weights[set];
+  private static void leak(Tracking tracking, int number, boolean sound, double[] weights) {
+    int[] tracked = tracking.number(number).tracked();
+    int start = tracking.space().start(number);
+    for (int bit = 0; bit < tracked.length; bit++) {
+      Background symptom = tracking.reports().symptom(tracked[bit]);
+      double leak = sound ? symptom.leakWhenSound() : symptom.leak();
+      for (int set = 0; set < 1 << tracked.length; set++) {
+        if ((set & 1 << bit) == 0) {
+          weights[start + set] =
+              leak * weights[start + (set | 1 << bit)] + (1 - leak) * weights[start + set];
+        }
       }
     }
   }
 
-  /** Only what no group makes: t where a tracked symptom is not made, 0 where it is. */
-  double[] notMade(int symptom) {
-    double[] notMade = ofMade.clone();
-    for (int set = 0; set < notMade.length; set++) {
-      notMade[set] = (set & symptom) == 0 ? notMade[set] : 0;
-    }
-    return notMade;
+  /** Only what no group makes: t where a symptom that is tracked everywhere is not made. */
+  double[] notMade(Tracking tracking, int symptom) {
+    return where(tracking, symptom, ofMade.clone(), false);
   }
 }

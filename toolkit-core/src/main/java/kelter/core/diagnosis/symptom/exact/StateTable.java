@@ -1,6 +1,12 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import kelter.core.diagnosis.symptom.StateChances;
+import kelter.core.diagnosis.symptom.cases.ReportCase;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 
 /**
  * How the symptoms are distributed that a state makes: for each set of tracked symptoms the chance
@@ -12,10 +18,12 @@ import kelter.core.diagnosis.symptom.StateChances;
 final class StateTable {
 
   private final SubsetSpace space;
-  private final int made;
-  private final double[] entries;
+  private final int[] made;
 
-  private StateTable(SubsetSpace space, int made, double[] entries) {
+  /** For each case the entries; cases that are alike for this state share them. */
+  private final double[][] entries;
+
+  private StateTable(SubsetSpace space, int[] made, double[][] entries) {
     this.space = space;
     this.made = made;
     this.entries = entries;
@@ -23,28 +31,44 @@ final class StateTable {
 
   /** The table of a state with nodes. */
   static StateTable of(StateChances.Nodes nodes, Tracking tracking) {
-    int made = tracking.made(nodes);
-    double[][] chance = chances(nodes, tracking, made);
-    double[] split = new double[1 << chance.length];
-    double[] entries = new double[tracking.space().cases() * split.length];
-    for (int node = 0; node < nodes.share().length; node++) {
-      split(chance, node, split);
-      for (int c = 0; c < tracking.space().cases(); c++) {
-        double weight = nodes.share()[node] * tracking.unnoticed(c, nodes, node);
-        for (int i = 0; i < split.length; i++) {
-          entries[c * split.length + i] += weight * split[i];
-        }
+    SubsetSpace space = tracking.space();
+    int[] made = new int[space.cases()];
+    double[][] entries = new double[made.length][];
+    Map<String, double[]> known = new HashMap<>();
+    for (int c = 0; c < made.length; c++) {
+      ReportCase own = tracking.number(c);
+      made[c] = own.made(nodes);
+      String stands = own.stands(nodes);
+      entries[c] = known.get(stands);
+      if (entries[c] == null) {
+        entries[c] = entries(nodes, own, made[c]);
+        known.put(stands, entries[c]);
       }
     }
-    return new StateTable(tracking.space(), made, entries);
+    return new StateTable(space, made, entries);
   }
 
-  private static double[][] chances(StateChances.Nodes nodes, Tracking tracking, int made) {
+  private static double[] entries(StateChances.Nodes nodes, ReportCase own, int made) {
+    double[][] chance = chances(nodes, own, made);
+    double[] unnoticed = own.unnoticed(nodes);
+    double[] split = new double[1 << chance.length];
+    double[] entries = new double[split.length];
+    for (int node = 0; node < unnoticed.length; node++) {
+      split(chance, node, split);
+      double weight = nodes.share()[node] * unnoticed[node];
+      for (int i = 0; i < split.length; i++) {
+        entries[i] += weight * split[i];
+      }
+    }
+    return entries;
+  }
+
+  private static double[][] chances(StateChances.Nodes nodes, ReportCase own, int made) {
     double[][] chances = new double[Integer.bitCount(made)][];
     int place = 0;
-    for (int bit = 0; bit < tracking.space().bits(); bit++) {
+    for (int bit = 0; bit < own.tracked().length; bit++) {
       if ((made & 1 << bit) != 0) {
-        chances[place++] = nodes.chance()[tracking.symptom(bit)];
+        chances[place++] = nodes.chance()[own.tracked()[bit]];
       }
     }
     return chances;
@@ -69,13 +93,14 @@ final class StateTable {
   StateTable with(StateTable other) {
     IntervalSums sums = new IntervalSums(space, other.spread(), other.made);
     double[] both = sums.union(spread());
-    StateTable pair =
-        new StateTable(
-            space,
-            made | other.made,
-            new double[space.cases() << Integer.bitCount(made | other.made)]);
-    pair.gather(both, pair.entries);
-    return pair;
+    int[] all = made.clone();
+    double[][] pair = new double[all.length][];
+    for (int c = 0; c < all.length; c++) {
+      all[c] |= other.made[c];
+      pair[c] = new double[1 << Integer.bitCount(all[c])];
+      gather(both, c, all[c], pair[c]);
+    }
+    return new StateTable(space, all, pair);
   }
 
   /** What a value of the set of symptoms comes to if this table's are made beside it. */
@@ -87,18 +112,22 @@ final class StateTable {
     return new IntervalSums(space, spread(), made);
   }
 
-  int made() {
-    return made;
+  /** Adds, in each case, what the state makes to what others make. */
+  void addMade(int[] all) {
+    for (int c = 0; c < all.length; c++) {
+      all[c] |= made[c];
+    }
   }
 
   /** Sum over all sets of entry times value. */
   double dot(double[] value) {
     double sum = 0;
-    int place = 0;
-    for (int start = 0; start < value.length; start += space.subsets()) {
-      for (int set = 0; ; set = set - made & made) {
-        sum += entries[place++] * value[start + set];
-        if (set == made) {
+    for (int c = 0; c < made.length; c++) {
+      int start = space.start(c);
+      int place = 0;
+      for (int set = 0; ; set = set - made[c] & made[c]) {
+        sum += entries[c][place++] * value[start + set];
+        if (set == made[c]) {
           break;
         }
       }
@@ -108,11 +137,12 @@ final class StateTable {
 
   /** Adds a multiple of the table to a function of all sets. */
   void addTo(double[] function, double factor) {
-    int place = 0;
-    for (int start = 0; start < function.length; start += space.subsets()) {
-      for (int set = 0; ; set = set - made & made) {
-        function[start + set] += factor * entries[place++];
-        if (set == made) {
+    for (int c = 0; c < made.length; c++) {
+      int start = space.start(c);
+      int place = 0;
+      for (int set = 0; ; set = set - made[c] & made[c]) {
+        function[start + set] += factor * entries[c][place++];
+        if (set == made[c]) {
           break;
         }
       }
@@ -125,15 +155,13 @@ final class StateTable {
     return function;
   }
 
-  /** Takes the entries for the sets of what is made out of a function of all sets. */
-  private void gather(double[] function, double[] into) {
+  /** Adds a function of all sets in one case, at the sets of what is made. */
+  private void gather(double[] function, int number, int all, double[] into) {
     int place = 0;
-    for (int start = 0; start < function.length; start += space.subsets()) {
-      for (int set = 0; ; set = set - made & made) {
-        into[place++] = function[start + set];
-        if (set == made) {
-          break;
-        }
+    for (int set = 0; ; set = set - all & all) {
+      into[place++] += function[space.start(number) + set];
+      if (set == all) {
+        break;
       }
     }
   }
@@ -147,16 +175,23 @@ final class StateTable {
    * @param value c, what the others make of each set that the state makes
    */
   double[] factors(StateChances.Nodes nodes, Tracking tracking, double[] value) {
-    double[][] chance = chances(nodes, tracking, made);
-    double[] gathered = new double[entries.length];
-    gather(value, gathered);
-    int width = 1 << chance.length;
-    double[] rest = new double[width];
+    Map<double[], double[]> alike = new IdentityHashMap<>();
+    for (int c = 0; c < made.length; c++) {
+      double[] gathered = alike.computeIfAbsent(entries[c], own -> new double[own.length]);
+      gather(value, c, made[c], gathered);
+    }
     double[] factors = new double[nodes.share().length];
-    for (int node = 0; node < factors.length; node++) {
-      for (int c = 0; c < space.cases(); c++) {
-        System.arraycopy(gathered, c * width, rest, 0, width);
-        factors[node] += tracking.unnoticed(c, nodes, node) * contracted(chance, node, rest);
+    for (int c = 0; c < made.length; c++) {
+      double[] gathered = alike.remove(entries[c]);
+      if (gathered != null) {
+        ReportCase own = tracking.number(c);
+        double[][] chance = chances(nodes, own, made[c]);
+        double[] unnoticed = own.unnoticed(nodes);
+        double[] rest = new double[gathered.length];
+        for (int node = 0; node < factors.length; node++) {
+          System.arraycopy(gathered, 0, rest, 0, rest.length);
+          factors[node] += unnoticed[node] * contracted(chance, node, rest);
+        }
       }
     }
     return factors;

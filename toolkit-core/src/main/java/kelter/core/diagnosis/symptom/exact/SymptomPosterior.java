@@ -5,6 +5,9 @@ import java.util.List;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Reports;
+import kelter.core.diagnosis.symptom.cases.SubsetSpace;
+import kelter.core.diagnosis.symptom.cases.TooManySymptoms;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 
 /**
  * The states of all groups of a machine, weighed by their readings and by what was reported of the
@@ -32,34 +35,38 @@ public final class SymptomPosterior {
 
   private final Tracking tracking;
   private final MachineChances machine;
-  private final CausesBefore causes;
+  private final List<GroupTables> groups;
   private final ReportWeights weights;
   private final double soundFactor;
-  private final double[][] value;
-  private final double[] soundValue;
-  private final double[][] others;
+  private final CausesBefore[] before;
+  private final CausesBehind[] behind;
   private final double total;
+  private LikeliestStates likeliest;
 
   private SymptomPosterior(
-      MachineChances machine, Tracking tracking, CausesBefore causes, ReportWeights weights) {
+      MachineChances machine,
+      Tracking tracking,
+      List<GroupTables> groups,
+      ReportWeights weights,
+      CausesBefore start,
+      CausesBehind end) {
     this.machine = machine;
     this.tracking = tracking;
-    this.causes = causes;
+    this.groups = groups;
     this.weights = weights;
     this.soundFactor = machine.soundFactor();
-    int count = causes.count();
-    this.value = new double[count + 1][];
-    this.soundValue = new double[count + 1];
-    this.others = new double[count][];
-    value[count] = weights.ofMade();
-    soundValue[count] = soundFactor * weights.ofSound();
-    for (int g = count - 1; g >= 0; g--) {
-      value[g] = causes.all(g).transposed(value[g + 1]);
-      soundValue[g] =
-          causes.group(g).healthy() * soundValue[g + 1]
-              + SubsetSpace.dot(causes.faulty(g), value[g + 1]);
+    int count = groups.size();
+    this.before = new CausesBefore[count + 1];
+    before[0] = start;
+    for (int g = 0; g < count; g++) {
+      before[g + 1] = before[g].and(groups.get(g));
     }
-    this.total = soundValue[0];
+    this.behind = new CausesBehind[count + 1];
+    behind[count] = end;
+    for (int g = count - 1; g >= 0; g--) {
+      behind[g] = behind[g + 1].and(groups.get(g));
+    }
+    this.total = behind[0].soundValue();
   }
 
   /**
@@ -79,7 +86,7 @@ public final class SymptomPosterior {
     for (GroupChances group : machine.groups()) {
       groups.add(new GroupTables(group, tracking));
     }
-    return of(machine, tracking, new CausesBefore(groups, tracking.space()));
+    return of(machine, tracking, groups, CausesBefore.none(tracking.space()));
   }
 
   /**
@@ -89,17 +96,19 @@ public final class SymptomPosterior {
    *     places
    */
   public SymptomPosterior with(MachineChances more) {
-    List<GroupTables> groups = new ArrayList<>();
-    for (int g = 0; g < causes.count(); g++) {
-      groups.add(new GroupTables(more.groups().get(g), tracking, causes.group(g).known()));
+    List<GroupTables> all = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      all.add(new GroupTables(more.groups().get(g), tracking, groups.get(g).known()));
     }
-    return of(more, tracking, new CausesBefore(groups, tracking.space()));
+    return of(more, tracking, all, CausesBefore.none(tracking.space()));
   }
 
   private static SymptomPosterior of(
-      MachineChances machine, Tracking tracking, CausesBefore causes) {
+      MachineChances machine, Tracking tracking, List<GroupTables> groups, CausesBefore start) {
     ReportWeights weights = ReportWeights.of(tracking);
-    SymptomPosterior posterior = new SymptomPosterior(machine, tracking, causes, weights);
+    CausesBehind end = CausesBehind.none(weights, machine.soundFactor());
+    SymptomPosterior posterior =
+        new SymptomPosterior(machine, tracking, groups, weights, start, end);
     if (!(posterior.total > 0)) {
       throw new IllegalArgumentException(
           "no state of the machine explains readings and reports: their probability is "
@@ -112,14 +121,13 @@ public final class SymptomPosterior {
   public SymptomPosterior without(int symptom) {
     Tracking rest = tracking.without(symptom);
     if (!tracking.isFolded(symptom)) {
-      return of(machine, rest, causes);
+      return of(machine, rest, groups, before[0]);
     }
-    List<GroupTables> groups = new ArrayList<>();
-    for (int g = 0; g < causes.count(); g++) {
-      boolean fits = rest.space().equals(tracking.space());
-      groups.add(causes.group(g).without(rest, fits ? symptom : Tracking.NONE));
+    List<GroupTables> without = new ArrayList<>();
+    for (GroupTables group : groups) {
+      without.add(group.without(rest, symptom));
     }
-    return of(machine, rest, new CausesBefore(groups, rest.space()));
+    return of(machine, rest, without, CausesBefore.none(rest.space()));
   }
 
   private SymptomPosterior tracking(int symptom) {
@@ -128,63 +136,54 @@ public final class SymptomPosterior {
 
   /** The natural logarithm of the probability of the reports, given the readings. */
   public double logLikelihood() {
-    return Math.log(total / causes.total(soundFactor));
+    return Math.log(total / ofAll());
+  }
+
+  /** The weight of all joint states, whatever they make. */
+  private double ofAll() {
+    double someWrong = 0;
+    for (int g = 0; g < groups.size(); g++) {
+      someWrong = someWrong * groups.get(g).sum() + before[g].sound() * groups.get(g).faultySum();
+    }
+    return someWrong + soundFactor * before[groups.size()].sound();
   }
 
   /** The probability that a group is in a state, whatever the others do. */
   public double marginal(int group, int state) {
-    GroupTables tables = causes.group(group);
+    GroupTables tables = groups.get(group);
     double without =
         state == GroupChances.HEALTHY
-            ? healthyOthers(group)
+            ? before[group].aroundHealthy(behind[group + 1])
             : tables.table(state).dot(others(group));
     return tables.weight(state) * without / total;
   }
 
-  private double healthyOthers(int group) {
-    return causes.sound(group) * soundValue[group + 1]
-        + SubsetSpace.dot(causes.wrong(group), value[group + 1]);
-  }
-
   /** c_g: what all other groups and the reports make of each set that a faulty state makes. */
   private double[] others(int group) {
-    if (others[group] == null) {
-      double[] before = causes.wrong(group);
-      int any = tracking.space().subsets() - 1;
-      double[] value =
-          new IntervalSums(tracking.space(), before, any).transposed(this.value[group + 1]);
-      SubsetSpace.add(causes.sound(group), this.value[group + 1], value);
-      others[group] = value;
-    }
-    return others[group];
+    return before[group].around(behind[group + 1]);
   }
 
   /** How much all other groups and the reports speak for the states of a group. */
   public Lift lift(int group) {
-    double[] most = ofEach(group);
-    double[] least = most.clone();
-    for (int symptom = 1; symptom < most.length; symptom <<= 1) {
-      for (int set = 0; set < most.length; set++) {
-        if ((set & symptom) != 0) {
-          most[set] = Math.max(most[set], most[set ^ symptom]);
-          least[set] = Math.min(least[set], least[set ^ symptom]);
-        }
-      }
-    }
+    WeighedSets sets = new WeighedSets(tracking);
     double logTop = machine.groups().get(group).logTop();
-    return new Lift(causes.group(group), logTop + Math.log(total), most, least);
+    return new Lift(
+        sets.made(machine.groups().get(group)),
+        logTop + Math.log(total),
+        sets.ofSubsets(others(group), Math::max),
+        sets.ofSubsets(others(group), Math::min));
   }
 
   /** How much all other groups and the reports speak for the states of one group. */
   public static final class Lift {
-    private final GroupTables tables;
+    private final int[] made;
     private final double logTotal;
     private final double[] most;
     private final double[] least;
 
     /** The most and the least that is made of any subset of each set. */
-    private Lift(GroupTables tables, double logTotal, double[] most, double[] least) {
-      this.tables = tables;
+    private Lift(int[] made, double logTotal, double[] most, double[] least) {
+      this.made = made;
       this.logTotal = logTotal;
       this.most = most;
       this.least = least;
@@ -197,27 +196,13 @@ public final class SymptomPosterior {
 
     /** The most that they can speak for a state that makes what two others make. */
     public double logMost(int one, int other) {
-      return Math.log(most[made(one, other)]);
+      return Math.log(most[made[one] | made[other]]);
     }
 
     /** The least. */
     public double logLeast(int one, int other) {
-      return Math.log(least[made(one, other)]);
+      return Math.log(least[made[one] | made[other]]);
     }
-
-    private int made(int one, int other) {
-      return tables.table(one).made() | tables.table(other).made();
-    }
-  }
-
-  /** What all others make of each set, over all cases. */
-  private double[] ofEach(int group) {
-    double[] ofEach = new double[tracking.space().subsets()];
-    double[] others = others(group);
-    for (int i = 0; i < others.length; i++) {
-      ofEach[i & ofEach.length - 1] += others[i];
-    }
-    return ofEach;
   }
 
   /**
@@ -227,16 +212,14 @@ public final class SymptomPosterior {
    * @param logBound a bound of their prior times likelihood, as a natural logarithm
    */
   public double leftOut(int group, double logBound) {
-    double most = 0;
-    for (double each : ofEach(group)) {
-      most = Math.max(most, each);
-    }
-    return Math.exp(logBound - machine.groups().get(group).logTop()) * most / total;
+    double[] most = new WeighedSets(tracking).ofSubsets(others(group), Math::max);
+    double logTop = machine.groups().get(group).logTop();
+    return Math.exp(logBound - logTop) * most[most.length - 1] / total;
   }
 
   /** The probability that nothing at all is wrong. */
   public double sound() {
-    return causes.sound(causes.count()) * soundValue[causes.count()] / total;
+    return before[groups.size()].sound() * behind[groups.size()].soundValue() / total;
   }
 
   /** The probability that a symptom is there. */
@@ -259,14 +242,14 @@ public final class SymptomPosterior {
   /** The probability that no group makes a symptom, be it there or not. */
   public double madeByNoGroup(int symptom) {
     SymptomPosterior all = tracking(symptom);
-    double[] notMade = all.weights.notMade(all.tracking.set(symptom));
+    double[] notMade = all.weights.notMade(all.tracking, symptom);
     return all.share(new ReportWeights(notMade, all.weights.ofSound()));
   }
 
   private double share(ReportWeights part) {
-    int end = causes.count();
-    double wrong = SubsetSpace.dot(causes.wrong(end), part.ofMade());
-    return (wrong + causes.sound(end) * soundFactor * part.ofSound()) / total;
+    CausesBefore all = before[groups.size()];
+    double wrong = SubsetSpace.dot(all.wrong(), part.ofMade());
+    return (wrong + all.sound() * soundFactor * part.ofSound()) / total;
   }
 
   /**
@@ -275,7 +258,7 @@ public final class SymptomPosterior {
    * @return for each node its share, 1 in all
    */
   public double[] nodeShares(int group, int state) {
-    return causes.group(group).nodeShares(state, others(group));
+    return groups.get(group).nodeShares(state, others(group));
   }
 
   /**
@@ -284,7 +267,7 @@ public final class SymptomPosterior {
    * @param member 0 for the first fault of the pair, 1 for the second
    */
   public double[] nodeShares(int group, int state, int member) {
-    return causes.group(group).nodeShares(state, member, others(group));
+    return groups.get(group).nodeShares(state, member, others(group));
   }
 
   /**
@@ -294,7 +277,12 @@ public final class SymptomPosterior {
    * @throws IllegalArgumentException if no state is left that explains the reports
    */
   public SymptomPosterior times(double[]... factor) {
-    return of(machine, tracking, new CausesBefore(groups(factor), tracking.space()));
+    List<GroupTables> multiplied = new ArrayList<>();
+    for (int g = 0; g < factor.length; g++) {
+      GroupTables group = groups.get(g);
+      multiplied.add(factor[g] == null ? group : group.times(factor[g]));
+    }
+    return of(machine, tracking, multiplied, before[0]);
   }
 
   /** The weight of all states, prior times likelihood of readings and reports, in its own unit. */
@@ -302,39 +290,29 @@ public final class SymptomPosterior {
     return total;
   }
 
-  /**
-   * The joint states, each counted by a product of one factor for each group.
-   *
-   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
-   */
-  public CountedStates count(double[]... factor) {
-    return count(factor, weights);
+  /** The joint states, to be counted by factors. */
+  public StateCounts counts() {
+    return new StateCounts(this, behind[groups.size()]);
   }
 
   /**
    * The same of what is there where groups make all symptoms and nothing else does, or where
    * nothing at all is wrong: what a repair of the groups puts right. A symptom that something else
    * makes beside a fault is cured by none.
-   *
-   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
    */
-  public CountedStates countMadeByGroups(double[]... factor) {
-    return count(factor, ReportWeights.withoutLeak(tracking));
+  public StateCounts countsMadeByGroups() {
+    return new StateCounts(
+        this, CausesBehind.none(ReportWeights.withoutLeak(tracking), soundFactor));
   }
 
-  private CountedStates count(double[][] factor, ReportWeights counted) {
-    CausesBefore multiplied = new CausesBefore(groups(factor), tracking.space());
-    SymptomPosterior states = new SymptomPosterior(machine, tracking, multiplied, counted);
+  GroupTables group(int group) {
+    return groups.get(group);
+  }
+
+  CountedStates counted(List<GroupTables> multiplied, CausesBehind end) {
+    SymptomPosterior states =
+        new SymptomPosterior(machine, tracking, multiplied, weights, before[0], end);
     return new CountedStates(states, states.total / total);
-  }
-
-  private List<GroupTables> groups(double[][] factor) {
-    List<GroupTables> groups = new ArrayList<>();
-    for (int g = 0; g < factor.length; g++) {
-      GroupTables group = causes.group(g);
-      groups.add(factor[g] == null ? group : group.times(factor[g]));
-    }
-    return groups;
   }
 
   /** The probability of a joint state, one state number for each group. */
@@ -342,7 +320,7 @@ public final class SymptomPosterior {
     double[] made = null;
     double weight = 1;
     for (int g = 0; g < states.length; g++) {
-      GroupTables group = causes.group(g);
+      GroupTables group = groups.get(g);
       weight *= group.weight(states[g]);
       if (states[g] != GroupChances.HEALTHY) {
         double[] own = tracking.space().zero();
@@ -362,6 +340,9 @@ public final class SymptomPosterior {
    * @return states with their probability, the likeliest first; ties in the order of the states
    */
   public List<JointState> likeliest(int count) {
-    return new LikeliestStates(causes, weights, tracking.space(), total).find(count, sound());
+    if (likeliest == null) {
+      likeliest = new LikeliestStates(groups, weights, tracking.space(), total);
+    }
+    return likeliest.find(count, sound());
   }
 }

@@ -15,6 +15,7 @@ import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -208,7 +209,7 @@ class RandomMachinesTest {
       RandomMachine random = new RandomMachine(seed);
       BruteForce all = new BruteForce(random.machine, random.reports);
       double[][] factor = factors(random, seed);
-      CountedStates found = SymptomPosterior.of(random.machine, random.reports).count(factor);
+      CountedStates found = SymptomPosterior.of(random.machine, random.reports).counts().of(factor);
       double mass = 0;
       double ofState = 0;
       for (Map.Entry<List<Integer>, Double> each : all.joint.entrySet()) {
@@ -246,7 +247,7 @@ class RandomMachinesTest {
       // Symptoms that nobody asked for are summed over, and their leak with them.
       Tracking tracking = allTracked(random.reports);
       SymptomPosterior found = SymptomPosterior.of(random.machine, tracking);
-      assertEquals(mass, found.countMadeByGroups(factor).mass(), ROUNDING, "seed " + seed);
+      assertEquals(mass, found.countsMadeByGroups().of(factor).mass(), ROUNDING, "seed " + seed);
     }
   }
 

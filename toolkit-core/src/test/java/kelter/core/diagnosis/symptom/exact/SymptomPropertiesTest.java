@@ -15,6 +15,8 @@ import kelter.core.diagnosis.symptom.Report;
 import kelter.core.diagnosis.symptom.Reports;
 import kelter.core.diagnosis.symptom.StateChances;
 import kelter.core.diagnosis.symptom.WrongReports;
+import kelter.core.diagnosis.symptom.cases.TooManySymptoms;
+import kelter.core.diagnosis.symptom.cases.Tracking;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -278,7 +280,7 @@ class SymptomPropertiesTest {
     Reports reports = reports(5, 7, .02, WRONG);
     SymptomPosterior exact = SymptomPosterior.of(machine, Tracking.of(reports, 12));
     SymptomPosterior folded = SymptomPosterior.of(machine, reports);
-    assertEquals(8, Tracking.of(reports, Tracking.USUAL).space().bits());
+    assertEquals(8, Tracking.of(reports, Tracking.USUAL).weighed().size());
     for (int g = 0; g < 4; g++) {
       for (int x = 0; x < 5; x++) {
         assertEquals(exact.marginal(g, x), folded.marginal(g, x), .005, g + "." + x);
@@ -292,7 +294,7 @@ class SymptomPropertiesTest {
     WrongReports sure = new WrongReports(.03, 0, .05);
     MachineChances machine = noisy(5, 3, 4, .6);
     Reports reports = reports(2, 2, .02, sure);
-    assertEquals(2, Tracking.of(reports, Tracking.USUAL).space().bits());
+    assertEquals(2, Tracking.of(reports, Tracking.USUAL).weighed().size());
     BruteForce expected = new BruteForce(noisy(5, 3, 4, .6), reports);
     SymptomPosterior found = SymptomPosterior.of(machine, reports);
     assertEquals(expected.marginal(1, 2), found.marginal(1, 2), ROUNDING);
@@ -311,8 +313,8 @@ class SymptomPropertiesTest {
     Reports asked = new Reports(symptoms, reports);
     MachineChances machine = noisy(8, 3, 7, .6);
     Tracking folded = Tracking.of(asked, 3);
-    assertEquals(new SubsetSpace(3, 2), folded.space());
-    assertEquals(new SubsetSpace(7, 1), Tracking.of(asked, 7).space());
+    assertEquals(List.of(0, 1, 2), folded.weighed());
+    assertEquals(List.of(0, 1, 2, 3, 4, 5, 6), Tracking.of(asked, 7).weighed());
     assertSame(
         machine,
         SymptomPosterior.of(machine, Tracking.of(asked, 7)),

@@ -1,4 +1,4 @@
-package kelter.core.diagnosis.symptom.exact;
+package kelter.core.diagnosis.symptom.cases;
 
 /** More symptoms are reported as there than can be weighed together. */
 public final class TooManySymptoms extends RuntimeException {
