@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.Models;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.KindFile;
 import kelter.core.job.Appliance;
@@ -62,17 +63,12 @@ final class Calls {
     List<Workshop> moved = new ArrayList<>();
     for (int world = 0; world < worlds; world++) {
       RandomGenerator ofWorld = new SplittableRandom(seed + 7919L * (world + 1));
-      moved.add(
-          Workshop.of(
-              ServiceLoader.load(CalculationModule.class),
-              Shop.UNKNOWN,
-              vocabulary -> {
-                List<Kind> kinds = new ArrayList<>();
-                for (String id : KindFile.shipped()) {
-                  kinds.add(MovedKind.of(KindFile.shipped(id, vocabulary).orElseThrow(), ofWorld));
-                }
-                return kinds;
-              }));
+      Workshop modules = Workshop.of(ServiceLoader.load(CalculationModule.class));
+      List<Kind> kinds = new ArrayList<>();
+      for (String id : KindFile.shipped()) {
+        kinds.add(MovedKind.of(KindFile.shipped(id, modules.vocabulary()).orElseThrow(), ofWorld));
+      }
+      moved.add(modules.in(Shop.UNKNOWN.with(Optional.empty(), List.of(), Models.NONE, kinds)));
     }
     return new Calls(seed, moved);
   }

@@ -73,6 +73,7 @@ final class MovedKind {
         share,
         cause.split(),
         cause.mend(),
+        cause.several(),
         cause.wear(),
         moved(cause.symptoms()));
   }
