@@ -15,6 +15,7 @@ module kelter.cli {
   requires jakarta.inject;
   requires kelter.core;
   requires org.apache.commons.cli;
+  requires org.jline.reader;
 
   uses CalculationModule;
 

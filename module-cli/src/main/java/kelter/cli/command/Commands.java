@@ -11,6 +11,7 @@ final class Commands {
   /** The names, in the order in which a job goes through them. */
   static final List<String> NAMES =
       List.of(
+          "bench",
           "new",
           "check",
           "diagnose",
@@ -42,6 +43,7 @@ final class Commands {
   /** The command of this name, one of {@link #NAMES}. */
   static Command named(String name) {
     return switch (name) {
+      case "bench" -> new BenchCommand();
       case "new" -> new NewCommand();
       case "check" -> new CheckCommand();
       case "diagnose" -> new DiagnoseCommand();

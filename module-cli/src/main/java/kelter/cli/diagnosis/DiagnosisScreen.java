@@ -12,6 +12,7 @@ import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
+import kelter.core.session.NextStep;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.workshop.Case;
 

@@ -21,6 +21,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.job.Job;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.session.NextStep;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.Case;

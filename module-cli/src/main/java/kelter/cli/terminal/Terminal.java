@@ -1,8 +1,10 @@
 package kelter.cli.terminal;
 
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
@@ -49,6 +51,7 @@ public final class Terminal {
   private final boolean colour;
   private final boolean live;
   private final int width;
+  private LineSource lines;
   private UnaryOperator<String> marketWords = UnaryOperator.identity();
 
   /** The output of the process, which knows why it failed; empty of any other. */
@@ -159,6 +162,51 @@ public final class Terminal {
    */
   public void printJson(String json) {
     write(out, HarmlessText.inJson(json), StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Takes lines from elsewhere than the terminal of the process.
+   *
+   * @param source where they come from
+   */
+  public void readFrom(LineSource source) {
+    lines = source;
+  }
+
+  /**
+   * Waits for a line that somebody types, or that comes from a file or a pipe.
+   *
+   * @param prompt what stands before it
+   * @return the line without its end; empty if there are no more
+   */
+  public Optional<String> read(String prompt) {
+    if (lines == null) {
+      lines = live ? edited() : piped();
+    }
+    return lines.line(prompt);
+  }
+
+  private LineSource edited() {
+    try {
+      return EditedLines.ofProcess();
+    } catch (IOException noTerminal) {
+      return piped();
+    }
+  }
+
+  /** Lines of a pipe, each shown behind its prompt as it would stand on a terminal. */
+  private LineSource piped() {
+    BufferedReader reader =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    return prompt -> {
+      try {
+        Optional<String> line = Optional.ofNullable(reader.readLine());
+        print(prompt + line.orElse("") + "\n");
+        return line;
+      } catch (IOException unreadable) {
+        return Optional.empty();
+      }
+    };
   }
 
   /**

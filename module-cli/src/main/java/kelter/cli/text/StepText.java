@@ -64,7 +64,7 @@ public final class StepText {
     return line + MORE;
   }
 
-  private static String firstSentence(String text) {
+  public static String firstSentence(String text) {
     int stop = text.indexOf(". ");
     return stop < 0 ? text : text.substring(0, stop + 1);
   }

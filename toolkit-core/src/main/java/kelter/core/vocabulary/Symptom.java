@@ -37,7 +37,7 @@ public record Symptom(
   public record Misreports(double falseYes, double falseNo, double yesWhenMasked) {
 
     /** What nobody overlooks or mistakes; from memory. */
-    public static final Misreports PLAIN = new Misreports(0.02, 0.05, 0.05);
+    public static final Misreports PLAIN = new Misreports(0.005, 0.05, 0.05);
 
     /** What has to be compared with how it was, or looked for; from memory. */
     public static final Misreports SUBTLE = new Misreports(0.05, 0.2, 0.05);

@@ -1,7 +1,8 @@
-package kelter.cli.diagnosis;
+package kelter.core.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
@@ -13,7 +14,7 @@ import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.Case;
 
 /** The one thing that decides next: a question to the owner, a reading, or work. */
-sealed interface NextStep {
+public sealed interface NextStep {
 
   /** What a question to the owner takes, in min; common practice, no source. */
   double ASKING = 1;
@@ -45,16 +46,34 @@ sealed interface NextStep {
    */
   record Mend(Optional<Diagnosis.PlanStep> first) implements NextStep {}
 
-  /** Decides what comes next for a job. */
+  /**
+   * Decides what comes next for a job.
+   *
+   * @param machine the case
+   * @return what comes next
+   */
   static NextStep of(Case machine) {
+    return of(machine, Set.of());
+  }
+
+  /**
+   * Decides what comes next for a job in which some things cannot be answered or read.
+   *
+   * @param machine the case
+   * @param aside the ids of symptoms that nobody can tell, and {@code component.observable} of what
+   *     cannot be read
+   * @return what comes next
+   */
+  static NextStep of(Case machine, Set<String> aside) {
     Diagnosis diagnosis = machine.diagnosis();
-    Optional<NextStep> again = again(machine, diagnosis);
+    Optional<NextStep> again = again(machine, diagnosis, aside);
     if (again.isPresent()) {
       return again.get();
     }
-    List<Diagnosis.NextMeasurement> next = diagnosis.next();
+    List<Diagnosis.NextMeasurement> next =
+        diagnosis.next().stream().filter(each -> !aside.contains(each.question().key())).toList();
     if (!diagnosis.basis().enough()) {
-      Optional<Symptom> asked = asked(diagnosis);
+      Optional<Symptom> asked = asked(diagnosis, next, aside);
       if (asked.isPresent()) {
         return new Ask(asked.get(), next.stream().findFirst());
       }
@@ -66,20 +85,21 @@ sealed interface NextStep {
   }
 
   /** The question that tells most, if it tells more for its time than the best reading. */
-  private static Optional<Symptom> asked(Diagnosis diagnosis) {
-    List<Diagnosis.NextMeasurement> next = diagnosis.next();
+  private static Optional<Symptom> asked(
+      Diagnosis diagnosis, List<Diagnosis.NextMeasurement> next, Set<String> aside) {
     double reading = next.isEmpty() ? 0 : next.get(0).bits() / next.get(0).minutes();
     return diagnosis.ask().stream()
+        .filter(question -> !aside.contains(question.symptom().id()))
         .findFirst()
         .filter(asked -> asked.bits() >= WORTH_ASKING && asked.bits() / ASKING > reading)
         .map(Diagnosis.NextQuestion::symptom);
   }
 
   /** A reading of the job that does not fit, or whose instrument was too coarse. */
-  private static Optional<NextStep> again(Case machine, Diagnosis diagnosis) {
+  private static Optional<NextStep> again(Case machine, Diagnosis diagnosis, Set<String> aside) {
     String key = doubtful(diagnosis);
     int dot = key.indexOf('.');
-    if (dot < 0) {
+    if (dot < 0 || aside.contains(key)) {
       return Optional.empty();
     }
     Optional<Component> component = machine.job().appliance().component(key.substring(0, dot));
@@ -118,7 +138,12 @@ sealed interface NextStep {
     };
   }
 
-  /** Whether nothing is opened or measured, so that the step may say to watch the machine run. */
+  /**
+   * Whether nothing is opened or measured, so that the step may say to watch the machine run.
+   *
+   * @param question what is looked at
+   * @return true if it is
+   */
   static boolean isOnlyLookedAt(Question question) {
     return question.observable().procedure().hazard() == Hazard.NONE;
   }

@@ -1,0 +1,189 @@
+package kelter.cli.bench;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.Layout;
+import kelter.cli.text.StepText;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Question;
+import kelter.core.quantity.Quantity;
+import kelter.core.safety.Caution;
+import kelter.core.session.Prompt;
+import kelter.core.session.Reply;
+import kelter.core.session.Session;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Procedure;
+
+/** What a led case says: where it stands, and what is asked. */
+public final class BenchText {
+
+  /** What stands before what is typed. */
+  public static final String SIGN = "> ";
+
+  private static final int STATES = 3;
+  private static final double WORTH_TELLING = 0.02;
+
+  private final Terminal terminal;
+
+  /**
+   * A face of a session.
+   *
+   * @param terminal where it is shown
+   */
+  public BenchText(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  /** Says what can be done. */
+  public void opening() {
+    print(new Layout(terminal).line("Type ? for help, undo to take back, done to leave."));
+  }
+
+  /**
+   * Says where it is kept and how to go on.
+   *
+   * @param kept the file of the job
+   */
+  public void closing(Path kept) {
+    print(
+        new Layout(terminal)
+            .line("Kept in " + kept + ". Go on with: kelter bench " + kept)
+            .line("All of it: kelter diagnose --full " + kept));
+  }
+
+  /**
+   * Says what came of a line.
+   *
+   * @param reply what came of it
+   */
+  public void told(Reply reply) {
+    Layout layout = new Layout(terminal);
+    reply
+        .told()
+        .forEach(line -> layout.hanging(line.startsWith("  ") ? "    " : "  ", line.strip()));
+    print(layout);
+  }
+
+  /**
+   * Says where the case stands and what is asked.
+   *
+   * @param session the session
+   */
+  public void prompt(Session session) {
+    Layout layout = new Layout(terminal);
+    Prompt prompt = session.prompt();
+    if (session.isBegun()) {
+      terminal.speakAsIn(session.machine().market());
+    }
+    if (prompt instanceof Prompt.KindOfMachine) {
+      layout.blank().line("What kind of machine is it?");
+    } else if (prompt instanceof Prompt.Age) {
+      layout.blank().line("How old is it, in years? (Enter if nobody knows)");
+    } else if (prompt instanceof Prompt.Said) {
+      layout.blank().line("What does the owner say?");
+    } else if (prompt instanceof Prompt.Heed heed) {
+      layout.blank().hanging("! ", terminal.attention(heed.caution().text()));
+      layout.line("Type ok once that is done.");
+    } else if (prompt instanceof Prompt.Ask ask) {
+      standing(session, layout);
+      layout.hanging("Ask: ", ask.symptom().question() + " (y, n, s)");
+    } else if (prompt instanceof Prompt.Measure measure) {
+      standing(session, layout);
+      measure(measure, layout);
+    } else if (prompt instanceof Prompt.Enough enough) {
+      standing(session, layout);
+      enough(enough, layout);
+    }
+    print(layout);
+  }
+
+  private void standing(Session session, Layout layout) {
+    Diagnosis diagnosis = session.machine().diagnosis();
+    List<String> told = new ArrayList<>();
+    for (Diagnosis.FaultProbability each : diagnosis.faults()) {
+      if (told.size() < STATES && each.probability() >= WORTH_TELLING) {
+        told.add(percent(each.probability()) + " " + each.fault().title());
+      }
+    }
+    if (diagnosis.healthy() >= WORTH_TELLING) {
+      told.add(percent(diagnosis.healthy()) + " nothing wrong");
+    }
+    layout.blank().hanging("So far: ", String.join("; ", told) + ".");
+  }
+
+  private static String percent(double probability) {
+    return Figures.percent(probability).replace(' ', '\u00a0');
+  }
+
+  private void measure(Prompt.Measure measure, Layout layout) {
+    Question question = measure.question();
+    Observable observable = question.observable();
+    Procedure procedure = observable.procedure();
+    if (!measure.why().isEmpty()) {
+      layout.line(StepText.sentence(measure.why()) + ".");
+    }
+    layout.hanging(
+        "Read: ",
+        question.component().replace('-', ' ')
+            + ": "
+            + observable.title()
+            + conditions(question)
+            + ". About "
+            + Math.round(measure.minutes())
+            + "\u00a0min, "
+            + procedure.hazard().word()
+            + ".");
+    layout.hanging("      ", procedure.text());
+    for (Caution caution : procedure.cautions()) {
+      layout.hanging("    ! ", terminal.attention(StepText.firstSentence(caution.text())));
+    }
+    layout.hanging("      ", answers(observable));
+  }
+
+  private static String conditions(Question question) {
+    List<String> told = new ArrayList<>();
+    question
+        .conditions()
+        .figures()
+        .forEach((word, figure) -> told.add(word.replace('-', ' ') + " " + shown(figure)));
+    return told.isEmpty() ? "" : " (at " + String.join(", ", told) + ")";
+  }
+
+  private static String shown(Quantity figure) {
+    return figure.display();
+  }
+
+  private static String answers(Observable observable) {
+    return switch (observable.type()) {
+      case YES_NO -> "(y, n; skip)";
+      case GRADE -> "(" + String.join(", ", observable.grades()) + "; skip)";
+      case QUANTITY ->
+          "(a value in " + observable.kind().unit().symbol() + " or another unit; OL; skip)";
+    };
+  }
+
+  private void enough(Prompt.Enough enough, Layout layout) {
+    layout.line("You know enough: another reading would not change what you do.");
+    if (enough.first().isEmpty()) {
+      layout.line("No work is likely enough to be worth it.");
+      return;
+    }
+    Diagnosis.PlanStep step = enough.first().get();
+    layout.hanging(
+        "Do first: ",
+        "%s: %s. Chance of a cure %s; about %s\u00a0min."
+            .formatted(
+                step.remedy().component().replace('-', ' '),
+                step.remedy().title(),
+                percent(step.probabilityOfCure()),
+                Math.round(step.remedy().minutes())));
+    layout.line("Enter another reading as WORDS = READING, or done.");
+  }
+
+  private void print(Layout layout) {
+    terminal.print(layout.toString());
+  }
+}

@@ -1,0 +1,172 @@
+package kelter.cli.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import kelter.cli.wiring.Found;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.file.json.Json;
+import kelter.core.session.Prompt;
+import kelter.core.session.Reply;
+import kelter.core.session.Session;
+import kelter.core.workshop.Workshop;
+import org.junit.jupiter.api.Test;
+
+/** Cases that are led from the call to the fault; machines and readings are made up. */
+class LedCaseTest {
+
+  private static final Workshop WORKSHOP = Workshop.of(Found.usual().modules());
+  private static final int MOST_ANSWERS = 8;
+  private static final int MOST_KEYS = 60;
+
+  private static Session begin(String... lines) {
+    Session session = Session.begin(WORKSHOP, "2026-11-29", kind -> kind + "-1");
+    for (String line : lines) {
+      session = after(session, line);
+    }
+    return session;
+  }
+
+  private static Session after(Session session, String line) {
+    Reply reply = session.answer(line);
+    assertNotEquals(session, reply.session(), line + ": " + reply.told());
+    return reply.session();
+  }
+
+  private static String best(Session session) {
+    List<Diagnosis.FaultProbability> faults = session.machine().diagnosis().faults();
+    return faults.get(0).fault().key();
+  }
+
+  /** Answers what is asked by what is known of the machine, and leaves out what is not. */
+  private static Session led(Session begun, Map<String, String> known) {
+    Session session = begun;
+    for (int answers = 0; answers < MOST_ANSWERS; answers++) {
+      Prompt prompt = session.prompt();
+      if (prompt instanceof Prompt.Enough) {
+        return session;
+      }
+      String line = "skip";
+      if (prompt instanceof Prompt.Ask ask) {
+        line = known.getOrDefault(ask.symptom().id(), "n");
+      } else if (prompt instanceof Prompt.Measure measure) {
+        line = known.getOrDefault(measure.question().key(), "skip");
+      } else if (prompt instanceof Prompt.Heed) {
+        line = "ok";
+      }
+      session = after(session, line);
+    }
+    return session;
+  }
+
+  @Test
+  void aWasherThatDrainsSlowly() {
+    Session end =
+        led(
+            begin("washing", "7", "It takes ages to drain"),
+            Map.of(
+                "drains-slowly", "y",
+                "shows-drain", "y",
+                "water-left", "y",
+                "does-not-spin", "s",
+                "drain-pump.noise", "usual",
+                "drain-pump.strainer", "clogged",
+                "drain-pump.debris", "none"));
+    assertEquals("drain-pump.strainer-clogged", best(end));
+  }
+
+  @Test
+  void aWashingMachineThatStaysCold() {
+    Session end =
+        led(
+            begin("washing", "9", "The wash comes out cold"),
+            Map.of(
+                "stays-cold", "y",
+                "shows-heat", "y",
+                "drain-pump.noise", "usual",
+                "heater.warming-rate", "0 K/min",
+                "heater.resistance", "OL",
+                "thermal-cut-out.resistance", "0.1 ohm"));
+    assertEquals("heater.open", best(end));
+    assertInstanceOf(Prompt.Enough.class, end.prompt());
+  }
+
+  @Test
+  void aBoilerThatTrips() {
+    Session end =
+        led(
+            begin("water-boiler", "9", "The RCD trips when it heats"),
+            Map.of(
+                "trips-rcd", "y",
+                "heater.insulation-resistance", "40 kOhm",
+                "heater.sheath-damaged", "n",
+                "supply-cord.insulation-resistance", "40 kOhm"));
+    assertTrue(List.of("heater.leaking", "heater.sheath-split").contains(best(end)), best(end));
+  }
+
+  @Test
+  void aCallTakesFewKeys() {
+    String[] call = {"washing", "9", "", "y"};
+    int keys = String.join("\n", call).length() + 1;
+    assertTrue(keys < MOST_KEYS, "" + keys);
+    Session session = begin("washing", "9", "skip");
+    assertFalse(session.prompt() instanceof Prompt.KindOfMachine);
+  }
+
+  @Test
+  void everyAnswerIsTakenBack() {
+    Session begun = begin("dryer", "6", "skip");
+    Session told = begun;
+    Json.Obj before = begun.content();
+    for (int answers = 0; answers < MOST_ANSWERS; answers++) {
+      String line = told.prompt() instanceof Prompt.Ask ? "y" : "skip";
+      told = after(told, told.prompt() instanceof Prompt.Heed ? "ok" : line);
+    }
+    for (int answers = 0; answers < MOST_ANSWERS; answers++) {
+      told = after(told, "undo");
+    }
+    assertSame(begun, told);
+    assertEquals(before, told.content());
+  }
+
+  @Test
+  void whatCannotBeIsAskedAgain() {
+    Session session = begin("water-boiler", "3", "skip");
+    Reply reply = session.answer("heater resistance = 26 kg");
+    assertSame(session, reply.session());
+    assertTrue(reply.told().get(0).contains("kg"), reply.told().toString());
+    Reply unknown = session.answer("flux capacitor = 3 V");
+    assertTrue(unknown.told().get(0).contains("Nothing here is called"), unknown.told().toString());
+    Reply several = Session.begin(WORKSHOP, "2026-11-29", kind -> kind).answer("boiler");
+    assertTrue(several.told().get(0).startsWith("Which: "), several.told().toString());
+  }
+
+  @Test
+  void ordersDoNotChangeTheCase() {
+    Session session = begin("dryer", "6", "It gets far too hot");
+    for (String order : List.of("list", "why", "what if leaks", "?", "help")) {
+      Reply reply = session.answer(order);
+      assertSame(session, reply.session(), order);
+      assertFalse(reply.told().isEmpty(), order);
+    }
+    assertTrue(session.answer("done").ended());
+    Session noted = after(session, "note the door squeaks");
+    assertTrue(noted.content().toString().contains("the door squeaks"));
+    assertSame(session, after(noted, "undo"));
+  }
+
+  /** Words of the owner are asked for, never taken as answers. */
+  @Test
+  void wordsOfTheOwnerAreAskedFor() {
+    Session session = begin("dryer", "6", "It gets far too hot");
+    assertEquals(List.of(), session.machine().job().complaint().symptoms());
+    Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, session.prompt());
+    assertEquals("too-hot", asked.symptom().id());
+  }
+}

@@ -1,0 +1,327 @@
+package kelter.core.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.catalogue.Kind;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Fault;
+import kelter.core.file.json.Json;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+import kelter.core.quantity.Nearest;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.OwnersWords;
+import kelter.core.vocabulary.Symptom;
+
+/** One line that was typed in a session. */
+final class Answering {
+
+  private static final String UNDO = "undo";
+  private static final int TOLD = 5;
+
+  private static final Map<String, String> ANSWERS =
+      Map.of(
+          "y",
+          "yes",
+          "yes",
+          "yes",
+          "n",
+          "no",
+          "no",
+          "no",
+          "s",
+          "sometimes",
+          "sometimes",
+          "sometimes");
+
+  private final Session session;
+  private final String line;
+  private final String word;
+
+  Answering(Session session, String line) {
+    this.session = session;
+    this.line = line;
+    this.word = line.toLowerCase(Locale.ROOT);
+  }
+
+  Reply reply() {
+    if (word.equals(UNDO)) {
+      return session
+          .before()
+          .map(before -> Reply.to(before, "Taken back."))
+          .orElseGet(() -> Reply.to(session, "There is nothing to take back."));
+    }
+    if (word.equals("done")) {
+      return new Reply(session, List.of(), true);
+    }
+    if (word.equals("?") || word.equals("help")) {
+      return new Reply(session, Help.of(session.prompt()), false);
+    }
+    if (session.isBegun()) {
+      Optional<Reply> order = order();
+      if (order.isPresent()) {
+        return order.get();
+      }
+    }
+    try {
+      return answer(session.prompt());
+    } catch (InputException mistakes) {
+      return Reply.to(session, told(mistakes.problems().get(0)));
+    }
+  }
+
+  private static String told(Problem problem) {
+    return problem.remedy().isEmpty()
+        ? problem.what() + "."
+        : problem.what() + "; " + problem.remedy() + ".";
+  }
+
+  /** What is ordered whatever is asked. */
+  private Optional<Reply> order() {
+    if (word.equals("list")) {
+      return Optional.of(new Reply(session, list(), false));
+    }
+    if (word.equals("why")) {
+      return Optional.of(new Reply(session, why(), false));
+    }
+    if (word.startsWith("note ")) {
+      return Optional.of(kept("x-notes", line.substring("note ".length()), "Noted."));
+    }
+    if (word.startsWith("did ")) {
+      return Optional.of(kept("x-work-done", line.substring("did ".length()), "Noted as done."));
+    }
+    if (word.startsWith("what if ")) {
+      return Optional.of(whatIf(line.substring("what if ".length())));
+    }
+    return Optional.empty();
+  }
+
+  private Reply kept(String member, String text, String told) {
+    List<Json> all = new ArrayList<>();
+    if (session.content().members().get(member) instanceof Json.Arr array) {
+      all.addAll(array.items());
+    }
+    all.add(new Json.Str(text.strip()));
+    return Reply.to(session.saying(session.content().with(member, new Json.Arr(all))), told);
+  }
+
+  private Reply whatIf(String told) {
+    Reply tried = new Answering(session, told).said();
+    if (tried.session() == session) {
+      return tried;
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("Now: " + Standing.of(session.machine().diagnosis()));
+    lines.add("Then: " + Standing.of(tried.session().machine().diagnosis()));
+    return new Reply(session, lines, false);
+  }
+
+  /** What is said of its own accord: a symptom, or a reading as {@code words = reading}. */
+  private Reply said() {
+    try {
+      int equals = line.indexOf('=');
+      if (equals > 0) {
+        return named(line.substring(0, equals).strip(), line.substring(equals + 1).strip());
+      }
+      List<Symptom> meant = Words.symptoms(line, session.machine());
+      return meant.size() == 1
+          ? reported(meant.get(0), "yes")
+          : Reply.to(session, "'" + line + "' is neither a symptom nor 'part reading = value'.");
+    } catch (InputException mistakes) {
+      return Reply.to(session, told(mistakes.problems().get(0)));
+    }
+  }
+
+  private Reply answer(Prompt prompt) {
+    if (prompt instanceof Prompt.KindOfMachine) {
+      return kind();
+    }
+    if (prompt instanceof Prompt.Age) {
+      return age();
+    }
+    if (prompt instanceof Prompt.Said) {
+      return ownersWords();
+    }
+    if (prompt instanceof Prompt.Heed heed) {
+      return word.equals("ok") || word.equals("y") || word.equals("yes")
+          ? Reply.to(session.heeding(heed.caution()))
+          : Reply.to(session, "Type ok once that is done.");
+    }
+    if (line.indexOf('=') > 0) {
+      return said();
+    }
+    if (prompt instanceof Prompt.Ask ask) {
+      return symptom(ask.symptom());
+    }
+    if (prompt instanceof Prompt.Measure measure) {
+      return measured(measure);
+    }
+    return said();
+  }
+
+  private Reply kind() {
+    List<Kind> meant = session.workshop().kinds().meant(line);
+    if (meant.size() > 1) {
+      return Reply.to(session, "Which: " + String.join(", ", ids(meant)) + "?");
+    }
+    if (meant.isEmpty()) {
+      Map<String, String> names = session.workshop().kinds().names();
+      return Reply.to(
+          session,
+          Nearest.of(word, names.keySet())
+              .map(near -> "Not known. Is it a " + names.get(near) + "?")
+              .orElse("Known: " + String.join(", ", session.workshop().kinds().ids()) + "."));
+    }
+    String id = meant.get(0).id();
+    Json.Obj appliance = new Json.Obj(Map.of("kind", new Json.Str(id)));
+    return Reply.to(
+        session.saying(
+            session
+                .content()
+                .with("id", new Json.Str(session.idOf().apply(id)))
+                .with("appliance", appliance)));
+  }
+
+  private static List<String> ids(List<Kind> kinds) {
+    return kinds.stream().map(Kind::id).toList();
+  }
+
+  private Reply age() {
+    if (isSkipped()) {
+      return Reply.to(session.without(List.of(Session.AGE)));
+    }
+    String age = line.matches("[0-9]+([.,][0-9]+)?") ? line + " a" : line;
+    Json.Obj appliance =
+        ((Json.Obj) session.content().members().get("appliance")).with("age", new Json.Str(age));
+    return checked(session.saying(session.content().with("appliance", appliance)));
+  }
+
+  private Reply ownersWords() {
+    if (isSkipped()) {
+      return Reply.to(session.without(List.of(Session.SAID)));
+    }
+    Json said = new Json.Obj(Map.of("said", new Json.Str(line)));
+    return checked(session.saying(session.content().with("complaint", said)));
+  }
+
+  /** Whether the session is still a job; if not, its mistakes are thrown. */
+  private static Reply checked(Session next) {
+    next.machine();
+    return Reply.to(next);
+  }
+
+  private boolean isSkipped() {
+    return line.isEmpty() || word.equals("skip") || word.equals("-");
+  }
+
+  private Reply symptom(Symptom symptom) {
+    if (isSkipped()) {
+      return Reply.to(session.without(List.of(symptom.id())));
+    }
+    String answer = ANSWERS.get(word);
+    return answer == null ? said() : reported(symptom, answer);
+  }
+
+  private Reply reported(Symptom symptom, String answer) {
+    Json.Obj symptoms =
+        session.content().members().get("symptoms") instanceof Json.Obj told
+            ? told
+            : new Json.Obj(Map.of());
+    return checked(
+        session.saying(
+            session.content().with("symptoms", symptoms.with(symptom.id(), new Json.Str(answer)))));
+  }
+
+  private Reply measured(Prompt.Measure measure) {
+    String component = measure.question().component();
+    if (isSkipped()) {
+      return Reply.to(session.without(List.of(measure.question().key())));
+    }
+    if (word.replace("'", "").matches("can ?(no)?t reach")) {
+      return Reply.to(session.without(session.allOf(component)));
+    }
+    return reading(component, measure.question().observable(), line);
+  }
+
+  private Reply reading(String component, Observable observable, String told) {
+    String text =
+        observable.type() == Observable.Type.YES_NO
+            ? ANSWERS.getOrDefault(told.toLowerCase(Locale.ROOT), told)
+            : told;
+    Json reading =
+        new Json.Obj(Map.of())
+            .with("of", new Json.Str(component))
+            .with("observable", new Json.Str(observable.id()))
+            .with("reading", new Json.Str(text));
+    List<Json> all = new ArrayList<>();
+    if (session.content().members().get("measurements") instanceof Json.Arr array) {
+      all.addAll(array.items());
+    }
+    all.add(reading);
+    return checked(session.saying(session.content().with("measurements", new Json.Arr(all))));
+  }
+
+  /** A reading of something else than what is asked, or an answer about a symptom. */
+  private Reply named(String words, String told) {
+    List<Words.Readable> readable = Words.readable(words, session.machine());
+    if (readable.size() == 1) {
+      return reading(readable.get(0).component(), readable.get(0).observable(), told);
+    }
+    List<Symptom> symptoms = OwnersWords.meant(words, session.machine().vocabulary().symptoms());
+    String answer = ANSWERS.get(told.toLowerCase(Locale.ROOT));
+    if (readable.isEmpty() && symptoms.size() == 1 && answer != null) {
+      return reported(symptoms.get(0), answer);
+    }
+    List<String> near = readable.stream().map(Words.Readable::key).limit(TOLD).toList();
+    return Reply.to(
+        session,
+        readable.isEmpty()
+            ? "Nothing here is called '" + words + "'."
+            : "Which: " + String.join(", ", near) + "?");
+  }
+
+  private List<String> list() {
+    List<String> told = new ArrayList<>();
+    for (Diagnosis.NextMeasurement next : session.machine().diagnosis().next()) {
+      if (told.size() < TOLD) {
+        told.add(
+            "%s: %s (%s min, %s)"
+                .formatted(
+                    next.question().component(),
+                    next.question().observable().title(),
+                    Math.round(next.minutes()),
+                    next.question().observable().procedure().hazard().word()));
+      }
+    }
+    return told.isEmpty() ? List.of("Nothing more to read.") : told;
+  }
+
+  private List<String> why() {
+    List<Diagnosis.FaultProbability> faults = session.machine().diagnosis().faults();
+    if (faults.isEmpty()) {
+      return List.of("Nothing is known yet.");
+    }
+    Fault fault = faults.get(0).fault();
+    List<String> told = new ArrayList<>();
+    told.add(fault.title() + ":");
+    for (Diagnosis.RankedState state : session.machine().diagnosis().ranking()) {
+      if (state.faults().stream().anyMatch(each -> each.fault().key().equals(fault.key()))) {
+        for (Diagnosis.Evidence each : state.evidence()) {
+          told.add(sign(each.bits()) + " " + each.component() + ": " + each.shown());
+        }
+        for (Diagnosis.ReportEvidence each : state.reports()) {
+          told.add(sign(each.bits()) + " " + each.symptom().title() + ": " + each.answer().id());
+        }
+        break;
+      }
+    }
+    return told;
+  }
+
+  private static String sign(double bits) {
+    return bits > 0.05 ? "  for" : bits < -0.05 ? "  against" : "  neither";
+  }
+}

@@ -1,0 +1,243 @@
+package kelter.core.session;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import kelter.core.catalogue.Kind;
+import kelter.core.file.json.Json;
+import kelter.core.job.SymptomReport;
+import kelter.core.problem.InputException;
+import kelter.core.safety.Caution;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.OwnersWords;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.workshop.Case;
+import kelter.core.workshop.Workshop;
+
+/**
+ * A case that is led from the call on: it asks, somebody answers, and what is asked next follows.
+ * It never changes; an answer makes the next session, which knows the one before. All that was said
+ * stands in its content, which is that of a job file, so that whoever keeps it after each answer
+ * loses nothing.
+ */
+public final class Session {
+
+  static final String AGE = "age";
+  static final String SAID = "said";
+
+  private final Workshop workshop;
+  private final UnaryOperator<String> idOf;
+  private final Json.Obj content;
+
+  /** What nobody can tell or read, by symptom, {@code component.observable} or step of the call. */
+  private final Set<String> aside;
+
+  private final Set<String> heeded;
+  private final Optional<Session> before;
+  private Case machine;
+  private Prompt prompt;
+
+  private Session(
+      Workshop workshop,
+      UnaryOperator<String> idOf,
+      Json.Obj content,
+      Set<String> aside,
+      Set<String> heeded,
+      Optional<Session> before) {
+    this.workshop = workshop;
+    this.idOf = idOf;
+    this.content = content;
+    this.aside = Set.copyOf(aside);
+    this.heeded = Set.copyOf(heeded);
+    this.before = before;
+  }
+
+  /**
+   * Begins a new job.
+   *
+   * @param workshop the workshop
+   * @param date the day of the call, {@code yyyy-mm-dd}
+   * @param idOf the id of the job by the id of the kind of machine
+   * @return a session that asks for the kind of machine
+   */
+  public static Session begin(Workshop workshop, String date, UnaryOperator<String> idOf) {
+    Json.Obj content =
+        new Json.Obj(Map.of())
+            .with("format", new Json.Str("kelter-job/2"))
+            .with("id", new Json.Str("job"))
+            .with("date", new Json.Str(date));
+    return new Session(workshop, idOf, content, Set.of(), Set.of(), Optional.empty());
+  }
+
+  /**
+   * Goes on with a job. Age and words of the owner are not asked for again.
+   *
+   * @param workshop the workshop
+   * @param content the content of its file
+   * @return a session that asks what decides next
+   * @throws InputException with every mistake of the content
+   */
+  public static Session of(Workshop workshop, Json.Obj content) {
+    Session session =
+        new Session(
+            workshop,
+            UnaryOperator.identity(),
+            content,
+            Set.of(AGE, SAID),
+            Set.of(),
+            Optional.empty());
+    session.machine();
+    return session;
+  }
+
+  /**
+   * What stands in the job.
+   *
+   * @return the content of its file; not yet a job until the kind of machine was told
+   */
+  public Json.Obj content() {
+    return content;
+  }
+
+  /**
+   * Whether there is a job to keep.
+   *
+   * @return true once the kind of machine was told
+   */
+  public boolean isBegun() {
+    return content.members().containsKey("appliance");
+  }
+
+  /**
+   * The case as it stands.
+   *
+   * @return the case
+   * @throws IllegalStateException if the kind of machine was not told yet
+   */
+  public Case machine() {
+    if (!isBegun()) {
+      throw new IllegalStateException("the kind of machine is not known yet");
+    }
+    if (machine == null) {
+      machine = workshop.open(workshop.read(content).job());
+    }
+    return machine;
+  }
+
+  /**
+   * What is asked now.
+   *
+   * @return the prompt
+   */
+  public Prompt prompt() {
+    if (prompt == null) {
+      prompt = next();
+    }
+    return prompt;
+  }
+
+  private Prompt next() {
+    if (!isBegun()) {
+      return new Prompt.KindOfMachine();
+    }
+    if (!aside.contains(AGE) && machine().job().appliance().age().isEmpty()) {
+      return new Prompt.Age();
+    }
+    if (!aside.contains(SAID) && machine().job().complaint().said().isBlank()) {
+      return new Prompt.Said();
+    }
+    for (Caution caution : machine().cautions()) {
+      if (caution.keepsUnplugged() && !heeded.contains(caution.text())) {
+        return new Prompt.Heed(caution);
+      }
+    }
+    Optional<Symptom> named = named();
+    if (named.isPresent()) {
+      return new Prompt.Ask(named.get());
+    }
+    NextStep step = NextStep.of(machine(), aside);
+    if (step instanceof NextStep.Ask ask) {
+      return new Prompt.Ask(ask.symptom());
+    }
+    if (step instanceof NextStep.Measure measure) {
+      return new Prompt.Measure(measure.question(), measure.minutes(), measure.why());
+    }
+    return new Prompt.Enough(((NextStep.Mend) step).first());
+  }
+
+  /** A symptom that the owner may have spoken of, and that nobody has asked for. */
+  private Optional<Symptom> named() {
+    Set<String> ofKind = machine().kind().map(Kind::symptoms).orElse(Set.of());
+    Set<String> answered = new LinkedHashSet<>(aside);
+    for (SymptomReport report : machine().job().complaint().symptoms()) {
+      answered.add(report.symptom());
+    }
+    return OwnersWords.named(machine().job().complaint().said(), machine().vocabulary().symptoms())
+        .stream()
+        .filter(symptom -> ofKind.isEmpty() || ofKind.contains(symptom.id()))
+        .filter(symptom -> !answered.contains(symptom.id()))
+        .findFirst();
+  }
+
+  /**
+   * Answers what is asked, or gives an order.
+   *
+   * @param line what was typed
+   * @return the session as it goes on, and what to say to the line
+   */
+  public Reply answer(String line) {
+    return new Answering(this, line.strip()).reply();
+  }
+
+  Workshop workshop() {
+    return workshop;
+  }
+
+  UnaryOperator<String> idOf() {
+    return idOf;
+  }
+
+  Optional<Session> before() {
+    return before;
+  }
+
+  /** The same with another content. */
+  Session saying(Json.Obj other) {
+    return new Session(workshop, idOf, other, aside, heeded, Optional.of(this));
+  }
+
+  /** The same in which something cannot be told or read. */
+  Session without(List<String> more) {
+    Set<String> all = new LinkedHashSet<>(aside);
+    all.addAll(more);
+    return new Session(workshop, idOf, content, all, heeded, Optional.of(this));
+  }
+
+  /** The same in which a caution was read. */
+  Session heeding(Caution caution) {
+    Set<String> all = new LinkedHashSet<>(heeded);
+    all.add(caution.text());
+    return new Session(workshop, idOf, content, aside, all, Optional.of(this));
+  }
+
+  /** Everything that can be read of a component, as it is set aside. */
+  List<String> allOf(String component) {
+    List<String> keys = new ArrayList<>();
+    machine()
+        .job()
+        .appliance()
+        .component(component)
+        .flatMap(part -> workshop.vocabulary().kind(part.kind()))
+        .ifPresent(
+            kind -> {
+              for (Observable observable : kind.observables()) {
+                keys.add(component + "." + observable.id());
+              }
+            });
+    return keys;
+  }
+}
