@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.json.SchemaText;
 import kelter.core.problem.InputException;
 import kelter.core.safety.lockout.LockOutTable;
 
@@ -31,7 +32,7 @@ public final class LockOutFile {
    * @return JSON
    */
   public static String schema() {
-    return SchemaText.of("kelter-lock-out-1.schema.json");
+    return SchemaText.of(LockOutFile.class, "kelter-lock-out-1.schema.json");
   }
 
   /**
