@@ -40,6 +40,7 @@ module kelter.core {
   exports kelter.core.problem;
   exports kelter.core.quantity;
   exports kelter.core.safety;
+  exports kelter.core.safety.lockout;
   exports kelter.core.session;
   exports kelter.core.shop;
   exports kelter.core.source;

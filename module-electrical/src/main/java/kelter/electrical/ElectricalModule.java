@@ -17,6 +17,7 @@ import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
 import kelter.electrical.doorswitch.DoorSwitch;
+import kelter.electrical.drive.InverterDrive;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -149,6 +150,7 @@ public final class ElectricalModule implements CalculationModule {
         new Heating(),
         new Motor(),
         new SupplyCord(),
+        new InverterDrive(),
         new DoorSwitch(),
         new Solenoid(),
         new Leaking(),

@@ -7,9 +7,6 @@ import kelter.cli.text.FindingsText;
 import kelter.cli.text.JobText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
-import kelter.core.check.Finding;
-import kelter.core.job.Job;
-import kelter.core.safety.Caution;
 import kelter.core.workshop.Case;
 
 /** {@code kelter check JOB}: the findings. */
@@ -34,14 +31,13 @@ final class CheckCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     Case machine = invocation.open();
-    Job job = machine.job();
-    List<Caution> cautions = machine.cautions();
-    List<Finding> findings = machine.findings();
     boolean risk = invocation.given().has(RISK);
     Terminal terminal = invocation.terminal();
     Command.show(
         invocation,
-        () -> ResultJson.findings(job, cautions, findings, machine.settling(), risk),
-        () -> JobText.cautions(cautions, terminal) + FindingsText.of(machine, risk, terminal));
+        () -> ResultJson.findings(machine, risk),
+        () ->
+            JobText.cautions(machine.cautions(), terminal)
+                + FindingsText.of(machine, risk, terminal));
   }
 }

@@ -86,8 +86,10 @@ final class DiagnoseCommand implements Command {
     Explanation explanation = machine.explain(fault);
     Command.show(
         invocation,
-        () -> DiagnosisJson.explanation(machine.job(), explanation),
-        () -> WhyText.of(explanation, invocation.terminal()));
+        () -> DiagnosisJson.explanation(machine, explanation),
+        () ->
+            JobText.cautions(machine.cautions(), invocation.terminal())
+                + WhyText.of(explanation, machine.remedies(), invocation.terminal()));
   }
 
   private static void whatIf(Invocation invocation, Case machine, List<String> readings) {
@@ -98,7 +100,9 @@ final class DiagnoseCommand implements Command {
     Command.show(
         invocation,
         () -> DiagnosisJson.whatIf(machine.job(), readings, now, then),
-        () -> WhatIfText.of(readings, now, then, invocation.terminal()));
+        () ->
+            JobText.cautions(machine.cautions(), invocation.terminal())
+                + WhatIfText.of(readings, now, then, invocation.terminal()));
   }
 
   private static void diagnose(Invocation invocation, Case machine) {
@@ -114,7 +118,7 @@ final class DiagnoseCommand implements Command {
             invocation.given().has(FULL)
                 ? JobText.cautions(machine.cautions(), terminal)
                     + DiagnosisText.of(machine, notes, terminal)
-                : DiagnosisScreen.of(machine, JobText.cautions(machine), terminal));
+                : DiagnosisScreen.of(machine, machine.cautions(), terminal));
   }
 
   private static List<String> notes(Case machine) {

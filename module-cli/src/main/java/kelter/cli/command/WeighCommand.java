@@ -92,11 +92,11 @@ final class WeighCommand implements Command {
     }
     Optional<Reasons> reasons = asked || onOneScreen ? explained.reasons() : Optional.empty();
     Weighed weighed = new Weighed(job, machine.vocabulary(), explained.weighing(), reasons, carbon);
-    List<Caution> cautions = JobText.cautions(machine);
+    List<Caution> cautions = machine.cautions();
     Terminal terminal = invocation.terminal();
     Command.show(
         invocation,
-        () -> WeighingJson.of(weighed, cautions),
+        () -> WeighingJson.of(weighed, machine),
         () ->
             onOneScreen
                 ? WeighingScreen.of(weighed, cautions, terminal)

@@ -152,6 +152,7 @@ public final class DiagnosisScreen {
 
   private void next() {
     layout.heading("Check next");
+    LockOutText.first(machine.lockOut()).ifPresent(line -> layout.hanging(INDENT + "! ", line));
     NextStep step = NextStep.of(machine);
     if (step instanceof NextStep.Ask ask) {
       ask(ask);
@@ -185,7 +186,7 @@ public final class DiagnosisScreen {
     layout.hanging(INDENT, measured(measure));
     steps.cautions(INDENT, procedure.cautions());
     boolean onlyAsk =
-        diagnosis.basis().staysUnplugged() && NextStep.isOnlyLookedAt(measure.question());
+        machine.lockOut().forbidsRunning() && NextStep.isOnlyLookedAt(measure.question());
     if (onlyAsk) {
       layout.hanging(INDENT + "! ", "Where it says to watch, to listen or to start it: only ask.");
     }

@@ -80,6 +80,7 @@ public final class DiagnosisText {
     JobText.write(machine.job(), machine.vocabulary(), text.layout);
     FindingsText.write(
         machine.findings(), machine.settling(), text.layout, text.cautions, terminal, false);
+    new LockOutText(machine, text.layout).write();
     boolean found = Checker.keepUnplugged(machine.findings());
     text.ranking(diagnosis);
     text.ask(diagnosis);

@@ -38,17 +38,18 @@ public final class WhyText {
    * Writes an explanation.
    *
    * @param explanation the reasons
+   * @param permitted the remedies that may be proposed
    * @param terminal where it will be shown
    * @return the text
    */
-  public static String of(Explanation explanation, Terminal terminal) {
+  public static String of(Explanation explanation, List<Remedy> permitted, Terminal terminal) {
     WhyText text = new WhyText(terminal);
     text.chances(explanation);
     text.readings(explanation);
     text.reports(explanation);
     text.open(explanation);
     text.turning(explanation);
-    text.remedies(explanation);
+    text.remedies(explanation, permitted);
     return text.layout.toString();
   }
 
@@ -190,10 +191,15 @@ public final class WhyText {
     }
   }
 
-  private void remedies(Explanation explanation) {
+  private void remedies(Explanation explanation, List<Remedy> permitted) {
+    List<Remedy> told = new ArrayList<>(explanation.fault().fault().remedies());
+    told.retainAll(permitted);
     layout.heading("What cures it");
+    if (told.isEmpty()) {
+      layout.hanging("  - ", "Not for this tool: it is for people licensed or equipped for it.");
+    }
     CautionLines cautions = new CautionLines(layout);
-    for (Remedy remedy : explanation.fault().fault().remedies()) {
+    for (Remedy remedy : told) {
       layout.hanging(
           "  - ",
           "%s: %s, %s\u00a0min, with a chance of %s if that is the fault"

@@ -29,6 +29,7 @@ public final class DiagnosisJson {
     return JsonOutput.document(
         ResultFormat.DIAGNOSIS,
         out -> {
+          LockOutJson.write(out, machine.lockOut());
           out.text("job", job.id());
           out.cautions(machine.cautions());
           ResultJson.writeLibrary(out, job);
@@ -64,15 +65,16 @@ public final class DiagnosisJson {
   /**
    * Why a fault is held for as likely as it is.
    *
-   * @param job the job
+   * @param machine the job
    * @param explanation the reasons
    * @return the text
    */
-  public static String explanation(Job job, Explanation explanation) {
+  public static String explanation(Case machine, Explanation explanation) {
     return JsonOutput.document(
         ResultFormat.EXPLANATION,
         out -> {
-          out.text("job", job.id());
+          LockOutJson.write(out, machine.lockOut());
+          out.text("job", machine.job().id());
           writeFault(out, explanation.fault());
           out.object("prior", () -> writePrior(out, explanation.prior()));
           out.text("rival", explanation.rival());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import kelter.core.file.JobFile;
 import kelter.core.file.KindFile;
+import kelter.core.file.LockOutFile;
 import kelter.core.file.ModelFile;
 import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
@@ -34,6 +35,7 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("prices", PriceFile.schema()));
     all.add(new PublishedSchema("stock", StockFile.schema()));
     all.add(new PublishedSchema("model", ModelFile.schema()));
+    all.add(new PublishedSchema("lock-out", LockOutFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));
     }

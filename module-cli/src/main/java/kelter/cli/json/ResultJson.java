@@ -7,9 +7,9 @@ import kelter.core.check.Settling;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.module.CalculationModule;
-import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.Case;
 
 /** The results of the commands as JSON. */
 public final class ResultJson {
@@ -19,20 +19,20 @@ public final class ResultJson {
   /**
    * Findings.
    *
-   * @param job the job
-   * @param cautions what to mind about its instruments
-   * @param findings its findings
-   * @param settling how undecided ones could be settled
+   * @param machine the job with its findings
    * @param risks whether to tell the risks of a wrong verdict
    * @return the text
    */
-  public static String findings(
-      Job job, List<Caution> cautions, List<Finding> findings, Settling settling, boolean risks) {
+  public static String findings(Case machine, boolean risks) {
+    Job job = machine.job();
+    List<Finding> findings = machine.findings();
+    Settling settling = machine.settling();
     return JsonOutput.document(
         ResultFormat.FINDINGS,
         out -> {
+          LockOutJson.write(out, machine.lockOutAsFound());
           out.text("job", job.id());
-          out.cautions(cautions);
+          out.cautions(machine.cautions());
           writeLibrary(out, job);
           writeFindings(out, findings, settling);
           if (risks) {

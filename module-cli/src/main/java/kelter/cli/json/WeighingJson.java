@@ -8,7 +8,7 @@ import kelter.core.option.CarbonBalance;
 import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weighing;
-import kelter.core.safety.Caution;
+import kelter.core.workshop.Case;
 
 /** Repair or replace as JSON. */
 public final class WeighingJson {
@@ -22,17 +22,18 @@ public final class WeighingJson {
    * Options.
    *
    * @param weighed the job with its options
-   * @param cautions what to mind about its instruments
+   * @param machine the job with its findings
    * @return the text
    */
-  public static String of(Weighed weighed, List<Caution> cautions) {
+  public static String of(Weighed weighed, Case machine) {
     Weighing weighing = weighed.weighing();
     Optional<Reasons> reasons = weighed.reasons();
     return JsonOutput.document(
         ResultFormat.WEIGHING,
         out -> {
+          LockOutJson.write(out, machine.lockOut());
           out.text("job", weighed.job().id());
-          out.cautions(cautions);
+          out.cautions(machine.cautions());
           out.text("currency", weighing.currency().getCurrencyCode());
           DiagnosisJson.writeConclusion(out, weighing.conclusion());
           out.textOrNull("recommended", weighing.recommended().map(Option::id));

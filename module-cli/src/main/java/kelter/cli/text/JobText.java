@@ -1,17 +1,12 @@
 package kelter.cli.text;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import kelter.cli.terminal.Terminal;
-import kelter.core.check.Finding;
 import kelter.core.job.Appliance;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Vocabulary;
-import kelter.core.workshop.Case;
 
 /** What a job is about, in a few lines. */
 public final class JobText {
@@ -35,26 +30,6 @@ public final class JobText {
   }
 
   /**
-   * What to mind before anything is done.
-   *
-   * @param machine the job with its findings
-   * @return the cautions of the job, and those of findings that say to leave the machine unplugged,
-   *     each once
-   */
-  public static List<Caution> cautions(Case machine) {
-    List<Caution> cautions = new ArrayList<>(machine.cautions());
-    Set<String> told = new HashSet<>();
-    for (Finding finding : machine.findings()) {
-      for (Caution caution : finding.cautions()) {
-        if (caution.keepsUnplugged() && told.add(caution.text())) {
-          cautions.add(caution);
-        }
-      }
-    }
-    return cautions;
-  }
-
-  /**
    * Writes the cautions and one line on the job and its machine, for a result of one screen.
    *
    * @param job the job
@@ -62,9 +37,7 @@ public final class JobText {
    * @param layout where to
    */
   public static void head(Job job, List<Caution> cautions, Layout layout) {
-    List<Caution> worstFirst = new ArrayList<>(cautions);
-    worstFirst.sort((one, other) -> Boolean.compare(other.keepsUnplugged(), one.keepsUnplugged()));
-    new CautionLines(layout).write("", worstFirst);
+    new CautionLines(layout).write("", cautions);
     layout.hanging("", job.id() + ": " + machine(job.appliance()));
   }
 

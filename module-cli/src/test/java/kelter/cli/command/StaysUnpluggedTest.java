@@ -74,10 +74,10 @@ class StaysUnpluggedTest {
 
   @ParameterizedTest
   @CsvSource({
-    "trips-rcd, yes, trips the residual-current device",
-    "trips-breaker, sometimes, trips the fuse or circuit-breaker",
-    "sparks, yes, sparks",
-    "smells-burnt, yes, smells burnt"
+    "trips-rcd, yes, It trips: do not plug in",
+    "trips-breaker, sometimes, It trips: do not plug in",
+    "sparks, yes, Do not plug in",
+    "smells-burnt, yes, Do not plug in"
   })
   void soIsAReportOfCurrentOrFire(String symptom, String answer, String words) throws IOException {
     String job = reporting(symptom, answer);
@@ -87,8 +87,7 @@ class StaysUnpluggedTest {
     assertFalse(json.contains("\"hazard\" : \"running\""), json);
     for (String command : new String[] {"check", "diagnose"}) {
       String said = Console.run(command, job).out().replaceAll("\\s+", " ");
-      assertTrue(said.startsWith("! DANGER: Electric shock or fire. It is reported that"), said);
-      assertTrue(said.contains("the machine " + words + ": leave it unplugged"), said);
+      assertTrue(said.startsWith("! DANGER: " + words), said);
     }
     String said = Console.run("diagnose", "--full", job).out().replaceAll("\\s+", " ");
     assertTrue(said.contains("The machine stays unplugged after what was reported"), said);
@@ -106,7 +105,7 @@ class StaysUnpluggedTest {
     String job = reporting(healthy, "smells-burnt", "yes");
 
     String said = Console.run("weigh", job).out();
-    assertTrue(said.startsWith("! DANGER: Electric shock or fire. It is reported that"), said);
+    assertTrue(said.startsWith("! DANGER: Do not plug in, do not run"), said);
     String before = Console.run("weigh", "--format", "json", healthy.toString()).out();
     assertTrue(before.contains("\"do-nothing\""), before);
     String after = Console.run("weigh", "--format", "json", job).out();
@@ -117,7 +116,7 @@ class StaysUnpluggedTest {
   @ValueSource(strings = {"no", "not asked"})
   void nothingIsToFearOfWhatIsNotThere(String answer) throws IOException {
     String said = Console.run("diagnose", reporting("trips-rcd", answer)).out();
-    assertFalse(said.contains("DANGER: Electric shock or fire"), said);
+    assertFalse(said.contains("DANGER: It trips"), said);
     assertFalse(said.contains("stays unplugged"), said);
   }
 
@@ -135,9 +134,9 @@ class StaysUnpluggedTest {
 
     assertTrue(before.contains("\"do-nothing\""), before);
     assertFalse(after.contains("\"do-nothing\""), after);
-    assertTrue(after.contains("Leave the machine unplugged"), after);
+    assertTrue(after.contains("Insulation too low: do not plug in."), after);
     String said = Console.run("weigh", leaks.toString()).out();
-    assertTrue(said.startsWith("! DANGER: Electric shock. Leave the machine unplugged"), said);
+    assertTrue(said.startsWith("! DANGER: Insulation too low: do not plug in."), said);
   }
 
   @Test
@@ -162,9 +161,9 @@ class StaysUnpluggedTest {
 
   @Test
   void aMachineThatMayRunIsMeasuredRunning() throws IOException {
-    String dryer = WASHER.resolveSibling("tumble-dryer.json").toString();
+    String washer = WASHER.resolveSibling("heater-coarse.json").toString();
 
-    String json = Console.run("diagnose", "--format", "json", dryer).out();
+    String json = Console.run("diagnose", "--format", "json", washer).out();
 
     assertTrue(json.contains("\"stays-unplugged\" : false"), json);
     assertTrue(json.contains("\"hazard\" : \"running\""), json);

@@ -64,10 +64,12 @@ class CausesWithoutModelToldTest {
 
   @Test
   void itIsSaidWhyNothingIsMeasured() {
-    String said = words(WhyText.of(machine().explain("stands-still"), TERMINAL));
+    String said =
+        words(WhyText.of(machine().explain("stands-still"), machine().remedies(), TERMINAL));
     assertTrue(said.contains("No measurement of it is known here"), said);
     assertFalse(said.contains("its severity is"), said);
-    String heater = words(WhyText.of(machine().explain("heater.leaking"), TERMINAL));
+    String heater =
+        words(WhyText.of(machine().explain("heater.leaking"), machine().remedies(), TERMINAL));
     assertFalse(heater.contains("No measurement of it is known here"), heater);
   }
 

@@ -140,7 +140,7 @@ public final class Candidates {
     for (Diagnosis.FaultProbability likely : diagnosis.faults()) {
       if (likely.probability() >= LEAST_CHANCE) {
         String component = likely.fault().component();
-        for (Remedy remedy : likely.fault().remedies()) {
+        for (Remedy remedy : diagnosis.basis().remedies(likely.fault())) {
           PlannedWork.Step known = deepest.get(component);
           if (known == null || isDeeper(remedy, known.remedy())) {
             deepest.put(component, work.step(remedy.key()));

@@ -52,7 +52,7 @@ public record PlannedWork(Map<String, Step> steps) {
     }
     for (Diagnosis.FaultProbability probable : diagnosis.faults()) {
       Fault fault = probable.fault();
-      for (Remedy remedy : fault.remedies()) {
+      for (Remedy remedy : diagnosis.basis().remedies(fault)) {
         add(steps, remedy, List.of(fault.key()));
       }
     }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Diagnosis.FaultProbability;
@@ -268,6 +269,6 @@ final class Cases {
         plan,
         List.of(),
         notUsed,
-        new Diagnosis.Basis(open, List.of(), List.of(), 0, false, false));
+        new Diagnosis.Basis(open, List.of(), List.of(), 0, false, false, Set.of()));
   }
 }

@@ -6,6 +6,7 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.DischargeWait;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.electrical.caution.ElectricalCautions;
@@ -26,11 +27,11 @@ public final class CapacitorDischarge {
               + " the pins of a plug in IEC 60335-1, 22.5, as others cite it",
           Standing.SECOND_HAND);
 
-  /** Peak of 230 V, V. */
-  private static final double MAINS_PEAK = 230 * Math.sqrt(2);
-
   /** What may be left between the pins of a plug, V: IEC 60335-1, 22.5. */
   public static final double EXTRA_LOW = 34;
+
+  /** The highest nominal voltage of a net that appliances have, V. */
+  private static final double HIGHEST_NET = 400;
 
   /** An ordinary discharge tool, Ohm; common practice, no source. */
   private static final double TOOL = 20e3;
@@ -81,26 +82,17 @@ public final class CapacitorDischarge {
   }
 
   /**
-   * The time from the peak of 230 V to 34 V.
+   * How long to hold an ordinary discharge tool of 20 kOhm across a capacitor, at worst.
    *
    * @param capacitance the capacitance, F, above 0
-   * @param resistance the resistance, Ohm, above 0
-   * @return the time, s
-   * @throws IllegalArgumentException if a figure is not finite and above zero
-   */
-  public static double fromMains(double capacitance, double resistance) {
-    return time(capacitance, resistance, MAINS_PEAK, EXTRA_LOW);
-  }
-
-  /**
-   * The time from the peak of 230 V to 34 V through an ordinary discharge tool of 20 kOhm.
-   *
-   * @param capacitance the capacitance, F, above 0
-   * @return the time, s
+   * @return the time, s, rounded up and never short
    * @throws IllegalArgumentException if the capacitance is not finite and above zero
    */
-  public static double throughTool(double capacitance) {
-    return fromMains(capacitance, TOOL);
+  public static long throughTool(double capacitance) {
+    Require.positive("capacitance", capacitance, "F");
+    return DischargeWait.told(
+        DischargeWait.seconds(
+            capacitance, TOOL, DischargeWait.start(HIGHEST_NET, 0), DischargeWait.PLUG));
   }
 
   /**

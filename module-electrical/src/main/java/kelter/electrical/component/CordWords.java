@@ -56,6 +56,7 @@ public final class CordWords {
       Observable.named(
               "insulation-resistance", "insulation resistance of the whole appliance at its plug")
           .logarithmic(QuantityKind.INSULATION_RESISTANCE, Electrical.INSULATION)
+          .at(Electrical.TEMPERATURE)
           .how(
               "Switch the appliance on, plug out, and measure with 500 V from both live pins together"
                   + " to the earth contact. Parts behind a relay are not reached: measure them by"

@@ -3,13 +3,13 @@ package kelter.electrical.component;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.safety.DischargeWait;
 import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
-import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.ElectricalCautions;
 
 /** What the words and procedures of all electrical parts share. */
@@ -42,25 +42,35 @@ public final class Electrical {
   /** What an ordinary filter is bled through, Ohm; common practice, no source. */
   private static final double BLEED = 1e6;
 
-  /** How long the filter takes through its bleed to 34 V, s, rounded up: 5. */
+  /** The highest nominal voltage of a net that appliances have, V. */
+  private static final double HIGHEST_NET = 400;
+
+  /**
+   * How long the filter takes at worst, s: in every market, and whatever is read at the outlet up
+   * to 880 V.
+   */
   private static final long FILTER_WAIT =
-      (long) Math.ceil(CapacitorDischarge.fromMains(FILTER, BLEED));
+      DischargeWait.told(
+          DischargeWait.seconds(
+              FILTER, BLEED, DischargeWait.start(HIGHEST_NET, 0), DischargeWait.PLUG));
 
   private static final String WAIT =
-      "Plug out, wait " + FILTER_WAIT + " s for the filter (2.2 uF bled by 1 MOhm), ";
+      "Plug out, wait "
+          + FILTER_WAIT
+          + " s for the filter (2.2 uF bled by 1 MOhm, at worst), read 34 V or less at the plug,";
 
   /** Before a dead measurement. */
   public static final String DEAD =
       "Dead, by whoever may open appliances. "
           + WAIT
-          + "prove dead with a two-pole tester that you have tried on a live point before and after;"
+          + " prove dead with a two-pole tester that you have tried on a live point before and after;"
           + " instruments CAT II or higher (IEC 61010-2-030). ";
 
   /** Before a live measurement. */
   static final String LIVE =
       "Live, only by those competent for live work, where local code allows. "
           + WAIT
-          + "prove dead, put the clips on, one hand, instrument CAT III (IEC 61010-2-030) and its leads"
+          + " prove dead, put the clips on, one hand, instrument CAT III (IEC 61010-2-030) and its leads"
           + " (IEC 61010-031), plug in; plug out and prove dead again before the clips come off. ";
 
   /** Before a measurement on the closed running machine. */

@@ -35,7 +35,7 @@ public final class Motor implements Part {
   /** Where a motor capacitor may hold a charge, after what is said before a dead measurement. */
   private static final String DISCHARGE =
       "Hold a discharge tool of 20 kOhm across the motor capacitor for "
-          + (long) Math.ceil(CapacitorDischarge.throughTool(100e-6))
+          + CapacitorDischarge.throughTool(100e-6)
           + " s (up to 100 uF), then read that less than 34 V are left. ";
 
   static final Characteristic MAIN =

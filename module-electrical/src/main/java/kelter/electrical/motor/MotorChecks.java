@@ -42,7 +42,7 @@ final class MotorChecks {
                 Source.fromMemory("IEC 60252-1, tolerance class of 10 %"),
                 new Limits(marked * (1 - TOLERANCE), marked * (1 + TOLERANCE)))
             .resting(
-                "from the peak of 230 V it falls to 34 V in %s s through 20 kohm, if that is connected"
+                "through 20 kohm it falls to 34 V within %s s, if that is connected; measure it"
                     .formatted(QuantityFormat.plain(CapacitorDischarge.throughTool(marked)))));
   }
 }

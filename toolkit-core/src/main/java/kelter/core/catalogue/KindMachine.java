@@ -111,6 +111,17 @@ public record KindMachine(Kind kind, Appliance appliance, Map<String, List<Strin
    * @return true if it is there only since machines of the kind have it
    */
   public boolean isOnlyAdded(Component component) {
+    return isOnlyAdded(kind, component);
+  }
+
+  /**
+   * Whether a job says nothing of a component.
+   *
+   * @param kind the kind of machine
+   * @param component a component of the machine
+   * @return true if it is there only since machines of the kind have it
+   */
+  public static boolean isOnlyAdded(Kind kind, Component component) {
     return kind.part(component.id())
         .filter(part -> component.equals(added(part, kind)))
         .isPresent();

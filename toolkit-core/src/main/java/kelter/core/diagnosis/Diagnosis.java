@@ -2,6 +2,7 @@ package kelter.core.diagnosis;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import kelter.core.job.SymptomReport;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Symptom;
@@ -56,6 +57,7 @@ public record Diagnosis(
    * @param enough whether no further reading is worth its time: it would not change what is done
    * @param staysUnplugged whether the machine must not be powered before something is mended, so
    *     that to leave it as it is is no choice
+   * @param barred the ids of components that are not for this tool to mend or to price
    */
   public record Basis(
       Conclusion conclusion,
@@ -63,12 +65,26 @@ public record Diagnosis(
       List<Prior> priors,
       double leftOut,
       boolean enough,
-      boolean staysUnplugged) {
+      boolean staysUnplugged,
+      Set<String> barred) {
 
     public Basis {
       Objects.requireNonNull(conclusion);
       suspects = List.copyOf(suspects);
       priors = List.copyOf(priors);
+      barred = Set.copyOf(barred);
+    }
+
+    /**
+     * The remedies of a fault that may be proposed.
+     *
+     * @param fault a fault
+     * @return its remedies but for those on a barred component
+     */
+    public List<Remedy> remedies(Fault fault) {
+      return fault.remedies().stream()
+          .filter(remedy -> !barred.contains(remedy.component()))
+          .toList();
     }
   }
 

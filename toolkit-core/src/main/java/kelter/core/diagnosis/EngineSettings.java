@@ -90,15 +90,6 @@ public record EngineSettings(
     return upTo(competent ? Hazard.LIVE : Hazard.RUNNING);
   }
 
-  /**
-   * The same for a machine that must not be powered.
-   *
-   * @return the settings
-   */
-  public EngineSettings unplugged() {
-    return upTo(Hazard.DEAD);
-  }
-
   private EngineSettings upTo(Hazard most) {
     return new EngineSettings(
         blunder, unexplained, nothingFound, soundIfUnasked, coincidence, most, mostFaults);

@@ -34,7 +34,8 @@ final class JobReader {
   private static final Set<String> FORMATS = JsonNode.names(FORMAT, VersionOne.FORMAT);
 
   /** What version 1 has not. */
-  static final Set<String> SINCE_TWO = JsonNode.names("symptoms", "displayed", "market", "reason");
+  static final Set<String> SINCE_TWO =
+      JsonNode.names("symptoms", "displayed", "market", "reason", "records");
 
   static final Set<String> JOB =
       JsonNode.names(
@@ -51,6 +52,7 @@ final class JobReader {
           "measurements",
           "prices",
           "use",
+          "records",
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
 
@@ -119,6 +121,7 @@ final class JobReader {
     notes.addAll(told.notes());
     Optional<Prices> prices = prices(root);
     Use use = use(root);
+    Map<String, String> records = RecordsReader.records(root);
     root.text("note");
     if (id.isEmpty() || appliance.isEmpty() || !problems.isEmpty()) {
       return Optional.empty();
@@ -135,7 +138,8 @@ final class JobReader {
               told.measurements(),
               prices,
               use,
-              market));
+              market,
+              records));
     } catch (IllegalArgumentException refused) {
       return root.refuse(refused);
     }

@@ -1,7 +1,9 @@
 package kelter.core.file;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.JsonNode;
@@ -24,7 +26,15 @@ import kelter.core.vocabulary.Vocabulary;
 final class MeasurementReader {
 
   static final Set<String> MEASUREMENT =
-      JsonNode.names("of", "observable", "reading", "at", "instrument", "note");
+      JsonNode.names("of", "observable", "reading", "at", "instrument", "note", "stage");
+
+  private static final Map<String, Measurement.Stage> STAGES = new LinkedHashMap<>();
+
+  static {
+    for (Measurement.Stage stage : Measurement.Stage.values()) {
+      STAGES.put(stage.id(), stage);
+    }
+  }
 
   private final Vocabulary vocabulary;
   private final Appliance appliance;
@@ -74,6 +84,7 @@ final class MeasurementReader {
     Optional<JsonNode> readingField = node.required("reading");
     Optional<String> instrument = instrument(node);
     String note = node.text("note").orElse("");
+    Measurement.Stage stage = stage(node);
     if (observable.isEmpty()) {
       return Optional.empty();
     }
@@ -93,10 +104,23 @@ final class MeasurementReader {
     try {
       return Optional.of(
           new Measurement(
-              component.get().id(), observable.get().id(), readings, conditions, instrument, note));
+              component.get().id(),
+              observable.get().id(),
+              readings,
+              conditions,
+              instrument,
+              note,
+              stage));
     } catch (IllegalArgumentException refused) {
       return node.refuse(refused);
     }
+  }
+
+  private static Measurement.Stage stage(JsonNode node) {
+    return node.optional("stage")
+        .flatMap(told -> told.word(STAGES.keySet(), "stage"))
+        .map(STAGES::get)
+        .orElse(Measurement.Stage.AS_FOUND);
   }
 
   private Optional<Component> component(JsonNode node) {

@@ -2,6 +2,7 @@ package kelter.core.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kelter.core.owner.Use;
 import kelter.core.problem.Required;
@@ -19,6 +20,8 @@ import kelter.core.vocabulary.Ids;
  * @param prices what work, parts and a new machine cost, if stated
  * @param use how the machine is used
  * @param market where it stands, if stated
+ * @param records by the id of a row of the lock-out table the word of a competent person that
+ *     releases it: who, when and what
  */
 public record Job(
     String id,
@@ -29,7 +32,35 @@ public record Job(
     List<Measurement> measurements,
     Optional<Prices> prices,
     Use use,
-    Optional<Market> market) {
+    Optional<Market> market,
+    Map<String, String> records) {
+
+  /**
+   * A job without the word of anybody else.
+   *
+   * @param id its name within the job book
+   * @param date when the call came, {@code yyyy-mm-dd}, may be empty
+   * @param appliance the machine
+   * @param complaint what the owner says and the machine displays
+   * @param instruments what readings were taken with, each id once
+   * @param measurements what was read, in the order of the job
+   * @param prices what work, parts and a new machine cost, if stated
+   * @param use how the machine is used
+   * @param market where it stands, if stated
+   * @throws IllegalArgumentException if the id is not one
+   */
+  public Job(
+      String id,
+      String date,
+      Appliance appliance,
+      Complaint complaint,
+      List<Instrument> instruments,
+      List<Measurement> measurements,
+      Optional<Prices> prices,
+      Use use,
+      Optional<Market> market) {
+    this(id, date, appliance, complaint, instruments, measurements, prices, use, market, Map.of());
+  }
 
   /**
    * A job that does not tell the market.
@@ -95,6 +126,7 @@ public record Job(
     Required.optional(prices, "prices of a job");
     Required.value(use, "use of a job");
     Required.optional(market, "market of a job");
+    records = Required.map(records, "records of a job");
   }
 
   /**
@@ -105,7 +137,16 @@ public record Job(
    */
   public Job at(Prices other) {
     return new Job(
-        id, date, appliance, complaint, instruments, measurements, Optional.of(other), use, market);
+        id,
+        date,
+        appliance,
+        complaint,
+        instruments,
+        measurements,
+        Optional.of(other),
+        use,
+        market,
+        records);
   }
 
   /**
@@ -148,7 +189,19 @@ public record Job(
    * @return the job
    */
   public Job with(Appliance machine) {
-    return new Job(id, date, machine, complaint, instruments, measurements, prices, use, market);
+    return new Job(
+        id, date, machine, complaint, instruments, measurements, prices, use, market, records);
+  }
+
+  /**
+   * The same job with other reports and readings.
+   *
+   * @param said what the owner says and the machine displays
+   * @param read what was read
+   * @return the job
+   */
+  public Job with(Complaint said, List<Measurement> read) {
+    return new Job(id, date, appliance, said, instruments, read, prices, use, market, records);
   }
 
   /**
@@ -159,8 +212,6 @@ public record Job(
    */
   public Job pooled() {
     List<Measurement> pooled = RepeatedMeasurements.pooled(measurements);
-    return pooled.size() == measurements.size()
-        ? this
-        : new Job(id, date, appliance, complaint, instruments, pooled, prices, use, market);
+    return pooled.size() == measurements.size() ? this : with(complaint, pooled);
   }
 }

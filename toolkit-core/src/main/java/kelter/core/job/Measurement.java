@@ -15,6 +15,7 @@ import kelter.core.vocabulary.Ids;
  * @param conditions the circumstances
  * @param instrument the id of the instrument, if one is named
  * @param note a remark, may be empty
+ * @param stage whether it was read before or after the work
  */
 public record Measurement(
     String component,
@@ -22,9 +23,54 @@ public record Measurement(
     List<Reading> readings,
     Conditions conditions,
     Optional<String> instrument,
-    String note) {
+    String note,
+    Stage stage) {
 
   private static final int MOST_SHOWN = 5;
+
+  /** When in the course of a job something is read. */
+  public enum Stage {
+    /** Before the work. */
+    AS_FOUND("as-found"),
+    /** After the work. */
+    AS_LEFT("as-left");
+
+    private final String id;
+
+    Stage(String id) {
+      this.id = id;
+    }
+
+    /**
+     * The word in a job file.
+     *
+     * @return lower-case letters and a hyphen
+     */
+    public String id() {
+      return id;
+    }
+  }
+
+  /**
+   * What was read before the work.
+   *
+   * @param component the id of the component
+   * @param observable the word for the observable
+   * @param readings one reading or more
+   * @param conditions the circumstances
+   * @param instrument the id of the instrument, if one is named
+   * @param note a remark, may be empty
+   * @throws IllegalArgumentException if there is no reading
+   */
+  public Measurement(
+      String component,
+      String observable,
+      List<Reading> readings,
+      Conditions conditions,
+      Optional<String> instrument,
+      String note) {
+    this(component, observable, readings, conditions, instrument, note, Stage.AS_FOUND);
+  }
 
   /**
    * Checks the readings.
@@ -38,6 +84,7 @@ public record Measurement(
     Required.value(conditions, "conditions of a measurement");
     Required.optional(instrument, "instrument of a measurement");
     Required.value(note, "note of a measurement");
+    Required.value(stage, "stage of a measurement");
     if (readings.isEmpty()) {
       throw new IllegalArgumentException("a measurement has a reading");
     }

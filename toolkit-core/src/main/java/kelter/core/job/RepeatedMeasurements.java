@@ -25,7 +25,8 @@ final class RepeatedMeasurements {
       Conditions conditions,
       Optional<String> instrument,
       Class<? extends Reading> reading,
-      double statedUncertainty) {
+      double statedUncertainty,
+      Measurement.Stage stage) {
 
     static Alike of(Measurement measurement) {
       Reading first = measurement.readings().get(0);
@@ -35,7 +36,8 @@ final class RepeatedMeasurements {
           measurement.conditions(),
           measurement.instrument(),
           first.getClass(),
-          first instanceof Reading.Value value ? value.quantity().standardUncertaintySi() : 0);
+          first instanceof Reading.Value value ? value.quantity().standardUncertaintySi() : 0,
+          measurement.stage());
     }
   }
 
@@ -70,6 +72,7 @@ final class RepeatedMeasurements {
         readings,
         first.conditions(),
         first.instrument(),
-        first.note());
+        first.note(),
+        first.stage());
   }
 }

@@ -106,7 +106,7 @@ public sealed interface NextStep {
     Optional<Observable> observable =
         component.flatMap(
             part -> machine.vocabulary().observable(part.kind(), key.substring(dot + 1)));
-    if (observable.isEmpty() || !mayBeTaken(observable.get(), diagnosis)) {
+    if (observable.isEmpty() || !mayBeTaken(component.get(), observable.get(), machine)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -129,13 +129,11 @@ public sealed interface NextStep {
     return suspected ? suspects.get(0).component() + "." + suspects.get(0).observable() : "";
   }
 
-  /** A live reading is never proposed here, nor a running one on a machine that stays unplugged. */
-  private static boolean mayBeTaken(Observable observable, Diagnosis diagnosis) {
-    return switch (observable.procedure().hazard()) {
-      case NONE, DEAD -> true;
-      case RUNNING -> !diagnosis.basis().staysUnplugged();
-      case LIVE -> false;
-    };
+  /** A live reading is never proposed here, nor what the machine is locked out from. */
+  private static boolean mayBeTaken(Component component, Observable observable, Case machine) {
+    Hazard hazard = observable.procedure().hazard();
+    return hazard != Hazard.LIVE
+        && machine.lockOut().allows(component.id(), observable.id(), hazard);
   }
 
   /**

@@ -438,24 +438,43 @@ public final class OwnersWords {
   /** Whether the beginnings of words follow each other in a clause. */
   private static boolean stands(String[] phrase, List<String> clause) {
     for (int start = 0; start < clause.size(); start++) {
-      int at = start;
-      int found = 0;
-      for (int k = start; k < clause.size() && k <= at + BETWEEN && found < phrase.length; k++) {
-        if (clause.get(k).startsWith(phrase[found])) {
-          found++;
-          at = k;
-        } else if (found == 0) {
-          break;
-        }
-      }
-      if (found == phrase.length) {
+      if (startsAt(phrase, clause, start)) {
         return true;
       }
     }
     return false;
   }
 
-  private static List<List<String>> clauses(String sentence) {
+  /**
+   * Whether the beginnings of words follow each other from a place in a clause on, with few other
+   * words between them.
+   *
+   * @param phrase beginnings of words
+   * @param clause the words of a clause
+   * @param start the place of the first
+   * @return true if they do
+   */
+  public static boolean startsAt(String[] phrase, List<String> clause, int start) {
+    int at = start;
+    int found = 0;
+    for (int k = start; k < clause.size() && k <= at + BETWEEN && found < phrase.length; k++) {
+      if (clause.get(k).startsWith(phrase[found])) {
+        found++;
+        at = k;
+      } else if (found == 0) {
+        break;
+      }
+    }
+    return found == phrase.length;
+  }
+
+  /**
+   * The clauses of what somebody said, short forms written out.
+   *
+   * @param sentence what somebody said
+   * @return the words of each clause, in lower case
+   */
+  public static List<List<String>> clauses(String sentence) {
     String plain =
         sentence.toLowerCase(Locale.ROOT).replace('\u2019', '\'').replace("can't", "cannot not");
     plain = plain.replace("won't", "will not").replace("n't", " not").replace("cannot", "can not");

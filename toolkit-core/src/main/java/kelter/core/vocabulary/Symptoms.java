@@ -476,7 +476,78 @@ public final class Symptoms {
   /** All of them, then what machines show of themselves. */
   public static final List<Symptom> ALL = all();
 
+  /**
+   * Signs of danger that are asked and answered as symptoms are. No chance is known of any of them:
+   * they lock a machine out, and are not weighed.
+   */
+  public static final List<Symptom> SIGNS =
+      List.of(
+          sign(
+              "taps-tingle",
+              "stands where taps, sink or other machines tingle too",
+              "Does it tingle at taps, the sink or other machines too? Never try it."),
+          sign("smokes", "smokes", "Has anybody seen smoke come out of it?"),
+          sign(
+              "smokes-unplugged",
+              "smokes although its power is off",
+              "Does it still smoke with its power off? Then leave and call the fire service."),
+          sign("plug-scorched", "has a scorched plug", "Is its plug scorched or melted?"),
+          sign("smells-of-gas", "stands where it smells of gas", "Does it smell of gas there?"),
+          sign(
+              "co-alarm",
+              "set off a carbon monoxide alarm",
+              "Has a carbon monoxide alarm gone off?"),
+          sign(
+              "water-in-electrics",
+              "has water in its electrics",
+              "Did water get to its electrics?"),
+          sign(
+              "wet-outlet",
+              "has a wet plug, outlet or floor below them",
+              "Is its plug, the outlet or the floor below them wet?"),
+          sign(
+              "lights-flare",
+              "stands where lights flare or burn out",
+              "Do lights get brighter or burn out?"),
+          sign(
+              "outlet-burnt",
+              "stands at a hot or burnt outlet",
+              "Is the outlet or the wall wiring hot, brown or melted?"),
+          sign("lint-seen", "is blocked by lint", "Is filter, duct or heater blocked by lint?"),
+          sign(
+              "guard-faulty",
+              "runs open or has a faulty guard or brake",
+              "Does it run with its door or guard open, or is a guard or brake broken?"),
+          sign("glass-cracked", "has a cracked glass", "Is its glass cracked: hob, door or lamp?"),
+          sign(
+              "relief-blows",
+              "blows steam from its relief valve or has it capped",
+              "Does its relief valve blow steam, or is it capped?"),
+          sign(
+              "vessel-leaks",
+              "has a vessel that leaks or bulges",
+              "Does its pressure vessel leak or bulge?"),
+          sign("cut-out-bridged", "has a bridged cut-out", "Is a cut-out bridged?"),
+          sign("burns-gas", "burns gas", "Does it burn gas?"),
+          sign(
+              "refrigerant-leak",
+              "may leak refrigerant",
+              "Does it hiss, is there an oil stain, or is a pipe bent or pierced?"),
+          sign(
+              "battery-damaged",
+              "has a swollen, hot or wet battery",
+              "Is its battery swollen, hot or wet?"),
+          sign(
+              "battery-above-60-v",
+              "has a battery above 60 V",
+              "Has it a battery of more than 60 V?"),
+          sign("no-plug", "is wired in without a plug", "Is it wired in without a plug?"));
+
   private Symptoms() {}
+
+  private static Symptom sign(String id, String title, String question) {
+    return of(id, title, question, 0, 0, Misreports.PLAIN);
+  }
 
   /** With chances in per cent. */
   private static Symptom of(

@@ -45,6 +45,7 @@ public final class Vocabulary {
     }
     List<Symptom> all = new ArrayList<>(Symptoms.ALL);
     all.addAll(more);
+    all.addAll(Symptoms.SIGNS);
     for (Symptom symptom : all) {
       Symptom earlier = symptoms.putIfAbsent(symptom.id(), symptom);
       if (earlier != null && !earlier.equals(symptom)) {
@@ -105,10 +106,21 @@ public final class Vocabulary {
   /**
    * All symptoms of machines.
    *
-   * @return the symptoms of any machine, then those of the modules
+   * @return the symptoms of any machine, then those of the modules, then signs of danger
    */
   public List<Symptom> symptoms() {
     return List.copyOf(symptoms.values());
+  }
+
+  /**
+   * The symptoms that tell of faults.
+   *
+   * @return the symptoms of any machine, then those of the modules
+   */
+  public List<Symptom> weighed() {
+    List<Symptom> weighed = new ArrayList<>(symptoms.values());
+    weighed.removeAll(Symptoms.SIGNS);
+    return List.copyOf(weighed);
   }
 
   /**

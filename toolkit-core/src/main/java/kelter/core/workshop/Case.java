@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import kelter.core.catalogue.Kind;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultHistory;
@@ -25,6 +26,7 @@ import kelter.core.diagnosis.model.ModelDefect;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Market;
+import kelter.core.job.Measurement;
 import kelter.core.job.rule.JobRules;
 import kelter.core.module.CalculationModule;
 import kelter.core.option.CarbonBalance;
@@ -34,15 +36,17 @@ import kelter.core.option.Weighing;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import kelter.core.safety.Caution;
+import kelter.core.safety.lockout.LockOut;
+import kelter.core.safety.lockout.Situation;
+import kelter.core.safety.lockout.StepsFor;
 import kelter.core.vocabulary.Vocabulary;
 import kelter.core.workshop.kind.MachineKnowledge;
 import kelter.core.workshop.kind.TypicalFindings;
 
 /**
  * A job that a workshop has taken on. Findings, fault models and diagnosis are worked out once,
- * when somebody first asks for them. Where a finding or a reported symptom says that the machine
- * must stay unplugged, no measurement on a running machine is proposed. It is safe for several
- * threads.
+ * when somebody first asks for them. What the lock-out table forbids is not proposed. It is safe
+ * for several threads.
  */
 public final class Case {
 
@@ -56,6 +60,8 @@ public final class Case {
 
   private MachineKnowledge known;
   private Diagnosis diagnosis;
+  private Locking locking;
+  private LockOut lockOut;
 
   Case(Workshop workshop, Job job, Optional<Knowledge> told) {
     this.workshop = workshop;
@@ -95,8 +101,67 @@ public final class Case {
    */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>(workshop.shop().cautions(job));
-    ReportedDanger.caution(job, findings()).ifPresent(cautions::add);
+    cautions.addAll(0, locking().cautions());
     return cautions;
+  }
+
+  /**
+   * What the lock-out table says of the machine: of the complaint, the readings and the kind, and
+   * of faults that are likely.
+   *
+   * @return what may be proposed, and what has to be done first
+   */
+  public synchronized LockOut lockOut() {
+    if (lockOut == null) {
+      lockOut = locking().with(diagnosis().faults());
+    }
+    return lockOut;
+  }
+
+  /**
+   * The same before any fault is weighed, which takes no diagnosis.
+   *
+   * @return what complaint, readings and kind say
+   */
+  public LockOut lockOutAsFound() {
+    return locking().withoutSuspicions();
+  }
+
+  /**
+   * How the machine is isolated, in order.
+   *
+   * @return the steps for its kind and market
+   */
+  public List<StepsFor> isolation() {
+    return locking().isolation();
+  }
+
+  /**
+   * The tests before and after power is put on again, in order, each with its limit. The first that
+   * fails ends them.
+   *
+   * @return the steps for its kind and market
+   */
+  public List<StepsFor> backToPower() {
+    return locking().backToPower();
+  }
+
+  private synchronized Locking locking() {
+    if (locking == null) {
+      locking = new Locking(situation());
+    }
+    return locking;
+  }
+
+  private Situation situation() {
+    Map<Measurement, List<Finding>> judged = new ConcurrentHashMap<>();
+    return new Situation(
+        job,
+        findings(),
+        each -> judged.computeIfAbsent(each, this::judged),
+        kind(),
+        known().market(),
+        workshop.vocabulary());
   }
 
   /**
@@ -109,6 +174,12 @@ public final class Case {
       findings = TypicalFindings.of(checker, job, known().machine());
     }
     return findings;
+  }
+
+  /** What the checks say of one measurement by itself. */
+  private List<Finding> judged(Measurement measurement) {
+    Job alone = job.with(job.complaint(), List.of(measurement));
+    return TypicalFindings.of(checker, alone, known().machine());
   }
 
   /**
@@ -129,7 +200,7 @@ public final class Case {
    */
   public synchronized Diagnosis diagnosis() {
     if (diagnosis == null) {
-      diagnosis = naming(() -> engine().diagnose(job, knowledge()));
+      diagnosis = naming(() -> engine().diagnose(Locking.weighed(job), knowledge()));
     }
     return diagnosis;
   }
@@ -142,7 +213,8 @@ public final class Case {
    * @throws InputException if there is no such fault, or there are several
    */
   public Explanation explain(String word) {
-    return naming(() -> engine().explain(job, knowledge(), faultKey(word)).orElseThrow());
+    return naming(
+        () -> engine().explain(Locking.weighed(job), knowledge(), faultKey(word)).orElseThrow());
   }
 
   /**
@@ -178,7 +250,7 @@ public final class Case {
   }
 
   /**
-   * What can be done about the faults that its machine may have.
+   * What can be done about the faults that its machine may have, as far as it is for this tool.
    *
    * @return remedies, one once for each fault that it is meant for
    */
@@ -186,7 +258,11 @@ public final class Case {
     List<Remedy> remedies = new ArrayList<>();
     for (FaultModel model : knowledge().allModels()) {
       for (Fault fault : model.faults()) {
-        remedies.addAll(fault.remedies());
+        for (Remedy remedy : fault.remedies()) {
+          if (locking().withoutSuspicions().mends(remedy.component())) {
+            remedies.add(remedy);
+          }
+        }
       }
     }
     return remedies;
@@ -297,11 +373,7 @@ public final class Case {
   }
 
   private DiagnosisEngine engine() {
-    EngineSettings usual = known().settings();
-    boolean unplugged =
-        Checker.keepUnplugged(findings()) || ReportedDanger.caution(job, findings()).isPresent();
-    EngineSettings allowed = unplugged ? usual.unplugged() : usual;
-    return new DiagnosisEngine(allowed, FaultHistory.NONE, true);
+    return new DiagnosisEngine(known().settings(), FaultHistory.NONE, true, locking());
   }
 
   private Weigher weigher() {

@@ -279,7 +279,7 @@ public final class Workshop {
    */
   public Case open(Job job, List<CauseShare> causes, List<Brings> brings) {
     return new Case(
-        this, job, Optional.of(new Knowledge(List.of(), vocabulary.symptoms(), brings, causes)));
+        this, job, Optional.of(new Knowledge(List.of(), vocabulary.weighed(), brings, causes)));
   }
 
   /**
@@ -327,7 +327,7 @@ public final class Workshop {
    */
   MachineKnowledge known(Appliance whole, Optional<Market> market) {
     return MachineKnowledge.of(
-        modules, settings, vocabulary.symptoms(), whole, machine(whole), market);
+        modules, settings, vocabulary.weighed(), whole, machine(whole), market);
   }
 
   Parts parts() {

@@ -30,7 +30,6 @@ import kelter.core.diagnosis.symptom.exact.JointState;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.problem.InputException;
-import kelter.core.safety.Hazard;
 
 /**
  * Weighs the states of a machine by all readings of a job (Bayes' theorem) and says what to measure
@@ -44,6 +43,7 @@ public final class DiagnosisEngine {
   private final EngineSettings settings;
   private final FaultHistory history;
   private final boolean sideBySide;
+  private final Permit permit;
 
   /**
    * An engine for a shop that has kept no book. It works in the thread that asks it.
@@ -51,7 +51,18 @@ public final class DiagnosisEngine {
    * @param settings what it takes for granted
    */
   public DiagnosisEngine(EngineSettings settings) {
-    this(settings, FaultHistory.NONE, false);
+    this(settings, FaultHistory.NONE, false, Permit.ALL);
+  }
+
+  /**
+   * An engine that proposes whatever its settings allow.
+   *
+   * @param settings what it takes for granted
+   * @param history what the shop has found before
+   * @param sideBySide whether the models of one machine are found on several cores
+   */
+  public DiagnosisEngine(EngineSettings settings, FaultHistory history, boolean sideBySide) {
+    this(settings, history, sideBySide, Permit.ALL);
   }
 
   /**
@@ -61,11 +72,14 @@ public final class DiagnosisEngine {
    * @param history what the shop has found before
    * @param sideBySide whether the models of one machine are found on several cores, which serves
    *     who waits for one diagnosis and not who makes many
+   * @param permit what may be proposed on the machine
    */
-  public DiagnosisEngine(EngineSettings settings, FaultHistory history, boolean sideBySide) {
+  public DiagnosisEngine(
+      EngineSettings settings, FaultHistory history, boolean sideBySide, Permit permit) {
     this.settings = Objects.requireNonNull(settings);
     this.history = Objects.requireNonNull(history);
     this.sideBySide = sideBySide;
+    this.permit = Objects.requireNonNull(permit);
   }
 
   /**
@@ -119,8 +133,15 @@ public final class DiagnosisEngine {
    * @throws InputException as {@link #diagnose}
    */
   public Optional<Explanation> explain(Job job, Knowledge knowledge, String fault) {
-    return update(job, knowledge)
-        .flatMap(found -> found.ranking().explain(fault, next(found), found.priors()));
+    return update(job, knowledge).flatMap(found -> explain(found, fault));
+  }
+
+  private Optional<Explanation> explain(Posterior found, String fault) {
+    Ranking ranking = found.ranking();
+    Permit.Granted granted = permit.after(ranking.faults());
+    NextMeasurements next =
+        NextMeasurements.of(found.groups, found.posterior, found.plan(granted), settings, granted);
+    return ranking.explain(fault, next, found.priors());
   }
 
   /** What all models say, put together. */
@@ -136,8 +157,8 @@ public final class DiagnosisEngine {
       return new Ranking(groups, posterior, joints);
     }
 
-    RepairPlan plan() {
-      return RepairPlan.of(groups, posterior, job.prices());
+    RepairPlan plan(Permit.Granted granted) {
+      return RepairPlan.of(groups, posterior, job.prices(), granted::mends);
     }
   }
 
@@ -213,23 +234,21 @@ public final class DiagnosisEngine {
     return ofSingles.withPairs(groups, brought);
   }
 
-  private NextMeasurements next(Posterior found) {
-    return NextMeasurements.of(found.groups, found.posterior, found.plan(), settings);
-  }
-
   private Diagnosis conclude(Posterior found, Knowledge knowledge) {
     List<Group> groups = found.groups;
     JointPosterior posterior = found.posterior;
     Ranking ranking = found.ranking();
-    RepairPlan plan = found.plan();
-    NextMeasurements next = NextMeasurements.of(groups, posterior, plan, settings);
+    List<Diagnosis.FaultProbability> faults = ranking.faults();
+    Permit.Granted granted = permit.after(faults);
+    RepairPlan plan = found.plan(granted);
+    NextMeasurements next = NextMeasurements.of(groups, posterior, plan, settings, granted);
     double misfit = ranking.misfit();
     List<Diagnosis.Suspect> suspects = Suspects.among(groups, posterior);
     Conclusion conclusion =
         new Conclusions(groups, found.joints, posterior, misfit, next.ranked(), suspects).reached();
     return new Diagnosis(
         ranking.states(),
-        ranking.faults(),
+        faults,
         posterior.sound(),
         new Diagnosis.Unexplained(posterior.unexplained(), misfit),
         NextQuestions.of(posterior, found.joints, knowledge.symptoms()),
@@ -243,11 +262,20 @@ public final class DiagnosisEngine {
             ranking.priors(found.priors),
             posterior.leftOut(),
             next.enough() && isAssessed(conclusion),
-            staysUnplugged()));
+            granted.staysUnplugged(),
+            barred(faults, granted)));
   }
 
-  private boolean staysUnplugged() {
-    return !settings.allows(Hazard.RUNNING);
+  /** The components on which no work may be proposed. */
+  private static Set<String> barred(
+      List<Diagnosis.FaultProbability> faults, Permit.Granted granted) {
+    Set<String> barred = new HashSet<>();
+    for (Diagnosis.FaultProbability each : faults) {
+      if (!granted.mends(each.fault().component())) {
+        barred.add(each.fault().component());
+      }
+    }
+    return barred;
   }
 
   /** Whether enough fits, and enough was read, to say that no more needs to be. */
@@ -275,7 +303,14 @@ public final class DiagnosisEngine {
         List.of(),
         List.of(),
         notUsed,
-        new Diagnosis.Basis(conclusion, List.of(), List.of(), 0, false, staysUnplugged()));
+        new Diagnosis.Basis(
+            conclusion,
+            List.of(),
+            List.of(),
+            0,
+            false,
+            permit.after(List.of()).staysUnplugged(),
+            Set.of()));
   }
 
   /** What some measurements are of, each once. */

@@ -23,6 +23,9 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
   /** More than any bits per minute. */
   private static final double LIVE_LAST = 1e6;
 
+  /** More than that. */
+  private static final double FIRST = 2e6;
+
   private static final double WORTH_MEASURING = 0.01;
 
   /** How many of the best are looked at for what they are worth. */
@@ -35,7 +38,16 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
   private static final double SET_UP = 0.5;
 
   private record Candidate(
-      int group, Question question, AnswerOutcomes outcomes, double bits, double minutes) {
+      int group,
+      Question question,
+      AnswerOutcomes outcomes,
+      double bits,
+      double minutes,
+      boolean first) {
+
+    double rank() {
+      return bits / minutes - (isLive() ? LIVE_LAST : 0) + (first ? FIRST : 0);
+    }
 
     boolean isLive() {
       return question.observable().procedure().hazard() == Hazard.LIVE;
@@ -43,18 +55,21 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
   }
 
   static NextMeasurements of(
-      List<Group> groups, JointPosterior posterior, RepairPlan plan, EngineSettings settings) {
+      List<Group> groups,
+      JointPosterior posterior,
+      RepairPlan plan,
+      EngineSettings settings,
+      Permit.Granted granted) {
     List<Candidate> candidates = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      candidates(groups.get(g), g, posterior, settings, candidates);
+      candidates(groups.get(g), g, posterior, settings, granted, candidates);
     }
-    candidates.sort(
-        GreatestFirst.by(
-            c -> c.bits / c.minutes - (c.isLive() ? LIVE_LAST : 0), c -> c.question.key()));
+    candidates.sort(GreatestFirst.by(Candidate::rank, c -> c.question.key()));
     List<Diagnosis.NextMeasurement> ranked = new ArrayList<>();
     boolean enough = true;
     List<Candidate> looked = new ArrayList<>();
     for (Candidate candidate : candidates) {
+      enough &= !candidate.first;
       double worth = Double.NaN;
       if (looked.size() < LOOKED_AT) {
         looked.add(candidate);
@@ -69,7 +84,12 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
   }
 
   private static void candidates(
-      Group group, int g, JointPosterior posterior, EngineSettings settings, List<Candidate> into) {
+      Group group,
+      int g,
+      JointPosterior posterior,
+      EngineSettings settings,
+      Permit.Granted granted,
+      List<Candidate> into) {
     Set<String> done = new HashSet<>();
     Set<String> reached = new HashSet<>();
     for (Item item : group.readings().items()) {
@@ -81,7 +101,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     List<Question> open = new ArrayList<>();
     for (Question question : group.model().questions()) {
       Hazard hazard = question.observable().procedure().hazard();
-      if (!done.contains(question.key()) && settings.allows(hazard)) {
+      if (!done.contains(question.key()) && settings.allows(hazard) && granted.measures(question)) {
         open.add(question);
       }
     }
@@ -99,7 +119,15 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       AnswerOutcomes outcomes = information.outcomes(k);
       double bits = outcomes.bits();
       if (bits >= WORTH_MEASURING) {
-        into.add(new Candidate(g, open.get(k), outcomes, bits, minutes(open.get(k), reached)));
+        Question question = open.get(k);
+        into.add(
+            new Candidate(
+                g,
+                question,
+                outcomes,
+                bits,
+                minutes(question, reached),
+                granted.goesFirst(question)));
       }
     }
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Remedy;
@@ -35,6 +36,7 @@ final class RepairPlan {
   /** What a part counts for where its price is not stated, as a ratio; from memory. */
   private static final double PART_OF_A_NEW_MACHINE = 0.1;
 
+  private final Predicate<String> mended;
   private final List<Group> groups;
   private final JointPosterior posterior;
   private final Optional<Prices> prices;
@@ -45,7 +47,12 @@ final class RepairPlan {
   private final double costNow;
   private final Map<String, List<String>> cures = new LinkedHashMap<>();
 
-  private RepairPlan(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
+  private RepairPlan(
+      List<Group> groups,
+      JointPosterior posterior,
+      Optional<Prices> prices,
+      Predicate<String> mended) {
+    this.mended = mended;
     this.groups = groups;
     this.posterior = posterior;
     this.prices = prices;
@@ -67,8 +74,17 @@ final class RepairPlan {
     return priced;
   }
 
-  static RepairPlan of(List<Group> groups, JointPosterior posterior, Optional<Prices> prices) {
-    return new RepairPlan(groups, posterior, prices);
+  /**
+   * A plan.
+   *
+   * @param mended whether work on a component may be proposed
+   */
+  static RepairPlan of(
+      List<Group> groups,
+      JointPosterior posterior,
+      Optional<Prices> prices,
+      Predicate<String> mended) {
+    return new RepairPlan(groups, posterior, prices, mended);
   }
 
   /** The remedies that cure most for their cost. */
@@ -79,7 +95,7 @@ final class RepairPlan {
       for (int place = 0; place < groups.get(g).faults().size(); place++) {
         Fault fault = groups.get(g).faults().get(place);
         double probability = posterior.fault(g, place);
-        for (Remedy remedy : fault.remedies()) {
+        for (Remedy remedy : permitted(fault)) {
           known.putIfAbsent(remedy.key(), remedy);
           cures.putIfAbsent(remedy.key(), new ArrayList<>());
           cures.get(remedy.key()).add(fault.key());
@@ -96,6 +112,13 @@ final class RepairPlan {
     }
     worth.sort(GreatestFirst.by(r -> chance.get(r.key()) / minutes(r), Remedy::key));
     return List.copyOf(worth.subList(0, Math.min(MOST_REMEDIES, worth.size())));
+  }
+
+  /** The remedies of a fault that may be proposed. */
+  private List<Remedy> permitted(Fault fault) {
+    List<Remedy> permitted = new ArrayList<>(fault.remedies());
+    permitted.removeIf(remedy -> !mended.test(remedy.component()));
+    return permitted;
   }
 
   private RepairOrder order(double[] notWorking) {
@@ -173,8 +196,8 @@ final class RepairPlan {
 
   /** The remedies of a fault that is known to be there, in the order of least expected cost. */
   List<Remedy> inOrder(Fault fault) {
-    boolean allPriced = fault.remedies().stream().noneMatch(r -> Double.isNaN(counted(r)));
-    List<Remedy> order = new ArrayList<>(fault.remedies());
+    List<Remedy> order = permitted(fault);
+    boolean allPriced = order.stream().noneMatch(r -> Double.isNaN(counted(r)));
     order.sort(
         GreatestFirst.by(
             r -> -(allPriced ? counted(r) : minutes(r)) / r.probabilityOfCure(), Remedy::key));

@@ -15,6 +15,7 @@ import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.vocabulary.Symptom;
+import kelter.core.vocabulary.Symptoms;
 import kelter.core.vocabulary.Vocabulary;
 
 /** The rules for what was said of symptoms: each is known, and reported once. */
@@ -54,9 +55,14 @@ public final class SymptomRules {
   }
 
   private static void unknown(String word, Vocabulary vocabulary, Place at) {
-    List<String> known = vocabulary.symptoms().stream().map(Symptom::id).toList();
+    List<Symptom> weighed = vocabulary.weighed();
+    List<String> known = weighed.stream().map(Symptom::id).toList();
     List<String> meant =
-        Nearest.of(word, known).map(List::of).orElseGet(() -> sharing(word, vocabulary.symptoms()));
+        Nearest.of(word, known).map(List::of).orElseGet(() -> sharing(word, weighed));
+    if (meant.isEmpty()) {
+      List<String> signs = Symptoms.SIGNS.stream().map(Symptom::id).toList();
+      meant = Nearest.of(word, signs).map(List::of).orElse(List.of());
+    }
     at.problem(
         "'" + word + "' is not a known symptom",
         meant.isEmpty()

@@ -1,0 +1,2 @@
+/** Inverter drives, as far as they keep a charge. */
+package kelter.electrical.drive;

@@ -1,0 +1,77 @@
+package kelter.core.diagnosis.engine;
+
+import java.util.List;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Question;
+
+/** What may be proposed, once the chances of all faults are known. */
+public interface Permit {
+
+  /** Whatever the settings allow. */
+  Permit ALL =
+      faults ->
+          new Granted() {
+            @Override
+            public boolean measures(Question question) {
+              return true;
+            }
+
+            @Override
+            public boolean goesFirst(Question question) {
+              return false;
+            }
+
+            @Override
+            public boolean mends(String component) {
+              return true;
+            }
+
+            @Override
+            public boolean staysUnplugged() {
+              return false;
+            }
+          };
+
+  /**
+   * What may be proposed.
+   *
+   * @param faults every fault by its own probability
+   * @return what is granted
+   */
+  Granted after(List<Diagnosis.FaultProbability> faults);
+
+  /** What is granted. */
+  interface Granted {
+
+    /**
+     * Whether a measurement may be proposed.
+     *
+     * @param question what is measured
+     * @return false if it may not
+     */
+    boolean measures(Question question);
+
+    /**
+     * Whether a measurement goes before all others.
+     *
+     * @param question what is measured
+     * @return true if others wait for it
+     */
+    boolean goesFirst(Question question);
+
+    /**
+     * Whether work on a component may be proposed.
+     *
+     * @param component its id
+     * @return false if it may not
+     */
+    boolean mends(String component);
+
+    /**
+     * Whether the machine must not be powered before something is mended.
+     *
+     * @return true if leaving it as it is is no choice
+     */
+    boolean staysUnplugged();
+  }
+}

@@ -1,0 +1,228 @@
+package kelter.core.safety.lockout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.job.Market;
+import kelter.core.safety.Hazard;
+import kelter.core.safety.LockState;
+import kelter.core.safety.Taken;
+
+/**
+ * What may be proposed on a machine. It is worked out from the whole job each time: nothing is
+ * kept, and so nothing is forgotten.
+ *
+ * @param state the strictest state of the whole machine
+ * @param rows the rows that hold, the strictest first
+ * @param allowed how something may be found out on the machine
+ * @param ask the ids of symptoms to ask for once: what was denied or doubtful
+ * @param suspicions faults whose test has to come before any power
+ * @param barsAll whether no part is for this tool to mend or to price
+ * @param barred the ids of parts that are not, and of which nothing is read
+ * @param held the ids of components on which dead tests wait for what makes their row let go
+ * @param market where the machine stands
+ */
+public record LockOut(
+    LockState state,
+    List<ActiveRow> rows,
+    Set<Taken> allowed,
+    List<String> ask,
+    List<Suspicion> suspicions,
+    boolean barsAll,
+    Set<String> barred,
+    Set<String> held,
+    Market market) {
+
+  public LockOut {
+    rows = List.copyOf(rows);
+    allowed = Set.copyOf(allowed);
+    ask = List.copyOf(ask);
+    suspicions = List.copyOf(suspicions);
+    barred = Set.copyOf(barred);
+    held = Set.copyOf(held);
+  }
+
+  /**
+   * Works it out.
+   *
+   * @param table the table
+   * @param situation the job with its findings
+   * @param suspicions faults whose test has to come before any power
+   * @return what may be proposed
+   */
+  public static LockOut of(LockOutTable table, Situation situation, List<Suspicion> suspicions) {
+    Holding holding = Holding.of(table, situation);
+    List<ActiveRow> rows = new ArrayList<>(holding.active());
+    rows.sort(
+        Comparator.comparing((ActiveRow each) -> each.row().state())
+            .reversed()
+            .thenComparing(each -> each.row().number())
+            .thenComparing(each -> each.row().id()));
+    LockState state = LockState.A;
+    Set<Taken> allowed = EnumSet.allOf(Taken.class);
+    Set<String> barred = new HashSet<>();
+    Set<String> held = new HashSet<>();
+    boolean all = false;
+    for (ActiveRow each : rows) {
+      LockOutRow row = each.row();
+      if (row.only().isEmpty()) {
+        state = state.and(row.state());
+        allowed.retainAll(row.allowed());
+        all |= row.state() == LockState.D;
+        row.heldBut().ifPresent(but -> held.addAll(held(but, situation)));
+      } else {
+        barred.addAll(situation.parts(row.only()));
+      }
+    }
+    if (!suspicions.isEmpty()) {
+      allowed.removeAll(EnumSet.of(Taken.POWERED, Taken.RUNNING, Taken.LIVE));
+    }
+    return new LockOut(
+        state, rows, allowed, holding.ask(), suspicions, all, barred, held, situation.market());
+  }
+
+  private static List<String> held(Set<String> but, Situation situation) {
+    return situation.job().appliance().components().stream()
+        .filter(component -> !but.contains(component.kind()))
+        .map(component -> component.id())
+        .toList();
+  }
+
+  /**
+   * Whether a measurement may be proposed.
+   *
+   * @param component the id of the component
+   * @param observable the word for what is measured
+   * @param hazard how it is taken
+   * @return true if nothing forbids it
+   */
+  public boolean allows(String component, String observable, Hazard hazard) {
+    Taken taken = Taken.of(hazard);
+    if (barred.contains(component)) {
+      return false;
+    }
+    if (taken != Taken.LIVE && isOpened(component, observable)) {
+      return true;
+    }
+    boolean waits = taken == Taken.DEAD && held.contains(component);
+    return allowed.contains(taken) && (!waits || isAwaited(component, observable));
+  }
+
+  /** Whether it is a powered re-test that may be made now. */
+  private boolean isOpened(String component, String observable) {
+    boolean opened = false;
+    for (ActiveRow each : rows) {
+      opened |= each.opened() && isAmong(each.openLast(), component, observable);
+    }
+    return opened;
+  }
+
+  /** Whether it is the very reading for which others wait. */
+  private boolean isAwaited(String component, String observable) {
+    boolean awaited = false;
+    for (ActiveRow each : rows) {
+      awaited |=
+          each.row().heldBut().isPresent() && isAmong(each.openDead(), component, observable);
+    }
+    return awaited;
+  }
+
+  private static boolean isAmong(List<Reread> open, String component, String observable) {
+    for (Reread each : open) {
+      if (each.component().equals(component) && each.observable().equals(observable)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether a measurement goes before all others.
+   *
+   * @param component the id of the component
+   * @param observable the word for what is measured
+   * @return true if a suspicion waits for it
+   */
+  public boolean goesFirst(String component, String observable) {
+    for (Suspicion each : suspicions) {
+      if (each.component().equals(component)
+          && each.test().filter(observable::equals).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether work on a part may be proposed and priced.
+   *
+   * @param component the id of the component
+   * @return false if it is not for this tool
+   */
+  public boolean mends(String component) {
+    return !barsAll && !barred.contains(component);
+  }
+
+  /**
+   * Whether the machine must not be powered before something is mended, so that to leave it as it
+   * is is no choice.
+   *
+   * @return false if only its kind asks for it
+   */
+  public boolean staysUnplugged() {
+    for (ActiveRow each : rows) {
+      boolean machine = each.row().only().isEmpty();
+      if (machine && !each.standing() && !each.row().allowed().contains(Taken.RUNNING)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether nothing may run, be it that something is only suspected.
+   *
+   * @return true if no test on a running machine is proposed
+   */
+  public boolean forbidsRunning() {
+    return !allowed.contains(Taken.RUNNING);
+  }
+
+  /**
+   * A row that holds.
+   *
+   * @param id its word
+   * @return the row, or empty if it does not hold
+   */
+  public Optional<ActiveRow> row(String id) {
+    return rows.stream().filter(each -> each.row().id().equals(id)).findFirst();
+  }
+
+  /**
+   * The first line of every text.
+   *
+   * @return the text of the strictest row; empty if none holds
+   */
+  public String text() {
+    return rows.stream().filter(each -> !each.quiet()).map(ActiveRow::text).findFirst().orElse("");
+  }
+
+  /**
+   * What has to be read before anything inside, since charge is left there.
+   *
+   * @return the readings; none where nothing is held back
+   */
+  public List<Reread> before() {
+    List<Reread> before = new ArrayList<>();
+    for (ActiveRow each : rows) {
+      if (each.row().heldBut().isPresent()) {
+        before.addAll(each.openDead());
+      }
+    }
+    return before;
+  }
+}

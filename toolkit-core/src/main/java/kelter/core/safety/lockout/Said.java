@@ -1,0 +1,61 @@
+package kelter.core.safety.lockout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import kelter.core.vocabulary.OwnersWords;
+
+/**
+ * Whether words stand in what somebody said. A word of denial up to three words before them in the
+ * same clause turns them round; a word of doubt in the clause leaves them standing and asks.
+ */
+enum Said {
+  /** Not at all. */
+  NOT,
+  /** Denied: it has to be asked once. */
+  DENIED,
+  /** Doubtful: it counts, and has to be asked once. */
+  UNSURE,
+  /** Plainly. */
+  PLAINLY;
+
+  private static final Set<String> DENIALS =
+      Set.of("no", "not", "never", "without", "nobody", "nothing", "none", "neither", "nor");
+  private static final Set<String> DOUBTS =
+      Set.of("maybe", "perhaps", "might", "may", "unsure", "possibly", "think", "seems", "believe");
+
+  /** So many words a denial stands before what it denies at most. */
+  private static final int BEFORE = 3;
+
+  /** The strongest way in which one of some phrases stands in what somebody said. */
+  static Said of(List<String> phrases, String sentence) {
+    Said strongest = NOT;
+    for (List<String> clause : OwnersWords.clauses(sentence)) {
+      for (String phrase : phrases) {
+        Said here = in(clause, phrase);
+        strongest = here.compareTo(strongest) > 0 ? here : strongest;
+      }
+    }
+    return strongest;
+  }
+
+  private static Said in(List<String> clause, String phrase) {
+    String[] words = phrase.split(" ");
+    List<Said> all = new ArrayList<>();
+    for (int start = 0; start < clause.size(); start++) {
+      if (OwnersWords.startsAt(words, clause, start)) {
+        all.add(at(clause, start));
+      }
+    }
+    return all.stream().max(Said::compareTo).orElse(NOT);
+  }
+
+  private static Said at(List<String> clause, int start) {
+    for (String before : clause.subList(Math.max(0, start - BEFORE), start)) {
+      if (DENIALS.contains(before)) {
+        return DENIED;
+      }
+    }
+    return clause.stream().anyMatch(DOUBTS::contains) ? UNSURE : PLAINLY;
+  }
+}

@@ -1,0 +1,45 @@
+package kelter.core.safety.lockout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The steps around power that a machine needs, in order.
+ *
+ * @param id the word for the step
+ * @param text what to do, for a person
+ */
+public record StepsFor(String id, String text) {
+
+  /**
+   * The steps of a machine.
+   *
+   * @param steps all steps
+   * @param situation the job
+   * @param lockOut what the table says of it
+   * @return those that the machine needs, with its figures, in its market's words
+   */
+  public static List<StepsFor> of(List<SafetyStep> steps, Situation situation, LockOut lockOut) {
+    List<SafetyStep> needed = new ArrayList<>();
+    for (SafetyStep step : steps) {
+      if (isNeeded(step, situation, lockOut)) {
+        needed.add(step);
+      }
+    }
+    needed.sort(Comparator.comparingInt(SafetyStep::order));
+    MachineFigures figures = new MachineFigures(situation);
+    return needed.stream()
+        .map(step -> new StepsFor(step.id(), figures.fill(step.text().in(situation.market()))))
+        .toList();
+  }
+
+  private static boolean isNeeded(SafetyStep step, Situation situation, LockOut lockOut) {
+    boolean supply = step.fixed().isEmpty() || step.fixed().get() == situation.isFixed();
+    boolean kind = step.kinds().isEmpty() || situation.isNamed(step.kinds());
+    boolean part = step.parts().isEmpty() || !situation.parts(step.parts()).isEmpty();
+    boolean row =
+        step.rows().isEmpty() || step.rows().stream().anyMatch(id -> lockOut.row(id).isPresent());
+    return supply && kind && part && row;
+  }
+}

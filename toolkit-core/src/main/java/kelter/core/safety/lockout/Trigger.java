@@ -1,0 +1,119 @@
+package kelter.core.safety.lockout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.job.Measurement;
+import kelter.core.job.SymptomReport.Answer;
+import kelter.core.vocabulary.Symptom;
+
+/**
+ * What makes a row hold.
+ *
+ * @param measurements the readings beyond a limit
+ * @param symptoms the ids of symptoms that are reported
+ * @param because what makes it hold, for a person
+ * @param ask the ids of symptoms to ask for once
+ * @param holds whether anything does
+ * @param standing whether only the kind of machine does
+ */
+record Trigger(
+    List<Measurement> measurements,
+    Set<String> symptoms,
+    List<String> because,
+    Set<String> ask,
+    boolean holds,
+    boolean standing) {
+
+  private static final Trigger NONE =
+      new Trigger(List.of(), Set.of(), List.of(), Set.of(), false, false);
+
+  static Trigger of(LockOutRow row, Situation situation) {
+    When when = row.when();
+    if (when.fixed().isPresent() && when.fixed().get() != situation.isFixed()) {
+      return NONE;
+    }
+    List<Measurement> beyond = beyond(when, situation);
+    Set<String> reported = new LinkedHashSet<>();
+    Set<String> ask = new LinkedHashSet<>();
+    List<String> because = new ArrayList<>();
+    if (isAbout(when, situation)) {
+      for (Told told : when.told()) {
+        told(told, situation, reported, ask, because);
+      }
+    }
+    for (Measurement measurement : beyond) {
+      because.add(
+          "%s %s %s"
+              .formatted(
+                  measurement.component(),
+                  measurement.observable().replace('-', ' '),
+                  measurement.shown()));
+    }
+    boolean kind = isOfKind(when, situation) && !isDenied(when, situation);
+    boolean found = !because.isEmpty();
+    if (kind) {
+      because.add("kind of machine");
+    }
+    return new Trigger(beyond, reported, because, ask, found || kind, kind && !found);
+  }
+
+  private static List<Measurement> beyond(When when, Situation situation) {
+    Read read = new Read(situation);
+    List<Measurement> beyond = new ArrayList<>();
+    for (Measurement measurement : situation.job().measurements()) {
+      if (when.readings().stream().anyMatch(limit -> read.isBeyond(limit, measurement))) {
+        beyond.add(measurement);
+      }
+    }
+    return beyond;
+  }
+
+  /** Whether a row speaks of such a machine; of one of an unknown kind it does. */
+  private static boolean isAbout(When when, Situation situation) {
+    if (situation.kind().isEmpty()) {
+      return true;
+    }
+    return (when.among().isEmpty() || situation.isNamed(when.among()))
+        && (when.with().isEmpty() || !situation.parts(when.with()).isEmpty());
+  }
+
+  private static void told(
+      Told told, Situation situation, Set<String> reported, Set<String> ask, List<String> because) {
+    Optional<Answer> answer = situation.answer(told.symptom());
+    Said said = answer.isPresent() ? Said.NOT : Said.of(told.words(), situation.said());
+    boolean holds =
+        answer.isPresent() ? answer.get() != Answer.NO : said.compareTo(Said.UNSURE) >= 0;
+    if (holds) {
+      reported.add(told.symptom());
+      because.add(
+          situation
+              .vocabulary()
+              .symptom(told.symptom())
+              .map(Symptom::title)
+              .orElse(told.symptom()));
+    }
+    if (said == Said.DENIED || said == Said.UNSURE) {
+      ask.add(told.symptom());
+    }
+  }
+
+  private static boolean isOfKind(When when, Situation situation) {
+    boolean named =
+        situation.isNamed(when.kinds())
+            && (when.with().isEmpty() || !situation.parts(when.with()).isEmpty());
+    boolean parts = !when.parts().isEmpty() && !situation.parts(when.parts()).isEmpty();
+    boolean stated = !when.stated().isEmpty() && situation.isStated(when.stated());
+    return named || parts || stated;
+  }
+
+  /** Whether somebody answered that this machine is not as its kind is. */
+  private static boolean isDenied(When when, Situation situation) {
+    return !when.told().isEmpty()
+        && when.told().stream()
+            .anyMatch(
+                told -> situation.answer(told.symptom()).filter(a -> a == Answer.NO).isPresent());
+  }
+}
