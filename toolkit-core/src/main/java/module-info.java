@@ -42,6 +42,7 @@ module kelter.core {
   exports kelter.core.safety;
   exports kelter.core.safety.lockout;
   exports kelter.core.session;
+  exports kelter.core.sheet;
   exports kelter.core.shop;
   exports kelter.core.source;
   exports kelter.core.text;

@@ -127,7 +127,7 @@ public final class BenchText {
     }
     layout.hanging(
         "Read: ",
-        question.component().replace('-', ' ')
+        question.component().replace('-', ' ').replace("cut out", "cut-out")
             + ": "
             + observable.title()
             + conditions(question)
@@ -176,7 +176,7 @@ public final class BenchText {
         "Do first: ",
         "%s: %s. Chance of a cure %s; about %s\u00a0min."
             .formatted(
-                step.remedy().component().replace('-', ' '),
+                step.remedy().component().replace('-', ' ').replace("cut out", "cut-out"),
                 step.remedy().title(),
                 percent(step.probabilityOfCure()),
                 Math.round(step.remedy().minutes())));

@@ -15,6 +15,7 @@ final class Commands {
           "new",
           "check",
           "diagnose",
+          "sheet",
           "weigh",
           "simulate",
           "readings",
@@ -47,6 +48,7 @@ final class Commands {
       case "new" -> new NewCommand();
       case "check" -> new CheckCommand();
       case "diagnose" -> new DiagnoseCommand();
+      case "sheet" -> new SheetCommand();
       case "weigh" -> new WeighCommand();
       case "simulate" -> new SimulateCommand();
       case "readings" -> new ReadingsCommand();

@@ -8,6 +8,7 @@ import kelter.core.file.KindFile;
 import kelter.core.file.LockOutFile;
 import kelter.core.file.ModelFile;
 import kelter.core.file.ShopFile;
+import kelter.core.file.WorkStepsFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.shop.PriceFile;
@@ -32,6 +33,7 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("job-1", JobFile.schemaOfVersionOne()));
     all.add(new PublishedSchema("shop", ShopFile.schema()));
     all.add(new PublishedSchema("kind", KindFile.schema()));
+    all.add(new PublishedSchema("work", WorkStepsFile.schema()));
     all.add(new PublishedSchema("prices", PriceFile.schema()));
     all.add(new PublishedSchema("stock", StockFile.schema()));
     all.add(new PublishedSchema("model", ModelFile.schema()));

@@ -150,10 +150,9 @@ public final class Session {
     if (!aside.contains(SAID) && machine().job().complaint().said().isBlank()) {
       return new Prompt.Said();
     }
-    for (Caution caution : machine().cautions()) {
-      if (caution.keepsUnplugged() && !heeded.contains(caution.text())) {
-        return new Prompt.Heed(caution);
-      }
+    String lockOut = machine().lockOutAsFound().text();
+    if (!lockOut.isEmpty() && !heeded.contains(lockOut)) {
+      return new Prompt.Heed(new Caution(Caution.Signal.DANGER, lockOut));
     }
     Optional<Symptom> named = named();
     if (named.isPresent()) {

@@ -1,0 +1,115 @@
+package kelter.cli.sheet;
+
+import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
+import kelter.cli.text.Layout;
+import kelter.cli.text.StepText;
+import kelter.core.job.Appliance;
+import kelter.core.sheet.Bag;
+import kelter.core.sheet.WorkSheet;
+import kelter.core.workshop.Case;
+
+/** Work sheets and bags as text. */
+public final class SheetText {
+
+  private static final String CAUTION = "! ";
+
+  private final Terminal terminal;
+
+  /**
+   * Texts for a terminal.
+   *
+   * @param terminal where they will be shown
+   */
+  public SheetText(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  /**
+   * The parts to take along.
+   *
+   * @param machine the case
+   * @param bag the parts
+   * @return the text, which fits a narrow screen
+   */
+  public String bag(Case machine, Bag bag) {
+    Layout layout = new Layout(terminal);
+    head(machine, layout);
+    layout.heading("Take along");
+    boolean any = false;
+    for (Bag.Item item : bag.items()) {
+      if (item.worth()) {
+        any = true;
+        layout.hanging("[ ] ", item(item));
+      }
+    }
+    if (!any) {
+      layout.line("No part is worth taking along.");
+    }
+    boolean left = false;
+    for (Bag.Item item : bag.items()) {
+      if (!item.worth()) {
+        if (!left) {
+          layout.heading("Not worth it by their chance");
+          left = true;
+        }
+        layout.hanging("- ", item(item));
+      }
+    }
+    return layout.toString();
+  }
+
+  private static String item(Bag.Item item) {
+    String stock = item.inVan().isPresent() ? "; in the van: " + item.inVan().getAsInt() : "";
+    return "%s: %s (%s%s)"
+        .formatted(
+            item.remedy().component().replace('-', ' ').replace("cut out", "cut-out"),
+            item.remedy().title(),
+            Figures.percent(item.chance()),
+            stock);
+  }
+
+  /**
+   * A work sheet.
+   *
+   * @param machine the case
+   * @param sheet the sheet
+   * @return the text
+   */
+  public String sheet(Case machine, WorkSheet sheet) {
+    Layout layout = new Layout(terminal);
+    if (!sheet.first().isEmpty()) {
+      layout.hanging(CAUTION, terminal.attention("DANGER: " + sheet.first()));
+    }
+    head(machine, layout);
+    if (sheet.remedies().isEmpty()) {
+      return layout.blank().line("No work is likely enough to be worth it.").toString();
+    }
+    layout.line("Work: " + sheet.remedies().get(0).title() + ".");
+    for (WorkSheet.Section section : sheet.sections()) {
+      layout.heading(section.title());
+      int number = 0;
+      for (String step : section.steps()) {
+        boolean caution = step.startsWith(CAUTION);
+        number += caution ? 0 : 1;
+        layout.hanging(
+            caution ? "    " + CAUTION : "%2s. ".formatted(number),
+            caution
+                ? terminal.attention(step.substring(CAUTION.length()))
+                : StepText.sentence(step));
+      }
+    }
+    return layout
+        .blank()
+        .line(
+            "Common practice, no source. The maker's instructions, local codes and licensed practice"
+                + " come first. Who does the work says when the machine may be used.")
+        .toString();
+  }
+
+  private static void head(Case machine, Layout layout) {
+    Appliance appliance = machine.job().appliance();
+    String name = (appliance.maker() + " " + appliance.model()).strip();
+    layout.line(machine.job().id() + ": " + appliance.kind() + (name.isEmpty() ? "" : ", " + name));
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * What a technician takes along and does, in order: the bag and the work sheet of a case. The steps
+ * are data; power and isolation come from the lock-out table.
+ */
+package kelter.core.sheet;
