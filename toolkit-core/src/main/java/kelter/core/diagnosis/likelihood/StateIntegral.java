@@ -92,7 +92,11 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
   record OneFault(ForecastTable table, SeverityIntegral integral) implements StateIntegral {
 
     OneFault(ForecastTable table) {
-      this(table, SeverityIntegral.of(table::logLikelihood, table.edges()));
+      this(
+          table,
+          table.isEmpty()
+              ? SeverityIntegral.FLAT
+              : SeverityIntegral.of(table::logLikelihood, table.edges()));
     }
 
     @Override
