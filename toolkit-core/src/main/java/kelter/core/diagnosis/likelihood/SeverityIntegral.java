@@ -290,7 +290,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     int next = 0;
     for (int i : order) {
       below += weight[i];
-      while (next < count && below + StateIntegral.ROUNDING >= (next + 0.5) / count) {
+      while (next < count && below >= (next + 0.5) / count) {
         picked[next++] = severity[i];
       }
     }

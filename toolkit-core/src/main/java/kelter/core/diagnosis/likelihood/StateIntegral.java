@@ -8,12 +8,6 @@ import kelter.core.diagnosis.Diagnosis;
  */
 sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneFault, PairIntegral {
 
-  /**
-   * The rounding of a sum of shares: where they are symmetric, their sum up to a node is just half
-   * of all, and which node is the middle must not follow from the last digit.
-   */
-  double ROUNDING = 1e-12;
-
   /** The natural logarithm of the integral. */
   double logIntegral();
 
