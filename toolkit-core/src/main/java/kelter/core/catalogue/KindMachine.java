@@ -122,9 +122,13 @@ public record KindMachine(Kind kind, Appliance appliance, Map<String, List<Strin
    * @return true if it is there only since machines of the kind have it
    */
   public static boolean isOnlyAdded(Kind kind, Component component) {
-    return kind.part(component.id())
-        .filter(part -> component.equals(added(part, kind)))
-        .isPresent();
+    return component.figures().isEmpty()
+        && component.curves().isEmpty()
+        && component.nameplate() == Nameplate.UNREADABLE
+        && component.source() == kind.source()
+        && kind.part(component.id())
+            .filter(part -> part.kind().equals(component.kind()))
+            .isPresent();
   }
 
   /**

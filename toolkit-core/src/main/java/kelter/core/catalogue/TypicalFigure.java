@@ -72,7 +72,7 @@ public record TypicalFigure(
    */
   public String told() {
     return isOpen()
-        ? "%s (%s to %s)".formatted(usual.format(), low.format(), high.format())
+        ? usual.format() + " (" + low.format() + " to " + high.format() + ")"
         : usual.format();
   }
 }

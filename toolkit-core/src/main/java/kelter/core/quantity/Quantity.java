@@ -106,7 +106,7 @@ public record Quantity(double value, double standardUncertainty, Unit unit, Quan
    * @throws QuantityFormatException if the unit does not fit the kind
    */
   public Quantity in(Unit other) {
-    if (other.equals(unit)) {
+    if (other.isSameAs(unit)) {
       return this;
     }
     return new Quantity(

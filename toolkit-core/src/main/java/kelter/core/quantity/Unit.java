@@ -98,4 +98,10 @@ public record Unit(String code, Dimension dimension, double factor, double shift
   public String symbol() {
     return Spellings.symbol(code);
   }
+
+  /** Whether two are equal; the equality that Java makes for records takes 2 ms of a start. */
+  boolean isSameAs(Unit other) {
+    return this == other
+        || factor == other.factor && shift == other.shift && code.equals(other.code);
+  }
 }

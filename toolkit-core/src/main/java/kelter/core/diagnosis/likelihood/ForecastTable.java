@@ -52,6 +52,11 @@ final class ForecastTable {
     }
   }
 
+  /** Whether there is no reading to forecast. */
+  boolean isEmpty() {
+    return readings.count() == 0;
+  }
+
   /** The forecast at one of the severities that halving meets, kept for the next time. */
   double[] at(double severity) {
     int place = (int) (severity * STEPS);

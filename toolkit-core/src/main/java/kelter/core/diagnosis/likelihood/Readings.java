@@ -156,6 +156,9 @@ public final class Readings {
   }
 
   private void ask(double[] severity, double[] into, int from) {
+    if (likelihood.length == 0) {
+      return;
+    }
     forecaster.forecast(severity, value, spread);
     for (int k = 0; k < likelihood.length; k++) {
       into[from + k] = likelihood[k].scaled(value[k]);

@@ -37,6 +37,9 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   /** The shorter part of a line in the golden section. */
   private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
+  /** The integral of a likelihood of 1, as where nothing was read. */
+  static final SeverityIntegral FLAT = of(severity -> 0);
+
   /** Where a likelihood has sharp edges: the values and limits that were read. */
   interface Edges {
 
@@ -287,7 +290,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     int next = 0;
     for (int i : order) {
       below += weight[i];
-      while (next < count && below + StateIntegral.ROUNDING >= (next + 0.5) / count) {
+      while (next < count && below >= (next + 0.5) / count) {
         picked[next++] = severity[i];
       }
     }

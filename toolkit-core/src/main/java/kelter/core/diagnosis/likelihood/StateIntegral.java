@@ -8,12 +8,6 @@ import kelter.core.diagnosis.Diagnosis;
  */
 sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneFault, PairIntegral {
 
-  /**
-   * The rounding of a sum of shares: where they are symmetric, their sum up to a node is just half
-   * of all, and which node is the middle must not follow from the last digit.
-   */
-  double ROUNDING = 1e-12;
-
   /** The natural logarithm of the integral. */
   double logIntegral();
 
@@ -92,7 +86,11 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
   record OneFault(ForecastTable table, SeverityIntegral integral) implements StateIntegral {
 
     OneFault(ForecastTable table) {
-      this(table, SeverityIntegral.of(table::logLikelihood, table.edges()));
+      this(
+          table,
+          table.isEmpty()
+              ? SeverityIntegral.FLAT
+              : SeverityIntegral.of(table::logLikelihood, table.edges()));
     }
 
     @Override

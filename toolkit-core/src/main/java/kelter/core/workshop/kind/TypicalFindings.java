@@ -82,10 +82,14 @@ public final class TypicalFindings {
     return false;
   }
 
+  private static boolean hasMoved(Limits before, Limits after) {
+    return before.low() != after.low() || before.high() != after.high();
+  }
+
   private void move(List<Finding> moved, String figure) {
     for (Finding each : moved) {
       for (Finding before : usual) {
-        if (before.id().equals(each.id()) && !before.limits().equals(each.limits())) {
+        if (before.id().equals(each.id()) && hasMoved(before.limits(), each.limits())) {
           spreads.put(
               before.id(),
               spreads
