@@ -27,8 +27,8 @@ final class SheetCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "sheet",
-        "Print the work sheet: what to bring, isolate, open, do, close and test.",
-        "The steps are common practice; the maker's instructions, local codes and licensed practice"
+        "Print the work sheet, or the bag to pack.",
+        "What to bring, isolate, open, look at, do, close and test. The steps are common practice; the maker's instructions, local codes and licensed practice"
             + " come first.",
         List.of(BAG, WORK, NamedShop.OPTION),
         List.of(Invocation.jobFile("a job file")),

@@ -36,7 +36,7 @@ class SheetCommandTest {
     String said = console.out().replaceAll("\\s+", " ");
     int place = 0;
     for (String heading :
-        List.of("Bring", "Isolate", "Open", "Look at", "Do", "Close", "Back to power", "Run")) {
+        List.of("Bring", "Isolate", "Open", "Look at,", "Do", "Close", "Back to power", "Run")) {
       int next = said.indexOf(" " + heading + " ", place);
       assertTrue(next > place, heading + ": " + said);
       place = next;

@@ -1,15 +1,18 @@
 package kelter.electrical.heating;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.electrical.component.CordWords;
 import kelter.electrical.rating.HeaterRating;
 
 /**
- * A heater whose rating is known, with what lies in its circuit. Where an appliance has several,
- * the links, relays, sensors and the supply are taken to belong to the first.
+ * A heater whose rating is known, with what lies in its circuit. Where an appliance has several, a
+ * link, relay or sensor belongs to the heater with which its id shares a word, such as an
+ * air-cut-out to an air-heater; one that shares none, and the supply, to the first.
  *
  * @param heater the heater
  * @param medium what it heats
@@ -34,13 +37,17 @@ record HeatingGroup(
     Optional<Component> supply,
     Optional<Component> cord) {
 
+  /** Words of ids that do not tell one heater from another. */
+  private static final Set<String> COMMON_WORDS =
+      Set.of("heater", "element", "sensor", "link", "relay", "thermal", "temperature");
+
   /** The group of a component; empty if it is no heater. */
   static Optional<HeatingGroup> of(Appliance appliance, Component heater) {
     Optional<HeatingGroup> first = first(appliance);
     if (first.isEmpty() || first.get().heater == heater) {
       return first;
     }
-    return alone(appliance, heater);
+    return alone(appliance, heater).map(group -> group.withPartsOf(appliance, false));
   }
 
   /** The first group of an appliance; empty if it has no heater. */
@@ -48,7 +55,7 @@ record HeatingGroup(
     for (Component part : appliance.components()) {
       Optional<HeatingGroup> alone = alone(appliance, part);
       if (alone.isPresent()) {
-        return Optional.of(alone.get().withAllOf(appliance));
+        return Optional.of(alone.get().withPartsOf(appliance, true));
       }
     }
     return Optional.empty();
@@ -81,18 +88,45 @@ record HeatingGroup(
             Optional.empty()));
   }
 
-  private HeatingGroup withAllOf(Appliance appliance) {
+  private HeatingGroup withPartsOf(Appliance appliance, boolean first) {
     return new HeatingGroup(
         heater,
         medium,
         balance,
         rating,
         rated,
-        appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
-        appliance.componentsOf(Relay.RELAY.id()),
-        appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),
-        first(appliance, MainsSupply.SUPPLY.id()),
-        first(appliance, CordWords.CORD.id()));
+        own(appliance, ThermalLink.THERMAL_LINK.id(), first),
+        own(appliance, Relay.RELAY.id(), first),
+        own(appliance, TemperatureSensor.TEMPERATURE_SENSOR.id(), first),
+        first ? first(appliance, MainsSupply.SUPPLY.id()) : Optional.empty(),
+        first ? first(appliance, CordWords.CORD.id()) : Optional.empty());
+  }
+
+  /** The parts of a kind that lie in the circuit of this heater. */
+  private List<Component> own(Appliance appliance, String kind, boolean first) {
+    List<Component> own = new ArrayList<>();
+    for (Component part : appliance.componentsOf(kind)) {
+      Optional<Component> named = namedHeater(appliance, part);
+      if (named.isPresent() ? named.get() == heater : first) {
+        own.add(part);
+      }
+    }
+    return own;
+  }
+
+  /** The heater whose id shares a word with that of a part. */
+  private static Optional<Component> namedHeater(Appliance appliance, Component part) {
+    List<String> words = List.of(part.id().split("-"));
+    for (Component other : appliance.components()) {
+      if (Medium.of(other.kind()).isPresent()) {
+        for (String word : other.id().split("-")) {
+          if (!COMMON_WORDS.contains(word) && words.contains(word)) {
+            return Optional.of(other);
+          }
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Component> first(Appliance appliance, String kind) {

@@ -40,7 +40,9 @@ public record KindCause(
     /** The part is cleaned or freed. */
     CLEAN("clean"),
     /** The part is set, tightened or filled. */
-    ADJUST("adjust");
+    ADJUST("adjust"),
+    /** It is for the licensed trade. */
+    HAND_OVER("hand-over");
 
     private final String id;
 

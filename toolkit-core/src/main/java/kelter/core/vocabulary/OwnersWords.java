@@ -172,8 +172,6 @@ public final class OwnersWords {
         "cold",
         "not get hot",
         "not hot",
-        "lukewarm",
-        "barely warm",
         "not glow",
         "not boil");
     put(
@@ -190,7 +188,8 @@ public final class OwnersWords {
         "ages to boil",
         "long to boil",
         "slow to boil",
-        "barely warm");
+        "barely warm",
+        "lukewarm");
     put(
         all,
         "runs-out-early",
@@ -198,7 +197,8 @@ public final class OwnersWords {
         "run out",
         "not enough hot",
         "hot water gone",
-        "short shower");
+        "short shower",
+        "less hot water");
     put(all, "too-hot", "too hot", "overheat", "scald", "burns the", "boiling hot", "burnt food");
     put(
         all,
@@ -289,7 +289,7 @@ public final class OwnersWords {
     put(all, "relief-drips", "relief", "safety valve", "overflow pipe", "discharge pipe");
     put(
         all, "loud", "loud", "nois", "rattl", "squeal", "grind", "bang", "knock", "rumbl",
-        "screech", "clatter", "roar", "whin");
+        "screech", "clatter", "roar", "whin", "howl");
     put(all, "vibrates", "shak", "vibrat", "walks", "jump", "wander", "dances");
     put(
         all,
@@ -305,6 +305,7 @@ public final class OwnersWords {
         all,
         "poor-result",
         "not clean",
+        "cloudy",
         "dirty",
         "spots",
         "residue",
@@ -328,7 +329,8 @@ public final class OwnersWords {
         "discoloured-water",
         "brown water",
         "rusty",
-        "cloudy",
+        "cloudy water",
+        "water cloudy",
         "colour",
         "discolo",
         "rust",
@@ -380,7 +382,10 @@ public final class OwnersWords {
         "blows weak",
         "not extract",
         "not draw",
-        "less air");
+        "less air",
+        "weak suction",
+        "sucks weak",
+        "not suck");
     put(all, "weak-suction", "suction", "not suck", "sucks weak", "not pick up", "lost suck");
     put(
         all,

@@ -215,6 +215,7 @@ public final class KindShares {
       case RENEW -> "renew the " + part;
       case CLEAN -> "clean the " + part;
       case ADJUST -> "set right the " + part;
+      case HAND_OVER -> "hand over to the licensed trade: " + part;
     };
   }
 
