@@ -5,7 +5,9 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Iterator;
 import java.util.Map;
+import java.util.Optional;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Opening;
 
@@ -24,6 +26,11 @@ record Console(int code, String out, String err) {
     return run(StandardCharsets.UTF_8, width, arguments);
   }
 
+  /** With lines that are typed, shown behind their prompts. */
+  static Console typing(String lines, Map<String, String> environment, String... arguments) {
+    return run(StandardCharsets.UTF_8, Terminal.WIDTH, environment, lines, arguments);
+  }
+
   /** With a variable of the environment that names a shop. */
   static Console inShop(String named, String... arguments) {
     return run(StandardCharsets.UTF_8, Terminal.WIDTH, Map.of("KELTER_SHOP", named), arguments);
@@ -35,6 +42,15 @@ record Console(int code, String out, String err) {
 
   private static Console run(
       Charset charset, int width, Map<String, String> environment, String... arguments) {
+    return run(charset, width, environment, "", arguments);
+  }
+
+  private static Console run(
+      Charset charset,
+      int width,
+      Map<String, String> environment,
+      String typed,
+      String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
@@ -45,6 +61,13 @@ record Console(int code, String out, String err) {
             false,
             false,
             width);
+    Iterator<String> lines = typed.lines().iterator();
+    terminal.readFrom(
+        prompt -> {
+          Optional<String> line = lines.hasNext() ? Optional.of(lines.next()) : Optional.empty();
+          terminal.print(prompt + line.orElse("") + "\n");
+          return line;
+        });
     int code =
         new Kelter(terminal, new Opening(terminal, Clock.systemUTC()), environment).run(arguments);
     return new Console(code, out.toString(charset), err.toString(charset));

@@ -266,6 +266,11 @@ final class Answering {
 
   /** A reading of something else than what is asked, or an answer about a symptom. */
   private Reply named(String words, String told) {
+    Optional<Symptom> exact =
+        session.machine().vocabulary().symptom(words.toLowerCase(Locale.ROOT).replace(' ', '-'));
+    if (exact.isPresent() && ANSWERS.containsKey(told.toLowerCase(Locale.ROOT))) {
+      return reported(exact.get(), ANSWERS.get(told.toLowerCase(Locale.ROOT)));
+    }
     List<Words.Readable> readable = Words.readable(words, session.machine());
     if (readable.size() == 1) {
       return reading(readable.get(0).component(), readable.get(0).observable(), told);
