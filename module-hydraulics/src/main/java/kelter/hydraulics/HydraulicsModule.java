@@ -6,6 +6,18 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.hydraulics.air.AirHeat;
+import kelter.hydraulics.air.BlockedAir;
+import kelter.hydraulics.air.CompressorDuty;
+import kelter.hydraulics.air.DefrostEnergy;
+import kelter.hydraulics.air.Drying;
+import kelter.hydraulics.air.DuctLoss;
+import kelter.hydraulics.air.FanLaws;
+import kelter.hydraulics.air.GasketLeak;
+import kelter.hydraulics.air.MoistAir;
+import kelter.hydraulics.air.SealedSuction;
+import kelter.hydraulics.air.SuctionPower;
+import kelter.hydraulics.air.VaneFlow;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
@@ -41,7 +53,7 @@ import kelter.hydraulics.water.Water;
 public final class HydraulicsModule implements CalculationModule {
 
   private static final About ABOUT =
-      new About("hydraulics", "Water, hoses, pumps, filling and draining", "0.1.0");
+      new About("hydraulics", "Water, hoses, pumps, filling and draining, air", "0.1.0");
 
   /** Made when somebody asks for them, since each costs time at the start. */
   private static final class Calculations {
@@ -74,7 +86,19 @@ public final class HydraulicsModule implements CalculationModule {
             PressureDecay.calculation(),
             StandpipeOverflow.calculation(),
             Iso9906Grade.calculation(),
-            PumpWithMotor.calculation());
+            PumpWithMotor.calculation(),
+            FanLaws.calculation(),
+            AirHeat.calculation(),
+            DuctLoss.calculation(),
+            BlockedAir.calculation(),
+            MoistAir.calculation(),
+            Drying.calculation(),
+            SuctionPower.calculation(),
+            SealedSuction.calculation(),
+            VaneFlow.calculation(),
+            DefrostEnergy.calculation(),
+            GasketLeak.calculation(),
+            CompressorDuty.calculation());
 
     private Calculations() {}
   }
