@@ -18,6 +18,10 @@ import kelter.hydraulics.air.MoistAir;
 import kelter.hydraulics.air.SealedSuction;
 import kelter.hydraulics.air.SuctionPower;
 import kelter.hydraulics.air.VaneFlow;
+import kelter.hydraulics.airway.Coil;
+import kelter.hydraulics.airway.Duct;
+import kelter.hydraulics.airway.Filter;
+import kelter.hydraulics.airway.Flap;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.drain.DrainTime;
@@ -118,7 +122,15 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new DrainPump(), new WashPump(), new InletValve(), new LevelSensor());
+    return Parts.of(
+        new DrainPump(),
+        new WashPump(),
+        new InletValve(),
+        new LevelSensor(),
+        new Filter(),
+        new Duct(),
+        new Flap(),
+        new Coil());
   }
 
   @Override
