@@ -50,6 +50,9 @@ import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
+import kelter.hydraulics.vacuum.DustBag;
+import kelter.hydraulics.vacuum.SuctionHose;
+import kelter.hydraulics.vacuum.VacuumBody;
 import kelter.hydraulics.washpump.WashPump;
 import kelter.hydraulics.water.Water;
 
@@ -130,7 +133,10 @@ public final class HydraulicsModule implements CalculationModule {
         new Filter(),
         new Duct(),
         new Flap(),
-        new Coil());
+        new Coil(),
+        new SuctionHose(),
+        new DustBag(),
+        new VacuumBody());
   }
 
   @Override

@@ -62,6 +62,7 @@ public final class AirSamples {
     all.add(
         SampleMachines.with(
             part("filter"), part("charcoal-filter"), part("duct"), part("condenser")));
+    all.add(SampleMachines.with(part("suction-hose"), part("bag"), part("housing")));
     return all;
   }
 
