@@ -24,6 +24,9 @@ import kelter.hydraulics.airway.Filter;
 import kelter.hydraulics.airway.Flap;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
+import kelter.hydraulics.condensate.CondensatePump;
+import kelter.hydraulics.condensate.RunOffDrain;
+import kelter.hydraulics.condensate.RunOffHose;
 import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
@@ -136,7 +139,10 @@ public final class HydraulicsModule implements CalculationModule {
         new Coil(),
         new SuctionHose(),
         new DustBag(),
-        new VacuumBody());
+        new VacuumBody(),
+        new RunOffHose(),
+        new RunOffDrain(),
+        new CondensatePump());
   }
 
   @Override

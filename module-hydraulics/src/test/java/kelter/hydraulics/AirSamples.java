@@ -63,6 +63,7 @@ public final class AirSamples {
         SampleMachines.with(
             part("filter"), part("charcoal-filter"), part("duct"), part("condenser")));
     all.add(SampleMachines.with(part("suction-hose"), part("bag"), part("housing")));
+    all.add(SampleMachines.with(part("hose"), part("drain"), part("condensate-pump")));
     return all;
   }
 
