@@ -27,6 +27,7 @@ import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.condensate.CondensatePump;
 import kelter.hydraulics.condensate.RunOffDrain;
 import kelter.hydraulics.condensate.RunOffHose;
+import kelter.hydraulics.dampness.MoistureSensor;
 import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
@@ -142,7 +143,8 @@ public final class HydraulicsModule implements CalculationModule {
         new VacuumBody(),
         new RunOffHose(),
         new RunOffDrain(),
-        new CondensatePump());
+        new CondensatePump(),
+        new MoistureSensor());
   }
 
   @Override

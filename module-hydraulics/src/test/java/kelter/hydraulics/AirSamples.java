@@ -64,6 +64,7 @@ public final class AirSamples {
             part("filter"), part("charcoal-filter"), part("duct"), part("condenser")));
     all.add(SampleMachines.with(part("suction-hose"), part("bag"), part("housing")));
     all.add(SampleMachines.with(part("hose"), part("drain"), part("condensate-pump")));
+    all.add(SampleMachines.with(part("moisture-sensor")));
     return all;
   }
 
