@@ -36,6 +36,9 @@ import kelter.hydraulics.drainpump.DrainPump;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.found.CrumbTray;
+import kelter.hydraulics.found.Room;
+import kelter.hydraulics.found.WaveGuideCover;
 import kelter.hydraulics.inletvalve.InletValve;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
@@ -144,7 +147,10 @@ public final class HydraulicsModule implements CalculationModule {
         new RunOffHose(),
         new RunOffDrain(),
         new CondensatePump(),
-        new MoistureSensor());
+        new MoistureSensor(),
+        new Room(),
+        new CrumbTray(),
+        new WaveGuideCover());
   }
 
   @Override

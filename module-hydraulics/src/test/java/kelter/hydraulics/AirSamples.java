@@ -65,6 +65,7 @@ public final class AirSamples {
     all.add(SampleMachines.with(part("suction-hose"), part("bag"), part("housing")));
     all.add(SampleMachines.with(part("hose"), part("drain"), part("condensate-pump")));
     all.add(SampleMachines.with(part("moisture-sensor")));
+    all.add(SampleMachines.with(part("room"), part("crumb-tray"), part("wave-guide-cover")));
     return all;
   }
 
