@@ -21,9 +21,10 @@ import kelter.core.source.Source;
 public final class DuctLoss {
 
   private static final double LEAST_REYNOLDS = 4000;
+  private static final double VISCOSITY = 1.9e-5; // Pa s, air at 40 °C, from memory
 
   private static final Parameter FLOW =
-      Parameter.required("flow", "flow rate of the air", QuantityKind.FLOW, 1e-3, 1);
+      Parameter.required("flow", "flow rate of the air", QuantityKind.FLOW, 5e-3, 1);
   private static final Parameter BORE =
       Parameter.required("bore", "inner diameter of the duct", QuantityKind.LENGTH, 0.02, 0.5);
   private static final Parameter LENGTH =
@@ -34,9 +35,6 @@ public final class DuctLoss {
       Parameter.required("roughness", "roughness of the wall", QuantityKind.LENGTH, 0, 0.01);
   private static final Parameter DENSITY =
       Parameter.required("density", "density of the air", QuantityKind.DENSITY, 0.7, 1.5);
-  private static final Parameter VISCOSITY =
-      Parameter.required(
-          "viscosity", "dynamic viscosity of the air", QuantityKind.VISCOSITY, 1.5e-5, 2.5e-5);
 
   private DuctLoss() {}
 
@@ -49,7 +47,7 @@ public final class DuctLoss {
     return new Calculation(
         "duct-loss",
         "Pressure that an air duct takes",
-        "v = flow / (pi/4 bore^2); Re = density v bore / viscosity; 1/sqrt(f) = -1.8"
+        "v = flow / (pi/4 bore^2); Re = density v bore / 19 uPa s; 1/sqrt(f) = -1.8"
             + " lg((roughness/(3.7 bore))^1.11 + 6.9/Re); loss = (f length/bore +"
             + " loss-coefficient) density v^2 / 2",
         "Round duct, Re above 4000, refused below; a flexible duct takes two to three times that",
@@ -60,8 +58,7 @@ public final class DuctLoss {
             LENGTH,
             LOSSES.optional("0"),
             ROUGHNESS.optional("0.15 mm"),
-            DENSITY.optional("1.2 kg/m3"),
-            VISCOSITY.optional("0.019 mPa.s")),
+            DENSITY.optional("1.2 kg/m3")),
         List.of(
             new Output("loss", "pressure", QuantityKind.PRESSURE_DIFFERENCE),
             new Output("velocity", "mean velocity", QuantityKind.VELOCITY),
@@ -74,7 +71,7 @@ public final class DuctLoss {
     double bore = BORE.check(p[1]);
     double density = DENSITY.check(p[5]);
     double velocity = FLOW.check(p[0]) / (Math.PI / 4 * bore * bore);
-    double reynolds = density * velocity * bore / VISCOSITY.check(p[6]);
+    double reynolds = density * velocity * bore / VISCOSITY;
     double factor = factor(reynolds, Math.max(0, ROUGHNESS.check(p[4])) / bore);
     double coefficient = factor * LENGTH.check(p[2]) / bore + LOSSES.check(p[3]);
     return new double[] {coefficient * density * velocity * velocity / 2, velocity, factor};
