@@ -33,8 +33,7 @@ import kelter.hydraulics.part.WaterSide;
 
 /**
  * A filter or grille that air runs through, and the charcoal filter of a hood, which is renewed.
- * What it leaves of the flow is asked only where its share of the losses is known, so never of a
- * dryer.
+ * What it leaves of the flow is asked only where its share of the losses is known.
  */
 public final class Filter implements Part {
 
@@ -122,6 +121,9 @@ public final class Filter implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component filter) {
+    if (LintOfDryers.isToldIn(appliance)) {
+      return Optional.empty();
+    }
     boolean charcoal = filter.kind().equals(CHARCOAL.id());
     PartModel model =
         PartModel.of(filter.id(), WaterSide.PRIORS, AirwayFigure.values())
@@ -138,5 +140,10 @@ public final class Filter implements Part {
               Spread.relative(0.02).atLeast(0.02).andOfEffect(0.1));
     }
     return Optional.of(model.build());
+  }
+
+  @Override
+  public String whyNot(Appliance appliance, Component component) {
+    return LintOfDryers.isToldIn(appliance) ? LintOfDryers.WHY_NOT : "";
   }
 }

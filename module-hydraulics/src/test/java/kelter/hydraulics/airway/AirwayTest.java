@@ -9,9 +9,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.Nameplate;
+import kelter.core.module.Parts;
 import kelter.hydraulics.AirSamples;
+import kelter.hydraulics.HydraulicsModule;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -83,5 +88,23 @@ class AirwayTest {
     assertEquals(34.3, shown(condenser, "dirty", 1, "rise"), 0.05);
     assertEquals(17.8, shown(condenser, "dirty", 0.5, "rise"), 0.05);
     assertTrue(shown(part("evaporator"), "dirty", 1, "dirt") > 0.9);
+  }
+
+  /** The air heater of a dryer has the cause, so that its lint is not told twice. */
+  @Test
+  void theLintOfADryerIsToldOfItsAirHeater() {
+    Component filter = part("filter");
+    Appliance dryer =
+        new Appliance(
+            "tumble-dryer",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of(filter, part("duct"), part("condenser")));
+    Parts parts = new HydraulicsModule().parts();
+    assertTrue(parts.faultModels(dryer).isEmpty());
+    assertEquals("its lint is told of the air heater", parts.whyNot(dryer, filter));
   }
 }
