@@ -1,6 +1,7 @@
 package kelter.hydraulics.airway;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
@@ -81,7 +82,7 @@ public final class Duct implements Part {
   private static final FaultRow BLOCKED =
       fault("blocked", "duct blocked", 0.06)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.DIRT.plus(0.85), AirwayFigure.LOSS.times(power(1, 30)))
+          .changes(AirwayFigure.DIRT.plus(early(0, 0.85)), AirwayFigure.LOSS.times(power(1, 30)))
           .makes(Symptoms.WEAK_AIR, chance(0.05, 0.9, 0.97))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.65, 0.9))
           .makes(Symptoms.LOUD, chance(0.02, 0.4, 0.6))

@@ -1,6 +1,7 @@
 package kelter.hydraulics.airway;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -35,7 +36,7 @@ public final class Flap implements Part {
   private static final FaultRow STUCK =
       fault("stuck", "flap stuck", 0.05)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.STIFF.plus(0.87))
+          .changes(AirwayFigure.STIFF.plus(early(0, 0.87)))
           .makes(Symptoms.WEAK_AIR, chance(0.05, 0.9, 0.97))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.65, 0.9))
           .makes(Symptoms.LOUD, chance(0.02, 0.4, 0.6))

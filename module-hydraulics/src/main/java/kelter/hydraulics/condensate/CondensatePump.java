@@ -1,6 +1,7 @@
 package kelter.hydraulics.condensate;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -81,7 +82,7 @@ public final class CondensatePump implements Part {
   private static final FaultRow BLOCKED =
       fault("blocked", "condensate pump blocked by lint or slime", 0.02)
           .wears(Wear.DEPOSIT)
-          .changes(RunOffFigure.LINT.plus(0.85), RunOffFigure.RUNS.times(0.5))
+          .changes(RunOffFigure.LINT.plus(early(0, 0.85)), RunOffFigure.RUNS.times(0.5))
           .makes(Symptoms.TANK_FULL_SHOWN, chance(0.05, 0.8, 0.9))
           .makes(Symptoms.LEAKS, chance(0.02, 0.4, 0.8))
           .makes(Symptoms.STOPS_IN_CYCLE, chance(0.03, 0.65, 0.85))

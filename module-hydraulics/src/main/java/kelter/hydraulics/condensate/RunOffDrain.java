@@ -1,6 +1,7 @@
 package kelter.hydraulics.condensate;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
@@ -41,7 +42,8 @@ public final class RunOffDrain implements Part {
   private static final FaultRow BLOCKED =
       fault("blocked", "drain blocked or frozen", 0.1)
           .wears(Wear.DEPOSIT)
-          .changes(RunOffFigure.SLOW.plus(0.9), RunOffFigure.STANDS.becomes(line(0.3, 0.95)))
+          .changes(
+              RunOffFigure.SLOW.plus(early(0, 0.9)), RunOffFigure.STANDS.becomes(line(0.3, 0.95)))
           .makes(Symptoms.WATER_INSIDE, chance(0.05, 0.9, 0.97))
           .makes(Symptoms.LEAKS, chance(0.03, 0.6, 0.9))
           .makes(Symptoms.ICES_UP, chance(0.02, 0.4, 0.7))

@@ -1,6 +1,7 @@
 package kelter.hydraulics.condensate;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -44,7 +45,7 @@ public final class RunOffHose implements Part {
   private static final FaultRow BLOCKED =
       fault("blocked", "hose blocked", 0.02)
           .wears(Wear.DEPOSIT)
-          .changes(RunOffFigure.SLOW.plus(0.9))
+          .changes(RunOffFigure.SLOW.plus(early(0, 0.9)))
           .makes(Symptoms.LEAKS, chance(0.05, 0.7, 0.95))
           .makes(Symptoms.TANK_FULL_SHOWN, chance(0.02, 0.5, 0.8))
           .makes(Symptoms.STOPS_IN_CYCLE, chance(0.02, 0.4, 0.7))

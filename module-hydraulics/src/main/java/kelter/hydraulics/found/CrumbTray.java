@@ -1,6 +1,7 @@
 package kelter.hydraulics.found;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -34,7 +35,7 @@ public final class CrumbTray implements Part {
 
   private static final FaultRow FULL =
       fault("full", "crumbs on the heating wires", 0.07)
-          .changes(Deposit.PLACE.plus(0.8))
+          .changes(Deposit.PLACE.plus(early(0, 0.8)))
           .makes(Symptoms.SMELLS_BURNT, chance(0.1, 0.92, 0.98))
           .makes(Symptoms.TOO_HOT, chance(0.02, 0.21, 0.4))
           .makes(Symptoms.TRIPS_BREAKER, chance(0.01, 0.12, 0.3))

@@ -1,6 +1,7 @@
 package kelter.hydraulics.found;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -39,7 +40,7 @@ public final class WaveGuideCover implements Part {
   private static final FaultRow BURNT =
       fault("burnt", "wave guide cover dirty or burnt", 0.05)
           .wears(Wear.DEPOSIT)
-          .changes(Deposit.PLACE.plus(0.8))
+          .changes(Deposit.PLACE.plus(early(0, 0.8)))
           .makes(Symptoms.SPARKS, chance(0.1, 0.9, 0.98))
           .makes(Symptoms.SMELLS_BURNT, chance(0.05, 0.6, 0.9))
           .curedBy(

@@ -1,6 +1,7 @@
 package kelter.hydraulics.vacuum;
 
 import static kelter.core.diagnosis.model.Course.chance;
+import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -31,7 +32,7 @@ public final class DustBag implements Part {
 
   private static final FaultRow FULL =
       fault("full", "bag or bin full", 0.1)
-          .changes(SuctionFigure.FULL.plus(0.72))
+          .changes(SuctionFigure.FULL.plus(early(0, 0.72)))
           .makes(Symptoms.WEAK_SUCTION, chance(0.05, 0.9, 0.97))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.7, 0.9))
           .makes(Symptoms.STOPS_IN_CYCLE, chance(0.01, 0.27, 0.6))
