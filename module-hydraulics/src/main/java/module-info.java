@@ -1,6 +1,6 @@
 /**
- * Water in an appliance: its properties, hoses and jets, pumps, the operating point of a pump in
- * its circuit, and what faults make of it.
+ * Water and air in an appliance: their properties, hoses and ducts, jets, pumps and fans, the
+ * operating point of a pump in its circuit, and what faults make of it.
  *
  * <p>It needs the core alone and is built with plain constructors.
  *
@@ -10,6 +10,7 @@ module kelter.hydraulics {
   requires transitive kelter.core;
 
   exports kelter.hydraulics;
+  exports kelter.hydraulics.air;
   exports kelter.hydraulics.circuit;
   exports kelter.hydraulics.drain;
   exports kelter.hydraulics.suction;

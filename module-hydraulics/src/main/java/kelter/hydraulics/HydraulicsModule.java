@@ -6,8 +6,28 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.hydraulics.air.AirHeat;
+import kelter.hydraulics.air.BlockedAir;
+import kelter.hydraulics.air.CompressorDuty;
+import kelter.hydraulics.air.DefrostEnergy;
+import kelter.hydraulics.air.Drying;
+import kelter.hydraulics.air.DuctLoss;
+import kelter.hydraulics.air.FanLaws;
+import kelter.hydraulics.air.GasketLeak;
+import kelter.hydraulics.air.MoistAir;
+import kelter.hydraulics.air.SealedSuction;
+import kelter.hydraulics.air.SuctionPower;
+import kelter.hydraulics.air.VaneFlow;
+import kelter.hydraulics.airway.Coil;
+import kelter.hydraulics.airway.Duct;
+import kelter.hydraulics.airway.Filter;
+import kelter.hydraulics.airway.Flap;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
+import kelter.hydraulics.condensate.CondensatePump;
+import kelter.hydraulics.condensate.RunOffDrain;
+import kelter.hydraulics.condensate.RunOffHose;
+import kelter.hydraulics.dampness.MoistureSensor;
 import kelter.hydraulics.drain.DrainTime;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.SiphonFlow;
@@ -16,6 +36,9 @@ import kelter.hydraulics.drainpump.DrainPump;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.found.CrumbTray;
+import kelter.hydraulics.found.Room;
+import kelter.hydraulics.found.WaveGuideCover;
 import kelter.hydraulics.inletvalve.InletValve;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
@@ -34,6 +57,9 @@ import kelter.hydraulics.pump.SpecificSpeed;
 import kelter.hydraulics.spray.SprayArm;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
+import kelter.hydraulics.vacuum.DustBag;
+import kelter.hydraulics.vacuum.SuctionHose;
+import kelter.hydraulics.vacuum.VacuumBody;
 import kelter.hydraulics.washpump.WashPump;
 import kelter.hydraulics.water.Water;
 
@@ -41,7 +67,7 @@ import kelter.hydraulics.water.Water;
 public final class HydraulicsModule implements CalculationModule {
 
   private static final About ABOUT =
-      new About("hydraulics", "Water, hoses, pumps, filling and draining", "0.1.0");
+      new About("hydraulics", "Water, hoses, pumps, filling and draining, air", "0.1.0");
 
   /** Made when somebody asks for them, since each costs time at the start. */
   private static final class Calculations {
@@ -74,7 +100,19 @@ public final class HydraulicsModule implements CalculationModule {
             PressureDecay.calculation(),
             StandpipeOverflow.calculation(),
             Iso9906Grade.calculation(),
-            PumpWithMotor.calculation());
+            PumpWithMotor.calculation(),
+            FanLaws.calculation(),
+            AirHeat.calculation(),
+            DuctLoss.calculation(),
+            BlockedAir.calculation(),
+            MoistAir.calculation(),
+            Drying.calculation(),
+            SuctionPower.calculation(),
+            SealedSuction.calculation(),
+            VaneFlow.calculation(),
+            DefrostEnergy.calculation(),
+            GasketLeak.calculation(),
+            CompressorDuty.calculation());
 
     private Calculations() {}
   }
@@ -94,7 +132,25 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new DrainPump(), new WashPump(), new InletValve(), new LevelSensor());
+    return Parts.of(
+        new DrainPump(),
+        new WashPump(),
+        new InletValve(),
+        new LevelSensor(),
+        new Filter(),
+        new Duct(),
+        new Flap(),
+        new Coil(),
+        new SuctionHose(),
+        new DustBag(),
+        new VacuumBody(),
+        new RunOffHose(),
+        new RunOffDrain(),
+        new CondensatePump(),
+        new MoistureSensor(),
+        new Room(),
+        new CrumbTray(),
+        new WaveGuideCover());
   }
 
   @Override

@@ -1,6 +1,7 @@
 package kelter.hydraulics;
 
 import java.util.List;
+import java.util.stream.Stream;
 import kelter.core.job.Appliance;
 import kelter.core.module.CalculationModule;
 import kelter.testkit.ModuleContract;
@@ -15,6 +16,6 @@ class HydraulicsContractTest extends ModuleContract {
 
   @Override
   protected List<Appliance> appliances() {
-    return SampleMachines.all();
+    return Stream.concat(SampleMachines.all().stream(), AirSamples.all().stream()).toList();
   }
 }
