@@ -16,6 +16,10 @@ import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
+import kelter.electrical.control.ControlBoard;
+import kelter.electrical.control.Electronics;
+import kelter.electrical.control.HumiditySensor;
+import kelter.electrical.control.TariffSwitch;
 import kelter.electrical.doorswitch.DoorSwitch;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
@@ -151,6 +155,10 @@ public final class ElectricalModule implements CalculationModule {
         new SupplyCord(),
         new DoorSwitch(),
         new Solenoid(),
+        new ControlBoard(),
+        new Electronics(),
+        new HumiditySensor(),
+        new TariffSwitch(),
         new Leaking(),
         new OutOfReach());
   }
