@@ -56,6 +56,13 @@ import kelter.electrical.supply.GlowingConnection;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.supplycord.SupplyCord;
+import kelter.electrical.switching.BaseConnector;
+import kelter.electrical.switching.Fuse;
+import kelter.electrical.switching.HandSwitch;
+import kelter.electrical.switching.Harness;
+import kelter.electrical.switching.OverloadProtector;
+import kelter.electrical.switching.SelectorSwitch;
+import kelter.electrical.switching.TiltSwitch;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.HalfWaveCoil;
@@ -157,6 +164,13 @@ public final class ElectricalModule implements CalculationModule {
         new Solenoid(),
         new ControlBoard(),
         new Electronics(),
+        HandSwitch.part(),
+        SelectorSwitch.part(),
+        TiltSwitch.part(),
+        Fuse.part(),
+        BaseConnector.part(),
+        Harness.part(),
+        OverloadProtector.part(),
         new HumiditySensor(),
         new TariffSwitch(),
         new Leaking(),
