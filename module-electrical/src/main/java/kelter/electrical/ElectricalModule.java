@@ -44,6 +44,10 @@ import kelter.electrical.protection.LeakageCurrent;
 import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
+import kelter.electrical.regulating.EnergyRegulator;
+import kelter.electrical.regulating.FloatSwitch;
+import kelter.electrical.regulating.SteamSwitch;
+import kelter.electrical.regulating.Thermostat;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
@@ -164,6 +168,10 @@ public final class ElectricalModule implements CalculationModule {
         new Solenoid(),
         new ControlBoard(),
         new Electronics(),
+        new Thermostat(),
+        new SteamSwitch(),
+        new EnergyRegulator(),
+        new FloatSwitch(),
         HandSwitch.part(),
         SelectorSwitch.part(),
         TiltSwitch.part(),

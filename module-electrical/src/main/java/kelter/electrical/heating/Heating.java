@@ -25,6 +25,7 @@ import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.rating.CordConductor;
 import kelter.electrical.rating.HeaterRating;
 import kelter.electrical.rating.RatedFrequency;
+import kelter.electrical.regulating.Thermostat;
 
 /**
  * The heating of an appliance: heater, thermal links, relays, temperature sensors, supply and cord.
@@ -84,10 +85,15 @@ public final class Heating implements Part {
     for (Component sensor : group.sensors()) {
       TemperatureSensor.addTo(model, sensor, group);
     }
+    for (Component thermostat : group.thermostats()) {
+      Thermostat.inCircuit(model, thermostat, CircuitFigure.INTERRUPTED.becomes(1));
+    }
     if (group.supply().isPresent()) {
       MainsSupply.addTo(model, group, circuit, frequency);
     } else {
-      model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage(group));
+      model
+          .on(group.heater(), group.medium().words().kind())
+          .faults(MainsSupply.lowVoltage(group));
     }
     if (group.cord().isPresent()) {
       double conductor = conductor(group.cord().get());

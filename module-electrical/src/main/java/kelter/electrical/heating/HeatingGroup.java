@@ -6,6 +6,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.electrical.component.CordWords;
 import kelter.electrical.rating.HeaterRating;
+import kelter.electrical.regulating.Thermostat;
 
 /**
  * A heater whose rating is known, with what lies in its circuit. Where an appliance has several,
@@ -19,6 +20,7 @@ import kelter.electrical.rating.HeaterRating;
  * @param links its thermal links
  * @param relays its relays
  * @param sensors the temperature sensors that govern it
+ * @param thermostats its thermostats, where it is the only heater
  * @param supply the supply, if the job lists it
  * @param cord the supply cord, at whose plug the whole appliance is measured, if the job lists it
  */
@@ -31,6 +33,7 @@ record HeatingGroup(
     List<Component> links,
     List<Component> relays,
     List<Component> sensors,
+    List<Component> thermostats,
     Optional<Component> supply,
     Optional<Component> cord) {
 
@@ -77,6 +80,7 @@ record HeatingGroup(
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             Optional.empty(),
             Optional.empty()));
   }
@@ -91,6 +95,9 @@ record HeatingGroup(
         appliance.componentsOf(ThermalLink.THERMAL_LINK.id()),
         appliance.componentsOf(Relay.RELAY.id()),
         appliance.componentsOf(TemperatureSensor.TEMPERATURE_SENSOR.id()),
+        Thermostat.isInCircuit(appliance)
+            ? appliance.componentsOf(Thermostat.THERMOSTAT.id())
+            : List.of(),
         first(appliance, MainsSupply.SUPPLY.id()),
         first(appliance, CordWords.CORD.id()));
   }
