@@ -36,6 +36,7 @@ import kelter.electrical.heating.MainsSupply;
 import kelter.electrical.heating.Relay;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
+import kelter.electrical.lamp.Lamp;
 import kelter.electrical.motor.Motor;
 import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
@@ -179,6 +180,7 @@ public final class ElectricalModule implements CalculationModule {
         BaseConnector.part(),
         Harness.part(),
         OverloadProtector.part(),
+        new Lamp(),
         new HumiditySensor(),
         new TariffSwitch(),
         new Leaking(),
