@@ -53,6 +53,7 @@ class FaultPairsTest {
             "sensor.reads-too-cold sensor.sensor-open",
             "sensor.sensor-shorted sensor.sensor-open",
             "supply.low-voltage supply.high-voltage",
+            "link.open link.opens-early",
             "cord.earth-poor cord.earth-open"),
         apart(SampleMachines.WASHER));
   }
@@ -66,7 +67,9 @@ class FaultPairsTest {
             "air-heater.element-open air-heater.open",
             "air-heater.shorted-turns air-heater.aged",
             "air-heater.open air-heater.aged",
-            "air-heater.leaking air-heater.sheath-split"),
+            "air-heater.leaking air-heater.sheath-split",
+            "link.open link.opens-early",
+            "other-link.open other-link.opens-early"),
         apart(SampleMachines.DRYER));
   }
 
