@@ -12,6 +12,9 @@ import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
 import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
+import kelter.electrical.cold.DefrostSensor;
+import kelter.electrical.cold.DefrostTimer;
+import kelter.electrical.cold.StartRelay;
 import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
@@ -180,6 +183,9 @@ public final class ElectricalModule implements CalculationModule {
         BaseConnector.part(),
         Harness.part(),
         OverloadProtector.part(),
+        new StartRelay(),
+        new DefrostSensor(),
+        new DefrostTimer(),
         new Lamp(),
         new HumiditySensor(),
         new TariffSwitch(),
