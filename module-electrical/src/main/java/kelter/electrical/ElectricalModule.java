@@ -40,6 +40,7 @@ import kelter.electrical.heating.Relay;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
 import kelter.electrical.lamp.Lamp;
+import kelter.electrical.latch.Latch;
 import kelter.electrical.motor.Motor;
 import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
@@ -187,6 +188,7 @@ public final class ElectricalModule implements CalculationModule {
         new DefrostSensor(),
         new DefrostTimer(),
         new Lamp(),
+        new Latch(),
         new HumiditySensor(),
         new TariffSwitch(),
         new Leaking(),
