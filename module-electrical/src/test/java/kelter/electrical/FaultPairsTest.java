@@ -53,6 +53,11 @@ class FaultPairsTest {
             "sensor.reads-too-cold sensor.sensor-open",
             "sensor.sensor-shorted sensor.sensor-open",
             "supply.low-voltage supply.high-voltage",
+            "supply.low-voltage supply.leg-lost",
+            "supply.high-voltage supply.leg-lost",
+            "supply.low-voltage supply.off",
+            "supply.high-voltage supply.off",
+            "supply.leg-lost supply.off",
             "link.open link.opens-early",
             "cord.earth-poor cord.earth-open"),
         apart(SampleMachines.WASHER));

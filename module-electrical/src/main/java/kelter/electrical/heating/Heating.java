@@ -93,7 +93,7 @@ public final class Heating implements Part {
     } else {
       model
           .on(group.heater(), group.medium().words().kind())
-          .faults(MainsSupply.lowVoltage(group));
+          .faults(SupplyFaults.lowVoltage(group));
     }
     if (group.cord().isPresent()) {
       double conductor = conductor(group.cord().get());
