@@ -23,8 +23,10 @@ import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
@@ -35,6 +37,11 @@ import kelter.electrical.contact.ContactWords;
  * and 3 to 12 Ohm at 120 V; shaken it is silent. Figures, chances and spreads are from memory.
  */
 public final class StartRelay implements Part {
+
+  static final Characteristic RATED =
+      new Characteristic(
+              "cold-resistance", "resistance of the resistor at 25 °C", QuantityKind.RESISTANCE)
+          .within(new Span(0.1, 1e4));
 
   static final Observable COLD =
       Observable.named("cold-resistance", "resistance of the resistor, cold")
@@ -55,7 +62,7 @@ public final class StartRelay implements Part {
 
   static final ComponentKind START_RELAY =
       new ComponentKind(
-          "start-relay", "start relay", List.of(COLD, RATTLES, BURNS), List.of(), List.of());
+          "start-relay", "start relay", List.of(COLD, RATTLES, BURNS), List.of(RATED), List.of());
 
   private static final Source IN_ORDER =
       Source.fromMemory("starters with a resistor: 12 to 45 ohm at 230 V, 3 to 12 ohm at 120 V");
@@ -96,13 +103,15 @@ public final class StartRelay implements Part {
             .on(START_RELAY, COLD, StartRelay::cold));
   }
 
+  /** By its figure within a factor of two, else by the supply. */
   private static Optional<Allowed> cold(Measured measured) {
-    boolean higher = isHigher(measured.appliance());
+    double rated = measured.component().si(RATED);
+    Limits bySupply = isHigher(measured.appliance()) ? new Limits(8, 60) : new Limits(2, 20);
     return Optional.of(
         Allowed.of(
             "cold resistance of the starter",
             IN_ORDER,
-            higher ? new Limits(8, 60) : new Limits(2, 20)));
+            rated > 0 ? new Limits(rated / 2, rated * 2) : bySupply));
   }
 
   /** Whether it runs on 230 V; taken where nothing tells it. */
@@ -111,9 +120,14 @@ public final class StartRelay implements Part {
     return rated.isEmpty() || rated.get().high().si() > HIGHER;
   }
 
+  /** As a natural logarithm: of one figure within 20 %, else as all of one voltage differ. */
+  private static Spread<Object> ofResistors(Component part) {
+    return Spread.constant(part.si(RATED) > 0 ? 0.2 : 0.4);
+  }
+
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
-    double usual = isHigher(appliance) ? 22 : 5;
+    double usual = part.si(RATED, isHigher(appliance) ? 22 : 5);
     Work renew =
         Work.renewing(
             "renew-start-relay",
@@ -148,7 +162,7 @@ public final class StartRelay implements Part {
                     .makes(Symptoms.SMELLS_BURNT, 0.3, 0.5)
                     .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.1)
                     .curedBy(renew))
-            .looks(COLD, state -> usual * state.of(Starter.RESISTANCE), Spread.constant(0.4))
+            .looks(COLD, state -> usual * state.of(Starter.RESISTANCE), ofResistors(part))
             .looks(RATTLES, Starter.RATTLES)
             .looks(BURNS, Starter.BURNS)
             .build());

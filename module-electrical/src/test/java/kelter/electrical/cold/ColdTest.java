@@ -3,8 +3,13 @@ package kelter.electrical.cold;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
+import java.util.Optional;
 import kelter.core.job.Appliance;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
 import kelter.electrical.Forecasts;
+import kelter.electrical.Jobs;
 import kelter.electrical.SampleMachines;
 import org.junit.jupiter.api.Test;
 
@@ -26,6 +31,19 @@ class ColdTest {
     assertTrue(at("starter.rattles", "starter.dead") > 0.6);
     assertTrue(at("starter.burns", "starter.burnt") > 0.7);
     assertTrue(at("starter.burns", "starter.dead") < 0.2);
+  }
+
+  /** One of 120 V has 3 to 12 Ohm; the figure of the part tells it. */
+  @Test
+  void theFigureOfTheStarterComesFirst() {
+    Appliance american =
+        Jobs.appliance(
+            Jobs.component(
+                "starter",
+                "start-relay",
+                Optional.empty(),
+                Map.of("cold-resistance", Quantity.of(5, "Ohm", QuantityKind.RESISTANCE))));
+    assertEquals(5, Forecasts.of(american, "starter.cold-resistance"), 1e-9);
   }
 
   /** In ice water a sound sensor has what its table says. */
