@@ -116,7 +116,10 @@ public final class EnergyRegulator implements Part {
                 CLOSED,
                 new LowPath("resistance of its contacts", ElectricalCautions.HOT_JOINT)),
         LimitCheck.named("regulator-opens", "Do both poles of the regulator open at off?")
-            .on(REGULATOR, OPENED, new OpenContact(ElectricalCautions.HOT_PART)),
+            .on(
+                REGULATOR,
+                OPENED,
+                new OpenContact("resistance of an open contact", ElectricalCautions.HOT_PART)),
         LimitCheck.named("regulator-on-share", "Is the zone on for the share that it should?")
             .on(REGULATOR, ON_SHARE, EnergyRegulator::onShare),
         LimitCheck.named("regulator-period", "Does the regulator switch often enough?")

@@ -91,7 +91,7 @@ public final class Thermostat implements Part {
         LimitCheck.named("thermostat-conducts", "Does the thermostat conduct?")
             .on(THERMOSTAT, CLOSED, new LowPath("resistance of the thermostat", NEVER_BRIDGE)),
         LimitCheck.named("thermostat-opens", "Does the thermostat open?")
-            .on(THERMOSTAT, OPENED, new OpenContact(NEVER_BRIDGE)),
+            .on(THERMOSTAT, OPENED, new OpenContact("resistance of an open contact", NEVER_BRIDGE)),
         LimitCheck.named("thermostat-overshoot", "Does the thermostat open near its setting?")
             .on(THERMOSTAT, OVERSHOOT, Thermostat::nearItsSetting));
   }

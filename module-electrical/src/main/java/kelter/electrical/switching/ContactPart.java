@@ -58,7 +58,7 @@ record ContactPart(
     if (opened.isPresent()) {
       checks.add(
           LimitCheck.named(kind.id() + "-opens", "Does the " + kind.title() + " open?")
-              .on(kind, opened.get(), new OpenContact(ifNot)));
+              .on(kind, opened.get(), new OpenContact("resistance of an open contact", ifNot)));
     }
     return checks;
   }
