@@ -95,7 +95,7 @@ public final class SteamSwitch implements Part {
 
   private static Optional<Allowed> soon(Measured measured) {
     return Optional.of(
-        Allowed.of("time from boiling to switching off", IN_ORDER, new Limits(1, 30))
+        Allowed.of("time from boiling to switching off", IN_ORDER, new Limits(2, 30))
             .resting("twice the longest of switches in order allowed, lid shut"));
   }
 
