@@ -60,11 +60,16 @@ public final class ThermalLink implements Part {
                   + " warm it slowly with hot air. Write its marking less what you read.")
           .by(Electrical.dead(15, new Accuracy(0, 4), ElectricalCautions.HOT_PART));
 
+  static final Observable HOT_LAMP =
+      Observable.named("hot-lamp-dark", "the lamp for a hot zone stays dark")
+          .how("Let a zone work at full for three minutes, then off: its lamp must be lit.")
+          .by(Electrical.running(5, Electrical.BY_EYE, ElectricalCautions.HOT_PART));
+
   static final ComponentKind THERMAL_LINK =
       new ComponentKind(
           "thermal-link",
           "thermal link",
-          List.of(LINK_RESISTANCE, OPENS_WARM, OPENS_OFF),
+          List.of(LINK_RESISTANCE, OPENS_WARM, OPENS_OFF, HOT_LAMP),
           List.of(),
           List.of());
 
@@ -78,7 +83,9 @@ public final class ThermalLink implements Part {
     /** Chance that it is seen to open while the machine works as it should. */
     OPENS(0.03),
     /** How far below its marking it opens, K. */
-    BELOW(0);
+    BELOW(0),
+    /** Chance that the lamp that it switches is seen to stay dark. */
+    LAMP_DARK(0.03);
 
     private final double inOrder;
 
@@ -129,6 +136,21 @@ public final class ThermalLink implements Part {
   /** Puts it into the model of its circuit. */
   static void addTo(PartModel model, Component link, HeatingGroup group) {
     addTo(model, link, open(group));
+  }
+
+  /** Puts that of a cooking zone, which switches a lamp too, into the model of its circuit. */
+  static void addLimiterTo(PartModel model, Component link, HeatingGroup group) {
+    addTo(model, link, group);
+    model.faults(lampContact()).looks(HOT_LAMP, Link.LAMP_DARK);
+  }
+
+  private static FaultRow lampContact() {
+    return fault("lamp-contact-burnt", "lamp contact of the zone limiter burnt", 0.005)
+        .wears(Wear.CONTACT)
+        .changes(Link.LAMP_DARK.becomes(0.95))
+        .makes(Symptoms.LIGHT_OUT, 0.95, 0.95)
+        .makes(Symptoms.HEATS_SLOWLY, 0.1, 0.1)
+        .curedBy(renew("renew the limiter of the zone", ElectricalCautions.HOT_PART));
   }
 
   private static PartModel addTo(PartModel model, Component link, FaultRow open) {
