@@ -12,10 +12,17 @@ import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
 import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
+import kelter.electrical.cold.DefrostSensor;
+import kelter.electrical.cold.DefrostTimer;
+import kelter.electrical.cold.StartRelay;
 import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
+import kelter.electrical.control.ControlBoard;
+import kelter.electrical.control.Electronics;
+import kelter.electrical.control.HumiditySensor;
+import kelter.electrical.control.TariffSwitch;
 import kelter.electrical.doorswitch.DoorSwitch;
 import kelter.electrical.drive.InverterDrive;
 import kelter.electrical.heater.AlloyResistance;
@@ -33,6 +40,8 @@ import kelter.electrical.heating.MainsSupply;
 import kelter.electrical.heating.Relay;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
+import kelter.electrical.lamp.Lamp;
+import kelter.electrical.latch.Latch;
 import kelter.electrical.motor.Motor;
 import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
@@ -41,6 +50,10 @@ import kelter.electrical.protection.LeakageCurrent;
 import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
+import kelter.electrical.regulating.EnergyRegulator;
+import kelter.electrical.regulating.FloatSwitch;
+import kelter.electrical.regulating.SteamSwitch;
+import kelter.electrical.regulating.Thermostat;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
@@ -53,6 +66,13 @@ import kelter.electrical.supply.GlowingConnection;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.supplycord.SupplyCord;
+import kelter.electrical.switching.BaseConnector;
+import kelter.electrical.switching.Fuse;
+import kelter.electrical.switching.HandSwitch;
+import kelter.electrical.switching.Harness;
+import kelter.electrical.switching.OverloadProtector;
+import kelter.electrical.switching.SelectorSwitch;
+import kelter.electrical.switching.TiltSwitch;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.HalfWaveCoil;
@@ -153,6 +173,26 @@ public final class ElectricalModule implements CalculationModule {
         new InverterDrive(),
         new DoorSwitch(),
         new Solenoid(),
+        new ControlBoard(),
+        new Electronics(),
+        new Thermostat(),
+        new SteamSwitch(),
+        new EnergyRegulator(),
+        new FloatSwitch(),
+        HandSwitch.part(),
+        SelectorSwitch.part(),
+        TiltSwitch.part(),
+        Fuse.part(),
+        BaseConnector.part(),
+        Harness.part(),
+        OverloadProtector.part(),
+        new StartRelay(),
+        new DefrostSensor(),
+        new DefrostTimer(),
+        new Lamp(),
+        new Latch(),
+        new HumiditySensor(),
+        new TariffSwitch(),
         new Leaking(),
         new OutOfReach());
   }

@@ -32,7 +32,7 @@ class CompanionTest {
 
   @Test
   void partsOfAHeatingCircuitAskForTheHeater() {
-    for (String kind : List.of("relay", "thermal-link", "temperature-sensor", "supply")) {
+    for (String kind : List.of("relay", "temperature-sensor", "supply")) {
       List<String> alone = notAssessed(Jobs.component("part", kind));
       assertEquals(1, alone.size());
       assertTrue(alone.get(0).startsWith("part (list the heater"), alone.get(0));
@@ -41,6 +41,13 @@ class CompanionTest {
       assertEquals(List.of(), unrated);
       assertEquals(List.of(), notAssessed(Jobs.component("part", kind), Jobs.heater()));
     }
+  }
+
+  /** A cut-out may be that of a motor; so is a thermostat that of a compressor. */
+  @Test
+  void whatMayStandAloneIsJudgedAlone() {
+    assertEquals(List.of(), notAssessed(Jobs.component("part", "thermal-link")));
+    assertEquals(List.of(), notAssessed(Jobs.component("part", "thermostat")));
   }
 
   @Test

@@ -53,6 +53,12 @@ class FaultPairsTest {
             "sensor.reads-too-cold sensor.sensor-open",
             "sensor.sensor-shorted sensor.sensor-open",
             "supply.low-voltage supply.high-voltage",
+            "supply.low-voltage supply.leg-lost",
+            "supply.high-voltage supply.leg-lost",
+            "supply.low-voltage supply.off",
+            "supply.high-voltage supply.off",
+            "supply.leg-lost supply.off",
+            "link.open link.opens-early",
             "cord.earth-poor cord.earth-open"),
         apart(SampleMachines.WASHER));
   }
@@ -66,7 +72,9 @@ class FaultPairsTest {
             "air-heater.element-open air-heater.open",
             "air-heater.shorted-turns air-heater.aged",
             "air-heater.open air-heater.aged",
-            "air-heater.leaking air-heater.sheath-split"),
+            "air-heater.leaking air-heater.sheath-split",
+            "link.open link.opens-early",
+            "other-link.open other-link.opens-early"),
         apart(SampleMachines.DRYER));
   }
 

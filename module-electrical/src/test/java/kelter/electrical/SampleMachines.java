@@ -46,6 +46,36 @@ public final class SampleMachines {
           Jobs.component("door", "door-switch"),
           coil("valve", "solenoid", 3800));
 
+  /** A made-up machine that heats nothing, with all that controls, switches and cools. */
+  public static final Appliance CONTROLS =
+      Jobs.appliance(
+          Jobs.component("board", "control-board"),
+          Jobs.component("timer", "electronics"),
+          Jobs.component("harness", "harness"),
+          Jobs.component("cord", "supply-cord"),
+          Jobs.component("switch", "switch"),
+          Jobs.component("selector", "selector-switch"),
+          Jobs.component("regulator", "energy-regulator"),
+          Jobs.component("thermostat", "thermostat"),
+          Jobs.component("steam", "steam-switch"),
+          Jobs.component("tilt", "tilt-switch"),
+          Jobs.component("float", "float-switch"),
+          Jobs.component("starter", "start-relay"),
+          Jobs.component("overload", "overload-protector"),
+          Jobs.component("fuse", "fuse"),
+          Jobs.component("lamp", "lamp"),
+          Jobs.component("base", "base-connector"),
+          Jobs.component("link", "thermal-link"),
+          Jobs.component("latch", "latch"),
+          Jobs.component("tariff", "tariff-switch"),
+          Jobs.component("humidity", "humidity-sensor"),
+          Jobs.component("ice", "defrost-sensor"),
+          Jobs.component("clock", "defrost-timer"));
+
+  /** A machine with one heater that a thermostat governs. */
+  public static final Appliance IRON =
+      Jobs.appliance(Jobs.heater(), Jobs.component("thermostat", "thermostat"));
+
   private SampleMachines() {}
 
   private static Component coil(String id, String kind, double ohm) {
@@ -58,6 +88,6 @@ public final class SampleMachines {
 
   /** All of them. */
   public static List<Appliance> all() {
-    return List.of(WASHER, DRYER, MOTOR);
+    return List.of(WASHER, DRYER, MOTOR, CONTROLS, IRON);
   }
 }

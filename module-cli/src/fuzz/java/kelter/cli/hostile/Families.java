@@ -211,7 +211,8 @@ final class Families {
     String job =
         chance
             .of(seeds.jobs())
-            .replaceFirst("\"components\": \\[", "$0 { \"id\": \"lamp\", \"kind\": \"lamp\" }, ")
+            .replaceFirst(
+                "\"components\": \\[", "$0 { \"id\": \"lamp\", \"kind\": \"strip-light\" }, ")
             .replaceFirst(
                 "\"measurements\": \\[",
                 "$0 { \"of\": \"lamp\", \"observable\": \"dark\", \"reading\": \"yes\" }, ");

@@ -42,7 +42,7 @@ final class HostilePlugin {
                 + "new double[] {figure(x[0] / x[1])});")
         .with("calculations", "return list(List.of(CURRENT));")
         .with("parts", "return bad(Parts.of(this));")
-        .with("kind", worded("lamp"))
+        .with("kind", worded("strip-light"))
         .with("observable", worded("dark"))
         .with("kinds", "return list(List.of(LAMP));")
         .with("check", worded("lamp-lit"))

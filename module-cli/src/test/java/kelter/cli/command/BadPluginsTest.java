@@ -40,7 +40,7 @@ class BadPluginsTest {
             heater
                 .replace(
                     "\"components\": [",
-                    "\"components\": [ { \"id\": \"lamp\", \"kind\": \"lamp\" }, ")
+                    "\"components\": [ { \"id\": \"lamp\", \"kind\": \"strip-light\" }, ")
                 .replace(
                     "\"measurements\": [",
                     "\"measurements\": [ { \"of\": \"lamp\", \"observable\": \"dark\","

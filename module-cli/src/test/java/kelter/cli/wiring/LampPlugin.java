@@ -20,7 +20,7 @@ public final class LampPlugin {
     with("law", "return new double[] {x[0] / x[1]};");
     with("calculations", "return List.of(CURRENT);");
     with("parts", "return Parts.of(this);");
-    with("kind", "lamp");
+    with("kind", "strip-light");
     with("observable", "dark");
     with("kinds", "return List.of(LAMP);");
     with("symptoms", "return List.of();");

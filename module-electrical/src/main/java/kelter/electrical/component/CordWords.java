@@ -122,6 +122,22 @@ public final class CordWords {
           .how("Pull the plug and look at its pins, then at the cord terminals.")
           .by(Electrical.inside(3));
 
+  /** What a live conductor has from plug to machine. */
+  public static final Observable LIVE_CONDUCTOR =
+      Observable.named(
+              "conductor-resistance",
+              "highest resistance of a live conductor from the plug to the machine")
+          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .how(
+              "Measure from each live pin of the plug to its terminal inside. Bend the cord along its"
+                  + " length, most of all at plug and entry, and write the highest.")
+          .by(Electrical.dead(4, Electrical.OHMMETER));
+
+  /** Whether the machine goes off and on as the cord moves. */
+  public static final Observable DROPS_OUT =
+      Observable.named("drops-out", "it goes off and on when the cord is moved")
+          .asked(1, "Ask, and do not try it: a cord that drops out may be bare inside.");
+
   /** The cord with its plug. */
   public static final ComponentKind CORD =
       new ComponentKind(
@@ -134,7 +150,9 @@ public final class CordWords {
               TOUCH_CURRENT,
               VOLTAGE_DROP,
               PLUG_BURNS,
-              PLUG_HOT),
+              PLUG_HOT,
+              LIVE_CONDUCTOR,
+              DROPS_OUT),
           List.of(
               LENGTH,
               SECTION,

@@ -4,14 +4,10 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
-import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
-import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
-import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -21,14 +17,15 @@ import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
-import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.OpenContact;
 import kelter.electrical.contact.Path;
+import kelter.electrical.contact.SwitchContact;
 
 /** A door switch. Chances, those of symptoms too, resistances and spreads are from memory. */
 public final class DoorSwitch implements Part {
@@ -45,26 +42,12 @@ public final class DoorSwitch implements Part {
           .how("Take one wire off, open the door and measure across the switch.")
           .by(Electrical.dead(4, Electrical.OHMMETER));
 
-  private static final Source OPENS =
-      Source.commonPractice("an open contact has more than 1 Mohm on an ordinary meter");
-
   private static final Caution RUNS_OPEN =
       new Caution(
           Signal.DANGER,
           "Moving parts. The machine may run with its door open: leave it unplugged until the switch"
               + " is mended.",
           true);
-
-  /** What faults change of it with the door open. */
-  private enum Opened implements Figure {
-    /** Resistance on an ordinary meter, Ohm. */
-    RESISTANCE;
-
-    @Override
-    public double inOrder() {
-      return Electrical.RESISTANCE.high();
-    }
-  }
 
   /** A door switch. */
   public static final ComponentKind DOOR_SWITCH =
@@ -86,14 +69,10 @@ public final class DoorSwitch implements Part {
         LimitCheck.named("door-switch-continuity", "Does the door switch close?")
             .on(DOOR_SWITCH, CLOSED_RESISTANCE, ClosedContact.RULE),
         LimitCheck.named("door-switch-opens", "Does the door switch open?")
-            .on(DOOR_SWITCH, OPEN_RESISTANCE, DoorSwitch::opens));
-  }
-
-  /** At least 1 MOhm with the door open. */
-  private static Optional<Allowed> opens(Measured measured) {
-    return Optional.of(
-        Allowed.of("resistance with the door open", OPENS, Limits.atLeast(1e6))
-            .butIfNot(RUNS_OPEN));
+            .on(
+                DOOR_SWITCH,
+                OPEN_RESISTANCE,
+                new OpenContact("resistance with the door open", RUNS_OPEN)));
   }
 
   @Override
@@ -103,7 +82,7 @@ public final class DoorSwitch implements Part {
             "renew-door-switch", "adjust the door or renew its switch", 30, 0.95, Caution.UNPLUG);
     return Optional.of(
         PartModel.of(door.id(), Electrical.PRIORS, Path.values())
-            .on(door, DOOR_SWITCH, Opened.values())
+            .on(door, DOOR_SWITCH, SwitchContact.values())
             .faults(
                 fault("contact-burnt", "contact of the door switch burnt", 0.03)
                     .wears(Wear.CONTACT)
@@ -124,12 +103,12 @@ public final class DoorSwitch implements Part {
                 fault("contact-welded", "contact of the door switch welded or bridged", 0.01)
                     .wears(Wear.CONTACT)
                     .apartFrom("contact-open")
-                    .changes(Opened.RESISTANCE.becomes(0.1))
+                    .changes(SwitchContact.welded())
                     .makes(Symptoms.DOES_NOT_START, 0.1, 0.1)
                     .makes(Meaning.DOOR.symptom(), 0.25, 0.25)
                     .curedBy(renew))
             .looks(CLOSED_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7))
-            .looks(OPEN_RESISTANCE, state -> state.of(Opened.RESISTANCE), Spread.constant(0.7))
+            .looks(OPEN_RESISTANCE, state -> state.of(SwitchContact.OPENED), Spread.constant(0.7))
             .build());
   }
 }

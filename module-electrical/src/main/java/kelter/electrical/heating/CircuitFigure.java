@@ -7,6 +7,10 @@ import kelter.core.vocabulary.Proof;
 enum CircuitFigure implements Figure {
   /** Voltage at the outlet without load over the usual one, as a ratio. */
   MAINS(1),
+  /** Above 0 where one of several conductors of the supply is without voltage. */
+  LEG_LOST(0),
+  /** How much of its fuses or breakers is out, from 0 to 1. */
+  FUSES_OUT(0.03),
   /** Frequency at the outlet over the rated one, as a ratio. */
   FREQUENCY(1),
   /** Share of it that is left under load. */

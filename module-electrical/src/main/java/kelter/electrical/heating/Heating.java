@@ -25,6 +25,7 @@ import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.rating.CordConductor;
 import kelter.electrical.rating.HeaterRating;
 import kelter.electrical.rating.RatedFrequency;
+import kelter.electrical.regulating.Thermostat;
 
 /**
  * The heating of an appliance: heater, thermal links, relays, temperature sensors, supply and cord.
@@ -49,6 +50,9 @@ public final class Heating implements Part {
   /** Length of a cord where none is stated, m. */
   private static final double USUAL_CORD = 2;
 
+  /** The kind of machine whose cut-outs limit the glass of cooking zones. */
+  private static final String HOB = "hob";
+
   /** Such a conductor of 1.5 mm², Ohm: 13.3 Ohm/km, IEC 60228, Table 3. */
   private static final double CONDUCTOR = 0.0266;
 
@@ -62,10 +66,16 @@ public final class Heating implements Part {
     return Medium.of(heater.kind()).isEmpty()
         ? Optional.empty()
         : HeatingGroup.of(appliance, heater)
-            .map(group -> model(group, RatedFrequency.of(appliance.nameplate().frequency())));
+            .map(
+                group ->
+                    model(
+                        group,
+                        RatedFrequency.of(appliance.nameplate().frequency()),
+                        appliance.kind().equals(HOB)));
   }
 
-  private static FaultModel model(HeatingGroup group, Optional<RatedFrequency> frequency) {
+  private static FaultModel model(
+      HeatingGroup group, Optional<RatedFrequency> frequency, boolean cooks) {
     HeaterRating rating = group.rating();
     PartModel model =
         PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.values())
@@ -76,7 +86,11 @@ public final class Heating implements Part {
     HeatingCircuit circuit = HeatingCircuit.of(group);
     heater(model, group, circuit);
     for (Component link : group.links()) {
-      ThermalLink.addTo(model, link, group);
+      if (cooks) {
+        ThermalLink.addLimiterTo(model, link, group);
+      } else {
+        ThermalLink.addTo(model, link, group);
+      }
     }
     for (Component relay : group.relays()) {
       Relay.addTo(model, relay, group, circuit);
@@ -84,10 +98,15 @@ public final class Heating implements Part {
     for (Component sensor : group.sensors()) {
       TemperatureSensor.addTo(model, sensor, group);
     }
+    for (Component thermostat : group.thermostats()) {
+      Thermostat.inCircuit(model, thermostat, CircuitFigure.INTERRUPTED.becomes(1));
+    }
     if (group.supply().isPresent()) {
       MainsSupply.addTo(model, group, circuit, frequency);
     } else {
-      model.on(group.heater(), group.medium().words().kind()).faults(MainsSupply.lowVoltage(group));
+      model
+          .on(group.heater(), group.medium().words().kind())
+          .faults(SupplyFaults.lowVoltage(group));
     }
     if (group.cord().isPresent()) {
       double conductor = conductor(group.cord().get());

@@ -8,6 +8,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.electrical.component.CordWords;
 import kelter.electrical.rating.HeaterRating;
+import kelter.electrical.regulating.Thermostat;
 
 /**
  * A heater whose rating is known, with what lies in its circuit. Where an appliance has several, a
@@ -22,6 +23,7 @@ import kelter.electrical.rating.HeaterRating;
  * @param links its thermal links
  * @param relays its relays
  * @param sensors the temperature sensors that govern it
+ * @param thermostats its thermostats, where it is the only heater
  * @param supply the supply, if the job lists it
  * @param cord the supply cord, at whose plug the whole appliance is measured, if the job lists it
  */
@@ -34,6 +36,7 @@ record HeatingGroup(
     List<Component> links,
     List<Component> relays,
     List<Component> sensors,
+    List<Component> thermostats,
     Optional<Component> supply,
     Optional<Component> cord) {
 
@@ -84,6 +87,7 @@ record HeatingGroup(
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             Optional.empty(),
             Optional.empty()));
   }
@@ -98,6 +102,9 @@ record HeatingGroup(
         own(appliance, ThermalLink.THERMAL_LINK.id(), first),
         own(appliance, Relay.RELAY.id(), first),
         own(appliance, TemperatureSensor.TEMPERATURE_SENSOR.id(), first),
+        Thermostat.isInCircuit(appliance)
+            ? own(appliance, Thermostat.THERMOSTAT.id(), first)
+            : List.of(),
         first ? first(appliance, MainsSupply.SUPPLY.id()) : Optional.empty(),
         first ? first(appliance, CordWords.CORD.id()) : Optional.empty());
   }

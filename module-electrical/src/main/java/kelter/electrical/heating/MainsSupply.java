@@ -1,9 +1,5 @@
 package kelter.electrical.heating;
 
-import static kelter.core.diagnosis.model.Course.early;
-import static kelter.core.diagnosis.model.Course.line;
-import static kelter.core.diagnosis.model.FaultRow.fault;
-
 import java.util.List;
 import java.util.Optional;
 import kelter.core.check.Allowed;
@@ -11,23 +7,19 @@ import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
 import kelter.core.check.Measured;
-import kelter.core.diagnosis.Wear;
-import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
-import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Nameplate;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
-import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
+import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Symptoms;
+import kelter.core.vocabulary.Procedure;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
@@ -60,6 +52,19 @@ public final class MainsSupply implements Part {
                   + " frequency range through a measuring adapter; the outlet stays closed.")
           .by(Electrical.running(2, Electrical.FREQUENCY_METER, ElectricalCautions.FIXED_WIRING));
 
+  static final Observable FUSES =
+      Observable.named("fuses-out", "what of its fuses, breakers or tariff hours is off")
+          .graded("nothing", "one of several", "all")
+          .how(
+              "Look at fuses and breakers of its circuit from outside and open nothing. Is one out, or"
+                  + " not fully up? Ask what else in the house is dim or dark.")
+          .by(
+              new Procedure(
+                  "", 3, Hazard.NONE, Electrical.BY_EYE, List.of(ElectricalCautions.FIXED_WIRING)));
+
+  /** How far readings differ with a leg lost, as a ratio: it depends on where one measures. */
+  private static final double ANYWHERE = 0.4;
+
   /** How far mains are from their frequency, and so the limits of the check, as a ratio. */
   private static final double OFF_FREQUENCY = 0.01;
 
@@ -83,7 +88,11 @@ public final class MainsSupply implements Part {
 
   static final ComponentKind SUPPLY =
       new ComponentKind(
-          "supply", "supply at the outlet", List.of(IDLE, LOADED, FREQUENCY), List.of(), List.of());
+          "supply",
+          "supply at the outlet",
+          List.of(FUSES, IDLE, LOADED, FREQUENCY),
+          List.of(),
+          List.of());
 
   @Override
   public List<ComponentKind> kinds() {
@@ -199,14 +208,15 @@ public final class MainsSupply implements Part {
       Optional<RatedFrequency> frequency) {
     model
         .on(group.supply().orElseThrow(), SUPPLY)
-        .faults(lowVoltage(group), highVoltage())
+        .faults(SupplyFaults.all(group))
+        .looks(FUSES, CircuitFigure.FUSES_OUT)
         .under(circuit)
-        .observe(IDLE, Operation::idle, circuit.fromReadingToReading())
-        .observe(LOADED, Operation::supply, circuit.fromReadingToReading());
+        .observe(IDLE, Operation::idle, new OfLegs(circuit.rating().voltage()))
+        .observe(LOADED, Operation::supply, new OfLegs(circuit.rating().voltage()));
     if (frequency.isPresent()) {
       double rated = frequency.get().hertz();
       model
-          .faults(wrongFrequency(frequency.get()))
+          .faults(SupplyFaults.wrongFrequency(frequency.get()))
           .looks(
               FREQUENCY,
               state -> rated * state.of(CircuitFigure.FREQUENCY),
@@ -215,75 +225,15 @@ public final class MainsSupply implements Part {
   }
 
   /**
-   * It is told of the heater where the job lists no supply; from memory, the chances of symptoms
-   * too.
+   * How far voltages of one supply differ from reading to reading, V.
+   *
+   * @param volts the rated voltage, V
    */
-  static FaultRow lowVoltage(HeatingGroup group) {
-    return HeatSymptoms.slow(
-        fault("low-voltage", "too little voltage at the outlet: weak supply", 0.01)
-            .changes(CircuitFigure.REACHING.times(0.7))
-            .makes(Symptoms.DOES_NOT_START, 0, 0.2)
-            .makes(Symptoms.HUMS_ONLY, 0, 0.2)
-            .curedBy(
-                Work.byHand(
-                    "mend-supply",
-                    "hand the outlet and its circuit to an electrician",
-                    30,
-                    0.75,
-                    Caution.UNPLUG,
-                    ElectricalCautions.FIXED_WIRING))
-            .wears(Wear.WIRE),
-        group,
-        early(0.05, 0.75));
-  }
-
-  /**
-   * It is the other frequency or it is not, whatever the severity. A heater does not mind; motors,
-   * pumps and clocks do. All from memory.
-   */
-  private static FaultRow wrongFrequency(RatedFrequency rated) {
-    return fault("wrong-frequency", title(rated), 0.001)
-        .changes(CircuitFigure.FREQUENCY.becomes(rated.ratio()))
-        .makes(Symptoms.LOUD, 0.4, 0.4)
-        .makes(Symptoms.DOES_NOT_SPIN, 0.15, 0.15)
-        .makes(Symptoms.TOO_HOT, 0.05, 0.05)
-        .curedBy(
-            Work.byHand(
-                "mend-frequency",
-                "run it on a supply of the rated frequency: another outlet, or generator or inverter"
-                    + " set to it",
-                20,
-                0.7,
-                Caution.UNPLUG,
-                ElectricalCautions.FIXED_WIRING));
-  }
-
-  private static String title(RatedFrequency rated) {
-    return "supply at "
-        + QuantityFormat.plain(rated.other())
-        + " Hz for a machine of "
-        + QuantityFormat.plain(rated.hertz())
-        + " Hz";
-  }
-
-  /** With a lost neutral the voltage is anything between that of a phase and of two. */
-  private static FaultRow highVoltage() {
-    return fault(
-            "high-voltage", "too much voltage at the outlet: neutral lost, or wrong phases", 0.003)
-        .apartFrom("low-voltage")
-        .changes(CircuitFigure.MAINS.times(line(1.1, 1.6)))
-        .makes(Symptoms.DISPLAY_DEAD, 0, 0.6)
-        .makes(Symptoms.DOES_NOT_START, 0.05, 0.6)
-        .makes(Symptoms.SMELLS_BURNT, 0.05, 0.5)
-        .makes(Symptoms.TRIPS_BREAKER, 0, 0.3)
-        .makes(Symptoms.TOO_HOT, 0.05, 0.2)
-        .curedBy(
-            Work.byHand(
-                "mend-neutral",
-                "pull the plug at once and hand the outlet and its circuit to an electrician",
-                30,
-                0.7,
-                Caution.UNPLUG,
-                ElectricalCautions.FIXED_WIRING));
+  private record OfLegs(double volts) implements Spread<Operation> {
+    @Override
+    public double of(double value, InOrder order, Operation at) {
+      return volts
+          * (at.state().has(CircuitFigure.LEG_LOST) ? ANYWHERE : Operation.FROM_READING_TO_READING);
+    }
   }
 }

@@ -4,9 +4,16 @@ import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
+import java.util.Optional;
+import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
+import kelter.core.check.Limits;
+import kelter.core.check.Measured;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
+import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -16,16 +23,18 @@ import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
+import kelter.core.source.Source;
+import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
-import kelter.electrical.contact.Path;
 
 /**
- * A thermal link, a thermal cut-out or a limiting thermostat of a heating circuit. Chances and
- * spreads are from memory, those of symptoms too.
+ * A thermal link, a thermal cut-out or a limiting thermostat of a heating circuit, or of a motor in
+ * a machine that heats nothing. Chances and spreads are from memory, those of symptoms too.
  */
 public final class ThermalLink implements Part {
 
@@ -36,9 +45,59 @@ public final class ThermalLink implements Part {
           .how("Take one wire off and measure across it, leads nulled.")
           .by(Electrical.dead(3, Electrical.OHMMETER));
 
+  static final Observable OPENS_WARM =
+      Observable.named("opens-while-working", "it opens while the machine works as it should")
+          .how(
+              "Filters and ways of the air or water clean first. Close the machine and let it work:"
+                  + " does it stop, and work again once it has cooled?")
+          .by(Electrical.running(15, Electrical.BY_EYE));
+
+  static final Observable OPENS_OFF =
+      Observable.named("opens-below", "how far below its marking it opens")
+          .quantity(QuantityKind.TEMPERATURE_DIFFERENCE, -60, 150)
+          .how(
+              "Only for one that closes again: take it out, ohmmeter on it, thermometer beside it, and"
+                  + " warm it slowly with hot air. Write its marking less what you read.")
+          .by(Electrical.dead(15, new Accuracy(0, 4), ElectricalCautions.HOT_PART));
+
+  static final Observable HOT_LAMP =
+      Observable.named("hot-lamp-dark", "the lamp for a hot zone stays dark")
+          .how("Let a zone work at full for three minutes, then off: its lamp must be lit.")
+          .by(Electrical.running(5, Electrical.BY_EYE, ElectricalCautions.HOT_PART));
+
   static final ComponentKind THERMAL_LINK =
       new ComponentKind(
-          "thermal-link", "thermal link", List.of(LINK_RESISTANCE), List.of(), List.of());
+          "thermal-link",
+          "thermal link",
+          List.of(LINK_RESISTANCE, OPENS_WARM, OPENS_OFF, HOT_LAMP),
+          List.of(),
+          List.of());
+
+  private static final Source WITHIN =
+      Source.fromMemory("cut-outs open within 10 K of their marking, worn ones 15 K to 60 K early");
+
+  /** What faults change. */
+  private enum Link implements Figure {
+    /** Resistance when cold, Ohm. */
+    RESISTANCE(0.1),
+    /** Chance that it is seen to open while the machine works as it should. */
+    OPENS(0.03),
+    /** How far below its marking it opens, K. */
+    BELOW(0),
+    /** Chance that the lamp that it switches is seen to stay dark. */
+    LAMP_DARK(0.03);
+
+    private final double inOrder;
+
+    Link(double inOrder) {
+      this.inOrder = inOrder;
+    }
+
+    @Override
+    public double inOrder() {
+      return inOrder;
+    }
+  }
 
   @Override
   public List<ComponentKind> kinds() {
@@ -46,46 +105,105 @@ public final class ThermalLink implements Part {
   }
 
   @Override
-  public String whyNot(Appliance appliance, Component component) {
-    return HeatingGroup.missing(appliance);
-  }
-
-  @Override
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("thermal-link-continuity", "Is the thermal link whole?")
-            .on(THERMAL_LINK, LINK_RESISTANCE, ClosedContact.RULE));
+            .on(THERMAL_LINK, LINK_RESISTANCE, ClosedContact.RULE),
+        LimitCheck.named("thermal-link-opens", "Does the cut-out open at its marking?")
+            .on(THERMAL_LINK, OPENS_OFF, ThermalLink::atItsMarking));
+  }
+
+  private static Optional<Allowed> atItsMarking(Measured measured) {
+    return Optional.of(
+        Allowed.of("how far below its marking it opens", WITHIN, new Limits(-10, 10)));
+  }
+
+  /** Of a motor or fan, where the machine heats nothing; else its circuit speaks of it. */
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component link) {
+    if (Heater.isIn(appliance)) {
+      return Optional.empty();
+    }
+    PartModel model = PartModel.of(link.id(), Electrical.PRIORS);
+    FaultRow open =
+        row()
+            .changes(Link.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
+            .makes(Symptoms.DOES_NOT_START, 0.85, 0.85)
+            .makes(Symptoms.STOPS_IN_CYCLE, 0.6, 0.6);
+    return Optional.of(addTo(model, link, open).build());
   }
 
   /** Puts it into the model of its circuit. */
   static void addTo(PartModel model, Component link, HeatingGroup group) {
-    model
-        .on(link, THERMAL_LINK, Path.values())
-        .faults(open(group))
-        .looks(LINK_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7));
+    addTo(model, link, open(group));
+  }
+
+  /** Puts that of a cooking zone, which switches a lamp too, into the model of its circuit. */
+  static void addLimiterTo(PartModel model, Component link, HeatingGroup group) {
+    addTo(model, link, group);
+    model.faults(lampContact()).looks(HOT_LAMP, Link.LAMP_DARK);
+  }
+
+  private static FaultRow lampContact() {
+    return fault("lamp-contact-burnt", "lamp contact of the zone limiter burnt", 0.005)
+        .wears(Wear.CONTACT)
+        .changes(Link.LAMP_DARK.becomes(0.95))
+        .makes(Symptoms.LIGHT_OUT, 0.95, 0.95)
+        .makes(Symptoms.HEATS_SLOWLY, 0.1, 0.1)
+        .curedBy(renew("renew the limiter of the zone", ElectricalCautions.HOT_PART));
+  }
+
+  private static PartModel addTo(PartModel model, Component link, FaultRow open) {
+    return model
+        .on(link, THERMAL_LINK, Link.values())
+        .faults(open, opensEarly())
+        .looks(LINK_RESISTANCE, state -> state.of(Link.RESISTANCE), Spread.constant(0.7))
+        .looks(OPENS_WARM, Link.OPENS)
+        .looks(OPENS_OFF, state -> state.of(Link.BELOW), Spread.relative(0.2).atLeast(5));
   }
 
   /** In some machines it feeds the drive or the control too, which then does not start. */
   private static FaultRow open(HeatingGroup group) {
     double cold = group.medium() == Medium.AIR ? 0.7 : 0.85;
     FaultRow open =
-        fault("open", "thermal link open", 0.05)
+        row()
             .changes(
-                Path.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
+                Link.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
                 CircuitFigure.INTERRUPTED.becomes(1))
-            .curedBy(
-                Work.renewing(
-                    "renew-thermal-link",
-                    "find why the thermal link opened, and renew it",
-                    30,
-                    0.9,
-                    Caution.UNPLUG,
-                    new Caution(
-                        Signal.WARNING,
-                        "A thermal link opens because something got too hot. Find out what"
-                            + " before a new one goes in, fit the same temperature and current,"
-                            + " and never bridge it.")))
             .makes(Symptoms.DOES_NOT_START, 0.3, 0.3);
     return HeatSymptoms.cold(open, group, line(cold, cold));
+  }
+
+  private static FaultRow row() {
+    return fault("open", "thermal link open", 0.05)
+        .curedBy(
+            renew(
+                "find why the thermal link opened, and renew it",
+                new Caution(
+                    Signal.WARNING,
+                    "A thermal link opens because something got too hot. Find out what"
+                        + " before a new one goes in, fit the same temperature and current,"
+                        + " and never bridge it.")));
+  }
+
+  /** It is whole when cold. */
+  private static FaultRow opensEarly() {
+    return fault("opens-early", "cut-out opens at too low a temperature", 0.01)
+        .wears(Wear.SENSOR)
+        .apartFrom("open")
+        .changes(Link.OPENS.becomes(0.93), Link.BELOW.becomes(line(15, 60)))
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.8, 0.95)
+        .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
+        .makes(Symptoms.HEATS_SLOWLY, 0.2, 0.2)
+        .makes(Symptoms.SHORT_CYCLES, 0.2, 0.2)
+        .makes(Symptoms.DOES_NOT_START, 0.1, 0.1)
+        .curedBy(
+            renew(
+                "clean the ways of the air or water, and renew the cut-out",
+                ElectricalCautions.HOT_PART));
+  }
+
+  private static Work renew(String title, Caution caution) {
+    return Work.renewing("renew-thermal-link", title, 30, 0.9, Caution.UNPLUG, caution);
   }
 }

@@ -40,6 +40,9 @@ final class CordChecks {
 
   private static final double USUAL_SECTION = 1.5e-6;
 
+  /** A conductor of 1.5 mm², Ohm/m: 13.3 Ohm/km, IEC 60228, Table 3. */
+  private static final double USUAL_PER_METRE = 0.0133;
+
   private static final Source DROP =
       Source.commonPractice(
           SoundJoint.SOURCE.document()
@@ -63,7 +66,37 @@ final class CordChecks {
       ", and that of two-wire ones, because the job does not state the protection class: two prongs"
           + " and a double square on the nameplate mean class II";
 
+  private static final Source LIVE =
+      Source.commonPractice(
+          "a live conductor has what IEC 60228 allows it and 0.5 ohm at its ends");
+
+  private static final Caution BROKEN =
+      new Caution(
+          Signal.DANGER,
+          "Fire and electric shock. A broken conductor sparks inside the cord: leave the machine"
+              + " unplugged until the cord is renewed.",
+          true);
+
   private CordChecks() {}
+
+  static Optional<Allowed> liveConductor(Measured measured) {
+    double most = conductor(measured.component()) + 0.5;
+    return Optional.of(
+        Allowed.of("resistance of a live conductor, bent", LIVE, Limits.atMost(most))
+            .resting("test leads taken off")
+            .butIfNot(BROKEN));
+  }
+
+  /**
+   * One conductor, Ohm at 20 °C; of a short usual cord where the table has none for its figures.
+   */
+  static double conductor(Component cord) {
+    try {
+      return CordConductor.cold(cord, SHORT_CORD);
+    } catch (IllegalArgumentException notInTheTable) {
+      return SHORT_CORD * USUAL_PER_METRE;
+    }
+  }
 
   static Optional<Allowed> insulation(Measured measured) {
     Optional<Quantity> local = measured.component().figure(CordWords.INSULATION_LIMIT);

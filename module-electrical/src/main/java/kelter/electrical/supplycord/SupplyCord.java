@@ -8,6 +8,8 @@ import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Course;
+import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -23,11 +25,31 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.Path;
 
 /**
- * The protective conductor of a supply cord, from the plug to touchable metal. That it conducts
- * badly is noticed by a tingle, for which a small leak is enough: filters have one. Chances, those
- * of symptoms too, resistances and spreads are from memory.
+ * The conductors of a supply cord: the protective one from the plug to touchable metal, and the
+ * live ones, which break at plug and entry. That it conducts badly is noticed by a tingle, for
+ * which a small leak is enough: filters have one. Chances, those of symptoms too, resistances and
+ * spreads are from memory.
  */
 public final class SupplyCord implements Part {
+
+  /** What faults change on the way of the live conductors. */
+  private enum LiveWay implements Figure {
+    /** Resistance beside that of the conductor, Ohm. */
+    ADDED(0.1),
+    /** Chance that somebody saw it go off and on with the cord. */
+    DROPS_OUT(0.02);
+
+    private final double inOrder;
+
+    LiveWay(double inOrder) {
+      this.inOrder = inOrder;
+    }
+
+    @Override
+    public double inOrder() {
+      return inOrder;
+    }
+  }
 
   @Override
   public List<ComponentKind> kinds() {
@@ -50,11 +72,14 @@ public final class SupplyCord implements Part {
             .on(CordWords.CORD, CordWords.TOUCH_CURRENT, CordChecks::touchCurrent),
         LimitCheck.named("cord-voltage-drop", "Does plug, outlet or cord lose voltage?")
             .on(CordWords.CORD, CordWords.VOLTAGE_DROP, CordChecks::voltageDrop),
+        LimitCheck.named("cord-conducts", "Do the live conductors of the cord conduct?")
+            .on(CordWords.CORD, CordWords.LIVE_CONDUCTOR, CordChecks::liveConductor),
         new WarningSign());
   }
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component cord) {
+    double conductor = CordChecks.conductor(cord);
     Work renew =
         Work.renewing(
             "renew-cord",
@@ -68,7 +93,7 @@ public final class SupplyCord implements Part {
                     + " the machine is plugged in."));
     return Optional.of(
         PartModel.of(cord.id(), Electrical.PRIORS, Path.values())
-            .on(cord, CordWords.CORD)
+            .on(cord, CordWords.CORD, LiveWay.values())
             .faults(
                 fault("earth-poor", "protective conductor poor", 0.01)
                     .wears(Wear.WIRE)
@@ -80,11 +105,26 @@ public final class SupplyCord implements Part {
                     .apartFrom("earth-poor")
                     .changes(Path.open())
                     .makes(Symptoms.SHOCK_FELT, 0.5, 0.5)
+                    .curedBy(renew),
+                fault("broken", "live conductor of the cord broken", 0.02)
+                    .wears(Wear.WIRE)
+                    .changes(
+                        LiveWay.ADDED.becomes(Course.power(3, 1e5)),
+                        LiveWay.DROPS_OUT.becomes(0.55))
+                    .makes(Symptoms.DOES_NOT_START, 0.7, 0.97)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.2)
+                    .makes(Symptoms.SPARKS, 0.12, 0.12)
+                    .makes(Symptoms.SMELLS_BURNT, 0.08, 0.08)
                     .curedBy(renew))
             .looks(
                 CordWords.PROTECTIVE_CONDUCTOR,
                 state -> state.of(Path.RESISTANCE),
                 Spread.constant(0.6))
+            .looks(
+                CordWords.LIVE_CONDUCTOR,
+                state -> conductor + state.of(LiveWay.ADDED),
+                Spread.constant(0.6))
+            .looks(CordWords.DROPS_OUT, LiveWay.DROPS_OUT)
             .build());
   }
 }

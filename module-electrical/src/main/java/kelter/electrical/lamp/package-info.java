@@ -1,0 +1,2 @@
+/** The lamp inside a machine. */
+package kelter.electrical.lamp;

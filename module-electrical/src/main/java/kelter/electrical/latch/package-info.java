@@ -1,0 +1,2 @@
+/** The latch that holds a carriage down. */
+package kelter.electrical.latch;

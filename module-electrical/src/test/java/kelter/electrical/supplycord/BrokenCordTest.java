@@ -1,0 +1,35 @@
+package kelter.electrical.supplycord;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Optional;
+import kelter.core.job.Appliance;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.electrical.Forecasts;
+import kelter.electrical.Jobs;
+import org.junit.jupiter.api.Test;
+
+/** What the live conductors of a cord measure. */
+class BrokenCordTest {
+
+  /** 10 m of 0.75 mm² have 0.26 Ohm, by 26 Ohm/km of IEC 60228, Table 3; ends 0.1 Ohm. */
+  @Test
+  void aLongCordHasWhatItsLengthTells() {
+    Appliance cleaner =
+        Jobs.appliance(
+            Jobs.component(
+                "cord",
+                "supply-cord",
+                Optional.empty(),
+                Map.of(
+                    "length", Quantity.of(10, "m", QuantityKind.DISTANCE),
+                    "section", Quantity.of(0.75, "mm2", QuantityKind.AREA))));
+    assertEquals(0.36, Forecasts.of(cleaner, "cord.conductor-resistance"), 0.005);
+    assertTrue(Forecasts.of(cleaner, "cord.conductor-resistance", 0.1, "cord.broken") > 3);
+    assertTrue(Forecasts.of(cleaner, "cord.conductor-resistance", 1, "cord.broken") > 1e5);
+    assertTrue(Forecasts.of(cleaner, "cord.drops-out", 0.5, "cord.broken") > 0.5);
+  }
+}
