@@ -17,6 +17,11 @@ import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
 import kelter.electrical.doorswitch.DoorSwitch;
+import kelter.electrical.drive.BearingFrequencies;
+import kelter.electrical.drive.BeltSlip;
+import kelter.electrical.drive.BeltTension;
+import kelter.electrical.drive.BrushLife;
+import kelter.electrical.drive.DampedSwing;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -118,7 +123,12 @@ public final class ElectricalModule implements CalculationModule {
             SourceImpedance.jointCalculation(),
             GlowingConnection.calculation(),
             SupplyRange.calculation(),
-            CircuitLoad.calculation());
+            CircuitLoad.calculation(),
+            BeltTension.calculation(),
+            BeltSlip.calculation(),
+            BrushLife.calculation(),
+            BearingFrequencies.calculation(),
+            DampedSwing.calculation());
 
     private Calculations() {}
   }
