@@ -7,6 +7,8 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.electrical.brushmotor.BrushedMotor;
+import kelter.electrical.brushmotor.Tacho;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
@@ -162,6 +164,8 @@ public final class ElectricalModule implements CalculationModule {
         new DoorSwitch(),
         new Solenoid(),
         new Leaking(),
+        new BrushedMotor(),
+        new Tacho(),
         new OutOfReach());
   }
 }
