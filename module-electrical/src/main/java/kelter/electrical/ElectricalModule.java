@@ -18,6 +18,8 @@ import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
 import kelter.electrical.conductor.WireGauge;
+import kelter.electrical.door.Door;
+import kelter.electrical.door.DoorLock;
 import kelter.electrical.doorswitch.DoorSwitch;
 import kelter.electrical.drive.BearingFrequencies;
 import kelter.electrical.drive.BeltSlip;
@@ -166,6 +168,8 @@ public final class ElectricalModule implements CalculationModule {
         new Leaking(),
         new BrushedMotor(),
         new Tacho(),
+        new Door(),
+        new DoorLock(),
         new OutOfReach());
   }
 }
