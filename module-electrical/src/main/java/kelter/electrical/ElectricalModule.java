@@ -49,6 +49,7 @@ import kelter.electrical.protection.LeakageCurrent;
 import kelter.electrical.protection.LeakageLimit;
 import kelter.electrical.protection.NorthAmericanLimit;
 import kelter.electrical.protection.ProtectiveConductorLimit;
+import kelter.electrical.seal.Seal;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
@@ -170,6 +171,11 @@ public final class ElectricalModule implements CalculationModule {
         new Tacho(),
         new Door(),
         new DoorLock(),
+        Seal.ofDoor(),
+        Seal.ofFlange(),
+        Seal.ofSmallMachine(),
+        Seal.ofBody(),
+        Seal.ofDrum(),
         new OutOfReach());
   }
 }
