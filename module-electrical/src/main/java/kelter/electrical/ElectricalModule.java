@@ -7,6 +7,7 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.electrical.belt.Belt;
 import kelter.electrical.brushmotor.BrushedMotor;
 import kelter.electrical.brushmotor.Tacho;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
@@ -169,6 +170,7 @@ public final class ElectricalModule implements CalculationModule {
         new Leaking(),
         new BrushedMotor(),
         new Tacho(),
+        new Belt(),
         new Door(),
         new DoorLock(),
         Seal.ofDoor(),
