@@ -27,6 +27,8 @@ import kelter.electrical.drive.BeltSlip;
 import kelter.electrical.drive.BeltTension;
 import kelter.electrical.drive.BrushLife;
 import kelter.electrical.drive.DampedSwing;
+import kelter.electrical.drum.DrumBearing;
+import kelter.electrical.drum.Roller;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -171,6 +173,9 @@ public final class ElectricalModule implements CalculationModule {
         new BrushedMotor(),
         new Tacho(),
         new Belt(),
+        new DrumBearing(),
+        Roller.ofDrum(),
+        Roller.ofBelt(),
         new Door(),
         new DoorLock(),
         Seal.ofDoor(),
