@@ -65,6 +65,10 @@ import kelter.electrical.supply.GlowingConnection;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.supplycord.SupplyCord;
+import kelter.electrical.suspension.AnchorBolts;
+import kelter.electrical.suspension.Damper;
+import kelter.electrical.suspension.ImbalanceSwitch;
+import kelter.electrical.suspension.Spring;
 import kelter.electrical.winding.CoilImpedance;
 import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.HalfWaveCoil;
@@ -176,6 +180,10 @@ public final class ElectricalModule implements CalculationModule {
         new DrumBearing(),
         Roller.ofDrum(),
         Roller.ofBelt(),
+        new Damper(),
+        new Spring(),
+        new ImbalanceSwitch(),
+        new AnchorBolts(),
         new Door(),
         new DoorLock(),
         Seal.ofDoor(),
