@@ -44,6 +44,7 @@ import kelter.electrical.heating.MainsSupply;
 import kelter.electrical.heating.Relay;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
+import kelter.electrical.inverter.InverterDrive;
 import kelter.electrical.motor.Motor;
 import kelter.electrical.outofreach.OutOfReach;
 import kelter.electrical.protection.GroundFaultInterrupter;
@@ -176,6 +177,7 @@ public final class ElectricalModule implements CalculationModule {
         new Leaking(),
         new BrushedMotor(),
         new Tacho(),
+        new InverterDrive(),
         new Belt(),
         new DrumBearing(),
         Roller.ofDrum(),
