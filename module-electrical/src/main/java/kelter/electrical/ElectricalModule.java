@@ -15,6 +15,7 @@ import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
 import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
+import kelter.electrical.compressor.CompressorWinding;
 import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
@@ -186,6 +187,7 @@ public final class ElectricalModule implements CalculationModule {
         new Spring(),
         new ImbalanceSwitch(),
         new AnchorBolts(),
+        new CompressorWinding(),
         new Door(),
         new DoorLock(),
         Seal.ofDoor(),
