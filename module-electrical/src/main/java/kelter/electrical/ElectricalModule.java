@@ -10,6 +10,7 @@ import kelter.core.module.Parts;
 import kelter.electrical.belt.Belt;
 import kelter.electrical.brushmotor.BrushedMotor;
 import kelter.electrical.brushmotor.Tacho;
+import kelter.electrical.brushroll.BrushRoll;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
@@ -188,6 +189,7 @@ public final class ElectricalModule implements CalculationModule {
         new ImbalanceSwitch(),
         new AnchorBolts(),
         new CompressorWinding(),
+        new BrushRoll(),
         new Door(),
         new DoorLock(),
         Seal.ofDoor(),
