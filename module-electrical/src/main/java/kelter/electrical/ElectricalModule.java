@@ -31,6 +31,7 @@ import kelter.electrical.drive.BrushLife;
 import kelter.electrical.drive.DampedSwing;
 import kelter.electrical.drum.DrumBearing;
 import kelter.electrical.drum.Roller;
+import kelter.electrical.fanwheel.FanWheel;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -190,6 +191,8 @@ public final class ElectricalModule implements CalculationModule {
         new AnchorBolts(),
         new CompressorWinding(),
         new BrushRoll(),
+        FanWheel.ofFan(),
+        FanWheel.ofCondenser(),
         new Door(),
         new DoorLock(),
         Seal.ofDoor(),
