@@ -43,7 +43,7 @@ final class BrushFaults {
           .curedBy(
               Work.renewing(
                   "renew-brushes",
-                  "renew both brushes and blow the dust out of the motor",
+                  "renew the brushes, both, and blow the dust out of the motor",
                   35,
                   0.93,
                   Caution.UNPLUG));

@@ -130,7 +130,7 @@ public final class CompressorWinding implements Part {
     Work renew =
         Work.renewing(
             "renew-compressor",
-            "hand over: a compressor is renewed by people licensed for refrigerant",
+            "renew the compressor, work for people licensed for refrigerant",
             180,
             0.9,
             Caution.UNPLUG,

@@ -97,7 +97,7 @@ public final class Door implements Part {
                     .curedBy(
                         Work.renewing(
                             "renew-latch",
-                            "renew latch and hook of the door",
+                            "renew the latch and hook of the door",
                             30,
                             0.9,
                             Caution.UNPLUG)),
@@ -119,7 +119,7 @@ public final class Door implements Part {
                             SPRINGS),
                         Work.withPart(
                             "renew-hinges",
-                            "renew the hinges in pairs",
+                            "renew the hinges, in pairs",
                             60,
                             0.95,
                             Caution.UNPLUG,
@@ -134,7 +134,7 @@ public final class Door implements Part {
                     .curedBy(
                         Work.withPart(
                             "renew-door-springs",
-                            "renew springs and cords of the door in pairs",
+                            "renew the springs and cords of the door, in pairs",
                             50,
                             0.95,
                             Caution.UNPLUG,

@@ -58,7 +58,11 @@ public final class Seal implements Part {
 
   private static Work renew(String id, String title, double minutes) {
     return Work.renewing(
-        "renew-" + id, "renew the " + title + " and clean its seat", minutes, 0.93, Caution.UNPLUG);
+        "renew-" + id,
+        "renew the " + title + ", and clean its seat",
+        minutes,
+        0.93,
+        Caution.UNPLUG);
   }
 
   /** Paper in the closed gap of a door. */

@@ -115,7 +115,7 @@ public final class Damper implements Part {
                     .curedBy(
                         Work.renewing(
                             "renew-dampers",
-                            "renew all dampers of the tub",
+                            "renew the dampers of the tub, all of them",
                             45,
                             0.95,
                             Caution.UNPLUG,

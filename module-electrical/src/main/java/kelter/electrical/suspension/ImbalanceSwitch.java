@@ -95,7 +95,7 @@ public final class ImbalanceSwitch implements Part {
                     .curedBy(
                         Work.renewing(
                             "renew-imbalance-switch",
-                            "renew or set the imbalance switch",
+                            "renew the imbalance switch, or set it",
                             30,
                             0.95,
                             Caution.UNPLUG,

@@ -77,7 +77,7 @@ public final class Spring implements Part {
                     .curedBy(
                         Work.renewing(
                             "renew-springs",
-                            "renew the springs of the tub in pairs",
+                            "renew the springs of the tub, in pairs",
                             40,
                             0.97,
                             Caution.UNPLUG,
