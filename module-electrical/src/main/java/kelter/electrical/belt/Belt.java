@@ -78,7 +78,7 @@ public final class Belt implements Part {
     /** Tension, ratio to the one in order. */
     TENSION(1),
     /** How bad it looks, from 0 to 1. */
-    STATE(0.1),
+    STATE(0.04),
     /** Chance that what it drives turns without drag. */
     FREE(0.03),
     /** Chance that it squeals. */
@@ -136,7 +136,7 @@ public final class Belt implements Part {
                     .wears(Wear.RUBBER)
                     .changes(
                         Drive.TENSION.times(line(0.5, 0.1)),
-                        Drive.STATE.becomes(line(0.3, 0.6)),
+                        Drive.STATE.becomes(line(0.33, 0.6)),
                         Drive.FREE.becomes(line(0.05, 0.4)),
                         Drive.SQUEALS.becomes(line(0.4, 0.85)))
                     .makes(Symptoms.DOES_NOT_TURN, 0.05, 0.6)

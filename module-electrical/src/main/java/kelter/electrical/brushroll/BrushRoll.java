@@ -41,7 +41,7 @@ public final class BrushRoll implements Part {
     /** How much hair is on it, from 0 to 1. */
     HAIR(0.25),
     /** How badly its ends turn, from 0 to 1. */
-    ENDS(0.1);
+    ENDS(0.07);
 
     private final double inOrder;
 

@@ -55,9 +55,9 @@ public final class Door implements Part {
   /** What faults change. */
   private enum Hung implements Figure {
     /** How badly the latch catches, from 0 to 1. */
-    CATCH(0.1),
+    CATCH(0.06),
     /** How badly the door hangs, from 0 to 1. */
-    SAG(0.12),
+    SAG(0.08),
     /** Chance that the door is seen to fall. */
     FALLS(0.04);
 

@@ -103,7 +103,7 @@ public final class DoorLock implements Part {
     /** Chance that it is heard and felt to lock. */
     CLICKS(0.96),
     /** How hard the bolt moves, from 0 to 1. */
-    BOLT(0.1);
+    BOLT(0.06);
 
     private final double inOrder;
 

@@ -29,7 +29,7 @@ public final class Roller implements Part {
   /** What faults change. */
   private enum Run implements Figure {
     /** How badly it turns, from 0 to 1. */
-    TURNS(0.1),
+    TURNS(0.07),
     /** Chance of a flat, a groove or play that one sees. */
     FLAT(0.05);
 

@@ -50,11 +50,11 @@ public final class FanWheel implements Part {
   /** What faults change. */
   private enum Wheel implements Figure {
     /** How loosely it sits, from 0 to 1. */
-    WOBBLE(0.1),
+    WOBBLE(0.06),
     /** How dirty it is, from 0 to 1. */
     DIRT(0.2),
     /** How hard it turns, from 0 to 1. */
-    HELD(0.08);
+    HELD(0.05);
 
     private final double inOrder;
 
