@@ -13,6 +13,7 @@ module kelter.electrical {
   exports kelter.electrical;
   exports kelter.electrical.capacitor;
   exports kelter.electrical.conductor;
+  exports kelter.electrical.drive;
   exports kelter.electrical.heater;
   exports kelter.electrical.protection;
   exports kelter.electrical.sensor;

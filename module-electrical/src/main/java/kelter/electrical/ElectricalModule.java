@@ -7,6 +7,10 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.electrical.belt.Belt;
+import kelter.electrical.brushmotor.BrushedMotor;
+import kelter.electrical.brushmotor.Tacho;
+import kelter.electrical.brushroll.BrushRoll;
 import kelter.electrical.capacitor.CapacitanceFromCurrent;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
@@ -15,6 +19,7 @@ import kelter.electrical.capacitor.StoredEnergy;
 import kelter.electrical.cold.DefrostSensor;
 import kelter.electrical.cold.DefrostTimer;
 import kelter.electrical.cold.StartRelay;
+import kelter.electrical.compressor.CompressorWinding;
 import kelter.electrical.conductor.ConductorResistance;
 import kelter.electrical.conductor.LeadNull;
 import kelter.electrical.conductor.TemperatureRise;
@@ -23,8 +28,17 @@ import kelter.electrical.control.ControlBoard;
 import kelter.electrical.control.Electronics;
 import kelter.electrical.control.HumiditySensor;
 import kelter.electrical.control.TariffSwitch;
+import kelter.electrical.door.Door;
+import kelter.electrical.door.DoorLock;
 import kelter.electrical.doorswitch.DoorSwitch;
-import kelter.electrical.drive.InverterDrive;
+import kelter.electrical.drive.BearingFrequencies;
+import kelter.electrical.drive.BeltSlip;
+import kelter.electrical.drive.BeltTension;
+import kelter.electrical.drive.BrushLife;
+import kelter.electrical.drive.DampedSwing;
+import kelter.electrical.drum.DrumBearing;
+import kelter.electrical.drum.Roller;
+import kelter.electrical.fanwheel.FanWheel;
 import kelter.electrical.heater.AlloyResistance;
 import kelter.electrical.heater.CurrentInputBand;
 import kelter.electrical.heater.HeatUp;
@@ -40,6 +54,8 @@ import kelter.electrical.heating.MainsSupply;
 import kelter.electrical.heating.Relay;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
+import kelter.electrical.inverter.InverterDrive;
+import kelter.electrical.inverter.LinkCharge;
 import kelter.electrical.lamp.Lamp;
 import kelter.electrical.latch.Latch;
 import kelter.electrical.motor.Motor;
@@ -54,6 +70,7 @@ import kelter.electrical.regulating.EnergyRegulator;
 import kelter.electrical.regulating.FloatSwitch;
 import kelter.electrical.regulating.SteamSwitch;
 import kelter.electrical.regulating.Thermostat;
+import kelter.electrical.seal.Seal;
 import kelter.electrical.sensor.BetaThermistor;
 import kelter.electrical.sensor.Divider;
 import kelter.electrical.sensor.PlatinumThermometer;
@@ -66,6 +83,10 @@ import kelter.electrical.supply.GlowingConnection;
 import kelter.electrical.supply.SourceImpedance;
 import kelter.electrical.supply.SupplyRange;
 import kelter.electrical.supplycord.SupplyCord;
+import kelter.electrical.suspension.AnchorBolts;
+import kelter.electrical.suspension.Damper;
+import kelter.electrical.suspension.ImbalanceSwitch;
+import kelter.electrical.suspension.Spring;
 import kelter.electrical.switching.BaseConnector;
 import kelter.electrical.switching.Fuse;
 import kelter.electrical.switching.HandSwitch;
@@ -139,7 +160,12 @@ public final class ElectricalModule implements CalculationModule {
             SourceImpedance.jointCalculation(),
             GlowingConnection.calculation(),
             SupplyRange.calculation(),
-            CircuitLoad.calculation());
+            CircuitLoad.calculation(),
+            BeltTension.calculation(),
+            BeltSlip.calculation(),
+            BrushLife.calculation(),
+            BearingFrequencies.calculation(),
+            DampedSwing.calculation());
 
     private Calculations() {}
   }
@@ -170,7 +196,7 @@ public final class ElectricalModule implements CalculationModule {
         new Heating(),
         new Motor(),
         new SupplyCord(),
-        new InverterDrive(),
+        new LinkCharge(),
         new DoorSwitch(),
         new Solenoid(),
         new ControlBoard(),
@@ -194,6 +220,28 @@ public final class ElectricalModule implements CalculationModule {
         new HumiditySensor(),
         new TariffSwitch(),
         new Leaking(),
+        new BrushedMotor(),
+        new Tacho(),
+        new InverterDrive(),
+        new Belt(),
+        new DrumBearing(),
+        Roller.ofDrum(),
+        Roller.ofBelt(),
+        new Damper(),
+        new Spring(),
+        new ImbalanceSwitch(),
+        new AnchorBolts(),
+        new CompressorWinding(),
+        new BrushRoll(),
+        FanWheel.ofFan(),
+        FanWheel.ofCondenser(),
+        new Door(),
+        new DoorLock(),
+        Seal.ofDoor(),
+        Seal.ofFlange(),
+        Seal.ofSmallMachine(),
+        Seal.ofBody(),
+        Seal.ofDrum(),
         new OutOfReach());
   }
 }

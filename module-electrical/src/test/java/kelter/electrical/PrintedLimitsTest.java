@@ -87,6 +87,17 @@ class PrintedLimitsTest {
           idle | 230 V
           loaded | 226 V
           drop | 0.3 V
+          belt-tension mass | 0.11 kg/m
+          span | 0.17 m
+          driving-speed | 2800 /min
+          driving-diameter | 11.5 mm
+          driven-speed | 52 /min
+          driven-diameter | 580 mm
+          brush-life length | 30 mm
+          brush-life rate | 0.04 mm/h
+          balls | 8
+          ratio | 0.2
+          remaining | 0.13
           """);
 
   /** Whole numbers, and a section that must be one of a table. */
@@ -95,6 +106,8 @@ class PrintedLimitsTest {
           "heater-connection elements",
           "wire-gauge gauge",
           "motor-slip poles",
+          "bearing-frequencies balls",
+          "damped-swing swings",
           "conductor-resistance section");
 
   /** What goes with a limit, by calculation, parameter and end. */

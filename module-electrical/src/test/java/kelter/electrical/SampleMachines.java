@@ -1,5 +1,6 @@
 package kelter.electrical;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,6 +89,8 @@ public final class SampleMachines {
 
   /** All of them. */
   public static List<Appliance> all() {
-    return List.of(WASHER, DRYER, MOTOR, CONTROLS, IRON);
+    List<Appliance> all = new ArrayList<>(List.of(WASHER, DRYER, MOTOR, CONTROLS, IRON));
+    all.addAll(DriveMachines.all());
+    return all;
   }
 }

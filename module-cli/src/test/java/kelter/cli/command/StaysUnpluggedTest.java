@@ -101,7 +101,11 @@ class StaysUnpluggedTest {
     Path healthy =
         Files.writeString(
             folder.resolve("sound.json"),
-            sound.replace(prices, prices + " \"supply-cord.renew-plug\": \"30 EUR\","));
+            sound.replace(
+                prices,
+                prices
+                    + " \"supply-cord.renew-plug\": \"30 EUR\","
+                    + " \"belt.renew-belt\": \"30 EUR\","));
     String job = reporting(healthy, "smells-burnt", "yes");
 
     String said = Console.run("weigh", job).out();

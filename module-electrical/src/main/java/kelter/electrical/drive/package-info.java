@@ -1,2 +1,4 @@
-/** Inverter drives, as far as they keep a charge. */
+/**
+ * Laws of what turns: belts, brushes, rolling bearings, swings that die away. They know no part.
+ */
 package kelter.electrical.drive;

@@ -47,6 +47,18 @@ public interface Course {
   }
 
   /**
+   * A step halfway, for a fault that is one of two things, one as likely as the other: its severity
+   * then tells which.
+   *
+   * @param below the value below severity 1/2
+   * @param above the value from severity 1/2 on
+   * @return the one or the other
+   */
+  static Course step(double below, double above) {
+    return new Step(below, above);
+  }
+
+  /**
    * A power, for what runs over decades.
    *
    * @param from the value at severity 0
@@ -109,6 +121,14 @@ record Chance(double from, double middle, double to) implements Course {
 
   private static double logOdds(double chance) {
     return Math.log(chance / (1 - chance));
+  }
+}
+
+/** A step. */
+record Step(double below, double above) implements Course {
+  @Override
+  public double at(double severity) {
+    return severity < 0.5 ? below : above;
   }
 }
 

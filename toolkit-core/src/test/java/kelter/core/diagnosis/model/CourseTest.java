@@ -39,4 +39,13 @@ class CourseTest {
     assertThrows(IllegalArgumentException.class, () -> Course.chance(0.1, 0.5, 1));
     assertThrows(IllegalArgumentException.class, () -> Course.chance(0.1, Double.NaN, 0.9));
   }
+
+  /** Of severities that are evenly spread, half lie on either side of the step. */
+  @Test
+  void aStepIsOneThingBelowTheMiddleAndAnotherAbove() {
+    assertEquals(2, Course.step(2, 10).at(1e-9));
+    assertEquals(2, Course.step(2, 10).at(0.49));
+    assertEquals(10, Course.step(2, 10).at(0.5));
+    assertEquals(10, Course.step(2, 10).at(1));
+  }
 }

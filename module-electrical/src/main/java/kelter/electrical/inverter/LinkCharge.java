@@ -1,4 +1,4 @@
-package kelter.electrical.drive;
+package kelter.electrical.inverter;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +17,8 @@ import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
-/**
- * An inverter drive with its DC link. Only its charge is read, before anything else inside is; no
- * fault of it is known here.
- */
-public final class InverterDrive implements Part {
+/** The charge that an inverter drive keeps in its DC link, read before anything else inside. */
+public final class LinkCharge implements Part {
 
   static final Observable DC_LINK_VOLTAGE =
       Observable.named("dc-link-voltage", "voltage left at the DC link")
@@ -59,7 +56,7 @@ public final class InverterDrive implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("dc-link", "Is the DC link discharged?")
-            .on(DRIVE, DC_LINK_VOLTAGE, InverterDrive::discharged));
+            .on(DRIVE, DC_LINK_VOLTAGE, LinkCharge::discharged));
   }
 
   private static Optional<Allowed> discharged(Measured measured) {

@@ -1,0 +1,2 @@
+/** A belt. */
+package kelter.electrical.belt;

@@ -1,0 +1,2 @@
+/** The brush roll of a vacuum cleaner. */
+package kelter.electrical.brushroll;

@@ -1,0 +1,2 @@
+/** A fan wheel on its shaft. */
+package kelter.electrical.fanwheel;

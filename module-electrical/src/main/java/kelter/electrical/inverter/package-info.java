@@ -1,0 +1,2 @@
+/** An inverter drive: a motor drive, or the power stage of an induction hob. */
+package kelter.electrical.inverter;

@@ -1,0 +1,2 @@
+/** Gaskets, seals and bodies that leak. */
+package kelter.electrical.seal;
