@@ -1,14 +1,21 @@
 package kelter.cli.command;
 
 import java.util.List;
+import kelter.cli.json.CoverageJson;
 import kelter.cli.json.ResultJson;
 import kelter.cli.text.ModulesText;
+import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.Coverage;
 
 /** {@code kelter modules}: what is loaded. */
 final class ModulesCommand implements Command {
+
+  private static final CommandOption COVERAGE =
+      CommandOption.flag(
+          "--coverage", "how much of what is behind calls has a model, by kind of machine");
 
   @Override
   public CommandUsage usage() {
@@ -16,15 +23,24 @@ final class ModulesCommand implements Command {
         "modules",
         "Tell what is loaded, what it computes, and the words of jobs.",
         "It ends with 1 where a plugin was left out.",
+        List.of(COVERAGE),
         List.of(),
-        List.of(),
-        List.of("kelter modules", "kelter modules --plugins my-plugins"));
+        List.of(
+            "kelter modules", "kelter modules --coverage", "kelter modules --plugins my-plugins"));
   }
 
   @Override
   public void run(Invocation invocation) {
     List<CalculationModule> modules = invocation.workshop().modules();
     Vocabulary vocabulary = invocation.workshop().vocabulary();
+    if (invocation.given().has(COVERAGE)) {
+      List<Coverage> coverage = invocation.workshop().coverage();
+      Command.show(
+          invocation,
+          () -> CoverageJson.of(coverage),
+          () -> ModulesText.coverage(coverage, invocation.terminal()));
+      return;
+    }
     Command.show(
         invocation,
         () -> ResultJson.modules(modules, vocabulary),

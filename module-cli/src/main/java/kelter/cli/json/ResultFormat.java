@@ -30,6 +30,8 @@ public enum ResultFormat {
   CALCULATION("calculation", 1),
   /** {@code kelter modules}. */
   MODULES("modules", 1),
+  /** {@code kelter modules --coverage}. */
+  COVERAGE("coverage", 1),
   /** {@code kelter instruments}. */
   INSTRUMENTS("instruments", 2),
   /** {@code kelter schema}. */

@@ -2,7 +2,9 @@ package kelter.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
+import kelter.core.catalogue.KindCause;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.vocabulary.ComponentKind;
@@ -10,9 +12,13 @@ import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
+import kelter.core.workshop.Coverage;
 
 /** What is loaded, for a person. */
 public final class ModulesText {
+
+  /** So many causes without a model are told of a kind. */
+  private static final int WITHOUT = 4;
 
   private ModulesText() {}
 
@@ -49,6 +55,32 @@ public final class ModulesText {
     }
     symptoms(vocabulary, layout);
     return layout.toString();
+  }
+
+  /**
+   * Writes how much of what is behind calls has a model.
+   *
+   * @param coverage the coverage of each kind
+   * @param terminal where it will be shown
+   * @return the text
+   */
+  public static String coverage(List<Coverage> coverage, Terminal terminal) {
+    Layout layout = new Layout(terminal);
+    layout.heading("Share of causes with a model, by kind of machine; without one");
+    List<List<String>> rows = new ArrayList<>();
+    for (Coverage each : coverage) {
+      String without =
+          each.without().stream()
+              .limit(WITHOUT)
+              .map(KindCause::key)
+              .collect(Collectors.joining(", "));
+      rows.add(
+          List.of(
+              each.kind().id(),
+              Math.round(100 * each.share()) + " %",
+              without.isEmpty() ? "-" : without));
+    }
+    return layout.table("  ", rows).toString();
   }
 
   private static void symptoms(Vocabulary vocabulary, Layout layout) {

@@ -233,6 +233,15 @@ public final class Workshop {
   }
 
   /**
+   * How much of what is behind calls the modules have models of.
+   *
+   * @return the coverage of each kind, by id
+   */
+  public List<Coverage> coverage() {
+    return kinds.ids().stream().map(id -> Coverage.of(this, kinds.kind(id).orElseThrow())).toList();
+  }
+
+  /**
    * A machine with the parts that machines of its kind have.
    *
    * @param stated the machine as a job tells it
