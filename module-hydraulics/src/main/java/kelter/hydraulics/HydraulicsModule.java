@@ -16,6 +16,11 @@ import kelter.hydraulics.drainpump.DrainPump;
 import kelter.hydraulics.fill.FillPath;
 import kelter.hydraulics.fill.FlowCoefficient;
 import kelter.hydraulics.fill.JoukowskySurge;
+import kelter.hydraulics.hotwater.FlowHeater;
+import kelter.hydraulics.hotwater.MixedWater;
+import kelter.hydraulics.hotwater.SteamTemperature;
+import kelter.hydraulics.hotwater.StirredStore;
+import kelter.hydraulics.hotwater.ThermalExpansion;
 import kelter.hydraulics.inletvalve.InletValve;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
@@ -31,6 +36,7 @@ import kelter.hydraulics.pump.ImpellerEstimate;
 import kelter.hydraulics.pump.Iso9906Grade;
 import kelter.hydraulics.pump.PumpHead;
 import kelter.hydraulics.pump.SpecificSpeed;
+import kelter.hydraulics.pump.VibrationPump;
 import kelter.hydraulics.spray.SprayArm;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
@@ -74,7 +80,13 @@ public final class HydraulicsModule implements CalculationModule {
             PressureDecay.calculation(),
             StandpipeOverflow.calculation(),
             Iso9906Grade.calculation(),
-            PumpWithMotor.calculation());
+            PumpWithMotor.calculation(),
+            VibrationPump.calculation(),
+            FlowHeater.calculation(),
+            MixedWater.calculation(),
+            StirredStore.calculation(),
+            ThermalExpansion.calculation(),
+            SteamTemperature.calculation());
 
     private Calculations() {}
   }
