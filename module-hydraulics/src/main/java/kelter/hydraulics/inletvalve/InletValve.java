@@ -118,6 +118,13 @@ public final class InletValve implements Part {
       Observable.named("bangs", "the pipes bang when the valve closes")
           .asked(1, "Ask the owner, or listen at the end of a fill.");
 
+  static final Observable WET_JOINT =
+      Observable.named("wet-joint", "valve or its connection gets wet")
+          .how(
+              "Wipe valve and connection dry, lay paper under them, let the machine fill twice, plug out, and"
+                  + " look.")
+          .by(Procedure.running(8, Procedure.BY_EYE, Caution.UNPLUG, Caution.HOT_WATER));
+
   private static final ComponentKind KIND =
       new ComponentKind(
           "inlet-valve",
@@ -131,7 +138,8 @@ public final class InletValve implements Part {
               KINKED,
               LEAKS_BY,
               CREEPS,
-              BANGS),
+              BANGS,
+              WET_JOINT),
           List.of(
               SUPPLY_PRESSURE,
               USUAL_TAP_FLOW,
@@ -187,6 +195,7 @@ public final class InletValve implements Part {
         .looks(SCREEN, InletFigure.SCREEN)
         .looks(KINKED, new Look.Noticed(InletFigure.KINK, 0.35, 0.08))
         .looks(LEAKS_BY, new Look.Noticed(InletFigure.LEAK, 0.2, 0.05))
+        .looks(WET_JOINT, new Look.Noticed(InletFigure.SEEPS, 0.2, 0.06))
         .looks(CREEPS, new Look.Noticed(InletFigure.LEAK, 0.3, 0.08))
         .under(way)
         .observe(
