@@ -106,7 +106,7 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(new DrainPump(), new WashPump(), new InletValve(), new LevelSensor());
+    return WaterParts.with(new DrainPump(), new WashPump(), new InletValve(), new LevelSensor());
   }
 
   @Override

@@ -1,0 +1,24 @@
+package kelter.hydraulics;
+
+import java.util.ArrayList;
+import java.util.List;
+import kelter.core.module.Part;
+import kelter.core.module.Parts;
+import kelter.hydraulics.brew.BrewWater;
+
+/** The small parts that water runs through, made once. */
+final class WaterParts {
+
+  private static final List<Part> SMALL =
+      List.of(
+          new BrewWater());
+
+  private WaterParts() {}
+
+  /** Some parts and behind them the small ones. */
+  static Parts with(Part... first) {
+    List<Part> all = new ArrayList<>(List.of(first));
+    all.addAll(SMALL);
+    return new Parts(all);
+  }
+}
