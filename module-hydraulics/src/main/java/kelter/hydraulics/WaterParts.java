@@ -5,13 +5,18 @@ import java.util.List;
 import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
+import kelter.hydraulics.onefault.BoilerParts;
 
 /** The small parts that water runs through, made once. */
 final class WaterParts {
 
   private static final List<Part> SMALL =
       List.of(
-          new BrewWater());
+          new BrewWater(),
+          BoilerParts.pressureSwitch(),
+          BoilerParts.levelProbe(),
+          BoilerParts.vacuumBreaker(),
+          BoilerParts.steamWand());
 
   private WaterParts() {}
 
