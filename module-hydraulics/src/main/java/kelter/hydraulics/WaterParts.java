@@ -6,6 +6,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
 import kelter.hydraulics.onefault.BoilerParts;
+import kelter.hydraulics.onefault.StoreParts;
 
 /** The small parts that water runs through, made once. */
 final class WaterParts {
@@ -16,7 +17,10 @@ final class WaterParts {
           BoilerParts.pressureSwitch(),
           BoilerParts.levelProbe(),
           BoilerParts.vacuumBreaker(),
-          BoilerParts.steamWand());
+          BoilerParts.steamWand(),
+          StoreParts.dipTube(),
+          StoreParts.mixingValve(),
+          StoreParts.anode());
 
   private WaterParts() {}
 
