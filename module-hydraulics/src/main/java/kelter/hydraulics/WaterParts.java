@@ -6,6 +6,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
 import kelter.hydraulics.onefault.BoilerParts;
+import kelter.hydraulics.onefault.SafetyGroup;
 import kelter.hydraulics.onefault.StoreParts;
 
 /** The small parts that water runs through, made once. */
@@ -20,7 +21,9 @@ final class WaterParts {
           BoilerParts.steamWand(),
           StoreParts.dipTube(),
           StoreParts.mixingValve(),
-          StoreParts.anode());
+          StoreParts.anode(),
+          SafetyGroup.reliefValve(),
+          SafetyGroup.expansion());
 
   private WaterParts() {}
 
