@@ -6,6 +6,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
 import kelter.hydraulics.onefault.BoilerParts;
+import kelter.hydraulics.onefault.IronParts;
 import kelter.hydraulics.onefault.SafetyGroup;
 import kelter.hydraulics.onefault.StoreParts;
 
@@ -19,6 +20,8 @@ final class WaterParts {
           BoilerParts.levelProbe(),
           BoilerParts.vacuumBreaker(),
           BoilerParts.steamWand(),
+          IronParts.steamPath(),
+          IronParts.dripValve(),
           StoreParts.dipTube(),
           StoreParts.mixingValve(),
           StoreParts.anode(),
