@@ -5,6 +5,8 @@ import java.util.List;
 import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
+import kelter.hydraulics.leak.Tank;
+import kelter.hydraulics.leak.Vessel;
 import kelter.hydraulics.onefault.BoilerParts;
 import kelter.hydraulics.onefault.IronParts;
 import kelter.hydraulics.onefault.SafetyGroup;
@@ -15,6 +17,15 @@ final class WaterParts {
 
   private static final List<Part> SMALL =
       List.of(
+          Vessel.fillHose(),
+          Vessel.tub(),
+          Vessel.sump(),
+          Vessel.ring(),
+          Vessel.groupGasket(),
+          Vessel.tray(),
+          Vessel.dripTray(),
+          Vessel.pressureDisc(),
+          new Tank(),
           new BrewWater(),
           BoilerParts.pressureSwitch(),
           BoilerParts.levelProbe(),
