@@ -5,6 +5,8 @@ import java.util.List;
 import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
+import kelter.hydraulics.flowmeter.FlowSensor;
+import kelter.hydraulics.flowmeter.FlowSwitch;
 import kelter.hydraulics.leak.Tank;
 import kelter.hydraulics.leak.Vessel;
 import kelter.hydraulics.onefault.BoilerParts;
@@ -37,7 +39,9 @@ final class WaterParts {
           StoreParts.mixingValve(),
           StoreParts.anode(),
           SafetyGroup.reliefValve(),
-          SafetyGroup.expansion());
+          SafetyGroup.expansion(),
+          new FlowSensor(),
+          FlowSwitch.part());
 
   private WaterParts() {}
 
