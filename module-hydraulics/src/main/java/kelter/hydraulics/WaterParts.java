@@ -5,6 +5,8 @@ import java.util.List;
 import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
+import kelter.hydraulics.dosing.DispenserActuator;
+import kelter.hydraulics.dosing.DosingPump;
 import kelter.hydraulics.flowmeter.FlowSensor;
 import kelter.hydraulics.flowmeter.FlowSwitch;
 import kelter.hydraulics.leak.Tank;
@@ -41,7 +43,9 @@ final class WaterParts {
           SafetyGroup.reliefValve(),
           SafetyGroup.expansion(),
           new FlowSensor(),
-          FlowSwitch.part());
+          FlowSwitch.part(),
+          new DosingPump(),
+          new DispenserActuator());
 
   private WaterParts() {}
 
