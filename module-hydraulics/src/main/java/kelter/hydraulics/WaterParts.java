@@ -7,6 +7,7 @@ import kelter.core.module.Parts;
 import kelter.hydraulics.brew.BrewWater;
 import kelter.hydraulics.dosing.DispenserActuator;
 import kelter.hydraulics.dosing.DosingPump;
+import kelter.hydraulics.drainvalve.DrainValve;
 import kelter.hydraulics.flowmeter.FlowSensor;
 import kelter.hydraulics.flowmeter.FlowSwitch;
 import kelter.hydraulics.leak.Tank;
@@ -45,7 +46,8 @@ final class WaterParts {
           new FlowSensor(),
           FlowSwitch.part(),
           new DosingPump(),
-          new DispenserActuator());
+          new DispenserActuator(),
+          new DrainValve());
 
   private WaterParts() {}
 
