@@ -16,6 +16,7 @@ import kelter.hydraulics.onefault.BoilerParts;
 import kelter.hydraulics.onefault.IronParts;
 import kelter.hydraulics.onefault.SafetyGroup;
 import kelter.hydraulics.onefault.StoreParts;
+import kelter.hydraulics.softening.Softening;
 
 /** The small parts that water runs through, made once. */
 final class WaterParts {
@@ -47,7 +48,8 @@ final class WaterParts {
           FlowSwitch.part(),
           new DosingPump(),
           new DispenserActuator(),
-          new DrainValve());
+          new DrainValve(),
+          new Softening());
 
   private WaterParts() {}
 
