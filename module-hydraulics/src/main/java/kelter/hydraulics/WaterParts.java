@@ -16,6 +16,9 @@ import kelter.hydraulics.onefault.BoilerParts;
 import kelter.hydraulics.onefault.IronParts;
 import kelter.hydraulics.onefault.SafetyGroup;
 import kelter.hydraulics.onefault.StoreParts;
+import kelter.hydraulics.outlet.Outlets;
+import kelter.hydraulics.outlet.ShowerParts;
+import kelter.hydraulics.outlet.Tap;
 import kelter.hydraulics.softening.Softening;
 
 /** The small parts that water runs through, made once. */
@@ -49,7 +52,16 @@ final class WaterParts {
           new DosingPump(),
           new DispenserActuator(),
           new DrainValve(),
-          new Softening());
+          new Softening(),
+          ShowerParts.showerHead(),
+          Outlets.sprayArm(),
+          Outlets.diverter(),
+          Outlets.dispenserDrawer(),
+          Outlets.turbiditySensor(),
+          Outlets.condenserValve(),
+          ShowerParts.coldFeed(),
+          Outlets.rinsePump(),
+          new Tap());
 
   private WaterParts() {}
 
