@@ -1,5 +1,6 @@
 package kelter.hydraulics;
 
+import java.util.ArrayList;
 import java.util.List;
 import kelter.core.job.Appliance;
 import kelter.core.module.CalculationModule;
@@ -15,6 +16,8 @@ class HydraulicsContractTest extends ModuleContract {
 
   @Override
   protected List<Appliance> appliances() {
-    return SampleMachines.all();
+    List<Appliance> all = new ArrayList<>(SampleMachines.all());
+    all.addAll(SampleWaterParts.all());
+    return all;
   }
 }
