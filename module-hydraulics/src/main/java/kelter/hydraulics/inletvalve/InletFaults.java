@@ -13,6 +13,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.leak.LeakHunt;
 import kelter.hydraulics.pipe.BlockedBore;
 
 /**
@@ -128,7 +129,7 @@ final class InletFaults {
               .curedBy(RENEW_VALVE),
           fault("connection-leaks", "inlet valve or its connection leaks", 0.01)
               .wears(Wear.RUBBER)
-              .changes(InletFigure.SEEPS.plus(Course.early(0, 1)))
+              .changes(LeakHunt.effects())
               .makes(Symptoms.LEAKS, chance(0.1, 0.93, 0.97))
               .makes(Meaning.LEAK.symptom(), chance(0.02, 0.3, 0.5))
               .curedBy(TIGHTEN, RENEW_VALVE));

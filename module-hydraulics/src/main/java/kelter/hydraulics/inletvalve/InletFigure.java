@@ -17,9 +17,7 @@ enum InletFigure implements Figure {
   /** How far the hose is kinked, 0 to 1. */
   KINK(0),
   /** How far the closed valve stands open, 0 to 1. */
-  LEAK(0),
-  /** How much seeps out of valve or connection, 0 to 1. */
-  SEEPS(0);
+  LEAK(0);
 
   private final double inOrder;
 

@@ -22,6 +22,8 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.leak.LeakHunt;
+import kelter.hydraulics.leak.LeakHunt.Leak;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -118,12 +120,8 @@ public final class InletValve implements Part {
       Observable.named("bangs", "the pipes bang when the valve closes")
           .asked(1, "Ask the owner, or listen at the end of a fill.");
 
-  static final Observable WET_JOINT =
-      Observable.named("wet-joint", "valve or its connection gets wet")
-          .how(
-              "Wipe valve and connection dry, lay paper under them, let the machine fill twice, plug out, and"
-                  + " look.")
-          .by(Procedure.running(8, Procedure.BY_EYE, Caution.UNPLUG, Caution.HOT_WATER));
+  private static final LeakHunt HUNT =
+      LeakHunt.at("the inlet valve and its connection", Procedure.inside(5));
 
   private static final ComponentKind KIND =
       new ComponentKind(
@@ -139,7 +137,8 @@ public final class InletValve implements Part {
               LEAKS_BY,
               CREEPS,
               BANGS,
-              WET_JOINT),
+              HUNT.tracks(),
+              HUNT.wet()),
           List.of(
               SUPPLY_PRESSURE,
               USUAL_TAP_FLOW,
@@ -188,14 +187,15 @@ public final class InletValve implements Part {
   private static FaultModel model(Component valve, WayIn way) {
     boolean known = valve.figure(SUPPLY_PRESSURE).isPresent();
     double supply = known ? FROM_DAY_TO_DAY : FROM_HOUSE_TO_HOUSE;
-    return PartModel.of(valve.id() + "-water-in", WaterSide.PRIORS, InletFigure.values())
-        .on(valve, KIND)
+    PartModel model =
+        PartModel.of(valve.id() + "-water-in", WaterSide.PRIORS, InletFigure.values())
+            .on(valve, KIND, Leak.values());
+    return HUNT.seen(model)
         .faults(InletFaults.ALL)
         .moves(known ? day() : house(), InletFigure.PRESSURE.times(Course.power(1, 1 + supply)))
         .looks(SCREEN, InletFigure.SCREEN)
         .looks(KINKED, new Look.Noticed(InletFigure.KINK, 0.35, 0.08))
         .looks(LEAKS_BY, new Look.Noticed(InletFigure.LEAK, 0.2, 0.05))
-        .looks(WET_JOINT, new Look.Noticed(InletFigure.SEEPS, 0.2, 0.06))
         .looks(CREEPS, new Look.Noticed(InletFigure.LEAK, 0.3, 0.08))
         .under(way)
         .observe(
