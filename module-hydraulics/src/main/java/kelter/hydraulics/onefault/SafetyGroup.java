@@ -85,6 +85,10 @@ public final class SafetyGroup {
         Observable.named("no-cushion", "the vessel has no air, or a valve shuts the way back")
             .asked(
                 4, "Knock on the vessel, press its air valve, follow the cold feed to the main.");
+    Observable onlyHot =
+        Observable.named("drips-only-hot", "the relief valve drips only while the store heats")
+            .asked(
+                2, "Ask, or look at its outlet while it heats and an hour after it has stopped.");
     return OneFault.of(
             "expansion",
             "expansion",
@@ -98,6 +102,7 @@ public final class SafetyGroup {
                         25,
                         0.8,
                         NEVER_PLUG)),
+            Sign.word(onlyHot, chance(0.04, 0.9, 0.95)),
             Sign.word(noCushion, chance(0.06, 0.85, 0.93)),
             Sign.of(
                 pressure,
