@@ -16,6 +16,7 @@ module kelter.hydraulics {
   exports kelter.hydraulics.suction;
   exports kelter.hydraulics.spray;
   exports kelter.hydraulics.fill;
+  exports kelter.hydraulics.hotwater;
   exports kelter.hydraulics.level;
   exports kelter.hydraulics.measuring;
   exports kelter.hydraulics.pipe;

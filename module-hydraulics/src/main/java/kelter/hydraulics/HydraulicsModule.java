@@ -39,6 +39,11 @@ import kelter.hydraulics.fill.JoukowskySurge;
 import kelter.hydraulics.found.CrumbTray;
 import kelter.hydraulics.found.Room;
 import kelter.hydraulics.found.WaveGuideCover;
+import kelter.hydraulics.hotwater.FlowHeater;
+import kelter.hydraulics.hotwater.MixedWater;
+import kelter.hydraulics.hotwater.SteamTemperature;
+import kelter.hydraulics.hotwater.StirredStore;
+import kelter.hydraulics.hotwater.ThermalExpansion;
 import kelter.hydraulics.inletvalve.InletValve;
 import kelter.hydraulics.level.AirTrap;
 import kelter.hydraulics.level.PressureDecay;
@@ -54,6 +59,7 @@ import kelter.hydraulics.pump.ImpellerEstimate;
 import kelter.hydraulics.pump.Iso9906Grade;
 import kelter.hydraulics.pump.PumpHead;
 import kelter.hydraulics.pump.SpecificSpeed;
+import kelter.hydraulics.pump.VibrationPump;
 import kelter.hydraulics.spray.SprayArm;
 import kelter.hydraulics.suction.CriticalSubmergence;
 import kelter.hydraulics.suction.NpshAvailable;
@@ -112,7 +118,13 @@ public final class HydraulicsModule implements CalculationModule {
             VaneFlow.calculation(),
             DefrostEnergy.calculation(),
             GasketLeak.calculation(),
-            CompressorDuty.calculation());
+            CompressorDuty.calculation(),
+            VibrationPump.calculation(),
+            FlowHeater.calculation(),
+            MixedWater.calculation(),
+            StirredStore.calculation(),
+            ThermalExpansion.calculation(),
+            SteamTemperature.calculation());
 
     private Calculations() {}
   }
@@ -132,7 +144,7 @@ public final class HydraulicsModule implements CalculationModule {
 
   @Override
   public Parts parts() {
-    return Parts.of(
+    return WaterParts.with(
         new DrainPump(),
         new WashPump(),
         new InletValve(),

@@ -1,7 +1,7 @@
 package kelter.hydraulics;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import kelter.core.job.Appliance;
 import kelter.core.module.CalculationModule;
 import kelter.testkit.ModuleContract;
@@ -16,6 +16,9 @@ class HydraulicsContractTest extends ModuleContract {
 
   @Override
   protected List<Appliance> appliances() {
-    return Stream.concat(SampleMachines.all().stream(), AirSamples.all().stream()).toList();
+    List<Appliance> all = new ArrayList<>(SampleMachines.all());
+    all.addAll(AirSamples.all());
+    all.addAll(SampleWaterParts.all());
+    return all;
   }
 }

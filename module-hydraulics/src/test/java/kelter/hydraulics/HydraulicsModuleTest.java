@@ -62,6 +62,7 @@ class HydraulicsModuleTest {
     Map<String, Standing> seen =
         Map.of(
             "water-properties", Standing.PUBLISHED,
+            "steam-temperature", Standing.PUBLISHED,
             "pump-curve-head", Standing.PUBLISHED,
             "operating-point", Standing.PUBLISHED,
             "affinity-laws", Standing.SECOND_HAND,

@@ -13,6 +13,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.leak.LeakHunt;
 import kelter.hydraulics.pipe.BlockedBore;
 
 /**
@@ -51,6 +52,14 @@ final class InletFaults {
       Work.withPart("renew-hose", "renew the fill hose", 15, 0.95, Caution.UNPLUG, PRESSURE);
   private static final Work RENEW_VALVE =
       Work.renewing("renew-valve", "renew the inlet valve", 30, 0.95, Caution.UNPLUG, PRESSURE);
+  private static final Work TIGHTEN =
+      Work.byHand(
+          "seal-connection",
+          "renew the washer and tighten the connection",
+          10,
+          0.75,
+          Caution.UNPLUG,
+          PRESSURE);
   private static final Work RAISE_PRESSURE =
       Work.byHand(
           "raise-pressure",
@@ -117,7 +126,13 @@ final class InletFaults {
               .makes(Symptoms.LEAKS, chance(0.01, 0.1, 0.4))
               .makes(Meaning.FILL.symptom(), 0, 0.3)
               .makes(Meaning.LEAK.symptom(), 0, 0.3)
-              .curedBy(RENEW_VALVE));
+              .curedBy(RENEW_VALVE),
+          fault("connection-leaks", "inlet valve or its connection leaks", 0.01)
+              .wears(Wear.RUBBER)
+              .changes(LeakHunt.effects())
+              .makes(Symptoms.LEAKS, chance(0.1, 0.93, 0.97))
+              .makes(Meaning.LEAK.symptom(), chance(0.02, 0.3, 0.5))
+              .curedBy(TIGHTEN, RENEW_VALVE));
 
   private InletFaults() {}
 

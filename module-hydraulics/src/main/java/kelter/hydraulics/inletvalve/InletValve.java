@@ -22,6 +22,8 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.leak.LeakHunt;
+import kelter.hydraulics.leak.LeakHunt.Leak;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -118,6 +120,9 @@ public final class InletValve implements Part {
       Observable.named("bangs", "the pipes bang when the valve closes")
           .asked(1, "Ask the owner, or listen at the end of a fill.");
 
+  private static final LeakHunt HUNT =
+      LeakHunt.at("the inlet valve and its connection", Procedure.inside(5));
+
   private static final ComponentKind KIND =
       new ComponentKind(
           "inlet-valve",
@@ -131,7 +136,9 @@ public final class InletValve implements Part {
               KINKED,
               LEAKS_BY,
               CREEPS,
-              BANGS),
+              BANGS,
+              HUNT.tracks(),
+              HUNT.wet()),
           List.of(
               SUPPLY_PRESSURE,
               USUAL_TAP_FLOW,
@@ -180,8 +187,10 @@ public final class InletValve implements Part {
   private static FaultModel model(Component valve, WayIn way) {
     boolean known = valve.figure(SUPPLY_PRESSURE).isPresent();
     double supply = known ? FROM_DAY_TO_DAY : FROM_HOUSE_TO_HOUSE;
-    return PartModel.of(valve.id() + "-water-in", WaterSide.PRIORS, InletFigure.values())
-        .on(valve, KIND)
+    PartModel model =
+        PartModel.of(valve.id() + "-water-in", WaterSide.PRIORS, InletFigure.values())
+            .on(valve, KIND, Leak.values());
+    return HUNT.seen(model)
         .faults(InletFaults.ALL)
         .moves(known ? day() : house(), InletFigure.PRESSURE.times(Course.power(1, 1 + supply)))
         .looks(SCREEN, InletFigure.SCREEN)

@@ -4,6 +4,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
@@ -28,6 +29,11 @@ public final class WaterSide {
           "Water runs out of the sump, perhaps hot and with lye or broken glass in it. Let it cool, wear"
               + " gloves and eye protection, put a tray under it.");
 
+  private static final Caution UNDER_COVERS =
+      new Caution(
+          Signal.CAUTION,
+          "Water, perhaps hot. Let it cool and the pressure off, shut the tap, put a tray under it.");
+
   private WaterSide() {}
 
   /**
@@ -38,5 +44,36 @@ public final class WaterSide {
    */
   public static Procedure opened(double minutes) {
     return Procedure.inside(minutes, SPILL);
+  }
+
+  /**
+   * Looked at or measured behind covers with the plug out.
+   *
+   * @param minutes how long it takes, greater than zero
+   * @return the procedure
+   */
+  public static Procedure behindCovers(double minutes) {
+    return Procedure.inside(minutes, UNDER_COVERS);
+  }
+
+  /**
+   * Seen on the closed machine while it runs.
+   *
+   * @param minutes how long it takes, greater than zero
+   * @return the procedure
+   */
+  public static Procedure running(double minutes) {
+    return Procedure.running(minutes, Procedure.BY_EYE, Caution.HOT_WATER);
+  }
+
+  /**
+   * Caught in a measuring beaker for a known time on the closed machine while it runs: 5 % and 10
+   * mL/min.
+   *
+   * @param minutes how long it takes, greater than zero
+   * @return the procedure
+   */
+  public static Procedure caught(double minutes) {
+    return Procedure.running(minutes, new Accuracy(0.05, 0.01 / 60_000), Caution.HOT_WATER);
   }
 }

@@ -11,8 +11,10 @@ import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.vocabulary.Observable;
+import kelter.hydraulics.AirSamples;
 import kelter.hydraulics.HydraulicsModule;
 import kelter.hydraulics.SampleMachines;
+import kelter.hydraulics.SampleWaterParts;
 
 /**
  * The table of what each fault moves, at severity 0.3 and 0.8, on the machines that were made up
@@ -57,7 +59,10 @@ public final class FaultEffects {
         no is told as the chance of a yes, a grade on a scale from 0 to 1. What moves by less than half of the
         spread between machines at both severities is left out.
         """);
-    for (Appliance appliance : SampleMachines.all()) {
+    List<Appliance> machines = new ArrayList<>(SampleMachines.all());
+    machines.addAll(AirSamples.all());
+    machines.addAll(SampleWaterParts.all());
+    for (Appliance appliance : machines) {
       for (FaultModel model : new HydraulicsModule().parts().faultModels(appliance)) {
         append(text, model);
       }

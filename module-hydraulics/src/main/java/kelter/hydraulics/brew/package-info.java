@@ -1,0 +1,2 @@
+/** The way of the brewing water in an espresso machine: tank valve, pump, valves, jet, screen. */
+package kelter.hydraulics.brew;

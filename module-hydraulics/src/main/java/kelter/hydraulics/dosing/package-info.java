@@ -1,0 +1,2 @@
+/** What doses detergent, softener and rinse aid. */
+package kelter.hydraulics.dosing;

@@ -1,0 +1,2 @@
+/** The gravity drain valve of washer-extractors. */
+package kelter.hydraulics.drainvalve;

@@ -1,0 +1,2 @@
+/** What counts or feels the flow of the water. */
+package kelter.hydraulics.flowmeter;

@@ -1,0 +1,2 @@
+/** The water softener of a dishwasher or glasswasher with its salt and its valve. */
+package kelter.hydraulics.softening;
