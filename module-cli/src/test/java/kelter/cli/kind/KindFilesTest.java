@@ -28,7 +28,9 @@ import kelter.core.job.Market;
 import kelter.core.job.Nameplate;
 import kelter.core.job.SymptomReport;
 import kelter.core.owner.Use;
+import kelter.core.workshop.Coverage;
 import kelter.core.workshop.Workshop;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -108,6 +110,22 @@ class KindFilesTest {
     for (KindCause cause : kind.causes()) {
       assertTrue(kind.part(cause.part()).isPresent(), id + " " + cause.key());
     }
+  }
+
+  /** So few calls are behind causes that nobody can measure. */
+  @Test
+  void nearlyAllCausesHaveAModel() {
+    for (Coverage coverage : WORKSHOP.coverage()) {
+      assertTrue(
+          coverage.share() >= 0.95,
+          () ->
+              coverage.kind().id()
+                  + ": "
+                  + coverage.share()
+                  + " "
+                  + coverage.without().stream().map(KindCause::key).toList());
+    }
+    assertEquals(KindFile.shipped().size(), WORKSHOP.coverage().size());
   }
 
   /** In each market, with no more than one symptom told. */
