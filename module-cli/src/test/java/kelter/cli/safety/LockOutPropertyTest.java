@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
+import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.file.KindFile;
 import kelter.core.file.LockOutFile;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
@@ -130,7 +132,13 @@ class LockOutPropertyTest {
   }
 
   private static Call read(Call call, Job job, RandomGenerator random) {
-    List<Component> parts = job.appliance().components();
+    List<Component> parts = new ArrayList<>(job.appliance().components());
+    Kind kind = Call.WORKSHOP.kinds().kind(call.kind()).orElseThrow();
+    parts.removeIf(
+        part ->
+            kind.part(part.id())
+                .filter(each -> !each.isIn(Market.valueOf(call.market())))
+                .isPresent());
     if (parts.isEmpty()) {
       return call;
     }
