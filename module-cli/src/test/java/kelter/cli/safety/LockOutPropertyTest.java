@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import kelter.core.catalogue.Kind;
@@ -43,6 +45,11 @@ class LockOutPropertyTest {
 
   private static final int JOBS = Integer.getInteger("kelter.lockout.jobs", 2000);
   private static final long SEED = 20261129;
+
+  /** On so many kinds a row is looked at closely. */
+  private static final int KINDS_OF_A_ROW = 4;
+
+  private static final Map<String, Job> PARTS = new ConcurrentHashMap<>();
   private static final List<LockOutRow> ROWS = LockOutFile.shipped().rows();
 
   static List<String> kinds() {
@@ -78,23 +85,31 @@ class LockOutPropertyTest {
   @ParameterizedTest
   @MethodSource("rows")
   void everyRow(LockOutRow row) {
+    boolean needsMore = !row.when().clear().isEmpty();
     for (Told told : row.when().told()) {
-      boolean held = false;
+      List<Case> holding = new ArrayList<>();
       for (String kind : kinds()) {
         Case machine = Call.of(kind).answered(told.symptom(), "yes").open();
-        held |= machine.lockOut().row(row.id()).isPresent();
-        hold(machine, row.id() + kind);
-      }
-      boolean needsMore = !row.when().clear().isEmpty();
-      assertTrue(held || needsMore, row.id() + " " + told.symptom());
-      for (String words : told.words()) {
-        boolean said = false;
-        for (String kind : List.of("tumble-dryer", "hob", "storage-water-heater", "refrigerator")) {
-          said |= Call.of(kind).said(words).open().lockOut().row(row.id()).isPresent();
+        if (machine.lockOutAsFound().row(row.id()).isPresent()) {
+          holding.add(machine);
         }
-        assertTrue(said || needsMore, row.id() + ": " + words);
+      }
+      assertTrue(!holding.isEmpty() || needsMore, row.id() + " " + told.symptom());
+      for (Case machine : holding.subList(0, Math.min(KINDS_OF_A_ROW, holding.size()))) {
+        hold(machine, row.id() + " " + machine.job().appliance().kind());
+      }
+      for (String words : told.words()) {
+        assertTrue(needsMore || isSaid(row, words), row.id() + ": " + words);
       }
     }
+  }
+
+  private static boolean isSaid(LockOutRow row, String words) {
+    boolean said = false;
+    for (String kind : List.of("tumble-dryer", "hob", "storage-water-heater", "refrigerator")) {
+      said |= Call.of(kind).said(words).open().lockOutAsFound().row(row.id()).isPresent();
+    }
+    return said;
   }
 
   @Test
@@ -111,7 +126,7 @@ class LockOutPropertyTest {
     Call call =
         Call.of(kinds.get(random.nextInt(kinds.size())))
             .in(List.of("EU", "UK", "NA").get(random.nextInt(3)));
-    Job job = call.open().job();
+    Job job = PARTS.computeIfAbsent(call.kind(), kind -> Call.of(kind).open().job());
     List<Symptom> symptoms = Call.WORKSHOP.vocabulary().symptoms();
     for (int k = random.nextInt(4); k > 0; k--) {
       Symptom symptom = symptoms.get(random.nextInt(symptoms.size()));
