@@ -180,9 +180,14 @@ class LockOutPropertyTest {
                 ? low * Math.pow(high / low, share)
                 : observable.span().low() + share * (high - observable.span().low());
         double told = observable.kind().fromSi(si, observable.kind().unit());
-        yield "%s %s".formatted(Double.toString(told), observable.kind().unit().code()).strip();
+        yield "%s %s".formatted(Double.toString(told), unit(observable)).strip();
       }
     };
+  }
+
+  private static String unit(Observable observable) {
+    String code = observable.kind().unit().code();
+    return code.equals("1") ? "" : code;
   }
 
   private static void hold(Case machine, String what) {
