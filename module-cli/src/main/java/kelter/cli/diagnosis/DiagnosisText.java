@@ -82,7 +82,7 @@ public final class DiagnosisText {
         machine.findings(), machine.settling(), text.layout, text.cautions, terminal, false);
     new LockOutText(machine, text.layout).write();
     boolean found = Checker.keepUnplugged(machine.findings());
-    text.ranking(diagnosis);
+    text.ranking(machine);
     text.ask(diagnosis);
     text.next(diagnosis, found);
     text.plan(machine.job(), diagnosis, found);
@@ -91,7 +91,8 @@ public final class DiagnosisText {
     return text.layout.toString();
   }
 
-  private void ranking(Diagnosis diagnosis) {
+  private void ranking(Case machine) {
+    Diagnosis diagnosis = machine.diagnosis();
     layout.heading("Most likely");
     layout.hanging("  ", DiagnosisWords.conclusion(diagnosis));
     int place = 0;
@@ -125,7 +126,8 @@ public final class DiagnosisText {
                   + suspect.shown()
                   + " fits no likely state (wrong with a chance of "
                   + Figures.percent(suspect.probability())
-                  + "): take it again."));
+                  + ")"
+                  + (LockOutText.mayBeTaken(machine, suspect) ? ": take it again." : ".")));
     }
     if (diagnosis.unexplained().misfit() < MISFIT) {
       layout.hanging(

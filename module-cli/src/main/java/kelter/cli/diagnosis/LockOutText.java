@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
+import kelter.core.diagnosis.Diagnosis;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.Reread;
@@ -60,7 +61,7 @@ final class LockOutText {
   private void open(String label, List<Reread> open) {
     if (!open.isEmpty()) {
       layout.hanging(
-          label, open.stream().map(Reread::display).collect(Collectors.joining(", ")) + ".");
+          label, open.stream().map(Reread::display).collect(Collectors.joining("; ")) + ".");
     }
   }
 
@@ -72,6 +73,21 @@ final class LockOutText {
           "Before anything inside: read " + before.get(0).display() + ", 60 V or less.");
     }
     return lockOut.suspicions().stream().findFirst().map(LockOutText::suspected);
+  }
+
+  /** Whether a doubtful reading may be taken again now. */
+  static boolean mayBeTaken(Case machine, Diagnosis.Suspect suspect) {
+    return machine
+        .job()
+        .appliance()
+        .component(suspect.component())
+        .flatMap(part -> machine.vocabulary().observable(part.kind(), suspect.observable()))
+        .filter(
+            observable ->
+                machine
+                    .lockOut()
+                    .allows(suspect.component(), observable.id(), observable.procedure().hazard()))
+        .isPresent();
   }
 
   /** What is suspected, and what has to be read before any power. */

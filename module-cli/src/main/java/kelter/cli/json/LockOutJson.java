@@ -17,12 +17,21 @@ final class LockOutJson {
     out.object(
         "lock-out",
         () -> {
-          out.text("state", lockOut.state().name());
-          out.text("text", lockOut.text());
-          out.objects("rows", lockOut.rows(), row -> writeRow(out, row));
+          writeFound(out, lockOut);
           out.objects("suspicions", lockOut.suspicions(), each -> writeSuspicion(out, each));
-          out.texts("ask", lockOut.ask());
         });
+  }
+
+  /** The same where no fault was weighed, so that none is suspected. */
+  static void writeAsFound(JsonOutput out, LockOut lockOut) throws IOException {
+    out.object("lock-out", () -> writeFound(out, lockOut));
+  }
+
+  private static void writeFound(JsonOutput out, LockOut lockOut) throws IOException {
+    out.text("state", lockOut.state().name());
+    out.text("text", lockOut.text());
+    out.objects("rows", lockOut.rows(), row -> writeRow(out, row));
+    out.texts("ask", lockOut.ask());
   }
 
   private static void writeRow(JsonOutput out, ActiveRow each) throws IOException {

@@ -30,7 +30,7 @@ public final class ResultJson {
     return JsonOutput.document(
         ResultFormat.FINDINGS,
         out -> {
-          LockOutJson.write(out, machine.lockOutAsFound());
+          LockOutJson.writeAsFound(out, machine.lockOutAsFound());
           out.text("job", job.id());
           out.cautions(machine.cautions());
           writeLibrary(out, job);

@@ -1,8 +1,8 @@
 package kelter.cli.text;
 
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import kelter.core.safety.Caution;
 
 /**
@@ -14,7 +14,10 @@ public final class CautionLines {
   /** More of a text than its first sentence, up to the end of a word. */
   private static final int MORE = 60;
 
-  private final Set<String> told = new LinkedHashSet<>();
+  /** So often a caution of one sentence stands in full. */
+  private static final int IN_FULL = 2;
+
+  private final Map<String, Integer> told = new LinkedHashMap<>();
   private final Layout layout;
 
   /**
@@ -35,16 +38,18 @@ public final class CautionLines {
   public void write(String indent, List<Caution> cautions) {
     for (Caution caution : cautions) {
       String whole = caution.display();
-      layout.hanging(indent + "! ", told.add(whole) ? whole : again(whole));
+      int times = told.merge(whole, 1, Integer::sum);
+      layout.hanging(indent + "! ", times == 1 ? whole : again(whole, times));
     }
   }
 
-  private String again(String whole) {
+  private String again(String whole, int times) {
     String sentence = firstSentence(whole);
     boolean shared =
-        told.stream()
+        told.keySet().stream()
             .anyMatch(other -> !other.equals(whole) && firstSentence(other).equals(sentence));
-    String named = shared ? start(whole) : sentence;
+    boolean often = times > IN_FULL && sentence.equals(whole);
+    String named = shared || often ? start(whole) : sentence;
     return named.equals(whole) ? whole : named + " (as above)";
   }
 
@@ -56,7 +61,7 @@ public final class CautionLines {
   /** Writes those cautions that have not been told yet. */
   void writeNew(String indent, List<Caution> cautions) {
     for (Caution caution : cautions) {
-      if (told.add(caution.display())) {
+      if (told.putIfAbsent(caution.display(), 1) == null) {
         layout.hanging(indent + "! ", caution.display());
       }
     }

@@ -121,10 +121,11 @@ class OneScreenTest {
   @Test
   void theCautionThatKeepsItUnpluggedStandsFirstAndOnce() {
     String said = flat(Console.run("diagnose", demo("water-boiler")));
-    String caution = "leave it unplugged until the cause is found and mended.";
-    assertTrue(said.startsWith("! DANGER: Electric shock or fire."), said);
+    String caution = "It trips: do not plug in until the leak is found.";
+    assertTrue(said.startsWith("! DANGER: " + caution), said);
     assertEquals(said.indexOf(caution), said.lastIndexOf(caution), said);
-    assertTrue(said.contains("Check next heater: insulation resistance to earth."), said);
+    assertTrue(said.contains("Read heater insulation resistance first"), said);
+    assertTrue(said.contains("nothing powered before. heater: insulation resistance"), said);
     assertFalse(said.contains(" min, running"), said);
   }
 
@@ -138,7 +139,7 @@ class OneScreenTest {
 
     assertFits(screen);
     String said = flat(screen);
-    assertTrue(said.startsWith("! DANGER: Electric shock. Leave the machine unplugged"), said);
+    assertTrue(said.startsWith("! DANGER: Insulation too low: do not plug in."), said);
     assertTrue(said.contains("Check next Take again: heater insulation resistance."), said);
     assertFalse(said.contains(" min, running"), said);
   }
@@ -205,8 +206,7 @@ class OneScreenTest {
   @Test
   void whatIsToBeReadFirstStandsBeforeTheOptions() {
     String said = flat(Console.run("weigh", demo("tumble-dryer")));
-    assertTrue(
-        said.contains("Do not choose yet. First measure air-heater air temperature rise"), said);
+    assertTrue(said.contains("Do not choose yet. First measure air-heater lint"), said);
     assertTrue(flat(Console.run("weigh", demo("dear-heater"))).contains("It is close:"));
     assertTrue(
         flat(Console.run("weigh", demo("dear-heater"))).contains("Depends most on: running cost"));

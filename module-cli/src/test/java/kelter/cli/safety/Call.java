@@ -13,30 +13,30 @@ import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
 
 /** Jobs as a technician would write them, for tests of what may be proposed. */
-record Call(
+public record Call(
     String kind, String market, String said, Map<String, String> symptoms, List<String> more) {
 
-  static final Workshop WORKSHOP = Workshop.of(Found.usual().modules());
+  public static final Workshop WORKSHOP = Workshop.of(Found.usual().modules());
 
-  static Call of(String kind) {
+  public static Call of(String kind) {
     return new Call(kind, "EU", "", Map.of(), List.of());
   }
 
-  Call in(String other) {
+  public Call in(String other) {
     return new Call(kind, other, said, symptoms, more);
   }
 
-  Call said(String words) {
+  public Call said(String words) {
     return new Call(kind, market, words, symptoms, more);
   }
 
-  Call answered(String symptom, String answer) {
+  public Call answered(String symptom, String answer) {
     Map<String, String> all = new java.util.TreeMap<>(symptoms);
     all.put(symptom, answer);
     return new Call(kind, market, said, all, more);
   }
 
-  Call read(String of, String observable, String reading) {
+  public Call read(String of, String observable, String reading) {
     return read(of, observable, reading, "", "as-found");
   }
 
@@ -61,7 +61,7 @@ record Call(
         WORKSHOP.read(JsonText.read(json(nameplate, components, records), "call", "")).job());
   }
 
-  byte[] json(String nameplate, String components, String records) {
+  public byte[] json(String nameplate, String components, String records) {
     String reports =
         symptoms.entrySet().stream()
             .map(each -> "\"%s\":\"%s\"".formatted(each.getKey(), each.getValue()))
@@ -97,7 +97,7 @@ record Call(
     return most;
   }
 
-  static List<String> next(Case machine) {
+  public static List<String> next(Case machine) {
     return machine.diagnosis().next().stream().map(each -> each.question().key()).toList();
   }
 }

@@ -3,6 +3,7 @@ package kelter.core.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Component;
 import kelter.core.job.Evaluation;
@@ -25,9 +26,39 @@ import kelter.core.vocabulary.Vocabulary;
  * @param vocabulary what can be observed
  * @param instruments instruments that are in the library beside those of any trade
  * @param rule the rule by which the verdicts were given
+ * @param readable whether what a finding is about may be read now
  */
 public record Settling(
-    Job job, Vocabulary vocabulary, List<Instrument> instruments, DecisionRule rule) {
+    Job job,
+    Vocabulary vocabulary,
+    List<Instrument> instruments,
+    DecisionRule rule,
+    Predicate<Finding> readable) {
+
+  private static final String LOCKED =
+      "It cannot be settled now: the machine is locked out from this reading.";
+
+  /**
+   * Where everything may be read.
+   *
+   * @param job the job
+   * @param vocabulary what can be observed
+   * @param instruments instruments that are in the library beside those of any trade
+   * @param rule the rule by which the verdicts were given
+   */
+  public Settling(Job job, Vocabulary vocabulary, List<Instrument> instruments, DecisionRule rule) {
+    this(job, vocabulary, instruments, rule, finding -> true);
+  }
+
+  /**
+   * The same on a machine from which some readings are locked out.
+   *
+   * @param allowed whether what a finding is about may be read now
+   * @return what tells how to settle the others
+   */
+  public Settling where(Predicate<Finding> allowed) {
+    return new Settling(job, vocabulary, instruments, rule, allowed);
+  }
 
   /** Nobody reads more often than this. */
   private static final double MOST_READINGS = 100;
@@ -45,6 +76,9 @@ public record Settling(
     String how = finding.toSettle(rule);
     if (how.isEmpty()) {
       return List.of();
+    }
+    if (!readable.test(finding)) {
+      return List.of(LOCKED);
     }
     List<String> sentences = new ArrayList<>(List.of(how));
     Optional<Estimate> measured = finding.judgement().measured();

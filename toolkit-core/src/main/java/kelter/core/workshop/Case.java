@@ -188,7 +188,7 @@ public final class Case {
    * @return what tells it
    */
   public Settling settling() {
-    return checker.settling(job);
+    return checker.settling(job).where(locking()::mayBeRead);
   }
 
   /**

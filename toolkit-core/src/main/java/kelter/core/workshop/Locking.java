@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.engine.Permit;
@@ -90,6 +91,19 @@ final class Locking implements Permit {
       }
     }
     return List.copyOf(cautions.values());
+  }
+
+  /** Whether what a finding is about may be read as the machine was found. */
+  boolean mayBeRead(Finding finding) {
+    return situation
+        .job()
+        .appliance()
+        .component(finding.component())
+        .flatMap(part -> situation.vocabulary().observable(part.kind(), finding.observable()))
+        .map(
+            observable ->
+                plain.allows(finding.component(), observable.id(), observable.procedure().hazard()))
+        .orElse(true);
   }
 
   List<StepsFor> isolation() {

@@ -1,7 +1,9 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Conclusion.Reason;
@@ -28,6 +30,9 @@ final class Conclusions {
 
   private static final double BITS_WORTH_TELLING = 0.1;
 
+  /** Readings that may not be taken again. */
+  private final Set<String> locked;
+
   private final List<Group> groups;
   private final List<JointState> joints;
   private final JointPosterior posterior;
@@ -41,13 +46,31 @@ final class Conclusions {
       JointPosterior posterior,
       double misfit,
       List<Diagnosis.NextMeasurement> next,
-      List<Diagnosis.Suspect> suspects) {
+      List<Diagnosis.Suspect> suspects,
+      Permit.Granted granted) {
+    this.locked = locked(groups, granted);
     this.groups = groups;
     this.joints = joints;
     this.posterior = posterior;
     this.misfit = misfit;
     this.next = next;
     this.suspects = suspects;
+  }
+
+  private static Set<String> locked(List<Group> groups, Permit.Granted granted) {
+    Set<String> locked = new HashSet<>();
+    for (Group group : groups) {
+      for (Item item : group.readings().items()) {
+        if (!granted.measures(item.question())) {
+          locked.add(item.key());
+        }
+      }
+    }
+    return locked;
+  }
+
+  private List<String> notLocked(List<String> keys) {
+    return keys.stream().filter(key -> !locked.contains(key)).toList();
   }
 
   Conclusion reached() {
@@ -59,19 +82,20 @@ final class Conclusions {
       return notMeasured();
     }
     if (certainty(first) >= DECIDED) {
+      List<String> again = notLocked(suspects.stream().map(Conclusions::name).toList());
       String action =
-          suspects.isEmpty()
+          again.isEmpty()
               ? faults(first).isEmpty()
                   ? "nothing to mend by these readings"
                   : "go by the order of work"
-              : "take again: " + names(suspects.stream().map(Conclusions::name).toList());
+              : "take again: " + names(again);
       return new Conclusion(Reason.DECIDED, faults(first), action, !suspects.isEmpty());
     }
     JointState second = joints.size() > 1 ? joints.get(1) : first;
     List<String> both = new ArrayList<>(faults(first));
     faults(second).stream().filter(key -> !both.contains(key)).forEach(both::add);
     String coarse = tooCoarse(first, second);
-    if (coarse != null) {
+    if (coarse != null && !locked.contains(coarse)) {
       return new Conclusion(
           Reason.INSTRUMENT_TOO_COARSE,
           List.of(coarse),
@@ -116,12 +140,13 @@ final class Conclusions {
         doubtful.addAll(farthest(group, bestExplained(g)));
       }
     }
+    List<String> again = notLocked(doubtful);
+    String action = doubtful.isEmpty() && locked.isEmpty() ? "take the readings again; " : "";
     return new Conclusion(
         Reason.NO_CAUSE_FITS,
         doubtful,
-        doubtful.isEmpty()
-            ? "take the readings again; no listed cause explains them together"
-            : "take again: " + names(doubtful) + "; no listed cause explains them together",
+        (again.isEmpty() ? action : "take again: " + names(again) + "; ")
+            + "no listed cause explains them together",
         true);
   }
 

@@ -245,7 +245,8 @@ public final class DiagnosisEngine {
     double misfit = ranking.misfit();
     List<Diagnosis.Suspect> suspects = Suspects.among(groups, posterior);
     Conclusion conclusion =
-        new Conclusions(groups, found.joints, posterior, misfit, next.ranked(), suspects).reached();
+        new Conclusions(groups, found.joints, posterior, misfit, next.ranked(), suspects, granted)
+            .reached();
     return new Diagnosis(
         ranking.states(),
         faults,

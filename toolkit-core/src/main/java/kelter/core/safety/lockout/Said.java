@@ -2,6 +2,7 @@ package kelter.core.safety.lockout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import kelter.core.vocabulary.OwnersWords;
 
@@ -40,7 +41,7 @@ enum Said {
   }
 
   private static Said in(List<String> clause, String phrase) {
-    String[] words = phrase.split(" ");
+    String[] words = phrase.toLowerCase(Locale.ROOT).split(" ");
     List<Said> all = new ArrayList<>();
     for (int start = 0; start < clause.size(); start++) {
       if (OwnersWords.startsAt(words, clause, start)) {
