@@ -83,7 +83,13 @@ public final class SheetText {
     }
     head(machine, layout);
     if (sheet.remedies().isEmpty()) {
-      return layout.blank().line("No work is likely enough to be worth it.").toString();
+      return layout
+          .blank()
+          .line(
+              machine.lockOut().barsAll()
+                  ? "No work on it is for this tool."
+                  : "No work is likely enough to be worth it.")
+          .toString();
     }
     layout.line("Work: " + sheet.remedies().get(0).title() + ".");
     for (WorkSheet.Section section : sheet.sections()) {
