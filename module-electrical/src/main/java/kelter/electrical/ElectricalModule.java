@@ -227,6 +227,8 @@ public final class ElectricalModule implements CalculationModule {
         new DrumBearing(),
         Roller.ofDrum(),
         Roller.ofBelt(),
+        Roller.ofTurntable(),
+        Roller.ofCoupler(),
         new Damper(),
         new Spring(),
         new ImbalanceSwitch(),

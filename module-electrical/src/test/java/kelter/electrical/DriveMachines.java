@@ -49,6 +49,9 @@ public final class DriveMachines {
           of("drum-roller"),
           of("idler"));
 
+  /** What turns a tray. */
+  public static final Appliance TURNTABLE = Jobs.appliance(of("roller-ring"), of("coupler"));
+
   /** A cold machine. */
   public static final Appliance COLD =
       Jobs.appliance(

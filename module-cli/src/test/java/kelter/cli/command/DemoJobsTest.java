@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.ServiceLoader;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.file.JobFile;
+import kelter.core.file.json.JsonText;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
@@ -42,7 +43,7 @@ class DemoJobsTest {
   }
 
   private static Job job(String text) {
-    return JobFile.parse(text, WORKSHOP.vocabulary()).job();
+    return WORKSHOP.read(JsonText.read(text.getBytes(StandardCharsets.UTF_8), "job", "")).job();
   }
 
   private static Diagnosis diagnose(String text) {

@@ -21,6 +21,7 @@ import kelter.core.file.KindFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Complaint;
+import kelter.core.job.Job;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.text.HarmlessText;
@@ -34,7 +35,8 @@ import org.junit.jupiter.api.io.TempDir;
 class JobVersionsTest {
 
   private static final Path DEMO = Path.of("..", "demo");
-  private static final Vocabulary WORDS = Workshop.of(Found.usual().modules()).vocabulary();
+  private static final Workshop WORKSHOP = Workshop.of(Found.usual().modules());
+  private static final Vocabulary WORDS = WORKSHOP.vocabulary();
 
   private static final List<String> NOTES =
       List.of(
@@ -85,12 +87,12 @@ class JobVersionsTest {
   /** The demo's washer was written anew in the present version. */
   @Test
   void bothVersionsOfTheWasherSayTheSame() {
-    JobDocument old = JobFile.read(one, WORDS);
-    JobDocument now = JobFile.read(DEMO.resolve("jobs/washer-extractor.json"), WORDS);
+    Job old = WORKSHOP.read(one);
+    Job now = WORKSHOP.read(DEMO.resolve("jobs/washer-extractor.json"));
 
-    assertEquals(old.job().measurements(), now.job().measurements());
-    assertEquals(answers(old.job().complaint()), answers(now.job().complaint()));
-    assertEquals(old.job().complaint().said(), now.job().complaint().said());
+    assertEquals(old.measurements(), now.measurements());
+    assertEquals(answers(old.complaint()), answers(now.complaint()));
+    assertEquals(old.complaint().said(), now.complaint().said());
   }
 
   private static List<SymptomReport> answers(Complaint complaint) {
@@ -154,7 +156,7 @@ class JobVersionsTest {
     }
     assertEquals(
         Complaint.Reason.INSPECTION,
-        JobFile.read(DEMO.resolve("jobs/healthy-washer.json"), WORDS).job().complaint().reason());
+        WORKSHOP.read(DEMO.resolve("jobs/healthy-washer.json")).complaint().reason());
   }
 
   /** What a template offers to ask and to state is what a job may say. */

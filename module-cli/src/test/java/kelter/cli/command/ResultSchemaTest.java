@@ -75,6 +75,7 @@ class ResultSchemaTest {
         run("compute", text(calculation, "id"));
       }
     }
+    run("modules", "--coverage");
     run("instruments");
     run("schema");
   }
@@ -299,7 +300,7 @@ class ResultSchemaTest {
   void schemaShowsWhatItLists() {
     List<Json> listed = array(run("schema"), "schemas");
 
-    assertEquals(8 + ResultFormat.values().length, listed.size());
+    assertEquals(9 + ResultFormat.values().length, listed.size());
     for (Json each : listed) {
       Console console = Console.run("schema", text(each, "name"));
       assertEquals(0, console.code(), console.err());

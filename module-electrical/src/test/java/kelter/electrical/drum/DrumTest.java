@@ -1,6 +1,7 @@
 package kelter.electrical.drum;
 
 import static kelter.electrical.DriveMachines.EXTRACTOR;
+import static kelter.electrical.DriveMachines.TURNTABLE;
 import static kelter.electrical.DriveMachines.WASHER;
 import static kelter.electrical.DriveMachines.forecast;
 import static kelter.electrical.DriveMachines.inOrder;
@@ -30,6 +31,17 @@ class DrumTest {
   @CsvSource({"drum-roller.worn, drum-roller.turning-by-hand", "idler.worn, idler.worn-shape"})
   void aFaultShowsAtItsOwnPlace(String fault, String moved) {
     assertTrue(forecast(EXTRACTOR, moved, fault, 0.8) > inOrder(EXTRACTOR, moved) + 0.3, moved);
+  }
+
+  /** So do those of a turntable. */
+  @ParameterizedTest
+  @CsvSource({
+    "roller-ring.worn, roller-ring.turning-by-hand",
+    "roller-ring.worn, roller-ring.worn-shape",
+    "coupler.worn, coupler.worn-shape"
+  })
+  void aWornTurntableShows(String fault, String moved) {
+    assertTrue(forecast(TURNTABLE, moved, fault, 0.8) > inOrder(TURNTABLE, moved) + 0.3, moved);
   }
 
   /** The limits of the trade: what conforms and what does not. */

@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.catalogue.WorkSteps;
+import kelter.core.catalogue.WorkSteps.Steps;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.json.SchemaText;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
-import kelter.core.sheet.WorkSteps;
-import kelter.core.sheet.WorkSteps.Steps;
 import kelter.core.source.Source;
 
 /** Reads the steps of work that come with Kelter, {@code "format": "kelter-work/1"}. */

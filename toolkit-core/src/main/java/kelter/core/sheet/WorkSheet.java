@@ -8,6 +8,7 @@ import java.util.Set;
 import kelter.core.catalogue.Cover;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindPart;
+import kelter.core.catalogue.WorkSteps;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.problem.InputException;

@@ -1,4 +1,4 @@
-package kelter.core.sheet;
+package kelter.core.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
