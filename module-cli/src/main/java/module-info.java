@@ -12,6 +12,7 @@ import kelter.core.module.CalculationModule;
 module kelter.cli {
   requires com.fasterxml.jackson.core;
   requires com.google.guice;
+  requires com.samskivert.jmustache;
   requires jakarta.inject;
   requires kelter.core;
   requires org.apache.commons.cli;

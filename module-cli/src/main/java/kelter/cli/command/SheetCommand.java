@@ -1,12 +1,17 @@
 package kelter.cli.command;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import kelter.cli.sheet.SheetPage;
 import kelter.cli.sheet.SheetText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.file.WorkStepsFile;
+import kelter.core.file.disk.TextFile;
+import kelter.core.problem.InputException;
 import kelter.core.sheet.Bag;
 import kelter.core.sheet.WorkSheet;
 import kelter.core.workshop.Case;
@@ -23,6 +28,15 @@ final class SheetCommand implements Command {
           "PART.REMEDY",
           "the work (default: what the diagnosis puts first)");
 
+  private static final CommandOption OUTPUT =
+      CommandOption.one(
+              "--output",
+              ValueKind.FILE,
+              "FILE.html",
+              "a page to print, on A4 or Letter (default: the terminal)")
+          .or("-o");
+  private static final String PAGE = ".html";
+
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
@@ -30,10 +44,11 @@ final class SheetCommand implements Command {
         "Print the work sheet, or the bag to pack.",
         "What to bring, isolate, open, look at, do, close and test. The steps are common practice; the maker's instructions, local codes and licensed practice"
             + " come first.",
-        List.of(BAG, WORK, NamedShop.OPTION),
+        List.of(BAG, WORK, OUTPUT, NamedShop.OPTION),
         List.of(Invocation.jobFile("a job file")),
         List.of(
             "kelter sheet demo/jobs/dear-heater.json",
+            "kelter sheet -o sheet.html demo/jobs/dear-heater.json",
             "kelter sheet --bag demo/jobs/tumble-dryer.json"));
   }
 
@@ -44,6 +59,10 @@ final class SheetCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
+    Optional<Path> page = invocation.given().path(OUTPUT);
+    if (page.isPresent()) {
+      requirePage(page.get(), invocation);
+    }
     Case machine = invocation.open();
     Bag bag = Bag.of(machine, invocation.workshop().shop());
     SheetText text = new SheetText(invocation.terminal());
@@ -53,6 +72,21 @@ final class SheetCommand implements Command {
     }
     Optional<String> work = invocation.given().text(WORK);
     WorkSheet sheet = WorkSheet.of(machine, bag, WorkStepsFile.shipped(), work);
-    invocation.terminal().print(text.sheet(machine, sheet));
+    if (page.isPresent() && !sheet.remedies().isEmpty()) {
+      TextFile.write(page.get(), SheetPage.of(machine.job(), sheet));
+    } else {
+      invocation.terminal().print(text.sheet(machine, sheet));
+    }
+  }
+
+  /** The page takes the place of an older one, but never of a file of another kind. */
+  private static void requirePage(Path file, Invocation invocation) {
+    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(PAGE)) {
+      throw new InputException(
+          file.toString(), "is not the name of a page", "let it end in " + PAGE);
+    }
+    if (invocation.given().has(BAG)) {
+      throw new InputException(BAG.name(), "is for the terminal", "leave --output away");
+    }
   }
 }

@@ -3,8 +3,6 @@ package kelter.cli.sheet;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
-import kelter.cli.text.StepText;
-import kelter.core.job.Appliance;
 import kelter.core.sheet.Bag;
 import kelter.core.sheet.WorkSheet;
 import kelter.core.workshop.Case;
@@ -95,27 +93,18 @@ public final class SheetText {
     for (WorkSheet.Section section : sheet.sections()) {
       layout.heading(section.title());
       int number = 0;
-      for (String step : section.steps()) {
-        boolean caution = step.startsWith(CAUTION);
-        number += caution ? 0 : 1;
+      for (String said : section.steps()) {
+        SheetStep step = SheetStep.of(said);
+        number += step.caution() ? 0 : 1;
         layout.hanging(
-            caution ? "    " + CAUTION : "%2s. ".formatted(number),
-            caution
-                ? terminal.attention(step.substring(CAUTION.length()))
-                : StepText.sentence(step));
+            step.caution() ? "    " + CAUTION : "%2s. ".formatted(number),
+            step.caution() ? terminal.attention(step.text()) : step.text());
       }
     }
-    return layout
-        .blank()
-        .line(
-            "Common practice, no source. The maker's instructions, local codes and licensed practice"
-                + " come first. Who does the work says when the machine may be used.")
-        .toString();
+    return layout.blank().line(SheetHead.FOOT).toString();
   }
 
   private static void head(Case machine, Layout layout) {
-    Appliance appliance = machine.job().appliance();
-    String name = (appliance.maker() + " " + appliance.model()).strip();
-    layout.line(machine.job().id() + ": " + appliance.kind() + (name.isEmpty() ? "" : ", " + name));
+    layout.line(machine.job().id() + ": " + SheetHead.machine(machine.job()));
   }
 }
