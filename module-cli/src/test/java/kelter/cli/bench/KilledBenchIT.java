@@ -33,8 +33,11 @@ class KilledBenchIT {
   private static final int KILLS = 20;
   private static final long SEED = 19;
 
-  /** About what an answer takes, so that a kill falls before, into and behind the writing. */
-  private static final int ANSWER_MILLIS = 150;
+  /** The longest wait for a kill; the slowest answers take about as long. */
+  private static final int MOST_MICROSECONDS = 150_000;
+
+  /** Makes short waits frequent, since most answers are kept within some milliseconds. */
+  private static final int SHORT_ONES = 3;
 
   @TempDir private Path folder;
 
@@ -46,7 +49,7 @@ class KilledBenchIT {
     for (int kill = 0; kill < KILLS; kill++) {
       Path job = folder.resolve("killed-" + kill + ".json");
       int answered = chance.nextInt(ANSWERS.size());
-      killed(job, answered, chance.nextInt(ANSWER_MILLIS));
+      killed(job, answered, wait(chance));
 
       String found = content(job);
       assertTrue(
@@ -81,7 +84,7 @@ class KilledBenchIT {
   }
 
   /** Answers some questions, types one answer more, and is killed some time after it. */
-  private void killed(Path job, int answered, int millis)
+  private void killed(Path job, int answered, long microseconds)
       throws IOException, InterruptedException, TimeoutException {
     try (TypedTool bench = bench(job)) {
       bench.hear(QUESTIONS);
@@ -90,9 +93,13 @@ class KilledBenchIT {
         bench.hear(QUESTIONS);
       }
       bench.type(ANSWERS.get(answered) + "\n");
-      TimeUnit.MILLISECONDS.sleep(millis);
+      TimeUnit.MICROSECONDS.sleep(microseconds);
       bench.kill();
     }
+  }
+
+  private static long wait(Random chance) {
+    return (long) (Math.pow(chance.nextDouble(), SHORT_ONES) * MOST_MICROSECONDS);
   }
 
   private void assertChecked(Path job) throws IOException, InterruptedException, TimeoutException {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A led case as it is typed on a terminal, key by key. */
 @DisabledOnOs(OS.WINDOWS)
@@ -36,11 +36,11 @@ class TypedBenchIT {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @ValueSource(ints = {80, 60})
-  void aColdWashingMachineIsLedToItsHeater(int width)
+  @CsvSource({"80, COLUMNS=80", "60, COLUMNS=60", "60, COLUMNS="})
+  void aColdWashingMachineIsLedToItsHeater(int width, String told)
       throws IOException, InterruptedException, TimeoutException {
     assumeTrue(hasPseudoTerminals(), "there is no 'script' of util-linux, which gives a terminal");
-    try (TypedTool bench = onTerminal(width)) {
+    try (TypedTool bench = onTerminal(width, told)) {
       answer(bench, "What kind of machine", "washinh" + BACKSPACE + "g");
       answer(bench, "How old", "8" + BACKSPACE + "9");
       answer(bench, "What does the owner", "wash comes out cold" + TO_THE_START + "The ");
@@ -73,13 +73,9 @@ class TypedBenchIT {
     }
   }
 
-  private TypedTool onTerminal(int width) throws IOException {
-    String inside =
-        "stty rows 24 cols "
-            + width
-            + "; export COLUMNS="
-            + width
-            + "; exec \"$TOOL\" bench job.json";
+  /** The tool on a terminal of 24 lines and some columns, told by it alone or by a variable too. */
+  private TypedTool onTerminal(int width, String told) throws IOException {
+    String inside = "stty rows 24 cols " + width + "; " + told + " exec \"$TOOL\" bench job.json";
     return TypedTool.start(
         folder,
         Map.of("TOOL", TOOL, "SHELL", "/bin/sh", "TERM", "xterm", "LC_ALL", "C.UTF-8"),
