@@ -110,7 +110,7 @@ class CompletionCommandTest {
   @Test
   void files() throws IOException, InterruptedException {
     Files.createFile(folder.resolve("my-job.json"));
-    for (String command : List.of("bench", "check", "diagnose", "sheet")) {
+    for (String command : List.of("bench", "check", "diagnose", "simulate", "sheet")) {
       assertEquals(List.of("my-job.json"), proposals("kelter", command, "my-"), command);
     }
     assertEquals(List.of("my-job.json"), proposals("kelter", "check", "--shop", "my-"));
