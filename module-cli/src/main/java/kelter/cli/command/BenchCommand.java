@@ -9,6 +9,7 @@ import kelter.cli.bench.BenchText;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.core.file.JobFile;
 import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
@@ -31,7 +32,12 @@ final class BenchCommand implements Command {
             + " what can be typed, 'done' leaves.",
         List.of(NamedShop.OPTION),
         List.of(
-            CommandArgument.atMostOne("JOB", "the job to go on with, or the file of a new one")),
+            new CommandArgument(
+                "JOB",
+                ValueKind.FILE,
+                true,
+                false,
+                "the job to go on with, or the file of a new one")),
         List.of("kelter bench", "kelter bench demo/jobs/tumble-dryer.json"));
   }
 

@@ -1,6 +1,7 @@
 package kelter.cli.command;
 
 import java.util.List;
+import kelter.cli.usage.CommandUsage;
 
 /**
  * The commands by name, of one word or two. Only the one that is asked for is made, for a quicker
@@ -24,7 +25,9 @@ final class Commands {
           "instruments",
           "schema",
           "shop init",
-          "model learn");
+          "model learn",
+          "completion",
+          "man");
 
   private Commands() {}
 
@@ -39,6 +42,11 @@ final class Commands {
     return first && words.length > 1 && !words[1].startsWith("-")
         ? words[0] + " " + words[1]
         : words[0];
+  }
+
+  /** What each of them takes, in the same order. */
+  static List<CommandUsage> usages() {
+    return NAMES.stream().map(name -> named(name).usage()).toList();
   }
 
   /** The command of this name, one of {@link #NAMES}. */
@@ -58,6 +66,8 @@ final class Commands {
       case "schema" -> new SchemaCommand();
       case "shop init" -> new ShopInitCommand();
       case "model learn" -> new ModelLearnCommand();
+      case "completion" -> new CompletionCommand();
+      case "man" -> new ManCommand();
       default -> throw new IllegalArgumentException("no command has the name '" + name + "'");
     };
   }

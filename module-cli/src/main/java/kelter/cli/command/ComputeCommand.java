@@ -59,7 +59,7 @@ final class ComputeCommand implements Command {
             + " between them. A result is told in the unit of the first value of its kind.",
         List.of(BUDGET, SHARED, SEED, TRIALS),
         List.of(
-            CommandArgument.one("NAME", ValueKind.TEXT, "the name of a calculation"),
+            CommandArgument.one("NAME", ValueKind.CALCULATION, "the name of a calculation"),
             CommandArgument.any("PARAMETER=VALUE", "what it takes, with units")),
         List.of(
             "kelter compute heater-resistance power=2kW voltage=230V",

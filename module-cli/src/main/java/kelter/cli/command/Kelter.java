@@ -35,6 +35,14 @@ public final class Kelter {
   /** A defect of the program. */
   public static final int DEFECT = 3;
 
+  /** What it does. */
+  static final String SUMMARY =
+      "From what can be measured at a machine to what is wrong and what to do.";
+
+  /** What the exit codes mean. */
+  static final String EXIT_CODES =
+      "0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.";
+
   private static final String VERSION = "--version";
 
   private final Terminal terminal;
@@ -123,7 +131,7 @@ public final class Kelter {
   }
 
   /** The version that was built; from classes without a descriptor it is not known. */
-  private static String version() {
+  static String version() {
     ModuleDescriptor descriptor = Kelter.class.getModule().getDescriptor();
     return descriptor == null ? "unknown" : descriptor.rawVersion().orElse("unknown");
   }
@@ -155,10 +163,7 @@ public final class Kelter {
 
   private String overview() {
     Layout layout = new Layout(terminal);
-    layout
-        .line("kelter COMMAND [OPTIONS] [ARGUMENTS]")
-        .blank()
-        .line("From what can be measured at a machine to what is wrong and what to do.");
+    layout.line("kelter COMMAND [OPTIONS] [ARGUMENTS]").blank().line(SUMMARY);
     List<HelpText.Row> commands = new ArrayList<>();
     for (String name : Commands.NAMES) {
       commands.add(new HelpText.Row(name, Commands.named(name).usage().summary()));
@@ -168,7 +173,7 @@ public final class Kelter {
         .blank()
         .line("'kelter COMMAND --help' explains a command, 'kelter --version' tells the version.")
         .blank()
-        .line("Exit codes: 0 done; 1 the input cannot be used; 2 usage; 3 a defect of kelter.")
+        .line("Exit codes: " + EXIT_CODES)
         .blank()
         .line(
             "Kelter says which entered readings meet which limit. It does not replace local"

@@ -37,12 +37,14 @@ final class NewCommand implements Command {
               "where to write; an existing file is kept (default: jobs/ of the shop, else the terminal)")
           .or("-o");
   private static final CommandOption SYMPTOM =
-      CommandOption.many(
-              "--symptom",
-              "WORDS",
-              "what the machine does, by any of its words; WORDS=no if it was asked and is not so,"
-                  + " WORDS=sometimes")
-          .or("-s");
+      new CommandOption(
+          "-s",
+          "--symptom",
+          ValueKind.SYMPTOM,
+          "WORDS",
+          true,
+          "what the machine does, by any of its words; WORDS=no if it was asked and is not so,"
+              + " WORDS=sometimes");
   private static final CommandOption DISPLAY =
       CommandOption.many(
           "--display",
@@ -96,7 +98,7 @@ final class NewCommand implements Command {
             ALL,
             OUTPUT,
             Invocation.SHOP),
-        List.of(CommandArgument.one("KIND", ValueKind.TEXT, "the kind of machine")),
+        List.of(CommandArgument.one("KIND", ValueKind.KIND, "the kind of machine")),
         List.of(
             "kelter new washing-machine -s cold -s leaks=no --age 9a -o job.json",
             "kelter new dryer -s stops --display too-hot -o job.json",

@@ -6,6 +6,7 @@ import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 
@@ -19,7 +20,7 @@ final class SchemaCommand implements Command {
         "Show the JSON Schema of a file or a result.",
         "Without a name it lists the schemas.",
         List.of(),
-        List.of(CommandArgument.atMostOne("NAME", "the name of a schema")),
+        List.of(new CommandArgument("NAME", ValueKind.SCHEMA, true, false, "the name of a schema")),
         List.of("kelter schema", "kelter schema diagnosis"));
   }
 

@@ -74,7 +74,7 @@ final class SimulateCommand implements Command {
         List.of(
             CommandArgument.one(
                 "JOB-or-KIND",
-                ValueKind.TEXT,
+                ValueKind.FILE,
                 "a job file, for its machine, or a kind of appliance")),
         List.of(
             "kelter simulate demo/jobs/washer-extractor.json -n 500",

@@ -25,17 +25,6 @@ public record CommandArgument(
   }
 
   /**
-   * A text that may be left out.
-   *
-   * @param name what stands for it in the help
-   * @param text what it is
-   * @return the argument
-   */
-  public static CommandArgument atMostOne(String name, String text) {
-    return new CommandArgument(name, ValueKind.TEXT, true, false, text);
-  }
-
-  /**
    * Any number of texts, or none.
    *
    * @param name what stands for each in the help

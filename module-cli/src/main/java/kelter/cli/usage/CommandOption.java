@@ -1,5 +1,7 @@
 package kelter.cli.usage;
 
+import java.util.List;
+
 /**
  * An option of a command.
  *
@@ -59,13 +61,31 @@ public record CommandOption(
     return new CommandOption(letter, name, kind, label, repeatable, text);
   }
 
-  /** Its name without the hyphens. */
-  String bareName() {
+  /**
+   * Its name without the hyphens.
+   *
+   * @return the name
+   */
+  public String bareName() {
     return name.substring(2);
   }
 
-  boolean takesValue() {
+  /**
+   * Whether it takes a value.
+   *
+   * @return false if it only stands or does not stand there
+   */
+  public boolean takesValue() {
     return kind != ValueKind.NONE;
+  }
+
+  /**
+   * Its names.
+   *
+   * @return the short one first, if it has one
+   */
+  public List<String> names() {
+    return letter.isEmpty() ? List.of(name) : List.of(letter, name);
   }
 
   /**

@@ -1,6 +1,7 @@
 package kelter.cli.usage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -63,5 +64,17 @@ public record CommandUsage(
     all.add(PLUGIN_SECONDS);
     all.add(TRACE);
     return all;
+  }
+
+  /**
+   * The options that the help tells of.
+   *
+   * @return the options by name
+   */
+  public List<CommandOption> shownOptions() {
+    List<CommandOption> shown = allOptions();
+    shown.removeIf(option -> option.text().isEmpty());
+    shown.sort(Comparator.comparing(CommandOption::name));
+    return shown;
   }
 }

@@ -1,7 +1,6 @@
 package kelter.cli.usage;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.terminal.Words;
@@ -30,7 +29,7 @@ public final class HelpText {
    * @return the text
    */
   public static String of(CommandUsage usage, Terminal terminal) {
-    List<CommandOption> options = shown(usage);
+    List<CommandOption> options = usage.shownOptions();
     Layout layout = new Layout(terminal);
     layout.hanging("kelter " + usage.name() + " ", synopsis(options, usage.arguments()));
     layout.blank().line((usage.summary() + " " + usage.explanation()).stripTrailing());
@@ -88,14 +87,6 @@ public final class HelpText {
         layout.hanging(name + texts.substring(name.length()), row.text());
       }
     }
-  }
-
-  /** The options that the help tells of, by name. */
-  private static List<CommandOption> shown(CommandUsage usage) {
-    List<CommandOption> options = usage.allOptions();
-    options.removeIf(option -> option.text().isEmpty());
-    options.sort(Comparator.comparing(CommandOption::name));
-    return options;
   }
 
   private static String synopsis(List<CommandOption> options, List<CommandArgument> arguments) {

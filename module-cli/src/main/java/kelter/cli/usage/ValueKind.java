@@ -2,6 +2,7 @@ package kelter.cli.usage;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 
 /** What a value on the command line may be. */
 public enum ValueKind {
@@ -18,10 +19,35 @@ public enum ValueKind {
   /** A finite number. */
   NUMBER,
   /** How a result is shown: {@value #AS_TEXT} or {@value #AS_JSON}. */
-  FORMAT;
+  FORMAT,
+  /** A shell that {@code kelter completion} knows: one of {@link #choices()}. */
+  SHELL,
+  /** A kind of machine, in any words. */
+  KIND,
+  /** A symptom, in any words. */
+  SYMPTOM,
+  /** The name of a calculation. */
+  CALCULATION,
+  /** The name of a schema. */
+  SCHEMA,
+  /** The name of a command, or a word of it. */
+  COMMAND;
 
   static final String AS_TEXT = "text";
   static final String AS_JSON = "json";
+
+  /**
+   * The only values that there are of this kind.
+   *
+   * @return the values; empty if the kind is not a list of some
+   */
+  public List<String> choices() {
+    return switch (this) {
+      case FORMAT -> List.of(AS_TEXT, AS_JSON);
+      case SHELL -> List.of("bash", "zsh", "fish");
+      default -> List.of();
+    };
+  }
 
   /** Whether a value is of this kind. */
   boolean takes(String value) {
@@ -33,11 +59,11 @@ public enum ValueKind {
         case NUMBER -> {
           return Double.isFinite(Double.parseDouble(value));
         }
-        case FORMAT -> {
-          return value.equals(AS_TEXT) || value.equals(AS_JSON);
+        case FORMAT, SHELL -> {
+          return choices().contains(value);
         }
         default -> {
-          return this == TEXT;
+          return this != NONE;
         }
       }
       return true;
@@ -51,6 +77,12 @@ public enum ValueKind {
     return switch (this) {
       case NONE -> "no value";
       case TEXT -> "a text";
+      case SHELL -> "bash, zsh or fish";
+      case KIND -> "a kind of machine";
+      case SYMPTOM -> "a symptom";
+      case CALCULATION -> "the name of a calculation";
+      case SCHEMA -> "the name of a schema";
+      case COMMAND -> "the name of a command";
       case FILE -> "the name of a file or folder";
       case COUNT -> "a whole number up to " + Integer.MAX_VALUE;
       case WHOLE -> "a whole number up to " + Long.MAX_VALUE;
