@@ -102,4 +102,54 @@ class SheetCommandTest {
         schema.validate(Files.readString(file.resolve("work-steps.json")), InputFormat.JSON));
     assertTrue(WorkStepsFile.shipped().parts().size() > 20);
   }
+
+  /** A drive that was read at a low voltage is charged again by the next test under power. */
+  @Test
+  void aSheetWaitsForTheDriveAlthoughItWasMeasured() {
+    String said = Console.run("sheet", demo("washer-extractor")).out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("DC link: Wait 233 s, then measure."), said);
+  }
+
+  @Test
+  void aPageHoldsWhatTheTerminalShows() throws IOException {
+    Path page = folder.resolve("sheet.html");
+    Console console = Console.run("sheet", "-o", page.toString(), demo("dear-heater"));
+    assertEquals(0, console.code(), console.err());
+    assertEquals("", console.out());
+    String html = Files.readString(page);
+    for (String line : Console.run("sheet", demo("dear-heater")).out().split("\\R")) {
+      String step = line.replaceFirst("^ *\\d+\\. ", "");
+      if (!step.equals(line) && step.length() < 60) {
+        assertTrue(html.contains(step.strip()), step);
+      }
+    }
+    assertTrue(html.contains("<b>CAUTION</b> Electric shock."), html);
+    assertFalse(html.contains("{{"), html);
+    assertFalse(html.matches("(?s).*(src=|href=|<script|url\\().*"), "it loads nothing");
+  }
+
+  /** What somebody wrote into a job is text on the page, whatever it looks like. */
+  @Test
+  void aPageEscapesWhatAJobSays() throws IOException {
+    Path job = folder.resolve("hostile.json");
+    String text = Files.readString(Path.of(demo("dear-heater")));
+    Files.writeString(
+        job, text.replace("\"Fenwark\"", "\"<script>alert('x')</script>&\\u202e{{work}}\""));
+    Path page = folder.resolve("hostile.html");
+    Console console = Console.run("sheet", "-o", page.toString(), job.toString());
+    assertEquals(0, console.code(), console.err());
+    String html = Files.readString(page);
+    assertFalse(html.contains("<script"), html);
+    assertFalse(html.contains("\u202e"), html);
+    assertTrue(html.contains("&lt;script&gt;alert("), html);
+  }
+
+  @Test
+  void onlyAPageIsWritten() {
+    Path other = folder.resolve("sheet.txt");
+    Console console = Console.run("sheet", "-o", other.toString(), demo("dear-heater"));
+    assertEquals(1, console.code());
+    assertTrue(console.err().contains("let it end in .html"), console.err());
+    assertFalse(Files.exists(other));
+  }
 }
