@@ -20,6 +20,14 @@ import kelter.core.vocabulary.Procedure;
 /** What a led case says: where it stands, and what is asked. */
 public final class BenchText {
 
+  private static final String ENOUGH =
+      "You know enough: another reading would not change what you do.";
+  private static final String CHEAP_TO_TRY =
+      "It is not decided, but to try this costs less than another reading would save.";
+
+  /** The chance of a cure from which work is more than a trial. */
+  private static final double LIKELY = 0.5;
+
   /** What stands before what is typed. */
   public static final String SIGN = "> ";
 
@@ -166,12 +174,13 @@ public final class BenchText {
   }
 
   private void enough(Prompt.Enough enough, Layout layout) {
-    layout.line("You know enough: another reading would not change what you do.");
     if (enough.first().isEmpty()) {
+      layout.line(ENOUGH);
       layout.line("No work is likely enough to be worth it.");
       return;
     }
     Diagnosis.PlanStep step = enough.first().get();
+    layout.line(step.probabilityOfCure() < LIKELY ? CHEAP_TO_TRY : ENOUGH);
     layout.hanging(
         "Do first: ",
         "%s: %s. Chance of a cure %s; about %s\u00a0min."

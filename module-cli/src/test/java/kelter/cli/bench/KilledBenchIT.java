@@ -28,7 +28,13 @@ class KilledBenchIT {
       List.of(
           "washing", "9", "The wash comes out cold", "y", "n", "heater resistance = OL", "leaks=n");
   private static final String[] QUESTIONS = {
-    "What kind of machine", "How old", "What does the owner", "Ask: ", "Read: ", "You know enough"
+    "What kind of machine",
+    "How old",
+    "What does the owner",
+    "Ask: ",
+    "Read: ",
+    "You know enough",
+    "It is not decided"
   };
   private static final int KILLS = 20;
   private static final long SEED = 19;

@@ -39,14 +39,17 @@ public record Symptom(
     /** What nobody overlooks or mistakes; from memory. */
     public static final Misreports PLAIN = new Misreports(0.005, 0.05, 0.05);
 
-    /** What has to be compared with how it was, or looked for; from memory. */
-    public static final Misreports SUBTLE = new Misreports(0.05, 0.2, 0.05);
+    /**
+     * What has to be compared with how it was, or looked for. A caller names one or two of some
+     * forty symptoms, so that few of those can be wrong; from memory.
+     */
+    public static final Misreports SUBTLE = new Misreports(0.02, 0.2, 0.05);
 
     /**
      * What happens slowly: compared with how it was, and told of what does not happen at all; from
      * memory.
      */
-    public static final Misreports OF_DEGREE = new Misreports(0.05, 0.2, 0.3);
+    public static final Misreports OF_DEGREE = new Misreports(0.02, 0.2, 0.3);
 
     /** What the machine shows of itself; from memory. */
     public static final Misreports SHOWN = new Misreports(0.01, 0.05, 0.02);
