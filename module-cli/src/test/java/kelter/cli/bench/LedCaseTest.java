@@ -169,4 +169,17 @@ class LedCaseTest {
     Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, session.prompt());
     assertEquals("too-hot", asked.symptom().id());
   }
+
+  /** A sign of danger that was denied or doubted is asked for once, and only a no ends it. */
+  @Test
+  void dangerThatWasDeniedOrDoubtedIsAskedFor() {
+    Session denied = begin("washing", "6", "It stands still. There is no smell of gas");
+    Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, denied.prompt());
+    assertEquals("smells-of-gas", asked.symptom().id());
+    assertInstanceOf(Prompt.Heed.class, after(denied, "y").prompt());
+    Session doubted = after(begin("washing", "6", "Maybe it smells of gas"), "ok");
+    assertEquals("smells-of-gas", ((Prompt.Ask) doubted.prompt()).symptom().id());
+    assertInstanceOf(Prompt.Enough.class, after(doubted, "skip").prompt());
+    assertEquals("", after(doubted, "n").machine().lockOut().text());
+  }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class VisitsTest {
 
   private static final int CALLS = 23;
-  private static final int COMPARED = 4;
+  private static final int COMPARED = 3;
 
   private static final Calls DRAWN = Calls.moved(1, 1);
 

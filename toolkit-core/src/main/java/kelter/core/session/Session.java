@@ -12,6 +12,7 @@ import kelter.core.file.json.Json;
 import kelter.core.job.SymptomReport;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
+import kelter.core.safety.LockState;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
@@ -154,6 +155,13 @@ public final class Session {
     if (!lockOut.isEmpty() && !heeded.contains(lockOut)) {
       return new Prompt.Heed(new Caution(Caution.Signal.DANGER, lockOut));
     }
+    Optional<Symptom> danger = ofDanger();
+    if (danger.isPresent()) {
+      return new Prompt.Ask(danger.get());
+    }
+    if (isLeftToOthers()) {
+      return new Prompt.Enough(Optional.empty());
+    }
     Optional<Symptom> named = named();
     if (named.isPresent()) {
       return new Prompt.Ask(named.get());
@@ -168,13 +176,39 @@ public final class Session {
     return new Prompt.Enough(((NextStep.Mend) step).first());
   }
 
-  /** A symptom that the owner may have spoken of, and that nobody has asked for. */
-  private Optional<Symptom> named() {
-    Set<String> ofKind = machine().kind().map(Kind::symptoms).orElse(Set.of());
+  /** A sign of danger that the owner denied or was not sure of, and that nobody has asked for. */
+  private Optional<Symptom> ofDanger() {
+    Set<String> answered = answered();
+    return machine().lockOutAsFound().ask().stream()
+        .filter(id -> !answered.contains(id))
+        .flatMap(id -> machine().vocabulary().symptom(id).stream())
+        .findFirst();
+  }
+
+  /**
+   * Whether danger was found, not only the kind of machine, that leaves nothing to be done here.
+   */
+  private boolean isLeftToOthers() {
+    return machine().lockOutAsFound().rows().stream()
+        .anyMatch(
+            each ->
+                each.row().state() == LockState.D
+                    && each.row().only().isEmpty()
+                    && !each.standing());
+  }
+
+  private Set<String> answered() {
     Set<String> answered = new LinkedHashSet<>(aside);
     for (SymptomReport report : machine().job().complaint().symptoms()) {
       answered.add(report.symptom());
     }
+    return answered;
+  }
+
+  /** A symptom that the owner may have spoken of, and that nobody has asked for. */
+  private Optional<Symptom> named() {
+    Set<String> ofKind = machine().kind().map(Kind::symptoms).orElse(Set.of());
+    Set<String> answered = answered();
     return OwnersWords.named(machine().job().complaint().said(), machine().vocabulary().symptoms())
         .stream()
         .filter(symptom -> ofKind.isEmpty() || ofKind.contains(symptom.id()))
