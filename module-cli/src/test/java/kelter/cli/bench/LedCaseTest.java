@@ -12,9 +12,13 @@ import java.util.Map;
 import kelter.cli.wiring.Found;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.Json;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityParser;
 import kelter.core.session.Prompt;
 import kelter.core.session.Reply;
 import kelter.core.session.Session;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 
@@ -181,5 +185,41 @@ class LedCaseTest {
     assertEquals("smells-of-gas", ((Prompt.Ask) doubted.prompt()).symptom().id());
     assertInstanceOf(Prompt.Enough.class, after(doubted, "skip").prompt());
     assertEquals("", after(doubted, "n").machine().lockOut().text());
+  }
+
+  /** A reading that never fits is not asked for without end. */
+  @Test
+  void whatDoesNotFitIsTakenThreeTimesAtMost() {
+    Session session = begin("water-boiler", "3", "skip", "does-not-start = y", "leaks = y");
+    for (String reading : List.of("17.3 ohm", "126.5 ohm", "18.8 ohm")) {
+      session = heeded(after(session, "switch.closed-resistance = " + reading));
+    }
+    boolean again =
+        session.prompt() instanceof Prompt.Measure measure
+            && measure.question().key().equals("switch.closed-resistance");
+    assertFalse(again, session.prompt().toString());
+  }
+
+  private static Session heeded(Session begun) {
+    Session session = begun;
+    while (session.prompt() instanceof Prompt.Heed) {
+      session = after(session, "ok");
+    }
+    return session;
+  }
+
+  /** What is asked for in a unit can be typed in it. */
+  @Test
+  void unitsAreTypedAsTheyAreShown() {
+    for (ComponentKind kind : WORKSHOP.vocabulary().kinds()) {
+      for (Observable observable : kind.observables()) {
+        if (observable.type() == Observable.Type.QUANTITY) {
+          String shown =
+              Quantity.of(2, observable.kind().unit().code(), observable.kind()).display();
+          Quantity read = QuantityParser.parse(shown, observable.kind());
+          assertEquals(shown, read.display());
+        }
+      }
+    }
   }
 }
