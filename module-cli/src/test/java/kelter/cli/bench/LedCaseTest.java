@@ -185,6 +185,9 @@ class LedCaseTest {
     assertEquals("smells-of-gas", ((Prompt.Ask) doubted.prompt()).symptom().id());
     assertInstanceOf(Prompt.Enough.class, after(doubted, "skip").prompt());
     assertEquals("", after(doubted, "n").machine().lockOut().text());
+    Session plain = after(begin("washing", "6", "It smells of gas"), "ok");
+    assertEquals("smells-of-gas", ((Prompt.Ask) plain.prompt()).symptom().id());
+    assertInstanceOf(Prompt.Enough.class, after(plain, "y").prompt());
   }
 
   /** A reading that never fits is not asked for without end. */

@@ -13,6 +13,7 @@ import kelter.core.job.SymptomReport;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
 import kelter.core.safety.LockState;
+import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
@@ -159,7 +160,7 @@ public final class Session {
     if (danger.isPresent()) {
       return new Prompt.Ask(danger.get());
     }
-    if (isLeftToOthers()) {
+    if (!leftToOthers().isEmpty()) {
       return new Prompt.Enough(Optional.empty());
     }
     Optional<Symptom> named = named();
@@ -176,25 +177,34 @@ public final class Session {
     return new Prompt.Enough(((NextStep.Mend) step).first());
   }
 
-  /** A sign of danger that the owner denied or was not sure of, and that nobody has asked for. */
+  /**
+   * A sign of danger that nobody has asked for: one that the owner denied or was not sure of, or
+   * one of his words that leaves the machine to others, since a no gives it back.
+   */
   private Optional<Symptom> ofDanger() {
     Set<String> answered = answered();
-    return machine().lockOutAsFound().ask().stream()
+    List<String> signs = new ArrayList<>(machine().lockOutAsFound().ask());
+    for (ActiveRow row : leftToOthers()) {
+      row.row().when().told().forEach(told -> signs.add(told.symptom()));
+    }
+    return signs.stream()
         .filter(id -> !answered.contains(id))
         .flatMap(id -> machine().vocabulary().symptom(id).stream())
+        .filter(this::isAskedOrHolds)
         .findFirst();
   }
 
-  /**
-   * Whether danger was found, not only the kind of machine, that leaves nothing to be done here.
-   */
-  private boolean isLeftToOthers() {
+  private boolean isAskedOrHolds(Symptom sign) {
+    return machine().lockOutAsFound().ask().contains(sign.id())
+        || leftToOthers().stream().anyMatch(row -> row.because().contains(sign.title()));
+  }
+
+  /** The rows by which danger, not only the kind of machine, leaves nothing to be done here. */
+  private List<ActiveRow> leftToOthers() {
     return machine().lockOutAsFound().rows().stream()
-        .anyMatch(
-            each ->
-                each.row().state() == LockState.D
-                    && each.row().only().isEmpty()
-                    && !each.standing());
+        .filter(each -> each.row().state() == LockState.D)
+        .filter(each -> each.row().only().isEmpty() && !each.standing())
+        .toList();
   }
 
   private Set<String> answered() {
