@@ -103,7 +103,7 @@ public final class BenchText {
       measure(measure, layout);
     } else if (prompt instanceof Prompt.Enough enough) {
       standing(session, layout);
-      enough(enough, layout);
+      enough(session, enough, layout);
     }
     print(layout);
   }
@@ -173,7 +173,11 @@ public final class BenchText {
     };
   }
 
-  private void enough(Prompt.Enough enough, Layout layout) {
+  private void enough(Session session, Prompt.Enough enough, Layout layout) {
+    if (session.machine().lockOutAsFound().barsAll()) {
+      layout.line("Nothing here is yours to mend. Do what the caution says.");
+      return;
+    }
     if (enough.first().isEmpty()) {
       layout.line(ENOUGH);
       layout.line("No work is likely enough to be worth it.");

@@ -12,9 +12,13 @@ import java.util.Map;
 import kelter.cli.wiring.Found;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.Json;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityParser;
 import kelter.core.session.Prompt;
 import kelter.core.session.Reply;
 import kelter.core.session.Session;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 
@@ -168,5 +172,57 @@ class LedCaseTest {
     assertEquals(List.of(), session.machine().job().complaint().symptoms());
     Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, session.prompt());
     assertEquals("too-hot", asked.symptom().id());
+  }
+
+  /** A sign of danger that was denied or doubted is asked for once, and only a no ends it. */
+  @Test
+  void dangerThatWasDeniedOrDoubtedIsAskedFor() {
+    Session denied = begin("washing", "6", "It stands still. There is no smell of gas");
+    Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, denied.prompt());
+    assertEquals("smells-of-gas", asked.symptom().id());
+    assertInstanceOf(Prompt.Heed.class, after(denied, "y").prompt());
+    Session doubted = after(begin("washing", "6", "Maybe it smells of gas"), "ok");
+    assertEquals("smells-of-gas", ((Prompt.Ask) doubted.prompt()).symptom().id());
+    assertInstanceOf(Prompt.Enough.class, after(doubted, "skip").prompt());
+    assertEquals("", after(doubted, "n").machine().lockOut().text());
+    Session plain = after(begin("washing", "6", "It smells of gas"), "ok");
+    assertEquals("smells-of-gas", ((Prompt.Ask) plain.prompt()).symptom().id());
+    assertInstanceOf(Prompt.Enough.class, after(plain, "y").prompt());
+  }
+
+  /** A reading that never fits is not asked for without end. */
+  @Test
+  void whatDoesNotFitIsTakenThreeTimesAtMost() {
+    Session session = begin("water-boiler", "3", "skip", "does-not-start = y", "leaks = y");
+    for (String reading : List.of("17.3 ohm", "126.5 ohm", "18.8 ohm")) {
+      session = heeded(after(session, "switch.closed-resistance = " + reading));
+    }
+    boolean again =
+        session.prompt() instanceof Prompt.Measure measure
+            && measure.question().key().equals("switch.closed-resistance");
+    assertFalse(again, session.prompt().toString());
+  }
+
+  private static Session heeded(Session begun) {
+    Session session = begun;
+    while (session.prompt() instanceof Prompt.Heed) {
+      session = after(session, "ok");
+    }
+    return session;
+  }
+
+  /** What is asked for in a unit can be typed in it. */
+  @Test
+  void unitsAreTypedAsTheyAreShown() {
+    for (ComponentKind kind : WORKSHOP.vocabulary().kinds()) {
+      for (Observable observable : kind.observables()) {
+        if (observable.type() == Observable.Type.QUANTITY) {
+          String shown =
+              Quantity.of(2, observable.kind().unit().code(), observable.kind()).display();
+          Quantity read = QuantityParser.parse(shown, observable.kind());
+          assertEquals(shown, read.display());
+        }
+      }
+    }
   }
 }

@@ -42,7 +42,8 @@ final class Calls {
   /** The standard deviation of the natural logarithm of the age at a call; from memory. */
   private static final double SD_OF_AGE = 0.4;
 
-  private static final Workshop TOOL = Workshop.of(ServiceLoader.load(CalculationModule.class));
+  /** The tool as it is shipped. */
+  static final Workshop TOOL = Workshop.of(ServiceLoader.load(CalculationModule.class));
 
   private final long seed;
   private final List<Workshop> worlds;
@@ -94,7 +95,19 @@ final class Calls {
     return IntStream.range(0, calls).parallel().mapToObj(this::call).toList();
   }
 
-  private Call call(int number) {
+  /**
+   * A machine of which somebody complains.
+   *
+   * @param kind the id of its kind
+   * @param years its age
+   * @param machine how it truly is
+   * @param owner what its owner says
+   * @param random draws what is read
+   */
+  record Drawn(String kind, int years, TrueMachine machine, Owner owner, RandomGenerator random) {}
+
+  /** The machine behind one call. */
+  Drawn draw(int number) {
     RandomGenerator random = new SplittableRandom(seed * 1_000_003 + number);
     List<String> kinds = KindFile.shipped();
     String id = kinds.get(number % kinds.size());
@@ -106,7 +119,13 @@ final class Calls {
             id + " " + years + " " + world, key -> new TrueKind(worlds.get(world), id, years));
     TrueMachine machine = kind.draw(random);
     Owner owner = Owner.of(kind, machine, random);
-    return call(appliance(id, years), machine, owner, random);
+    return new Drawn(id, years, machine, owner, random);
+  }
+
+  private Call call(int number) {
+    Drawn drawn = draw(number);
+    Appliance appliance = appliance(drawn.kind(), drawn.years());
+    return call(appliance, drawn.machine(), drawn.owner(), drawn.random());
   }
 
   private static Call call(

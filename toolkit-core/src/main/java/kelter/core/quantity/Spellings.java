@@ -58,6 +58,7 @@ final class Spellings {
           "[Btu_IT] btu",
           "[Btu_IT]/h btu/h",
           "{rev}/min rpm rev/min r/min u/min 1/min",
+          "{pulse}/L pulse/l pulses/l",
           "{rev}/s rps rev/s r/s 1/s",
           "Ohm ohm ohms r",
           "uF mfd uf",

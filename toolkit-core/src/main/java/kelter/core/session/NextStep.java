@@ -22,6 +22,9 @@ public sealed interface NextStep {
   /** An answer that tells less, in bits, is not worth a question. */
   double WORTH_ASKING = 0.05;
 
+  /** What does not fit is read so often at most: the third tells which of two was wrong. */
+  int MOST_TAKEN = 3;
+
   /**
    * A question to the owner.
    *
@@ -106,7 +109,9 @@ public sealed interface NextStep {
     Optional<Observable> observable =
         component.flatMap(
             part -> machine.vocabulary().observable(part.kind(), key.substring(dot + 1)));
-    if (observable.isEmpty() || !mayBeTaken(component.get(), observable.get(), machine)) {
+    if (observable.isEmpty()
+        || taken(component.get(), observable.get(), machine) >= MOST_TAKEN
+        || !mayBeTaken(component.get(), observable.get(), machine)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -114,6 +119,12 @@ public sealed interface NextStep {
             diagnosis.basis().conclusion().action(),
             new Question(component.get().id(), observable.get(), Conditions.NONE),
             observable.get().procedure().minutes()));
+  }
+
+  private static int taken(Component component, Observable observable, Case machine) {
+    return machine.job().measurements(component.id(), observable.id()).stream()
+        .mapToInt(each -> each.readings().size())
+        .sum();
   }
 
   private static String doubtful(Diagnosis diagnosis) {

@@ -12,6 +12,8 @@ import kelter.core.file.json.Json;
 import kelter.core.job.SymptomReport;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
+import kelter.core.safety.LockState;
+import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
@@ -154,6 +156,13 @@ public final class Session {
     if (!lockOut.isEmpty() && !heeded.contains(lockOut)) {
       return new Prompt.Heed(new Caution(Caution.Signal.DANGER, lockOut));
     }
+    Optional<Symptom> danger = ofDanger();
+    if (danger.isPresent()) {
+      return new Prompt.Ask(danger.get());
+    }
+    if (!leftToOthers().isEmpty()) {
+      return new Prompt.Enough(Optional.empty());
+    }
     Optional<Symptom> named = named();
     if (named.isPresent()) {
       return new Prompt.Ask(named.get());
@@ -168,13 +177,48 @@ public final class Session {
     return new Prompt.Enough(((NextStep.Mend) step).first());
   }
 
-  /** A symptom that the owner may have spoken of, and that nobody has asked for. */
-  private Optional<Symptom> named() {
-    Set<String> ofKind = machine().kind().map(Kind::symptoms).orElse(Set.of());
+  /**
+   * A sign of danger that nobody has asked for: one that the owner denied or was not sure of, or
+   * one of his words that leaves the machine to others, since a no gives it back.
+   */
+  private Optional<Symptom> ofDanger() {
+    Set<String> answered = answered();
+    List<String> signs = new ArrayList<>(machine().lockOutAsFound().ask());
+    for (ActiveRow row : leftToOthers()) {
+      row.row().when().told().forEach(told -> signs.add(told.symptom()));
+    }
+    return signs.stream()
+        .filter(id -> !answered.contains(id))
+        .flatMap(id -> machine().vocabulary().symptom(id).stream())
+        .filter(this::isAskedOrHolds)
+        .findFirst();
+  }
+
+  private boolean isAskedOrHolds(Symptom sign) {
+    return machine().lockOutAsFound().ask().contains(sign.id())
+        || leftToOthers().stream().anyMatch(row -> row.because().contains(sign.title()));
+  }
+
+  /** The rows by which danger, not only the kind of machine, leaves nothing to be done here. */
+  private List<ActiveRow> leftToOthers() {
+    return machine().lockOutAsFound().rows().stream()
+        .filter(each -> each.row().state() == LockState.D)
+        .filter(each -> each.row().only().isEmpty() && !each.standing())
+        .toList();
+  }
+
+  private Set<String> answered() {
     Set<String> answered = new LinkedHashSet<>(aside);
     for (SymptomReport report : machine().job().complaint().symptoms()) {
       answered.add(report.symptom());
     }
+    return answered;
+  }
+
+  /** A symptom that the owner may have spoken of, and that nobody has asked for. */
+  private Optional<Symptom> named() {
+    Set<String> ofKind = machine().kind().map(Kind::symptoms).orElse(Set.of());
+    Set<String> answered = answered();
     return OwnersWords.named(machine().job().complaint().said(), machine().vocabulary().symptoms())
         .stream()
         .filter(symptom -> ofKind.isEmpty() || ofKind.contains(symptom.id()))
