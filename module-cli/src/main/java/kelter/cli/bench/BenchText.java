@@ -59,6 +59,7 @@ public final class BenchText {
     print(
         new Layout(terminal)
             .line("Kept in " + kept + ". Go on with: kelter bench " + kept)
+            .line("Work sheet: kelter sheet " + kept)
             .line("All of it: kelter diagnose --full " + kept));
   }
 

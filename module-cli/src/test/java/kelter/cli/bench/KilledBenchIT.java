@@ -36,7 +36,7 @@ class KilledBenchIT {
     "You know enough",
     "It is not decided"
   };
-  private static final int KILLS = 20;
+  private static final int KILLS = 50;
   private static final long SEED = 19;
 
   /** The longest wait for a kill; the slowest answers take about as long. */

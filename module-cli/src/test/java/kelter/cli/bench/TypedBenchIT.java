@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +25,11 @@ class TypedBenchIT {
 
   private static final String TOOL =
       Path.of("target", "kelter", "bin", "kelter").toAbsolutePath().toString();
+  private static final String NO_TERMINAL =
+      "there is no 'script' of util-linux, which gives a terminal";
+  private static final int MOST_KEYS = 60;
+  private static final int MOST_ANSWERS = 8;
+  private static final String FIRST = "Do first: ";
   private static final String PROMPT = "> ";
   private static final String ENTER = "\r";
   private static final String BACKSPACE = "\u007f";
@@ -39,7 +45,7 @@ class TypedBenchIT {
   @CsvSource({"80, COLUMNS=80", "60, COLUMNS=60", "60, COLUMNS="})
   void aColdWashingMachineIsLedToItsHeater(int width, String told)
       throws IOException, InterruptedException, TimeoutException {
-    assumeTrue(hasPseudoTerminals(), "there is no 'script' of util-linux, which gives a terminal");
+    assumeTrue(hasPseudoTerminals(), NO_TERMINAL);
     try (TypedTool bench = onTerminal(width, told)) {
       answer(bench, "What kind of machine", "washinh" + BACKSPACE + "g");
       answer(bench, "How old", "8" + BACKSPACE + "9");
@@ -58,6 +64,70 @@ class TypedBenchIT {
       assertTrue(kept.contains("\"The wash comes out cold\""), kept);
       assertTrue(widest(bench.said()) <= width, width + " columns:\n" + bench.said());
     }
+  }
+
+  @Test
+  void aWasherThatDrainsSlowlyIsLedToItsStrainer()
+      throws IOException, InterruptedException, TimeoutException {
+    assumeTrue(hasPseudoTerminals(), NO_TERMINAL);
+    String first =
+        led(
+            List.of("washing", "7", "It drains slowly", "y"),
+            Map.of("noise of the drain pump", "usual", "Is water left", "y"));
+    assertTrue(first.startsWith("drain pump: clean the strainer"), first);
+  }
+
+  @Test
+  void aBoilerThatTripsIsLedToItsHeater()
+      throws IOException, InterruptedException, TimeoutException {
+    assumeTrue(hasPseudoTerminals(), NO_TERMINAL);
+    String first =
+        led(
+            List.of("water-boiler", "9", "RCD trips", "ok", "y"),
+            Map.of(
+                "heater: insulation resistance", "40 kOhm",
+                "Is the water coloured", "n",
+                "Is it louder", "n",
+                "its sheath is split", "n"));
+    assertTrue(first.startsWith("heater: renew the heater"), first);
+  }
+
+  /** Answers a call and then what is known, until the tool says what to do first. */
+  private String led(List<String> call, Map<String, String> known)
+      throws IOException, InterruptedException, TimeoutException {
+    assertTrue(String.join(ENTER, call).length() + 1 < MOST_KEYS, "keys of the call");
+    try (TypedTool bench = onTerminal(80, "COLUMNS=80")) {
+      for (String keys : call) {
+        asked(bench);
+        bench.type(keys + ENTER);
+      }
+      String said = asked(bench);
+      for (int answers = 0; answers < MOST_ANSWERS && !said.contains(FIRST); answers++) {
+        bench.type(answerTo(said, known) + ENTER);
+        said = asked(bench);
+      }
+      bench.type("done" + ENTER);
+      bench.hear("Kept in job.json");
+      assertEquals(0, bench.end(), bench.said());
+      assertTrue(said.contains(FIRST), said);
+      return said.substring(said.indexOf(FIRST) + FIRST.length());
+    }
+  }
+
+  /** What it asks next, up to its prompt. */
+  private static String asked(TypedTool bench) throws InterruptedException, TimeoutException {
+    String[] questions = {
+      "What kind of machine", "How old", "What does the owner", "Type ok", "Ask: ", "Read: ", FIRST
+    };
+    return bench.hear(questions) + bench.hear(PROMPT);
+  }
+
+  private static String answerTo(String said, Map<String, String> known) {
+    return known.entrySet().stream()
+        .filter(each -> said.contains(each.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse("skip");
   }
 
   private static boolean hasPseudoTerminals() throws IOException, InterruptedException {

@@ -64,11 +64,13 @@ final class TypedTool implements AutoCloseable {
   /**
    * Waits until it has said one of some words, behind what was waited for before.
    *
+   * @return what it said until then
    * @throws TimeoutException with all that was said, if it does not come
    */
-  void hear(String... words) throws TimeoutException, InterruptedException {
+  String hear(String... words) throws TimeoutException, InterruptedException {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
     synchronized (said) {
+      int from = heard;
       while (!heardOne(words)) {
         long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
         if (left <= 0) {
@@ -76,6 +78,7 @@ final class TypedTool implements AutoCloseable {
         }
         said.wait(left);
       }
+      return said.substring(from, heard);
     }
   }
 
