@@ -64,7 +64,8 @@ public final class SheetPage {
   }
 
   private static Map<String, Object> step(SheetStep step, UnaryOperator<String> words) {
-    return Map.of("caution", step.caution(), "text", words.apply(step.text()));
+    return Map.of(
+        "caution", step.caution(), "signal", step.signal(), "text", words.apply(step.text()));
   }
 
   private static Template template() {

@@ -1,21 +1,28 @@
 package kelter.cli.sheet;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kelter.cli.text.StepText;
 
 /**
  * A step of a work sheet as it is shown.
  *
- * @param caution whether it says what can hurt, and is no step
- * @param text what it says, without its mark
+ * @param signal the signal word of a caution, which says what can hurt; empty for a step
+ * @param text what it says, without its mark and its signal word
  */
-record SheetStep(boolean caution, String text) {
+record SheetStep(String signal, String text) {
 
-  private static final String MARK = "! ";
+  private static final Pattern CAUTION = Pattern.compile("! (\\p{Lu}+): (.*)");
 
   /** The step that a sheet writes so, with {@code "! "} in front of a caution. */
   static SheetStep of(String step) {
-    return step.startsWith(MARK)
-        ? new SheetStep(true, step.substring(MARK.length()))
-        : new SheetStep(false, StepText.sentence(step));
+    Matcher caution = CAUTION.matcher(step);
+    return caution.matches()
+        ? new SheetStep(caution.group(1), caution.group(2))
+        : new SheetStep("", StepText.sentence(step));
+  }
+
+  boolean caution() {
+    return !signal.isEmpty();
   }
 }

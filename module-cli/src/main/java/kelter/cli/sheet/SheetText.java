@@ -98,7 +98,7 @@ public final class SheetText {
         number += step.caution() ? 0 : 1;
         layout.hanging(
             step.caution() ? "    " + CAUTION : "%2s. ".formatted(number),
-            step.caution() ? terminal.attention(step.text()) : step.text());
+            step.caution() ? terminal.attention(step.signal() + ": " + step.text()) : step.text());
       }
     }
     return layout.blank().line(SheetHead.FOOT).toString();

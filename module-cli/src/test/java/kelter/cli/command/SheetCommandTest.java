@@ -123,7 +123,7 @@ class SheetCommandTest {
         assertTrue(html.contains(step.strip()), step);
       }
     }
-    assertTrue(html.contains("<b>CAUTION</b> Electric shock."), html);
+    assertTrue(html.contains("<b>DANGER</b> Electric shock."), html);
     assertFalse(html.contains("{{"), html);
     assertFalse(html.matches("(?s).*(src=|href=|<script|url\\().*"), "it loads nothing");
   }

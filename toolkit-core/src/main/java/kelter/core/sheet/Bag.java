@@ -27,8 +27,11 @@ public record Bag(List<Item> items, OptionalDouble secondTrip) {
   /** What a part costs that is brought back, as a ratio of its price; from memory. */
   private static final double IN_VAIN = 0.1;
 
-  /** The chance from which a part is worth taking where prices are missing; from memory. */
-  private static final double WORTH = 0.1;
+  /**
+   * The chance from which a part is worth taking where prices are missing: what a usual part costs
+   * in vain is so much of a second trip; from memory.
+   */
+  private static final double WORTH = 0.06;
 
   /**
    * A part that may be needed.

@@ -121,8 +121,9 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
     for (Bag.Item item : bag.items()) {
       if (item.worth()) {
         bring.add(
-            "Part to %s: needed with a chance of %s %%"
-                .formatted(item.remedy().title(), Math.round(100 * item.chance())));
+            "Part for %s: %s (needed: %s %%)"
+                .formatted(
+                    named(item.remedy()), item.remedy().title(), Math.round(100 * item.chance())));
       }
     }
     bring.addAll(steps.bring());
@@ -157,14 +158,15 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
     for (Remedy remedy : work) {
       doing.add(
           "%s: %s. About %s min."
-              .formatted(
-                  remedy.component().replace('-', ' ').replace("cut out", "cut-out"),
-                  remedy.title(),
-                  Math.round(remedy.minutes())));
+              .formatted(named(remedy), remedy.title(), Math.round(remedy.minutes())));
       for (Caution caution : remedy.cautions()) {
-        doing.add("! " + caution.text());
+        doing.add("! " + caution.display());
       }
     }
     return doing;
+  }
+
+  private static String named(Remedy remedy) {
+    return remedy.component().replace('-', ' ').replace("cut out", "cut-out");
   }
 }
