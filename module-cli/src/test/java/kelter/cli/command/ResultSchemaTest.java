@@ -101,10 +101,10 @@ class ResultSchemaTest {
     return text(read, "of") + "." + text(read, "observable") + "=" + text;
   }
 
-  /** The washer with a resistance that no heater has, so that a reading is suspected. */
+  /** The washer with a resistance that its heating denies, so that a reading is suspected. */
   private static String misread() throws IOException {
     String washer = Files.readString(DEMO.resolve("jobs/washer-extractor.json"));
-    return Files.writeString(folder.resolve("misread.json"), washer.replace("26.6 ohm", "3.1 ohm"))
+    return Files.writeString(folder.resolve("misread.json"), washer.replace("26.6 ohm", "300 ohm"))
         .toString();
   }
 
