@@ -28,10 +28,10 @@ public record Bag(List<Item> items, OptionalDouble secondTrip) {
   private static final double IN_VAIN = 0.1;
 
   /**
-   * The chance from which a part is worth taking where prices are missing: what a usual part costs
-   * in vain is so much of a second trip; from memory.
+   * The chance from which a part is worth taking where prices are missing. In the trial of visits,
+   * 0.06 takes 0.9 parts more along for 2 more cures in 100 visits.
    */
-  private static final double WORTH = 0.06;
+  private static final double WORTH = 0.1;
 
   /**
    * A part that may be needed.
