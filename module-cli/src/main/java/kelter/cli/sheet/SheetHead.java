@@ -5,10 +5,10 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Job;
 import kelter.core.sheet.WorkSheet;
 
-/** What stands above and below the steps of a work sheet. */
+/** What a work sheet says beside its steps. */
 final class SheetHead {
 
-  static final String FOOT =
+  static final String STANDING =
       "Common practice, no source. The maker's instructions, local codes and licensed practice come"
           + " first. Who does the work says when the machine may be used.";
 

@@ -45,7 +45,7 @@ public final class SheetPage {
                 "job", words.apply(SheetHead.job(job)),
                 "sections",
                     sheet.sections().stream().map(section -> section(section, words)).toList(),
-                "foot", words.apply(SheetHead.FOOT)));
+                "standing", words.apply(SheetHead.STANDING)));
   }
 
   private static UnaryOperator<String> words(Job job) {

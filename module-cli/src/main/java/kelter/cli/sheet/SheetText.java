@@ -101,7 +101,7 @@ public final class SheetText {
             step.caution() ? terminal.attention(step.signal() + ": " + step.text()) : step.text());
       }
     }
-    return layout.blank().line(SheetHead.FOOT).toString();
+    return layout.blank().line(SheetHead.STANDING).toString();
   }
 
   private static void head(Case machine, Layout layout) {

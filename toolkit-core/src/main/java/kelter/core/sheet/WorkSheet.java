@@ -156,12 +156,12 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
   private static List<String> doing(List<Remedy> work) {
     List<String> doing = new ArrayList<>();
     for (Remedy remedy : work) {
-      doing.add(
-          "%s: %s. About %s min."
-              .formatted(named(remedy), remedy.title(), Math.round(remedy.minutes())));
       for (Caution caution : remedy.cautions()) {
         doing.add("! " + caution.display());
       }
+      doing.add(
+          "%s: %s. About %s min."
+              .formatted(named(remedy), remedy.title(), Math.round(remedy.minutes())));
     }
     return doing;
   }
