@@ -9,6 +9,7 @@ import kelter.cli.text.Layout;
 import kelter.cli.text.StepText;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
+import kelter.core.job.Component;
 import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
 import kelter.core.session.Prompt;
@@ -136,7 +137,7 @@ public final class BenchText {
     }
     layout.hanging(
         "Read: ",
-        question.component().replace('-', ' ').replace("cut out", "cut-out")
+        Component.words(question.component())
             + ": "
             + observable.title()
             + conditions(question)
@@ -190,7 +191,7 @@ public final class BenchText {
         "Do first: ",
         "%s: %s. Chance of a cure %s; about %s\u00a0min."
             .formatted(
-                step.remedy().component().replace('-', ' ').replace("cut out", "cut-out"),
+                Component.words(step.remedy().component()),
                 step.remedy().title(),
                 percent(step.probabilityOfCure()),
                 Math.round(step.remedy().minutes())));

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kelter.cli.text.Figures;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Component;
 
 /** The parts to take along, in a line. */
 final class TakeAlong {
@@ -33,8 +34,7 @@ final class TakeAlong {
 
   /** The part by the words of its work; where they name none, by what it is for. */
   private static String part(Diagnosis.Needed needed) {
-    String component = needed.remedy().component();
-    String words = component.replace('-', ' ').replace("cut out", "cut-out");
+    String words = Component.words(needed.remedy().component());
     Matcher renewed = RENEWED.matcher(needed.remedy().title());
     if (!renewed.find()) {
       return words;

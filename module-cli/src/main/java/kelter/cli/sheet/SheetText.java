@@ -3,6 +3,7 @@ package kelter.cli.sheet;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
+import kelter.core.job.Component;
 import kelter.core.sheet.Bag;
 import kelter.core.sheet.WorkSheet;
 import kelter.core.workshop.Case;
@@ -61,7 +62,7 @@ public final class SheetText {
     String stock = item.inVan().isPresent() ? "; in the van: " + item.inVan().getAsInt() : "";
     return "%s: %s (%s%s)"
         .formatted(
-            item.remedy().component().replace('-', ' ').replace("cut out", "cut-out"),
+            Component.words(item.remedy().component()),
             item.remedy().title(),
             Figures.percent(item.chance()),
             stock);

@@ -42,6 +42,16 @@ public record Component(
   }
 
   /**
+   * The name of a component as a person reads it.
+   *
+   * @param id its id, such as {@code thermal-cut-out}
+   * @return the words of it, such as "thermal cut-out"
+   */
+  public static String words(String id) {
+    return id.replace('-', ' ').replace("cut out", "cut-out");
+  }
+
+  /**
    * A service figure.
    *
    * @param name a word of the module

@@ -11,6 +11,7 @@ import kelter.core.catalogue.KindPart;
 import kelter.core.catalogue.WorkSteps;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Component;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 import kelter.core.safety.Caution;
@@ -123,7 +124,9 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
         bring.add(
             "Part for %s: %s (needed: %s %%)"
                 .formatted(
-                    named(item.remedy()), item.remedy().title(), Math.round(100 * item.chance())));
+                    Component.words(item.remedy().component()),
+                    item.remedy().title(),
+                    Math.round(100 * item.chance())));
       }
     }
     bring.addAll(steps.bring());
@@ -161,12 +164,11 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
       }
       doing.add(
           "%s: %s. About %s min."
-              .formatted(named(remedy), remedy.title(), Math.round(remedy.minutes())));
+              .formatted(
+                  Component.words(remedy.component()),
+                  remedy.title(),
+                  Math.round(remedy.minutes())));
     }
     return doing;
-  }
-
-  private static String named(Remedy remedy) {
-    return remedy.component().replace('-', ' ').replace("cut out", "cut-out");
   }
 }
