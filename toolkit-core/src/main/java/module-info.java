@@ -25,10 +25,12 @@ module kelter.core {
   exports kelter.core.file.disk;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
+  exports kelter.core.file.progress;
   exports kelter.core.file.shop;
   exports kelter.core.instrument;
   exports kelter.core.job;
   exports kelter.core.job.rule;
+  exports kelter.core.job.work;
   exports kelter.core.law;
   exports kelter.core.log;
   exports kelter.core.log.change;

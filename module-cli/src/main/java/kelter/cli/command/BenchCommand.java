@@ -54,7 +54,7 @@ final class BenchCommand implements Command {
     Optional<Path> file = named.filter(Files::exists);
     Session session =
         file.isPresent()
-            ? Session.of(workshop, (Json.Obj) JobFile.content(file.get()))
+            ? Session.of(workshop, open(file.get()))
             : Session.begin(
                 workshop,
                 LocalDate.now(invocation.clock()).toString(),
@@ -79,6 +79,13 @@ final class BenchCommand implements Command {
       session = reply.session();
     }
     keeper.file().ifPresent(text::closing);
+  }
+
+  /** The content of a job that is not closed. */
+  private static Json.Obj open(Path file) {
+    Json content = JobFile.content(file);
+    JobFile.requireOpen(file, content);
+    return (Json.Obj) content;
   }
 
   /** The job that is named, whether there is one or not. */

@@ -132,16 +132,9 @@ final class ModelLearnCommand implements Command {
   /** What was reported stays: it speaks against a machine in order. */
   private static Job asInspection(Job job) {
     Complaint said = job.complaint();
-    return new Job(
-        job.id(),
-        job.date(),
-        job.appliance(),
-        new Complaint(Complaint.Reason.INSPECTION, said.said(), said.displayed(), said.symptoms()),
-        job.instruments(),
-        job.measurements(),
-        job.prices(),
-        job.use(),
-        job.market());
+    Complaint none =
+        new Complaint(Complaint.Reason.INSPECTION, said.said(), said.displayed(), said.symptoms());
+    return job.with(none, job.measurements());
   }
 
   private static MachineModel learned(Job job, Appliance stated, Workshop workshop) {

@@ -67,16 +67,7 @@ public final class WhatIf {
     if (!whatIf.problems.isEmpty()) {
       throw new InputException(whatIf.problems);
     }
-    return new Job(
-        job.id(),
-        job.date(),
-        job.appliance(),
-        complaint,
-        job.instruments(),
-        measurements,
-        job.prices(),
-        job.use(),
-        job.market());
+    return job.with(complaint, measurements);
   }
 
   /** Whether a symptom is told: no component stands before what is read. */

@@ -176,11 +176,37 @@ public final class JobFile {
    * @param path the file
    * @param change makes the new content of the one that is in the file when it is written. It may
    *     be asked again where another program wrote the file meanwhile
-   * @throws InputException if the file cannot be read or written, with the cause, or if the change
-   *     throws it
+   * @throws InputException if the job is closed, the file cannot be read or written, with the
+   *     cause, or if the change throws it
    */
   public static void change(Path path, Function<Json, Json.Obj> change) {
-    JsonFile.change(path, MAX_BYTES, "a job file", START, change);
+    JsonFile.change(
+        path,
+        MAX_BYTES,
+        "a job file",
+        START,
+        content -> {
+          requireOpen(path, content);
+          return change.apply(content);
+        });
+  }
+
+  /**
+   * Refuses a job that is closed.
+   *
+   * @param path its file
+   * @param content the content of the file
+   * @throws InputException if it is closed
+   */
+  public static void requireOpen(Path path, Json content) {
+    if (content instanceof Json.Obj job && job.members().get("closed") instanceof Json.Obj closed) {
+      String day =
+          closed.members().get("date") instanceof Json.Str date ? " on " + date.text() : "";
+      throw new InputException(
+          path.toString(),
+          "the job was closed" + day + " and is not changed any more",
+          "if the owner called again, begin the next one with 'kelter reopen'");
+    }
   }
 
   /**

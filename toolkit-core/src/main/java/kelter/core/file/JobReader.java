@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import kelter.core.catalogue.Completed;
 import kelter.core.catalogue.Completion;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
+import kelter.core.file.progress.ProgressReader;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
@@ -20,10 +22,12 @@ import kelter.core.job.Job;
 import kelter.core.job.Market;
 import kelter.core.job.Measurement;
 import kelter.core.job.Prices;
+import kelter.core.job.Progress;
 import kelter.core.job.SymptomReport;
 import kelter.core.owner.Use;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.safety.lockout.SafetyStep;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Makes a job out of the content of a job file and notes every mistake on the way. */
@@ -35,7 +39,17 @@ final class JobReader {
 
   /** What version 1 has not. */
   static final Set<String> SINCE_TWO =
-      JsonNode.names("symptoms", "displayed", "market", "reason", "records");
+      JsonNode.names(
+          "symptoms",
+          "displayed",
+          "market",
+          "reason",
+          "records",
+          "work",
+          "tests",
+          "symptoms-left",
+          "closed",
+          "call-back-of");
 
   static final Set<String> JOB =
       JsonNode.names(
@@ -53,9 +67,18 @@ final class JobReader {
           "prices",
           "use",
           "records",
+          "work",
+          "tests",
+          "symptoms-left",
+          "closed",
+          "call-back-of",
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
 
+  private static final Set<String> STEPS_BACK =
+      LockOutFile.shipped().backToPower().stream()
+          .map(SafetyStep::id)
+          .collect(Collectors.toCollection(LinkedHashSet::new));
   private static final Map<String, Market> MARKETS = new LinkedHashMap<>();
   private static final Map<String, Complaint.Reason> REASONS = new LinkedHashMap<>();
 
@@ -122,6 +145,10 @@ final class JobReader {
     Optional<Prices> prices = prices(root);
     Use use = use(root);
     Map<String, String> records = RecordsReader.records(root);
+    Progress progress =
+        versionOne
+            ? Progress.NONE
+            : ProgressReader.progress(root, STEPS_BACK, SymptomsReader.left(root, vocabulary));
     root.text("note");
     if (id.isEmpty() || appliance.isEmpty() || !problems.isEmpty()) {
       return Optional.empty();
@@ -139,7 +166,8 @@ final class JobReader {
               prices,
               use,
               market,
-              records));
+              records,
+              progress));
     } catch (IllegalArgumentException refused) {
       return root.refuse(refused);
     }

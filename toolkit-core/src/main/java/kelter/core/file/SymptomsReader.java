@@ -24,6 +24,7 @@ final class SymptomsReader {
   static final Set<String> REPORT = JsonNode.names("report", "when", "step", "since");
 
   private static final String SYMPTOMS = "symptoms";
+  private static final String LEFT = "symptoms-left";
   private static final String DISPLAYED = "displayed";
   private static final String OWN = "x-";
   private static final String NOT_ASKED = "not asked";
@@ -91,6 +92,17 @@ final class SymptomsReader {
         reader.meaning(item);
       }
     }
+    return new ArrayList<>(reader.reports.values());
+  }
+
+  /**
+   * What the machine does after the work; mistakes are noted.
+   *
+   * @return the reports, of each symptom one
+   */
+  static List<SymptomReport> left(JsonNode root, Vocabulary vocabulary) {
+    SymptomsReader reader = new SymptomsReader(vocabulary, Optional.empty(), new ArrayList<>());
+    root.optional(LEFT).ifPresent(symptoms -> symptoms.members().forEach(reader::symptom));
     return new ArrayList<>(reader.reports.values());
   }
 

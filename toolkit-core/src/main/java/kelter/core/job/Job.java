@@ -22,6 +22,7 @@ import kelter.core.vocabulary.Ids;
  * @param market where it stands, if stated
  * @param records by the id of a row of the lock-out table the word of a competent person that
  *     releases it: who, when and what
+ * @param progress what was done, and how it ended
  */
 public record Job(
     String id,
@@ -33,10 +34,11 @@ public record Job(
     Optional<Prices> prices,
     Use use,
     Optional<Market> market,
-    Map<String, String> records) {
+    Map<String, String> records,
+    Progress progress) {
 
   /**
-   * A job without the word of anybody else.
+   * A job in which nothing was done yet, without the word of anybody else.
    *
    * @param id its name within the job book
    * @param date when the call came, {@code yyyy-mm-dd}, may be empty
@@ -59,7 +61,18 @@ public record Job(
       Optional<Prices> prices,
       Use use,
       Optional<Market> market) {
-    this(id, date, appliance, complaint, instruments, measurements, prices, use, market, Map.of());
+    this(
+        id,
+        date,
+        appliance,
+        complaint,
+        instruments,
+        measurements,
+        prices,
+        use,
+        market,
+        Map.of(),
+        Progress.NONE);
   }
 
   /**
@@ -127,6 +140,7 @@ public record Job(
     Required.value(use, "use of a job");
     Required.optional(market, "market of a job");
     records = Required.map(records, "records of a job");
+    Required.value(progress, "progress of a job");
   }
 
   /**
@@ -146,7 +160,8 @@ public record Job(
         Optional.of(other),
         use,
         market,
-        records);
+        records,
+        progress);
   }
 
   /**
@@ -190,7 +205,17 @@ public record Job(
    */
   public Job with(Appliance machine) {
     return new Job(
-        id, date, machine, complaint, instruments, measurements, prices, use, market, records);
+        id,
+        date,
+        machine,
+        complaint,
+        instruments,
+        measurements,
+        prices,
+        use,
+        market,
+        records,
+        progress);
   }
 
   /**
@@ -201,7 +226,8 @@ public record Job(
    * @return the job
    */
   public Job with(Complaint said, List<Measurement> read) {
-    return new Job(id, date, appliance, said, instruments, read, prices, use, market, records);
+    return new Job(
+        id, date, appliance, said, instruments, read, prices, use, market, records, progress);
   }
 
   /**

@@ -16,10 +16,13 @@ import java.util.Map;
 import java.util.Set;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.progress.ProgressReader;
 import kelter.core.job.Complaint;
 import kelter.core.job.Instrument;
 import kelter.core.job.Market;
 import kelter.core.job.SymptomReport;
+import kelter.core.job.work.Outcome;
+import kelter.core.job.work.PartUsed;
 import kelter.core.problem.InputException;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Standing;
@@ -122,6 +125,10 @@ class JobSchemaTest {
             Map.entry("instrument", InstrumentReader.INSTRUMENT),
             Map.entry("function", InstrumentReader.FUNCTION),
             Map.entry("measurement", MeasurementReader.MEASUREMENT),
+            Map.entry("work", ProgressReader.WORK),
+            Map.entry("part-used", ProgressReader.PART),
+            Map.entry("test", ProgressReader.TEST),
+            Map.entry("closed", ProgressReader.CLOSED),
             Map.entry("prices", PricesReader.PRICES),
             Map.entry("spread", PricesReader.SPREAD),
             Map.entry("use", UseReader.USE));
@@ -153,6 +160,16 @@ class JobSchemaTest {
                 .map(SymptomReport.Circumstance::id)
                 .toArray(String[]::new)),
         words("report", "when"));
+    assertEquals(
+        names(Arrays.stream(Outcome.values()).map(Outcome::id).toArray(String[]::new)),
+        words("closed", "outcome"));
+    assertEquals(
+        names(
+            Arrays.stream(PartUsed.Condition.values())
+                .map(PartUsed.Condition::id)
+                .toArray(String[]::new)),
+        words("part-used", "condition"));
+    assertEquals(ProgressReader.RESULTS, words((Json.Obj) DEFINITIONS.members().get("result")));
     assertEquals(SymptomsReader.REPORTS, words((Json.Obj) DEFINITIONS.members().get("answer")));
     assertEquals(
         names(Arrays.stream(Meaning.values()).map(Meaning::id).toArray(String[]::new)),

@@ -140,12 +140,40 @@ final class Samples {
           "carbon-of-new": "300 kg",
           "carbon-per-kwh": "20 g"
         },
+        "work": [
+          {
+            "remedy": "pump.renew",
+            "title": "Circulation pump renewed",
+            "time": "35 min",
+            "parts": [{ "title": "Pump", "count": 1, "price": "1200.50 NOK", "condition": "new" }],
+            "found": ["pump.worn"],
+            "by": "K. Lund",
+            "date": "2026-02-28",
+            "note": "old one kept"
+          },
+          { "title": "Hose clip put right" }
+        ],
+        "tests": { "look": "met", "cycle": { "result": "not met", "note": "drips at the door" } },
+        "symptoms-left": { "loud": "no" },
+        "closed": {
+          "date": "2026-03-09",
+          "outcome": "not-cured",
+          "causes": ["pump.worn"],
+          "charged": "2 900 NOK",
+          "old-parts": "left with the owner",
+          "guarantee": "12 mo",
+          "by": "K. Lund",
+          "note": "comes again"
+        },
+        "call-back-of": "quay-11",
         "note": "by the quay"
       }
       """;
 
   private static final String SINCE_TWO =
-      "\"(market|reason)\": \"\\w+\",|\"symptoms\": \\{(?s:.*?)\\n  },|\"displayed\": \\[.*?],";
+      "\"(market|reason)\": \"\\w+\",|\"symptoms\": \\{(?s:.*?)\\n  },|\"displayed\": \\[.*?],"
+          + "|\"work\": \\[(?s:.*?)\n  \\],|\"tests\": .*|\"symptoms-left\": .*|\"closed\": \\{(?s:.*?)\n  },"
+          + "|\"call-back-of\": .*";
 
   /** The same as version 1 has it. */
   static final String FULL_ONE =

@@ -1,0 +1,2 @@
+/** What was done in a job, with which parts, what was tested, and how the job ended. */
+package kelter.core.job.work;
