@@ -40,6 +40,7 @@ module kelter.core {
   exports kelter.core.option;
   exports kelter.core.owner;
   exports kelter.core.problem;
+  exports kelter.core.proof;
   exports kelter.core.quantity;
   exports kelter.core.safety;
   exports kelter.core.safety.lockout;

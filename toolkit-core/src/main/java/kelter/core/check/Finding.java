@@ -102,6 +102,27 @@ public record Finding(
   }
 
   /**
+   * The same of a reading after the work.
+   *
+   * @return a new finding, whose id and title say so
+   */
+  public Finding asLeft() {
+    return new Finding(
+        id + "-as-left",
+        component,
+        observable,
+        title + ", as left",
+        shown,
+        kind,
+        unit,
+        judgement,
+        limits,
+        source,
+        cautions,
+        remark);
+  }
+
+  /**
    * The same against limits of which nobody has said where in a span they lie.
    *
    * @param widest the widest limits

@@ -60,6 +60,7 @@ public final class Case {
 
   private MachineKnowledge known;
   private Diagnosis diagnosis;
+  private Optional<Diagnosis> left;
   private Locking locking;
   private LockOut lockOut;
 
@@ -171,13 +172,29 @@ public final class Case {
    */
   public synchronized List<Finding> findings() {
     if (findings == null) {
-      findings = TypicalFindings.of(checker, job, known().machine());
+      List<Finding> all = new ArrayList<>();
+      for (Measurement.Stage stage : Measurement.Stage.values()) {
+        List<Measurement> read = new ArrayList<>(job.measurements());
+        read.removeIf(each -> each.stage() != stage);
+        boolean found = stage == Measurement.Stage.AS_FOUND;
+        if (found || !read.isEmpty()) {
+          Job staged = job.with(job.complaint(), read);
+          TypicalFindings.of(checker, staged, known().machine())
+              .forEach(each -> all.add(found ? each : each.asLeft()));
+        }
+      }
+      findings = List.copyOf(all);
     }
     return findings;
   }
 
-  /** What the checks say of one measurement by itself. */
-  private List<Finding> judged(Measurement measurement) {
+  /**
+   * One measurement of the job by itself, held against its limits.
+   *
+   * @param measurement a measurement of the job
+   * @return the findings; none where there is no limit
+   */
+  public List<Finding> judged(Measurement measurement) {
     Job alone = job.with(job.complaint(), List.of(measurement));
     return TypicalFindings.of(checker, alone, known().machine());
   }
@@ -203,6 +220,32 @@ public final class Case {
       diagnosis = naming(() -> engine().diagnose(Locking.weighed(job), knowledge()));
     }
     return diagnosis;
+  }
+
+  /**
+   * What is held of the machine after the work, by the chances that the work cures and by what was
+   * read and seen after it.
+   *
+   * @return the diagnosis as left; empty if no work is recorded and nothing was read after it
+   */
+  public synchronized Optional<Diagnosis> asLeft() {
+    if (left == null) {
+      Job after = AfterWork.left(job);
+      boolean begun =
+          job.progress().isWorked()
+              || !after.measurements().isEmpty()
+              || !after.complaint().symptoms().isEmpty();
+      left = begun ? Optional.of(naming(() -> asLeft(after))) : Optional.empty();
+    }
+    return left;
+  }
+
+  private Diagnosis asLeft(Job after) {
+    AfterWork work = new AfterWork(diagnosis(), job.progress().work());
+    Knowledge knowledge = work.knowledge(knowledge());
+    return new DiagnosisEngine(
+            work.settings(known().settings(), knowledge), FaultHistory.NONE, true, locking())
+        .diagnose(Locking.weighed(after, Measurement.Stage.AS_LEFT), knowledge);
   }
 
   /**

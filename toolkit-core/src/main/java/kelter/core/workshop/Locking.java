@@ -49,13 +49,18 @@ final class Locking implements Permit {
 
   /** A job as it is weighed: without signs of danger and without what was read after the work. */
   static Job weighed(Job job) {
+    return weighed(job, Measurement.Stage.AS_FOUND);
+  }
+
+  /** A job as it is weighed: without signs of danger, and with what was read at one stage only. */
+  static Job weighed(Job job, Measurement.Stage stage) {
     Complaint complaint = job.complaint();
     for (SymptomReport report : complaint.symptoms()) {
       complaint =
           SIGNS.contains(report.symptom()) ? complaint.without(report.symptom()) : complaint;
     }
     List<Measurement> found = new ArrayList<>(job.measurements());
-    found.removeIf(each -> each.stage() == Measurement.Stage.AS_LEFT);
+    found.removeIf(each -> each.stage() != stage);
     boolean same = found.size() == job.measurements().size() && complaint == job.complaint();
     return same ? job : job.with(complaint, found);
   }

@@ -1,5 +1,6 @@
 package kelter.core.safety.lockout;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,7 @@ import kelter.core.vocabulary.Ids;
  *     empty for all
  * @param rows ids of rows of which one holds, or else the step is not for it; empty for all
  * @param fixed whether only machines without a plug are meant, or only those with one
+ * @param read what is read at this step and held against its limit; none where one only looks
  * @param text what to do, for a person; words in braces stand for figures of the machine
  */
 public record SafetyStep(
@@ -25,6 +27,7 @@ public record SafetyStep(
     Set<String> parts,
     Set<String> rows,
     Optional<Boolean> fixed,
+    List<Retest> read,
     MarketText text) {
 
   /**
@@ -37,6 +40,7 @@ public record SafetyStep(
     kinds = Set.copyOf(kinds);
     parts = Set.copyOf(parts);
     rows = Set.copyOf(rows);
+    read = List.copyOf(read);
     Objects.requireNonNull(text);
     if (order < 1) {
       throw new IllegalArgumentException(id + ": steps are counted from 1");

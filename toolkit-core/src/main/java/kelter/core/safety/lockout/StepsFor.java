@@ -9,8 +9,14 @@ import java.util.List;
  *
  * @param id the word for the step
  * @param text what to do, for a person
+ * @param read what is read at this step and held against its limit; none where one only looks
  */
-public record StepsFor(String id, String text) {
+public record StepsFor(String id, String text, List<Retest> read) {
+
+  /** Copies what is read. */
+  public StepsFor {
+    read = List.copyOf(read);
+  }
 
   /**
    * The steps of a machine.
@@ -30,7 +36,10 @@ public record StepsFor(String id, String text) {
     needed.sort(Comparator.comparingInt(SafetyStep::order));
     MachineFigures figures = new MachineFigures(situation);
     return needed.stream()
-        .map(step -> new StepsFor(step.id(), figures.fill(step.text().in(situation.market()))))
+        .map(
+            step ->
+                new StepsFor(
+                    step.id(), figures.fill(step.text().in(situation.market())), step.read()))
         .toList();
   }
 

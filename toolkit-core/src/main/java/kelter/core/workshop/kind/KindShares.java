@@ -133,7 +133,7 @@ public final class KindShares {
   public Knowledge knowledge(List<Symptom> symptoms) {
     List<FaultModel> ofKind = new ArrayList<>();
     for (FaultModel model : models) {
-      ofKind.add(new OfKind(model, model.faults().stream().map(this::ofKind).toList()));
+      ofKind.add(new GivenFaults(model, model.faults().stream().map(this::ofKind).toList()));
     }
     return new Knowledge(ofKind, amongUnfounded(symptoms), brings(), causes());
   }

@@ -8,12 +8,18 @@ import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.SharedQuantity;
 
 /**
- * A model whose faults have the shares and symptoms that a kind of machine tells.
+ * A model whose faults have other chances or symptoms than those it was made with: the shares of a
+ * kind of machine, or what is left of them after some work.
  *
  * @param model the model
  * @param faults its faults, in their order
  */
-record OfKind(FaultModel model, List<Fault> faults) implements FaultModel {
+public record GivenFaults(FaultModel model, List<Fault> faults) implements FaultModel {
+
+  /** Copies the faults. */
+  public GivenFaults {
+    faults = List.copyOf(faults);
+  }
 
   @Override
   public String id() {

@@ -1,0 +1,45 @@
+package kelter.core.proof;
+
+/** What became of a reading by the work. */
+public enum Change {
+  /** It did not conform, and now does. */
+  MENDED("now within its limits"),
+  /** It conformed before and after. */
+  GOOD("within its limits, as before"),
+  /** It came nearer to its limits and is not yet within them. */
+  BETTER("better, and not yet within its limits"),
+  /** It does not conform, as before. */
+  SAME("not within its limits, as before"),
+  /** It is farther from its limits than before, or has left them. */
+  WORSE("worse than before"),
+  /** It is too close to a limit to say. */
+  UNDECIDED("too close to its limit to say"),
+  /** There is no limit to hold it against. */
+  WITHOUT_LIMIT("read, and there is no limit to hold it against"),
+  /** Nobody has read it after the work. */
+  OPEN("not read after the work");
+
+  private final String words;
+
+  Change(String words) {
+    this.words = words;
+  }
+
+  /**
+   * The same for a person.
+   *
+   * @return words that may follow a colon
+   */
+  public String words() {
+    return words;
+  }
+
+  /**
+   * The word in a result.
+   *
+   * @return lower-case letters and hyphens
+   */
+  public String id() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,87 @@
+package kelter.core.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+
+/**
+ * How likely the machine is mended.
+ *
+ * @param chance that nothing is wrong with it any more, from 0 to 1
+ * @param still what may still be wrong, the likeliest first; less than 2 % is left out
+ * @param read whether anything was read or seen after the work; if not, the chance rests on what
+ *     such work cures, and on what was held before it
+ */
+public record Cure(double chance, List<Still> still, boolean read) {
+
+  private static final double WORTH_TELLING = 0.02;
+
+  /** The severity by which something is said to be less bad; own choice. */
+  private static final double LESS = 0.1;
+
+  /** The level of a decision, as of a diagnosis. */
+  private static final double DECIDED = 0.95;
+
+  /**
+   * A fault that may still be there.
+   *
+   * @param fault the fault, how likely and how bad it is now
+   * @param before the same as found
+   */
+  public record Still(
+      Diagnosis.FaultProbability fault, Optional<Diagnosis.FaultProbability> before) {
+
+    /**
+     * Whether it is there, and less bad than before.
+     *
+     * @return true if it is likelier there than not, with a severity that is lower by a tenth
+     */
+    public boolean isLessBad() {
+      return fault.probability() > 0.5
+          && before.isPresent()
+          && before.get().probability() > 0.5
+          && fault.severity().mean() < before.get().severity().mean() - LESS;
+    }
+  }
+
+  /** Copies the list. */
+  public Cure {
+    still = List.copyOf(still);
+  }
+
+  static Cure of(Diagnosis found, Diagnosis left, boolean read) {
+    List<Still> still = new ArrayList<>();
+    for (Diagnosis.FaultProbability each : left.faults()) {
+      if (each.probability() >= WORTH_TELLING) {
+        still.add(
+            new Still(
+                each,
+                found.faults().stream()
+                    .filter(before -> before.fault().key().equals(each.fault().key()))
+                    .findFirst()));
+      }
+    }
+    return new Cure(left.healthy(), still, read);
+  }
+
+  /**
+   * The cure in words.
+   *
+   * @return a sentence without its full stop
+   */
+  public String words() {
+    if (!read) {
+      return "Nothing was read or seen after the work: whether it worked is open";
+    }
+    if (still.stream().anyMatch(Still::isLessBad)) {
+      return "Better than before, and not mended";
+    }
+    if (chance >= DECIDED) {
+      return "What was read after the work fits a machine in order";
+    }
+    return still.stream().anyMatch(each -> each.fault().probability() > 0.5)
+        ? "Not mended"
+        : "Not decided whether it worked";
+  }
+}

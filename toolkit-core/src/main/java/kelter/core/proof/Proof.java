@@ -1,0 +1,169 @@
+package kelter.core.proof;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Job;
+import kelter.core.job.Measurement.Stage;
+import kelter.core.job.SymptomReport;
+import kelter.core.job.work.WorkDone;
+import kelter.core.workshop.Case;
+
+/**
+ * What has been shown after the work, and what has not.
+ *
+ * @param first what the lock-out table says first; empty if nothing
+ * @param readings what was read as found beside what was read as left
+ * @param symptoms what was reported, before and after
+ * @param tests the tests on the way back to power, in order
+ * @param cure how likely it worked; empty if nothing was done and nothing read after it
+ * @param unknown work that no module knows, so that it counts for nothing in the chance of a cure
+ */
+public record Proof(
+    String first,
+    List<ReadTwice> readings,
+    List<SeenTwice> symptoms,
+    List<ReleaseTest> tests,
+    Optional<Cure> cure,
+    List<String> unknown) {
+
+  /**
+   * A symptom before and after the work.
+   *
+   * @param symptom its id
+   * @param found what was said of it when the job began, if anything
+   * @param left what it does after the work, if somebody looked
+   */
+  public record SeenTwice(
+      String symptom, Optional<SymptomReport.Answer> found, Optional<SymptomReport.Answer> left) {}
+
+  /** Copies the lists. */
+  public Proof {
+    readings = List.copyOf(readings);
+    symptoms = List.copyOf(symptoms);
+    tests = List.copyOf(tests);
+    unknown = List.copyOf(unknown);
+  }
+
+  /**
+   * The proof as it stands.
+   *
+   * @param machine the case
+   * @return what was shown and what is open
+   */
+  public static Proof of(Case machine) {
+    Job job = machine.job();
+    boolean read =
+        !job.progress().symptoms().isEmpty()
+            || job.measurements().stream().anyMatch(each -> each.stage() == Stage.AS_LEFT);
+    Optional<Cure> cure = machine.asLeft().map(left -> Cure.of(machine.diagnosis(), left, read));
+    return new Proof(
+        machine.lockOut().text(),
+        new ReadingsTwice(machine).all(),
+        symptoms(job),
+        new ReleaseTests(machine).all(),
+        cure,
+        unknown(machine));
+  }
+
+  private static List<SeenTwice> symptoms(Job job) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (SymptomReport each : job.complaint().symptoms()) {
+      if (each.answer() != SymptomReport.Answer.NO) {
+        ids.add(each.symptom());
+      }
+    }
+    for (SymptomReport each : job.progress().symptoms()) {
+      ids.add(each.symptom());
+    }
+    List<SeenTwice> twice = new ArrayList<>();
+    for (String id : ids) {
+      twice.add(
+          new SeenTwice(
+              id, answer(id, job.complaint().symptoms()), answer(id, job.progress().symptoms())));
+    }
+    return twice;
+  }
+
+  private static Optional<SymptomReport.Answer> answer(String id, List<SymptomReport> reports) {
+    return reports.stream()
+        .filter(each -> each.symptom().equals(id))
+        .map(SymptomReport::answer)
+        .reduce((one, other) -> other);
+  }
+
+  private static List<String> unknown(Case machine) {
+    List<String> known = machine.remedies().stream().map(Remedy::key).toList();
+    List<String> unknown = new ArrayList<>();
+    for (WorkDone each : machine.job().progress().work()) {
+      if (each.remedy().isEmpty()) {
+        unknown.add(each.title());
+      } else if (!known.contains(each.remedy().get())) {
+        unknown.add(each.remedy().get());
+      }
+    }
+    return unknown;
+  }
+
+  /**
+   * The readings that spoke for what was mended, or did not conform, and were not taken again.
+   *
+   * @return those to be taken, in the order of the job
+   */
+  public List<ReadTwice> toRepeat() {
+    return readings.stream().filter(each -> each.spoke() && each.change() == Change.OPEN).toList();
+  }
+
+  /**
+   * The tests that are still to be made.
+   *
+   * @return the open ones, in their order
+   */
+  public List<ReleaseTest> openTests() {
+    return tests.stream().filter(ReleaseTest::isOpen).toList();
+  }
+
+  /**
+   * The symptoms of the complaint that nobody has looked at after the work.
+   *
+   * @return their ids
+   */
+  public List<String> openSymptoms() {
+    return symptoms.stream().filter(each -> each.left().isEmpty()).map(SeenTwice::symptom).toList();
+  }
+
+  /**
+   * Whether something has come out as it must not.
+   *
+   * @return true if a test is not met, a reading is not within its limits, or a symptom is there
+   */
+  public boolean isRefuted() {
+    return tests.stream().anyMatch(each -> each.result() == ReleaseTest.Result.NOT_MET)
+        || readings.stream().anyMatch(each -> REFUTES.contains(each.change()))
+        || symptoms.stream()
+            .anyMatch(
+                each -> each.left().filter(said -> said != SymptomReport.Answer.NO).isPresent());
+  }
+
+  private static final Set<Change> REFUTES = Set.of(Change.BETTER, Change.SAME, Change.WORSE);
+
+  /** The state of the diagnosis as found that the work was for; the likeliest if none. */
+  static Optional<Diagnosis.RankedState> mended(Case machine) {
+    Set<String> done = new LinkedHashSet<>();
+    machine.job().progress().work().forEach(each -> each.remedy().ifPresent(done::add));
+    List<Diagnosis.RankedState> states = machine.diagnosis().ranking();
+    Optional<Diagnosis.RankedState> meant =
+        states.stream()
+            .filter(
+                state ->
+                    state.faults().stream()
+                        .flatMap(present -> present.fault().remedies().stream())
+                        .anyMatch(remedy -> done.contains(remedy.key())))
+            .findFirst();
+    return meant.or(() -> states.stream().findFirst());
+  }
+}

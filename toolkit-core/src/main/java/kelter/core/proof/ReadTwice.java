@@ -1,0 +1,71 @@
+package kelter.core.proof;
+
+import java.util.Optional;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.job.Measurement;
+import kelter.core.vocabulary.Observable;
+
+/**
+ * A reading as found beside the one as left.
+ *
+ * @param component the id of the component
+ * @param observable what was read
+ * @param found the reading before the work
+ * @param foundAgainst what it was held against, if there are limits
+ * @param left the reading after the work, if it was taken
+ * @param leftAgainst what that is held against, if there are limits
+ * @param difference left less found, where both have a value
+ * @param spoke whether the reading before the work spoke for what was mended, or did not conform
+ */
+public record ReadTwice(
+    String component,
+    Observable observable,
+    Measurement found,
+    Optional<Finding> foundAgainst,
+    Optional<Measurement> left,
+    Optional<Finding> leftAgainst,
+    Optional<Difference> difference,
+    boolean spoke) {
+
+  /**
+   * What became of it.
+   *
+   * @return the change by limits; a better reading that is not within them is not mended
+   */
+  public Change change() {
+    if (left.isEmpty()) {
+      return Change.OPEN;
+    }
+    Verdict before = foundAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED);
+    return switch (leftAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED)) {
+      case NOT_MEASURED -> Change.WITHOUT_LIMIT;
+      case UNDECIDED -> Change.UNDECIDED;
+      case CONFORMS -> before == Verdict.CONFORMS ? Change.GOOD : Change.MENDED;
+      case DOES_NOT_CONFORM -> outside(before);
+    };
+  }
+
+  private Change outside(Verdict before) {
+    if (before == Verdict.CONFORMS) {
+      return Change.WORSE;
+    }
+    double nearer = beyond(foundAgainst) - beyond(leftAgainst);
+    boolean real = difference.filter(Difference::isReal).isPresent();
+    if (!real || nearer == 0 || Double.isNaN(nearer)) {
+      return Change.SAME;
+    }
+    return nearer > 0 ? Change.BETTER : Change.WORSE;
+  }
+
+  /** By how much a value lies outside its limits, in the coherent SI unit; NaN without a value. */
+  private static double beyond(Optional<Finding> finding) {
+    return finding
+        .flatMap(each -> each.judgement().measured().map(value -> beyond(each, value.value())))
+        .orElse(Double.NaN);
+  }
+
+  private static double beyond(Finding finding, double value) {
+    return Math.max(0, Math.max(finding.limits().low() - value, value - finding.limits().high()));
+  }
+}

@@ -1,0 +1,110 @@
+package kelter.core.proof;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+
+/**
+ * A test on the way back to power.
+ *
+ * @param step the id of the step of the lock-out table; several tests may belong to one
+ * @param text what to do, with the limit
+ * @param component the id of the component that is read; empty for what is only looked at
+ * @param observable the word for what is read; empty for what is only looked at
+ * @param against the last reading after the work against its limit and source, if there is one
+ * @param result how it came out
+ * @param note what somebody saw, or why it does not apply; may be empty
+ */
+public record ReleaseTest(
+    String step,
+    String text,
+    String component,
+    String observable,
+    Optional<Finding> against,
+    Result result,
+    String note) {
+
+  /** How a test came out. Only a named person says more. */
+  public enum Result {
+    /** The reading that was entered meets the limit, or somebody wrote so. */
+    MET("met"),
+    /** It does not. */
+    NOT_MET("not met"),
+    /** The reading is too close to the limit to say. */
+    UNDECIDED("undecided"),
+    /** Nothing was entered. */
+    NOT_MEASURED("not measured"),
+    /** The machine has nothing to test there. */
+    NOT_APPLICABLE("does not apply");
+
+    private final String words;
+
+    Result(String words) {
+      this.words = words;
+    }
+
+    /**
+     * The words that a person sees.
+     *
+     * @return lower-case words
+     */
+    public String words() {
+      return words;
+    }
+
+    /**
+     * The word in a result.
+     *
+     * @return lower-case letters and hyphens
+     */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static Result of(Verdict verdict) {
+      return switch (verdict) {
+        case CONFORMS -> MET;
+        case DOES_NOT_CONFORM -> NOT_MET;
+        case UNDECIDED -> UNDECIDED;
+        case NOT_MEASURED -> NOT_MEASURED;
+      };
+    }
+
+    /** What several findings of one reading come to: the worst of them. */
+    static Result of(List<Finding> findings) {
+      Result worst = findings.isEmpty() ? NOT_MEASURED : MET;
+      for (Finding finding : findings) {
+        Result each = of(finding.verdict());
+        worst = WORST.indexOf(each) < WORST.indexOf(worst) ? each : worst;
+      }
+      return worst;
+    }
+
+    private static final List<Result> WORST = List.of(NOT_MET, UNDECIDED, NOT_MEASURED, MET);
+  }
+
+  /**
+   * Whether the test still has to be made, or made again.
+   *
+   * @return false if it was met or does not apply
+   */
+  public boolean isOpen() {
+    return result != Result.MET && result != Result.NOT_APPLICABLE;
+  }
+
+  /**
+   * Whether a figure is read.
+   *
+   * @return false if it is only looked at
+   */
+  public boolean isRead() {
+    return !observable.isEmpty();
+  }
+
+  /** The same with a note. */
+  ReleaseTest noting(String words) {
+    return new ReleaseTest(step, text, component, observable, against, result, words);
+  }
+}
