@@ -9,7 +9,10 @@ import kelter.cli.text.Layout;
 import kelter.cli.text.StepText;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
+import kelter.core.proof.Proof;
+import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
 import kelter.core.session.Prompt;
@@ -65,6 +68,18 @@ public final class BenchText {
   }
 
   /**
+   * Says where a proof is kept and what comes behind it.
+   *
+   * @param kept the file of the job
+   */
+  public void proved(Path kept) {
+    print(
+        new Layout(terminal)
+            .line("Kept in " + kept + ". See it with: kelter prove " + kept)
+            .line("Close the job with: kelter close " + kept));
+  }
+
+  /**
    * Says what came of a line.
    *
    * @param reply what came of it
@@ -103,6 +118,14 @@ public final class BenchText {
     } else if (prompt instanceof Prompt.Measure measure) {
       standing(session, layout);
       measure(measure, layout);
+    } else if (prompt instanceof Prompt.Work work) {
+      work(work, layout);
+    } else if (prompt instanceof Prompt.Look look) {
+      layout.blank().hanging("Test: ", look.test().text() + " Does it hold? (y, n; skip)");
+    } else if (prompt instanceof Prompt.Failed failed) {
+      failed(failed.test(), layout);
+    } else if (prompt instanceof Prompt.Shown shown) {
+      shown(shown.proof(), layout);
     } else if (prompt instanceof Prompt.Enough enough) {
       standing(session, layout);
       enough(session, enough, layout);
@@ -110,7 +133,46 @@ public final class BenchText {
     print(layout);
   }
 
+  private static void work(Prompt.Work work, Layout layout) {
+    layout.blank().line("What was done?");
+    int number = 1;
+    for (Remedy remedy : work.likely()) {
+      layout.hanging(
+          "  " + number++ + ". ", Component.words(remedy.component()) + ": " + remedy.title());
+    }
+    layout.line("A number, PART.REMEDY, or your own words.");
+  }
+
+  private void failed(ReleaseTest test, Layout layout) {
+    layout
+        .blank()
+        .hanging("! ", terminal.attention("Not met: " + test.text() + " Unplug again."))
+        .line(
+            test.isRead()
+                ? "Mend that first, then read it again: a value, undo, or done."
+                : "Mend that first, then look again: y or n, undo, or done.");
+  }
+
+  private static void shown(Proof proof, Layout layout) {
+    layout.blank();
+    proof
+        .cure()
+        .ifPresent(
+            cure ->
+                layout.line(
+                    "%s (the cause is gone: %s).".formatted(cure.words(), percent(cure.chance()))));
+    int open = proof.open();
+    layout.line(
+        open == 0
+            ? "Nothing is open. Type done."
+            : "Left open: " + open + " of it; 'kelter prove JOB' lists them. Type done.");
+  }
+
   private void standing(Session session, Layout layout) {
+    if (session.isProving()) {
+      layout.blank();
+      return;
+    }
     Diagnosis diagnosis = session.machine().diagnosis();
     List<String> told = new ArrayList<>();
     for (Diagnosis.FaultProbability each : diagnosis.faults()) {

@@ -6,16 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.bench.BenchText;
-import kelter.cli.terminal.Terminal;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
-import kelter.core.file.JobFile;
-import kelter.core.file.disk.TextFile;
-import kelter.core.file.json.Json;
-import kelter.core.file.json.JsonText;
-import kelter.core.file.shop.ShopFolder;
-import kelter.core.session.Reply;
 import kelter.core.session.Session;
 import kelter.core.workshop.Workshop;
 
@@ -48,44 +41,17 @@ final class BenchCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
-    Terminal terminal = invocation.terminal();
     Workshop workshop = invocation.workshop();
     Optional<Path> named = named(invocation);
     Optional<Path> file = named.filter(Files::exists);
     Session session =
         file.isPresent()
-            ? Session.of(workshop, open(file.get()))
+            ? Session.of(workshop, Leading.open(file.get()))
             : Session.begin(
                 workshop,
                 LocalDate.now(invocation.clock()).toString(),
                 kind -> freeId(kind, named, invocation));
-    Keeper keeper = new Keeper(file.or(() -> named), invocation);
-    BenchText text = new BenchText(terminal);
-    text.opening();
-    while (true) {
-      text.prompt(session);
-      Optional<String> line = terminal.read(BenchText.SIGN);
-      if (line.isEmpty()) {
-        break;
-      }
-      Reply reply = session.answer(line.get());
-      text.told(reply);
-      if (reply.ended()) {
-        break;
-      }
-      if (reply.session() != session) {
-        keeper.keep(reply.session());
-      }
-      session = reply.session();
-    }
-    keeper.file().ifPresent(text::closing);
-  }
-
-  /** The content of a job that is not closed. */
-  private static Json.Obj open(Path file) {
-    Json content = JobFile.content(file);
-    JobFile.requireOpen(file, content);
-    return (Json.Obj) content;
+    new Leading(invocation, file.or(() -> named)).run(session, BenchText::closing);
   }
 
   /** The job that is named, whether there is one or not. */
@@ -100,44 +66,5 @@ final class BenchCommand implements Command {
         .filter(folder -> named.isEmpty())
         .map(folder -> folder.freeId(kind))
         .orElse(kind + "-1");
-  }
-
-  /** Keeps the job after each answer. */
-  private static final class Keeper {
-
-    private final Invocation invocation;
-    private Optional<Path> file;
-
-    Keeper(Optional<Path> file, Invocation invocation) {
-      this.file = file;
-      this.invocation = invocation;
-    }
-
-    Optional<Path> file() {
-      return file;
-    }
-
-    void keep(Session session) {
-      if (!session.isBegun()) {
-        return;
-      }
-      if (file.isEmpty()) {
-        file = Optional.of(place(session));
-      }
-      if (!Files.exists(file.get())) {
-        TextFile.writeNew(file.get(), JsonText.write(session.content()));
-        return;
-      }
-      JobFile.change(file.get(), content -> session.content());
-      if (!JobFile.content(file.get()).equals(session.content())) {
-        TextFile.write(file.get(), JsonText.write(session.content()));
-      }
-    }
-
-    private Path place(Session session) {
-      String id = session.machine().job().id();
-      Optional<ShopFolder> shop = invocation.shop().folder();
-      return shop.isPresent() ? shop.get().newJob(id) : Path.of(id + ".json");
-    }
   }
 }

@@ -18,6 +18,10 @@ final class Commands {
           "diagnose",
           "sheet",
           "weigh",
+          "done",
+          "prove",
+          "close",
+          "reopen",
           "simulate",
           "readings",
           "compute",
@@ -58,6 +62,10 @@ final class Commands {
       case "diagnose" -> new DiagnoseCommand();
       case "sheet" -> new SheetCommand();
       case "weigh" -> new WeighCommand();
+      case "done" -> new DoneCommand();
+      case "prove" -> new ProveCommand();
+      case "close" -> new CloseCommand();
+      case "reopen" -> new ReopenCommand();
       case "simulate" -> new SimulateCommand();
       case "readings" -> new ReadingsCommand();
       case "compute" -> new ComputeCommand();

@@ -20,6 +20,8 @@ public enum ResultFormat {
   WHAT_IF("what-if", 2),
   /** {@code kelter weigh}. */
   WEIGHING("weighing", 3),
+  /** {@code kelter prove}. */
+  PROOF("proof", 1),
   /** {@code kelter simulate}. */
   SIMULATION("simulation", 2),
   /** {@code kelter readings}. */

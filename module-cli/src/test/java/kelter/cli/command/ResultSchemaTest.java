@@ -67,6 +67,7 @@ class ResultSchemaTest {
     run("simulate", "-n", "5", "--led", "1", heater);
     run("diagnose", misread());
     readings();
+    proof();
     run("compute", "heater-resistance", "power=2 kW", "voltage=230 V");
     run("compute", "heater-resistance", "power=2 kW ± 5 %", "voltage=230 V ± 1 V", "--budget");
     Json.Obj modules = run("modules");
@@ -87,6 +88,7 @@ class ResultSchemaTest {
     run("diagnose", "--why", text(fault, "component") + "." + text(fault, "id"), job);
     run("diagnose", "--what-if", reading(job), job);
     run("weigh", "--why", job);
+    run("prove", job);
     run("simulate", "-n", "5", "--led", "0", job);
   }
 
@@ -130,6 +132,29 @@ class ResultSchemaTest {
     }
     Path over = Files.writeString(folder.resolve("over.csv"), broken);
     run("readings", over.toString(), "--every", "1 s", "--window", "10s..29s");
+  }
+
+  /** Work with parts, readings as left with the meter of those as found, and a test. */
+  private static void proof() throws IOException {
+    String job =
+        Files.copy(DEMO.resolve("jobs/dear-heater.json"), folder.resolve("proved.json")).toString();
+    String[] done = {"--part", "2 x Seal = 3.10 EUR", "--time", "25 min", "--by", "N. N."};
+    String work = text(array(run("diagnose", job), "plan").get(0), "remedy");
+    String[] words =
+        Stream.concat(Stream.of("done", job, work), Stream.of(done)).toArray(String[]::new);
+    Console recorded = Console.run(words);
+    assertEquals(0, recorded.code(), recorded.err());
+    run(
+        "prove",
+        job,
+        "--read",
+        reading(job),
+        "--read",
+        "supply-cord.protective-conductor-resistance=0.1 ohm",
+        "--test",
+        "look=met: all screws",
+        "--saw",
+        "stays-cold=no");
   }
 
   private static Json.Obj run(String... words) {

@@ -49,7 +49,8 @@ final class LockOutReader {
   static final Set<String> SUPERVISED = JsonNode.names("after", "text");
   static final Set<String> HELD = JsonNode.names("but");
   static final Set<String> STEP =
-      JsonNode.names("id", "order", "kinds", "parts", "rows", "supply", "read", "text");
+      JsonNode.names(
+          "id", "order", "kinds", "parts", "rows", "supply", "read", "rules-out", "text");
   private static final Set<String> TEXTS = JsonNode.names("all", "EU", "UK", "NA");
   private static final Set<String> STATES = JsonNode.names("A", "B", "C", "D");
 
@@ -204,6 +205,7 @@ final class LockOutReader {
                     words(node, "rows"),
                     fixed(node),
                     each(node, "read", LockOutConditions::retest),
+                    each(node, "rules-out", JsonNode::text),
                     text.get()));
   }
 }

@@ -4,21 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.workshop.AsLeft;
 
 /**
  * How likely the machine is mended.
  *
- * @param chance that nothing is wrong with it any more, from 0 to 1
+ * @param chance that what made the complaint is gone, from 0 to 1
  * @param still what may still be wrong, the likeliest first; less than 2 % is left out
  * @param read whether anything was read or seen after the work; if not, the chance rests on what
  *     such work cures, and on what was held before it
+ * @param better whether a reading has come nearer to its limits without being within them
  */
-public record Cure(double chance, List<Still> still, boolean read) {
+public record Cure(double chance, List<Still> still, boolean read, boolean better) {
 
   private static final double WORTH_TELLING = 0.02;
 
   /** The severity by which something is said to be less bad; own choice. */
   private static final double LESS = 0.1;
+
+  private static final double LIKELIER_NOT = 0.5;
 
   /** The level of a decision, as of a diagnosis. */
   private static final double DECIDED = 0.95;
@@ -38,9 +42,9 @@ public record Cure(double chance, List<Still> still, boolean read) {
      * @return true if it is likelier there than not, with a severity that is lower by a tenth
      */
     public boolean isLessBad() {
-      return fault.probability() > 0.5
+      return fault.probability() > LIKELIER_NOT
           && before.isPresent()
-          && before.get().probability() > 0.5
+          && before.get().probability() > LIKELIER_NOT
           && fault.severity().mean() < before.get().severity().mean() - LESS;
     }
   }
@@ -50,9 +54,9 @@ public record Cure(double chance, List<Still> still, boolean read) {
     still = List.copyOf(still);
   }
 
-  static Cure of(Diagnosis found, Diagnosis left, boolean read) {
+  static Cure of(Diagnosis found, AsLeft left, boolean read, boolean better) {
     List<Still> still = new ArrayList<>();
-    for (Diagnosis.FaultProbability each : left.faults()) {
+    for (Diagnosis.FaultProbability each : left.diagnosis().faults()) {
       if (each.probability() >= WORTH_TELLING) {
         still.add(
             new Still(
@@ -62,7 +66,7 @@ public record Cure(double chance, List<Still> still, boolean read) {
                     .findFirst()));
       }
     }
-    return new Cure(left.healthy(), still, read);
+    return new Cure(left.cured(), still, read, better);
   }
 
   /**
@@ -74,14 +78,15 @@ public record Cure(double chance, List<Still> still, boolean read) {
     if (!read) {
       return "Nothing was read or seen after the work: whether it worked is open";
     }
-    if (still.stream().anyMatch(Still::isLessBad)) {
-      return "Better than before, and not mended";
-    }
     if (chance >= DECIDED) {
-      return "What was read after the work fits a machine in order";
+      return "Mended, by what was read after the work";
     }
-    return still.stream().anyMatch(each -> each.fault().probability() > 0.5)
-        ? "Not mended"
+    boolean less = better || still.stream().anyMatch(Still::isLessBad);
+    if (chance < LIKELIER_NOT) {
+      return less ? "Better than before, and not mended" : "Not mended";
+    }
+    return less
+        ? "Better than before, and not decided whether it is mended"
         : "Not decided whether it worked";
   }
 }

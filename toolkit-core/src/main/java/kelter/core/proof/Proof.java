@@ -11,12 +11,15 @@ import kelter.core.job.Job;
 import kelter.core.job.Measurement.Stage;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.work.WorkDone;
+import kelter.core.safety.lockout.LockOut;
+import kelter.core.safety.lockout.Reread;
 import kelter.core.workshop.Case;
 
 /**
  * What has been shown after the work, and what has not.
  *
  * @param first what the lock-out table says first; empty if nothing
+ * @param release what is still to be read before a row of the table lets go, dead readings first
  * @param readings what was read as found beside what was read as left
  * @param symptoms what was reported, before and after
  * @param tests the tests on the way back to power, in order
@@ -25,6 +28,7 @@ import kelter.core.workshop.Case;
  */
 public record Proof(
     String first,
+    List<Reread> release,
     List<ReadTwice> readings,
     List<SeenTwice> symptoms,
     List<ReleaseTest> tests,
@@ -43,6 +47,7 @@ public record Proof(
 
   /** Copies the lists. */
   public Proof {
+    release = List.copyOf(release);
     readings = List.copyOf(readings);
     symptoms = List.copyOf(symptoms);
     tests = List.copyOf(tests);
@@ -60,14 +65,26 @@ public record Proof(
     boolean read =
         !job.progress().symptoms().isEmpty()
             || job.measurements().stream().anyMatch(each -> each.stage() == Stage.AS_LEFT);
-    Optional<Cure> cure = machine.asLeft().map(left -> Cure.of(machine.diagnosis(), left, read));
+    List<ReadTwice> readings = new ReadingsTwice(machine).all();
+    boolean better = readings.stream().anyMatch(each -> each.change() == Change.BETTER);
+    Optional<Cure> cure =
+        machine.asLeft().map(left -> Cure.of(machine.diagnosis(), left, read, better));
     return new Proof(
         machine.lockOut().text(),
-        new ReadingsTwice(machine).all(),
+        release(machine.lockOut()),
+        readings,
         symptoms(job),
         new ReleaseTests(machine).all(),
         cure,
         unknown(machine));
+  }
+
+  private static List<Reread> release(LockOut lockOut) {
+    Set<Reread> open = new LinkedHashSet<>();
+    lockOut.rows().forEach(each -> open.addAll(each.openDead()));
+    lockOut.rows().forEach(each -> open.addAll(each.openLast()));
+    open.removeIf(each -> each.component().isEmpty());
+    return List.copyOf(open);
   }
 
   private static List<SeenTwice> symptoms(Job job) {
@@ -134,6 +151,25 @@ public record Proof(
    */
   public List<String> openSymptoms() {
     return symptoms.stream().filter(each -> each.left().isEmpty()).map(SeenTwice::symptom).toList();
+  }
+
+  /**
+   * How much is still to be shown.
+   *
+   * @return the number of readings, looks and tests
+   */
+  public int open() {
+    Set<String> read = new LinkedHashSet<>();
+    release.forEach(each -> read.add(each.component() + "." + each.observable()));
+    toRepeat().forEach(each -> read.add(each.component() + "." + each.observable().id()));
+    int looks = openSymptoms().size();
+    for (ReleaseTest test : openTests()) {
+      looks += test.isRead() ? 0 : 1;
+      if (test.isRead()) {
+        read.add(test.component() + "." + test.observable());
+      }
+    }
+    return looks + read.size();
   }
 
   /**

@@ -1,6 +1,7 @@
 package kelter.core.session;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,10 +9,17 @@ import java.util.Optional;
 import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.file.json.Json;
+import kelter.core.file.progress.ProgressEdit;
+import kelter.core.job.Measurement;
+import kelter.core.job.work.TestDone;
+import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Nearest;
+import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
@@ -20,7 +28,11 @@ import kelter.core.vocabulary.Symptom;
 final class Answering {
 
   private static final String UNDO = "undo";
+  private static final String WITH = " with ";
   private static final int TOLD = 5;
+
+  /** Fewer letters do not say what was done. */
+  private static final int LEAST_WORDS = 4;
 
   private static final Map<String, String> ANSWERS =
       Map.of(
@@ -91,7 +103,7 @@ final class Answering {
       return Optional.of(kept("x-notes", line.substring("note ".length()), "Noted."));
     }
     if (word.startsWith("did ")) {
-      return Optional.of(kept("x-work-done", line.substring("did ".length()), "Noted as done."));
+      return Optional.of(done(line.substring("did ".length()).strip()));
     }
     if (word.startsWith("what if ")) {
       return Optional.of(whatIf(line.substring("what if ".length())));
@@ -106,6 +118,33 @@ final class Answering {
     }
     all.add(new Json.Str(text.strip()));
     return Reply.to(session.saying(session.content().with(member, new Json.Arr(all))), told);
+  }
+
+  /** Work by its key, by its place among the likely, or in words. */
+  private Reply done(String told) {
+    Optional<Remedy> known = remedy(told);
+    WorkDone work =
+        new WorkDone(
+            known.map(Remedy::key),
+            known.map(Remedy::title).orElse(told),
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            "",
+            "",
+            "");
+    return known.isEmpty() && told.length() < LEAST_WORDS
+        ? Reply.to(session, "Say in words what was done.")
+        : Reply.to(session.saying(ProgressEdit.with(session.content(), work)), "Noted as done.");
+  }
+
+  private Optional<Remedy> remedy(String told) {
+    if (session.prompt() instanceof Prompt.Work asked && told.matches("[1-9]")) {
+      return asked.likely().stream().skip(Integer.parseInt(told) - 1L).findFirst();
+    }
+    return session.machine().remedies().stream()
+        .filter(each -> each.key().equals(told))
+        .findFirst();
   }
 
   private Reply whatIf(String told) {
@@ -150,8 +189,17 @@ final class Answering {
           ? Reply.to(session.heeding(heed.caution()))
           : Reply.to(session, "Type ok once that is done.");
     }
+    if (prompt instanceof Prompt.Work) {
+      return isSkipped() ? Reply.to(session.without(List.of(ProofStep.WORK))) : done(line);
+    }
+    if (prompt instanceof Prompt.Look look) {
+      return looked(look.test().step());
+    }
     if (line.indexOf('=') > 0) {
       return said();
+    }
+    if (prompt instanceof Prompt.Failed failed) {
+      return againAfterMending(failed.test());
     }
     if (prompt instanceof Prompt.Ask ask) {
       return symptom(ask.symptom());
@@ -225,7 +273,41 @@ final class Answering {
     return answer == null ? said() : reported(symptom, answer);
   }
 
+  /** A failed test made once more. */
+  private Reply againAfterMending(ReleaseTest test) {
+    Optional<Observable> observable =
+        session
+            .machine()
+            .job()
+            .appliance()
+            .component(test.component())
+            .flatMap(
+                part -> session.machine().vocabulary().observable(part.kind(), test.observable()));
+    return observable.isPresent()
+        ? reading(test.component(), observable.get(), line)
+        : looked(test.step());
+  }
+
+  /** How a test came out: y or n, and what was seen. */
+  private Reply looked(String step) {
+    if (isSkipped()) {
+      return Reply.to(session.without(List.of(step)));
+    }
+    String[] told = line.split("[ ,:]+", 2);
+    String answer = ANSWERS.getOrDefault(told[0].toLowerCase(Locale.ROOT), "");
+    if (!answer.equals("yes") && !answer.equals("no")) {
+      return Reply.to(session, "Answer y or n, and behind it what you saw.");
+    }
+    String note = told.length > 1 ? told[1].strip() : "";
+    TestDone test = new TestDone(step, answer.equals("yes"), note);
+    return checked(session.saying(ProgressEdit.with(session.content(), test)));
+  }
+
   private Reply reported(Symptom symptom, String answer) {
+    if (session.stage() == Measurement.Stage.AS_LEFT) {
+      return checked(
+          session.saying(ProgressEdit.withSymptom(session.content(), symptom.id(), answer)));
+    }
     Json.Obj symptoms =
         session.content().members().get("symptoms") instanceof Json.Obj told
             ? told
@@ -251,17 +333,34 @@ final class Answering {
         observable.type() == Observable.Type.YES_NO
             ? ANSWERS.getOrDefault(told.toLowerCase(Locale.ROOT), told)
             : told;
-    Json reading =
-        new Json.Obj(Map.of())
-            .with("of", new Json.Str(component))
-            .with("observable", new Json.Str(observable.id()))
-            .with("reading", new Json.Str(text));
-    List<Json> all = new ArrayList<>();
-    if (session.content().members().get("measurements") instanceof Json.Arr array) {
-      all.addAll(array.items());
+    Optional<String> instrument = instrument(text);
+    Map<String, String> at = new LinkedHashMap<>();
+    if (session.stage() == Measurement.Stage.AS_LEFT
+        && session.prompt() instanceof Prompt.Measure measure
+        && measure.question().component().equals(component)
+        && measure.question().observable().equals(observable)) {
+      measure
+          .question()
+          .conditions()
+          .figures()
+          .forEach((name, value) -> at.put(name, value.format()));
     }
-    all.add(reading);
-    return checked(session.saying(session.content().with("measurements", new Json.Arr(all))));
+    ProgressEdit.Written written =
+        new ProgressEdit.Written(
+            component,
+            observable.id(),
+            instrument.isPresent() ? text.substring(0, text.lastIndexOf(WITH)).strip() : text,
+            at,
+            instrument,
+            session.stage());
+    return checked(session.saying(ProgressEdit.with(session.content(), written)));
+  }
+
+  /** The instrument that is named behind a reading, {@code 26 ohm with meter}. */
+  private Optional<String> instrument(String text) {
+    int with = text.lastIndexOf(WITH);
+    String id = with < 0 ? "" : text.substring(with + WITH.length()).strip();
+    return Ids.isId(id) ? Optional.of(id) : Optional.empty();
   }
 
   /** A reading of something else than what is asked, or an answer about a symptom. */

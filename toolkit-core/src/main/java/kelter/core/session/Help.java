@@ -13,6 +13,7 @@ final class Help {
           "list shows what else can be read; why tells what speaks for the likeliest cause.",
           "WORDS = READING enters another reading: heater resistance = 26 ohm.",
           "what if leaks, or what if heater resistance = OL, tries without keeping.",
+          "Add 'with METER' to a reading to name the instrument.",
           "note TEXT and did TEXT are kept in the job. done leaves; all is kept.");
 
   private Help() {}
@@ -24,6 +25,10 @@ final class Help {
     } else if (prompt instanceof Prompt.Measure measure) {
       told.add(forms(measure.question().observable()));
       told.add("skip leaves it out; can't reach leaves out the whole part.");
+    } else if (prompt instanceof Prompt.Work) {
+      told.add("The number of a line, PART.REMEDY, or your own words; Enter to leave it out.");
+    } else if (prompt instanceof Prompt.Look) {
+      told.add("y or n, and behind it what you saw: n, drips at the door. Enter to leave it open.");
     } else if (prompt instanceof Prompt.KindOfMachine) {
       told.add("What do you call the machine? A few letters do: dryer, washing, fridge.");
     } else if (prompt instanceof Prompt.Age) {

@@ -1,8 +1,12 @@
 package kelter.core.session;
 
+import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.proof.Proof;
+import kelter.core.proof.ReleaseTest;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Symptom;
 
@@ -40,6 +44,40 @@ public sealed interface Prompt {
    * @param why why it is taken again; empty for a new one
    */
   record Measure(Question question, double minutes, String why) implements Prompt {}
+
+  /**
+   * What was done.
+   *
+   * @param likely the work that the diagnosis puts first, at most three
+   */
+  record Work(List<Remedy> likely) implements Prompt {
+
+    /** Copies the list. */
+    public Work {
+      likely = List.copyOf(likely);
+    }
+  }
+
+  /**
+   * Whether a test without a figure came out as it must.
+   *
+   * @param test the test
+   */
+  record Look(ReleaseTest test) implements Prompt {}
+
+  /**
+   * Nothing more before something is mended: a test did not come out as it must.
+   *
+   * @param test the test
+   */
+  record Failed(ReleaseTest test) implements Prompt {}
+
+  /**
+   * Nothing more: all that can be shown was shown.
+   *
+   * @param proof what it came to
+   */
+  record Shown(Proof proof) implements Prompt {}
 
   /**
    * Nothing more: another question or reading would not change what is done.

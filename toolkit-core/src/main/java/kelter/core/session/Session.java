@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import kelter.core.catalogue.Kind;
 import kelter.core.file.json.Json;
+import kelter.core.job.Measurement;
 import kelter.core.job.SymptomReport;
 import kelter.core.problem.InputException;
 import kelter.core.safety.Caution;
@@ -39,6 +40,10 @@ public final class Session {
   private final Set<String> aside;
 
   private final Set<String> heeded;
+
+  /** Whether what is read and seen is so after the work. */
+  private final boolean proving;
+
   private final Optional<Session> before;
   private Case machine;
   private Prompt prompt;
@@ -49,12 +54,14 @@ public final class Session {
       Json.Obj content,
       Set<String> aside,
       Set<String> heeded,
+      boolean proving,
       Optional<Session> before) {
     this.workshop = workshop;
     this.idOf = idOf;
     this.content = content;
     this.aside = Set.copyOf(aside);
     this.heeded = Set.copyOf(heeded);
+    this.proving = proving;
     this.before = before;
   }
 
@@ -72,7 +79,7 @@ public final class Session {
             .with("format", new Json.Str("kelter-job/2"))
             .with("id", new Json.Str("job"))
             .with("date", new Json.Str(date));
-    return new Session(workshop, idOf, content, Set.of(), Set.of(), Optional.empty());
+    return new Session(workshop, idOf, content, Set.of(), Set.of(), false, Optional.empty());
   }
 
   /**
@@ -84,6 +91,23 @@ public final class Session {
    * @throws InputException with every mistake of the content
    */
   public static Session of(Workshop workshop, Json.Obj content) {
+    return of(workshop, content, false);
+  }
+
+  /**
+   * Proves the work of a job: it asks what was done, then leads through readings and tests on the
+   * way back to power. What is answered stands in the job as left.
+   *
+   * @param workshop the workshop
+   * @param content the content of its file
+   * @return a session that asks for what is still open
+   * @throws InputException with every mistake of the content
+   */
+  public static Session proving(Workshop workshop, Json.Obj content) {
+    return of(workshop, content, true);
+  }
+
+  private static Session of(Workshop workshop, Json.Obj content, boolean proving) {
     Session session =
         new Session(
             workshop,
@@ -91,6 +115,7 @@ public final class Session {
             content,
             Set.of(AGE, SAID),
             Set.of(),
+            proving,
             Optional.empty());
     session.machine();
     return session;
@@ -162,6 +187,9 @@ public final class Session {
     }
     if (!leftToOthers().isEmpty()) {
       return new Prompt.Enough(Optional.empty());
+    }
+    if (proving) {
+      return new ProofStep(machine(), aside).next();
     }
     Optional<Symptom> named = named();
     if (named.isPresent()) {
@@ -244,27 +272,41 @@ public final class Session {
     return idOf;
   }
 
+  /**
+   * Whether the work of the job is proved.
+   *
+   * @return true if what is read and seen is so after the work
+   */
+  public boolean isProving() {
+    return proving;
+  }
+
+  /** At which stage something is read now. */
+  Measurement.Stage stage() {
+    return proving ? Measurement.Stage.AS_LEFT : Measurement.Stage.AS_FOUND;
+  }
+
   Optional<Session> before() {
     return before;
   }
 
   /** The same with another content. */
   Session saying(Json.Obj other) {
-    return new Session(workshop, idOf, other, aside, heeded, Optional.of(this));
+    return new Session(workshop, idOf, other, aside, heeded, proving, Optional.of(this));
   }
 
   /** The same in which something cannot be told or read. */
   Session without(List<String> more) {
     Set<String> all = new LinkedHashSet<>(aside);
     all.addAll(more);
-    return new Session(workshop, idOf, content, all, heeded, Optional.of(this));
+    return new Session(workshop, idOf, content, all, heeded, proving, Optional.of(this));
   }
 
   /** The same in which a caution was read. */
   Session heeding(Caution caution) {
     Set<String> all = new LinkedHashSet<>(heeded);
     all.add(caution.text());
-    return new Session(workshop, idOf, content, aside, all, Optional.of(this));
+    return new Session(workshop, idOf, content, aside, all, proving, Optional.of(this));
   }
 
   /** Everything that can be read of a component, as it is set aside. */

@@ -3,22 +3,29 @@ package kelter.core.workshop;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultHistory;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
+import kelter.core.job.SymptomReport;
 import kelter.core.job.work.WorkDone;
+import kelter.core.safety.lockout.StepsFor;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.kind.GivenFaults;
 
 /**
@@ -29,29 +36,55 @@ import kelter.core.workshop.kind.GivenFaults;
  * what is left over all faults, as if they came by themselves. What is read after the work then
  * weighs all of it, as in any diagnosis. Chances of a cure stand with the remedies. Derived here.
  *
+ * <p>Of a fault that was there with P, c of which is coincidence (what it has beside another cause
+ * before anything is read, and what other causes bring), the share {@code (P - c) / P} made the
+ * complaint. That what made it is gone has the product of {@code 1 - P' (P - c) / P} over all
+ * faults and what nobody knows, P' being what is held after the work. Derived here.
+ *
  * @param found what was held of the machine as found
- * @param work what was done
+ * @param usual the settings under which that was
+ * @param job the job
  */
-record AfterWork(Diagnosis found, List<WorkDone> work) {
+record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
 
   private static final double LEAST = 1e-6;
   private static final Source SOURCE =
       Source.fromMemory("what was held before the work, less what the work cures by its chance");
 
-  /** A job with what was read and seen after the work only. */
-  static Job left(Job job) {
+  /**
+   * A job with what was read and seen after the work only. A step that held rules out symptoms, if
+   * nobody has said more of them.
+   *
+   * @param steps the steps back to power
+   * @param ofKind the symptoms that such machines can have; all where the kind is not known
+   */
+  static Job left(Job job, List<StepsFor> steps, Set<String> ofKind) {
     List<Measurement> left = new ArrayList<>(job.measurements());
     left.removeIf(each -> each.stage() != Stage.AS_LEFT);
-    Complaint seen = new Complaint(Complaint.Reason.INSPECTION, "", "", job.progress().symptoms());
-    return job.with(seen, left);
+    Map<String, SymptomReport> seen = new LinkedHashMap<>();
+    for (StepsFor step : steps) {
+      boolean held =
+          job.progress().tests().stream()
+              .anyMatch(test -> test.met() && test.step().equals(step.id()));
+      for (String symptom : held ? step.rulesOut() : List.<String>of()) {
+        if (ofKind.contains(symptom)) {
+          seen.put(symptom, new SymptomReport(symptom, SymptomReport.Answer.NO));
+        }
+      }
+    }
+    for (SymptomReport each : job.progress().symptoms()) {
+      seen.put(each.symptom(), each);
+    }
+    return job.with(
+        new Complaint(Complaint.Reason.INSPECTION, "", "", List.copyOf(seen.values())), left);
   }
 
-  /** The same machine with what is left of the chance of each fault. */
+  /**
+   * The same machine with what is left of the chance of each fault. Nobody complains any more, so
+   * that a symptom is there without a cause as seldom as beside one.
+   */
   Knowledge knowledge(Knowledge before) {
-    Map<String, Double> chances = new HashMap<>();
-    for (Diagnosis.FaultProbability each : found.faults()) {
-      chances.put(each.fault().key(), each.probability());
-    }
+    Map<String, Double> chances = chances(found);
     List<FaultModel> models = new ArrayList<>();
     for (FaultModel model : before.allModels()) {
       List<Fault> faults = new ArrayList<>();
@@ -61,11 +94,13 @@ record AfterWork(Diagnosis found, List<WorkDone> work) {
       }
       models.add(new GivenFaults(model, faults));
     }
-    return new Knowledge(models, before.symptoms(), List.of(), List.of());
+    List<Symptom> idle =
+        before.symptoms().stream().map(each -> each.amongUnfounded(each.leak())).toList();
+    return new Knowledge(models, idle, List.of(), List.of());
   }
 
   /** The settings under which the chances of that knowledge hold as they stand. */
-  EngineSettings settings(EngineSettings usual, Knowledge left) {
+  EngineSettings settings(Knowledge left) {
     double unknown = found.unexplained().probability() / left.models().size();
     double each = Math.min(1 - LEAST, Math.max(LEAST, unknown));
     double sound = 1;
@@ -80,11 +115,55 @@ record AfterWork(Diagnosis found, List<WorkDone> work) {
         usual.blunder(), each, nothing, nothing, 1, usual.mostHazard(), usual.mostFaults());
   }
 
+  /** What is held of the machine after the work. */
+  AsLeft judged(Knowledge before, Diagnosis left) {
+    Map<String, Fault> asFound = new HashMap<>();
+    for (FaultModel model : before.allModels()) {
+      model.faults().forEach(fault -> asFound.put(fault.key(), fault));
+    }
+    Map<String, Double> now = chances(left);
+    Priors priors = new Priors(job.appliance(), FaultHistory.NONE);
+    double gone = 1;
+    for (Diagnosis.FaultProbability each : found.faults()) {
+      String key = each.fault().key();
+      double coincidence =
+          usual.beside(priors.of(asFound.get(key))) + brought(key, before.brings());
+      gone *= 1 - now.getOrDefault(key, 0.0) * made(each.probability(), coincidence);
+    }
+    double known = Math.pow(1 - usual.beside(usual.unexplained()), before.allModels().size());
+    gone *=
+        1 - left.unexplained().probability() * made(found.unexplained().probability(), 1 - known);
+    return new AsLeft(left, Math.min(1, Math.max(0, gone)));
+  }
+
+  /** The chance that another cause has brought a fault. */
+  private double brought(String fault, List<Brings> brings) {
+    Map<String, Double> chances = chances(found);
+    double brought = 0;
+    for (Brings each : brings) {
+      boolean is = each.effect().equals(fault);
+      brought += is ? chances.getOrDefault(each.cause(), 0.0) * each.chance() : 0;
+    }
+    return brought;
+  }
+
+  private static double made(double chance, double coincidence) {
+    return chance > coincidence ? (chance - coincidence) / chance : 0;
+  }
+
+  private static Map<String, Double> chances(Diagnosis diagnosis) {
+    Map<String, Double> chances = new HashMap<>();
+    for (Diagnosis.FaultProbability each : diagnosis.faults()) {
+      chances.put(each.fault().key(), each.probability());
+    }
+    return chances;
+  }
+
   /** The chance that the work cured a fault, if it was there. */
   private double cured(Fault fault) {
     double still = 1;
     Set<String> done = new HashSet<>();
-    for (WorkDone each : work) {
+    for (WorkDone each : job.progress().work()) {
       if (each.remedy().filter(done::add).isPresent()) {
         still *= 1 - cured(fault, each.remedy().get());
       }

@@ -39,6 +39,7 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.Situation;
 import kelter.core.safety.lockout.StepsFor;
+import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
 import kelter.core.workshop.kind.MachineKnowledge;
 import kelter.core.workshop.kind.TypicalFindings;
@@ -60,7 +61,7 @@ public final class Case {
 
   private MachineKnowledge known;
   private Diagnosis diagnosis;
-  private Optional<Diagnosis> left;
+  private Optional<AsLeft> left;
   private Locking locking;
   private LockOut lockOut;
 
@@ -108,13 +109,14 @@ public final class Case {
 
   /**
    * What the lock-out table says of the machine: of the complaint, the readings and the kind, and
-   * of faults that are likely.
+   * of faults that are likely, after the work if some was done.
    *
    * @return what may be proposed, and what has to be done first
    */
   public synchronized LockOut lockOut() {
     if (lockOut == null) {
-      lockOut = locking().with(diagnosis().faults());
+      Optional<AsLeft> now = job.progress().isWorked() ? asLeft() : Optional.empty();
+      lockOut = locking().with(now.map(AsLeft::diagnosis).orElseGet(this::diagnosis).faults());
     }
     return lockOut;
   }
@@ -226,11 +228,18 @@ public final class Case {
    * What is held of the machine after the work, by the chances that the work cures and by what was
    * read and seen after it.
    *
-   * @return the diagnosis as left; empty if no work is recorded and nothing was read after it
+   * @return what is held of it; empty if no work is recorded and nothing was read after it
    */
-  public synchronized Optional<Diagnosis> asLeft() {
+  public synchronized Optional<AsLeft> asLeft() {
     if (left == null) {
-      Job after = AfterWork.left(job);
+      Job after =
+          AfterWork.left(
+              job,
+              backToPower(),
+              kind()
+                  .map(Kind::symptoms)
+                  .orElseGet(
+                      () -> Set.copyOf(vocabulary().weighed().stream().map(Symptom::id).toList())));
       boolean begun =
           job.progress().isWorked()
               || !after.measurements().isEmpty()
@@ -240,12 +249,13 @@ public final class Case {
     return left;
   }
 
-  private Diagnosis asLeft(Job after) {
-    AfterWork work = new AfterWork(diagnosis(), job.progress().work());
-    Knowledge knowledge = work.knowledge(knowledge());
-    return new DiagnosisEngine(
-            work.settings(known().settings(), knowledge), FaultHistory.NONE, true, locking())
-        .diagnose(Locking.weighed(after, Measurement.Stage.AS_LEFT), knowledge);
+  private AsLeft asLeft(Job after) {
+    AfterWork work = new AfterWork(diagnosis(), known().settings(), job);
+    Knowledge remaining = work.knowledge(knowledge());
+    Diagnosis now =
+        new DiagnosisEngine(work.settings(remaining), FaultHistory.NONE, true, locking())
+            .diagnose(Locking.weighed(after, Measurement.Stage.AS_LEFT), remaining);
+    return work.judged(knowledge(), now);
   }
 
   /**
@@ -293,18 +303,25 @@ public final class Case {
   }
 
   /**
+   * What may be wrong with its machine.
+   *
+   * @return the faults of all models and the causes without one
+   */
+  public List<Fault> faults() {
+    return knowledge().allModels().stream().flatMap(model -> model.faults().stream()).toList();
+  }
+
+  /**
    * What can be done about the faults that its machine may have, as far as it is for this tool.
    *
    * @return remedies, one once for each fault that it is meant for
    */
   public List<Remedy> remedies() {
     List<Remedy> remedies = new ArrayList<>();
-    for (FaultModel model : knowledge().allModels()) {
-      for (Fault fault : model.faults()) {
-        for (Remedy remedy : fault.remedies()) {
-          if (locking().withoutSuspicions().mends(remedy.component())) {
-            remedies.add(remedy);
-          }
+    for (Fault fault : faults()) {
+      for (Remedy remedy : fault.remedies()) {
+        if (locking().withoutSuspicions().mends(remedy.component())) {
+          remedies.add(remedy);
         }
       }
     }
@@ -430,12 +447,10 @@ public final class Case {
   private String faultKey(String word) {
     List<String> keys = new ArrayList<>();
     List<String> found = new ArrayList<>();
-    for (FaultModel model : knowledge().allModels()) {
-      for (Fault fault : model.faults()) {
-        keys.add(fault.key());
-        if (fault.key().equals(word) || fault.id().equals(word)) {
-          found.add(fault.key());
-        }
+    for (Fault fault : faults()) {
+      keys.add(fault.key());
+      if (fault.key().equals(word) || fault.id().equals(word)) {
+        found.add(fault.key());
       }
     }
     if (found.size() == 1) {

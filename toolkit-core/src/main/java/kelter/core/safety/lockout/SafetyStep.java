@@ -18,6 +18,7 @@ import kelter.core.vocabulary.Ids;
  * @param rows ids of rows of which one holds, or else the step is not for it; empty for all
  * @param fixed whether only machines without a plug are meant, or only those with one
  * @param read what is read at this step and held against its limit; none where one only looks
+ * @param rulesOut ids of symptoms that the machine does not have where the step holds
  * @param text what to do, for a person; words in braces stand for figures of the machine
  */
 public record SafetyStep(
@@ -28,6 +29,7 @@ public record SafetyStep(
     Set<String> rows,
     Optional<Boolean> fixed,
     List<Retest> read,
+    List<String> rulesOut,
     MarketText text) {
 
   /**
@@ -41,6 +43,7 @@ public record SafetyStep(
     parts = Set.copyOf(parts);
     rows = Set.copyOf(rows);
     read = List.copyOf(read);
+    rulesOut = List.copyOf(rulesOut);
     Objects.requireNonNull(text);
     if (order < 1) {
       throw new IllegalArgumentException(id + ": steps are counted from 1");

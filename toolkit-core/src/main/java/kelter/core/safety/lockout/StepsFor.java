@@ -10,12 +10,14 @@ import java.util.List;
  * @param id the word for the step
  * @param text what to do, for a person
  * @param read what is read at this step and held against its limit; none where one only looks
+ * @param rulesOut ids of symptoms that the machine does not have where the step holds
  */
-public record StepsFor(String id, String text, List<Retest> read) {
+public record StepsFor(String id, String text, List<Retest> read, List<String> rulesOut) {
 
-  /** Copies what is read. */
+  /** Copies the lists. */
   public StepsFor {
     read = List.copyOf(read);
+    rulesOut = List.copyOf(rulesOut);
   }
 
   /**
@@ -39,7 +41,10 @@ public record StepsFor(String id, String text, List<Retest> read) {
         .map(
             step ->
                 new StepsFor(
-                    step.id(), figures.fill(step.text().in(situation.market())), step.read()))
+                    step.id(),
+                    figures.fill(step.text().in(situation.market())),
+                    step.read(),
+                    step.rulesOut()))
         .toList();
   }
 

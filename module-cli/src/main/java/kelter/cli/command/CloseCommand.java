@@ -1,0 +1,184 @@
+package kelter.cli.command;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.cli.text.Layout;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
+import kelter.core.file.progress.ProgressEdit;
+import kelter.core.job.Job;
+import kelter.core.job.work.Closing;
+import kelter.core.job.work.Outcome;
+import kelter.core.job.work.WorkDone;
+import kelter.core.proof.Proof;
+import kelter.core.proof.ReleaseTest;
+import kelter.core.quantity.Money;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
+import kelter.core.vocabulary.Possible;
+import kelter.core.workshop.Case;
+
+/** {@code kelter close JOB}: how it ended; from then on the job is not changed any more. */
+final class CloseCommand implements Command {
+
+  private static final CommandOption OUTCOME =
+      CommandOption.one(
+          "--outcome",
+          ValueKind.TEXT,
+          "WORD",
+          "cured, not-cured, left (as it was), replaced, stopped; must be told");
+  private static final CommandOption CAUSE =
+      CommandOption.many(
+          "--cause",
+          "PART.FAULT",
+          "what turned out to be the cause (default: what 'done --found' told)");
+  private static final CommandOption CHARGED =
+      CommandOption.one("--charged", ValueKind.TEXT, "AMOUNT", "what was charged, tax included");
+  private static final CommandOption OLD =
+      CommandOption.one("--old-parts", ValueKind.TEXT, "TEXT", "where the old parts went");
+  private static final CommandOption GUARANTEE =
+      CommandOption.one(
+          "--guarantee",
+          ValueKind.TEXT,
+          "TIME",
+          "how long you stand for the work, such as '12 mo'");
+  private static final CommandOption BY =
+      CommandOption.one("--by", ValueKind.TEXT, "NAME", "who closes it");
+  private static final CommandOption NOTE =
+      CommandOption.one("--note", ValueKind.TEXT, "TEXT", "a remark");
+
+  @Override
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "close",
+        "Close a job: what it was, what came of it, what it cost.",
+        "A closed job is not changed any more. If the owner calls again, 'kelter reopen' begins the"
+            + " next job.",
+        List.of(OUTCOME, CAUSE, CHARGED, OLD, GUARANTEE, BY, NOTE, NamedShop.OPTION),
+        List.of(Invocation.jobFile("the job")),
+        List.of(
+            "kelter close job.json --outcome cured --cause heater.open --charged \"186.40 EUR\"",
+            "kelter close job.json --outcome left --note \"owner declines\""));
+  }
+
+  @Override
+  public boolean diagnoses() {
+    return true;
+  }
+
+  @Override
+  public void run(Invocation invocation) {
+    JobEdits edits = new JobEdits(invocation);
+    Case machine = invocation.workshop().open(edits.document().job());
+    Proof proof = Proof.of(machine);
+    Optional<Outcome> outcome = outcome(invocation, edits);
+    outcome
+        .filter(Outcome.CURED::equals)
+        .ifPresent(cured -> requireNotRefuted(proof, machine, edits));
+    List<String> causes = causes(invocation, machine.job());
+    FaultWords.hold(causes, machine, edits);
+    if (outcome.isPresent()) {
+      edits.add(
+          "close",
+          () -> {
+            Closing closing = closing(invocation, outcome.get(), causes);
+            return content -> ProgressEdit.with(content, closing);
+          });
+    }
+    edits.write();
+    tell(invocation, proof, causes, edits.document().job());
+  }
+
+  private static Optional<Outcome> outcome(Invocation invocation, JobEdits edits) {
+    String told = invocation.given().text(OUTCOME).orElse("");
+    List<String> known = new ArrayList<>();
+    for (Outcome each : Outcome.values()) {
+      known.add(each.id());
+      if (each.id().equals(told)) {
+        return Optional.of(each);
+      }
+    }
+    edits.problem(
+        OUTCOME.name(),
+        told.isEmpty() ? "is missing: nobody but you can say it" : "'" + told + "' is no outcome",
+        "one of: " + String.join(", ", known));
+    return Optional.empty();
+  }
+
+  /** What has come out as it must not speaks against a cure. */
+  private static void requireNotRefuted(Proof proof, Case machine, JobEdits edits) {
+    if (machine.lockOut().staysUnplugged()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' does not fit: the machine is locked out (" + proof.first() + ")",
+          "do what ends that and enter the readings, or close it as not-cured or stopped");
+    }
+    for (ReleaseTest test : proof.tests()) {
+      if (test.result() == ReleaseTest.Result.NOT_MET) {
+        edits.problem(
+            OUTCOME.name(),
+            "'cured' does not fit: a test is not met (" + test.text() + ")",
+            "mend that and enter the new reading, or close it as not-cured");
+      }
+    }
+  }
+
+  /** What is told, else what was found while the work was done. */
+  private static List<String> causes(Invocation invocation, Job job) {
+    List<String> told = invocation.given().list(CAUSE);
+    if (!told.isEmpty()) {
+      return told;
+    }
+    Set<String> found = new LinkedHashSet<>();
+    for (WorkDone each : job.progress().work()) {
+      found.addAll(each.found());
+    }
+    return List.copyOf(found);
+  }
+
+  private static Closing closing(Invocation invocation, Outcome outcome, List<String> causes) {
+    return new Closing(
+        LocalDate.now(invocation.clock()).toString(),
+        outcome,
+        causes,
+        invocation.given().text(CHARGED).map(CloseCommand::money),
+        invocation.given().text(OLD).orElse(""),
+        invocation.given().text(GUARANTEE).map(CloseCommand::time),
+        invocation.given().text(BY).orElse(""),
+        invocation.given().text(NOTE).orElse(""));
+  }
+
+  private static Money money(String text) {
+    Money money = Money.parse(text);
+    if (money.amount().signum() < 0) {
+      throw new IllegalArgumentException("'" + text + "' is negative; a price is not");
+    }
+    return money;
+  }
+
+  private static Quantity time(String text) {
+    return Possible.requireNotNegative(QuantityParser.parse(text, QuantityKind.AGE), text);
+  }
+
+  private static void tell(Invocation invocation, Proof proof, List<String> causes, Job job) {
+    Layout layout = new Layout(invocation.terminal());
+    Closing closing = job.progress().closing().orElseThrow();
+    layout.line("Closed: " + job.id() + ", " + closing.outcome().words() + ".");
+    layout.hanging(
+        "Cause: ",
+        causes.isEmpty()
+            ? "not told, so that nothing can be learned from it."
+            : String.join(", ", causes) + ".");
+    int open = proof.open();
+    if (open > 0 && job.progress().isWorked()) {
+      layout.line(open + " readings, looks and tests were not made; the report says so.");
+    }
+    invocation.terminal().print(layout.toString());
+  }
+}

@@ -1,0 +1,88 @@
+package kelter.cli.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import kelter.cli.bench.BenchText;
+import kelter.cli.terminal.Terminal;
+import kelter.core.file.JobFile;
+import kelter.core.file.disk.TextFile;
+import kelter.core.file.json.Json;
+import kelter.core.file.json.JsonText;
+import kelter.core.file.shop.ShopFolder;
+import kelter.core.session.Reply;
+import kelter.core.session.Session;
+
+/** A session on the terminal, whose job is kept after each answer. */
+final class Leading {
+
+  private final Invocation invocation;
+  private Optional<Path> file;
+
+  /**
+   * Leads a session.
+   *
+   * @param invocation the call
+   * @param file where the job is kept, if that is known
+   */
+  Leading(Invocation invocation, Optional<Path> file) {
+    this.invocation = invocation;
+    this.file = file;
+  }
+
+  /** The content of a job that is not closed. */
+  static Json.Obj open(Path file) {
+    Json content = JobFile.content(file);
+    JobFile.requireOpen(file, content);
+    return (Json.Obj) content;
+  }
+
+  /** Asks until it is left or the input ends, then says how to go on. */
+  void run(Session first, BiConsumer<BenchText, Path> closing) {
+    Session session = first;
+    Terminal terminal = invocation.terminal();
+    BenchText text = new BenchText(terminal);
+    text.opening();
+    while (true) {
+      text.prompt(session);
+      Optional<String> line = terminal.read(BenchText.SIGN);
+      if (line.isEmpty()) {
+        break;
+      }
+      Reply reply = session.answer(line.get());
+      text.told(reply);
+      if (reply.ended()) {
+        break;
+      }
+      if (reply.session() != session) {
+        keep(reply.session());
+      }
+      session = reply.session();
+    }
+    file.ifPresent(kept -> closing.accept(text, kept));
+  }
+
+  private void keep(Session session) {
+    if (!session.isBegun()) {
+      return;
+    }
+    if (file.isEmpty()) {
+      file = Optional.of(place(session));
+    }
+    if (!Files.exists(file.get())) {
+      TextFile.writeNew(file.get(), JsonText.write(session.content()));
+      return;
+    }
+    JobFile.change(file.get(), content -> session.content());
+    if (!JobFile.content(file.get()).equals(session.content())) {
+      TextFile.write(file.get(), JsonText.write(session.content()));
+    }
+  }
+
+  private Path place(Session session) {
+    String id = session.machine().job().id();
+    Optional<ShopFolder> shop = invocation.shop().folder();
+    return shop.isPresent() ? shop.get().newJob(id) : Path.of(id + ".json");
+  }
+}

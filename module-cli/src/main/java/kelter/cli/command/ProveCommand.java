@@ -1,0 +1,145 @@
+package kelter.cli.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kelter.cli.bench.BenchText;
+import kelter.cli.json.ProofJson;
+import kelter.cli.proof.ProofText;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.core.file.json.Json;
+import kelter.core.file.progress.ProgressEdit;
+import kelter.core.job.Measurement;
+import kelter.core.job.work.TestDone;
+import kelter.core.proof.Proof;
+import kelter.core.session.Session;
+import kelter.core.workshop.Case;
+
+/** {@code kelter prove JOB}: whether the work has cured the machine, and what is still open. */
+final class ProveCommand implements Command {
+
+  private static final CommandOption LED =
+      CommandOption.flag("--led", "ask for what is open, one after the other, and keep it");
+  private static final CommandOption READ =
+      CommandOption.many(
+          "--read",
+          "PART.OBSERVABLE=READING",
+          "keep a reading after the work; behind it, if you like, 'at temperature=70 Cel' and 'with"
+              + " METER'");
+  private static final CommandOption TEST =
+      CommandOption.many(
+          "--test",
+          "STEP=RESULT",
+          "keep how a test without a figure came out: met, or not met and behind a colon what was seen");
+  private static final CommandOption SAW =
+      CommandOption.many(
+          "--saw",
+          "SYMPTOM=ANSWER",
+          "keep what the machine does after the work: yes, no, sometimes");
+
+  private static final Pattern READING =
+      Pattern.compile(
+          "([a-z0-9-]+)\\.([a-z0-9-]+) *= *(.*?)(?: +at +(.*?))?(?: +with +([a-z0-9-]+))?");
+  private static final Pattern RESULT =
+      Pattern.compile("([a-z0-9-]+) *= *(met|not met) *(?:: *(.*))?");
+  private static final Pattern ANSWER = Pattern.compile("([a-z0-9-]+) *= *(yes|no|sometimes)");
+
+  @Override
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "prove",
+        "Show whether the work worked: as found, as left, tests, what is open.",
+        "Nothing is kept but what you enter. The first test that fails ends the way back to power.",
+        List.of(LED, READ, TEST, SAW, NamedShop.OPTION),
+        List.of(Invocation.jobFile("a job in which something was done")),
+        List.of(
+            "kelter prove job.json",
+            "kelter prove --led job.json",
+            "kelter prove job.json --read \"heater.resistance=26.4 ohm with meter\" --test look=met"
+                + " --saw stays-cold=no"));
+  }
+
+  @Override
+  public boolean diagnoses() {
+    return true;
+  }
+
+  @Override
+  public void run(Invocation invocation) {
+    if (invocation.given().has(LED)) {
+      Session session = Session.proving(invocation.workshop(), Leading.open(invocation.jobFile()));
+      new Leading(invocation, Optional.of(invocation.jobFile())).run(session, BenchText::proved);
+      return;
+    }
+    keep(invocation);
+    Case machine = invocation.open();
+    Proof proof = Proof.of(machine);
+    Command.show(
+        invocation,
+        () -> ProofJson.of(machine, proof),
+        () -> ProofText.of(machine, proof, invocation.terminal()));
+  }
+
+  private static void keep(Invocation invocation) {
+    List<String> read = invocation.given().list(READ);
+    List<String> tests = invocation.given().list(TEST);
+    List<String> saw = invocation.given().list(SAW);
+    if (read.isEmpty() && tests.isEmpty() && saw.isEmpty()) {
+      return;
+    }
+    JobEdits edits = new JobEdits(invocation);
+    read.forEach(told -> edits.add(READ.name() + " \"" + told + "\"", () -> reading(told)));
+    tests.forEach(told -> edits.add(TEST.name() + " \"" + told + "\"", () -> test(told)));
+    saw.forEach(told -> edits.add(SAW.name() + " \"" + told + "\"", () -> seen(told)));
+    edits.write();
+  }
+
+  private static Matcher matched(Pattern pattern, String told, String form) {
+    Matcher matcher = pattern.matcher(told.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("is not of the form " + form);
+    }
+    return matcher;
+  }
+
+  private static UnaryOperator<Json.Obj> reading(String told) {
+    Matcher matcher =
+        matched(READING, told, "PART.OBSERVABLE=READING, such as heater.resistance=26.4 ohm");
+    Map<String, String> at = new LinkedHashMap<>();
+    if (matcher.group(4) != null) {
+      for (String each : matcher.group(4).split(",")) {
+        int equals = each.indexOf('=');
+        if (equals < 0) {
+          throw new IllegalArgumentException("behind 'at' write WORD=VALUE, such as flow=0 L/min");
+        }
+        at.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
+      }
+    }
+    ProgressEdit.Written written =
+        new ProgressEdit.Written(
+            matcher.group(1),
+            matcher.group(2),
+            matcher.group(3),
+            at,
+            Optional.ofNullable(matcher.group(5)),
+            Measurement.Stage.AS_LEFT);
+    return content -> ProgressEdit.with(content, written);
+  }
+
+  private static UnaryOperator<Json.Obj> test(String told) {
+    Matcher matcher = matched(RESULT, told, "STEP=met or STEP=not met: what was seen");
+    String note = matcher.group(3) == null ? "" : matcher.group(3);
+    TestDone test = new TestDone(matcher.group(1), matcher.group(2).equals("met"), note);
+    return content -> ProgressEdit.with(content, test);
+  }
+
+  private static UnaryOperator<Json.Obj> seen(String told) {
+    Matcher matcher = matched(ANSWER, told, "SYMPTOM=no, or yes, or sometimes");
+    return content -> ProgressEdit.withSymptom(content, matcher.group(1), matcher.group(2));
+  }
+}

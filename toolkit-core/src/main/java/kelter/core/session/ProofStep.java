@@ -1,0 +1,177 @@
+package kelter.core.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Conditions;
+import kelter.core.proof.Proof;
+import kelter.core.proof.ReadTwice;
+import kelter.core.proof.ReleaseTest;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Hazard;
+import kelter.core.safety.lockout.Reread;
+import kelter.core.safety.lockout.Retest;
+import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
+import kelter.core.workshop.Case;
+
+/**
+ * What is to be shown next after the work: dead readings while the machine is open, the tests on
+ * the way back to power, readings under power, then what the machine does. The first test that
+ * fails ends it.
+ */
+final class ProofStep {
+
+  static final String WORK = "work";
+  private static final int LIKELY = 3;
+
+  /** What counts as warm, as the lock-out table has it. */
+  private static final Conditions WARM =
+      new Conditions(
+          Map.of("temperature", Quantity.ofSi(Retest.WARM, 0, QuantityKind.TEMPERATURE)));
+
+  private static final String WARM_WORDS = "heat it to 40 °C or above first, then pull the plug";
+
+  private final Case machine;
+  private final Proof proof;
+  private final Set<String> aside;
+
+  ProofStep(Case machine, Set<String> aside) {
+    this.machine = machine;
+    this.proof = Proof.of(machine);
+    this.aside = aside;
+  }
+
+  Prompt next() {
+    if (!machine.job().progress().isWorked() && !aside.contains(WORK)) {
+      return new Prompt.Work(likely());
+    }
+    for (ReleaseTest test : proof.tests()) {
+      if (test.result() == ReleaseTest.Result.NOT_MET) {
+        return new Prompt.Failed(test);
+      }
+    }
+    return released(true)
+        .or(() -> repeated(true))
+        .or(() -> tested(proof.tests().subList(0, lastRead())))
+        .or(() -> released(false))
+        .or(() -> repeated(false))
+        .or(() -> tested(proof.tests().subList(lastRead(), proof.tests().size())))
+        .or(this::symptom)
+        .orElseGet(() -> new Prompt.Shown(proof));
+  }
+
+  private List<Remedy> likely() {
+    return machine.diagnosis().plan().stream()
+        .map(Diagnosis.PlanStep::remedy)
+        .limit(LIKELY)
+        .toList();
+  }
+
+  /** How many tests there are up to the last that is read. */
+  private int lastRead() {
+    int last = 0;
+    for (int i = 0; i < proof.tests().size(); i++) {
+      last = proof.tests().get(i).isRead() ? i + 1 : last;
+    }
+    return last;
+  }
+
+  /** A reading that ends a lock-out. */
+  private Optional<Prompt> released(boolean dead) {
+    for (Reread each : proof.release()) {
+      Optional<Question> question =
+          question(each.component(), each.observable(), each.warm() ? WARM : Conditions.NONE);
+      if (question.isPresent() && isDead(question.get()) == dead && isOpen(question.get())) {
+        String warm = each.warm() ? ", warm: " + WARM_WORDS : "";
+        return Optional.of(measure(question.get(), "it ends the lock-out" + warm));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isDead(Question question) {
+    return question.observable().procedure().hazard().compareTo(Hazard.DEAD) <= 0;
+  }
+
+  /** A reading that spoke for what was mended and was not taken again. */
+  private Optional<Prompt> repeated(boolean dead) {
+    for (ReadTwice each : proof.toRepeat()) {
+      Question question =
+          new Question(each.component(), each.observable(), each.found().conditions());
+      if (isDead(question) == dead && isOpen(question)) {
+        return Optional.of(measure(question, "as found " + each.found().shown()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Prompt> tested(List<ReleaseTest> tests) {
+    for (ReleaseTest test : tests) {
+      Optional<Question> question = question(test.component(), test.observable(), Conditions.NONE);
+      if (test.isOpen() && question.isPresent() && isOpen(question.get())) {
+        return Optional.of(measure(question.get(), sentence(test.text())));
+      }
+      if (test.isOpen() && !test.isRead() && !aside.contains(test.step())) {
+        return Optional.of(new Prompt.Look(test));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Question> question(String component, String observable, Conditions conditions) {
+    return machine
+        .job()
+        .appliance()
+        .component(component)
+        .flatMap(part -> machine.vocabulary().observable(part.kind(), observable))
+        .map(known -> new Question(component, known, stateable(known, conditions)));
+  }
+
+  /** Only what can be stated of a reading. */
+  private static Conditions stateable(Observable observable, Conditions conditions) {
+    boolean all =
+        observable.conditions().stream()
+            .map(Characteristic::id)
+            .toList()
+            .containsAll(conditions.figures().keySet());
+    return all ? conditions : Conditions.NONE;
+  }
+
+  private static String sentence(String text) {
+    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+  }
+
+  private static Prompt measure(Question question, String why) {
+    return new Prompt.Measure(question, question.observable().procedure().minutes(), why);
+  }
+
+  /** Whether it was not set aside and may be read now; live readings are never asked for. */
+  private boolean isOpen(Question question) {
+    Observable observable = question.observable();
+    Hazard hazard = observable.procedure().hazard();
+    return !aside.contains(question.key())
+        && hazard != Hazard.LIVE
+        && machine.lockOut().allows(question.component(), observable.id(), hazard);
+  }
+
+  private Optional<Prompt> symptom() {
+    List<String> open = new ArrayList<>(proof.openSymptoms());
+    open.removeIf(aside::contains);
+    if (machine.lockOut().forbidsRunning()) {
+      return Optional.empty();
+    }
+    return open.stream()
+        .flatMap(id -> machine.vocabulary().symptom(id).stream())
+        .filter(symptom -> machine.vocabulary().weighed().contains(symptom))
+        .findFirst()
+        .map((Symptom symptom) -> new Prompt.Ask(symptom));
+  }
+}
