@@ -13,8 +13,11 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.file.KindFile;
 import kelter.core.file.LockOutFile;
 import kelter.core.file.WorkStepsFile;
+import kelter.core.proof.ReleaseTest;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.LockState;
+import kelter.core.safety.Taken;
+import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.LockOutRow;
 import kelter.core.safety.lockout.Told;
@@ -44,6 +47,9 @@ class LedLockOutTest {
 
   /** So many prompts of a session are looked at. */
   private static final int PROMPTS = 3;
+
+  /** And so many of one that proves work. */
+  private static final int PROOFS = 8;
 
   private static final List<String> KINDS = KindFile.shipped();
 
@@ -177,7 +183,41 @@ class LedLockOutTest {
         }
       }
       assertBagAndSheet(session.machine(), what);
+      prove(random, what);
     }
+
+    /** Goes on after the work, at random. */
+    void prove(RandomGenerator random, String what) {
+      session = Session.proving(Call.WORKSHOP, session.content());
+      for (int i = 0; i < PROOFS; i++) {
+        heeds();
+        Prompt prompt = session.prompt();
+        if (prompt instanceof Prompt.Measure measure) {
+          assertPermitted(session.machine(), measure, what);
+          types(reading(measure.question().observable(), random));
+        } else if (prompt instanceof Prompt.Look look) {
+          assertMayBePowered(session.machine(), look.test(), what);
+          types(yesOrNo(random));
+        } else if (prompt instanceof Prompt.Ask) {
+          assertTrue(session.machine().lockOut().allowed().contains(Taken.RUNNING), what);
+          types("n");
+        } else if (prompt instanceof Prompt.Work) {
+          types("skip");
+        }
+      }
+    }
+  }
+
+  /** Nothing is put under power that a row or a suspicion holds back. */
+  private static void assertMayBePowered(Case machine, ReleaseTest test, String what) {
+    LockOut lockOut = machine.lockOut();
+    boolean held = !lockOut.suspicions().isEmpty();
+    for (ActiveRow row : lockOut.rows()) {
+      boolean last = row.openDead().isEmpty() && !row.openLast().isEmpty();
+      held |= row.row().only().isEmpty() && !row.row().allowed().contains(Taken.RUNNING) && !last;
+    }
+    assertTrue(!(held && test.powered()), what + ": " + test.step() + " " + lockOut);
+    assertTrue(lockOut.state() != LockState.D, what + ": " + test.step() + " " + lockOut);
   }
 
   /** What was said of danger, denied or doubtful, and not asked for. */

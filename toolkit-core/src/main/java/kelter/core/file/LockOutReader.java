@@ -50,7 +50,16 @@ final class LockOutReader {
   static final Set<String> HELD = JsonNode.names("but");
   static final Set<String> STEP =
       JsonNode.names(
-          "id", "order", "kinds", "parts", "rows", "supply", "read", "rules-out", "text");
+          "id",
+          "order",
+          "kinds",
+          "parts",
+          "rows",
+          "supply",
+          "read",
+          "rules-out",
+          "powered",
+          "text");
   private static final Set<String> TEXTS = JsonNode.names("all", "EU", "UK", "NA");
   private static final Set<String> STATES = JsonNode.names("A", "B", "C", "D");
 
@@ -206,6 +215,7 @@ final class LockOutReader {
                     fixed(node),
                     each(node, "read", LockOutConditions::retest),
                     each(node, "rules-out", JsonNode::text),
+                    node.yesNo("powered").orElse(false),
                     text.get()));
   }
 }

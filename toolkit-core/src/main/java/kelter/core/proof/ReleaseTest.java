@@ -11,6 +11,7 @@ import kelter.core.check.Verdict;
  *
  * @param step the id of the step of the lock-out table; several tests may belong to one
  * @param text what to do, with the limit
+ * @param powered whether the machine is under power meanwhile
  * @param component the id of the component that is read; empty for what is only looked at
  * @param observable the word for what is read; empty for what is only looked at
  * @param against the last reading after the work against its limit and source, if there is one
@@ -20,6 +21,7 @@ import kelter.core.check.Verdict;
 public record ReleaseTest(
     String step,
     String text,
+    boolean powered,
     String component,
     String observable,
     Optional<Finding> against,
@@ -105,6 +107,6 @@ public record ReleaseTest(
 
   /** The same with a note. */
   ReleaseTest noting(String words) {
-    return new ReleaseTest(step, text, component, observable, against, result, words);
+    return new ReleaseTest(step, text, powered, component, observable, against, result, words);
   }
 }

@@ -59,6 +59,7 @@ final class ReleaseTests {
     return new ReleaseTest(
         step.id(),
         step.text(),
+        step.powered(),
         "",
         "",
         Optional.empty(),
@@ -109,6 +110,13 @@ final class ReleaseTests {
   private static ReleaseTest test(
       StepsFor step, Component component, Retest retest, Optional<Finding> against, Result result) {
     return new ReleaseTest(
-        step.id(), step.text(), component.id(), retest.observable(), against, result, "");
+        step.id(),
+        step.text(),
+        step.powered(),
+        component.id(),
+        retest.observable(),
+        against,
+        result,
+        "");
   }
 }

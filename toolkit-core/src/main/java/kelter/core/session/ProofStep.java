@@ -15,6 +15,9 @@ import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
+import kelter.core.safety.Taken;
+import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.Reread;
 import kelter.core.safety.lockout.Retest;
 import kelter.core.vocabulary.Characteristic;
@@ -50,6 +53,9 @@ final class ProofStep {
   }
 
   Prompt next() {
+    if (machine.lockOut().barsAll()) {
+      return new Prompt.Enough(Optional.empty());
+    }
     if (!machine.job().progress().isWorked() && !aside.contains(WORK)) {
       return new Prompt.Work(likely());
     }
@@ -119,11 +125,26 @@ final class ProofStep {
       if (test.isOpen() && question.isPresent() && isOpen(question.get())) {
         return Optional.of(measure(question.get(), sentence(test.text())));
       }
-      if (test.isOpen() && !test.isRead() && !aside.contains(test.step())) {
+      boolean look = test.isOpen() && !test.isRead() && !aside.contains(test.step());
+      if (look && (!test.powered() || mayBePowered())) {
         return Optional.of(new Prompt.Look(test));
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Whether power may be put on, be it only for the last readings of a lock-out, covers on and
+   * behind a residual-current device.
+   */
+  private boolean mayBePowered() {
+    LockOut lockOut = machine.lockOut();
+    boolean opened =
+        lockOut.suspicions().isEmpty()
+            && lockOut.rows().stream()
+                .filter(each -> !each.row().allowed().contains(Taken.RUNNING))
+                .allMatch(ActiveRow::opened);
+    return !lockOut.forbidsRunning() || opened;
   }
 
   private Optional<Question> question(String component, String observable, Conditions conditions) {

@@ -67,7 +67,7 @@ public final class Case {
 
   Case(Workshop workshop, Job job, Optional<Knowledge> told) {
     this.workshop = workshop;
-    this.job = JobRules.require(job.with(workshop.whole(job.appliance())), workshop.vocabulary());
+    this.job = JobRules.require(job.with(workshop.whole(job)), workshop.vocabulary());
     this.told = told;
     this.checker =
         new Checker(

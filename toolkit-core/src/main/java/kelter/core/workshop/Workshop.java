@@ -3,9 +3,12 @@ package kelter.core.workshop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import kelter.core.catalogue.Completed;
 import kelter.core.catalogue.Completion;
 import kelter.core.catalogue.KindMachine;
@@ -24,9 +27,11 @@ import kelter.core.file.JobFile;
 import kelter.core.file.KindFile;
 import kelter.core.file.json.Json;
 import kelter.core.job.Appliance;
+import kelter.core.job.Component;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
 import kelter.core.job.Market;
+import kelter.core.job.Measurement;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
@@ -34,6 +39,7 @@ import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
 import kelter.core.shop.Shop;
+import kelter.core.source.Source;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
 import kelter.core.workshop.kind.MachineKnowledge;
@@ -43,6 +49,8 @@ import kelter.core.workshop.kind.MachineKnowledge;
  * threads.
  */
 public final class Workshop {
+
+  private static final Source NAMED = Source.commonPractice("a part that is read is there");
 
   private final List<CalculationModule> modules;
   private final Shop shop;
@@ -250,6 +258,39 @@ public final class Workshop {
    */
   public Appliance whole(Appliance stated) {
     return machine(stated).map(KindMachine::appliance).orElse(stated);
+  }
+
+  /**
+   * The machine of a job with the parts that machines of its kind have in its market. A part that
+   * is read is there, whatever the market.
+   *
+   * @param job the job
+   * @return the machine
+   */
+  Appliance whole(Job job) {
+    Set<String> read =
+        job.measurements().stream().map(Measurement::component).collect(Collectors.toSet());
+    Market market = job.market().or(() -> Market.of(job.appliance().nameplate())).orElse(Market.EU);
+    return machine(job.appliance())
+        .map(
+            machine ->
+                new KindMachine(machine.kind(), named(machine, read), machine.components())
+                    .in(market)
+                    .appliance())
+        .orElse(job.appliance());
+  }
+
+  /** The same machine, in which a part that is read counts as named by the job. */
+  private static Appliance named(KindMachine machine, Set<String> read) {
+    List<Component> all = new ArrayList<>();
+    for (Component each : machine.appliance().components()) {
+      boolean added = machine.isOnlyAdded(each) && read.contains(each.id());
+      all.add(
+          added
+              ? new Component(each.id(), each.kind(), each.nameplate(), Map.of(), Map.of(), NAMED)
+              : each);
+    }
+    return machine.appliance().with(all);
   }
 
   /** A machine as one of its kind; empty if the kind is not known. */

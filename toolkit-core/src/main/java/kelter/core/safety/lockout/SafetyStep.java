@@ -19,6 +19,7 @@ import kelter.core.vocabulary.Ids;
  * @param fixed whether only machines without a plug are meant, or only those with one
  * @param read what is read at this step and held against its limit; none where one only looks
  * @param rulesOut ids of symptoms that the machine does not have where the step holds
+ * @param powered whether the machine is under power meanwhile
  * @param text what to do, for a person; words in braces stand for figures of the machine
  */
 public record SafetyStep(
@@ -30,6 +31,7 @@ public record SafetyStep(
     Optional<Boolean> fixed,
     List<Retest> read,
     List<String> rulesOut,
+    boolean powered,
     MarketText text) {
 
   /**

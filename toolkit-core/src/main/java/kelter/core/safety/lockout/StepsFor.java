@@ -11,8 +11,10 @@ import java.util.List;
  * @param text what to do, for a person
  * @param read what is read at this step and held against its limit; none where one only looks
  * @param rulesOut ids of symptoms that the machine does not have where the step holds
+ * @param powered whether the machine is under power meanwhile
  */
-public record StepsFor(String id, String text, List<Retest> read, List<String> rulesOut) {
+public record StepsFor(
+    String id, String text, List<Retest> read, List<String> rulesOut, boolean powered) {
 
   /** Copies the lists. */
   public StepsFor {
@@ -44,7 +46,8 @@ public record StepsFor(String id, String text, List<Retest> read, List<String> r
                     step.id(),
                     figures.fill(step.text().in(situation.market())),
                     step.read(),
-                    step.rulesOut()))
+                    step.rulesOut(),
+                    step.powered()))
         .toList();
   }
 
