@@ -25,6 +25,7 @@ module kelter.core {
   exports kelter.core.file.disk;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
+  exports kelter.core.file.person;
   exports kelter.core.file.progress;
   exports kelter.core.file.shop;
   exports kelter.core.instrument;
@@ -42,6 +43,7 @@ module kelter.core {
   exports kelter.core.problem;
   exports kelter.core.proof;
   exports kelter.core.quantity;
+  exports kelter.core.report;
   exports kelter.core.safety;
   exports kelter.core.safety.lockout;
   exports kelter.core.session;

@@ -20,6 +20,7 @@ final class Commands {
           "weigh",
           "done",
           "prove",
+          "report",
           "close",
           "reopen",
           "simulate",
@@ -29,6 +30,8 @@ final class Commands {
           "instruments",
           "schema",
           "shop init",
+          "shop person",
+          "shop forget",
           "model learn",
           "completion",
           "man");
@@ -64,6 +67,7 @@ final class Commands {
       case "weigh" -> new WeighCommand();
       case "done" -> new DoneCommand();
       case "prove" -> new ProveCommand();
+      case "report" -> new ReportCommand();
       case "close" -> new CloseCommand();
       case "reopen" -> new ReopenCommand();
       case "simulate" -> new SimulateCommand();
@@ -73,6 +77,8 @@ final class Commands {
       case "instruments" -> new InstrumentsCommand();
       case "schema" -> new SchemaCommand();
       case "shop init" -> new ShopInitCommand();
+      case "shop person" -> new ShopPersonCommand();
+      case "shop forget" -> new ShopForgetCommand();
       case "model learn" -> new ModelLearnCommand();
       case "completion" -> new CompletionCommand();
       case "man" -> new ManCommand();

@@ -11,6 +11,7 @@ import kelter.core.file.ShopFile;
 import kelter.core.file.WorkStepsFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.person.PersonFile;
 import kelter.core.file.shop.PriceFile;
 import kelter.core.file.shop.StockFile;
 
@@ -36,6 +37,7 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("work", WorkStepsFile.schema()));
     all.add(new PublishedSchema("prices", PriceFile.schema()));
     all.add(new PublishedSchema("stock", StockFile.schema()));
+    all.add(new PublishedSchema("person", PersonFile.schema()));
     all.add(new PublishedSchema("model", ModelFile.schema()));
     all.add(new PublishedSchema("lock-out", LockOutFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {

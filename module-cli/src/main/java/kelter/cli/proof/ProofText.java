@@ -85,15 +85,25 @@ public final class ProofText {
    * @return what was done, on what, how long, with which parts, by whom
    */
   public static String done(WorkDone work) {
-    StringBuilder line = new StringBuilder(work.component().map(Component::words).orElse(""));
-    String title = work.title().isBlank() ? work.remedy().orElse("") : work.title();
-    line.append(line.isEmpty() ? "" : ": ").append(title);
+    StringBuilder line = new StringBuilder(title(work));
     work.time().ifPresent(time -> line.append(", ").append(time.display()));
     for (PartUsed part : work.parts()) {
       line.append("; ").append(part(part));
     }
     line.append(work.by().isBlank() ? "" : ", by " + work.by());
-    return StepText.sentence(line.toString());
+    return line.toString();
+  }
+
+  /**
+   * A piece of work by its part and title.
+   *
+   * @param work the work
+   * @return for instance {@code Heater: renew the heater}
+   */
+  public static String title(WorkDone work) {
+    String title = work.title().isBlank() ? work.remedy().orElse("") : work.title();
+    return StepText.sentence(
+        work.component().map(each -> Component.words(each) + ": ").orElse("") + title);
   }
 
   private static String part(PartUsed part) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import kelter.cli.drawing.Svg;
 import kelter.cli.terminal.Words;
 import kelter.core.job.Job;
 import kelter.core.option.Option;

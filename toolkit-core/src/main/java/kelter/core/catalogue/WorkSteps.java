@@ -31,6 +31,7 @@ public record WorkSteps(Steps always, Map<String, Steps> parts, Source source) {
    * @param traps what goes wrong easily
    * @param close what to mind while it is closed
    * @param run what to do once it has power again
+   * @param owner what the owner has to do or to watch afterwards
    */
   public record Steps(
       List<String> bring,
@@ -38,11 +39,12 @@ public record WorkSteps(Steps always, Map<String, Steps> parts, Source source) {
       List<String> look,
       List<String> traps,
       List<String> close,
-      List<String> run) {
+      List<String> run,
+      List<String> owner) {
 
     /** No step. */
     public static final Steps NONE =
-        new Steps(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        new Steps(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     /** Copies the steps. */
     public Steps {
@@ -52,6 +54,7 @@ public record WorkSteps(Steps always, Map<String, Steps> parts, Source source) {
       traps = List.copyOf(traps);
       close = List.copyOf(close);
       run = List.copyOf(run);
+      owner = List.copyOf(owner);
     }
 
     /**
@@ -67,7 +70,8 @@ public record WorkSteps(Steps always, Map<String, Steps> parts, Source source) {
           joined(look, more.look),
           joined(traps, more.traps),
           joined(close, more.close),
-          joined(run, more.run));
+          joined(run, more.run),
+          joined(owner, more.owner));
     }
 
     private static List<String> joined(List<String> first, List<String> then) {

@@ -51,6 +51,7 @@ final class LockOutReader {
   static final Set<String> STEP =
       JsonNode.names(
           "id",
+          "title",
           "order",
           "kinds",
           "parts",
@@ -208,6 +209,7 @@ final class LockOutReader {
             () ->
                 new SafetyStep(
                     id.get(),
+                    node.text("title").orElse(""),
                     order,
                     words(node, "kinds"),
                     words(node, "parts"),

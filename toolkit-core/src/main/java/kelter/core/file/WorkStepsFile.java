@@ -27,7 +27,7 @@ public final class WorkStepsFile {
   private static final Set<String> FILE =
       JsonNode.names("format", "source", "always", "parts", "note");
   private static final Set<String> STEPS =
-      JsonNode.names("bring", "open", "look", "traps", "close", "run");
+      JsonNode.names("bring", "open", "look", "traps", "close", "run", "owner");
 
   private WorkStepsFile() {}
 
@@ -87,7 +87,8 @@ public final class WorkStepsFile {
         texts(node, "look"),
         texts(node, "traps"),
         texts(node, "close"),
-        texts(node, "run"));
+        texts(node, "run"),
+        texts(node, "owner"));
   }
 
   private static List<String> texts(JsonNode node, String name) {

@@ -10,6 +10,7 @@ import kelter.core.check.Verdict;
  * A test on the way back to power.
  *
  * @param step the id of the step of the lock-out table; several tests may belong to one
+ * @param title what it is about in a few words, for an owner
  * @param text what to do, with the limit
  * @param powered whether the machine is under power meanwhile
  * @param component the id of the component that is read; empty for what is only looked at
@@ -20,6 +21,7 @@ import kelter.core.check.Verdict;
  */
 public record ReleaseTest(
     String step,
+    String title,
     String text,
     boolean powered,
     String component,
@@ -107,6 +109,7 @@ public record ReleaseTest(
 
   /** The same with a note. */
   ReleaseTest noting(String words) {
-    return new ReleaseTest(step, text, powered, component, observable, against, result, words);
+    return new ReleaseTest(
+        step, title, text, powered, component, observable, against, result, words);
   }
 }

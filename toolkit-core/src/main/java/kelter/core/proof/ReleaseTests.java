@@ -58,6 +58,7 @@ final class ReleaseTests {
         done.map(each -> each.met() ? Result.MET : Result.NOT_MET).orElse(Result.NOT_MEASURED);
     return new ReleaseTest(
         step.id(),
+        step.title(),
         step.text(),
         step.powered(),
         "",
@@ -111,6 +112,7 @@ final class ReleaseTests {
       StepsFor step, Component component, Retest retest, Optional<Finding> against, Result result) {
     return new ReleaseTest(
         step.id(),
+        step.title(),
         step.text(),
         step.powered(),
         component.id(),

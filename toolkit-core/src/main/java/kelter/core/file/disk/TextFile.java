@@ -103,4 +103,18 @@ public final class TextFile {
       }
     }
   }
+
+  /**
+   * Erases a file.
+   *
+   * @param path the file
+   * @throws InputException if it cannot be erased
+   */
+  public static void erase(Path path) {
+    try {
+      Files.deleteIfExists(path);
+    } catch (IOException unwritable) {
+      throw DiskFault.unwritable(path, path.toAbsolutePath(), unwritable);
+    }
+  }
 }

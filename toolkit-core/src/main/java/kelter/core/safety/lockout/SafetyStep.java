@@ -10,6 +10,7 @@ import kelter.core.vocabulary.Ids;
  * A step of isolating a machine, or of putting it back under power.
  *
  * @param id the word for it
+ * @param title what it is about in a few words, for an owner; may be empty
  * @param order its place among the steps, 1 and above; steps of one place keep their order
  * @param kinds names under {@code lock-out} of which the kind of machine has one, or else the step
  *     is not for it; empty for all
@@ -24,6 +25,7 @@ import kelter.core.vocabulary.Ids;
  */
 public record SafetyStep(
     String id,
+    String title,
     int order,
     Set<String> kinds,
     Set<String> parts,
@@ -41,6 +43,7 @@ public record SafetyStep(
    */
   public SafetyStep {
     Ids.require(id);
+    Objects.requireNonNull(title);
     kinds = Set.copyOf(kinds);
     parts = Set.copyOf(parts);
     rows = Set.copyOf(rows);

@@ -8,13 +8,19 @@ import java.util.List;
  * The steps around power that a machine needs, in order.
  *
  * @param id the word for the step
+ * @param title what it is about in a few words, for an owner; may be empty
  * @param text what to do, for a person
  * @param read what is read at this step and held against its limit; none where one only looks
  * @param rulesOut ids of symptoms that the machine does not have where the step holds
  * @param powered whether the machine is under power meanwhile
  */
 public record StepsFor(
-    String id, String text, List<Retest> read, List<String> rulesOut, boolean powered) {
+    String id,
+    String title,
+    String text,
+    List<Retest> read,
+    List<String> rulesOut,
+    boolean powered) {
 
   /** Copies the lists. */
   public StepsFor {
@@ -44,6 +50,7 @@ public record StepsFor(
             step ->
                 new StepsFor(
                     step.id(),
+                    step.title(),
                     figures.fill(step.text().in(situation.market())),
                     step.read(),
                     step.rulesOut(),

@@ -1,0 +1,122 @@
+package kelter.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import kelter.cli.report.ReportPage;
+import kelter.cli.text.Layout;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.ValueKind;
+import kelter.core.file.WorkStepsFile;
+import kelter.core.file.disk.TextFile;
+import kelter.core.file.person.Persons;
+import kelter.core.job.Market;
+import kelter.core.option.Explained;
+import kelter.core.problem.InputException;
+import kelter.core.proof.Proof;
+import kelter.core.report.OwnersPage;
+import kelter.core.report.Point;
+import kelter.core.shop.Person;
+import kelter.core.workshop.Case;
+
+/** {@code kelter report JOB -o FILE}: the job as one page of HTML. */
+final class ReportCommand implements Command {
+
+  private static final CommandOption OUTPUT =
+      CommandOption.one(
+              "--output",
+              ValueKind.FILE,
+              "FILE.html",
+              "the page (default: the points for the owner on the terminal)")
+          .or("-o");
+  private static final CommandOption ANONYMOUS =
+      CommandOption.flag(
+          "--anonymous", "without owner, serial number, names and words of the owner");
+  private static final CommandOption CALL =
+      CommandOption.one("--call", ValueKind.TEXT, "TEXT", "whom the owner may call");
+  private static final String PAGE = ".html";
+  private static final long SEED = 1;
+
+  @Override
+  public CommandUsage usage() {
+    return new CommandUsage(
+        "report",
+        "Write the report: the owner first, then the figures.",
+        "One file that loads nothing: to print on A4 or Letter, to read on a phone. The person whose"
+            + " job it is stands in the shop's folder ('kelter shop person').",
+        List.of(OUTPUT, ANONYMOUS, CALL, NamedShop.OPTION),
+        List.of(Invocation.jobFile("a job, closed or not")),
+        List.of(
+            "kelter report -o report.html demo/jobs/washer-extractor.json",
+            "kelter report --anonymous -o report.html job.json"));
+  }
+
+  @Override
+  public boolean diagnoses() {
+    return true;
+  }
+
+  @Override
+  public void run(Invocation invocation) {
+    Optional<Path> file = invocation.given().path(OUTPUT);
+    file.ifPresent(ReportCommand::requirePage);
+    boolean anonymous = invocation.given().has(ANONYMOUS);
+    Case machine = invocation.open();
+    Proof proof = Proof.of(machine);
+    String call = invocation.given().text(CALL).orElse("");
+    List<Point> points = OwnersPage.of(machine, proof, WorkStepsFile.shipped(), call, !anonymous);
+    if (file.isEmpty()) {
+      invocation.terminal().print(text(points, machine.market(), invocation));
+      return;
+    }
+    Optional<Person> person =
+        anonymous
+            ? Optional.empty()
+            : invocation
+                .shop()
+                .folder()
+                .flatMap(folder -> new Persons(folder.path()).of(machine.job().id()));
+    ReportPage.Beside beside =
+        new ReportPage.Beside(
+            points,
+            person.map(Person::lines).orElse(List.of()),
+            anonymous,
+            invocation.workshop().shop(),
+            explained(machine));
+    TextFile.write(file.get(), ReportPage.of(machine, proof, beside));
+    invocation.terminal().complain("kelter: written: " + file.get());
+  }
+
+  /** What the options cost, where the job tells enough of prices. */
+  private static Optional<Explained> explained(Case machine) {
+    if (machine.job().prices().isEmpty() || machine.lockOut().barsAll()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(machine.explainedOptions(SEED));
+    } catch (InputException notEnough) {
+      return Optional.empty();
+    }
+  }
+
+  private static String text(List<Point> points, Market market, Invocation invocation) {
+    invocation.terminal().speakAsIn(market);
+    Layout layout = new Layout(invocation.terminal());
+    int number = 1;
+    for (Point point : points) {
+      layout.heading(number++ + ". " + point.question());
+      point.answers().forEach(answer -> layout.hanging("   ", answer));
+    }
+    return layout.toString();
+  }
+
+  /** The page takes the place of an older one, but never of a file of another kind. */
+  private static void requirePage(Path file) {
+    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(PAGE)) {
+      throw new InputException(
+          file.toString(), "is not the name of a page", "let it end in " + PAGE);
+    }
+  }
+}

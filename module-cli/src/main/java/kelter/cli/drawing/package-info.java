@@ -1,0 +1,2 @@
+/** Drawings in SVG: the shapes that charts need. It knows no chart. */
+package kelter.cli.drawing;

@@ -1,0 +1,5 @@
+/**
+ * Persons, each in a file apart from all jobs, joined to them by ids only, so that one can be
+ * forgotten without touching a job.
+ */
+package kelter.core.file.person;

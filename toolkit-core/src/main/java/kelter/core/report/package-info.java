@@ -1,0 +1,6 @@
+/**
+ * What the owner of a machine wants to know when it comes back: eight points, in plain words. It
+ * says what was entered and what nobody has looked at; that the machine may be used is said by the
+ * person who did the work.
+ */
+package kelter.core.report;
