@@ -42,6 +42,7 @@ module kelter.core {
   exports kelter.core.problem;
   exports kelter.core.proof;
   exports kelter.core.quantity;
+  exports kelter.core.quote;
   exports kelter.core.safety;
   exports kelter.core.safety.lockout;
   exports kelter.core.session;
