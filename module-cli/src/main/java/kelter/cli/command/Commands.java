@@ -18,6 +18,7 @@ final class Commands {
           "diagnose",
           "sheet",
           "weigh",
+          "quote",
           "simulate",
           "readings",
           "compute",
@@ -58,6 +59,7 @@ final class Commands {
       case "diagnose" -> new DiagnoseCommand();
       case "sheet" -> new SheetCommand();
       case "weigh" -> new WeighCommand();
+      case "quote" -> new QuoteCommand();
       case "simulate" -> new SimulateCommand();
       case "readings" -> new ReadingsCommand();
       case "compute" -> new ComputeCommand();

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.JsonNode;
-import kelter.core.file.shop.TaxFields;
+import kelter.core.file.tax.TaxFields;
 import kelter.core.job.Prices;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;

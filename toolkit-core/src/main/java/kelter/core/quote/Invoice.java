@@ -138,13 +138,14 @@ public record Invoice(
         .filter(remedy -> remedy.key().equals(key))
         .findFirst()
         .map((Remedy remedy) -> WorkWords.of(remedy))
-        .orElse(key);
+        .orElse(key.replace(".", ": ").replace('-', ' '));
   }
 
   /** Work without its time has no price. */
   private static Item labour(String title, WorkDone piece, Tariff tariff) {
     Item item =
-        tariff.labour("Work: " + title, piece.time().map(Tariff::minutes).orElse(BigDecimal.ZERO));
+        tariff.labour(
+            Tariff.WORK + title, piece.time().map(Tariff::minutes).orElse(BigDecimal.ZERO));
     return piece.time().isPresent()
         ? item
         : new Item(

@@ -18,10 +18,10 @@ public record Offer(String id, String title, List<Remedy> work, boolean maximum,
   /** To mend it, with all that may be needed. */
   public static final String MEND = "mend";
 
-  /** The first piece of work only, whatever comes of it. */
+  /** The first piece of work only, whatever comes of it; offered where the cause is decided. */
   public static final String FIRST = "first-step";
 
-  /** To find what keeps the machine unplugged. */
+  /** To find the cause, or what keeps the machine unplugged. */
   public static final String FIND = "find";
 
   /** To leave it as it is. */

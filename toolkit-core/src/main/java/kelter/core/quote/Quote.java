@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Market;
@@ -53,6 +54,7 @@ public record Quote(
   private static final String MORE =
       "If more is found, nothing beyond this offer is done without your word. You get a new price"
           + " first.";
+  private static final String THEN = "; you get a price for mending it then";
   private static final String EXCLUDED =
       "Not in the price: a new machine, and what is another trade's work, such as gas, refrigerant"
           + " or fixed wiring.";
@@ -82,7 +84,7 @@ public record Quote(
    *
    * @param decided whether the readings decide it
    * @param faults what is likeliest to be wrong together, in the words of the owner; empty if
-   *     nothing is, or nothing that is known
+   *     nothing is
    * @param probability how likely that is, from 0 to 1
    * @param action what would decide it, or what to do next; a sentence without its full stop
    */
@@ -176,34 +178,34 @@ public record Quote(
     Optional<Diagnosis.RankedState> best = diagnosis.ranking().stream().findFirst();
     return new Cause(
         diagnosis.basis().conclusion().isDecided(),
-        best.stream()
-            .flatMap(state -> state.faults().stream())
-            .map(present -> WorkWords.of(present.fault()))
-            .toList(),
+        best.map(Quote::wrong).orElse(List.of()),
         best.map(Diagnosis.RankedState::probability).orElse(0.0),
         diagnosis.basis().conclusion().action());
+  }
+
+  private static List<String> wrong(Diagnosis.RankedState state) {
+    List<String> wrong = new ArrayList<>();
+    state.faults().forEach(present -> wrong.add(WorkWords.of(present.fault())));
+    if (state.unexplained()) {
+      wrong.add("something that no known fault explains");
+    }
+    return wrong;
   }
 
   private static List<Offer> offers(Case machine, Tariff tariff, List<ActiveRow> open) {
     List<Remedy> needed = NeededWork.of(machine.diagnosis());
     List<Offer> offers = new ArrayList<>();
-    if (open.isEmpty()) {
-      mend(needed, machine, tariff, offers);
-    } else {
-      List<Remedy> ending = NeededWork.ending(needed, open, machine);
-      if (ending.isEmpty()) {
-        offers.add(
-            offer(
-                Offer.FIND,
-                "Find what keeps it unplugged; you get a price for mending it then",
-                List.of(),
-                tariff));
-      } else {
-        mend(ending, machine, tariff, offers);
-      }
+    List<Remedy> work = open.isEmpty() ? needed : NeededWork.ending(needed, open, machine);
+    mend(work, machine, tariff, offers);
+    Conclusion conclusion = machine.diagnosis().basis().conclusion();
+    if (!open.isEmpty() && work.isEmpty()) {
+      offers.add(callOut(Offer.FIND, "Find what keeps it unplugged" + THEN, tariff));
+    } else if (!work.isEmpty() && conclusion.readFirst()) {
+      offers.add(
+          callOut(Offer.FIND, "Find the cause first: " + conclusion.action() + THEN, tariff));
     }
     if (mayStay(machine)) {
-      offers.add(offer(Offer.LEAVE, "Leave it as it is", List.of(), tariff));
+      offers.add(callOut(Offer.LEAVE, "Leave it as it is", tariff));
     }
     return offers;
   }
@@ -226,7 +228,7 @@ public record Quote(
             needed,
             several || !decided,
             tariff));
-    if (several) {
+    if (several && decided) {
       List<Remedy> first = needed.subList(0, 1);
       offers.add(
           mend(Offer.FIRST, "Only this first: " + WorkWords.of(first), first, false, tariff));
@@ -248,8 +250,9 @@ public record Quote(
     return new Offer(id, title, work, open || tariff.spreads(), tariff.bill(items));
   }
 
-  private static Offer offer(String id, String title, List<Remedy> work, Tariff tariff) {
-    return new Offer(id, title, work, false, tariff.bill(List.of(tariff.callOut())));
+  /** An offer without work: only coming and looking is charged. */
+  private static Offer callOut(String id, String title, Tariff tariff) {
+    return new Offer(id, title, List.of(), false, tariff.bill(List.of(tariff.callOut())));
   }
 
   private static List<String> terms(
@@ -272,7 +275,7 @@ public record Quote(
   static String standsFor(Quantity time) {
     return ("On this repair we give %s from the day it is done, parts and labour, for the same"
             + " defect; your rights by law stay as they are.")
-        .formatted(time.display());
+        .formatted(WorkWords.of(time));
   }
 
   /**

@@ -80,12 +80,7 @@ public record RepairForm(List<Field> fields) {
             "",
             BY_HAND + "; blank does not mean no"));
     fields.add(field("place", "Where the good is handed over", "", BY_HAND));
-    fields.add(
-        field(
-            "ancillary",
-            "Ancillary services such as removal, installation, transport, each with its cost",
-            ancillary(quote),
-            BY_HAND + " for services beyond coming to the machine, or 'none'"));
+    fields.add(ancillary(quote));
     fields.add(field("valid-until", "Period of validity", "until " + quote.validUntil(), ""));
     fields.add(
         field("additional", "Additional information", String.join(" ", quote.terms()), BY_HAND));
@@ -95,7 +90,7 @@ public record RepairForm(List<Field> fields) {
   private static Field field(String id, String title, String value, String missing) {
     return value.isBlank()
         ? new Field(id, title, Optional.empty(), missing)
-        : new Field(id, title, Optional.of(value), id.equals("ancillary") ? missing : "");
+        : new Field(id, title, Optional.of(value), "");
   }
 
   private static Field good(Job job) {
@@ -165,15 +160,24 @@ public record RepairForm(List<Field> fields) {
     return field("price-method", "How the price is calculated", method, "");
   }
 
-  private static String ancillary(Quote quote) {
-    return quote
-        .ifDeclined()
-        .flatMap(bill -> bill.total().or(bill::net).map(amount -> words(bill, amount)))
-        .orElse("");
+  private static Field ancillary(Quote quote) {
+    return new Field(
+        "ancillary",
+        "Ancillary services such as removal, installation, transport, each with its cost",
+        quote.ifDeclined().flatMap(bill -> coming(bill, quote.credited().orElse(false))),
+        BY_HAND + " for services beyond coming to the machine, or 'none'");
   }
 
-  private static String words(Bill bill, Money amount) {
-    return "Coming to the machine, in the price: %s%s"
-        .formatted(amount.format(), bill.total().isPresent() ? "" : " before tax");
+  private static Optional<String> coming(Bill bill, boolean credited) {
+    String before = bill.total().isPresent() ? "" : " before tax";
+    return bill.total()
+        .or(bill::net)
+        .map(
+            amount ->
+                "Coming to the machine: %s%s, %s"
+                    .formatted(
+                        amount.format(),
+                        before,
+                        credited ? "taken off a repair" : "in the price above"));
   }
 }

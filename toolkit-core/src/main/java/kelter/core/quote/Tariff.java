@@ -18,6 +18,9 @@ import kelter.core.quantity.Quantity;
  */
 record Tariff(Prices prices) {
 
+  static final String WORK = "Work: ";
+  private static final String NEW_PART = "New part for: ";
+
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final double SECONDS_PER_MINUTE = 60;
 
@@ -35,10 +38,10 @@ record Tariff(Prices prices) {
   /** A piece of work with its part, new, at their prices. */
   List<Item> work(Remedy remedy) {
     List<Item> items = new ArrayList<>();
-    items.add(labour("Work: " + WorkWords.of(remedy), BigDecimal.valueOf(remedy.minutes())));
+    items.add(labour(WORK + WorkWords.of(remedy), minutes(remedy.minutes())));
     Optional<Money> part = prices.part(remedy.component(), remedy.id());
     if (remedy.needsPart() || part.isPresent()) {
-      items.add(part("New part: " + WorkWords.of(remedy), 1, part.map(Money::amount)));
+      items.add(part(NEW_PART + WorkWords.of(remedy), 1, part.map(Money::amount)));
     }
     return items;
   }
@@ -108,9 +111,11 @@ record Tariff(Prices prices) {
 
   /** A time in minutes, to a hundredth. */
   static BigDecimal minutes(Quantity time) {
-    return BigDecimal.valueOf(time.si() / SECONDS_PER_MINUTE)
-        .setScale(2, RoundingMode.HALF_UP)
-        .stripTrailingZeros();
+    return minutes(time.si() / SECONDS_PER_MINUTE);
+  }
+
+  private static BigDecimal minutes(double minutes) {
+    return BigDecimal.valueOf(minutes).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
   }
 
   /** Whether prices may turn out otherwise. */

@@ -16,6 +16,7 @@ import kelter.core.file.json.JsonNode;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.json.SchemaText;
+import kelter.core.file.tax.TaxFields;
 import kelter.core.job.Prices;
 import kelter.core.owner.Tax;
 import kelter.core.problem.InputException;

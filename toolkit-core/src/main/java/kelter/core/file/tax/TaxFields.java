@@ -1,4 +1,4 @@
-package kelter.core.file.shop;
+package kelter.core.file.tax;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
