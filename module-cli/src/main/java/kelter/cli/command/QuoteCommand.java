@@ -26,7 +26,10 @@ final class QuoteCommand implements Command {
 
   private static final CommandOption OPTION =
       CommandOption.one(
-          "--option", ValueKind.COUNT, "N", "the option to tell line by line (default 1)");
+          "--option",
+          ValueKind.COUNT,
+          "N",
+          "the option to tell line by line; with --final the accepted one (default 1)");
   private static final CommandOption FINAL =
       CommandOption.flag("--final", "the data of the invoice, from the work that the job records");
   private static final CommandOption NUMBER =

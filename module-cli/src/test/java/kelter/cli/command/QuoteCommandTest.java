@@ -397,6 +397,10 @@ class QuoteCommandTest {
     // 29 + 121 = 150 with 21 % in it: 26.0330...; the call-out goes in and out. By hand.
     assertTrue(said.contains("150.00 EUR, tax of 26.03 EUR included."), said);
     assertTrue(said.contains("Prices are with tax."), said);
+    Path rateless = Path.of(job);
+    Files.writeString(rateless, Files.readString(rateless).replace("\"tax-rate\": \"21 %\",", ""));
+    String open = said("quote", "--final", job);
+    assertTrue(open.contains("no price is known for Part: Heater (new)"), open);
   }
 
   @Test

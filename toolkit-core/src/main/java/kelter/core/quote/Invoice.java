@@ -159,8 +159,8 @@ public record Invoice(
 
   /** A part at the price that is recorded, else that of the list where it is the only one. */
   private static Item part(PartUsed part, WorkDone piece, Tariff tariff) {
-    Optional<BigDecimal> price = part.price().map(tariff::told);
-    if (price.isEmpty() && piece.parts().size() == 1 && part.count() == 1) {
+    Optional<BigDecimal> price = part.price().flatMap(tariff::told);
+    if (part.price().isEmpty() && piece.parts().size() == 1 && part.count() == 1) {
       price = piece.remedy().flatMap(key -> listed(key, tariff.prices())).map(Money::amount);
     }
     return tariff.part(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Prices;
 import kelter.core.owner.Tax;
+import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 
@@ -61,11 +62,15 @@ record Tariff(Prices prices) {
         title, Item.Kind.PART, BigDecimal.valueOf(count), Item.Unit.PIECE, price, tax().onParts());
   }
 
-  /** A price before tax as the prices of this job are told. */
-  BigDecimal told(Money beforeTax) {
-    return tax().isIncluded() && tax().onParts().isPresent()
-        ? beforeTax.amount().multiply(HUNDRED.add(tax().onParts().get().percent())).divide(HUNDRED)
-        : beforeTax.amount();
+  /** A price before tax as the prices of this job are told; empty where that takes a rate. */
+  Optional<BigDecimal> told(Money beforeTax) {
+    return tax().isIncluded()
+        ? tax().onParts().map(rate -> withTax(beforeTax.amount(), rate))
+        : Optional.of(beforeTax.amount());
+  }
+
+  private static BigDecimal withTax(BigDecimal amount, TaxRate rate) {
+    return amount.multiply(HUNDRED.add(rate.percent())).divide(HUNDRED);
   }
 
   Item callOut() {
