@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import kelter.cli.advice.PriceAdvice;
 import kelter.cli.json.QuoteJson;
 import kelter.cli.quote.QuotePage;
@@ -29,7 +30,7 @@ final class QuoteCommand implements Command {
           "--option",
           ValueKind.COUNT,
           "N",
-          "the option to tell line by line; with --final the accepted one (default 1)");
+          "the option to tell line by line, or that --form or --final is about (default 1)");
   private static final CommandOption FINAL =
       CommandOption.flag("--final", "the data of the invoice, from the work that the job records");
   private static final CommandOption NUMBER =
@@ -66,6 +67,7 @@ final class QuoteCommand implements Command {
         List.of(Invocation.jobFile("a job file with prices")),
         List.of(
             "kelter quote demo/jobs/dear-heater.json",
+            "kelter quote --option 1 demo/jobs/dear-heater.json",
             "kelter quote -o quotation.html demo/jobs/dear-heater.json",
             "kelter quote --form json demo/jobs/dear-heater.json"));
   }
@@ -86,7 +88,8 @@ final class QuoteCommand implements Command {
     invocation.advise(PriceAdvice.of(machine.job(), machine.remedies()));
     Quote quote = quote(invocation, machine, day);
     int option = invocation.given().count(OPTION, 1);
-    if (invocation.given().has(OPTION)) {
+    boolean named = invocation.given().has(OPTION);
+    if (named) {
       quote.offer(option);
     }
     if (form.isPresent()) {
@@ -94,7 +97,8 @@ final class QuoteCommand implements Command {
     } else if (invocation.given().has(FINAL)) {
       invoice(invocation, machine, quote, option, page);
     } else {
-      quotation(invocation, machine, quote, option, page);
+      OptionalInt told = named ? OptionalInt.of(option) : OptionalInt.empty();
+      quotation(invocation, machine, quote, told, page);
     }
   }
 
@@ -107,7 +111,7 @@ final class QuoteCommand implements Command {
   }
 
   private static void quotation(
-      Invocation invocation, Case machine, Quote quote, int option, Optional<Path> page) {
+      Invocation invocation, Case machine, Quote quote, OptionalInt option, Optional<Path> page) {
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine.job(), quote));
       return;

@@ -14,7 +14,7 @@ import kelter.core.quote.Offer;
 final class BillWords {
 
   private static final String WORK = "Work: ";
-  private static final String NEW_PART = "New part for: ";
+  private static final String NEW_PART = "New part: ";
 
   private BillWords() {}
 

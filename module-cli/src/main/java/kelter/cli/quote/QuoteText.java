@@ -2,6 +2,7 @@ package kelter.cli.quote;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.core.job.Job;
@@ -14,6 +15,8 @@ import kelter.core.quote.Quote;
 public final class QuoteText {
 
   private static final String INDENT = "   ";
+  private static final String MORE =
+      "More: kelter quote --option 1 JOB (line by line) or -o FILE.html (all of it)";
 
   private final Terminal terminal;
 
@@ -27,17 +30,17 @@ public final class QuoteText {
   }
 
   /**
-   * A quotation.
+   * A quotation on one screen, or one of its offers line by line.
    *
    * @param job its job
    * @param quote the quotation
-   * @param option the number of the offer whose lines are told, from 1
+   * @param option the number of the offer that is told line by line, from 1; empty for none
    * @return the text
    */
-  public String quote(Job job, Quote quote, int option) {
+  public String quote(Job job, Quote quote, OptionalInt option) {
     Layout layout = head(job, quote);
     layout.line(QuoteWords.stands(quote));
-    layout.heading("What is wrong");
+    layout.blank();
     layout.line(QuoteWords.cause(quote.cause()));
     QuoteWords.stop(quote).forEach(layout::line);
     if (quote.offers().isEmpty()) {
@@ -45,20 +48,26 @@ public final class QuoteText {
     }
     layout.heading("What you can choose");
     QuoteWords.nothing(quote).ifPresent(layout::line);
-    int number = 0;
-    for (Offer offer : quote.offers()) {
-      number++;
-      layout.hanging(number + ". ", title(offer, number == option) + ".");
-      layout.hanging(INDENT, BillWords.price(offer, quote.market()));
-      if (number == option) {
+    for (int number = 1; number <= quote.offers().size(); number++) {
+      Offer offer = quote.offer(number);
+      boolean told = option.isPresent() && option.getAsInt() == number;
+      layout.hanging(
+          number + ". ", title(offer, told) + ". " + BillWords.price(offer, quote.market()));
+      if (told) {
         bill(offer.bill(), layout);
       }
     }
-    layout.heading("What holds besides");
+    layout.blank();
     QuoteWords.declined(quote).ifPresent(layout::line);
-    layout.line(String.join(" ", quote.terms()));
+    besides(quote, option.isPresent(), layout);
+    return layout.toString();
+  }
+
+  /** All that holds besides, or what comes first and where the rest is. */
+  private static void besides(Quote quote, boolean all, Layout layout) {
+    layout.line(all ? String.join(" ", quote.terms()) : quote.terms().get(0));
     QuoteWords.missing(quote).ifPresent(layout::line);
-    return layout.blank().line(QuoteWords.NOT_ADVICE).toString();
+    layout.line(all ? QuoteWords.NOT_ADVICE : MORE);
   }
 
   /** Work that is told line by line below needs no list above. */

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -110,7 +111,7 @@ class QuoteCommandTest {
   /** 43.50 + 310.00, 10 % room on each, the call-out credited; 21 % of 388.85: 81.6585. By hand. */
   @Test
   void aDecidedRepairIsPricedLineByLine() {
-    String said = said("quote", "--day", "2026-11-12", demo("dear-heater"));
+    String said = said("quote", "--day", "2026-11-12", "--option", "1", demo("dear-heater"));
     for (String part :
         List.of(
             "Quotation of 2026-11-12. It stands until 2026-12-12.",
@@ -140,12 +141,23 @@ class QuoteCommandTest {
       assertEquals(0, console.code(), console.err());
       assertTrue(console.widest() <= width, console.out());
       assertTrue(console.out().contains("If you decline"), console.out());
+      Console first = Console.narrow(width, "quote", "--option", "1", job.toString());
+      assertEquals(0, first.code(), first.err());
+      assertTrue(first.widest() <= width, first.out());
     }
     Json.Obj quote = json("quote", "--format", "json", job.toString());
     for (Json offer : array(quote, "options")) {
       addsUp(member(offer, "bill"));
     }
     addsUp(member(quote, "if-declined"));
+  }
+
+  /** A terminal of 24 lines, with a line for what is asked next. */
+  @ParameterizedTest
+  @MethodSource("demos")
+  void aQuoteFitsOneScreen(Path job) {
+    Console console = Console.run("quote", job.toString());
+    assertTrue(console.out().lines().count() <= 24, console.out());
   }
 
   /** A figure of the bill as a reader of the result sees it. */
@@ -196,8 +208,8 @@ class QuoteCommandTest {
 
   @Test
   void aMissingPriceIsNamedAndNothingIsGuessed() {
-    String said = said("quote", demo("tumble-dryer"));
-    assertTrue(said.contains("The price is open: no price is known for New part for: "), said);
+    String said = said("quote", "--option", "1", demo("tumble-dryer"));
+    assertTrue(said.contains("The price is open: no price is known for New part: "), said);
     assertTrue(said.contains("not known New part for it"), said);
     assertFalse(said.contains(" total"), said);
   }
@@ -221,7 +233,7 @@ class QuoteCommandTest {
             "100 EUR",
             "\"repair\": \"5 %\", ",
             "");
-    String said = said("quote", job);
+    String said = said("quote", "--option", "1", job);
     assertTrue(said.contains("10.00 EUR tax, 20 % of 50.00 EUR"), said);
     assertTrue(said.contains("10.00 EUR tax, 10 % of 100.00 EUR"), said);
     assertTrue(said.contains("1. Renew the heater with its seal. 170.00 EUR, tax"), said);
@@ -306,7 +318,8 @@ class QuoteCommandTest {
   void aShopSaysWhoOffersAndForHowLong() throws IOException {
     String shop = shop("Brook & <b>Sons</b>", "");
     String standing =
-        Console.inShop(shop, "quote", "--day", "2026-01-31", demo("tumble-dryer")).out();
+        Console.inShop(shop, "quote", "--option", "1", "--day", "2026-01-31", demo("tumble-dryer"))
+            .out();
     assertTrue(standing.contains("stands until 2026-03-02"), standing);
     assertTrue(standing.contains("we give 9 months"), standing);
     assertFalse(standing.contains("Not told"), standing);
@@ -486,8 +499,13 @@ class QuoteCommandTest {
     Console written = Console.run("quote", "-o", page.toString(), job);
     assertEquals(0, written.code(), written.err());
     String html = Files.readString(page).replaceAll("(?s)<style>.*</style>", "");
-    String said = said("quote", job);
-    for (String text : List.of(html, said)) {
+    List<String> texts = new ArrayList<>(List.of(html, said("quote", job)));
+    if (html.contains("<h2>1. ")) {
+      texts.add(said("quote", "--option", "1", job));
+      String form = said("quote", "--form", "json", job);
+      texts.add(form.substring(form.indexOf("\"fields\"")));
+    }
+    for (String text : texts) {
       var claim = CLAIM.matcher(text);
       assertFalse(claim.find(), () -> text.substring(Math.max(0, claim.start() - 60)));
     }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Market;
@@ -197,12 +196,10 @@ public record Quote(
     List<Offer> offers = new ArrayList<>();
     List<Remedy> work = open.isEmpty() ? needed : NeededWork.ending(needed, open, machine);
     mend(work, machine, tariff, offers);
-    Conclusion conclusion = machine.diagnosis().basis().conclusion();
     if (!open.isEmpty() && work.isEmpty()) {
       offers.add(callOut(Offer.FIND, "Find what keeps it unplugged" + THEN, tariff));
-    } else if (!work.isEmpty() && conclusion.readFirst()) {
-      offers.add(
-          callOut(Offer.FIND, "Find the cause first: " + conclusion.action() + THEN, tariff));
+    } else if (!work.isEmpty() && machine.diagnosis().basis().conclusion().readFirst()) {
+      offers.add(callOut(Offer.FIND, "Find the cause first" + THEN, tariff));
     }
     if (mayStay(machine)) {
       offers.add(callOut(Offer.LEAVE, "Leave it as it is", tariff));

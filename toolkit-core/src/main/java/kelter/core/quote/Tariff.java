@@ -20,7 +20,7 @@ import kelter.core.quantity.Quantity;
 record Tariff(Prices prices) {
 
   static final String WORK = "Work: ";
-  private static final String NEW_PART = "New part for: ";
+  private static final String NEW_PART = "New part: ";
 
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final double SECONDS_PER_MINUTE = 60;
