@@ -50,16 +50,19 @@ public final class QuotePage {
    */
   public static String of(Job job, Quote quote) {
     QuotePage page = new QuotePage(quote);
+    boolean all = quote.stop().all();
     List<String> wrong = new ArrayList<>();
-    wrong.add(QuoteWords.cause(quote.cause()));
+    if (!all) {
+      wrong.add(QuoteWords.cause(quote.cause()));
+    }
     wrong.addAll(QuoteWords.stop(quote));
     QuoteWords.nothing(quote).ifPresent(wrong::add);
-    page.section("What is wrong", wrong, Optional.empty(), List.of());
+    page.section(all ? "What to do" : "What is wrong", wrong, Optional.empty(), List.of());
     int number = 0;
     for (Offer offer : quote.offers()) {
       number++;
       page.section(
-          number + ". " + offer.title(),
+          number + ". " + QuoteWords.above(offer),
           List.of(BillWords.price(offer, quote.market())),
           Optional.of(offer.bill()),
           List.of());
@@ -71,11 +74,11 @@ public final class QuotePage {
       page.section("What holds besides", besides, Optional.empty(), List.of());
     }
     return page.page(
-        "Quotation",
+        all ? "No quotation" : "Quotation",
         job,
         quote,
-        List.of(QuoteWords.stands(quote)),
-        QuoteWords.missing(quote),
+        all ? List.of() : List.of(QuoteWords.stands(quote)),
+        all ? Optional.empty() : QuoteWords.missing(quote),
         quote.offers().isEmpty()
             ? List.of()
             : List.of("I accept option", "Name", "Date", "Signature"));

@@ -39,9 +39,9 @@ public final class QuoteText {
    */
   public String quote(Job job, Quote quote, OptionalInt option) {
     Layout layout = head(job, quote);
-    layout.line(QuoteWords.stands(quote));
-    layout.blank();
-    layout.line(QuoteWords.cause(quote.cause()));
+    if (!quote.stop().all()) {
+      layout.line(QuoteWords.stands(quote)).blank().line(QuoteWords.cause(quote.cause()));
+    }
     QuoteWords.stop(quote).forEach(layout::line);
     if (quote.offers().isEmpty()) {
       return layout.toString();
@@ -52,7 +52,10 @@ public final class QuoteText {
       Offer offer = quote.offer(number);
       boolean told = option.isPresent() && option.getAsInt() == number;
       layout.hanging(
-          number + ". ", title(offer, told) + ". " + BillWords.price(offer, quote.market()));
+          number + ". ",
+          (told ? QuoteWords.above(offer) : offer.title())
+              + ". "
+              + BillWords.price(offer, quote.market()));
       if (told) {
         bill(offer.bill(), layout);
       }
@@ -68,13 +71,6 @@ public final class QuoteText {
     layout.line(all ? String.join(" ", quote.terms()) : quote.terms().get(0));
     QuoteWords.missing(quote).ifPresent(layout::line);
     layout.line(all ? QuoteWords.NOT_ADVICE : MORE);
-  }
-
-  /** Work that is told line by line below needs no list above. */
-  private static String title(Offer offer, boolean told) {
-    return told && offer.work().size() > 1
-        ? "Mend it, with as much of the work below as is needed"
-        : offer.title();
   }
 
   private Layout head(Job job, Quote quote) {

@@ -18,6 +18,9 @@ final class QuoteWords {
   static final String NOT_ADVICE =
       "Data for a quotation, no legal advice: local law and licensed advice come first.";
 
+  /** What is less likely is not named to an owner while nothing is decided; own choice. */
+  private static final double WORTH_TELLING = 0.2;
+
   private QuoteWords() {}
 
   static String machine(Job job) {
@@ -42,7 +45,10 @@ final class QuoteWords {
     if (cause.decided()) {
       return "Most likely: " + likely + ".";
     }
-    return "Not decided: %s. Likeliest so far: %s.".formatted(cause.action(), likely);
+    return "Not decided: %s.%s"
+        .formatted(
+            cause.action(),
+            cause.probability() < WORTH_TELLING ? "" : " Likeliest so far: " + likely + ".");
   }
 
   /** What the lock-out table does to the offers; empty if nothing. */
@@ -147,6 +153,13 @@ final class QuoteWords {
       }
     }
     return lines;
+  }
+
+  /** The title of an offer whose work is told line by line below, so that it needs no list. */
+  static String above(Offer offer) {
+    return offer.work().size() > 1
+        ? "Mend it, with as much of the work below as is needed"
+        : offer.title();
   }
 
   /** How the invoice differs from the offer. */

@@ -260,6 +260,7 @@ class QuoteCommandTest {
       assertTrue(said.contains("nothing is quoted"), said);
       assertTrue(said.contains("Call the gas emergency line from outside."), said);
       assertFalse(said.contains("EUR"), said);
+      assertFalse(said.contains("readings"), said);
       Json.Obj quote = json("quote", "--format", "json", job);
       assertEquals(List.of(), array(quote, "options"));
       assertTrue(refused("quote", "--option", "1", job).contains("nothing is offered"));
