@@ -43,6 +43,7 @@ module kelter.core {
   exports kelter.core.problem;
   exports kelter.core.proof;
   exports kelter.core.quantity;
+  exports kelter.core.quote;
   exports kelter.core.report;
   exports kelter.core.safety;
   exports kelter.core.safety.lockout;

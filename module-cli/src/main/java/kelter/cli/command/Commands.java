@@ -18,6 +18,7 @@ final class Commands {
           "diagnose",
           "sheet",
           "weigh",
+          "quote",
           "done",
           "prove",
           "report",
@@ -65,6 +66,7 @@ final class Commands {
       case "diagnose" -> new DiagnoseCommand();
       case "sheet" -> new SheetCommand();
       case "weigh" -> new WeighCommand();
+      case "quote" -> new QuoteCommand();
       case "done" -> new DoneCommand();
       case "prove" -> new ProveCommand();
       case "report" -> new ReportCommand();

@@ -20,6 +20,12 @@ public enum ResultFormat {
   WHAT_IF("what-if", 2),
   /** {@code kelter weigh}. */
   WEIGHING("weighing", 3),
+  /** {@code kelter quote}. */
+  QUOTE("quote", 1),
+  /** {@code kelter quote --final}. */
+  INVOICE("invoice", 1),
+  /** {@code kelter quote --form json}. */
+  REPAIR_FORM("repair-form", 1),
   /** {@code kelter prove}. */
   PROOF("proof", 1),
   /** {@code kelter simulate}. */

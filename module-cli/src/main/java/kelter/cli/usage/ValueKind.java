@@ -22,6 +22,8 @@ public enum ValueKind {
   FORMAT,
   /** A shell that {@code kelter completion} knows: one of {@link #choices()}. */
   SHELL,
+  /** How data for a form are told: one of {@link #choices()}. */
+  FORM,
   /** A kind of machine, in any words. */
   KIND,
   /** A symptom, in any words. */
@@ -45,6 +47,7 @@ public enum ValueKind {
     return switch (this) {
       case FORMAT -> List.of(AS_TEXT, AS_JSON);
       case SHELL -> List.of("bash", "zsh", "fish");
+      case FORM -> List.of(AS_JSON, "html");
       default -> List.of();
     };
   }
@@ -59,7 +62,7 @@ public enum ValueKind {
         case NUMBER -> {
           return Double.isFinite(Double.parseDouble(value));
         }
-        case FORMAT, SHELL -> {
+        case FORMAT, SHELL, FORM -> {
           return choices().contains(value);
         }
         default -> {
@@ -78,6 +81,7 @@ public enum ValueKind {
       case NONE -> "no value";
       case TEXT -> "a text";
       case SHELL -> "bash, zsh or fish";
+      case FORM -> "json or html";
       case KIND -> "a kind of machine";
       case SYMPTOM -> "a symptom";
       case CALCULATION -> "the name of a calculation";

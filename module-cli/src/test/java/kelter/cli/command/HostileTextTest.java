@@ -82,6 +82,8 @@ class HostileTextTest {
         all.add(Console.run("diagnose", "--format", format, job));
         all.add(Console.run("check", "--format", format, job));
         all.add(Console.run("weigh", "--format", format, job));
+        all.add(Console.run("quote", "--format", format, job));
+        all.add(Console.run("quote", "--form", "json", job));
       }
       for (Console said : all) {
         assertHarmless(said);

@@ -40,7 +40,7 @@ class ResultSchemaTest {
 
   /** Members that a result tells only where there is something to tell. */
   private static final Set<String> MAY_BE_MISSING =
-      Set.of("risks", "uncertainty", "reasons", "carbon");
+      Set.of("risks", "uncertainty", "reasons", "carbon", "if-declined", "offered");
 
   /** Told where most trials give no result, for which no calculation is at hand. */
   private static final Set<String> SELDOM = Set.of("monte-carlo-refused");
@@ -65,6 +65,9 @@ class ResultSchemaTest {
     String heater = DEMO.resolve("jobs/dear-heater.json").toString();
     run("weigh", "--why", "--carbon", heater);
     run("simulate", "-n", "5", "--led", "1", heater);
+    run("quote", "--final", "--number", "7", worked("dear-heater"));
+    run("quote", "--final", worked("water-boiler"));
+    run("quote", "--final", worked("tumble-dryer"));
     run("diagnose", misread());
     readings();
     proof();
@@ -89,6 +92,8 @@ class ResultSchemaTest {
     run("diagnose", "--what-if", reading(job), job);
     run("weigh", "--why", job);
     run("prove", job);
+    run("quote", job);
+    run("quote", "--form", "json", job);
     run("simulate", "-n", "5", "--led", "0", job);
   }
 
@@ -101,6 +106,20 @@ class ResultSchemaTest {
             ? ((Json.Str) several.items().get(0)).text()
             : text(read, "reading");
     return text(read, "of") + "." + text(read, "observable") + "=" + text;
+  }
+
+  /** A demo job with work in it, and tax rounded per line. */
+  private static String worked(String name) throws IOException {
+    String job = Files.readString(DEMO.resolve("jobs/" + name + ".json"));
+    return Files.writeString(
+            folder.resolve(name + "-worked.json"),
+            job.replace(
+                "\"prices\": {",
+                """
+                "work": [{ "title": "Mended", "time": "40 min", "date": "2026-11-28",
+                  "parts": [{ "title": "Link", "price": "4 EUR" }] }],
+                "prices": { "tax-rounding": "per line", "tax-rate-parts": "9 %","""))
+        .toString();
   }
 
   /** The washer with a resistance that its heating denies, so that a reading is suspected. */

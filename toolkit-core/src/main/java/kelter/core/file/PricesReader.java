@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.json.JsonNode;
+import kelter.core.file.tax.TaxFields;
 import kelter.core.job.Prices;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
+import kelter.core.owner.Tax;
 import kelter.core.owner.Terms;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
@@ -41,7 +43,11 @@ final class PricesReader {
           "day-without",
           "repair-warranty",
           "new-warranty",
-          "spread");
+          "spread",
+          "tax-rate",
+          "tax-rate-parts",
+          "tax-rounding",
+          "prices-with-tax");
 
   /** The members of the spread of prices. */
   public static final Set<String> SPREAD = JsonNode.names("repair", "replacement", "running");
@@ -82,6 +88,7 @@ final class PricesReader {
     Supplies supplies =
         new Supplies(money("energy-per-kwh"), money("water-per-m3"), money("detergent-per-cycle"));
     PriceSpread spread = spread();
+    Tax tax = TaxFields.read(node);
     if (currency.isEmpty()) {
       return Optional.empty();
     }
@@ -99,7 +106,8 @@ final class PricesReader {
               parts,
               terms,
               supplies,
-              spread));
+              spread,
+              tax));
     } catch (IllegalArgumentException refused) {
       return node.refuse(refused);
     }

@@ -17,6 +17,8 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.shop.LogColumn;
+import kelter.core.shop.Offering;
+import kelter.core.shop.Repairer;
 import kelter.core.shop.Shop;
 import kelter.core.shop.ShopInstrument;
 import kelter.core.vocabulary.Ids;
@@ -35,11 +37,17 @@ final class ShopReader {
           "instruments",
           "columns",
           "plugins",
+          "repairer",
+          "quote-valid",
+          "guarantee",
           "note");
   static final Set<String> INSTRUMENT =
       JsonNode.names("id", "title", "functions", "calibrated", "interval");
   static final Set<String> COLUMN =
       JsonNode.names("column", "of", "observable", "condition", "unit", "instrument");
+
+  static final Set<String> REPAIRER =
+      JsonNode.names("name", "address", "telephone", "e-mail", "online", "vat-number", "register");
 
   private final List<Problem> problems = new ArrayList<>();
 
@@ -67,8 +75,38 @@ final class ShopReader {
         InstrumentReader.each(root, INSTRUMENT, ShopReader::instrument);
     List<LogColumn> columns = columns(root);
     root.optional("plugins").ifPresent(node -> node.read(folder -> Path.of(folder)));
+    Offering offering = offering(root);
     root.text("note");
-    return new Shop(instruments, rule, competent, columns);
+    return new Shop(instruments, rule, competent, columns).with(offering);
+  }
+
+  private static Offering offering(JsonNode root) {
+    Repairer repairer =
+        root.optional("repairer").map(ShopReader::repairer).orElse(Repairer.UNKNOWN);
+    Optional<Quantity> valid =
+        root.optional("quote-valid")
+            .flatMap(
+                node ->
+                    node.quantity(QuantityKind.AGE)
+                        .filter(time -> node.make(() -> standing(time)).isPresent()));
+    Optional<Quantity> guarantee = root.notNegative("guarantee", QuantityKind.AGE);
+    return new Offering(repairer, valid, guarantee);
+  }
+
+  private static Offering standing(Quantity valid) {
+    return new Offering(Repairer.UNKNOWN, Optional.of(valid), Optional.empty());
+  }
+
+  private static Repairer repairer(JsonNode node) {
+    node.object(REPAIRER);
+    return new Repairer(
+        node.text("name").orElse(""),
+        node.text("address").orElse(""),
+        node.text("telephone").orElse(""),
+        node.text("e-mail").orElse(""),
+        node.text("online").orElse(""),
+        node.text("vat-number").orElse(""),
+        node.text("register").orElse(""));
   }
 
   private static DecisionRule rule(String text) {

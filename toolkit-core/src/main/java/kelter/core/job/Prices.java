@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
+import kelter.core.owner.Tax;
 import kelter.core.owner.Terms;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
@@ -26,6 +27,7 @@ import kelter.core.quantity.Quantity;
  * @param terms the terms of repair and replacement
  * @param supplies what energy, water and detergent cost
  * @param spread how far prices may turn out otherwise
+ * @param tax the tax on work and parts
  */
 public record Prices(
     Currency currency,
@@ -39,10 +41,59 @@ public record Prices(
     Map<String, Money> parts,
     Terms terms,
     Supplies supplies,
-    PriceSpread spread) {
+    PriceSpread spread,
+    Tax tax) {
 
   /**
-   * Prices without anything stated of terms, supplies and spread.
+   * Prices without anything stated of tax.
+   *
+   * @param currency the currency of all amounts
+   * @param labourPerHour the price of an hour of work
+   * @param callOut what coming costs, whatever is done
+   * @param replacement the price of a new machine
+   * @param installation what it costs to deliver and connect the new machine and take the old one
+   *     away
+   * @param runningPerYear what energy, water and detergent of the old machine cost a year
+   * @param runningPerYearNew the same for the new machine
+   * @param discountRate what money costs a year, as a ratio
+   * @param parts the price of parts by the remedy that needs them, {@code component.remedy}
+   * @param terms the terms of repair and replacement
+   * @param supplies what energy, water and detergent cost
+   * @param spread how far prices may turn out otherwise
+   * @throws IllegalArgumentException if an amount is in another currency or negative, or the rate
+   *     is not between 0 and 1
+   */
+  public Prices(
+      Currency currency,
+      Optional<Money> labourPerHour,
+      Optional<Money> callOut,
+      Optional<Money> replacement,
+      Optional<Money> installation,
+      Optional<Money> runningPerYear,
+      Optional<Money> runningPerYearNew,
+      Optional<Quantity> discountRate,
+      Map<String, Money> parts,
+      Terms terms,
+      Supplies supplies,
+      PriceSpread spread) {
+    this(
+        currency,
+        labourPerHour,
+        callOut,
+        replacement,
+        installation,
+        runningPerYear,
+        runningPerYearNew,
+        discountRate,
+        parts,
+        terms,
+        supplies,
+        spread,
+        Tax.UNKNOWN);
+  }
+
+  /**
+   * Prices without anything stated of terms, supplies, spread and tax.
    *
    * @param currency the currency of all amounts
    * @param labourPerHour the price of an hour of work
@@ -93,6 +144,7 @@ public record Prices(
     Required.value(terms, "terms of prices");
     Required.value(supplies, "supplies of prices");
     Required.value(spread, "spread of prices");
+    Required.value(tax, "tax of prices");
     requirePrice(labourPerHour, currency, "price of an hour of work");
     requirePrice(callOut, currency, "price of a call-out");
     requirePrice(replacement, currency, "price of a new machine");
@@ -146,7 +198,8 @@ public record Prices(
         others,
         terms,
         supplies,
-        spread);
+        spread,
+        tax);
   }
 
   private static void requirePrice(Optional<Money> amount, Currency currency, String name) {

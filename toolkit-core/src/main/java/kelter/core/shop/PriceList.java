@@ -12,6 +12,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
+import kelter.core.owner.Tax;
 import kelter.core.owner.Terms;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
@@ -26,13 +27,34 @@ import kelter.core.quantity.Money;
  * @param labourPerHour the price of an hour of work, if stated
  * @param callOut what coming costs, if stated
  * @param parts the price of parts by {@code component-kind.remedy}
+ * @param tax the tax on work and parts
  */
 public record PriceList(
     Currency currency,
     Optional<LocalDate> date,
     Optional<Money> labourPerHour,
     Optional<Money> callOut,
-    Map<String, Money> parts) {
+    Map<String, Money> parts,
+    Tax tax) {
+
+  /**
+   * A list that tells nothing of tax.
+   *
+   * @param currency the currency of all amounts
+   * @param date the day of the prices, if stated
+   * @param labourPerHour the price of an hour of work, if stated
+   * @param callOut what coming costs, if stated
+   * @param parts the price of parts by {@code component-kind.remedy}
+   * @throws IllegalArgumentException if an amount is in another currency or negative
+   */
+  public PriceList(
+      Currency currency,
+      Optional<LocalDate> date,
+      Optional<Money> labourPerHour,
+      Optional<Money> callOut,
+      Map<String, Money> parts) {
+    this(currency, date, labourPerHour, callOut, parts, Tax.UNKNOWN);
+  }
 
   /**
    * Checks that there is one currency and that no amount is negative.
@@ -45,6 +67,7 @@ public record PriceList(
     Required.optional(labourPerHour, "price of an hour of work");
     Required.optional(callOut, "price of a call-out");
     parts = Required.map(parts, "prices of parts");
+    Required.value(tax, "tax of a price list");
     List<Money> amounts = new ArrayList<>(parts.values());
     labourPerHour.ifPresent(amounts::add);
     callOut.ifPresent(amounts::add);
@@ -76,7 +99,10 @@ public record PriceList(
    */
   public Priced standIn(Job job) {
     Prices own = job.prices().orElseGet(this::empty);
-    if (labourPerHour.isEmpty() && callOut.isEmpty() && parts.isEmpty()) {
+    if (labourPerHour.isEmpty()
+        && callOut.isEmpty()
+        && parts.isEmpty()
+        && tax.equals(Tax.UNKNOWN)) {
       return new Priced(job, Optional.empty());
     }
     if (!own.currency().equals(currency)) {
@@ -85,6 +111,13 @@ public record PriceList(
           Optional.of(
               "The prices of the shop are in %s and those of the job in %s: none is taken."
                   .formatted(currency, own.currency())));
+    }
+    if (!takesTax(own) && own.tax().isIncluded() != tax.isIncluded()) {
+      return new Priced(
+          job,
+          Optional.of(
+              "The prices of the shop are %s tax and those of the job %s: none is taken."
+                  .formatted(withOrWithout(tax), withOrWithout(own.tax()))));
     }
     Map<String, Money> filled = parts(job, own);
     int more = filled.size() - own.parts().size();
@@ -98,6 +131,9 @@ public record PriceList(
     if (more > 0) {
       taken.add(more == 1 ? "1 part" : more + " parts");
     }
+    if (takesTax(own) && !tax.equals(Tax.UNKNOWN)) {
+      taken.add("tax");
+    }
     if (taken.isEmpty()) {
       return new Priced(job, Optional.empty());
     }
@@ -106,6 +142,10 @@ public record PriceList(
         "Where the job is silent, prices of the shop%s stand in: %s."
             .formatted(day, String.join(", ", taken));
     return new Priced(job.at(filled(own, filled)), Optional.of(note));
+  }
+
+  private static String withOrWithout(Tax tax) {
+    return tax.isIncluded() ? "with" : "without";
   }
 
   /** Prices of which nothing is stated but this day. */
@@ -148,7 +188,13 @@ public record PriceList(
         allParts,
         own.terms(),
         own.supplies(),
-        own.spread());
+        own.spread(),
+        takesTax(own) ? tax : own.tax());
+  }
+
+  /** Tax is taken as a whole, where the job tells nothing of it. */
+  private boolean takesTax(Prices own) {
+    return own.tax().equals(Tax.UNKNOWN);
   }
 
   /** The job's prices of parts, and those of the list under the ids of the job's components. */

@@ -24,6 +24,7 @@ import kelter.core.safety.Caution;
  * @param models the models of machines that it knows
  * @param kinds its own kinds of machines, which go before those of the same id that come with
  *     Kelter
+ * @param offering who offers its work, and on which terms
  */
 public record Shop(
     List<ShopInstrument> instruments,
@@ -33,7 +34,8 @@ public record Shop(
     Optional<PriceList> prices,
     List<StockPart> stock,
     Models models,
-    List<Kind> kinds) {
+    List<Kind> kinds,
+    Offering offering) {
 
   /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
   public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
@@ -42,6 +44,7 @@ public record Shop(
     Objects.requireNonNull(rule);
     Objects.requireNonNull(prices);
     Objects.requireNonNull(models);
+    Objects.requireNonNull(offering);
     instruments = List.copyOf(instruments);
     columns = List.copyOf(columns);
     stock = List.copyOf(stock);
@@ -69,7 +72,8 @@ public record Shop(
         Optional.empty(),
         List.of(),
         Models.NONE,
-        List.of());
+        List.of(),
+        Offering.UNKNOWN);
   }
 
   /**
@@ -87,7 +91,34 @@ public record Shop(
       Models itsModels,
       List<Kind> itsKinds) {
     return new Shop(
-        instruments, rule, competentForLiveWork, columns, itsPrices, itsStock, itsModels, itsKinds);
+        instruments,
+        rule,
+        competentForLiveWork,
+        columns,
+        itsPrices,
+        itsStock,
+        itsModels,
+        itsKinds,
+        offering);
+  }
+
+  /**
+   * The same shop with who offers its work.
+   *
+   * @param itsOffering who it is, and on which terms
+   * @return the shop
+   */
+  public Shop with(Offering itsOffering) {
+    return new Shop(
+        instruments,
+        rule,
+        competentForLiveWork,
+        columns,
+        prices,
+        stock,
+        models,
+        kinds,
+        itsOffering);
   }
 
   /**

@@ -12,9 +12,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.job.Job;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Reading;
+import kelter.core.owner.Tax;
+import kelter.core.owner.TaxRate;
+import kelter.core.owner.TaxRounding;
 import kelter.core.owner.Terms;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -97,6 +101,13 @@ class JobFileTest {
         new BigDecimal("1.60"),
         job.prices().orElseThrow().supplies().energyPerKilowattHour().orElseThrow().amount());
     assertEquals(0.2, job.prices().orElseThrow().spread().running().orElseThrow().si(), 1e-15);
+    assertEquals(
+        new Tax(
+            Optional.of(TaxRate.parse("25 %")),
+            Optional.of(TaxRate.parse("12.5 %")),
+            Optional.of(TaxRounding.PER_LINE),
+            Optional.of(true)),
+        job.prices().orElseThrow().tax());
     assertEquals(14, job.use().cyclesPerWeek().orElseThrow().si());
     assertEquals(4.32e6, job.use().now().energy().orElseThrow().si(), 1e-6);
     assertEquals(0.04, job.use().next().water().orElseThrow().si(), 1e-15);

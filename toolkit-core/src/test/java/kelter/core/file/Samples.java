@@ -128,6 +128,10 @@ final class Samples {
           "day-without": "400 NOK",
           "repair-warranty": "12 mo",
           "new-warranty": "5 years",
+          "tax-rate": "25 %",
+          "tax-rate-parts": "12,5 %",
+          "tax-rounding": "per line",
+          "prices-with-tax": true,
           "spread": { "repair": "10 %", "replacement": "5 %", "running": "20 %" }
         },
         "use": {
@@ -173,7 +177,7 @@ final class Samples {
   private static final String SINCE_TWO =
       "\"(market|reason)\": \"\\w+\",|\"symptoms\": \\{(?s:.*?)\\n  },|\"displayed\": \\[.*?],"
           + "|\"work\": \\[(?s:.*?)\n  \\],|\"tests\": .*|\"symptoms-left\": .*|\"closed\": \\{(?s:.*?)\n  },"
-          + "|\"call-back-of\": .*";
+          + "|\"call-back-of\": .*|\"tax-.*|\"prices-with-tax\": .*";
 
   /** The same as version 1 has it. */
   static final String FULL_ONE =

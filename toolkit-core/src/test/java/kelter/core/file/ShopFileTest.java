@@ -27,6 +27,7 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.safety.Caution;
 import kelter.core.shop.LogColumn;
+import kelter.core.shop.Repairer;
 import kelter.core.shop.Shop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +61,17 @@ class ShopFileTest {
           },
           { "column": "T", "of": "pump", "observable": "head", "condition": "temperature" }
         ],
+        "repairer": {
+          "name": "Quay Repairs",
+          "address": "1 Quay, Ostvik",
+          "telephone": "000",
+          "e-mail": "quay@example.org",
+          "online": "none",
+          "vat-number": "XX 1",
+          "register": "Ostvik 7"
+        },
+        "quote-valid": "45 d",
+        "guarantee": "12 mo",
         "note": "by the quay",
         "x-van": { "plate": "K 17", "km": 1.20e5 }
       }
@@ -91,6 +103,28 @@ class ShopFileTest {
         Optional.of(LocalDate.of(2026, 2, 28)), shop.instrument("gauge").orElseThrow().due());
     assertEquals(Optional.empty(), shop.instrument("rule").orElseThrow().due());
     assertEquals("pump.head.temperature", shop.columns().get(1).target());
+    assertEquals(
+        new Repairer(
+            "Quay Repairs",
+            "1 Quay, Ostvik",
+            "000",
+            "quay@example.org",
+            "none",
+            "XX 1",
+            "Ostvik 7"),
+        shop.offering().repairer());
+    assertEquals(45, shop.offering().validDays());
+    assertEquals("12 mo", shop.offering().guarantee().orElseThrow().format());
+  }
+
+  @Test
+  void aQuotationStandsThirtyDaysAtLeast() {
+    assertEquals(30, ShopFile.parse(FULL.replace("45 d", "30 d")).shop().offering().validDays());
+    assertEquals(30, Shop.UNKNOWN.offering().validDays());
+    for (String wrong : List.of("29 d", "3 years", "0 d", "45 kg")) {
+      List<Problem> told = problems(FULL.replace("45 d", wrong));
+      assertEquals(List.of("/quote-valid"), told.stream().map(Problem::where).toList(), wrong);
+    }
   }
 
   @Test
@@ -199,7 +233,8 @@ class ShopFileTest {
             "shop", ShopReader.SHOP,
             "instrument", ShopReader.INSTRUMENT,
             "function", InstrumentReader.FUNCTION,
-            "column", ShopReader.COLUMN);
+            "column", ShopReader.COLUMN,
+            "repairer", ShopReader.REPAIRER);
     Json.Obj definitions =
         member(
             (Json.Obj)

@@ -14,6 +14,8 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Prices;
+import kelter.core.owner.Tax;
+import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
 import kelter.core.source.Source;
 import org.junit.jupiter.api.Test;
@@ -124,5 +126,35 @@ class PriceListTest {
             Map.of());
     Job stated = job(Optional.of(own("70 GBP", Map.of())));
     assertEquals(Optional.empty(), blank.standIn(stated).note());
+  }
+
+  @Test
+  void taxIsTakenAsAWholeWhereTheJobTellsNone() {
+    Tax tax =
+        new Tax(
+            Optional.of(TaxRate.parse("21 %")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    PriceList taxed =
+        new PriceList(
+            LIST.currency(), LIST.date(), LIST.labourPerHour(), LIST.callOut(), LIST.parts(), tax);
+    PriceList.Priced priced = taxed.standIn(job(Optional.of(own("70 EUR", Map.of()))));
+    assertEquals(tax, priced.job().prices().orElseThrow().tax());
+    assertTrue(priced.note().orElseThrow().contains("tax"), priced.toString());
+    assertEquals(tax, taxed.standIn(priced.job()).job().prices().orElseThrow().tax());
+  }
+
+  /** Prices with tax and prices without do not add up. */
+  @Test
+  void pricesWithAndWithoutTaxAreNotMixed() {
+    Tax with = new Tax(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(true));
+    PriceList list =
+        new PriceList(
+            LIST.currency(), LIST.date(), LIST.labourPerHour(), LIST.callOut(), LIST.parts(), with);
+    Job taxed = list.standIn(job(Optional.empty())).job();
+    PriceList.Priced priced = LIST.standIn(taxed);
+    assertEquals(taxed, priced.job());
+    assertTrue(priced.note().orElseThrow().contains("none is taken"), priced.toString());
   }
 }

@@ -16,7 +16,9 @@ import kelter.core.file.json.JsonNode;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.json.SchemaText;
+import kelter.core.file.tax.TaxFields;
 import kelter.core.job.Prices;
+import kelter.core.owner.Tax;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Money;
@@ -32,7 +34,18 @@ public final class PriceFile {
   static final String FORMAT = "kelter-prices/1";
 
   static final Set<String> PRICES =
-      JsonNode.names("format", "currency", "date", "labour-per-hour", "call-out", "parts", "note");
+      JsonNode.names(
+          "format",
+          "currency",
+          "date",
+          "labour-per-hour",
+          "call-out",
+          "parts",
+          "tax-rate",
+          "tax-rate-parts",
+          "tax-rounding",
+          "prices-with-tax",
+          "note");
 
   private static final String START = "'kelter shop init' makes one to fill in";
   private static final String OWN = "x-";
@@ -93,11 +106,12 @@ public final class PriceFile {
     Optional<Money> labour = root.optional("labour-per-hour").flatMap(this::money);
     Optional<Money> callOut = root.optional("call-out").flatMap(this::money);
     Map<String, Money> parts = parts(root);
+    Tax tax = TaxFields.read(root);
     root.text("note");
     if (currency.isEmpty() || !problems.isEmpty()) {
       throw new InputException(problems);
     }
-    return new PriceList(currency.get(), date, labour, callOut, parts);
+    return new PriceList(currency.get(), date, labour, callOut, parts, tax);
   }
 
   private Optional<Money> money(JsonNode field) {

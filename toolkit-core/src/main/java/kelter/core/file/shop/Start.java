@@ -7,6 +7,7 @@ final class Start {
       """
       {
         "format": "kelter-shop/1",
+        "note": "Fill in repairer, for quotations: name, address, telephone, e-mail, vat-number.",
         "competent-for-live-work": false,
         "instruments": []
       }
@@ -16,7 +17,7 @@ final class Start {
       """
       {
         "format": "kelter-prices/1",
-        "note": "Fill in: date, labour-per-hour, call-out, parts by component-kind.remedy.",
+        "note": "Fill in: date, labour-per-hour, call-out, tax-rate, parts by component-kind.remedy.",
         "currency": "EUR",
         "parts": {}
       }

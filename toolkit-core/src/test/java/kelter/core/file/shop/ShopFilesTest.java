@@ -21,6 +21,8 @@ import java.util.Set;
 import kelter.core.file.ShopFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.owner.TaxRate;
+import kelter.core.owner.TaxRounding;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.shop.PriceList;
@@ -47,6 +49,10 @@ class ShopFilesTest {
         "labour-per-hour": "60 EUR",
         "call-out": "35 EUR",
         "parts": { "thermal-link.renew": "9.50 EUR", "x-own": 3 },
+        "tax-rate": "21 %",
+        "tax-rate-parts": "9 %",
+        "tax-rounding": "per line",
+        "prices-with-tax": false,
         "note": "net",
         "x-tax": "21 %"
       }
@@ -105,6 +111,10 @@ class ShopFilesTest {
     assertEquals("35 EUR", list.callOut().orElseThrow().format());
     assertEquals("2026-03-01", list.date().orElseThrow().toString());
     assertEquals(Set.of("thermal-link.renew"), list.parts().keySet());
+    assertEquals(Optional.of(TaxRate.parse("21 %")), list.tax().rate());
+    assertEquals(Optional.of(TaxRate.parse("9 %")), list.tax().onParts());
+    assertEquals(TaxRounding.PER_LINE, list.tax().rounded());
+    assertEquals(Optional.of(false), list.tax().included());
     assertEquals(
         List.of(
             new StockPart("thermal link 128 °C", "thermal-link.renew", 2),

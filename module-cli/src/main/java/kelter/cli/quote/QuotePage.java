@@ -1,0 +1,215 @@
+package kelter.cli.quote;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import kelter.cli.terminal.MarketWords;
+import kelter.core.job.Job;
+import kelter.core.quote.Bill;
+import kelter.core.quote.Invoice;
+import kelter.core.quote.Offer;
+import kelter.core.quote.Quote;
+import kelter.core.quote.RepairForm;
+import kelter.core.text.HarmlessText;
+
+/**
+ * Quotations, data of invoices and data for the repair form as pages of HTML to be printed. They
+ * load nothing and run nothing, and what a job or a profile says is escaped.
+ */
+public final class QuotePage {
+
+  private static final String TEMPLATE = "quote.html.mustache";
+
+  private static final String NO_FORM =
+      "This is not the form. A person puts it into the layout of the Official Journal, in the"
+          + " language of the consumer, and adds what is missing.";
+
+  private final UnaryOperator<String> words;
+  private final List<Map<String, Object>> sections = new ArrayList<>();
+
+  private QuotePage(Quote quote) {
+    UnaryOperator<String> market = MarketWords.of(quote.market());
+    this.words = text -> HarmlessText.of(market.apply(text));
+  }
+
+  /**
+   * The page of a quotation.
+   *
+   * @param job the job
+   * @param quote the quotation
+   * @return the page
+   */
+  public static String of(Job job, Quote quote) {
+    QuotePage page = new QuotePage(quote);
+    boolean all = quote.stop().all();
+    List<String> wrong = new ArrayList<>();
+    if (!all) {
+      wrong.add(QuoteWords.cause(quote.cause()));
+    }
+    wrong.addAll(QuoteWords.stop(quote));
+    QuoteWords.nothing(quote).ifPresent(wrong::add);
+    page.section(all ? "What to do" : "What is wrong", wrong, Optional.empty(), List.of());
+    int number = 0;
+    for (Offer offer : quote.offers()) {
+      number++;
+      page.section(
+          number + ". " + QuoteWords.above(offer),
+          List.of(BillWords.price(offer, quote.market())),
+          Optional.of(offer.bill()),
+          List.of());
+    }
+    List<String> besides = new ArrayList<>();
+    QuoteWords.declined(quote).ifPresent(besides::add);
+    besides.addAll(quote.terms());
+    if (!besides.isEmpty()) {
+      page.section("What holds besides", besides, Optional.empty(), List.of());
+    }
+    return page.page(
+        all ? "No quotation" : "Quotation",
+        job,
+        quote,
+        all ? List.of() : List.of(QuoteWords.stands(quote)),
+        all ? Optional.empty() : QuoteWords.missing(quote),
+        quote.offers().isEmpty()
+            ? List.of()
+            : List.of("I accept option", "Name", "Date", "Signature"));
+  }
+
+  /**
+   * The page with the data of an invoice.
+   *
+   * @param job the job
+   * @param invoice the data
+   * @param quote the quotation it is held against
+   * @return the page
+   */
+  public static String of(Job job, Invoice invoice, Quote quote) {
+    QuotePage page = new QuotePage(quote);
+    page.section(
+        "To pay",
+        List.of(BillWords.amount(invoice.bill(), invoice.market()) + "."),
+        Optional.of(invoice.bill()),
+        List.of());
+    List<String> besides = new ArrayList<>(List.of(QuoteWords.difference(invoice)));
+    if (!invoice.guarantee().isEmpty()) {
+      besides.add(invoice.guarantee());
+    }
+    page.section("What holds besides", besides, Optional.empty(), List.of());
+    return page.page(
+        "Data for the invoice",
+        job,
+        quote,
+        List.of(QuoteWords.issued(invoice)),
+        QuoteWords.missing(invoice),
+        List.of("Customer", "Address"));
+  }
+
+  /**
+   * The page with the data for the repair form.
+   *
+   * @param job the job
+   * @param form the data
+   * @param quote the quotation it was made of
+   * @return the page
+   */
+  public static String of(Job job, RepairForm form, Quote quote) {
+    QuotePage page = new QuotePage(quote);
+    page.section("Fields", List.of(), Optional.empty(), form.fields());
+    return page.page(
+        "Data for the form", job, quote, List.of(NO_FORM), Optional.empty(), List.of());
+  }
+
+  private void section(
+      String heading, List<String> said, Optional<Bill> bill, List<RepairForm.Field> fields) {
+    sections.add(
+        Map.of(
+            "heading", words.apply(heading),
+            "said", told(said),
+            "bill", bill.map(this::bill).stream().toList(),
+            "hasfields", !fields.isEmpty(),
+            "fields", fields.stream().map(this::field).toList()));
+  }
+
+  private List<String> told(List<String> said) {
+    return said.stream().map(words).toList();
+  }
+
+  private Map<String, Object> bill(Bill bill) {
+    return Map.of(
+        "lines", BillWords.lines(bill).stream().map(this::row).toList(),
+        "hassums", !BillWords.sums(bill).isEmpty(),
+        "sums", BillWords.sums(bill).stream().map(this::row).toList(),
+        "rounding", words.apply(BillWords.rounding(bill)));
+  }
+
+  private Map<String, Object> row(BillWords.Row row) {
+    return Map.of(
+        "title", words.apply(row.title()),
+        "count", words.apply(row.count()),
+        "amount", words.apply(row.amount()));
+  }
+
+  private Map<String, Object> field(RepairForm.Field field) {
+    return Map.of(
+        "title", words.apply(field.title()),
+        "value", told(field.value().stream().toList()),
+        "missing",
+            field.missing().isEmpty()
+                ? List.of()
+                : told(
+                    List.of(
+                        (field.value().isEmpty() ? "Missing: " : "To add: ") + field.missing())));
+  }
+
+  private String page(
+      String title,
+      Job job,
+      Quote quote,
+      List<String> head,
+      Optional<String> missing,
+      List<String> sign) {
+    String danger = quote.stop().text();
+    return template()
+        .execute(
+            Map.of(
+                "title",
+                title,
+                "job",
+                words.apply("Job " + job.id()),
+                "danger",
+                danger.isEmpty() ? List.of() : told(List.of(danger)),
+                "machine",
+                words.apply(QuoteWords.machine(job)),
+                "repairer",
+                told(QuoteWords.repairer(quote.offering().repairer())),
+                "head",
+                told(head),
+                "sections",
+                sections,
+                "missing",
+                told(missing.stream().toList()),
+                "advice",
+                QuoteWords.NOT_ADVICE,
+                "sign",
+                sign));
+  }
+
+  private static Template template() {
+    try (InputStream in = QuotePage.class.getResourceAsStream(TEMPLATE)) {
+      return Mustache.compiler()
+          .escapeHTML(true)
+          .compile(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}

@@ -1,0 +1,198 @@
+package kelter.cli.quote;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kelter.cli.text.Figures;
+import kelter.core.job.Appliance;
+import kelter.core.job.Job;
+import kelter.core.quantity.Money;
+import kelter.core.quote.Invoice;
+import kelter.core.quote.Offer;
+import kelter.core.quote.Quote;
+import kelter.core.shop.Repairer;
+
+/** The sentences that text and page of a quotation share. */
+final class QuoteWords {
+
+  static final String NOT_ADVICE =
+      "Data for a quotation, no legal advice: local law and licensed advice come first.";
+
+  /** What is less likely is not named to an owner while nothing is decided; own choice. */
+  private static final double WORTH_TELLING = 0.2;
+
+  private QuoteWords() {}
+
+  static String machine(Job job) {
+    Appliance appliance = job.appliance();
+    String name = (appliance.maker() + " " + appliance.model()).strip();
+    String serial = appliance.serial().isBlank() ? "" : ", serial number " + appliance.serial();
+    return appliance.kind().replace('-', ' ') + (name.isEmpty() ? "" : ", " + name) + serial;
+  }
+
+  static String stands(Quote quote) {
+    return "Quotation of %s. It stands until %s.".formatted(quote.day(), quote.validUntil());
+  }
+
+  /** What is wrong, and how sure that is. */
+  static String cause(Quote.Cause cause) {
+    String likely =
+        "%s (%s: %s)"
+            .formatted(
+                cause.faults().isEmpty() ? "nothing" : String.join("; and ", cause.faults()),
+                Figures.percent(cause.probability()),
+                Figures.likelihood(cause.probability()));
+    if (cause.decided()) {
+      return "Most likely: " + likely + ".";
+    }
+    return "Not decided: %s.%s"
+        .formatted(
+            cause.action(),
+            cause.probability() < WORTH_TELLING ? "" : " Likeliest so far: " + likely + ".");
+  }
+
+  /** What the lock-out table does to the offers; empty if nothing. */
+  static List<String> stop(Quote quote) {
+    List<String> told = new ArrayList<>();
+    if (quote.stop().all()) {
+      told.add("No work on it is for this tool, and so nothing is quoted.");
+    } else if (quote.stop().only()) {
+      told.add("Only work that ends this is quoted.");
+    }
+    for (String first : quote.stop().first()) {
+      told.add("First: " + first);
+    }
+    return told;
+  }
+
+  /** Why nothing is mended, where nothing is offered to mend. */
+  static Optional<String> nothing(Quote quote) {
+    boolean mends = quote.offers().stream().anyMatch(offer -> !offer.work().isEmpty());
+    return mends || quote.stop().all() || quote.stop().only()
+        ? Optional.empty()
+        : Optional.of("No work is likely enough to be worth a price.");
+  }
+
+  /** What declining costs, and whether it is taken off. */
+  static Optional<String> declined(Quote quote) {
+    return quote
+        .ifDeclined()
+        .map(
+            bill ->
+                "If you decline: %s, for call-out and diagnosis. %s"
+                    .formatted(BillWords.amount(bill, quote.market()), credited(quote)));
+  }
+
+  private static String credited(Quote quote) {
+    if (quote.credited().isEmpty()) {
+      return "These prices do not take it off a repair.";
+    }
+    return quote.credited().get() ? "It is taken off a repair." : "It is not taken off a repair.";
+  }
+
+  /** What a person has to add before it goes out. */
+  static Optional<String> missing(Quote quote) {
+    List<String> missing = new ArrayList<>(missing(quote.offering().repairer()));
+    if (quote.guarantee().isEmpty()) {
+      missing.add("guarantee");
+    }
+    return told(missing, "in the profile of the shop");
+  }
+
+  static Optional<String> missing(Invoice invoice) {
+    List<String> missing = new ArrayList<>();
+    if (invoice.number().isEmpty()) {
+      missing.add("number of the invoice (--number)");
+    }
+    if (invoice.done().isEmpty()) {
+      missing.add("day of the work");
+    }
+    missing.addAll(missing(invoice.offering().repairer()));
+    if (invoice.offering().repairer().vatNumber().isBlank()) {
+      missing.add("VAT number of the repairer");
+    }
+    missing.add("name and address of the customer");
+    return told(missing, "in job, profile or command");
+  }
+
+  private static List<String> missing(Repairer repairer) {
+    List<String> missing = new ArrayList<>();
+    if (repairer.name().isBlank()) {
+      missing.add("repairer");
+    }
+    if (repairer.address().isBlank()) {
+      missing.add("address");
+    }
+    if (repairer.telephone().isBlank() && repairer.email().isBlank()) {
+      missing.add("telephone or e-mail");
+    }
+    return missing;
+  }
+
+  private static Optional<String> told(List<String> missing, String where) {
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Not told %s: %s.".formatted(where, String.join(", ", missing)));
+  }
+
+  /** Who offers it, a line each; none if nobody tells. */
+  static List<String> repairer(Repairer repairer) {
+    List<String> lines = new ArrayList<>();
+    for (String[] line :
+        new String[][] {
+          {"", repairer.name()},
+          {"", repairer.address()},
+          {"Telephone ", repairer.telephone()},
+          {"E-mail ", repairer.email()},
+          {"", repairer.online()},
+          {"VAT number ", repairer.vatNumber()},
+          {"", repairer.register()}
+        }) {
+      if (!line[1].isBlank()) {
+        lines.add(line[0] + line[1]);
+      }
+    }
+    return lines;
+  }
+
+  /** The title of an offer whose work is told line by line below, so that it needs no list. */
+  static String above(Offer offer) {
+    return offer.work().size() > 1
+        ? "Mend it, with as much of the work below as is needed"
+        : offer.title();
+  }
+
+  /** How the invoice differs from the offer. */
+  static String difference(Invoice invoice) {
+    if (invoice.offered().isEmpty()) {
+      return "No offer stands against it.";
+    }
+    Offer offer = invoice.offered().get();
+    String price = BillWords.price(offer, invoice.market());
+    String against =
+        "Offered, by the readings as found: %s%s"
+            .formatted(Character.toLowerCase(price.charAt(0)), price.substring(1));
+    if (invoice.difference().isEmpty()) {
+      return against + " The difference is open.";
+    }
+    int sign = invoice.difference().get().amount().signum();
+    String amount =
+        new Money(invoice.difference().get().amount().abs(), invoice.bill().currency()).format();
+    if (sign == 0) {
+      return against + " It comes to the same.";
+    }
+    return against
+        + (sign < 0
+            ? " It comes to %s less.".formatted(amount)
+            : " It comes to %s more: charge that only if the owner agreed before the work."
+                .formatted(amount));
+  }
+
+  static String issued(Invoice invoice) {
+    return "Data for the invoice%s, issued %s%s."
+        .formatted(
+            invoice.number().map(number -> " " + number).orElse(""),
+            invoice.day(),
+            invoice.done().map(day -> ", work done " + day).orElse(""));
+  }
+}

@@ -1,0 +1,74 @@
+package kelter.core.quote;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.LockOut;
+import kelter.core.safety.lockout.Reread;
+import kelter.core.workshop.Case;
+
+/** The work that a maximum price has to cover. */
+final class NeededWork {
+
+  /** A fault that is at least this likely is one to pay for. */
+  private static final double LIKELY = 0.05;
+
+  /** Work goes on while the chance that a fault outlasts it is above this. */
+  private static final double OUTLASTS = 0.1;
+
+  private NeededWork() {}
+
+  /**
+   * The plan, and for each likely fault further remedies, the least work first, until it is
+   * unlikely to outlast them. All of them may come to be done, so that the sum is an upper bound.
+   */
+  static List<Remedy> of(Diagnosis diagnosis) {
+    Map<String, Remedy> needed = new LinkedHashMap<>();
+    for (Diagnosis.PlanStep step : diagnosis.plan()) {
+      needed.put(step.remedy().key(), step.remedy());
+    }
+    for (Diagnosis.FaultProbability each : diagnosis.faults()) {
+      if (each.probability() >= LIKELY) {
+        cover(diagnosis.basis().remedies(each.fault()), needed);
+      }
+    }
+    return List.copyOf(needed.values());
+  }
+
+  private static void cover(List<Remedy> remedies, Map<String, Remedy> needed) {
+    double outlasts = 1;
+    for (Remedy remedy : remedies) {
+      outlasts *= needed.containsKey(remedy.key()) ? 1 - remedy.probabilityOfCure() : 1;
+    }
+    for (Remedy remedy : remedies) {
+      if (outlasts > OUTLASTS && needed.putIfAbsent(remedy.key(), remedy) == null) {
+        outlasts *= 1 - remedy.probabilityOfCure();
+      }
+    }
+  }
+
+  /** Rows that somebody's work has to end; what only the kind of machine brings is none. */
+  static List<ActiveRow> open(LockOut lockOut) {
+    return lockOut.rows().stream()
+        .filter(each -> each.row().only().isEmpty() && !each.standing() && !each.quiet())
+        .toList();
+  }
+
+  /** Of some work what is on the parts that the rows wait for. */
+  static List<Remedy> ending(List<Remedy> work, List<ActiveRow> open, Case machine) {
+    Set<String> parts = new HashSet<>();
+    for (ActiveRow row : open) {
+      row.openDead().stream().map(Reread::component).forEach(parts::add);
+      row.openLast().stream().map(Reread::component).forEach(parts::add);
+    }
+    machine.findings().stream()
+        .filter(finding -> finding.keepsUnplugged())
+        .forEach(finding -> parts.add(finding.component()));
+    return work.stream().filter(remedy -> parts.contains(remedy.component())).toList();
+  }
+}

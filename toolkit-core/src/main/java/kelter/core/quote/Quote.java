@@ -1,0 +1,296 @@
+package kelter.core.quote;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Market;
+import kelter.core.job.Prices;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Required;
+import kelter.core.quantity.Quantity;
+import kelter.core.safety.LockState;
+import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.LockOut;
+import kelter.core.shop.Offering;
+import kelter.core.workshop.Case;
+
+/**
+ * The data of a quotation: what an owner may choose, and for which fixed or maximum price. A
+ * maximum is the sum of all work that may be needed, with two standard deviations of the prices; it
+ * is no expected cost. Nothing is guessed: where a price is missing the sum is open.
+ *
+ * @param job the id of the job
+ * @param day the day of the quotation
+ * @param validUntil the last day on which it stands
+ * @param market where the machine stands
+ * @param stop what the lock-out table asks
+ * @param cause what is held to be wrong
+ * @param offers what the owner may choose, the whole repair first; none where the table bars all
+ * @param ifDeclined what is to be paid if nothing is chosen; empty where nothing is offered
+ * @param credited whether the call-out is taken off where the machine is mended; empty if nobody
+ *     tells
+ * @param terms what holds besides, a sentence or two each
+ * @param offering who offers it
+ * @param guarantee for how long the shop stands for the work, if that is told
+ */
+public record Quote(
+    String job,
+    LocalDate day,
+    LocalDate validUntil,
+    Market market,
+    Stop stop,
+    Cause cause,
+    List<Offer> offers,
+    Optional<Bill> ifDeclined,
+    Optional<Boolean> credited,
+    List<String> terms,
+    Offering offering,
+    Optional<Quantity> guarantee) {
+
+  private static final String MORE =
+      "If more is found, nothing beyond this offer is done without your word. You get a new price"
+          + " first.";
+  private static final String THEN = "; you get a price for mending it then";
+  private static final String EXCLUDED =
+      "Not in the price: a new machine, and what is another trade's work, such as gas, refrigerant"
+          + " or fixed wiring.";
+  private static final String NEW_PARTS = "All parts are new.";
+  private static final String NO_ROOM =
+      "The prices state no spread, so that the maximum has no room for work that takes longer.";
+
+  /**
+   * What the lock-out table asks before and beside any price.
+   *
+   * @param text its strictest text; empty if no row holds
+   * @param all whether no work on the machine is for this tool, and so none is offered
+   * @param only whether no other work is offered than what ends a lock-out
+   * @param first what has to be done first, or who is to be called, by the rows that hold
+   */
+  public record Stop(String text, boolean all, boolean only, List<String> first) {
+
+    /** Copies the list. */
+    public Stop {
+      Required.value(text, "text of a lock-out");
+      first = Required.list(first, "first steps of a lock-out");
+    }
+  }
+
+  /**
+   * What is held to be wrong.
+   *
+   * @param decided whether the readings decide it
+   * @param faults what is likeliest to be wrong together, in the words of the owner; empty if
+   *     nothing is
+   * @param probability how likely that is, from 0 to 1
+   * @param action what would decide it, or what to do next; a sentence without its full stop
+   */
+  public record Cause(boolean decided, List<String> faults, double probability, String action) {
+
+    /** Copies the list. */
+    public Cause {
+      faults = Required.list(faults, "faults of a cause");
+      Required.value(action, "action of a cause");
+    }
+  }
+
+  /** Checks that nothing is null. */
+  public Quote {
+    Required.value(job, "job of a quotation");
+    Required.value(day, "day of a quotation");
+    Required.value(validUntil, "validity of a quotation");
+    Required.value(market, "market of a quotation");
+    Required.value(stop, "lock-out of a quotation");
+    Required.value(cause, "cause of a quotation");
+    offers = Required.list(offers, "offers of a quotation");
+    Required.optional(ifDeclined, "price of declining");
+    Required.optional(credited, "credit of a call-out");
+    terms = Required.list(terms, "terms of a quotation");
+    Required.value(offering, "offering of a quotation");
+    Required.optional(guarantee, "guarantee of a quotation");
+  }
+
+  /**
+   * The quotation for a case.
+   *
+   * @param machine the case
+   * @param offering who offers the work, and on which terms
+   * @param day the day of the quotation
+   * @return the quotation
+   * @throws InputException if work is offered and the job has no prices
+   */
+  public static Quote of(Case machine, Offering offering, LocalDate day) {
+    LockOut lockOut = machine.lockOut();
+    List<ActiveRow> open = NeededWork.open(lockOut);
+    Optional<Prices> prices = lockOut.barsAll() ? Optional.empty() : Optional.of(prices(machine));
+    List<Offer> offers =
+        prices.map(known -> offers(machine, new Tariff(known), open)).orElse(List.of());
+    Optional<Quantity> guarantee =
+        machine
+            .job()
+            .prices()
+            .flatMap(known -> known.terms().repairWarranty())
+            .or(offering::guarantee);
+    return new Quote(
+        machine.job().id(),
+        day,
+        day.plusDays(offering.validDays()),
+        machine.market(),
+        stop(lockOut, open),
+        cause(machine.diagnosis()),
+        offers,
+        prices.map(Tariff::new).map(tariff -> tariff.bill(List.of(tariff.callOut()))),
+        prices.flatMap(known -> known.terms().callOutCredited()),
+        offers.isEmpty() ? List.of() : terms(offers, prices.orElseThrow(), guarantee),
+        offering,
+        guarantee);
+  }
+
+  static Prices prices(Case machine) {
+    return machine
+        .job()
+        .prices()
+        .orElseThrow(
+            () ->
+                new InputException(
+                    "/prices",
+                    "is missing",
+                    "give at least currency, labour-per-hour and call-out, or name a shop with"
+                        + " prices by '--shop'"));
+  }
+
+  private static Stop stop(LockOut lockOut, List<ActiveRow> open) {
+    List<String> first = new ArrayList<>();
+    for (ActiveRow each : lockOut.rows()) {
+      boolean calls = each.row().state() == LockState.D && !each.quiet();
+      if ((lockOut.barsAll() ? calls : open.contains(each)) && !each.row().first().isEmpty()) {
+        first.add(each.row().first());
+      }
+    }
+    return new Stop(
+        lockOut.text(), lockOut.barsAll(), !open.isEmpty(), first.stream().distinct().toList());
+  }
+
+  private static Cause cause(Diagnosis diagnosis) {
+    Optional<Diagnosis.RankedState> best = diagnosis.ranking().stream().findFirst();
+    return new Cause(
+        diagnosis.basis().conclusion().isDecided(),
+        best.map(Quote::wrong).orElse(List.of()),
+        best.map(Diagnosis.RankedState::probability).orElse(0.0),
+        diagnosis.basis().conclusion().action());
+  }
+
+  private static List<String> wrong(Diagnosis.RankedState state) {
+    List<String> wrong = new ArrayList<>();
+    state.faults().forEach(present -> wrong.add(WorkWords.of(present.fault())));
+    if (state.unexplained()) {
+      wrong.add("something that no known fault explains");
+    }
+    return wrong;
+  }
+
+  private static List<Offer> offers(Case machine, Tariff tariff, List<ActiveRow> open) {
+    List<Remedy> needed = NeededWork.of(machine.diagnosis());
+    List<Offer> offers = new ArrayList<>();
+    List<Remedy> work = open.isEmpty() ? needed : NeededWork.ending(needed, open, machine);
+    mend(work, machine, tariff, offers);
+    if (!open.isEmpty() && work.isEmpty()) {
+      offers.add(callOut(Offer.FIND, "Find what keeps it unplugged" + THEN, tariff));
+    } else if (!work.isEmpty() && machine.diagnosis().basis().conclusion().readFirst()) {
+      offers.add(callOut(Offer.FIND, "Find the cause first" + THEN, tariff));
+    }
+    if (mayStay(machine)) {
+      offers.add(callOut(Offer.LEAVE, "Leave it as it is", tariff));
+    }
+    return offers;
+  }
+
+  private static boolean mayStay(Case machine) {
+    return !machine.lockOut().staysUnplugged() && machine.lockOut().suspicions().isEmpty();
+  }
+
+  private static void mend(List<Remedy> needed, Case machine, Tariff tariff, List<Offer> offers) {
+    if (needed.isEmpty()) {
+      return;
+    }
+    boolean several = needed.size() > 1;
+    String all = WorkWords.of(needed);
+    boolean decided = machine.diagnosis().basis().conclusion().isDecided();
+    offers.add(
+        mend(
+            Offer.MEND,
+            several ? "Mend it, with as much of this as is needed: " + all : capital(all),
+            needed,
+            several || !decided,
+            tariff));
+    if (several && decided) {
+      List<Remedy> first = needed.subList(0, 1);
+      offers.add(
+          mend(Offer.FIRST, "Only this first: " + WorkWords.of(first), first, false, tariff));
+    }
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private static Offer mend(
+      String id, String title, List<Remedy> work, boolean open, Tariff tariff) {
+    List<Item> items = new ArrayList<>();
+    work.forEach(remedy -> items.addAll(tariff.work(remedy)));
+    items.addAll(tariff.least(items));
+    items.addAll(tariff.room(items));
+    items.add(0, tariff.callOut());
+    items.addAll(tariff.credit());
+    return new Offer(id, title, work, open || tariff.spreads(), tariff.bill(items));
+  }
+
+  /** An offer without work: only coming and looking is charged. */
+  private static Offer callOut(String id, String title, Tariff tariff) {
+    return new Offer(id, title, List.of(), false, tariff.bill(List.of(tariff.callOut())));
+  }
+
+  private static List<String> terms(
+      List<Offer> offers, Prices prices, Optional<Quantity> guarantee) {
+    List<String> terms = new ArrayList<>();
+    terms.add(MORE);
+    boolean maximum = offers.stream().anyMatch(Offer::maximum);
+    if (maximum && !new Tariff(prices).spreads()) {
+      terms.add(NO_ROOM);
+    }
+    terms.add(EXCLUDED);
+    if (offers.stream().anyMatch(offer -> !offer.work().isEmpty())) {
+      terms.add(NEW_PARTS);
+      guarantee.map(Quote::standsFor).ifPresent(terms::add);
+    }
+    return terms;
+  }
+
+  /** What the repairer promises beside the law. */
+  static String standsFor(Quantity time) {
+    return ("On this repair we give %s from the day it is done, parts and labour, for the same"
+            + " defect; your rights by law stay as they are.")
+        .formatted(WorkWords.of(time));
+  }
+
+  /**
+   * An offer by its number.
+   *
+   * @param number from 1
+   * @return the offer
+   * @throws InputException if there is none of that number
+   */
+  public Offer offer(int number) {
+    if (number < 1 || number > offers.size()) {
+      throw new InputException(
+          "option " + number,
+          "is none of this quotation",
+          offers.isEmpty()
+              ? "nothing is offered here"
+              : "they are numbered from 1 to " + offers.size());
+    }
+    return offers.get(number - 1);
+  }
+}
