@@ -39,7 +39,11 @@ final class CloseCommand implements Command {
           "PART.FAULT",
           "what turned out to be the cause (default: what 'done --found' told)");
   private static final CommandOption CHARGED =
-      CommandOption.one("--charged", ValueKind.TEXT, "AMOUNT", "what was charged, tax included");
+      CommandOption.one(
+          "--charged",
+          ValueKind.TEXT,
+          "AMOUNT",
+          "what was charged, tax included (default: the bill of 'kelter quote --final')");
   private static final CommandOption OLD =
       CommandOption.one("--old-parts", ValueKind.TEXT, "TEXT", "where the old parts went");
   private static final CommandOption GUARANTEE =
@@ -47,7 +51,7 @@ final class CloseCommand implements Command {
           "--guarantee",
           ValueKind.TEXT,
           "TIME",
-          "how long you stand for the work, such as '12 mo'");
+          "how long you stand for the work, such as '12 mo' (default: as the shop's profile says)");
   private static final CommandOption BY =
       CommandOption.one("--by", ValueKind.TEXT, "NAME", "who closes it");
   private static final CommandOption NOTE =
@@ -87,7 +91,7 @@ final class CloseCommand implements Command {
       edits.add(
           "close",
           () -> {
-            Closing closing = closing(invocation, outcome.get(), causes);
+            Closing closing = closing(invocation, machine, outcome.get(), causes);
             return content -> ProgressEdit.with(content, closing);
           });
     }
@@ -142,14 +146,20 @@ final class CloseCommand implements Command {
     return List.copyOf(found);
   }
 
-  private static Closing closing(Invocation invocation, Outcome outcome, List<String> causes) {
+  private static Closing closing(
+      Invocation invocation, Case machine, Outcome outcome, List<String> causes) {
+    Optional<Money> charged = invocation.given().text(CHARGED).map(CloseCommand::money);
+    Optional<Quantity> guarantee = invocation.given().text(GUARANTEE).map(CloseCommand::time);
+    boolean worked = machine.job().progress().isWorked() && outcome == Outcome.CURED;
     return new Closing(
         LocalDate.now(invocation.clock()).toString(),
         outcome,
         causes,
-        invocation.given().text(CHARGED).map(CloseCommand::money),
+        charged.or(() -> FinalBill.of(machine, invocation).flatMap(each -> each.bill().total())),
         invocation.given().text(OLD).orElse(""),
-        invocation.given().text(GUARANTEE).map(CloseCommand::time),
+        worked
+            ? guarantee.or(() -> invocation.workshop().shop().offering().guarantee())
+            : guarantee,
         invocation.given().text(BY).orElse(""),
         invocation.given().text(NOTE).orElse(""));
   }
@@ -175,6 +185,9 @@ final class CloseCommand implements Command {
         causes.isEmpty()
             ? "not told, so that nothing can be learned from it."
             : String.join(", ", causes) + ".");
+    closing
+        .charged()
+        .ifPresent(amount -> layout.hanging("Charged: ", amount.format() + ", tax included."));
     int open = proof.open();
     if (open > 0 && job.progress().isWorked()) {
       layout.line(open + " readings, looks and tests were not made; the report says so.");

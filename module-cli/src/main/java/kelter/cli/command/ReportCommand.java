@@ -19,6 +19,7 @@ import kelter.core.proof.Proof;
 import kelter.core.report.OwnersPage;
 import kelter.core.report.Point;
 import kelter.core.shop.Person;
+import kelter.core.shop.Repairer;
 import kelter.core.workshop.Case;
 
 /** {@code kelter report JOB -o FILE}: the job as one page of HTML. */
@@ -65,8 +66,9 @@ final class ReportCommand implements Command {
     boolean anonymous = invocation.given().has(ANONYMOUS);
     Case machine = invocation.open();
     Proof proof = Proof.of(machine);
-    String call = invocation.given().text(CALL).orElse("");
-    List<Point> points = OwnersPage.of(machine, proof, WorkStepsFile.shipped(), call, !anonymous);
+    OwnersPage.Beside told =
+        new OwnersPage.Beside(call(invocation), !anonymous, FinalBill.of(machine, invocation));
+    List<Point> points = OwnersPage.of(machine, proof, WorkStepsFile.shipped(), told);
     if (file.isEmpty()) {
       invocation.terminal().print(text(points, machine.market(), invocation));
       return;
@@ -87,6 +89,13 @@ final class ReportCommand implements Command {
             explained(machine));
     TextFile.write(file.get(), ReportPage.of(machine, proof, beside));
     invocation.terminal().complain("kelter: written: " + file.get());
+  }
+
+  /** Whom to call: what is given, else the shop as its profile tells it. */
+  private static String call(Invocation invocation) {
+    Repairer repairer = invocation.workshop().shop().offering().repairer();
+    String known = (repairer.name() + ", " + repairer.telephone()).replaceAll("^, |, $", "");
+    return invocation.given().text(CALL).orElse(known);
   }
 
   /** What the options cost, where the job tells enough of prices. */

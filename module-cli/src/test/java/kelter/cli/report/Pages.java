@@ -39,7 +39,11 @@ final class Pages {
         machine,
         proof,
         new ReportPage.Beside(
-            OwnersPage.of(machine, proof, WorkStepsFile.shipped(), "0 555 01 99", !anonymous),
+            OwnersPage.of(
+                machine,
+                proof,
+                WorkStepsFile.shipped(),
+                new OwnersPage.Beside("0 555 01 99", !anonymous, Optional.empty())),
             owner,
             anonymous,
             Shop.UNKNOWN,

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.catalogue.KindPart;
@@ -20,6 +21,8 @@ import kelter.core.job.work.WorkDone;
 import kelter.core.proof.Cure;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReleaseTest;
+import kelter.core.quantity.Money;
+import kelter.core.quote.Invoice;
 import kelter.core.workshop.Case;
 
 /** The eight points of a page for the owner; common practice, no source. */
@@ -33,15 +36,31 @@ public final class OwnersPage {
   private final Proof proof;
   private final WorkSteps steps;
   private final Optional<Closing> closing;
-  private final boolean names;
+  private final Beside beside;
 
-  private OwnersPage(Case machine, Proof proof, WorkSteps steps, boolean names) {
+  /**
+   * What the page tells beside the job.
+   *
+   * @param call whom to call, may be empty
+   * @param names whether names, notes and the words of the owner are told
+   * @param invoice the bill for the work, if the job tells enough for one
+   */
+  public record Beside(String call, boolean names, Optional<Invoice> invoice) {
+
+    /** Checks that nothing is null. */
+    public Beside {
+      Objects.requireNonNull(call);
+      Objects.requireNonNull(invoice);
+    }
+  }
+
+  private OwnersPage(Case machine, Proof proof, WorkSteps steps, Beside beside) {
     this.machine = machine;
     this.job = machine.job();
     this.proof = proof;
     this.steps = steps;
     this.closing = job.progress().closing();
-    this.names = names;
+    this.beside = beside;
   }
 
   /**
@@ -50,13 +69,11 @@ public final class OwnersPage {
    * @param machine the case
    * @param proof what was shown after the work
    * @param steps what is known of work, for what the owner has to watch
-   * @param call whom to call, may be empty
-   * @param names whether names, notes and the words of the owner are told
+   * @param beside what it tells beside the job
    * @return eight points
    */
-  public static List<Point> of(
-      Case machine, Proof proof, WorkSteps steps, String call, boolean names) {
-    OwnersPage page = new OwnersPage(machine, proof, steps, names);
+  public static List<Point> of(Case machine, Proof proof, WorkSteps steps, Beside beside) {
+    OwnersPage page = new OwnersPage(machine, proof, steps, beside);
     return List.of(
         page.use(),
         page.wrong(),
@@ -65,7 +82,7 @@ public final class OwnersPage {
         page.tested(),
         page.watch(),
         page.open(),
-        page.guarantee(call));
+        page.guarantee());
   }
 
   private Point use() {
@@ -107,7 +124,7 @@ public final class OwnersPage {
       answers.add(sure(each, causes.isEmpty()));
     }
     String said = job.complaint().said();
-    if (names && !said.isBlank()) {
+    if (beside.names() && !said.isBlank()) {
       answers.add("You told us: “" + said + "”");
     }
     return Point.of("What was wrong?", answers);
@@ -161,7 +178,7 @@ public final class OwnersPage {
       String title = work.title().isBlank() ? work.remedy().orElse("") : work.title();
       String on = work.component().map(each -> Component.words(each) + ": ").orElse("");
       answers.add(sentence(on + title) + parts(work) + ".");
-      if (names && !work.note().isBlank()) {
+      if (beside.names() && !work.note().isBlank()) {
         answers.add(work.note());
       }
     }
@@ -183,12 +200,30 @@ public final class OwnersPage {
 
   private Point cost() {
     List<String> answers = new ArrayList<>();
-    Optional<String> charged = closing.flatMap(Closing::charged).map(each -> each.format());
+    Optional<Money> total = beside.invoice().flatMap(each -> each.bill().total());
+    Optional<Money> charged = closing.flatMap(Closing::charged).or(() -> total);
     answers.add(
         charged
-            .map(amount -> amount + ", tax included. The bill has the lines.")
+            .map(
+                amount ->
+                    amount.format() + ", tax included where it is due. The bill has the lines.")
             .orElse("No amount is told here; the bill has it."));
+    if (charged.isPresent() && charged.equals(total)) {
+      beside.invoice().flatMap(Invoice::difference).ifPresent(each -> answers.add(offered(each)));
+    }
     return Point.of("What does it cost?", answers);
+  }
+
+  /** Why it is not what was offered: an offer tells the most that it may become. */
+  private static String offered(Money difference) {
+    int sign = difference.amount().signum();
+    String amount = new Money(difference.amount().abs(), difference.currency()).format();
+    if (sign == 0) {
+      return "That is what the offer said.";
+    }
+    return sign < 0
+        ? amount + " less than the most that the offer allowed for."
+        : amount + " more than the offer allowed for: ask what was found and agreed.";
   }
 
   private Point tested() {
@@ -284,7 +319,7 @@ public final class OwnersPage {
     return answers;
   }
 
-  private Point guarantee(String call) {
+  private Point guarantee() {
     List<String> answers = new ArrayList<>();
     closing
         .flatMap(Closing::guarantee)
@@ -297,7 +332,7 @@ public final class OwnersPage {
     if (answers.isEmpty()) {
       answers.add("Your rights by law stay as they are.");
     }
-    answers.add(call.isBlank() ? "Call whoever did the work." : "Call: " + call);
+    answers.add(beside.call().isBlank() ? "Call whoever did the work." : "Call: " + beside.call());
     String old = closing.map(Closing::oldParts).orElse("");
     answers.add(old.isBlank() ? "Old parts: not told." : "Old parts: " + old + ".");
     return Point.of("Guarantee, whom to call, old parts", answers);
