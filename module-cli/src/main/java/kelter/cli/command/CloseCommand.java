@@ -67,8 +67,8 @@ final class CloseCommand implements Command {
         List.of(OUTCOME, CAUSE, CHARGED, OLD, GUARANTEE, BY, NOTE, NamedShop.OPTION),
         List.of(Invocation.jobFile("the job")),
         List.of(
-            "kelter close job.json --outcome cured --cause heater.open --charged \"186.40 EUR\"",
-            "kelter close job.json --outcome left --note \"owner declines\""));
+            "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
+            "kelter close job.json --outcome left"));
   }
 
   @Override

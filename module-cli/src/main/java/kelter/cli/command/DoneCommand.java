@@ -57,8 +57,8 @@ final class DoneCommand implements Command {
             Invocation.jobFile("the job"),
             CommandArgument.one("WORK", ValueKind.TEXT, "PART.REMEDY, or your own words")),
         List.of(
-            "kelter done job.json heater.heater --time \"35 min\" --part \"Heater = 48.20 EUR\"",
-            "kelter done job.json \"Hose clip put right\""));
+            "kelter done job.json heater.renew-heater --time 35min --part Heater=48.20EUR",
+            "kelter done job.json heater.renew-heater --found heater.open"));
   }
 
   @Override

@@ -53,14 +53,14 @@ final class ProveCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "prove",
-        "Show whether the work worked: as found, as left, tests, what is open.",
+        "Show whether the work worked, and what is still open.",
         "Nothing is kept but what you enter. The first test that fails ends the way back to power.",
         List.of(LED, READ, TEST, SAW, NamedShop.OPTION),
         List.of(Invocation.jobFile("a job in which something was done")),
         List.of(
             "kelter prove job.json",
             "kelter prove --led job.json",
-            "kelter prove job.json --read \"heater.resistance=26.4 ohm with meter\" --test look=met"
+            "kelter prove job.json --read heater.resistance=26.4ohm --test look=met"
                 + " --saw stays-cold=no"));
   }
 

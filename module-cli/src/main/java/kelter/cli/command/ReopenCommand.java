@@ -44,7 +44,7 @@ final class ReopenCommand implements Command {
         "Machine, instruments, prices and use are taken over; symptoms and readings are not.",
         List.of(SAID, OUTPUT, NamedShop.OPTION),
         List.of(Invocation.jobFile("a closed job")),
-        List.of("kelter reopen job.json --said \"It is cold again.\""));
+        List.of("kelter reopen job.json -o job-again.json"));
   }
 
   @Override

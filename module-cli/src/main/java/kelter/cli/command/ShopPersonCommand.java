@@ -40,8 +40,7 @@ final class ShopPersonCommand implements Command {
         List.of(
             CommandArgument.one(
                 "PERSON", ValueKind.TEXT, "a word for the person that does not tell the name")),
-        List.of(
-            "kelter shop person p-17 --name \"A. Sample\" --address \"2 Mill Lane\" --job washer-3"));
+        List.of("kelter shop person p-17 --name Sample --job washer-3 --shop my-shop"));
   }
 
   @Override

@@ -80,7 +80,7 @@ class CompletionCommandTest {
   @Test
   void commands() throws IOException, InterruptedException {
     assertEquals(List.of("diagnose"), proposals("kelter", "diag"));
-    assertEquals(List.of("init"), proposals("kelter", "shop", ""));
+    assertEquals(List.of("init", "person", "forget"), proposals("kelter", "shop", ""));
     assertEquals(List.of("model"), proposals("kelter", "man", "model"));
   }
 

@@ -344,7 +344,7 @@ class ResultSchemaTest {
   void schemaShowsWhatItLists() {
     List<Json> listed = array(run("schema"), "schemas");
 
-    assertEquals(9 + ResultFormat.values().length, listed.size());
+    assertEquals(10 + ResultFormat.values().length, listed.size());
     for (Json each : listed) {
       Console console = Console.run("schema", text(each, "name"));
       assertEquals(0, console.code(), console.err());

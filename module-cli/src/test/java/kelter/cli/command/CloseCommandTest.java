@@ -1,0 +1,166 @@
+package kelter.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Work is recorded, shown and closed by commands; a closed job stays as it is. */
+class CloseCommandTest {
+
+  private static final Path DEMO = Path.of("..", "demo", "jobs");
+
+  @TempDir private Path folder;
+  private String washer;
+  private String boiler;
+
+  @BeforeEach
+  void copy() throws IOException {
+    washer = copied("washer-extractor.json");
+    boiler = copied("water-boiler.json");
+  }
+
+  private String copied(String name) throws IOException {
+    return Files.copy(DEMO.resolve(name), folder.resolve(name)).toString();
+  }
+
+  private static Console run(int code, String... words) {
+    Console console = Console.run(words);
+    assertEquals(code, console.code(), console.err() + console.out());
+    return console;
+  }
+
+  @Test
+  void anOutcomeIsForAPersonToSay() throws IOException {
+    String before = Files.readString(Path.of(washer));
+    Console refused = run(1, "close", washer, "--cause", "heater.opn", "--charged", "-3 EUR");
+
+    assertTrue(refused.err().contains("nobody but you can say it"), refused.err());
+    assertTrue(refused.err().contains("did you mean 'heater."), refused.err());
+    assertEquals(before, Files.readString(Path.of(washer)));
+  }
+
+  @Test
+  void aMachineThatIsLockedOutIsNotClosedAsCured() {
+    Console refused = run(1, "close", boiler, "--outcome", "cured");
+
+    assertTrue(refused.err().contains("locked out"), refused.err());
+    run(0, "close", boiler, "--outcome", "stopped");
+  }
+
+  @Test
+  void aTestThatIsNotMetSpeaksAgainstACure() {
+    run(0, "done", washer, "heater.renew-heater");
+    run(0, "prove", washer, "--test", "polarity=not met: wires crossed");
+    Console refused = run(1, "close", washer, "--outcome", "cured");
+
+    assertTrue(refused.err().contains("a test is not met"), refused.err());
+    run(0, "prove", washer, "--test", "polarity=met");
+    run(0, "close", washer, "--outcome", "cured");
+  }
+
+  @Test
+  void aClosedJobIsNotChangedByAnyCommand() throws IOException {
+    run(0, "close", washer, "--outcome", "left");
+    String closed = Files.readString(Path.of(washer));
+    for (List<String> words :
+        List.of(
+            List.of("done", washer, "heater.renew-heater"),
+            List.of("prove", washer, "--saw", "stays-cold=no"),
+            List.of("prove", "--led", washer),
+            List.of("bench", washer),
+            List.of("close", washer, "--outcome", "cured"))) {
+      Console refused = run(1, words.toArray(String[]::new));
+      assertTrue(refused.err().contains("is not changed any more"), refused.err());
+    }
+    assertEquals(closed, Files.readString(Path.of(washer)));
+    run(0, "diagnose", washer);
+    run(0, "report", washer);
+  }
+
+  @Test
+  void aCallBackIsJoinedToTheFirst() throws IOException {
+    Console open = run(1, "reopen", washer);
+    assertTrue(open.err().contains("still open"), open.err());
+
+    run(0, "close", washer, "--outcome", "left");
+    run(0, "reopen", washer, "--said", "It is back.");
+    String next = Files.readString(folder.resolve("marrowby-0412-again.json"));
+
+    assertTrue(next.contains("\"call-back-of\": \"marrowby-0412\""), next);
+    assertTrue(next.contains("It is back."), next);
+    assertFalse(next.contains("\"measurements\""), next);
+    run(1, "reopen", washer, "-o", folder.resolve("marrowby-0412-again.json").toString());
+  }
+
+  @Test
+  void everyMistakeOfAReadingIsToldWithItsWords() throws IOException {
+    String before = Files.readString(Path.of(washer));
+    Console refused =
+        run(
+            1,
+            "prove",
+            washer,
+            "--read",
+            "heater.resistance=26 V",
+            "--read",
+            "heatr.resistance=26 ohm",
+            "--test",
+            "lok=met",
+            "--saw",
+            "stays-cold=perhaps");
+
+    assertEquals(
+        4,
+        refused.err().lines().filter(line -> line.startsWith("kelter: --")).count(),
+        refused.err());
+    assertEquals(before, Files.readString(Path.of(washer)));
+  }
+
+  @Test
+  void workThatNobodyKnowsIsAskedForInOwnWords() {
+    Console refused = run(1, "done", washer, "heater.renew-heatr");
+
+    assertTrue(refused.err().contains("did you mean 'heater.renew-heater'?"), refused.err());
+    run(0, "done", washer, "Hose clip put right");
+    assertTrue(run(0, "prove", washer).out().contains("is no work that is known here"), "not told");
+  }
+
+  @Test
+  void personsStandApartAndCanBeForgotten() throws IOException {
+    Path shop = folder.resolve("shop");
+    run(0, "shop", "init", shop.toString());
+    run(
+        0,
+        "shop",
+        "person",
+        "p-1",
+        "--name",
+        "A. Sample",
+        "--address",
+        "2 Mill Lane",
+        "--job",
+        "marrowby-0412",
+        "--shop",
+        shop.toString());
+    Path page = folder.resolve("report.html");
+    run(0, "report", washer, "-o", page.toString(), "--shop", shop.toString());
+    assertTrue(Files.readString(page).contains("A. Sample"));
+    run(0, "report", washer, "--anonymous", "-o", page.toString(), "--shop", shop.toString());
+    assertFalse(Files.readString(page).contains("A. Sample"));
+
+    Console forgotten = run(0, "shop", "forget", "p-1", "--shop", shop.toString());
+    assertTrue(forgotten.out().contains("marrowby-0412"), forgotten.out());
+    run(1, "shop", "forget", "p-1", "--shop", shop.toString());
+    run(1, "shop", "forget", "../shop", "--shop", shop.toString());
+    run(0, "report", washer, "-o", page.toString(), "--shop", shop.toString());
+    assertFalse(Files.readString(page).contains("A. Sample"));
+  }
+}
