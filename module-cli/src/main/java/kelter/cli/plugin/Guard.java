@@ -49,6 +49,16 @@ public final class Guard {
   }
 
   /**
+   * Tells something about the plugin that does not keep it from being used.
+   *
+   * @param what what
+   * @param remedy what to do about it
+   */
+  public void note(String what, String remedy) {
+    watch.tell(new Problem("plugin " + plugin, what, remedy));
+  }
+
+  /**
    * Notes which modules of the Java machine are its own.
    *
    * @param modules the modules
