@@ -21,6 +21,7 @@ import kelter.cli.plugin.Guard;
 import kelter.cli.plugin.PluginWatch;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 
 /**
@@ -80,6 +81,7 @@ final class PluginFolder {
     if (entries.isEmpty()) {
       loading.problems.add(
           new Problem(
+              Mistake.FILE,
               "--plugins " + folder,
               "holds no plugin",
               "a plugin is a jar, or a folder of jars that belong together"));
@@ -93,6 +95,7 @@ final class PluginFolder {
   private static List<Path> sortedEntries(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new InputException(
+          Mistake.FILE,
           "--plugins " + folder,
           Files.exists(folder) ? "is not a folder" : "is not there",
           "name a folder that holds plugins");
@@ -101,7 +104,7 @@ final class PluginFolder {
       return entries.filter(e -> Files.isDirectory(e) || isJar(e)).sorted().toList();
     } catch (IOException unreadable) {
       throw new InputException(
-          "--plugins " + folder, "cannot be read: " + unreadable.getMessage(), "");
+          Mistake.FILE, "--plugins " + folder, "cannot be read: " + unreadable.getMessage(), "");
     }
   }
 

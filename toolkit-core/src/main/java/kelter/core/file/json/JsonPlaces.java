@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kelter.core.problem.FilePlace;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
@@ -19,7 +20,7 @@ import kelter.core.problem.Problem;
 public final class JsonPlaces {
 
   private final String name;
-  private final Map<String, String> places = new HashMap<>();
+  private final Map<String, FilePlace> places = new HashMap<>();
 
   private JsonPlaces(String name) {
     this.name = name;
@@ -42,17 +43,17 @@ public final class JsonPlaces {
     }
     List<Problem> told = new ArrayList<>();
     for (Problem problem : mistakes.problems()) {
-      told.add(problem.place().isEmpty() ? problem.at(places.of(problem.where())) : problem);
+      told.add(problem.place().isUnknown() ? problem.at(places.of(problem.where())) : problem);
     }
     return new InputException(told);
   }
 
-  private String of(String pointer) {
+  private FilePlace of(String pointer) {
     String at = pointer;
     while (!places.containsKey(at) && at.lastIndexOf('/') > 0) {
       at = at.substring(0, at.lastIndexOf('/'));
     }
-    return places.getOrDefault(at, "");
+    return places.getOrDefault(at, FilePlace.UNKNOWN);
   }
 
   private void read(String text) throws IOException {
