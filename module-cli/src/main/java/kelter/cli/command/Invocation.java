@@ -49,7 +49,7 @@ final class Invocation {
   private Found found;
   private boolean hasPlugins;
   private boolean advised;
-  private boolean failed;
+  private int exitCode;
   private Workshop workshop;
 
   /**
@@ -153,18 +153,28 @@ final class Invocation {
 
   /** Tells why there is no result as JSON, with the modules that were loaded until then. */
   void tellAsFarAsLoaded(JsonResult errors) {
+    terminal.printJson(errors.text(madeBy()));
+  }
+
+  /** The tool, and the modules that are loaded. */
+  MadeBy madeBy() {
     List<About> loaded =
         found == null ? List.of() : found.modules().stream().map(CalculationModule::about).toList();
-    terminal.printJson(errors.text(new MadeBy(Kelter.version(), loaded)));
+    return new MadeBy(Kelter.version(), loaded);
   }
 
   /** Notes that the command is done and still not well. */
   void fail() {
-    failed = true;
+    end(Kelter.BAD_INPUT);
   }
 
-  boolean isFailed() {
-    return failed;
+  /** Notes with which exit code the command is done. */
+  void end(int code) {
+    exitCode = code;
+  }
+
+  int exitCode() {
+    return exitCode;
   }
 
   /**

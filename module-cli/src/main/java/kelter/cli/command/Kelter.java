@@ -205,7 +205,7 @@ public final class Kelter {
   private int run(Command command, Invocation invocation) {
     try {
       command.run(invocation);
-      return invocation.isFailed() ? BAD_INPUT : DONE;
+      return invocation.exitCode();
     } catch (InputException unusable) {
       List<Problem> problems = invocation.placed(unusable).problems();
       Complaints.tell(problems, terminal);

@@ -24,8 +24,11 @@ public final class JsonOutput {
   private final StringWriter text = new StringWriter();
   private final JsonGenerator generator;
 
-  private JsonOutput() throws IOException {
+  private JsonOutput(boolean onOneLine) throws IOException {
     generator = new JsonFactory().createGenerator(text);
+    if (onOneLine) {
+      return;
+    }
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
     printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
     printer.indentArraysWith(new DefaultIndenter("  ", "\n"));
@@ -67,9 +70,9 @@ public final class JsonOutput {
     void write(JsonOutput output) throws IOException;
   }
 
-  static String text(JsonResult result, MadeBy by) {
+  static String text(JsonResult result, MadeBy by, boolean onOneLine) {
     try {
-      JsonOutput output = new JsonOutput();
+      JsonOutput output = new JsonOutput(onOneLine);
       output.generator.writeStartObject();
       output.text("format", result.format());
       output.object("made-by", () -> by.write(output));

@@ -15,6 +15,16 @@ public record JsonResult(String format, JsonOutput.Document document) {
    * @return JSON
    */
   public String text(MadeBy by) {
-    return JsonOutput.text(this, by);
+    return JsonOutput.text(this, by, false);
+  }
+
+  /**
+   * The result on one line.
+   *
+   * @param by who made it
+   * @return JSON with a line end
+   */
+  public String line(MadeBy by) {
+    return JsonOutput.text(this, by, true);
   }
 }

@@ -35,9 +35,25 @@ public final class JsonPlaces {
    *     missing itself; as it was where not even its first member is in the file
    */
   public static InputException found(Path path, InputException mistakes) {
-    JsonPlaces places = new JsonPlaces(path.toString());
     try {
-      places.read(Files.readString(path));
+      return found(path.toString(), Files.readString(path), mistakes);
+    } catch (IOException changed) {
+      return found(path.toString(), "", mistakes);
+    }
+  }
+
+  /**
+   * Mistakes with the lines that they stand in.
+   *
+   * @param name what the text is called
+   * @param text the text that was read
+   * @param mistakes mistakes whose places are JSON pointers into it
+   * @return the same mistakes, each with its place as far as it is in the text
+   */
+  public static InputException found(String name, String text, InputException mistakes) {
+    JsonPlaces places = new JsonPlaces(name);
+    try {
+      places.read(text);
     } catch (IOException changed) {
       places.places.clear();
     }
