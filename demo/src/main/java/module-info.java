@@ -1,8 +1,8 @@
 import kelter.core.module.CalculationModule;
 
 /**
- * The demo: a module from outside, as a shop might write one for itself, and programs that use the
- * core alone, without a container and without the command line.
+ * The demo: programs that use the core alone, without a container and without the command line. The
+ * module from outside beside it, in {@code outside-module}, has a build of its own.
  */
 module kelter.demo {
   requires transitive kelter.core;
@@ -11,7 +11,4 @@ module kelter.demo {
 
   /** The rooms that lie beside it. */
   uses CalculationModule;
-
-  provides CalculationModule with
-      kelter.demo.BeltModule;
 }

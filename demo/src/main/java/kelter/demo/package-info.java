@@ -1,2 +1,2 @@
-/** A module from outside and programs on the core alone. It knows nothing of the other modules. */
+/** Programs on the core alone. They know nothing of the other modules. */
 package kelter.demo;

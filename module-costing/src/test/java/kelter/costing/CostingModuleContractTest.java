@@ -14,6 +14,11 @@ class CostingModuleContractTest extends ModuleContract {
   }
 
   @Override
+  protected boolean isShipped() {
+    return true;
+  }
+
+  @Override
   protected List<Appliance> appliances() {
     return List.of();
   }

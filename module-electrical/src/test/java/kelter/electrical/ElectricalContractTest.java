@@ -14,6 +14,11 @@ class ElectricalContractTest extends ModuleContract {
   }
 
   @Override
+  protected boolean isShipped() {
+    return true;
+  }
+
+  @Override
   protected List<Appliance> appliances() {
     List<Appliance> all = new ArrayList<>(SampleMachines.all());
     all.add(Jobs.appliance(Jobs.component("motor", "motor")));
@@ -25,6 +30,13 @@ class ElectricalContractTest extends ModuleContract {
             Jobs.component("air-heater", "air-heater"),
             Jobs.component("cord", "supply-cord"),
             Jobs.component("other-cord", "supply-cord")));
+    all.add(DriveMachines.TURNTABLE);
+    all.add(
+        Jobs.appliance(
+            Jobs.component("burner", "gas-part"),
+            Jobs.component("pipes", "refrigerant-circuit"),
+            Jobs.component("outlet", "fixed-wiring"),
+            Jobs.component("tube", "high-voltage-capacitor")));
     return all;
   }
 }

@@ -3,9 +3,16 @@ package kelter.testkit;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.nio.file.Path;
 import java.util.List;
 import kelter.core.job.Appliance;
 import kelter.core.module.CalculationModule;
+import kelter.testkit.trial.FoundModules;
+import kelter.testkit.trial.KindRules;
+import kelter.testkit.trial.LoadingRules;
+import kelter.testkit.trial.ReadingRules;
+import kelter.testkit.trial.SameAnswers;
+import kelter.testkit.trial.TimeRules;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,11 +33,39 @@ public abstract class ModuleContract {
 
   /**
    * Appliances on which the module has something to say, with the figures that it needs; one for
-   * each path through its fault models.
+   * each path through its fault models, and one at least for each of its kinds of components.
    *
-   * @return the appliances; empty only if the module has no fault models
+   * @return the appliances; empty only if the module speaks of no part
    */
   protected abstract List<Appliance> appliances();
+
+  /**
+   * The modules beside which it will be loaded.
+   *
+   * @return all that the class path and the module path of the test have; for a test of the kit
+   *     others
+   */
+  protected List<CalculationModule> beside() {
+    return FoundModules.beside(module().getClass());
+  }
+
+  /**
+   * The files of kinds of machines that come with the module.
+   *
+   * @return none unless a subclass names some
+   */
+  protected List<Path> kindFiles() {
+    return List.of();
+  }
+
+  /**
+   * Whether the module is one of Kelter itself, which are held against each other elsewhere.
+   *
+   * @return false unless a subclass says otherwise
+   */
+  protected boolean isShipped() {
+    return false;
+  }
 
   /**
    * Whether the module is a demonstration, whose figures may be invented.
@@ -44,6 +79,28 @@ public abstract class ModuleContract {
   @Test
   protected final void canBeFoundByServiceLoader() {
     assertKept(IdentityRules.construction(module().getClass()));
+  }
+
+  @Test
+  protected final void isProvidedByItsDescriptor() {
+    assertKept(LoadingRules.provided(module().getClass()));
+  }
+
+  @Test
+  protected final void everyKindOfComponentIsTried() {
+    assertKept(LoadingRules.reached(module(), appliances()));
+  }
+
+  @Test
+  protected final void idsAreNotThoseOfOthers() {
+    if (!isShipped()) {
+      assertKept(LoadingRules.claims(module(), beside()));
+    }
+  }
+
+  @Test
+  protected final void wordsOfKindFilesAreKnown() {
+    assertKept(KindRules.files(kindFiles(), module(), beside(), appliances()));
   }
 
   @Test
@@ -97,6 +154,11 @@ public abstract class ModuleContract {
   }
 
   @Test
+  protected final void checksTakeAnyReading() {
+    assertKept(ReadingRules.checks(module(), appliances()));
+  }
+
+  @Test
   protected final void thereAreModelsToTry() {
     assertFalse(
         !appliances().isEmpty()
@@ -128,6 +190,21 @@ public abstract class ModuleContract {
   @Test
   protected final void forecastsKeepNoState() {
     assertKept(ForecastRules.memory(module(), appliances()));
+  }
+
+  @Test
+  protected final void answersAreTheSameEverywhere() {
+    assertKept(SameAnswers.everywhere(this::module, appliances()));
+  }
+
+  @Test
+  protected final void answersDoNotDependOnEarlierOnes() {
+    assertKept(SameAnswers.whateverWasAsked(this::module, appliances()));
+  }
+
+  @Test
+  protected final void answersComeQuickly() {
+    assertKept(TimeRules.quick(TimeRules.measured(module(), appliances())));
   }
 
   private static void assertKept(List<String> breaches) {

@@ -18,20 +18,21 @@ final class BenchCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "bench",
-        "Lead a case: it asks, you answer, what to do next follows.",
-        "Each answer is kept in the job before the next question. Without JOB it begins a new one,"
-            + " in the folder of the shop, or where you say. 'undo' takes answers back, '?' tells"
-            + " what can be typed, 'done' leaves.",
-        List.of(NamedShop.OPTION),
-        List.of(
-            new CommandArgument(
-                "JOB",
-                ValueKind.FILE,
-                true,
-                false,
-                "the job to go on with, or the file of a new one")),
-        List.of("kelter bench", "kelter bench demo/jobs/tumble-dryer.json"));
+            "bench",
+            "Lead a case: it asks, you answer, what to do next follows.",
+            "Each answer is kept in the job before the next question. Without JOB it begins a new one,"
+                + " in the folder of the shop, or where you say. 'undo' takes answers back, '?' tells"
+                + " what can be typed, 'done' leaves.",
+            List.of(NamedShop.OPTION),
+            List.of(
+                new CommandArgument(
+                    "JOB",
+                    ValueKind.FILE,
+                    true,
+                    false,
+                    "the job to go on with, or the file of a new one")),
+            List.of("kelter bench", "kelter bench demo/jobs/tumble-dryer.json"))
+        .forPeople();
   }
 
   @Override

@@ -60,15 +60,16 @@ final class CloseCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "close",
-        "Close a job: what it was, what came of it, what it cost.",
-        "A closed job is not changed any more. If the owner calls again, 'kelter reopen' begins the"
-            + " next job.",
-        List.of(OUTCOME, CAUSE, CHARGED, OLD, GUARANTEE, BY, NOTE, NamedShop.OPTION),
-        List.of(Invocation.jobFile("the job")),
-        List.of(
-            "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
-            "kelter close job.json --outcome left"));
+            "close",
+            "Close a job: what it was, what came of it, what it cost.",
+            "A closed job is not changed any more. If the owner calls again, 'kelter reopen' begins the"
+                + " next job.",
+            List.of(OUTCOME, CAUSE, CHARGED, OLD, GUARANTEE, BY, NOTE, NamedShop.OPTION),
+            List.of(Invocation.jobFile("the job")),
+            List.of(
+                "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
+                "kelter close job.json --outcome left"))
+        .forPeople();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package kelter.cli.command;
 
 import java.util.function.Supplier;
+import kelter.cli.json.output.JsonResult;
 import kelter.cli.usage.CommandUsage;
 
 /**
@@ -40,9 +41,9 @@ interface Command {
    * @param json makes the result as JSON
    * @param text makes the result for a person
    */
-  static void show(Invocation invocation, Supplier<String> json, Supplier<String> text) {
+  static void show(Invocation invocation, Supplier<JsonResult> json, Supplier<String> text) {
     if (invocation.isJson()) {
-      invocation.terminal().printJson(json.get());
+      invocation.tell(json.get());
     } else {
       invocation.terminal().print(text.get());
     }

@@ -19,15 +19,16 @@ final class CompletionCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "completion",
-        "Print a script with which a shell completes what you type.",
-        "Write it into a file: 'kelter completion bash > FILE'. For bash, load it in ~/.bashrc with 'source FILE'. For zsh, call it"
-            + " _kelter and put it into a folder of fpath. For fish, put it into"
-            + " ~/.config/fish/completions/kelter.fish. It proposes the kinds of machines and the"
-            + " symptoms known when it was made.",
-        List.of(Invocation.SHOP),
-        List.of(CommandArgument.one("SHELL", ValueKind.SHELL, "the shell: bash, zsh or fish")),
-        List.of("kelter completion bash", "kelter completion zsh", "kelter completion fish"));
+            "completion",
+            "Print a script with which a shell completes what you type.",
+            "Write it into a file: 'kelter completion bash > FILE'. For bash, load it in ~/.bashrc with 'source FILE'. For zsh, call it"
+                + " _kelter and put it into a folder of fpath. For fish, put it into"
+                + " ~/.config/fish/completions/kelter.fish. It proposes the kinds of machines and the"
+                + " symptoms known when it was made.",
+            List.of(Invocation.SHOP),
+            List.of(CommandArgument.one("SHELL", ValueKind.SHELL, "the shell: bash, zsh or fish")),
+            List.of("kelter completion bash", "kelter completion zsh", "kelter completion fish"))
+        .forPeople();
   }
 
   @Override

@@ -17,6 +17,7 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.module.UncertaintyAnalysis;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 import kelter.core.uncertainty.montecarlo.MonteCarlo;
@@ -146,7 +147,8 @@ final class ComputeCommand implements Command {
       if (sign <= 0) {
         problems.add(new Problem(pair, "is not of the form parameter=value", ""));
       } else if (values.put(pair.substring(0, sign).strip(), pair.substring(sign + 1)) != null) {
-        problems.add(new Problem(pair, "gives a parameter twice", "keep one of them"));
+        problems.add(
+            new Problem(Mistake.TWICE, pair, "gives a parameter twice", "keep one of them"));
       }
     }
     if (!problems.isEmpty()) {

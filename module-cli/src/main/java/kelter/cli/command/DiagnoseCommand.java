@@ -51,9 +51,10 @@ final class DiagnoseCommand implements Command {
         "diagnose",
         "Tell what is wrong, how sure that is, and what to do next.",
         "What to measure next is ranked by what it tells for the minutes that it takes, and the"
-            + " remedies by what they are expected to cost.",
+            + " remedies by what they are expected to cost. For a folder of jobs, or - for jobs on"
+            + " standard input, one on a line, it tells one line of JSON each, in their order.",
         List.of(FULL, WHY, WHAT_IF, Invocation.SHOP),
-        List.of(Invocation.jobFile("a job file")),
+        List.of(Invocation.jobFile("a job file, a folder of them, -")),
         List.of(
             "kelter diagnose demo/jobs/washer-extractor.json",
             "kelter diagnose --full demo/jobs/washer-extractor.json",
@@ -70,6 +71,10 @@ final class DiagnoseCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
+    if (BatchOfJobs.isMeant(invocation)) {
+      BatchOfJobs.diagnose(invocation, List.of(FULL, WHY, WHAT_IF), DiagnoseCommand::notes);
+      return;
+    }
     Case machine = invocation.open();
     Optional<String> why = invocation.given().text(WHY);
     List<String> whatIf = invocation.given().list(WHAT_IF);

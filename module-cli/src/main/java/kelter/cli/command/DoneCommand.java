@@ -49,16 +49,17 @@ final class DoneCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "done",
-        "Record what was done: work, time, parts, what was found.",
-        "WORK is one that 'kelter diagnose --full' lists, PART.REMEDY, or your own words.",
-        List.of(TIME, PART, CONDITION, FOUND, BY, NOTE, NamedShop.OPTION),
-        List.of(
-            Invocation.jobFile("the job"),
-            CommandArgument.one("WORK", ValueKind.TEXT, "PART.REMEDY, or your own words")),
-        List.of(
-            "kelter done job.json heater.renew-heater --time 35min --part Heater=48.20EUR",
-            "kelter done job.json heater.renew-heater --found heater.open"));
+            "done",
+            "Record what was done: work, time, parts, what was found.",
+            "WORK is one that 'kelter diagnose --full' lists, PART.REMEDY, or your own words.",
+            List.of(TIME, PART, CONDITION, FOUND, BY, NOTE, NamedShop.OPTION),
+            List.of(
+                Invocation.jobFile("the job"),
+                CommandArgument.one("WORK", ValueKind.TEXT, "PART.REMEDY, or your own words")),
+            List.of(
+                "kelter done job.json heater.renew-heater --time 35min --part Heater=48.20EUR",
+                "kelter done job.json heater.renew-heater --found heater.open"))
+        .forPeople();
   }
 
   @Override

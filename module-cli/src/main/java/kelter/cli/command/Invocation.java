@@ -5,6 +5,8 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.advice.JobAdvice;
+import kelter.cli.json.output.JsonResult;
+import kelter.cli.json.output.MadeBy;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
@@ -20,6 +22,8 @@ import kelter.core.file.json.Json;
 import kelter.core.file.shop.ShopFolder;
 import kelter.core.job.Appliance;
 import kelter.core.job.Job;
+import kelter.core.module.About;
+import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.shop.Shop;
@@ -45,7 +49,7 @@ final class Invocation {
   private Found found;
   private boolean hasPlugins;
   private boolean advised;
-  private boolean failed;
+  private int exitCode;
   private Workshop workshop;
 
   /**
@@ -136,18 +140,41 @@ final class Invocation {
     return hasPlugins;
   }
 
-  /** Whether a plugin was left out when the modules were loaded. */
-  boolean refusedPlugins() {
-    return !modules().refused().isEmpty();
+  /** The plugins that were left out when the modules were loaded, each with the reason. */
+  List<Problem> refused() {
+    return modules().refused();
+  }
+
+  /** Tells a result as JSON, with who made it. */
+  void tell(JsonResult result) {
+    modules();
+    tellAsFarAsLoaded(result);
+  }
+
+  /** Tells why there is no result as JSON, with the modules that were loaded until then. */
+  void tellAsFarAsLoaded(JsonResult errors) {
+    terminal.printJson(errors.text(madeBy()));
+  }
+
+  /** The tool, and the modules that are loaded. */
+  MadeBy madeBy() {
+    List<About> loaded =
+        found == null ? List.of() : found.modules().stream().map(CalculationModule::about).toList();
+    return new MadeBy(Kelter.version(), loaded);
   }
 
   /** Notes that the command is done and still not well. */
   void fail() {
-    failed = true;
+    end(Kelter.BAD_INPUT);
   }
 
-  boolean isFailed() {
-    return failed;
+  /** Notes with which exit code the command is done. */
+  void end(int code) {
+    exitCode = code;
+  }
+
+  int exitCode() {
+    return exitCode;
   }
 
   /**

@@ -8,6 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.cli.json.ErrorsJson;
+import kelter.cli.json.output.JsonResult;
+import kelter.cli.json.output.MadeBy;
 import kelter.cli.plugin.PluginFault;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
@@ -18,6 +21,8 @@ import kelter.cli.usage.HelpText;
 import kelter.cli.usage.UsageException;
 import kelter.cli.wiring.Opening;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
+import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
 
 /** The command line: reads the arguments, runs one command, and turns failures into exit codes. */
@@ -101,7 +106,7 @@ public final class Kelter {
     }
     String name = Commands.in(arguments);
     if (!Commands.NAMES.contains(name)) {
-      return refuse("", List.of(noCommand(name)));
+      return refuse("", List.of(noCommand(name)), CommandLineReader.asksForJson(arguments));
     }
     Command command = Commands.named(name);
     if (command.diagnoses()) {
@@ -113,7 +118,7 @@ public final class Kelter {
       int words = name.split(" ").length;
       given = CommandLineReader.read(usage, Arrays.copyOfRange(arguments, words, arguments.length));
     } catch (UsageException wrong) {
-      return refuse(name + " ", wrong.mistakes());
+      return refuse(name + " ", wrong.mistakes(), CommandLineReader.asksForJson(arguments));
     }
     if (given.has(CommandUsage.HELP)) {
       terminal.print(HelpText.of(usage, terminal));
@@ -153,12 +158,27 @@ public final class Kelter {
         .or(() -> Nearest.of(word, Commands.NAMES));
   }
 
-  private int refuse(String command, List<String> mistakes) {
+  private int refuse(String command, List<String> mistakes, boolean json) {
+    String help = "Try 'kelter " + command + "--help'.";
+    List<Problem> problems = new ArrayList<>();
     for (String mistake : mistakes) {
       terminal.complain("kelter: " + mistake);
+      problems.add(new Problem(Mistake.USAGE, "", mistake, help));
     }
-    terminal.complain("Try 'kelter " + command + "--help'.");
+    terminal.complain(help);
+    if (json) {
+      JsonResult errors = ErrorsJson.of(BAD_USAGE, problems);
+      terminal.printJson(errors.text(new MadeBy(version(), List.of())));
+    }
     return BAD_USAGE;
+  }
+
+  /** Tells on standard output why there is no result, where a result as JSON was asked for. */
+  private static int without(int code, List<Problem> why, Invocation invocation) {
+    if (invocation.isJson()) {
+      invocation.tellAsFarAsLoaded(ErrorsJson.of(code, why));
+    }
+    return code;
   }
 
   private String overview() {
@@ -185,10 +205,11 @@ public final class Kelter {
   private int run(Command command, Invocation invocation) {
     try {
       command.run(invocation);
-      return invocation.isFailed() ? BAD_INPUT : DONE;
+      return invocation.exitCode();
     } catch (InputException unusable) {
-      Complaints.tell(invocation.placed(unusable).problems(), terminal);
-      return BAD_INPUT;
+      List<Problem> problems = invocation.placed(unusable).problems();
+      Complaints.tell(problems, terminal);
+      return without(BAD_INPUT, problems, invocation);
     } catch (RuntimeException | LinkageError defect) {
       if (invocation.hasPlugins()) {
         PluginFault fault = PluginFault.behind(defect);
@@ -203,7 +224,7 @@ public final class Kelter {
   /** Once more without what a plugin failed at; it was told when it failed. */
   private int without(PluginFault fault, Command command, Invocation invocation) {
     if (!fault.isLeftOut()) {
-      return BAD_INPUT;
+      return without(BAD_INPUT, List.of(fault.problem()), invocation);
     }
     invocation.again();
     return run(command, invocation);
@@ -217,6 +238,7 @@ public final class Kelter {
       defect.printStackTrace(new PrintWriter(trace));
       terminal.trace(trace.toString());
     }
-    return DEFECT;
+    Problem told = new Problem(Mistake.DEFECT, "", defect.toString(), "");
+    return without(DEFECT, List.of(told), invocation);
   }
 }

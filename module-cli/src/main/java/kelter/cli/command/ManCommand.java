@@ -28,19 +28,20 @@ final class ManCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "man",
-        "Print the manual page of a command, or write all pages.",
-        "Pages are in roff, for man(1). Without a command it prints the page that lists the"
-            + " commands.",
-        List.of(OUTPUT),
-        List.of(
-            new CommandArgument(
-                "COMMAND",
-                ValueKind.COMMAND,
-                true,
-                true,
-                "the name of a command, of one word or two")),
-        List.of("kelter man diagnose", "kelter man -o ~/.local/share/man/man1"));
+            "man",
+            "Print the manual page of a command, or write all pages.",
+            "Pages are in roff, for man(1). Without a command it prints the page that lists the"
+                + " commands.",
+            List.of(OUTPUT),
+            List.of(
+                new CommandArgument(
+                    "COMMAND",
+                    ValueKind.COMMAND,
+                    true,
+                    true,
+                    "the name of a command, of one word or two")),
+            List.of("kelter man diagnose", "kelter man -o ~/.local/share/man/man1"))
+        .forPeople();
   }
 
   @Override

@@ -1,8 +1,7 @@
 package kelter.cli.command;
 
 import java.util.List;
-import kelter.cli.json.CoverageJson;
-import kelter.cli.json.ResultJson;
+import kelter.cli.json.ModulesJson;
 import kelter.cli.text.ModulesText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
@@ -37,15 +36,15 @@ final class ModulesCommand implements Command {
       List<Coverage> coverage = invocation.workshop().coverage();
       Command.show(
           invocation,
-          () -> CoverageJson.of(coverage),
+          () -> ModulesJson.coverage(coverage),
           () -> ModulesText.coverage(coverage, invocation.terminal()));
       return;
     }
     Command.show(
         invocation,
-        () -> ResultJson.modules(modules, vocabulary),
+        () -> ModulesJson.of(invocation.workshop(), invocation.refused()),
         () -> ModulesText.of(modules, vocabulary, invocation.terminal()));
-    if (invocation.refusedPlugins()) {
+    if (!invocation.refused().isEmpty()) {
       invocation.fail();
     }
   }

@@ -148,7 +148,7 @@ final class QuoteCommand implements Command {
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine.job(), form, quote));
     } else {
-      invocation.terminal().printJson(QuoteJson.of(form, quote, machine));
+      invocation.tell(QuoteJson.of(form, quote, machine));
     }
   }
 

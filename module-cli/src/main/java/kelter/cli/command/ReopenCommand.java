@@ -39,12 +39,13 @@ final class ReopenCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "reopen",
-        "Begin the job of a call-back, joined to the first.",
-        "Machine, instruments, prices and use are taken over; symptoms and readings are not.",
-        List.of(SAID, OUTPUT, NamedShop.OPTION),
-        List.of(Invocation.jobFile("a closed job")),
-        List.of("kelter reopen job.json -o job-again.json"));
+            "reopen",
+            "Begin the job of a call-back, joined to the first.",
+            "Machine, instruments, prices and use are taken over; symptoms and readings are not.",
+            List.of(SAID, OUTPUT, NamedShop.OPTION),
+            List.of(Invocation.jobFile("a closed job")),
+            List.of("kelter reopen job.json -o job-again.json"))
+        .forPeople();
   }
 
   @Override

@@ -43,15 +43,16 @@ final class ReportCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "report",
-        "Write the report: the owner first, then the figures.",
-        "One file that loads nothing: to print on A4 or Letter, to read on a phone. The person whose"
-            + " job it is stands in the shop's folder ('kelter shop person').",
-        List.of(OUTPUT, ANONYMOUS, CALL, NamedShop.OPTION),
-        List.of(Invocation.jobFile("a job, closed or not")),
-        List.of(
-            "kelter report -o report.html demo/jobs/washer-extractor.json",
-            "kelter report --anonymous -o report.html job.json"));
+            "report",
+            "Write the report: the owner first, then the figures.",
+            "One file that loads nothing: to print on A4 or Letter, to read on a phone. The person whose"
+                + " job it is stands in the shop's folder ('kelter shop person').",
+            List.of(OUTPUT, ANONYMOUS, CALL, NamedShop.OPTION),
+            List.of(Invocation.jobFile("a job, closed or not")),
+            List.of(
+                "kelter report -o report.html demo/jobs/washer-extractor.json",
+                "kelter report --anonymous -o report.html job.json"))
+        .forPeople();
   }
 
   @Override

@@ -32,7 +32,7 @@ final class SchemaCommand implements Command {
     if (!arguments.isEmpty()) {
       terminal.printJson(named(arguments.get(0), schemas).text());
     } else if (invocation.isJson()) {
-      terminal.printJson(PublishedSchema.list(schemas));
+      invocation.tell(PublishedSchema.list(schemas));
     } else {
       Layout layout = new Layout(terminal);
       schemas.forEach(schema -> layout.hanging("", schema.name() + ": " + schema.title()));

@@ -40,16 +40,17 @@ final class SheetCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "sheet",
-        "Print the work sheet, or the bag to pack.",
-        "What to bring, isolate, open, look at, do, close and test. The steps are common practice; the maker's instructions, local codes and licensed practice"
-            + " come first.",
-        List.of(BAG, WORK, OUTPUT, NamedShop.OPTION),
-        List.of(Invocation.jobFile("a job file")),
-        List.of(
-            "kelter sheet demo/jobs/dear-heater.json",
-            "kelter sheet -o sheet.html demo/jobs/dear-heater.json",
-            "kelter sheet --bag demo/jobs/tumble-dryer.json"));
+            "sheet",
+            "Print the work sheet, or the bag to pack.",
+            "What to bring, isolate, open, look at, do, close and test. The steps are common practice; the maker's instructions, local codes and licensed practice"
+                + " come first.",
+            List.of(BAG, WORK, OUTPUT, NamedShop.OPTION),
+            List.of(Invocation.jobFile("a job file")),
+            List.of(
+                "kelter sheet demo/jobs/dear-heater.json",
+                "kelter sheet -o sheet.html demo/jobs/dear-heater.json",
+                "kelter sheet --bag demo/jobs/tumble-dryer.json"))
+        .forPeople();
   }
 
   @Override

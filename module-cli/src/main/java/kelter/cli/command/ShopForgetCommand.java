@@ -12,12 +12,13 @@ final class ShopForgetCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "shop forget",
-        "Erase name and address of an owner, and say what remains.",
-        "",
-        List.of(NamedShop.OPTION),
-        List.of(CommandArgument.one("PERSON", ValueKind.TEXT, "the word for the person")),
-        List.of("kelter shop forget p-17 --shop my-shop"));
+            "shop forget",
+            "Erase name and address of an owner, and say what remains.",
+            "",
+            List.of(NamedShop.OPTION),
+            List.of(CommandArgument.one("PERSON", ValueKind.TEXT, "the word for the person")),
+            List.of("kelter shop forget p-17 --shop my-shop"))
+        .forPeople();
   }
 
   @Override

@@ -14,13 +14,15 @@ final class ShopInitCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "shop init",
-        "Make the folder of a shop, to be filled in.",
-        "It holds the profile, prices, stock, models and jobs of your shop. What is there already"
-            + " is kept.",
-        List.of(),
-        List.of(CommandArgument.one("DIR", ValueKind.FILE, "the folder, made if there is none")),
-        List.of("kelter shop init my-shop"));
+            "shop init",
+            "Make the folder of a shop, to be filled in.",
+            "It holds the profile, prices, stock, models and jobs of your shop. What is there already"
+                + " is kept.",
+            List.of(),
+            List.of(
+                CommandArgument.one("DIR", ValueKind.FILE, "the folder, made if there is none")),
+            List.of("kelter shop init my-shop"))
+        .forPeople();
   }
 
   @Override

@@ -32,15 +32,16 @@ final class ShopPersonCommand implements Command {
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
-        "shop person",
-        "Keep name and address of an owner, apart from all jobs.",
-        "They come on quotation and report only, for the jobs that are named here. 'kelter shop"
-            + " forget' erases them.",
-        List.of(NAME, ADDRESS, TELEPHONE, EMAIL, JOB, NamedShop.OPTION),
-        List.of(
-            CommandArgument.one(
-                "PERSON", ValueKind.TEXT, "a word for the person that does not tell the name")),
-        List.of("kelter shop person p-17 --name Sample --job washer-3 --shop my-shop"));
+            "shop person",
+            "Keep name and address of an owner, apart from all jobs.",
+            "They come on quotation and report only, for the jobs that are named here. 'kelter shop"
+                + " forget' erases them.",
+            List.of(NAME, ADDRESS, TELEPHONE, EMAIL, JOB, NamedShop.OPTION),
+            List.of(
+                CommandArgument.one(
+                    "PERSON", ValueKind.TEXT, "a word for the person that does not tell the name")),
+            List.of("kelter shop person p-17 --name Sample --job washer-3 --shop my-shop"))
+        .forPeople();
   }
 
   @Override

@@ -18,6 +18,7 @@ import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.job.rule.SymptomRules;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Nearest;
@@ -78,7 +79,7 @@ public final class WhatIf {
 
   private Complaint reported(String text, Complaint complaint) {
     int equals = text.indexOf('=');
-    Place at = (what, remedy) -> problem(text, what, remedy);
+    Place at = (mistake, what, remedy) -> problem(mistake, text, what, remedy);
     Optional<Symptom> symptom =
         SymptomRules.symptom(text.substring(0, equals).strip(), vocabulary, at);
     String word = text.substring(equals + 1).strip().toLowerCase(Locale.ROOT).replace(' ', '-');
@@ -184,10 +185,14 @@ public final class WhatIf {
         Nearest.of(word, known)
             .map(other -> "did you mean '" + other + "'?")
             .orElse("known are: " + String.join(", ", known));
-    problem(text, "there is no " + what, near);
+    problem(Mistake.UNKNOWN_WORD, text, "there is no " + what, near);
   }
 
   private void problem(String text, String what, String remedy) {
-    problems.add(new Problem("--what-if \"" + text + "\"", what, remedy));
+    problem(Mistake.UNUSABLE, text, what, remedy);
+  }
+
+  private void problem(Mistake mistake, String text, String what, String remedy) {
+    problems.add(new Problem(mistake, "--what-if \"" + text + "\"", what, remedy));
   }
 }

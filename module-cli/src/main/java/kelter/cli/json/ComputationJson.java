@@ -3,6 +3,8 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.module.Output;
@@ -23,11 +25,11 @@ public final class ComputationJson {
    *
    * @param computation what was computed
    * @param analysis its uncertainty in full, if it was asked for
-   * @return the text
+   * @return the result
    */
-  public static String of(Computation computation, Optional<UncertaintyAnalysis> analysis) {
-    return JsonOutput.document(
-        ResultFormat.COMPUTATION,
+  public static JsonResult of(Computation computation, Optional<UncertaintyAnalysis> analysis) {
+    return new JsonResult(
+        ResultFormat.COMPUTATION.id(),
         out -> {
           out.text("calculation", computation.calculation().id());
           out.objects(
@@ -61,11 +63,11 @@ public final class ComputationJson {
    * What a calculation takes and gives, without running it.
    *
    * @param calculation the calculation
-   * @return the text
+   * @return the result
    */
-  public static String describe(Calculation calculation) {
-    return JsonOutput.document(
-        ResultFormat.CALCULATION,
+  public static JsonResult describe(Calculation calculation) {
+    return new JsonResult(
+        ResultFormat.CALCULATION.id(),
         out -> {
           out.text("calculation", calculation.id());
           out.text("title", calculation.title());

@@ -3,6 +3,8 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
@@ -21,13 +23,13 @@ public final class DiagnosisJson {
    *
    * @param machine the job with its findings and its diagnosis
    * @param notes what else should be known
-   * @return the text
+   * @return the result
    */
-  public static String diagnosis(Case machine, List<String> notes) {
+  public static JsonResult diagnosis(Case machine, List<String> notes) {
     Job job = machine.job();
     Diagnosis diagnosis = machine.diagnosis();
-    return JsonOutput.document(
-        ResultFormat.DIAGNOSIS,
+    return new JsonResult(
+        ResultFormat.DIAGNOSIS.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", job.id());
@@ -67,11 +69,11 @@ public final class DiagnosisJson {
    *
    * @param machine the job
    * @param explanation the reasons
-   * @return the text
+   * @return the result
    */
-  public static String explanation(Case machine, Explanation explanation) {
-    return JsonOutput.document(
-        ResultFormat.EXPLANATION,
+  public static JsonResult explanation(Case machine, Explanation explanation) {
+    return new JsonResult(
+        ResultFormat.EXPLANATION.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", machine.job().id());
@@ -91,11 +93,11 @@ public final class DiagnosisJson {
    * @param readings the other readings and reports, as they were given
    * @param now the diagnosis of the job as it is
    * @param then the diagnosis with the others
-   * @return the text
+   * @return the result
    */
-  public static String whatIf(Job job, List<String> readings, Diagnosis now, Diagnosis then) {
-    return JsonOutput.document(
-        ResultFormat.WHAT_IF,
+  public static JsonResult whatIf(Job job, List<String> readings, Diagnosis now, Diagnosis then) {
+    return new JsonResult(
+        ResultFormat.WHAT_IF.id(),
         out -> {
           out.text("job", job.id());
           out.texts("readings", readings);

@@ -2,6 +2,8 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import java.util.List;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.job.Instrument;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
@@ -15,11 +17,11 @@ public final class InstrumentsJson {
    * Instruments.
    *
    * @param instruments the instruments
-   * @return the text
+   * @return the result
    */
-  public static String of(List<Instrument> instruments) {
-    return JsonOutput.document(
-        ResultFormat.INSTRUMENTS,
+  public static JsonResult of(List<Instrument> instruments) {
+    return new JsonResult(
+        ResultFormat.INSTRUMENTS.id(),
         out -> {
           out.objects(
               "instruments",

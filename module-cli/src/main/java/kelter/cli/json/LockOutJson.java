@@ -3,6 +3,7 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.json.output.JsonOutput;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.Reread;

@@ -3,6 +3,8 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.check.Finding;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.work.PartUsed;
@@ -30,11 +32,11 @@ public final class ProofJson {
    *
    * @param machine the case
    * @param proof what was shown
-   * @return the text
+   * @return the result
    */
-  public static String of(Case machine, Proof proof) {
-    return JsonOutput.document(
-        ResultFormat.PROOF,
+  public static JsonResult of(Case machine, Proof proof) {
+    return new JsonResult(
+        ResultFormat.PROOF.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", machine.job().id());

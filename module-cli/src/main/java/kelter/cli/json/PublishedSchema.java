@@ -3,6 +3,7 @@ package kelter.cli.json;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.file.JobFile;
 import kelter.core.file.KindFile;
 import kelter.core.file.LockOutFile;
@@ -73,11 +74,11 @@ public record PublishedSchema(String name, String text) {
    * Schemas as a result.
    *
    * @param schemas the schemas
-   * @return the text
+   * @return the result
    */
-  public static String list(List<PublishedSchema> schemas) {
-    return JsonOutput.document(
-        ResultFormat.SCHEMAS,
+  public static JsonResult list(List<PublishedSchema> schemas) {
+    return new JsonResult(
+        ResultFormat.SCHEMAS.id(),
         out ->
             out.objects(
                 "schemas",

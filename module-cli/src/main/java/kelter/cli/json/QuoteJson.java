@@ -3,6 +3,8 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
@@ -25,11 +27,11 @@ public final class QuoteJson {
    *
    * @param quote the quotation
    * @param machine its case
-   * @return the text
+   * @return the result
    */
-  public static String of(Quote quote, Case machine) {
-    return JsonOutput.document(
-        ResultFormat.QUOTE,
+  public static JsonResult of(Quote quote, Case machine) {
+    return new JsonResult(
+        ResultFormat.QUOTE.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", quote.job());
@@ -55,11 +57,11 @@ public final class QuoteJson {
    *
    * @param invoice the data
    * @param machine its case
-   * @return the text
+   * @return the result
    */
-  public static String of(Invoice invoice, Case machine) {
-    return JsonOutput.document(
-        ResultFormat.INVOICE,
+  public static JsonResult of(Invoice invoice, Case machine) {
+    return new JsonResult(
+        ResultFormat.INVOICE.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", invoice.job());
@@ -84,11 +86,11 @@ public final class QuoteJson {
    * @param form the data
    * @param quote the quotation it was made of
    * @param machine its case
-   * @return the text
+   * @return the result
    */
-  public static String of(RepairForm form, Quote quote, Case machine) {
-    return JsonOutput.document(
-        ResultFormat.REPAIR_FORM,
+  public static JsonResult of(RepairForm form, Quote quote, Case machine) {
+    return new JsonResult(
+        ResultFormat.REPAIR_FORM.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", quote.job());

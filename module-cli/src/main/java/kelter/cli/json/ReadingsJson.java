@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.file.log.LogFormat;
 import kelter.core.log.EffectiveObservations;
 import kelter.core.log.ModifiedZScore;
@@ -37,17 +39,17 @@ public final class ReadingsJson {
    * @param changes what changed between two stretches, may be empty
    * @param readings readings of a job, may be empty
    * @param outcome what was done with them, sentences
-   * @return the text
+   * @return the result
    */
-  public static String of(
+  public static JsonResult of(
       LogReport report,
       List<ReadAs> maps,
       List<Stretch> stretches,
       List<Change> changes,
       List<LogReading> readings,
       List<String> outcome) {
-    return JsonOutput.document(
-        ResultFormat.READINGS,
+    return new JsonResult(
+        ResultFormat.READINGS.id(),
         out -> {
           out.text("log", report.name());
           out.object("recognised", () -> recognised(out, report));

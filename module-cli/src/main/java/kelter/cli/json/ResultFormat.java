@@ -11,15 +11,15 @@ import java.nio.charset.StandardCharsets;
  */
 public enum ResultFormat {
   /** {@code kelter check}. */
-  FINDINGS("findings", 2),
+  FINDINGS("findings", 3),
   /** {@code kelter diagnose}. */
-  DIAGNOSIS("diagnosis", 2),
+  DIAGNOSIS("diagnosis", 3),
   /** {@code kelter diagnose --why}. */
-  EXPLANATION("explanation", 2),
+  EXPLANATION("explanation", 3),
   /** {@code kelter diagnose --what-if}. */
-  WHAT_IF("what-if", 2),
+  WHAT_IF("what-if", 3),
   /** {@code kelter weigh}. */
-  WEIGHING("weighing", 3),
+  WEIGHING("weighing", 4),
   /** {@code kelter quote}. */
   QUOTE("quote", 1),
   /** {@code kelter quote --final}. */
@@ -29,21 +29,23 @@ public enum ResultFormat {
   /** {@code kelter prove}. */
   PROOF("proof", 1),
   /** {@code kelter simulate}. */
-  SIMULATION("simulation", 2),
+  SIMULATION("simulation", 3),
   /** {@code kelter readings}. */
-  READINGS("readings", 2),
+  READINGS("readings", 3),
   /** {@code kelter compute}. */
-  COMPUTATION("computation", 2),
+  COMPUTATION("computation", 3),
   /** {@code kelter compute} without values. */
-  CALCULATION("calculation", 1),
+  CALCULATION("calculation", 2),
   /** {@code kelter modules}. */
-  MODULES("modules", 1),
+  MODULES("modules", 2),
   /** {@code kelter modules --coverage}. */
-  COVERAGE("coverage", 1),
+  COVERAGE("coverage", 2),
   /** {@code kelter instruments}. */
-  INSTRUMENTS("instruments", 2),
+  INSTRUMENTS("instruments", 3),
   /** {@code kelter schema}. */
-  SCHEMAS("schemas", 1);
+  SCHEMAS("schemas", 2),
+  /** Any command that cannot give its result. */
+  ERRORS("errors", 1);
 
   private final String word;
   private final int version;

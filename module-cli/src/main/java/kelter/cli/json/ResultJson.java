@@ -2,13 +2,12 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import java.util.List;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
-import kelter.core.module.CalculationModule;
-import kelter.core.vocabulary.Meaning;
-import kelter.core.vocabulary.Vocabulary;
 import kelter.core.workshop.Case;
 
 /** The results of the commands as JSON. */
@@ -21,14 +20,14 @@ public final class ResultJson {
    *
    * @param machine the job with its findings
    * @param risks whether to tell the risks of a wrong verdict
-   * @return the text
+   * @return the result
    */
-  public static String findings(Case machine, boolean risks) {
+  public static JsonResult findings(Case machine, boolean risks) {
     Job job = machine.job();
     List<Finding> findings = machine.findings();
     Settling settling = machine.settling();
-    return JsonOutput.document(
-        ResultFormat.FINDINGS,
+    return new JsonResult(
+        ResultFormat.FINDINGS.id(),
         out -> {
           LockOutJson.writeAsFound(out, machine.lockOutAsFound());
           out.text("job", job.id());
@@ -86,55 +85,5 @@ public final class ResultJson {
     out.cautions(finding.cautions());
     out.text("remark", finding.remark());
     out.texts("to-settle", settling.of(finding));
-  }
-
-  /**
-   * What is loaded.
-   *
-   * @param modules the modules
-   * @param vocabulary the words in which jobs are told
-   * @return the text
-   */
-  public static String modules(List<CalculationModule> modules, Vocabulary vocabulary) {
-    return JsonOutput.document(
-        ResultFormat.MODULES,
-        out -> {
-          out.objects(
-              "modules",
-              modules,
-              module -> {
-                out.text("id", module.about().id());
-                out.text("title", module.about().title());
-                out.text("version", module.about().version());
-                out.objects(
-                    "calculations",
-                    module.calculations(),
-                    calculation -> {
-                      out.text("id", calculation.id());
-                      out.text("title", calculation.title());
-                      out.source(calculation.source());
-                    });
-                out.texts(
-                    "checks",
-                    module.parts().checks().stream().map(check -> check.id()).distinct().toList());
-                out.texts(
-                    "components", module.parts().kinds().stream().map(kind -> kind.id()).toList());
-              });
-          out.objects(
-              "symptoms",
-              vocabulary.symptoms(),
-              symptom -> {
-                out.text("id", symptom.id());
-                out.text("title", symptom.title());
-                out.text("question", symptom.question());
-              });
-          out.objects(
-              "meanings",
-              List.of(Meaning.values()),
-              meaning -> {
-                out.text("id", meaning.id());
-                out.text("symptom", meaning.symptom().id());
-              });
-        });
   }
 }

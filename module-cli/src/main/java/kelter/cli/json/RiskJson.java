@@ -2,6 +2,7 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import java.util.List;
+import kelter.cli.json.output.JsonOutput;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.check.GuardBand;

@@ -1,6 +1,8 @@
 package kelter.cli.json;
 
 import java.io.IOException;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.simulation.CalibrationTable;
 import kelter.core.diagnosis.simulation.SimulationPlan;
@@ -21,12 +23,12 @@ public final class SimulationJson {
    * @param wrongBy how much higher the curves of the machines were than what the diagnosis was
    *     told, as a ratio
    * @param report what came out
-   * @return the text
+   * @return the result
    */
-  public static String of(
+  public static JsonResult of(
       Appliance appliance, SimulationPlan plan, double wrongBy, SimulationReport report) {
-    return JsonOutput.document(
-        ResultFormat.SIMULATION,
+    return new JsonResult(
+        ResultFormat.SIMULATION.id(),
         out -> {
           out.text("appliance", appliance.kind());
           out.object("drawn", () -> drawn(out, plan, wrongBy, report));

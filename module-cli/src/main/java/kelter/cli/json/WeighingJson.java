@@ -3,6 +3,8 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import kelter.cli.json.output.JsonOutput;
+import kelter.cli.json.output.JsonResult;
 import kelter.cli.weighing.Weighed;
 import kelter.core.option.CarbonBalance;
 import kelter.core.option.Option;
@@ -23,13 +25,13 @@ public final class WeighingJson {
    *
    * @param weighed the job with its options
    * @param machine the job with its findings
-   * @return the text
+   * @return the result
    */
-  public static String of(Weighed weighed, Case machine) {
+  public static JsonResult of(Weighed weighed, Case machine) {
     Weighing weighing = weighed.weighing();
     Optional<Reasons> reasons = weighed.reasons();
-    return JsonOutput.document(
-        ResultFormat.WEIGHING,
+    return new JsonResult(
+        ResultFormat.WEIGHING.id(),
         out -> {
           LockOutJson.write(out, machine.lockOut());
           out.text("job", weighed.job().id());

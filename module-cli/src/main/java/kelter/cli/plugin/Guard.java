@@ -3,6 +3,7 @@ package kelter.cli.plugin;
 import java.lang.module.Configuration;
 import java.util.function.Supplier;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 
 /** Calls one plugin, and turns whatever it does wrong into a fault of its own. */
@@ -45,7 +46,20 @@ public final class Guard {
    */
   public Problem refused(String reason, String remedy) {
     return new Problem(
-        "plugin " + plugin, reason, remedy.isEmpty() ? REFUSED : REFUSED + "; " + remedy);
+        Mistake.PLUGIN,
+        "plugin " + plugin,
+        reason,
+        remedy.isEmpty() ? REFUSED : REFUSED + "; " + remedy);
+  }
+
+  /**
+   * Tells something about the plugin that does not keep it from being used.
+   *
+   * @param what what
+   * @param remedy what to do about it
+   */
+  public void note(String what, String remedy) {
+    watch.tell(new Problem(Mistake.PLUGIN, "plugin " + plugin, what, remedy));
   }
 
   /**
@@ -168,7 +182,7 @@ public final class Guard {
     }
 
     Problem problem(String plugin, String remedy) {
-      return new Problem(PluginWatch.where(plugin, call), getMessage(), remedy);
+      return new Problem(Mistake.PLUGIN, PluginWatch.where(plugin, call), getMessage(), remedy);
     }
   }
 }

@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -162,6 +163,15 @@ public final class Terminal {
    */
   public void printJson(String json) {
     write(out, HarmlessText.inJson(json), StandardCharsets.UTF_8);
+  }
+
+  /**
+   * What is piped into the process, for what is no line that somebody types.
+   *
+   * @return standard input
+   */
+  public InputStream input() {
+    return System.in;
   }
 
   /**

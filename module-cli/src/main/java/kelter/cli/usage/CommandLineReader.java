@@ -47,6 +47,25 @@ public final class CommandLineReader {
     return given;
   }
 
+  /**
+   * Whether a command line asks for a result as JSON, as far as can be seen without understanding
+   * it: for telling what is wrong with it.
+   *
+   * @param words all words
+   * @return true if {@link CommandUsage#FORMAT} with its value is among them
+   */
+  public static boolean asksForJson(String... words) {
+    String joined = CommandUsage.FORMAT.name() + "=" + ValueKind.AS_JSON;
+    boolean named = false;
+    for (String word : words) {
+      if (word.equals(joined) || named && word.equals(ValueKind.AS_JSON)) {
+        return true;
+      }
+      named = CommandUsage.FORMAT.isCalled(word);
+    }
+    return false;
+  }
+
   /** Splits the words; those that it does not know as options are left among the arguments. */
   private static CommandLine parse(CommandUsage usage, String... words) {
     Options options = new Options();

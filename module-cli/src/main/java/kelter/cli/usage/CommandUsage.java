@@ -13,6 +13,7 @@ import java.util.List;
  * @param options its own options
  * @param arguments its arguments, in order
  * @param examples calls of it, as typed into a shell
+ * @param hasJson whether its result can be had as JSON
  */
 public record CommandUsage(
     String name,
@@ -20,7 +21,8 @@ public record CommandUsage(
     String explanation,
     List<CommandOption> options,
     List<CommandArgument> arguments,
-    List<String> examples) {
+    List<String> examples,
+    boolean hasJson) {
 
   /** Shows the help instead of doing anything. */
   public static final CommandOption HELP =
@@ -52,13 +54,44 @@ public record CommandUsage(
   }
 
   /**
+   * A command whose result can be had as JSON.
+   *
+   * @param name the word that calls it
+   * @param summary what it does, in one line of the list of commands
+   * @param explanation what else is to be known; may be empty
+   * @param options its own options
+   * @param arguments its arguments, in order
+   * @param examples calls of it, as typed into a shell
+   */
+  public CommandUsage(
+      String name,
+      String summary,
+      String explanation,
+      List<CommandOption> options,
+      List<CommandArgument> arguments,
+      List<String> examples) {
+    this(name, summary, explanation, options, arguments, examples, true);
+  }
+
+  /**
+   * The same for a command that speaks to people only.
+   *
+   * @return the usage without {@link #FORMAT}
+   */
+  public CommandUsage forPeople() {
+    return new CommandUsage(name, summary, explanation, options, arguments, examples, false);
+  }
+
+  /**
    * Its own options and those that every command has.
    *
    * @return the options
    */
   public List<CommandOption> allOptions() {
     List<CommandOption> all = new ArrayList<>(options);
-    all.add(FORMAT);
+    if (hasJson) {
+      all.add(FORMAT);
+    }
     all.add(HELP);
     all.add(PLUGINS);
     all.add(PLUGIN_SECONDS);

@@ -51,6 +51,9 @@ final class Mistakes {
         names.add(option.name());
       }
     }
+    if (CommandUsage.FORMAT.isCalled(name)) {
+      return "'" + usage.name() + "' has no result as JSON; leave " + name + " away";
+    }
     if (ValueKind.FILE.takes(word) && Files.exists(Path.of(word))) {
       return "there is no option '" + word + "'; for the file of that name write './" + word + "'";
     }

@@ -21,6 +21,7 @@ import kelter.cli.plugin.Guard;
 import kelter.cli.plugin.PluginWatch;
 import kelter.core.module.CalculationModule;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 
 /**
@@ -80,6 +81,7 @@ final class PluginFolder {
     if (entries.isEmpty()) {
       loading.problems.add(
           new Problem(
+              Mistake.FILE,
               "--plugins " + folder,
               "holds no plugin",
               "a plugin is a jar, or a folder of jars that belong together"));
@@ -93,6 +95,7 @@ final class PluginFolder {
   private static List<Path> sortedEntries(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new InputException(
+          Mistake.FILE,
           "--plugins " + folder,
           Files.exists(folder) ? "is not a folder" : "is not there",
           "name a folder that holds plugins");
@@ -101,7 +104,7 @@ final class PluginFolder {
       return entries.filter(e -> Files.isDirectory(e) || isJar(e)).sorted().toList();
     } catch (IOException unreadable) {
       throw new InputException(
-          "--plugins " + folder, "cannot be read: " + unreadable.getMessage(), "");
+          Mistake.FILE, "--plugins " + folder, "cannot be read: " + unreadable.getMessage(), "");
     }
   }
 
@@ -142,6 +145,7 @@ final class PluginFolder {
     requireNoneOfKelter(found);
     requireAPlugin(found);
     requireLibraries(found, finder, parent);
+    tellVersion(found, guard);
     Set<String> names =
         found.stream().map(each -> each.descriptor().name()).collect(Collectors.toSet());
     Configuration configuration = parent.configuration().resolve(finder, ModuleFinder.of(), names);
@@ -166,6 +170,10 @@ final class PluginFolder {
     }
   }
 
+  private static boolean isPlugin(ModuleDescriptor descriptor) {
+    return descriptor.provides().stream().anyMatch(provided -> provided.service().equals(SERVICE));
+  }
+
   /** At least one module with a descriptor must provide what Kelter asks for. */
   private static void requireAPlugin(Set<ModuleReference> found) {
     Optional<ModuleReference> automatic = Optional.empty();
@@ -173,18 +181,31 @@ final class PluginFolder {
       ModuleDescriptor descriptor = each.descriptor();
       if (descriptor.isAutomatic()) {
         automatic = Optional.of(each);
-      } else if (descriptor.provides().stream()
-          .anyMatch(provided -> provided.service().equals(SERVICE))) {
+      } else if (isPlugin(descriptor)) {
         return;
       }
     }
     String remedy =
-        "its module-info.java must say 'provides " + SERVICE + " with ...'; see DEVELOPERS.md";
+        "its module-info.java must say 'provides "
+            + SERVICE
+            + " with ...'; see demo/outside-module";
     throw new Refused(
         automatic
             .map(each -> "has no module-info.class in " + fileName(each))
             .orElse(found.isEmpty() ? "holds no jar" : "provides no CalculationModule"),
         remedy);
+  }
+
+  /** Another version is told and no more: what does not fit any longer is told where it fails. */
+  private static void tellVersion(Set<ModuleReference> found, Guard guard) {
+    for (ModuleReference each : found) {
+      if (isPlugin(each.descriptor())) {
+        String mismatch = CoreVersion.of(each.descriptor()).mismatch();
+        if (!mismatch.isEmpty()) {
+          guard.note(mismatch, "what fails may fail for that: build it anew against this version");
+        }
+      }
+    }
   }
 
   private static void requireLibraries(

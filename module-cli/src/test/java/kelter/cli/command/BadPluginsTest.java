@@ -55,6 +55,11 @@ class BadPluginsTest {
     return Console.run(all);
   }
 
+  /** What it says but for the modules that were there. */
+  private static String result(Console said) {
+    return said.out().replaceFirst("(?s)\"made-by\" : \\{.*?\n  \\},", "");
+  }
+
   private static void assertJson(Console said) throws IOException {
     try (JsonParser parser = new JsonFactory().createParser(said.out())) {
       while (parser.nextToken() != null) {
@@ -137,7 +142,7 @@ class BadPluginsTest {
     assertTold(diagnosis, call, reason);
     assertJson(diagnosis);
     assertEquals(
-        Console.run("diagnose", "--format", "json", job.toString()).out(), diagnosis.out());
+        result(Console.run("diagnose", "--format", "json", job.toString())), result(diagnosis));
   }
 
   /** Faults at work: what failed is left out, the heater is diagnosed. */
@@ -234,7 +239,7 @@ class BadPluginsTest {
     Console said = run(bad, "weigh", "--format", "json", job.toString());
     assertEquals(0, said.code(), said.err());
     assertTold(said, "weigher, weigh()", "cannot weigh", "left out");
-    assertEquals(Console.run("weigh", "--format", "json", job.toString()).out(), said.out());
+    assertEquals(result(Console.run("weigh", "--format", "json", job.toString())), result(said));
   }
 
   @Test

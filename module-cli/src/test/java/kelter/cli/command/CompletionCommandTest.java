@@ -87,7 +87,8 @@ class CompletionCommandTest {
   @Test
   void options() throws IOException, InterruptedException {
     assertEquals(List.of("--format", "--full"), proposals("kelter", "diagnose", "--f"));
-    assertEquals(List.of("--format"), proposals("kelter", "shop", "init", "--f"));
+    assertEquals(List.of("--help"), proposals("kelter", "shop", "init", "--h"));
+    assertEquals(List.of(), proposals("kelter", "shop", "init", "--f"));
     assertEquals(List.of("--budget"), proposals("kelter", "compute", "x", "a", "=", "1", "--b"));
     assertEquals(List.of(), proposals("kelter", "diagnose", "--", "--f"));
   }

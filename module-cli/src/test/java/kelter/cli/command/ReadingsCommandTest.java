@@ -146,7 +146,7 @@ class ReadingsCommandTest {
         continue;
       }
     }
-    assertTrue(console.out().contains("\"kelter-readings/2\""));
+    assertTrue(console.out().contains("\"kelter-readings/3\""));
     assertTrue(console.out().contains("\"difference\" : 2000"), console.out());
   }
 
@@ -427,7 +427,8 @@ class ReadingsCommandTest {
         assertTrue(console.code() <= 1, cell + console.err());
         String said = console.out() + console.err();
         assertFalse(said.contains("NaN") || said.contains("Infinity"), cell + said);
-        assertFalse(console.out().contains("null"), cell + said);
+        // A mistake is told with null where no place in a JSON file is known.
+        assertFalse(console.code() == 0 && console.out().contains("null"), cell + said);
       }
     }
   }

@@ -82,6 +82,18 @@ class ResultSchemaTest {
     run("modules", "--coverage");
     run("instruments");
     run("schema");
+    run(2, "check", "--no-such");
+    run(1, "check", broken());
+    Path plugins = Files.createDirectory(folder.resolve("plugins"));
+    Files.writeString(plugins.resolve("broken.jar"), "no jar");
+    run(1, "modules", "--plugins", plugins.toString());
+  }
+
+  /** A job with a mistake of a value, at a place of the file. */
+  private static String broken() throws IOException {
+    String washer = Files.readString(DEMO.resolve("jobs/washer-extractor.json"));
+    return Files.writeString(folder.resolve("broken.json"), washer.replace("26.6 ohm", "26.6 kg"))
+        .toString();
   }
 
   private static void runOn(String job) throws IOException {
@@ -177,10 +189,14 @@ class ResultSchemaTest {
   }
 
   private static Json.Obj run(String... words) {
+    return run(0, words);
+  }
+
+  private static Json.Obj run(int code, String... words) {
     String[] all =
         Stream.concat(Stream.of(words), Stream.of("--format", "json")).toArray(String[]::new);
     Console console = Console.run(all);
-    assertEquals(0, console.code(), String.join(" ", words) + "\n" + console.err());
+    assertEquals(code, console.code(), String.join(" ", words) + "\n" + console.err());
     Json.Obj result = json(console.out());
     RESULTS.computeIfAbsent(format(result), any -> new ArrayList<>()).add(result);
     return result;
@@ -291,7 +307,7 @@ class ResultSchemaTest {
     refused(ResultFormat.DIAGNOSIS, "standing", new Json.Str("a rumour"));
     refused(ResultFormat.DIAGNOSIS, "hazard", new Json.Str("none"));
     refused(ResultFormat.WHAT_IF, "reason", new Json.Str("DECIDED"));
-    refused(ResultFormat.COMPUTATION, "format", new Json.Str("kelter-computation/1"));
+    refused(ResultFormat.COMPUTATION, "format", new Json.Str("kelter-computation/2"));
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import kelter.cli.json.DiagnosisJson;
+import kelter.cli.json.output.MadeBy;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Found;
 import kelter.core.diagnosis.CauseShare;
@@ -75,7 +76,10 @@ class CausesWithoutModelToldTest {
 
   @Test
   void otherProgramsAreToldToo() {
-    String json = DiagnosisJson.diagnosis(machine(), List.of()).replaceAll("\\s+", " ");
+    String json =
+        DiagnosisJson.diagnosis(machine(), List.of())
+            .text(new MadeBy("1", List.of()))
+            .replaceAll("\\s+", " ");
     assertTrue(json.contains("\"title\" : \"timer stands still\", \"modelled\" : false"), json);
     assertTrue(json.contains("\"modelled\" : true"), json);
   }

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +20,8 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PluginFolderTest {
 
@@ -54,6 +58,58 @@ class PluginFolderTest {
 
     assertEquals(List.of("a", "b"), ids(content.modules()));
     assertEquals(List.of(), content.problems());
+  }
+
+  /** What loading says beside what it gives. */
+  private String told() {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    PrintStream complaints = new PrintStream(err, true, StandardCharsets.UTF_8);
+    Terminal terminal =
+        new Terminal(complaints, complaints, StandardCharsets.UTF_8, false, false, 80);
+    PluginFolder.Content content =
+        PluginFolder.load(folder, new PluginWatch(terminal, Duration.ofSeconds(10)));
+    assertEquals(List.of("good"), ids(content.modules()), "it is loaded all the same");
+    assertEquals(List.of(), content.problems());
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  /** The compiler has noted for which version it was built; another one of the same length. */
+  private void builtFor(String version) throws IOException {
+    Path jar = folder.resolve("good.jar");
+    String running = CalculationModule.class.getModule().getDescriptor().rawVersion().orElseThrow();
+    Map<String, byte[]> entries = PluginJar.read(jar);
+    String descriptor = new String(entries.get("module-info.class"), StandardCharsets.ISO_8859_1);
+    assertTrue(descriptor.contains(running));
+    String other = version + running.substring(version.length());
+    entries.put(
+        "module-info.class",
+        descriptor.replace(running, other).getBytes(StandardCharsets.ISO_8859_1));
+    PluginJar.write(jar, entries);
+  }
+
+  @Test
+  void anotherVersionOfTheCoreIsTold() throws IOException {
+    good("good.jar", "good.plugin", "good");
+    assertEquals("", told());
+
+    builtFor("9.7");
+    String told = told();
+    assertTrue(told.contains("plugin good.jar: was built for Kelter 9.7"), told);
+    assertTrue(told.contains("; this is "), told);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.1.0, 0.1.3, ''",
+    "0.1.0-SNAPSHOT, 0.1.0, ''",
+    "1.4, 1.4.0, ''",
+    "0.2.0, 0.1.0, was built for Kelter 0.2.0; this is 0.1.0",
+    "1.0.0, 2.0.0, was built for Kelter 1.0.0; this is 2.0.0",
+    "'', 1.0.0, does not tell for which version of Kelter it was built; this is 1.0.0",
+    "1.0.0, '', ''"
+  })
+  void versionsGoTogetherWithTheSameFirstTwoNumbers(String built, String running, String told) {
+    assertEquals(told, new CoreVersion(built, running).mismatch());
   }
 
   @Test

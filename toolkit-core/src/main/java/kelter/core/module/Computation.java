@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Expected;
 import kelter.core.quantity.Money;
@@ -131,7 +132,8 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
         Nearest.of(word, known)
             .map(near -> "did you mean '" + near + "'?")
             .orElse("it takes " + String.join(", ", known));
-    return new Problem(word, calculation.id() + " has no such parameter", remedy);
+    return new Problem(
+        Mistake.UNKNOWN_NAME, word, calculation.id() + " has no such parameter", remedy);
   }
 
   private static Optional<Input> read(
@@ -140,6 +142,7 @@ public record Computation(Calculation calculation, List<Input> inputs, List<Resu
     if (text.isEmpty()) {
       problems.add(
           new Problem(
+              Mistake.MISSING,
               parameter.id(),
               "is missing",
               "give the %s (%s)".formatted(parameter.title(), example(parameter))));

@@ -29,6 +29,18 @@ public final class InputException extends RuntimeException {
     this(List.of(new Problem(where, what, remedy)));
   }
 
+  /**
+   * The input cannot be used for one reason of some sort.
+   *
+   * @param mistake the sort of mistake
+   * @param where where it is
+   * @param what what is wrong there
+   * @param remedy what would be right, may be empty
+   */
+  public InputException(Mistake mistake, String where, String what, String remedy) {
+    this(List.of(new Problem(mistake, where, what, remedy)));
+  }
+
   /** Each mistake on a line. Put together only when it is asked for: there may be a million. */
   @Override
   public String getMessage() {

@@ -13,10 +13,21 @@ public interface Place {
   /**
    * Notes a mistake here.
    *
+   * @param mistake the sort of mistake
    * @param what what is wrong
    * @param remedy what would be right, may be empty
    */
-  void problem(String what, String remedy);
+  void problem(Mistake mistake, String what, String remedy);
+
+  /**
+   * Notes that what is here cannot be used.
+   *
+   * @param what what is wrong
+   * @param remedy what would be right, may be empty
+   */
+  default void problem(String what, String remedy) {
+    problem(Mistake.UNUSABLE, what, remedy);
+  }
 
   /**
    * Notes here that something was refused.
@@ -43,6 +54,7 @@ public interface Place {
       return true;
     }
     problem(
+        Mistake.UNKNOWN_WORD,
         "'" + word + "' is not a known " + what,
         Nearest.of(word, known).map(Place::suggestion).orElse("known: " + listed(known)));
     return false;
@@ -67,6 +79,7 @@ public interface Place {
    */
   default void unknownName(String name, Collection<String> known) {
     problem(
+        Mistake.UNKNOWN_NAME,
         "is not known",
         Nearest.of(name, known)
             .map(Place::suggestion)

@@ -6,42 +6,56 @@ import kelter.core.text.HarmlessText;
 /**
  * One mistake in what a person gave.
  *
- * @param where where it is: a JSON pointer, a parameter, a row and column
+ * @param mistake the sort of mistake
+ * @param where where it is: a JSON pointer, a parameter, a row and column; may be empty
  * @param what what is wrong there, with what was found
  * @param remedy what would be right, may be empty
- * @param place the file, line and column of that, in words; empty if it is not known
+ * @param place the place of that in a file, if it is known
  */
-public record Problem(String where, String what, String remedy, String place) {
+public record Problem(Mistake mistake, String where, String what, String remedy, FilePlace place) {
 
   private static final int LONGEST = 300;
 
   /** Checks that nothing is missing and cuts overlong text. */
   public Problem {
+    Objects.requireNonNull(mistake);
     where = shortened(where);
     what = shortened(what);
     Objects.requireNonNull(remedy);
-    place = shortened(place);
+    Objects.requireNonNull(place);
   }
 
   /**
    * A mistake of which no line of a file is known.
+   *
+   * @param mistake the sort of mistake
+   * @param where where it is: a JSON pointer, a parameter, a row and column
+   * @param what what is wrong there, with what was found
+   * @param remedy what would be right, may be empty
+   */
+  public Problem(Mistake mistake, String where, String what, String remedy) {
+    this(mistake, where, what, remedy, FilePlace.UNKNOWN);
+  }
+
+  /**
+   * Something that cannot be used, of which no line of a file is known.
    *
    * @param where where it is: a JSON pointer, a parameter, a row and column
    * @param what what is wrong there, with what was found
    * @param remedy what would be right, may be empty
    */
   public Problem(String where, String what, String remedy) {
-    this(where, what, remedy, "");
+    this(Mistake.UNUSABLE, where, what, remedy);
   }
 
   /**
-   * The same mistake with the line of the file that it stands in.
+   * The same mistake with its place in a file.
    *
-   * @param found the file, line and column, in words
+   * @param found the place
    * @return the mistake
    */
-  public Problem at(String found) {
-    return new Problem(where, what, remedy, found);
+  public Problem at(FilePlace found) {
+    return new Problem(mistake, where, what, remedy, found);
   }
 
   private static String shortened(String text) {
@@ -55,7 +69,8 @@ public record Problem(String where, String what, String remedy, String place) {
    */
   public String display() {
     String tail = remedy.isEmpty() ? "" : "; " + remedy;
-    String at = place.isEmpty() || where.isEmpty() ? place + where : place + " (" + where + ")";
+    String found = place.words();
+    String at = found.isEmpty() || where.isEmpty() ? found + where : found + " (" + where + ")";
     return HarmlessText.of(at.isEmpty() ? what + tail : at + ": " + what + tail);
   }
 }

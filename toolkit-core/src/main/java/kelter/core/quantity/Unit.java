@@ -1,5 +1,6 @@
 package kelter.core.quantity;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -31,6 +32,15 @@ public record Unit(String code, Dimension dimension, double factor, double shift
     if (!(factor > 0) || Double.isInfinite(factor) || !Double.isFinite(shift)) {
       throw new IllegalArgumentException("unit " + code + ": factor must be finite and above zero");
     }
+  }
+
+  /**
+   * The symbols of which codes are composed; metric ones take prefixes.
+   *
+   * @return UCUM symbols, in alphabetical order
+   */
+  public static List<String> symbols() {
+    return UcumParser.symbols().stream().sorted().toList();
   }
 
   /**

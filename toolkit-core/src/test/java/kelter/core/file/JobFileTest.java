@@ -317,7 +317,7 @@ class JobFileTest {
       String text = bracket.equals("]") ? "{\"x-a\": [1,\n ]}" : "{\"x-a\": 1,\n }";
       Problem problem = problemOf(text.getBytes(StandardCharsets.UTF_8));
       assertTrue(problem.what().contains("a comma stands before " + bracket), problem.what());
-      assertTrue(problem.where().contains("line 2"), problem.where());
+      assertEquals(2, problem.place().line(), problem.display());
     }
     Problem few = problemOf("{\"x-a\": 1\n \"x-b\": 2}".getBytes(StandardCharsets.UTF_8));
     assertTrue(few.what().contains("a comma is missing"), few.what());
@@ -418,7 +418,7 @@ class JobFileTest {
   void notANumber() throws IOException {
     Problem problem = problemOf("{\n  \"x-a\": NaN }".getBytes(StandardCharsets.UTF_8));
     assertTrue(problem.what().contains("NaN"), problem.what());
-    assertTrue(problem.where().contains("line 2"), problem.where());
+    assertEquals(2, problem.place().line(), problem.display());
   }
 
   @Test
@@ -444,7 +444,7 @@ class JobFileTest {
   @Test
   void brokenJsonHasLineAndColumn() throws IOException {
     Problem problem = problemOf("{\n  \"id\": \"a\",\n}".getBytes(StandardCharsets.UTF_8));
-    assertTrue(problem.where().contains("line 3"), problem.where());
+    assertEquals(3, problem.place().line(), problem.display());
     assertFalse(problem.display().contains("JsonReadFeature"), problem.display());
   }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 
 /** Why a file cannot be read or written, in words of a user. */
 public final class DiskFault {
@@ -28,7 +29,8 @@ public final class DiskFault {
         fault instanceof AccessDeniedException
             ? new Refusal("you have no permission to read it", "ask its owner")
             : said(fault);
-    return new InputException(name, "cannot be read: " + refusal.getMessage(), refusal.remedy());
+    return new InputException(
+        Mistake.FILE, name, "cannot be read: " + refusal.getMessage(), refusal.remedy());
   }
 
   /**
@@ -44,7 +46,7 @@ public final class DiskFault {
 
   static InputException refused(Path named, Refusal cause) {
     return new InputException(
-        named.toString(), "cannot be written: " + cause.getMessage(), cause.remedy());
+        Mistake.FILE, named.toString(), "cannot be written: " + cause.getMessage(), cause.remedy());
   }
 
   private static Refusal cause(Path file, IOException fault) {

@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 
 /** Folders that Kelter makes. */
 public final class Folder {
@@ -27,7 +28,10 @@ public final class Folder {
       return true;
     } catch (FileAlreadyExistsException other) {
       throw new InputException(
-          path.toString(), "cannot be made: a file is in its place", "name another folder");
+          Mistake.FILE,
+          path.toString(),
+          "cannot be made: a file is in its place",
+          "name another folder");
     } catch (IOException unwritable) {
       throw DiskFault.unwritable(path, path.toAbsolutePath(), unwritable);
     }

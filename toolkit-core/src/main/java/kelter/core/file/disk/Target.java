@@ -5,6 +5,7 @@ import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 
 /**
  * Where a file is written.
@@ -30,7 +31,7 @@ record Target(Path file) {
       throw DiskFault.unwritable(named, named.toAbsolutePath(), circle);
     }
     if (Files.isDirectory(file)) {
-      throw new InputException(named.toString(), "is a directory", "name a file");
+      throw new InputException(Mistake.FILE, named.toString(), "is a directory", "name a file");
     }
     Path folder = file.getParent();
     if (Files.notExists(folder)) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.function.UnaryOperator;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 
 /**
  * Files that Kelter writes. A file is written beside the old one first and then takes its place, so
@@ -68,7 +69,8 @@ public final class TextFile {
   }
 
   private static InputException isThere(Path path) {
-    return new InputException(path.toString(), "is there already", "name another file");
+    return new InputException(
+        Mistake.FILE, path.toString(), "is there already", "name another file");
   }
 
   /**

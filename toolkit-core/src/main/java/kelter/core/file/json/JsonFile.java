@@ -10,6 +10,7 @@ import java.util.function.Function;
 import kelter.core.file.disk.DiskFault;
 import kelter.core.file.disk.TextFile;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 
 /** JSON texts on the disk. */
 public final class JsonFile {
@@ -33,14 +34,14 @@ public final class JsonFile {
 
   private static byte[] bytes(Path path, String name, int most, String what, String start) {
     if (Files.isDirectory(path)) {
-      throw new InputException(name, "is a directory", "name " + what);
+      throw new InputException(Mistake.FILE, name, "is a directory", "name " + what);
     }
     try (InputStream in = Files.newInputStream(path)) {
       byte[] bytes = in.readNBytes(most + 1);
       requireSize(bytes.length, most, name, what);
       return bytes;
     } catch (NoSuchFileException missing) {
-      throw new InputException(name, "there is no such file", start);
+      throw new InputException(Mistake.FILE, name, "there is no such file", start);
     } catch (IOException unreadable) {
       throw DiskFault.unreadable(name, unreadable);
     }
@@ -49,7 +50,7 @@ public final class JsonFile {
   private static void requireSize(int bytes, int most, String name, String what) {
     if (bytes > most) {
       throw new InputException(
-          name, "is larger than %s MB".formatted(megabytes(most)), "name " + what);
+          Mistake.FILE, name, "is larger than %s MB".formatted(megabytes(most)), "name " + what);
     }
   }
 

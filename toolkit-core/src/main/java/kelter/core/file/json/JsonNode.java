@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Expected;
@@ -64,8 +65,8 @@ public final class JsonNode implements Place {
    * @throws InputException with all mistakes so far, if there are so many that reading stops here
    */
   @Override
-  public void problem(String what, String remedy) {
-    problems.add(new Problem(pointer, what, remedy));
+  public void problem(Mistake mistake, String what, String remedy) {
+    problems.add(new Problem(mistake, pointer, what, remedy));
     if (problems.size() == MOST) {
       problems.add(new Problem(pointer, "there may be more; reading stopped here", ""));
       throw new InputException(problems);
@@ -101,7 +102,7 @@ public final class JsonNode implements Place {
     if (value instanceof Json.Obj object) {
       return object.members();
     }
-    problem("is " + value.kind(), "an object is expected");
+    problem(Mistake.WRONG_TYPE, "is " + value.kind(), "an object is expected");
     return Map.of();
   }
 
@@ -141,7 +142,7 @@ public final class JsonNode implements Place {
    */
   public List<JsonNode> items() {
     if (!(value instanceof Json.Arr array)) {
-      problem("is " + value.kind(), "an array is expected");
+      problem(Mistake.WRONG_TYPE, "is " + value.kind(), "an array is expected");
       return List.of();
     }
     List<JsonNode> nodes = new ArrayList<>();
@@ -210,7 +211,7 @@ public final class JsonNode implements Place {
   public Optional<JsonNode> required(String name) {
     Optional<JsonNode> member = optional(name);
     if (value instanceof Json.Obj object && !object.members().containsKey(name)) {
-      problem("has no '" + name + "'", "it is needed");
+      problem(Mistake.MISSING, "has no '" + name + "'", "it is needed");
     }
     return member;
   }
@@ -224,7 +225,7 @@ public final class JsonNode implements Place {
     if (value instanceof Json.Str string) {
       return Optional.of(string.text());
     }
-    problem("is " + value.kind(), "a text in quotes is expected");
+    problem(Mistake.WRONG_TYPE, "is " + value.kind(), "a text in quotes is expected");
     return Optional.empty();
   }
 
@@ -393,7 +394,7 @@ public final class JsonNode implements Place {
     if (value instanceof Json.Bool bool) {
       return Optional.of(bool.value());
     }
-    problem("is " + value.kind(), "true or false is expected");
+    problem(Mistake.WRONG_TYPE, "is " + value.kind(), "true or false is expected");
     return Optional.empty();
   }
 
@@ -407,7 +408,7 @@ public final class JsonNode implements Place {
         && Double.isFinite(Double.parseDouble(number.spelling()))) {
       return OptionalDouble.of(Double.parseDouble(number.spelling()));
     }
-    problem("is " + value.kind(), "a number without quotes is expected");
+    problem(Mistake.WRONG_TYPE, "is " + value.kind(), "a number without quotes is expected");
     return OptionalDouble.empty();
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import kelter.core.problem.FilePlace;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
@@ -19,7 +20,7 @@ import kelter.core.problem.Problem;
 public final class JsonPlaces {
 
   private final String name;
-  private final Map<String, String> places = new HashMap<>();
+  private final Map<String, FilePlace> places = new HashMap<>();
 
   private JsonPlaces(String name) {
     this.name = name;
@@ -34,25 +35,41 @@ public final class JsonPlaces {
    *     missing itself; as it was where not even its first member is in the file
    */
   public static InputException found(Path path, InputException mistakes) {
-    JsonPlaces places = new JsonPlaces(path.toString());
     try {
-      places.read(Files.readString(path));
+      return found(path.toString(), Files.readString(path), mistakes);
+    } catch (IOException changed) {
+      return found(path.toString(), "", mistakes);
+    }
+  }
+
+  /**
+   * Mistakes with the lines that they stand in.
+   *
+   * @param name what the text is called
+   * @param text the text that was read
+   * @param mistakes mistakes whose places are JSON pointers into it
+   * @return the same mistakes, each with its place as far as it is in the text
+   */
+  public static InputException found(String name, String text, InputException mistakes) {
+    JsonPlaces places = new JsonPlaces(name);
+    try {
+      places.read(text);
     } catch (IOException changed) {
       places.places.clear();
     }
     List<Problem> told = new ArrayList<>();
     for (Problem problem : mistakes.problems()) {
-      told.add(problem.place().isEmpty() ? problem.at(places.of(problem.where())) : problem);
+      told.add(problem.place().isUnknown() ? problem.at(places.of(problem.where())) : problem);
     }
     return new InputException(told);
   }
 
-  private String of(String pointer) {
+  private FilePlace of(String pointer) {
     String at = pointer;
     while (!places.containsKey(at) && at.lastIndexOf('/') > 0) {
       at = at.substring(0, at.lastIndexOf('/'));
     }
-    return places.getOrDefault(at, "");
+    return places.getOrDefault(at, FilePlace.UNKNOWN);
   }
 
   private void read(String text) throws IOException {

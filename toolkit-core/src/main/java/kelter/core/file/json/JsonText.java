@@ -22,7 +22,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import kelter.core.problem.FilePlace;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 
 /** Reads and writes JSON text (RFC 8259), strictly and within limits. */
@@ -82,15 +84,18 @@ public final class JsonText {
 
   private static String decode(byte[] bytes, String name, String start) {
     if (bytes.length == 0) {
-      throw new InputException(name, "is empty", start);
+      throw new InputException(Mistake.NOT_JSON, name, "is empty", start);
     }
     if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
       throw new InputException(
-          name, "starts with a byte order mark", "save it as UTF-8 without one");
+          Mistake.NOT_JSON, name, "starts with a byte order mark", "save it as UTF-8 without one");
     }
     if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE) || hasNul(bytes)) {
       throw new InputException(
-          name, "is not UTF-8 text; it looks like UTF-16 or binary", "save it as UTF-8");
+          Mistake.NOT_JSON,
+          name,
+          "is not UTF-8 text; it looks like UTF-16 or binary",
+          "save it as UTF-8");
     }
     try {
       return StandardCharsets.UTF_8
@@ -100,7 +105,7 @@ public final class JsonText {
           .decode(ByteBuffer.wrap(bytes))
           .toString();
     } catch (CharacterCodingException notUtf8) {
-      throw new InputException(name, "is not UTF-8 text", "save it as UTF-8");
+      throw new InputException(Mistake.NOT_JSON, name, "is not UTF-8 text", "save it as UTF-8");
     }
   }
 
@@ -129,8 +134,7 @@ public final class JsonText {
     try (JsonParser parser = parser(text)) {
       return parse(parser, start);
     } catch (JsonProcessingException notJson) {
-      throw new InputException(
-          at(name, notJson.getLocation()), "is not JSON: " + JsonMistake.words(notJson, text), "");
+      throw notJson(notJson.getLocation(), "is not JSON: " + JsonMistake.words(notJson, text), "");
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
@@ -139,16 +143,15 @@ public final class JsonText {
   private Json parse(JsonParser parser, String start) throws IOException {
     try {
       if (parser.nextToken() == null) {
-        throw new InputException(name, "holds nothing but blanks", start);
+        throw notJson(null, "holds nothing but blanks", start);
       }
       Json value = value(parser, "");
       if (parser.nextToken() != null) {
-        throw new InputException(
-            at(name, parser.currentTokenLocation()), "something follows the end of the object", "");
+        throw notJson(parser.currentTokenLocation(), "something follows the end of the object", "");
       }
       return value;
     } catch (StreamConstraintsException tooMuch) {
-      throw new InputException(at(name, parser.currentLocation()), limit(tooMuch), "");
+      throw notJson(parser.currentLocation(), limit(tooMuch), "");
     }
   }
 
@@ -165,10 +168,15 @@ public final class JsonText {
         : "a text has more than " + MAX_STRING + " characters";
   }
 
-  static String at(String name, JsonLocation location) {
+  static FilePlace at(String name, JsonLocation location) {
     return location == null
-        ? name
-        : "%s, line %s, column %s".formatted(name, location.getLineNr(), location.getColumnNr());
+        ? new FilePlace(name, 0, 0)
+        : new FilePlace(name, location.getLineNr(), location.getColumnNr());
+  }
+
+  private InputException notJson(JsonLocation location, String what, String remedy) {
+    return new InputException(
+        List.of(new Problem(Mistake.NOT_JSON, "", what, remedy, at(name, location))));
   }
 
   private Json value(JsonParser parser, String pointer) throws IOException {
@@ -189,8 +197,8 @@ public final class JsonText {
       String member = parser.currentName();
       String place = pointer + "/" + escape(member);
       if (members.containsKey(member)) {
-        String line = at(name, parser.currentTokenLocation());
-        problems.add(new Problem(place, "occurs twice", "keep one of them", line));
+        FilePlace line = at(name, parser.currentTokenLocation());
+        problems.add(new Problem(Mistake.TWICE, place, "occurs twice", "keep one of them", line));
       }
       parser.nextToken();
       members.put(member, value(parser, place));

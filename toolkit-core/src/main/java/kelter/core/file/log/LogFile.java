@@ -20,6 +20,7 @@ import kelter.core.file.log.row.LogHead;
 import kelter.core.file.log.row.LogSample;
 import kelter.core.file.log.row.LogSieve;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
@@ -66,16 +67,19 @@ public final class LogFile {
   public static Log read(Path path, LogOptions options, Progress progress) {
     String name = path.toString();
     if (Files.isDirectory(path)) {
-      throw new InputException(name, "is a directory", "name the log of an instrument");
+      throw new InputException(
+          Mistake.FILE, name, "is a directory", "name the log of an instrument");
     }
     try (Counted in = new Counted(Files.newInputStream(path))) {
       return read(in, path, Files.size(path), options, progress);
     } catch (NoSuchFileException missing) {
-      throw new InputException(name, "there is no such file", "name the log of an instrument");
+      throw new InputException(
+          Mistake.FILE, name, "there is no such file", "name the log of an instrument");
     } catch (LogSieve.Stopped stopped) {
       throw new InputException(List.of(stopped.problem()));
     } catch (IOException | UncheckedIOException unreadable) {
-      throw new InputException(name, "cannot be read: " + unreadable.getMessage(), "");
+      throw new InputException(
+          Mistake.FILE, name, "cannot be read: " + unreadable.getMessage(), "");
     }
   }
 
@@ -87,7 +91,7 @@ public final class LogFile {
     byte[] head = in.readNBytes(HEAD - 1);
     boolean complete = head.length < HEAD - 1;
     if (head.length == 0) {
-      throw new InputException(name, "is empty", "name the log of an instrument");
+      throw new InputException(Mistake.FILE, name, "is empty", "name the log of an instrument");
     }
     in.reset();
     LogEncoding recognised = LogEncoding.of(head, complete);

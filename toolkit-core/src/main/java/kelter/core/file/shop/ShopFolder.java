@@ -22,6 +22,7 @@ import kelter.core.file.disk.DiskFault;
 import kelter.core.file.disk.Folder;
 import kelter.core.file.disk.TextFile;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Problem;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Nearest;
@@ -102,6 +103,7 @@ public record ShopFolder(Path path) {
     Path profile = path.resolve(PROFILE);
     if (!Files.exists(profile)) {
       throw new InputException(
+          Mistake.FILE,
           path.toString(),
           "is no folder of a shop: there is no " + PROFILE + " in it",
           "make it one with 'kelter shop init " + path + "'");
@@ -151,7 +153,8 @@ public record ShopFolder(Path path) {
   /** What is found in the folder and not named by anybody may be a pipe that never ends. */
   private static void requireFile(Path file) {
     if (!Files.isRegularFile(file)) {
-      throw new InputException(file.toString(), "is no usual file", "take it out of the folder");
+      throw new InputException(
+          Mistake.FILE, file.toString(), "is no usual file", "take it out of the folder");
     }
   }
 

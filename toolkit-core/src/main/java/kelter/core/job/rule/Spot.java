@@ -1,6 +1,7 @@
 package kelter.core.job.rule;
 
 import java.util.List;
+import kelter.core.problem.Mistake;
 import kelter.core.problem.Place;
 import kelter.core.problem.Problem;
 
@@ -31,8 +32,8 @@ record Spot(Spot within, String part, String name, List<Problem> problems) imple
   }
 
   @Override
-  public void problem(String what, String remedy) {
-    problems.add(new Problem(where(), what, remedy));
+  public void problem(Mistake mistake, String what, String remedy) {
+    problems.add(new Problem(mistake, where(), what, remedy));
   }
 
   private String where() {

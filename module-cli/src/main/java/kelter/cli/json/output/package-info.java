@@ -1,0 +1,2 @@
+/** How a result becomes a JSON text. It knows no result. */
+package kelter.cli.json.output;
