@@ -57,7 +57,9 @@ final class BenchCommand implements Command {
 
   /** The job that is named, whether there is one or not. */
   private static Optional<Path> named(Invocation invocation) {
-    return invocation.given().arguments().stream().findFirst().map(word -> invocation.file());
+    return invocation.given().arguments().stream()
+        .findFirst()
+        .map(word -> invocation.shop().hasJob(word) ? invocation.jobFile() : invocation.file());
   }
 
   private static String freeId(String kind, Optional<Path> named, Invocation invocation) {

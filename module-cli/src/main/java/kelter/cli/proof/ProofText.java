@@ -170,7 +170,7 @@ public final class ProofText {
   private String change(Change change) {
     String words = StepText.sentence(change.words()) + ".";
     return switch (change) {
-      case SAME, WORSE, BETTER -> terminal.attention(words);
+      case SAME, WORSE, BETTER, STILL_THERE -> terminal.attention(words);
       default -> words;
     };
   }

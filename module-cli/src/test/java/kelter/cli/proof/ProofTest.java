@@ -20,6 +20,7 @@ import kelter.core.proof.Change;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
 import kelter.core.proof.ReleaseTest;
+import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Case;
 import org.junit.jupiter.api.Test;
 
@@ -210,5 +211,41 @@ class ProofTest {
       boolean conductor = test.observable().startsWith("protective-conductor");
       assertEquals(conductor, test.result() == ReleaseTest.Result.NOT_APPLICABLE, test.toString());
     }
+  }
+
+  @Test
+  void aSignWithoutALimitIsGoneOrStillThere() {
+    String sign = signWithoutLimit();
+    UnaryOperator<Json.Obj> found =
+        content ->
+            ProgressEdit.with(
+                content,
+                new ProgressEdit.Written(
+                    "supply-cord",
+                    sign,
+                    "yes",
+                    Map.of(),
+                    Optional.empty(),
+                    Measurement.Stage.AS_FOUND));
+    Proof gone = Proof.of(open(with(found, left("supply-cord", sign, "no", ""))));
+    Proof there = Proof.of(open(with(found, left("supply-cord", sign, "yes", ""))));
+
+    assertEquals(Change.GONE, reading(gone, sign).change());
+    assertEquals(Change.STILL_THERE, reading(there, sign).change());
+    assertFalse(gone.isRefuted());
+    assertTrue(there.isRefuted());
+  }
+
+  /** A sign of the supply cord that no check judges. */
+  private static String signWithoutLimit() {
+    for (Observable each :
+        Call.WORKSHOP.vocabulary().kind("supply-cord").orElseThrow().observables()) {
+      if (each.type() == Observable.Type.YES_NO
+          && open(with(left("supply-cord", each.id(), "yes", ""))).findings().stream()
+              .noneMatch(finding -> finding.observable().equals(each.id()))) {
+        return each.id();
+      }
+    }
+    throw new AssertionError("every sign is judged");
   }
 }

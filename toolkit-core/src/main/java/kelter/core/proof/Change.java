@@ -1,5 +1,7 @@
 package kelter.core.proof;
 
+import java.util.Locale;
+
 /** What became of a reading by the work. */
 public enum Change {
   /** It did not conform, and now does. */
@@ -14,8 +16,14 @@ public enum Change {
   WORSE("worse than before"),
   /** It is too close to a limit to say. */
   UNDECIDED("too close to its limit to say"),
-  /** There is no limit to hold it against. */
-  WITHOUT_LIMIT("read, and there is no limit to hold it against"),
+  /** A sign was there and is gone. */
+  GONE("was there, and is gone"),
+  /** A sign is there, as before. */
+  STILL_THERE("still there"),
+  /** It is another than before, and there is no limit to hold it against. */
+  CHANGED("not as before, and there is no limit to hold it against"),
+  /** It is as before, and there is no limit to hold it against. */
+  WITHOUT_LIMIT("as before, and there is no limit to hold it against"),
   /** Nobody has read it after the work. */
   OPEN("not read after the work");
 
@@ -40,6 +48,6 @@ public enum Change {
    * @return lower-case letters and hyphens
    */
   public String id() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

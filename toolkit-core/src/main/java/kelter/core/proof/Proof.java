@@ -185,7 +185,8 @@ public record Proof(
                 each -> each.left().filter(said -> said != SymptomReport.Answer.NO).isPresent());
   }
 
-  private static final Set<Change> REFUTES = Set.of(Change.BETTER, Change.SAME, Change.WORSE);
+  private static final Set<Change> REFUTES =
+      Set.of(Change.BETTER, Change.SAME, Change.WORSE, Change.STILL_THERE);
 
   /** The state of the diagnosis as found that the work was for; the likeliest if none. */
   static Optional<Diagnosis.RankedState> mended(Case machine) {

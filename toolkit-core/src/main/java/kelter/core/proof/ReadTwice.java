@@ -4,6 +4,7 @@ import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
 import kelter.core.vocabulary.Observable;
 
 /**
@@ -39,11 +40,23 @@ public record ReadTwice(
     }
     Verdict before = foundAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED);
     return switch (leftAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED)) {
-      case NOT_MEASURED -> Change.WITHOUT_LIMIT;
+      case NOT_MEASURED -> withoutLimit(left.get());
       case UNDECIDED -> Change.UNDECIDED;
       case CONFORMS -> before == Verdict.CONFORMS ? Change.GOOD : Change.MENDED;
       case DOES_NOT_CONFORM -> outside(before);
     };
+  }
+
+  /** A sign is there or not; anything else is as it was or not. */
+  private Change withoutLimit(Measurement after) {
+    Reading last = after.readings().get(after.readings().size() - 1);
+    if (last instanceof Reading.YesNo now
+        && found.readings().get(0) instanceof Reading.YesNo then) {
+      return now.yes() ? Change.STILL_THERE : then.yes() ? Change.GONE : Change.WITHOUT_LIMIT;
+    }
+    return last.display().equals(found.readings().get(0).display())
+        ? Change.WITHOUT_LIMIT
+        : Change.CHANGED;
   }
 
   private Change outside(Verdict before) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
+import kelter.core.job.Prices;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.problem.InputException;
@@ -262,7 +263,11 @@ class VersionOneTest {
 
     assertEquals(new Complaint("it floods", "F1"), document.job().complaint());
     assertEquals(two.measurements(), document.job().measurements());
-    assertEquals(two.prices(), document.job().prices());
+    Prices prices = document.job().prices().orElseThrow();
+    assertEquals(two.prices().orElseThrow().parts(), prices.parts());
+    assertEquals(two.prices().orElseThrow().terms(), prices.terms());
+    assertEquals(two.prices().orElseThrow().supplies(), prices.supplies());
+    assertEquals(two.prices().orElseThrow().labourPerHour(), prices.labourPerHour());
     assertEquals(List.of(), document.notes());
     assertEquals(document.content(), JobFile.parse(document.text(), Samples.VOCABULARY).content());
     assertTrue(document.text().contains("\"kelter-job/1\""));
