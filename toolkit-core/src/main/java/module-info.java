@@ -15,6 +15,9 @@ module kelter.core {
   requires org.apache.commons.rng.sampling;
   requires org.apache.commons.statistics.distribution;
 
+  exports kelter.core.book;
+  exports kelter.core.book.learned;
+  exports kelter.core.book.learning;
   exports kelter.core.catalogue;
   exports kelter.core.check;
   exports kelter.core.diagnosis;
