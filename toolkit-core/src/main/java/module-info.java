@@ -25,6 +25,7 @@ module kelter.core {
   exports kelter.core.diagnosis.model;
   exports kelter.core.diagnosis.simulation;
   exports kelter.core.file;
+  exports kelter.core.file.book;
   exports kelter.core.file.disk;
   exports kelter.core.file.json;
   exports kelter.core.file.log;

@@ -58,15 +58,21 @@ public record BookedMachine(
    * @return letters and digits in lower case; empty if no model is told
    */
   public String sameModel() {
-    return model.isBlank() ? "" : plain(maker) + " " + plain(model);
+    return sameModel(maker, model);
   }
 
   /**
-   * Letters and digits of a name in lower case.
+   * A maker and a model in one spelling.
    *
-   * @param name a maker or a model
-   * @return the name without case, spaces and hyphens
+   * @param maker who made a machine; may be empty
+   * @param model its model; may be empty
+   * @return letters and digits in lower case; empty if no model is told
    */
+  public static String sameModel(String maker, String model) {
+    return model.isBlank() ? "" : plain(maker) + " " + plain(model);
+  }
+
+  /** Letters and digits of a name in lower case. */
   static String plain(String name) {
     StringBuilder plain = new StringBuilder(name.length());
     String lower = name.toLowerCase(Locale.ROOT);

@@ -1,5 +1,6 @@
 package kelter.core.book;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -55,11 +56,26 @@ public interface JobBook extends AutoCloseable {
   List<Similar> similar(Likeness wanted, int most);
 
   /**
-   * Goes through all entries by the day of closing, then by job, without holding them all.
+   * Goes through all entries by the day of closing, then as they were added, without holding them
+   * all.
    *
    * @param reader is given each of them
    */
   void each(Consumer<BookEntry> reader);
+
+  /**
+   * Looks whether the store is sound and every entry is as it was added.
+   *
+   * @return what is wrong, in words for a person; empty if nothing is
+   */
+  List<String> check();
+
+  /**
+   * Copies the whole book as it is now, while others may go on writing to it.
+   *
+   * @param to where to, a file that is not there yet
+   */
+  void backUp(Path to);
 
   /**
    * How many entries there are.

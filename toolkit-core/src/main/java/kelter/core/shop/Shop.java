@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.Models;
 import kelter.core.check.DecisionRule;
@@ -24,6 +25,7 @@ import kelter.core.safety.Caution;
  * @param models the models of machines that it knows
  * @param kinds its own kinds of machines, which go before those of the same id that come with
  *     Kelter
+ * @param learned what its job book taught, if it keeps one
  */
 public record Shop(
     List<ShopInstrument> instruments,
@@ -33,7 +35,8 @@ public record Shop(
     Optional<PriceList> prices,
     List<StockPart> stock,
     Models models,
-    List<Kind> kinds) {
+    List<Kind> kinds,
+    Optional<Learned> learned) {
 
   /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
   public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
@@ -46,6 +49,7 @@ public record Shop(
     columns = List.copyOf(columns);
     stock = List.copyOf(stock);
     kinds = List.copyOf(kinds);
+    Objects.requireNonNull(learned);
   }
 
   /**
@@ -69,7 +73,8 @@ public record Shop(
         Optional.empty(),
         List.of(),
         Models.NONE,
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /**
@@ -87,7 +92,26 @@ public record Shop(
       Models itsModels,
       List<Kind> itsKinds) {
     return new Shop(
-        instruments, rule, competentForLiveWork, columns, itsPrices, itsStock, itsModels, itsKinds);
+        instruments,
+        rule,
+        competentForLiveWork,
+        columns,
+        itsPrices,
+        itsStock,
+        itsModels,
+        itsKinds,
+        learned);
+  }
+
+  /**
+   * The same shop with what its job book taught.
+   *
+   * @param taught what it taught; empty for the tables of the kinds alone
+   * @return the shop
+   */
+  public Shop with(Optional<Learned> taught) {
+    return new Shop(
+        instruments, rule, competentForLiveWork, columns, prices, stock, models, kinds, taught);
   }
 
   /**
