@@ -12,6 +12,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import kelter.core.book.Added;
 import kelter.core.book.BookEntry;
@@ -289,6 +291,30 @@ final class JdbcBook implements JobBook {
       }
     }
     return answers;
+  }
+
+  @Override
+  public Map<String, List<String>> cameBack(Collection<String> jobs) {
+    if (jobs.isEmpty()) {
+      return Map.of();
+    }
+    return reading(
+        () -> {
+          Map<String, List<String>> cameBack = new TreeMap<>();
+          String sql =
+              "select call_back_of, job from entry where call_back_of in "
+                  + EntryLoader.marks(jobs.size())
+                  + " order by call_back_of, closed, number";
+          try (PreparedStatement query = prepared(sql, new ArrayList<>(jobs));
+              ResultSet row = query.executeQuery()) {
+            while (row.next()) {
+              cameBack
+                  .computeIfAbsent(row.getString(1), any -> new ArrayList<>())
+                  .add(row.getString(2));
+            }
+          }
+          return cameBack;
+        });
   }
 
   @Override

@@ -26,6 +26,17 @@ final class Commands {
           "schema",
           "shop init",
           "model learn",
+          "book add",
+          "book list",
+          "book show",
+          "book search",
+          "book similar",
+          "book learn",
+          "book stats",
+          "book export",
+          "book import",
+          "book backup",
+          "book check",
           "completion",
           "man");
 
@@ -66,6 +77,17 @@ final class Commands {
       case "schema" -> new SchemaCommand();
       case "shop init" -> new ShopInitCommand();
       case "model learn" -> new ModelLearnCommand();
+      case "book add" -> new BookAddCommand();
+      case "book list" -> new BookListCommand();
+      case "book show" -> new BookShowCommand();
+      case "book search" -> new BookSearchCommand();
+      case "book similar" -> new BookSimilarCommand();
+      case "book learn" -> new BookLearnCommand();
+      case "book stats" -> new BookStatsCommand();
+      case "book export" -> new BookExportCommand();
+      case "book import" -> new BookImportCommand();
+      case "book backup" -> new BookBackupCommand();
+      case "book check" -> new BookCheckCommand();
       case "completion" -> new CompletionCommand();
       case "man" -> new ManCommand();
       default -> throw new IllegalArgumentException("no command has the name '" + name + "'");

@@ -52,7 +52,7 @@ final class DiagnoseCommand implements Command {
         "Tell what is wrong, how sure that is, and what to do next.",
         "What to measure next is ranked by what it tells for the minutes that it takes, and the"
             + " remedies by what they are expected to cost.",
-        List.of(FULL, WHY, WHAT_IF, Invocation.SHOP),
+        List.of(FULL, WHY, WHAT_IF, Invocation.WITHOUT_BOOK, Invocation.SHOP),
         List.of(Invocation.jobFile("a job file")),
         List.of(
             "kelter diagnose demo/jobs/washer-extractor.json",
@@ -130,6 +130,7 @@ final class DiagnoseCommand implements Command {
     if (!standIns.isEmpty()) {
       notes.add("Taken until the job states them: " + String.join("; ", standIns) + ".");
     }
+    notes.addAll(machine.fromBook());
     List<String> rest = machine.notAssessed();
     if (!rest.isEmpty()) {
       notes.add(

@@ -23,6 +23,8 @@ create index entry_by_day on entry (closed, number);
 
 create index entry_by_kind on entry (kind, closed);
 
+create index entry_by_call_back on entry (call_back_of);
+
 create table symptom (
   entry integer not null references entry (number) on delete cascade,
   place integer not null,

@@ -24,6 +24,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import kelter.cli.json.PublishedSchema;
 import kelter.cli.json.ResultFormat;
+import kelter.core.file.book.EntryLine;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import org.junit.jupiter.api.BeforeAll;
@@ -76,6 +77,7 @@ class ResultSchemaTest {
       }
     }
     run("modules", "--coverage");
+    book();
     run("instruments");
     run("schema");
   }
@@ -130,6 +132,23 @@ class ResultSchemaTest {
     }
     Path over = Files.writeString(folder.resolve("over.csv"), broken);
     run("readings", over.toString(), "--every", "1 s", "--window", "10s..29s");
+  }
+
+  /** A book of an entry that tells all there is, and of its call-back. */
+  private static void book() throws IOException {
+    String first = EntryLine.write(BookCommandTest.full("first"));
+    String again =
+        first.replace("\"job\":\"first\"", "\"job\":\"again\",\"call-back-of\":\"first\"");
+    Path file = Files.writeString(folder.resolve("jobs.jsonl"), first + "\n" + again + "\n");
+    String book = folder.resolve("book.db").toString();
+    run("book", "add", "--book", book, file.toString());
+    run("book", "import", "--book", book, file.toString());
+    run("book", "list", "--book", book);
+    run("book", "search", "--book", book, "cold");
+    run("book", "similar", "--book", book, "again");
+    run("book", "similar", "--book", book, "first");
+    run("book", "backup", "--book", book, folder.resolve("copy.db").toString());
+    run("book", "check", "--book", book);
   }
 
   private static Json.Obj run(String... words) {
@@ -300,7 +319,7 @@ class ResultSchemaTest {
   void schemaShowsWhatItLists() {
     List<Json> listed = array(run("schema"), "schemas");
 
-    assertEquals(9 + ResultFormat.values().length, listed.size());
+    assertEquals(11 + ResultFormat.values().length, listed.size());
     for (Json each : listed) {
       Console console = Console.run("schema", text(each, "name"));
       assertEquals(0, console.code(), console.err());

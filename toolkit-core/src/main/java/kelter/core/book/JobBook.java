@@ -1,7 +1,9 @@
 package kelter.core.book;
 
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -54,6 +56,14 @@ public interface JobBook extends AutoCloseable {
    * @return the entries with their points
    */
   List<Similar> similar(Likeness wanted, int most);
+
+  /**
+   * Which complaints came back.
+   *
+   * @param jobs the ids of jobs, up to a thousand
+   * @return by the id of a job those that were call-backs of it
+   */
+  Map<String, List<String>> cameBack(Collection<String> jobs);
 
   /**
    * Goes through all entries by the day of closing, then as they were added, without holding them

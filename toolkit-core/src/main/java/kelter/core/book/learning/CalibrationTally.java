@@ -64,6 +64,7 @@ final class CalibrationTally {
             BrierScore.ofEvents(said, happened),
             table.expectedError(),
             table.bins().stream()
+                .filter(bin -> bin.cases() > 0)
                 .map(bin -> new Calibration.Bin(bin.cases(), bin.said(), bin.came()))
                 .toList()));
   }

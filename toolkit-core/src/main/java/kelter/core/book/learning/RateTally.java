@@ -11,6 +11,9 @@ import kelter.core.diagnosis.learning.Strength;
 /** How often something was so, by what it was of. */
 final class RateTally {
 
+  /** As so many cases the usual rate counts against all that were counted; own choice. */
+  private static final double USUAL_CASES = 20;
+
   private static final double LOW = 0.025;
   private static final double HIGH = 0.975;
 
@@ -21,10 +24,10 @@ final class RateTally {
     count[so ? 0 : 1] += weight;
   }
 
-  /** Rates drawn to the rate of all, which itself is drawn to a usual one by a single case. */
+  /** Rates drawn to the rate of all, which itself is drawn to a usual one. */
   Map<String, LearnedRate> about(double usual) {
-    double so = usual;
-    double all = 1;
+    double so = USUAL_CASES * usual;
+    double all = USUAL_CASES;
     for (double[] each : counts.values()) {
       so += each[0];
       all += each[0] + each[1];

@@ -55,6 +55,8 @@ public final class EntryLine {
   private static final Set<String> READING =
       JsonNode.names("component", "observable", "instrument", "minutes", "misled");
 
+  private static final Set<String> PREDICTION = JsonNode.names("fault", "probability");
+
   private static final double GREATEST = 1e9;
 
   private EntryLine() {}
@@ -100,9 +102,16 @@ public final class EntryLine {
         .each("causes", entry.causes(), EntryLine::cause)
         .each("work", entry.work(), EntryLine::work)
         .each("readings", entry.readings(), EntryLine::reading)
-        .each("predictions", entry.predictions(), each -> new Json.Num(each.toString()))
+        .each("predictions", List.copyOf(entry.predictions().entrySet()), EntryLine::prediction)
         .text("charged", entry.charged().map(Money::format))
         .text("call-back-of", entry.callBackOf())
+        .object();
+  }
+
+  private static Json prediction(Map.Entry<String, Double> told) {
+    return new Members()
+        .text("fault", told.getKey())
+        .number("probability", told.getValue())
         .object();
   }
 
@@ -182,9 +191,7 @@ public final class EntryLine {
     List<ReadingTaken> readings = new ArrayList<>();
     node.items("readings").forEach(each -> reading(each).ifPresent(readings::add));
     Map<String, Double> predictions = new LinkedHashMap<>();
-    fields
-        .each("predictions", JsonNode::number)
-        .forEach((fault, value) -> value.ifPresent(each -> predictions.put(fault, each)));
+    node.items("predictions").forEach(each -> prediction(each, predictions));
     Optional<Money> charged = node.optional("charged").flatMap(each -> each.read(Money::parse));
     Optional<String> callBackOf = node.text("call-back-of");
     String complaint = fields.text("complaint");
@@ -233,6 +240,15 @@ public final class EntryLine {
                         age,
                         cycles,
                         hours)));
+  }
+
+  private static void prediction(JsonNode node, Map<String, Double> told) {
+    Fields fields = new Fields(node, PREDICTION);
+    Optional<String> fault = fields.required("fault");
+    double probability = fields.figure("probability", 0, 1);
+    if (fault.isPresent() && told.putIfAbsent(fault.get(), probability) != null) {
+      node.problem("'" + fault.get() + "' occurs twice", "keep one of them");
+    }
   }
 
   private static Map<String, Answer> answers(JsonNode node) {

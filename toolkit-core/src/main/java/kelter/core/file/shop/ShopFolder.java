@@ -141,6 +141,32 @@ public record ShopFolder(Path path) {
    */
   public Shop complete(Shop shop, Vocabulary vocabulary) {
     List<Problem> problems = new ArrayList<>();
+    Shop complete = complete(shop, vocabulary, problems);
+    Optional<Learned> learned = read(LEARNED, LearnedFile::read, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return complete.with(learned);
+  }
+
+  /**
+   * The shop with all that its folder holds but what its book taught, which is not read.
+   *
+   * @param shop the shop as its profile tells it
+   * @param vocabulary the words of all modules
+   * @return the shop with prices, stock, models and kinds
+   * @throws InputException with every mistake of all files
+   */
+  public Shop completeWithoutBook(Shop shop, Vocabulary vocabulary) {
+    List<Problem> problems = new ArrayList<>();
+    Shop complete = complete(shop, vocabulary, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return complete;
+  }
+
+  private Shop complete(Shop shop, Vocabulary vocabulary, List<Problem> problems) {
     Optional<PriceList> prices = read(PRICES, file -> PriceFile.read(file, vocabulary), problems);
     Optional<List<StockPart>> stock =
         read(STOCK, file -> StockFile.read(file, vocabulary), problems);
@@ -149,11 +175,7 @@ public record ShopFolder(Path path) {
     for (Path file : list(KINDS)) {
       read(file, each -> KindFile.read(each, vocabulary), problems).ifPresent(kinds::add);
     }
-    Optional<Learned> learned = read(LEARNED, LearnedFile::read, problems);
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    return shop.with(prices, stock.orElse(List.of()), models, kinds).with(learned);
+    return shop.with(prices, stock.orElse(List.of()), models, kinds);
   }
 
   private <T> Optional<T> read(String name, Function<Path, T> reader, List<Problem> problems) {
