@@ -16,8 +16,8 @@ final class BookBackupCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "book backup",
-        "Copy the job book as it is now, while others may go on writing to it.",
-        "The copy is a job book itself: put it in the place of a damaged one.",
+        "Copy the job book as it is now.",
+        "Others may go on writing to it meanwhile. The copy is a job book itself: put it in the place of a damaged one.",
         List.of(NamedBook.OPTION, Invocation.SHOP),
         List.of(CommandArgument.one("FILE", ValueKind.FILE, "the copy; an existing file is kept")),
         List.of("kelter book backup --shop my-shop /media/stick/book.db"));

@@ -13,8 +13,8 @@ final class BookCheckCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "book check",
-        "Look whether the job book is sound and every job is as it was added.",
-        "",
+        "Look whether the job book is sound.",
+        "The file, and whether every job is as it was added.",
         List.of(NamedBook.OPTION, Invocation.SHOP),
         List.of(),
         List.of("kelter book check --shop my-shop"));

@@ -36,8 +36,8 @@ final class BookExportCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "book export",
-        "Write all closed jobs of the job book to the terminal, for other programs.",
-        "No persons are in it, and no serial numbers unless you ask for them. Read complaints and"
+        "Write all closed jobs for other programs.",
+        "They go to the terminal. No persons are in it, and no serial numbers unless you ask for them. Read complaints and"
             + " notes before you give them away: people write names into them. Cells that a"
             + " spreadsheet would take for a formula begin with an apostrophe.",
         List.of(AS, SERIALS, PROVIDER, COUNTRY, NamedBook.OPTION, Invocation.SHOP),

@@ -37,7 +37,7 @@ final class BookLearnCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "book learn",
-        "Learn from the job book, for every diagnosis in this shop from then on.",
+        "Learn from the job book for every diagnosis from then on.",
         "Shares of causes, chances of symptoms, times, rates of cure and call-back, lives of parts."
             + " Few jobs hardly move a table. 'diagnose --without-book' leaves it out.",
         List.of(KEPT, OUTPUT, NamedBook.OPTION, Invocation.SHOP),

@@ -13,7 +13,7 @@ final class BookStatsCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "book stats",
-        "Show what the job book tells: causes, cures, call-backs, times, lives of parts.",
+        "Show what the job book tells of causes, cures, times and parts.",
         "Every figure says from how many jobs it is. Nothing is forgotten unless you say so, and"
             + " nothing is written.",
         List.of(BookLearnCommand.KEPT, NamedBook.OPTION, Invocation.SHOP),
