@@ -33,6 +33,7 @@ public record BookPlace(String name) {
           "pragma journal_mode = wal",
           "pragma synchronous = full",
           "pragma foreign_keys = on",
+          "pragma cache_size = -65536",
           "pragma trusted_schema = off");
 
   /**

@@ -4,7 +4,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,6 +20,7 @@ import kelter.core.book.WorkDone;
 import kelter.core.job.Market;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.quantity.Money;
+import kelter.core.vocabulary.CalendarDate;
 
 /** Makes entries of their rows. */
 final class EntryLoader {
@@ -57,29 +57,33 @@ final class EntryLoader {
     Map<Integer, List<Map.Entry<String, Double>>> predictions =
         rows("prediction", numbers, row -> Map.entry(row.getString(3), row.getDouble(4)));
     Map<Integer, Stored> found = new HashMap<>();
-    String sql = "select * from entry where number in " + marks(numbers.size());
+    String sql =
+        "select "
+            + EntryWriter.ENTRY_COLUMNS
+            + " from entry where number in "
+            + marks(numbers.size());
     try (PreparedStatement query = filled(sql, numbers);
         ResultSet row = query.executeQuery()) {
       while (row.next()) {
-        int number = row.getInt("number");
+        int number = row.getInt(1);
         BookEntry entry =
             new BookEntry(
-                row.getString("job"),
-                Optional.ofNullable(row.getString("called")).map(LocalDate::parse),
-                LocalDate.parse(row.getString("closed")),
+                row.getString(2),
+                Optional.ofNullable(row.getString(4)).map(CalendarDate::require),
+                CalendarDate.require(row.getString(5)),
                 machine(row),
-                Optional.ofNullable(row.getString("market")).map(Market::valueOf),
-                row.getString("complaint"),
-                row.getString("notes"),
+                Optional.ofNullable(row.getString(13)).map(Market::valueOf),
+                row.getString(14),
+                row.getString(15),
                 mapped(symptoms.getOrDefault(number, List.of())),
                 displayed.getOrDefault(number, List.of()),
-                outcome(row.getString("outcome")),
+                outcome(row.getString(16)),
                 causes.getOrDefault(number, List.of()),
                 work.getOrDefault(number, List.of()),
                 readings.getOrDefault(number, List.of()),
                 mapped(predictions.getOrDefault(number, List.of())),
-                Optional.ofNullable(row.getString("charged")).map(Money::parse),
-                Optional.ofNullable(row.getString("call_back_of")));
+                Optional.ofNullable(row.getString(17)).map(Money::parse),
+                Optional.ofNullable(row.getString(18)));
         found.put(number, new Stored(entry, row.getString("digest")));
       }
     }
@@ -130,36 +134,32 @@ final class EntryLoader {
 
   private static BookedMachine machine(ResultSet row) throws SQLException {
     return new BookedMachine(
-        row.getString("kind"),
-        row.getString("maker"),
-        row.getString("model"),
-        row.getString("serial"),
-        number(row, "age"),
-        number(row, "cycles"),
-        number(row, "hours"));
+        row.getString(6),
+        row.getString(7),
+        row.getString(8),
+        row.getString(9),
+        number(row, 10),
+        number(row, 11),
+        number(row, 12));
   }
 
   private static WorkDone work(ResultSet row) throws SQLException {
-    int cured = row.getInt("cured");
+    int cured = row.getInt(7);
     Optional<Boolean> known = row.wasNull() ? Optional.empty() : Optional.of(cured == 1);
     return new WorkDone(
-        row.getString("component"),
-        row.getString("remedy"),
-        number(row, "minutes"),
-        Optional.ofNullable(row.getString("parts")).map(Money::parse),
+        row.getString(3),
+        row.getString(4),
+        number(row, 5),
+        Optional.ofNullable(row.getString(6)).map(Money::parse),
         known);
   }
 
   private static ReadingTaken reading(ResultSet row) throws SQLException {
     return new ReadingTaken(
-        row.getString("component"),
-        row.getString("observable"),
-        row.getString("instrument"),
-        number(row, "minutes"),
-        row.getInt("misled") == 1);
+        row.getString(3), row.getString(4), row.getString(5), number(row, 6), row.getInt(7) == 1);
   }
 
-  static OptionalDouble number(ResultSet row, String column) throws SQLException {
+  static OptionalDouble number(ResultSet row, int column) throws SQLException {
     double value = row.getDouble(column);
     return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
   }

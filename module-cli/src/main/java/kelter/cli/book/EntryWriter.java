@@ -43,7 +43,7 @@ final class EntryWriter implements AutoCloseable {
     String sql =
         "insert into "
             + table
-            + (table.equals("entry") ? ENTRY_COLUMNS : "")
+            + (table.equals("entry") ? " (" + ENTRY_COLUMNS + ")" : "")
             + " values ("
             + "?, ".repeat(columns - 1)
             + "?)";
@@ -52,9 +52,10 @@ final class EntryWriter implements AutoCloseable {
     return statement;
   }
 
-  private static final String ENTRY_COLUMNS =
-      " (number, job, digest, called, closed, kind, maker, model, serial, age, cycles, hours,"
-          + " market, complaint, notes, outcome, charged, call_back_of)";
+  /** The columns of an entry, in their order; PostgreSQL has one more. */
+  static final String ENTRY_COLUMNS =
+      "number, job, digest, called, closed, kind, maker, model, serial, age, cycles, hours,"
+          + " market, complaint, notes, outcome, charged, call_back_of";
 
   /** Puts an entry into the next batch. */
   void add(int number, BookEntry each, String digest) throws SQLException {

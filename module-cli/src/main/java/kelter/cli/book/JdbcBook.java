@@ -38,7 +38,7 @@ import kelter.core.problem.InputException;
 final class JdbcBook implements JobBook {
 
   /** So many entries are read at a time. */
-  private static final int PAGE = 500;
+  private static final int PAGE = 2_000;
 
   private final String name;
   private final Dialect dialect;
@@ -258,7 +258,7 @@ final class JdbcBook implements JobBook {
                 row.getString(2),
                 row.getString(3),
                 "",
-                EntryLoader.number(row, "age"),
+                EntryLoader.number(row, 4),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
         best.add(new Scored(number, wanted.of(answers.getOrDefault(number, Map.of()), machine)));

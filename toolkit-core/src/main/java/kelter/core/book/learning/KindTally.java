@@ -100,8 +100,9 @@ final class KindTally {
 
   private List<ShareTally> tallies(BookedMachine machine) {
     List<ShareTally> tallies = new ArrayList<>(List.of(all));
-    if (!machine.sameModel().isEmpty()) {
-      tallies.add(models.computeIfAbsent(machine.sameModel(), any -> new ShareTally()));
+    String model = machine.sameModel();
+    if (!model.isEmpty()) {
+      tallies.add(models.computeIfAbsent(model, any -> new ShareTally()));
     }
     if (machine.age().isPresent()) {
       int band = LearnedKind.band(machine.age().getAsDouble());

@@ -33,57 +33,64 @@ final class LifeTally {
   private final Map<String, Map<Double, Double>> machines = new HashMap<>();
   private final Map<String, Map<Double, Double>> failed = new TreeMap<>();
   private final Map<String, Map<Double, Double>> moved = new HashMap<>();
-  private final Map<String, LocalDate> renewed = new HashMap<>();
+  private final Map<String, Map<String, LocalDate>> renewed = new HashMap<>();
 
   /** Counts the parts of a machine, whose age must be told. */
   void add(BookEntry entry, Kind kind) {
+    String serial = entry.machine().serial().isEmpty() ? "" : serial(entry);
+    Map<String, LocalDate> before = serial.isEmpty() ? Map.of() : renewedIn(serial);
     if (entry.machine().age().isPresent()) {
       double age = tenths(entry.machine().age().getAsDouble());
       machines.computeIfAbsent(kind.id(), any -> new TreeMap<>()).merge(age, 1.0, Double::sum);
-      for (KindPart part : kind.parts()) {
-        add(entry, kind, part, age);
+      Map<String, Double> lives = lives(kind, before, age, entry.closed());
+      for (ConfirmedCause cause : entry.causes()) {
+        if (kind.part(cause.component()).isPresent()) {
+          failed
+              .computeIfAbsent(kind.id() + "." + cause.component(), any -> new TreeMap<>())
+              .merge(lives.getOrDefault(cause.component(), age), 1.0, Double::sum);
+        }
       }
     }
     for (WorkDone work : entry.work()) {
-      if (work.renews() && !entry.machine().serial().isEmpty()) {
-        renewed.put(serial(entry, work.component()), entry.closed());
+      if (work.renews() && !serial.isEmpty()) {
+        renewed
+            .computeIfAbsent(serial, any -> new HashMap<>(2))
+            .put(work.component(), entry.closed());
       }
     }
   }
 
-  private void add(BookEntry entry, Kind kind, KindPart part, double age) {
-    String key = kind.id() + "." + part.id();
-    double life = age;
-    LocalDate since =
-        entry.machine().serial().isEmpty() ? null : renewed.get(serial(entry, part.kind()));
-    if (since != null) {
-      life = Math.min(age, tenths(LearningRule.years(since, entry.closed())));
-      Map<Double, Double> ofPart = moved.computeIfAbsent(key, any -> new TreeMap<>());
-      ofPart.merge(age, -1.0, Double::sum);
-      ofPart.merge(life, 1.0, Double::sum);
-    }
-    if (hasFailed(entry, part)) {
-      failed.computeIfAbsent(key, any -> new TreeMap<>()).merge(life, 1.0, Double::sum);
-    }
+  private Map<String, LocalDate> renewedIn(String serial) {
+    return renewed.getOrDefault(serial, Map.of());
   }
 
-  private static boolean hasFailed(BookEntry entry, KindPart part) {
-    for (ConfirmedCause cause : entry.causes()) {
-      if (cause.component().equals(part.id())) {
-        return true;
+  /** By part how old it is, of those that were renewed before; they are not as old as the rest. */
+  private Map<String, Double> lives(
+      Kind kind, Map<String, LocalDate> before, double age, LocalDate closed) {
+    if (before.isEmpty()) {
+      return Map.of();
+    }
+    Map<String, Double> lives = new HashMap<>();
+    for (KindPart part : kind.parts()) {
+      LocalDate since = before.get(part.kind());
+      if (since != null) {
+        double life = Math.min(age, tenths(LearningRule.years(since, closed)));
+        lives.put(part.id(), life);
+        Map<Double, Double> ofPart =
+            moved.computeIfAbsent(kind.id() + "." + part.id(), any -> new TreeMap<>());
+        ofPart.merge(age, -1.0, Double::sum);
+        ofPart.merge(life, 1.0, Double::sum);
       }
     }
-    return false;
+    return lives;
   }
 
-  private static String serial(BookEntry entry, String component) {
+  private static String serial(BookEntry entry) {
     return entry.machine().kind()
         + " "
         + entry.machine().sameModel()
         + " "
-        + entry.machine().serial()
-        + " "
-        + component;
+        + entry.machine().serial();
   }
 
   private static double tenths(double years) {

@@ -388,6 +388,42 @@ class BookLearningTest {
     assertTrue(life.weibull().orElseThrow().scaleHigh() > life.weibull().get().scaleLow());
   }
 
+  /** A belt that was renewed two years (731 days) ago is two years old, in a machine of nine. */
+  @Test
+  void aPartThatWasRenewedIsAsOldAsThatWork() {
+    BookedMachine seven =
+        new BookedMachine(
+            "spinner",
+            "Ostvik",
+            "B",
+            "S-1",
+            OptionalDouble.of(7),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+    BookedMachine nine =
+        new BookedMachine(
+            "spinner",
+            "Ostvik",
+            "B",
+            "S-1",
+            OptionalDouble.of(9),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+    List<WorkDone> renewed =
+        List.of(
+            new WorkDone(
+                "belt", "renew", OptionalDouble.empty(), Optional.empty(), Optional.of(true)));
+    BookEntry first = entry("first", TODAY.minusDays(731), Outcome.CURED, "belt.worn");
+    BookEntry second = entry("second", TODAY, Outcome.CURED, "belt.worn");
+    entries.add(with(first, seven, Map.of(), renewed, List.of(), Map.of(), Optional.empty()));
+    entries.add(with(second, nine, Map.of(), List.of(), List.of(), Map.of(), Optional.empty()));
+    var life = learned().lives().get("spinner.belt");
+
+    assertEquals(2, life.failures());
+    assertEquals(0, life.lasted());
+    assertEquals(2, life.median().orElseThrow());
+  }
+
   @Test
   void ratesTimesBlundersAndCalibrationAreLearned() {
     for (int i = 0; i < 200; i++) {
