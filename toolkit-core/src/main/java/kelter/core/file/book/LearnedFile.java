@@ -59,6 +59,8 @@ public final class LearnedFile {
 
   private static final double MANY = 1e12;
 
+  private static final double NOTHING_TOLD = 0.02;
+
   private LearnedFile() {}
 
   /**
@@ -112,7 +114,7 @@ public final class LearnedFile {
   private static Json json(LearnedKind kind) {
     return new Members()
         .number("jobs", kind.jobs())
-        .number("weight", kind.weight())
+        .figure("weight", kind.weight())
         .each("shares", new TreeMap<>(kind.shares()), LearnedFile::json)
         .each("chances", new TreeMap<>(kind.chances()), LearnedFile::chances)
         .each("models", new TreeMap<>(kind.models()), LearnedFile::json)
@@ -133,52 +135,63 @@ public final class LearnedFile {
 
   private static Json json(LearnedShare share) {
     return new Members()
-        .number("share", share.share())
-        .number("table", share.table())
-        .number("jobs", share.jobs())
+        .figure("share", share.share())
+        .figure("table", share.table())
+        .figure("jobs", share.jobs())
         .object();
   }
 
   private static Json json(LearnedChance chance) {
     return new Members()
-        .number("chance", chance.chance())
-        .number("answers", chance.answers())
-        .number("weight", chance.weight())
+        .figure("chance", chance.chance())
+        .figure("answers", chance.answers())
+        .figure("weight", chance.weight())
         .object();
   }
 
   private static Json json(LearnedGroup group) {
     return new Members()
         .number("jobs", group.jobs())
-        .number("weight", group.weight())
-        .each("factors", new TreeMap<>(group.factors()), LearnedFile::number)
+        .figure("weight", group.weight())
+        .each("factors", telling(group.factors()), LearnedFile::factor)
         .object();
+  }
+
+  /** A factor this near to 1 is left out; it counts as 1 then. */
+  private static Map<String, Double> telling(Map<String, Double> factors) {
+    Map<String, Double> telling = new TreeMap<>(factors);
+    telling.values().removeIf(factor -> Math.abs(factor - 1) < NOTHING_TOLD);
+    return telling;
+  }
+
+  private static Json factor(double factor) {
+    return new Json.Num(Double.toString(Members.rounded(factor)));
   }
 
   private static Json json(LearnedTime time) {
     return new Members()
-        .number("times", time.times())
-        .number("weight", time.weight())
-        .number("median", time.median())
-        .number("mean", time.mean())
-        .number("high", time.high())
+        .figure("times", time.times())
+        .figure("weight", time.weight())
+        .figure("median", time.median())
+        .figure("mean", time.mean())
+        .figure("high", time.high())
         .object();
   }
 
   private static Json json(LearnedRate rate) {
     return new Members()
-        .number("cases", rate.cases())
-        .number("weight", rate.weight())
-        .number("rate", rate.rate())
-        .number("low", rate.low())
-        .number("high", rate.high())
+        .figure("cases", rate.cases())
+        .figure("weight", rate.weight())
+        .figure("rate", rate.rate())
+        .figure("low", rate.low())
+        .figure("high", rate.high())
         .object();
   }
 
   private static Json json(PartLife life) {
     return new Members()
-        .number("failures", life.failures())
-        .number("lasted", life.lasted())
+        .figure("failures", life.failures())
+        .figure("lasted", life.lasted())
         .object("weibull", life.weibull().map(LearnedFile::json).orElse(new Json.Obj(Map.of())))
         .number("median", life.median())
         .object();
@@ -187,28 +200,28 @@ public final class LearnedFile {
   private static Json.Obj json(PartLife.Fitted fitted) {
     return new Members()
         .number("shape", fitted.shape())
-        .number("shape-low", fitted.shapeLow())
-        .number("shape-high", fitted.shapeHigh())
+        .figure("shape-low", fitted.shapeLow())
+        .figure("shape-high", fitted.shapeHigh())
         .number("scale", fitted.scale())
-        .number("scale-low", fitted.scaleLow())
-        .number("scale-high", fitted.scaleHigh())
+        .figure("scale-low", fitted.scaleLow())
+        .figure("scale-high", fitted.scaleHigh())
         .object();
   }
 
   private static Json.Obj json(Calibration calibration) {
     return new Members()
-        .number("jobs", calibration.jobs())
-        .number("log-loss", calibration.logLoss())
-        .number("brier", calibration.brier())
-        .number("expected-error", calibration.expectedError())
+        .figure("jobs", calibration.jobs())
+        .figure("log-loss", calibration.logLoss())
+        .figure("brier", calibration.brier())
+        .figure("expected-error", calibration.expectedError())
         .each(
             "bins",
             calibration.bins(),
             bin ->
                 new Members()
-                    .number("jobs", bin.jobs())
-                    .number("said", bin.said())
-                    .number("came", bin.came())
+                    .figure("jobs", bin.jobs())
+                    .figure("said", bin.said())
+                    .figure("came", bin.came())
                     .object())
         .object();
   }

@@ -1,5 +1,7 @@
 package kelter.core.file.book;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,8 @@ import kelter.core.file.json.Json;
 
 /** Members of a JSON object under construction; what is empty is left out. */
 final class Members {
+
+  private static final MathContext DIGITS = new MathContext(5);
 
   private final Map<String, Json> members = new LinkedHashMap<>();
 
@@ -28,6 +32,17 @@ final class Members {
     boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
     members.put(name, new Json.Num(whole ? Long.toString((long) value) : Double.toString(value)));
     return this;
+  }
+
+  /** A figure to five digits, which is more than any was learned to. */
+  Members figure(String name, double value) {
+    return number(name, rounded(value));
+  }
+
+  static double rounded(double value) {
+    return value == 0 || !Double.isFinite(value)
+        ? value
+        : new BigDecimal(value).round(DIGITS).doubleValue();
   }
 
   Members number(String name, OptionalDouble value) {
