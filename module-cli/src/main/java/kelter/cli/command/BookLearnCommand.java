@@ -14,6 +14,7 @@ import kelter.core.book.learning.BookLearning;
 import kelter.core.book.learning.LearningRule;
 import kelter.core.catalogue.Kinds;
 import kelter.core.file.book.LearnedFile;
+import kelter.core.file.shop.ShopFolder;
 import kelter.core.problem.InputException;
 
 /** {@code kelter book learn}: what the job book teaches, for every diagnosis from then on. */
@@ -47,14 +48,25 @@ final class BookLearnCommand implements Command {
 
   @Override
   public void run(Invocation invocation) {
+    Path file = output(invocation);
     Learned learned = learned(invocation, LearningRule.USUALLY_KEPT);
-    Optional<Path> output = invocation.given().path(OUTPUT);
-    Path file = output.isPresent() ? output.get() : NamedBook.folder(invocation).learned();
     LearnedFile.write(learned, file);
     Command.show(
         invocation,
         () -> LearnedFile.text(learned),
         () -> LearnedText.of(learned, kinds(invocation), file, invocation.terminal()));
+  }
+
+  private static Path output(Invocation invocation) {
+    Optional<Path> output = invocation.given().path(OUTPUT);
+    Optional<ShopFolder> folder = invocation.shop().folder();
+    if (output.isEmpty() && folder.isEmpty() && invocation.given().has(NamedBook.OPTION)) {
+      throw new InputException(
+          "book learn",
+          "nobody says where to write what was learned",
+          "name the shop's folder with --shop DIR, or a file with " + OUTPUT.name());
+    }
+    return output.orElseGet(() -> NamedBook.folder(invocation).learned());
   }
 
   /** What the book teaches today. */

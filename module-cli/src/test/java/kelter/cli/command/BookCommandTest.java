@@ -295,6 +295,18 @@ class BookCommandTest {
   }
 
   @Test
+  void learningNeedsAPlaceToWriteTo() throws IOException {
+    fill(3, "brushes.worn");
+    String book = shop.resolve("book.db").toString();
+    Console console = Console.run("book", "learn", "--book", book);
+    assertEquals(1, console.code());
+    assertTrue(console.err().contains("a file with --output"), console.err());
+    String file = temporary.resolve("learned.json").toString();
+    assertEquals(0, Console.run("book", "learn", "--book", book, "-o", file).code());
+    assertEquals(3, LearnedFile.read(Path.of(file)).jobs());
+  }
+
+  @Test
   void aBackupIsKeptAndAChangedRowIsTold() throws IOException {
     fill(5, "brushes.worn");
     Path copy = temporary.resolve("copy.db");

@@ -28,6 +28,9 @@ public final class EntryLine {
 
   static final String FORMAT = "kelter-book-entry/1";
 
+  /** What a line is called where it is no JSON. */
+  static final String NAME = "the line";
+
   private static final Set<String> ENTRY =
       JsonNode.names(
           "format",
@@ -164,7 +167,7 @@ public final class EntryLine {
    * @throws InputException with every mistake of the line, each with its place in it
    */
   public static BookEntry read(String line) {
-    return read(JsonText.read(line.getBytes(StandardCharsets.UTF_8), "the line", ""));
+    return read(JsonText.read(line.getBytes(StandardCharsets.UTF_8), NAME, ""));
   }
 
   private static BookEntry read(Json content) {

@@ -143,7 +143,17 @@ public final class EntrySource {
   }
 
   private List<Problem> placed(long number, InputException mistakes) {
-    return mistakes.problems().stream().map(problem -> problem.at(place(number))).toList();
+    return mistakes.problems().stream().map(problem -> placed(number, problem)).toList();
+  }
+
+  /** What is no JSON tells its own place, of which the column is worth telling. */
+  private Problem placed(long number, Problem problem) {
+    String where = problem.where();
+    boolean isColumn = where.startsWith(EntryLine.NAME + ", line 1, ");
+    String told = isColumn ? where.substring(where.lastIndexOf(' ', where.length() - 1) + 1) : "";
+    return isColumn
+        ? new Problem("", problem.what(), problem.remedy(), place(number) + ", column " + told)
+        : problem.at(place(number));
   }
 
   private void refuse(long number, String text, String what) {

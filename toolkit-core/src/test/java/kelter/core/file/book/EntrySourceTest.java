@@ -91,7 +91,7 @@ class EntrySourceTest implements EntrySource.Sink {
     assertTrue(problems.get(0).contains("line 1"), problems.toString());
     assertTrue(problems.toString().contains("did you mean 'cured'?"), problems.toString());
     assertTrue(problems.toString().contains("Kettle!"), problems.toString());
-    assertTrue(problems.toString().contains("line 2"), problems.toString());
+    assertTrue(problems.toString().contains("line 2, column 2: is not JSON"), problems.toString());
     assertTrue(problems.toString().contains("did you mean 'job'?"), problems.toString());
   }
 
