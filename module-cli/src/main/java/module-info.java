@@ -1,3 +1,4 @@
+import java.sql.Driver;
 import kelter.core.module.CalculationModule;
 
 /**
@@ -14,11 +15,14 @@ module kelter.cli {
   requires com.google.guice;
   requires com.samskivert.jmustache;
   requires jakarta.inject;
+  requires java.sql;
   requires kelter.core;
   requires org.apache.commons.cli;
   requires org.jline.reader;
 
   uses CalculationModule;
+  // Drivers of the databases that a job book may be in; looked for by the commands of the book.
+  uses Driver;
 
   // The main class, which a runtime image starts by its name.
   exports kelter.cli;

@@ -15,6 +15,9 @@ module kelter.core {
   requires org.apache.commons.rng.sampling;
   requires org.apache.commons.statistics.distribution;
 
+  exports kelter.core.book;
+  exports kelter.core.book.learned;
+  exports kelter.core.book.learning;
   exports kelter.core.catalogue;
   exports kelter.core.check;
   exports kelter.core.diagnosis;
@@ -22,6 +25,7 @@ module kelter.core {
   exports kelter.core.diagnosis.model;
   exports kelter.core.diagnosis.simulation;
   exports kelter.core.file;
+  exports kelter.core.file.book;
   exports kelter.core.file.disk;
   exports kelter.core.file.json;
   exports kelter.core.file.log;

@@ -48,4 +48,19 @@ interface Command {
       invocation.terminal().print(text.get());
     }
   }
+
+  /**
+   * Shows what also is a file, in the form that was asked for.
+   *
+   * @param invocation what was given on the command line
+   * @param file makes the content of the file, JSON
+   * @param text makes the result for a person
+   */
+  static void showFile(Invocation invocation, Supplier<String> file, Supplier<String> text) {
+    if (invocation.isJson()) {
+      invocation.terminal().printJson(file.get());
+    } else {
+      invocation.terminal().print(text.get());
+    }
+  }
 }

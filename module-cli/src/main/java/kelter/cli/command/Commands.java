@@ -34,6 +34,17 @@ final class Commands {
           "shop person",
           "shop forget",
           "model learn",
+          "book add",
+          "book list",
+          "book show",
+          "book search",
+          "book similar",
+          "book learn",
+          "book stats",
+          "book export",
+          "book import",
+          "book backup",
+          "book check",
           "completion",
           "man");
 
@@ -82,6 +93,17 @@ final class Commands {
       case "shop person" -> new ShopPersonCommand();
       case "shop forget" -> new ShopForgetCommand();
       case "model learn" -> new ModelLearnCommand();
+      case "book add" -> new BookAddCommand();
+      case "book list" -> new BookListCommand();
+      case "book show" -> new BookShowCommand();
+      case "book search" -> new BookSearchCommand();
+      case "book similar" -> new BookSimilarCommand();
+      case "book learn" -> new BookLearnCommand();
+      case "book stats" -> new BookStatsCommand();
+      case "book export" -> new BookExportCommand();
+      case "book import" -> new BookImportCommand();
+      case "book backup" -> new BookBackupCommand();
+      case "book check" -> new BookCheckCommand();
       case "completion" -> new CompletionCommand();
       case "man" -> new ManCommand();
       default -> throw new IllegalArgumentException("no command has the name '" + name + "'");

@@ -53,7 +53,7 @@ final class DiagnoseCommand implements Command {
         "What to measure next is ranked by what it tells for the minutes that it takes, and the"
             + " remedies by what they are expected to cost. For a folder of jobs, or - for jobs on"
             + " standard input, one on a line, it tells one line of JSON each, in their order.",
-        List.of(FULL, WHY, WHAT_IF, Invocation.SHOP),
+        List.of(FULL, WHY, WHAT_IF, Invocation.WITHOUT_BOOK, Invocation.SHOP),
         List.of(Invocation.jobFile("a job file, a folder of them, -")),
         List.of(
             "kelter diagnose demo/jobs/washer-extractor.json",
@@ -135,6 +135,7 @@ final class DiagnoseCommand implements Command {
     if (!standIns.isEmpty()) {
       notes.add("Taken until the job states them: " + String.join("; ", standIns) + ".");
     }
+    notes.addAll(machine.fromBook());
     List<String> rest = machine.notAssessed();
     if (!rest.isEmpty()) {
       notes.add(

@@ -34,6 +34,10 @@ import kelter.core.workshop.Workshop;
 final class Invocation {
 
   /** The shop, for the commands that read a job. */
+  static final CommandOption WITHOUT_BOOK =
+      CommandOption.flag(
+          "--without-book", "go by the tables of the kinds alone, not by the shop's job book");
+
   static final CommandOption SHOP = NamedShop.OPTION;
 
   private static final int PLUGIN_SECONDS = 10;
@@ -50,6 +54,7 @@ final class Invocation {
   private boolean hasPlugins;
   private boolean advised;
   private int exitCode;
+  private boolean withoutBook;
   private Workshop workshop;
 
   /**
@@ -193,6 +198,17 @@ final class Invocation {
     return namedShop;
   }
 
+  private Shop complete(ShopFolder folder, Shop profile, Workshop made) {
+    return withoutBook || given.has(WITHOUT_BOOK)
+        ? folder.completeWithoutBook(profile, made.vocabulary())
+        : folder.complete(profile, made.vocabulary());
+  }
+
+  /** What the shop's book taught is not read: it may be what has to be written anew. */
+  void leaveOutBook() {
+    withoutBook = true;
+  }
+
   /** The job in a file, whose readings may be of instruments of the shop. */
   JobDocument job(Path file) {
     return job(file, JobFile.content(file));
@@ -267,8 +283,7 @@ final class Invocation {
       Workshop made =
           diagnoses ? opening.workshop(modules, profile) : Workshop.of(modules.modules(), profile);
       Optional<ShopFolder> folder = shop().folder();
-      workshop =
-          folder.isPresent() ? made.in(folder.get().complete(profile, made.vocabulary())) : made;
+      workshop = folder.isPresent() ? made.in(complete(folder.get(), profile, made)) : made;
     }
     return workshop;
   }

@@ -70,7 +70,8 @@ final class SimulateCommand implements Command {
         "Try the diagnosis on machines that are drawn by chance.",
         "Their faults are known, and so it shows how often the diagnosis is right, whether it is"
             + " right as often as it says, and how soon it is sure when it leads the measuring.",
-        List.of(JOBS, LED, SYMPTOMS, SEED, THREADS, WRONG_BY, Invocation.SHOP),
+        List.of(
+            JOBS, LED, SYMPTOMS, SEED, THREADS, WRONG_BY, Invocation.WITHOUT_BOOK, Invocation.SHOP),
         List.of(
             CommandArgument.one(
                 "JOB-or-KIND",

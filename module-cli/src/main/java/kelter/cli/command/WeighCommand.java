@@ -56,7 +56,7 @@ final class WeighCommand implements Command {
         "weigh",
         "Weigh repairs against a new machine, by cost over the years.",
         "",
-        List.of(FULL, WHY, PLOT, CARBON, SEED, Invocation.SHOP),
+        List.of(FULL, WHY, PLOT, CARBON, SEED, Invocation.WITHOUT_BOOK, Invocation.SHOP),
         List.of(Invocation.jobFile("a job file with prices")),
         List.of(
             "kelter weigh demo/jobs/washer-extractor.json",

@@ -39,7 +39,7 @@ public final class ErrorsJson {
     out.text("pointer", isPointer(problem) ? problem.where() : null);
     out.text("file", place.isUnknown() ? null : place.file());
     out.number("line", place.line() == 0 ? Double.NaN : place.line());
-    out.number("column", place.line() == 0 ? Double.NaN : place.column());
+    out.number("column", place.column() == 0 ? Double.NaN : place.column());
     out.text("message", problem.what());
     out.text("remedy", problem.remedy());
   }

@@ -10,6 +10,8 @@ import kelter.core.file.LockOutFile;
 import kelter.core.file.ModelFile;
 import kelter.core.file.ShopFile;
 import kelter.core.file.WorkStepsFile;
+import kelter.core.file.book.EntryLine;
+import kelter.core.file.book.LearnedFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.person.PersonFile;
@@ -41,6 +43,8 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("person", PersonFile.schema()));
     all.add(new PublishedSchema("model", ModelFile.schema()));
     all.add(new PublishedSchema("lock-out", LockOutFile.schema()));
+    all.add(new PublishedSchema("book-entry", EntryLine.schema()));
+    all.add(new PublishedSchema("learned", LearnedFile.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));
     }

@@ -42,6 +42,16 @@ public enum ResultFormat {
   COVERAGE("coverage", 2),
   /** {@code kelter instruments}. */
   INSTRUMENTS("instruments", 3),
+  /** {@code kelter book add} and {@code import}. */
+  BOOK_ADDED("book-added", 1),
+  /** {@code kelter book list} and {@code search}. */
+  BOOK_ENTRIES("book-entries", 1),
+  /** {@code kelter book similar}. */
+  BOOK_SIMILAR("book-similar", 1),
+  /** {@code kelter book backup}. */
+  BOOK_BACKUP("book-backup", 1),
+  /** {@code kelter book check}. */
+  BOOK_CHECK("book-check", 1),
   /** {@code kelter schema}. */
   SCHEMAS("schemas", 2),
   /** Any command that cannot give its result. */

@@ -55,7 +55,7 @@ class CompletionCommandTest {
     String bash = between(BASH, "\n    '" + command + "')\n      options=", "esac");
     String zsh =
         between(
-            ZSH,
+            words.length == 1 ? ZSH : ZSH.substring(ZSH.indexOf("'" + words[0] + "')")),
             "'"
                 + last
                 + "')\n      shift "

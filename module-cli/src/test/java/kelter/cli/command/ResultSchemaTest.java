@@ -24,6 +24,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import kelter.cli.json.PublishedSchema;
 import kelter.cli.json.ResultFormat;
+import kelter.core.file.book.EntryLine;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import org.junit.jupiter.api.BeforeAll;
@@ -80,6 +81,7 @@ class ResultSchemaTest {
       }
     }
     run("modules", "--coverage");
+    book();
     run("instruments");
     run("schema");
     run(2, "check", "--no-such");
@@ -186,6 +188,23 @@ class ResultSchemaTest {
         "look=met: all screws",
         "--saw",
         "stays-cold=no");
+  }
+
+  /** A book of an entry that tells all there is, and of its call-back. */
+  private static void book() throws IOException {
+    String first = EntryLine.write(BookCommandTest.full("first"));
+    String again =
+        first.replace("\"job\":\"first\"", "\"job\":\"again\",\"call-back-of\":\"first\"");
+    Path file = Files.writeString(folder.resolve("jobs.jsonl"), first + "\n" + again + "\n");
+    String book = folder.resolve("book.db").toString();
+    run("book", "add", "--book", book, file.toString());
+    run("book", "import", "--book", book, file.toString());
+    run("book", "list", "--book", book);
+    run("book", "search", "--book", book, "cold");
+    run("book", "similar", "--book", book, "again");
+    run("book", "similar", "--book", book, "first");
+    run("book", "backup", "--book", book, folder.resolve("copy.db").toString());
+    run("book", "check", "--book", book);
   }
 
   private static Json.Obj run(String... words) {
@@ -360,7 +379,7 @@ class ResultSchemaTest {
   void schemaShowsWhatItLists() {
     List<Json> listed = array(run("schema"), "schemas");
 
-    assertEquals(10 + ResultFormat.values().length, listed.size());
+    assertEquals(12 + ResultFormat.values().length, listed.size());
     for (Json each : listed) {
       Console console = Console.run("schema", text(each, "name"));
       assertEquals(0, console.code(), console.err());

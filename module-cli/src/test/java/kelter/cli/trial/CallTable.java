@@ -29,6 +29,11 @@ final class CallTable {
     return new CallTable(calls.stream().filter(counts).toList());
   }
 
+  /** Those of one kind of machine. */
+  CallTable only(String kind) {
+    return only(call -> call.kind().equals(kind));
+  }
+
   int size() {
     return calls.size();
   }

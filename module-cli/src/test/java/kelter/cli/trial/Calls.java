@@ -59,6 +59,11 @@ final class Calls {
     return new Calls(seed, List.of(TOOL));
   }
 
+  /** Calls in one world. */
+  static Calls in(long seed, Workshop world) {
+    return new Calls(seed, List.of(world));
+  }
+
   /** Calls in worlds in which every share and chance is another than the files tell. */
   static Calls moved(long seed, int worlds) {
     List<Workshop> moved = new ArrayList<>();

@@ -108,6 +108,35 @@ public record Kind(
   }
 
   /**
+   * The same kind with other shares and chances.
+   *
+   * @param nothing how often a call has no cause
+   * @param other the share of causes that nobody names
+   * @param others what is behind calls
+   * @param from where that comes from
+   * @return the kind
+   */
+  public Kind with(NothingWrong nothing, double other, List<KindCause> others, Source from) {
+    return new Kind(
+        id,
+        title,
+        words,
+        life,
+        typicalAge,
+        fixed,
+        parts,
+        covers,
+        nothing,
+        other,
+        others,
+        brings,
+        asked,
+        lockOut,
+        cautions,
+        from);
+  }
+
+  /**
    * A part by its id.
    *
    * @param part the id

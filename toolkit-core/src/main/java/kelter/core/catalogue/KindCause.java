@@ -92,6 +92,17 @@ public record KindCause(
   }
 
   /**
+   * The same cause with another share and other chances.
+   *
+   * @param other the chance that it is behind a call
+   * @param chances by the id of a symptom the chance that the cause makes it
+   * @return the cause
+   */
+  public KindCause with(double other, Map<String, Double> chances) {
+    return new KindCause(part, fault, title, other, split, mend, several, wear, chances);
+  }
+
+  /**
    * Its name within a machine.
    *
    * @return part and fault, joined by a full stop

@@ -5,7 +5,7 @@ package kelter.core.problem;
  *
  * @param file the file, as it was named; empty if no place is known
  * @param line the line, from 1; 0 if only the file is known
- * @param column the column, from 1; 0 if only the file is known
+ * @param column the column, from 1; 0 if only the line or the file is known
  */
 public record FilePlace(String file, long line, long column) {
 
@@ -34,6 +34,7 @@ public record FilePlace(String file, long line, long column) {
    * @return the file, with line and column if they are known
    */
   public String words() {
-    return line == 0 ? file : file + ", line " + line + ", column " + column;
+    String inLine = line == 0 ? file : file + ", line " + line;
+    return column == 0 ? inLine : inLine + ", column " + column;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.Models;
 import kelter.core.check.DecisionRule;
@@ -25,6 +26,7 @@ import kelter.core.safety.Caution;
  * @param kinds its own kinds of machines, which go before those of the same id that come with
  *     Kelter
  * @param offering who offers its work, and on which terms
+ * @param learned what its job book taught, if it keeps one
  */
 public record Shop(
     List<ShopInstrument> instruments,
@@ -35,7 +37,8 @@ public record Shop(
     List<StockPart> stock,
     Models models,
     List<Kind> kinds,
-    Offering offering) {
+    Offering offering,
+    Optional<Learned> learned) {
 
   /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
   public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
@@ -49,6 +52,7 @@ public record Shop(
     columns = List.copyOf(columns);
     stock = List.copyOf(stock);
     kinds = List.copyOf(kinds);
+    Objects.requireNonNull(learned);
   }
 
   /**
@@ -73,7 +77,8 @@ public record Shop(
         List.of(),
         Models.NONE,
         List.of(),
-        Offering.UNKNOWN);
+        Offering.UNKNOWN,
+        Optional.empty());
   }
 
   /**
@@ -99,7 +104,8 @@ public record Shop(
         itsStock,
         itsModels,
         itsKinds,
-        offering);
+        offering,
+        learned);
   }
 
   /**
@@ -118,7 +124,28 @@ public record Shop(
         stock,
         models,
         kinds,
-        itsOffering);
+        itsOffering,
+        learned);
+  }
+
+  /**
+   * The same shop with what its job book taught.
+   *
+   * @param taught what it taught; empty for the tables of the kinds alone
+   * @return the shop
+   */
+  public Shop with(Optional<Learned> taught) {
+    return new Shop(
+        instruments,
+        rule,
+        competentForLiveWork,
+        columns,
+        prices,
+        stock,
+        models,
+        kinds,
+        offering,
+        taught);
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import kelter.core.book.learned.LearnedKind;
 import kelter.core.catalogue.Kind;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
@@ -372,6 +373,19 @@ public final class Case {
       }
     }
     return List.copyOf(told);
+  }
+
+  /**
+   * What the shop's book counts for in the diagnosis.
+   *
+   * @return the words for a person: from how many jobs the shares of causes come and how much these
+   *     count, then the faults whose share it moved most; none if it has no job of such a machine
+   */
+  public List<String> fromBook() {
+    Optional<LearnedKind> learned = workshop.learned(job.appliance().kind());
+    return learned.isPresent() && kind().isPresent() && told.isEmpty()
+        ? BookWords.of(learned.get(), kind().get(), job.appliance())
+        : List.of();
   }
 
   /**

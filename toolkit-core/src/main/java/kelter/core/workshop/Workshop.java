@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
+import kelter.core.book.BookedMachine;
+import kelter.core.book.learned.LearnedKind;
 import kelter.core.catalogue.Completed;
 import kelter.core.catalogue.Completion;
+import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindMachine;
 import kelter.core.catalogue.Kinds;
 import kelter.core.diagnosis.Brings;
@@ -38,6 +42,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.shop.Shop;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Symptom;
@@ -295,7 +300,32 @@ public final class Workshop {
 
   /** A machine as one of its kind; empty if the kind is not known. */
   Optional<KindMachine> machine(Appliance stated) {
-    return kinds.kind(stated.kind()).map(kind -> KindMachine.of(kind, stated, this::isObserved));
+    return kinds
+        .kind(stated.kind())
+        .map(kind -> KindMachine.of(learned(kind, stated), stated, this::isObserved));
+  }
+
+  /** A kind with what the shop's book taught of such machines. */
+  private Kind learned(Kind kind, Appliance machine) {
+    Optional<LearnedKind> learned = learned(kind.id());
+    return learned.isPresent()
+        ? learned
+            .get()
+            .in(kind, BookedMachine.sameModel(machine.maker(), machine.model()), years(machine))
+        : kind;
+  }
+
+  /** What the shop's book taught of a kind of machine. */
+  Optional<LearnedKind> learned(String kind) {
+    return shop.learned().isPresent()
+        ? Optional.ofNullable(shop.learned().get().kinds().get(kind))
+        : Optional.empty();
+  }
+
+  static OptionalDouble years(Appliance machine) {
+    return machine.age().isPresent()
+        ? OptionalDouble.of(QuantityKind.AGE.unit().fromSi(machine.age().get().si()))
+        : OptionalDouble.empty();
   }
 
   /** Whether anything can be observed on a kind of component. */

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.file.json.Json;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
@@ -94,6 +95,42 @@ public final class JsonOutput {
    */
   public void text(String name, String value) throws IOException {
     generator.writeStringField(name, value);
+  }
+
+  /**
+   * A value as it is.
+   *
+   * @param name the name of the member
+   * @param value the value
+   * @throws IOException never, since it is written into a text
+   */
+  public void json(String name, Json value) throws IOException {
+    generator.writeFieldName(name);
+    write(value);
+  }
+
+  private void write(Json value) throws IOException {
+    if (value instanceof Json.Obj object) {
+      generator.writeStartObject();
+      for (Map.Entry<String, Json> member : object.members().entrySet()) {
+        json(member.getKey(), member.getValue());
+      }
+      generator.writeEndObject();
+    } else if (value instanceof Json.Arr array) {
+      generator.writeStartArray();
+      for (Json item : array.items()) {
+        write(item);
+      }
+      generator.writeEndArray();
+    } else if (value instanceof Json.Str text) {
+      generator.writeString(text.text());
+    } else if (value instanceof Json.Num number) {
+      generator.writeNumber(number.spelling());
+    } else if (value instanceof Json.Bool bool) {
+      generator.writeBoolean(bool.value());
+    } else {
+      generator.writeNull();
+    }
   }
 
   /**

@@ -9,7 +9,7 @@ import kelter.core.source.Source;
  * @param a cases for, above 0
  * @param b cases against, above 0
  */
-record BetaDistribution(double a, double b) {
+public record BetaDistribution(double a, double b) {
 
   /** Where the update and the moments come from. */
   public static final Source SOURCE =

@@ -10,7 +10,7 @@ import kelter.core.source.Source;
  * <p>Only confirmed causes may be counted, and each job once. A count may be a fraction: older jobs
  * count for less ({@link #faded}).
  */
-final class DirichletPrior {
+public final class DirichletPrior {
 
   /** Where the prediction comes from. */
   public static final Source SOURCE =

@@ -10,7 +10,7 @@ import kelter.core.source.Source;
  * {@code B = mean sum_k (p_k - y_k)^2} as Brier defined it, from 0 to 2; on two classes that is
  * twice the score of the event.
  */
-final class BrierScore {
+public final class BrierScore {
 
   /** Where the score comes from. */
   public static final Source SOURCE =

@@ -6,7 +6,7 @@ import kelter.core.source.Source;
  * The mean surprise at what came: {@code L = -mean ln p(truth)}. The one score that asks only for
  * the probability given to the truth; it is without limit for a forecast that ruled the truth out.
  */
-final class LogLoss {
+public final class LogLoss {
 
   /** Where the score comes from. */
   public static final Source SOURCE =

@@ -248,6 +248,22 @@ public final class JsonText {
     return text + "\n";
   }
 
+  /**
+   * Writes a JSON text in one line.
+   *
+   * @param value the value
+   * @return the text without a line end
+   */
+  public static String line(Json value) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+      write(value, generator);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return text.toString();
+  }
+
   private static void write(Json value, JsonGenerator generator) throws IOException {
     if (value instanceof Json.Obj object) {
       generator.writeStartObject();

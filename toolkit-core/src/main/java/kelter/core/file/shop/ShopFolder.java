@@ -13,11 +13,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.MachineModel;
 import kelter.core.catalogue.Models;
 import kelter.core.file.KindFile;
 import kelter.core.file.ModelFile;
+import kelter.core.file.book.LearnedFile;
 import kelter.core.file.disk.DiskFault;
 import kelter.core.file.disk.Folder;
 import kelter.core.file.disk.TextFile;
@@ -43,6 +45,8 @@ public record ShopFolder(Path path) {
   private static final String PROFILE = "shop.json";
   private static final String PRICES = "prices.json";
   private static final String STOCK = "stock.json";
+  private static final String LEARNED = "learned.json";
+  private static final String BOOK = "book.db";
   private static final String KINDS = "kinds";
   private static final String MODELS = "models";
   private static final String JOBS = "jobs";
@@ -112,15 +116,59 @@ public record ShopFolder(Path path) {
   }
 
   /**
+   * Its job book.
+   *
+   * @return where it is, whether it is there or not
+   */
+  public Path book() {
+    return path.resolve(BOOK);
+  }
+
+  /**
+   * What its job book taught.
+   *
+   * @return the file that {@link #complete} reads, whether it is there or not
+   */
+  public Path learned() {
+    return path.resolve(LEARNED);
+  }
+
+  /**
    * The shop with all that its folder holds.
+   *
+   * @param shop the shop as its profile tells it
+   * @param vocabulary the words of all modules
+   * @return the shop with prices, stock, models, kinds and what its book taught
+   * @throws InputException with every mistake of all files
+   */
+  public Shop complete(Shop shop, Vocabulary vocabulary) {
+    List<Problem> problems = new ArrayList<>();
+    Shop complete = complete(shop, vocabulary, problems);
+    Optional<Learned> learned = read(LEARNED, LearnedFile::read, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return complete.with(learned);
+  }
+
+  /**
+   * The shop with all that its folder holds but what its book taught, which is not read.
    *
    * @param shop the shop as its profile tells it
    * @param vocabulary the words of all modules
    * @return the shop with prices, stock, models and kinds
    * @throws InputException with every mistake of all files
    */
-  public Shop complete(Shop shop, Vocabulary vocabulary) {
+  public Shop completeWithoutBook(Shop shop, Vocabulary vocabulary) {
     List<Problem> problems = new ArrayList<>();
+    Shop complete = complete(shop, vocabulary, problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return complete;
+  }
+
+  private Shop complete(Shop shop, Vocabulary vocabulary, List<Problem> problems) {
     Optional<PriceList> prices = read(PRICES, file -> PriceFile.read(file, vocabulary), problems);
     Optional<List<StockPart>> stock =
         read(STOCK, file -> StockFile.read(file, vocabulary), problems);
@@ -128,9 +176,6 @@ public record ShopFolder(Path path) {
     List<Kind> kinds = new ArrayList<>();
     for (Path file : list(KINDS)) {
       read(file, each -> KindFile.read(each, vocabulary), problems).ifPresent(kinds::add);
-    }
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
     }
     return shop.with(prices, stock.orElse(List.of()), models, kinds);
   }

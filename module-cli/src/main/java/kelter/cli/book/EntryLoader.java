@@ -1,0 +1,184 @@
+package kelter.cli.book;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import kelter.core.book.BookEntry;
+import kelter.core.book.BookedMachine;
+import kelter.core.book.ConfirmedCause;
+import kelter.core.book.Outcome;
+import kelter.core.book.ReadingTaken;
+import kelter.core.book.WorkDone;
+import kelter.core.job.Market;
+import kelter.core.job.SymptomReport.Answer;
+import kelter.core.quantity.Money;
+import kelter.core.vocabulary.CalendarDate;
+
+/** Makes entries of their rows. */
+final class EntryLoader {
+
+  private final Connection connection;
+
+  EntryLoader(Connection connection) {
+    this.connection = connection;
+  }
+
+  /** An entry and what it was told by when it was added. */
+  record Stored(BookEntry entry, String digest) {}
+
+  @FunctionalInterface
+  private interface RowReader<T> {
+    T of(ResultSet row) throws SQLException;
+  }
+
+  /** The entries of some numbers, in their order; up to a thousand or so. */
+  List<Stored> load(List<Integer> numbers) throws SQLException {
+    if (numbers.isEmpty()) {
+      return List.of();
+    }
+    Map<Integer, List<Map.Entry<String, Answer>>> symptoms =
+        rows("symptom", numbers, row -> Map.entry(row.getString(3), answer(row.getString(4))));
+    Map<Integer, List<String>> displayed = rows("displayed", numbers, row -> row.getString(3));
+    Map<Integer, List<ConfirmedCause>> causes =
+        rows(
+            "cause",
+            numbers,
+            row -> new ConfirmedCause(row.getString(3), row.getString(4), row.getString(5)));
+    Map<Integer, List<WorkDone>> work = rows("work", numbers, EntryLoader::work);
+    Map<Integer, List<ReadingTaken>> readings = rows("reading", numbers, EntryLoader::reading);
+    Map<Integer, List<Map.Entry<String, Double>>> predictions =
+        rows("prediction", numbers, row -> Map.entry(row.getString(3), row.getDouble(4)));
+    Map<Integer, Stored> found = new HashMap<>();
+    String sql =
+        "select "
+            + EntryWriter.ENTRY_COLUMNS
+            + " from entry where number in "
+            + marks(numbers.size());
+    try (PreparedStatement query = filled(sql, numbers);
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        int number = row.getInt(1);
+        BookEntry entry =
+            new BookEntry(
+                row.getString(2),
+                Optional.ofNullable(row.getString(4)).map(CalendarDate::require),
+                CalendarDate.require(row.getString(5)),
+                machine(row),
+                Optional.ofNullable(row.getString(13)).map(Market::valueOf),
+                row.getString(14),
+                row.getString(15),
+                mapped(symptoms.getOrDefault(number, List.of())),
+                displayed.getOrDefault(number, List.of()),
+                outcome(row.getString(16)),
+                causes.getOrDefault(number, List.of()),
+                work.getOrDefault(number, List.of()),
+                readings.getOrDefault(number, List.of()),
+                mapped(predictions.getOrDefault(number, List.of())),
+                Optional.ofNullable(row.getString(17)).map(Money::parse),
+                Optional.ofNullable(row.getString(18)));
+        found.put(number, new Stored(entry, row.getString("digest")));
+      }
+    }
+    List<Stored> ordered = new ArrayList<>();
+    for (int number : numbers) {
+      if (found.containsKey(number)) {
+        ordered.add(found.get(number));
+      }
+    }
+    return ordered;
+  }
+
+  private <T> Map<Integer, List<T>> rows(String table, List<Integer> numbers, RowReader<T> reader)
+      throws SQLException {
+    Map<Integer, List<T>> rows = new HashMap<>();
+    String sql =
+        "select * from "
+            + table
+            + " where entry in "
+            + marks(numbers.size())
+            + " order by entry, place";
+    try (PreparedStatement query = filled(sql, numbers);
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        rows.computeIfAbsent(row.getInt(1), any -> new ArrayList<>()).add(reader.of(row));
+      }
+    }
+    return rows;
+  }
+
+  static String marks(int number) {
+    return "(" + "?, ".repeat(number - 1) + "?)";
+  }
+
+  private PreparedStatement filled(String sql, List<Integer> numbers) throws SQLException {
+    PreparedStatement query = connection.prepareStatement(sql);
+    for (int i = 0; i < numbers.size(); i++) {
+      query.setInt(i + 1, numbers.get(i));
+    }
+    return query;
+  }
+
+  private static <T> Map<String, T> mapped(List<Map.Entry<String, T>> members) {
+    Map<String, T> map = new LinkedHashMap<>();
+    members.forEach(each -> map.put(each.getKey(), each.getValue()));
+    return map;
+  }
+
+  private static BookedMachine machine(ResultSet row) throws SQLException {
+    return new BookedMachine(
+        row.getString(6),
+        row.getString(7),
+        row.getString(8),
+        row.getString(9),
+        number(row, 10),
+        number(row, 11),
+        number(row, 12));
+  }
+
+  private static WorkDone work(ResultSet row) throws SQLException {
+    int cured = row.getInt(7);
+    Optional<Boolean> known = row.wasNull() ? Optional.empty() : Optional.of(cured == 1);
+    return new WorkDone(
+        row.getString(3),
+        row.getString(4),
+        number(row, 5),
+        Optional.ofNullable(row.getString(6)).map(Money::parse),
+        known);
+  }
+
+  private static ReadingTaken reading(ResultSet row) throws SQLException {
+    return new ReadingTaken(
+        row.getString(3), row.getString(4), row.getString(5), number(row, 6), row.getInt(7) == 1);
+  }
+
+  static OptionalDouble number(ResultSet row, int column) throws SQLException {
+    double value = row.getDouble(column);
+    return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  static Answer answer(String id) {
+    for (Answer each : Answer.values()) {
+      if (each.id().equals(id)) {
+        return each;
+      }
+    }
+    throw new IllegalArgumentException("'" + id + "' is no answer");
+  }
+
+  private static Outcome outcome(String id) {
+    for (Outcome each : Outcome.values()) {
+      if (each.id().equals(id)) {
+        return each;
+      }
+    }
+    throw new IllegalArgumentException("'" + id + "' is no outcome");
+  }
+}

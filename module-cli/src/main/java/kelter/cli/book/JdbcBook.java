@@ -1,0 +1,426 @@
+package kelter.cli.book;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import kelter.core.book.Added;
+import kelter.core.book.BookEntry;
+import kelter.core.book.BookedMachine;
+import kelter.core.book.JobBook;
+import kelter.core.book.Likeness;
+import kelter.core.book.Selection;
+import kelter.core.book.Similar;
+import kelter.core.file.book.EntryLine;
+import kelter.core.job.SymptomReport.Answer;
+import kelter.core.problem.InputException;
+
+/** A job book in a database. */
+final class JdbcBook implements JobBook {
+
+  /** So many entries are read at a time. */
+  private static final int PAGE = 2_000;
+
+  private final String name;
+  private final Dialect dialect;
+  private final Connection connection;
+  private final EntryLoader loader;
+
+  JdbcBook(String name, Dialect dialect, Connection connection) {
+    this.name = name;
+    this.dialect = dialect;
+    this.connection = connection;
+    this.loader = new EntryLoader(connection);
+  }
+
+  @FunctionalInterface
+  private interface Work<T> {
+    T done() throws SQLException;
+  }
+
+  /** Reads, and leaves no transaction open. */
+  private <T> T reading(Work<T> work) {
+    try {
+      T result = work.done();
+      connection.commit();
+      return result;
+    } catch (SQLException fault) {
+      throw rolledBack(BookFault.of(name, dialect, fault));
+    } catch (IllegalArgumentException noEntry) {
+      throw rolledBack(
+          new InputException(
+              name,
+              "holds what is no entry: " + noEntry.getMessage(),
+              "'kelter book check' tells more"));
+    }
+  }
+
+  private InputException rolledBack(InputException fault) {
+    try {
+      connection.rollback();
+    } catch (SQLException gone) {
+      return fault;
+    }
+    return fault;
+  }
+
+  @Override
+  public List<Added> add(List<BookEntry> entries) {
+    return reading(
+        () -> {
+          try (Statement lock = connection.createStatement()) {
+            // A write that changes nothing: whoever does it first is alone until the end.
+            lock.executeUpdate("update writer set one = one");
+          }
+          return written(entries);
+        });
+  }
+
+  private List<Added> written(List<BookEntry> entries) throws SQLException {
+    Map<String, String> there = digests(entries);
+    List<Added> added = new ArrayList<>();
+    int next = next();
+    try (EntryWriter writer = new EntryWriter(connection)) {
+      for (BookEntry entry : entries) {
+        String digest = digest(entry);
+        String before = there.putIfAbsent(entry.job(), digest);
+        if (before == null) {
+          writer.add(next++, entry, digest);
+          added.add(Added.NEW);
+        } else {
+          added.add(before.equals(digest) ? Added.KNOWN : Added.OTHER);
+        }
+      }
+      writer.write();
+    }
+    return added;
+  }
+
+  private Map<String, String> digests(List<BookEntry> entries) throws SQLException {
+    Map<String, String> there = new HashMap<>();
+    for (int from = 0; from < entries.size(); from += PAGE) {
+      List<BookEntry> page = entries.subList(from, Math.min(entries.size(), from + PAGE));
+      String sql = "select job, digest from entry where job in " + EntryLoader.marks(page.size());
+      try (PreparedStatement query = connection.prepareStatement(sql)) {
+        for (int i = 0; i < page.size(); i++) {
+          query.setString(i + 1, page.get(i).job());
+        }
+        try (ResultSet row = query.executeQuery()) {
+          while (row.next()) {
+            there.put(row.getString(1), row.getString(2));
+          }
+        }
+      }
+    }
+    return there;
+  }
+
+  private int next() throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery("select coalesce(max(number), 0) from entry")) {
+      row.next();
+      return row.getInt(1) + 1;
+    }
+  }
+
+  /** By what an entry is known again, SHA-256 of its line. */
+  static String digest(BookEntry entry) {
+    try {
+      byte[] line = EntryLine.write(entry).getBytes(StandardCharsets.UTF_8);
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(line));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  @Override
+  public Optional<BookEntry> find(String job) {
+    List<BookEntry> found =
+        reading(() -> loaded("select number from entry where job = ?", List.of(job), 1));
+    return found.stream().findFirst();
+  }
+
+  @Override
+  public List<BookEntry> list(Selection selection) {
+    StringBuilder sql = new StringBuilder("select number from entry where 1 = 1");
+    List<Object> values = new ArrayList<>();
+    if (!selection.kind().isEmpty()) {
+      sql.append(" and kind = ?");
+      values.add(selection.kind());
+    }
+    selection
+        .from()
+        .ifPresent(
+            day -> {
+              sql.append(" and closed >= ?");
+              values.add(day.toString());
+            });
+    selection
+        .to()
+        .ifPresent(
+            day -> {
+              sql.append(" and closed <= ?");
+              values.add(day.toString());
+            });
+    sql.append(" order by closed desc, number desc limit ?");
+    values.add(selection.most());
+    return reading(() -> loaded(sql.toString(), values, selection.most()));
+  }
+
+  @Override
+  public List<BookEntry> search(String words, int most) {
+    String terms = dialect.terms(words);
+    return terms.isEmpty()
+        ? List.of()
+        : reading(() -> loaded(dialect.search(), List.of(terms, most), most));
+  }
+
+  private List<BookEntry> loaded(String sql, List<Object> values, int most) throws SQLException {
+    List<Integer> numbers = numbers(sql, values);
+    List<BookEntry> entries = new ArrayList<>();
+    for (int from = 0; from < Math.min(most, numbers.size()); from += PAGE) {
+      loader
+          .load(numbers.subList(from, Math.min(numbers.size(), from + PAGE)))
+          .forEach(stored -> entries.add(stored.entry()));
+    }
+    return entries;
+  }
+
+  private List<Integer> numbers(String sql, List<Object> values) throws SQLException {
+    List<Integer> numbers = new ArrayList<>();
+    try (PreparedStatement query = prepared(sql, values);
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        numbers.add(row.getInt(1));
+      }
+    }
+    return numbers;
+  }
+
+  private PreparedStatement prepared(String sql, List<Object> values) throws SQLException {
+    PreparedStatement query = connection.prepareStatement(sql);
+    for (int i = 0; i < values.size(); i++) {
+      query.setObject(i + 1, values.get(i));
+    }
+    return query;
+  }
+
+  private record Scored(int number, double points) {}
+
+  @Override
+  public List<Similar> similar(Likeness wanted, int most) {
+    return reading(
+        () -> {
+          List<Scored> best = best(wanted, most);
+          List<Similar> similar = new ArrayList<>();
+          List<Integer> numbers = best.stream().map(Scored::number).toList();
+          List<EntryLoader.Stored> stored = loader.load(numbers);
+          for (int i = 0; i < stored.size(); i++) {
+            similar.add(new Similar(stored.get(i).entry(), best.get(i).points()));
+          }
+          return similar;
+        });
+  }
+
+  /** The likest first; of those that are alike, the later one. */
+  private List<Scored> best(Likeness wanted, int most) throws SQLException {
+    Map<Integer, Map<String, Answer>> answers = answers(wanted);
+    Comparator<Scored> worstFirst =
+        Comparator.comparingDouble(Scored::points).thenComparingInt(Scored::number);
+    PriorityQueue<Scored> best = new PriorityQueue<>(worstFirst);
+    String sql = "select number, maker, model, age from entry where kind = ?";
+    try (PreparedStatement query = prepared(sql, List.of(wanted.machine().kind()));
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        int number = row.getInt(1);
+        BookedMachine machine =
+            new BookedMachine(
+                wanted.machine().kind(),
+                row.getString(2),
+                row.getString(3),
+                "",
+                EntryLoader.number(row, 4),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        best.add(new Scored(number, wanted.of(answers.getOrDefault(number, Map.of()), machine)));
+        if (best.size() > most) {
+          best.poll();
+        }
+      }
+    }
+    return best.stream().sorted(worstFirst.reversed()).toList();
+  }
+
+  private Map<Integer, Map<String, Answer>> answers(Likeness wanted) throws SQLException {
+    Map<Integer, Map<String, Answer>> answers = new HashMap<>();
+    if (wanted.symptoms().isEmpty()) {
+      return answers;
+    }
+    List<Object> values = new ArrayList<>(List.of(wanted.machine().kind()));
+    values.addAll(wanted.symptoms().keySet());
+    String sql =
+        "select symptom.entry, symptom.symptom, symptom.answer from entry"
+            + " join symptom on symptom.entry = entry.number"
+            + " where entry.kind = ? and symptom.symptom in "
+            + EntryLoader.marks(wanted.symptoms().size());
+    try (PreparedStatement query = prepared(sql, values);
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        answers
+            .computeIfAbsent(row.getInt(1), any -> new HashMap<>(4))
+            .put(row.getString(2), EntryLoader.answer(row.getString(3)));
+      }
+    }
+    return answers;
+  }
+
+  @Override
+  public Map<String, List<String>> cameBack(Collection<String> jobs) {
+    if (jobs.isEmpty()) {
+      return Map.of();
+    }
+    return reading(
+        () -> {
+          Map<String, List<String>> cameBack = new TreeMap<>();
+          String sql =
+              "select call_back_of, job from entry where call_back_of in "
+                  + EntryLoader.marks(jobs.size())
+                  + " order by call_back_of, closed, number";
+          try (PreparedStatement query = prepared(sql, new ArrayList<>(jobs));
+              ResultSet row = query.executeQuery()) {
+            while (row.next()) {
+              cameBack
+                  .computeIfAbsent(row.getString(1), any -> new ArrayList<>())
+                  .add(row.getString(2));
+            }
+          }
+          return cameBack;
+        });
+  }
+
+  @Override
+  public void each(Consumer<BookEntry> reader) {
+    eachStored(stored -> reader.accept(stored.entry()));
+  }
+
+  private void eachStored(Consumer<EntryLoader.Stored> reader) {
+    String day = "";
+    int number = 0;
+    List<Map.Entry<Integer, String>> page = page(day, number);
+    while (!page.isEmpty()) {
+      List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
+      reading(() -> loader.load(numbers)).forEach(reader);
+      Map.Entry<Integer, String> last = page.get(page.size() - 1);
+      page = page(last.getValue(), last.getKey());
+    }
+  }
+
+  /** The numbers and days of the entries that follow one. */
+  private List<Map.Entry<Integer, String>> page(String day, int number) {
+    return reading(
+        () -> {
+          List<Map.Entry<Integer, String>> page = new ArrayList<>();
+          String sql =
+              "select number, closed from entry where closed > ? or (closed = ? and number > ?)"
+                  + " order by closed, number limit ?";
+          try (PreparedStatement query = prepared(sql, List.of(day, day, number, PAGE));
+              ResultSet row = query.executeQuery()) {
+            while (row.next()) {
+              page.add(Map.entry(row.getInt(1), row.getString(2)));
+            }
+          }
+          return page;
+        });
+  }
+
+  @Override
+  public List<String> check() {
+    List<String> wrong = new ArrayList<>();
+    if (dialect == Dialect.SQLITE) {
+      wrong.addAll(told("pragma integrity_check"));
+      wrong.removeIf("ok"::equals);
+      told("pragma foreign_key_check")
+          .forEach(table -> wrong.add("a row of '" + table + "' belongs to no entry"));
+    }
+    if (wrong.isEmpty()) {
+      eachStored(
+          stored -> {
+            if (!digest(stored.entry()).equals(stored.digest())) {
+              wrong.add("the entry of '" + stored.entry().job() + "' is not as it was added");
+            }
+          });
+    }
+    return wrong;
+  }
+
+  private List<String> told(String sql) {
+    return reading(
+        () -> {
+          List<String> told = new ArrayList<>();
+          try (Statement statement = connection.createStatement();
+              ResultSet row = statement.executeQuery(sql)) {
+            while (row.next()) {
+              told.add(row.getString(1));
+            }
+          }
+          return told;
+        });
+  }
+
+  @Override
+  public void backUp(Path to) {
+    if (dialect == Dialect.POSTGRESQL) {
+      throw new InputException(
+          name,
+          "is on a server, which has backups of its own",
+          "ask whoever keeps it, or write all entries with 'kelter book export'");
+    }
+    if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
+      throw new InputException(to.toString(), "is there already", "name another file");
+    }
+    try {
+      connection.setAutoCommit(true);
+      try (PreparedStatement copy = connection.prepareStatement("vacuum into ?")) {
+        copy.setString(1, to.toString());
+        copy.execute();
+      } finally {
+        connection.setAutoCommit(false);
+      }
+    } catch (SQLException fault) {
+      throw BookFault.of(to.toString(), dialect, fault);
+    }
+  }
+
+  @Override
+  public long size() {
+    return Long.parseLong(told("select count(*) from entry").get(0));
+  }
+
+  @Override
+  public void close() {
+    try {
+      connection.close();
+    } catch (SQLException fault) {
+      throw BookFault.of(name, dialect, fault);
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package kelter.cli.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import kelter.cli.book.BookPlace;
+import kelter.cli.usage.CommandOption;
+import kelter.cli.usage.ValueKind;
+import kelter.core.file.shop.ShopFolder;
+import kelter.core.problem.InputException;
+
+/** The job book that a call goes by. */
+final class NamedBook {
+
+  static final CommandOption OPTION =
+      CommandOption.one(
+          "--book",
+          ValueKind.TEXT,
+          "BOOK",
+          "the job book: a file, or jdbc:postgresql://HOST/DATABASE (default: book.db in the"
+              + " shop's folder)");
+
+  private NamedBook() {}
+
+  /**
+   * The place of the book.
+   *
+   * @throws InputException if neither a book nor the folder of a shop is named
+   */
+  static BookPlace of(Invocation invocation) {
+    if (invocation.given().has(OPTION)) {
+      return new BookPlace(invocation.given().text(OPTION).orElseThrow());
+    }
+    ShopFolder folder = folder(invocation);
+    folder.profile();
+    return BookPlace.of(folder.book());
+  }
+
+  /** The folder of the shop, which must be named. */
+  static ShopFolder folder(Invocation invocation) {
+    return invocation
+        .shop()
+        .folder()
+        .orElseThrow(
+            () ->
+                new InputException(
+                    "book",
+                    "no job book is named",
+                    "name the shop's folder with --shop DIR, or a book with --book"));
+  }
+
+  /** Where a file of refused rows goes: beside the file that they are of, never over another. */
+  static Path refused(Path file) {
+    Path beside = file.resolveSibling(file.getFileName() + ".refused");
+    int number = 2;
+    while (Files.exists(beside)) {
+      beside = file.resolveSibling(file.getFileName() + ".refused-" + number++);
+    }
+    return beside;
+  }
+}

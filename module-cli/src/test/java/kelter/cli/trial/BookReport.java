@@ -1,0 +1,269 @@
+package kelter.cli.trial;
+
+import java.io.PrintStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
+import kelter.core.book.BookEntry;
+import kelter.core.book.BookedMachine;
+import kelter.core.book.ConfirmedCause;
+import kelter.core.book.Outcome;
+import kelter.core.book.learned.Learned;
+import kelter.core.book.learned.LearnedKind;
+import kelter.core.book.learning.BookLearning;
+import kelter.core.book.learning.LearningRule;
+import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.KindPart;
+import kelter.core.catalogue.Models;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.file.KindFile;
+import kelter.core.job.Appliance;
+import kelter.core.job.SymptomReport;
+import kelter.core.job.SymptomReport.Answer;
+import kelter.core.shop.Shop;
+import kelter.core.workshop.Workshop;
+
+/**
+ * What a job book is worth: machines of a world whose shares of causes are other than the files
+ * tell, some of which the shop has in its book, and the next ones diagnosed with and without it.
+ */
+public final class BookReport {
+
+  private static final int QUESTIONS = 3;
+  private static final int FEW = 3;
+  private static final int MOST_AFTER_FEW = 920;
+  private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+  private static final LearningRule RULE = new LearningRule(DAY, 1);
+
+  private final Calls calls;
+  private final PrintStream out;
+
+  private BookReport(Calls calls, PrintStream out) {
+    this.calls = calls;
+    this.out = out;
+  }
+
+  /**
+   * Prints log loss and calibration with and without a book, by kind, in worlds whose shares are
+   * moved and in that of the files; then after three jobs of each kind.
+   *
+   * @param jobs how many jobs are in the book, and how many are diagnosed after it
+   * @param seed the same seed gives the same machines
+   * @param worlds how many worlds with other shares
+   * @param out takes the tables
+   */
+  public static void print(int jobs, long seed, int worlds, PrintStream out) {
+    for (int world = 0; world < worlds; world++) {
+      BookReport moved = new BookReport(Calls.in(seed + world, moved(seed + world)), out);
+      out.println("World " + (world + 1) + ", shares moved by up to four times, one rare common");
+      moved.compare(jobs, world == 0);
+      moved.afterFew(Math.min(jobs, MOST_AFTER_FEW));
+    }
+    out.println("The world of the files");
+    BookReport told = new BookReport(Calls.asTold(seed), out);
+    told.compare(jobs, false);
+    told.afterFew(Math.min(jobs, MOST_AFTER_FEW));
+  }
+
+  /** The kinds with their shares moved. */
+  private static Workshop moved(long seed) {
+    RandomGenerator random = new SplittableRandom(seed);
+    List<Kind> kinds = new ArrayList<>();
+    for (String id : KindFile.shipped()) {
+      kinds.add(MovedShares.of(Calls.TOOL.kinds().kind(id).orElseThrow(), random));
+    }
+    return Calls.TOOL.in(Shop.UNKNOWN.with(Optional.empty(), List.of(), Models.NONE, kinds));
+  }
+
+  private void compare(int jobs, boolean byKind) {
+    List<BookEntry> book = IntStream.range(0, jobs).parallel().mapToObj(this::entry).toList();
+    Learned learned = learned(book);
+    List<Integer> next = IntStream.range(jobs, 2 * jobs).boxed().toList();
+    CallTable without = table(next, Calls.TOOL);
+    CallTable with = table(next, with(learned));
+    out.printf(
+        Locale.ROOT,
+        "%d jobs in the book, the next %d; a table counts as %.0f jobs, a chance as %.0f answers%n",
+        jobs,
+        jobs,
+        learned.strength(),
+        learned.chanceStrength());
+    line("all", without, with);
+    line("all, by its shares alone", without, table(next, with(sharesAlone(learned))));
+    if (byKind) {
+      for (String kind : KindFile.shipped()) {
+        line(kind, without.only(kind), with.only(kind));
+      }
+    }
+  }
+
+  /** Each kind by a book of its own with three jobs. */
+  private void afterFew(int jobs) {
+    int kinds = KindFile.shipped().size();
+    double without = 0;
+    double with = 0;
+    int worse = 0;
+    for (int kind = 0; kind < kinds; kind++) {
+      int first = kind;
+      List<BookEntry> book =
+          IntStream.range(0, FEW).mapToObj(job -> entry(first + job * kinds)).toList();
+      List<Integer> next =
+          IntStream.range(0, jobs / kinds).mapToObj(job -> first + (FEW + job) * kinds).toList();
+      double plain = table(next, Calls.TOOL).logLoss(0);
+      double learned = table(next, with(learned(book))).logLoss(0);
+      without += plain / kinds;
+      with += learned / kinds;
+      worse += learned > plain + 0.02 ? 1 : 0;
+    }
+    out.printf(
+        Locale.ROOT,
+        "after %d jobs of each kind: log loss %.3f without, %.3f with; worse by more than .02 in %d"
+            + " of %d kinds%n",
+        FEW,
+        without,
+        with,
+        worse,
+        kinds);
+  }
+
+  private void line(String name, CallTable without, CallTable with) {
+    out.printf(
+        Locale.ROOT,
+        "  %-28s %5d  log loss %.3f -> %.3f  first %2.0f%% -> %2.0f%%  off by %4.1f -> %4.1f%n",
+        name,
+        without.size(),
+        without.logLoss(0),
+        with.logLoss(0),
+        100 * without.first(0),
+        100 * with.first(0),
+        100 * without.calibration(0).expectedError(),
+        100 * with.calibration(0).expectedError());
+  }
+
+  private static Learned learned(List<BookEntry> book) {
+    return BookLearning.of(book, Calls.TOOL.kinds()::kind, RULE);
+  }
+
+  private static Workshop with(Learned learned) {
+    return Calls.TOOL.in(Shop.UNKNOWN.with(Optional.of(learned)));
+  }
+
+  private static Learned sharesAlone(Learned learned) {
+    Map<String, LearnedKind> kinds = new TreeMap<>();
+    learned
+        .kinds()
+        .forEach(
+            (id, kind) ->
+                kinds.put(
+                    id,
+                    new LearnedKind(
+                        kind.jobs(),
+                        kind.weight(),
+                        kind.shares(),
+                        Map.of(),
+                        kind.models(),
+                        kind.ages(),
+                        kind.unnamed())));
+    return new Learned(
+        learned.asOf(),
+        learned.jobs(),
+        learned.keptPerYear(),
+        learned.strength(),
+        learned.chanceStrength(),
+        kinds,
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Optional.empty());
+  }
+
+  private CallTable table(List<Integer> numbers, Workshop tool) {
+    return new CallTable(numbers.stream().parallel().map(each -> call(each, tool)).toList());
+  }
+
+  private Calls.Call call(int number, Workshop tool) {
+    Calls.Drawn drawn = calls.draw(number);
+    Diagnosis diagnosis = diagnose(drawn, heard(drawn, tool), tool);
+    return new Calls.Call(
+        drawn.kind(),
+        drawn.machine().modelled(),
+        drawn.machine().truth(),
+        0,
+        List.of(Standing.of(diagnosis, drawn.machine().truth(), drawn.machine().present())));
+  }
+
+  /** What the owner says unasked and to the questions of the tool. */
+  private static List<SymptomReport> heard(Calls.Drawn drawn, Workshop tool) {
+    List<SymptomReport> said = new ArrayList<>(drawn.owner().volunteers());
+    for (int i = 0; i < QUESTIONS; i++) {
+      Diagnosis diagnosis = diagnose(drawn, said, tool);
+      if (!diagnosis.ask().isEmpty()) {
+        said.add(drawn.owner().answer(diagnosis.ask().get(0).symptom()));
+      }
+    }
+    return said;
+  }
+
+  private static Diagnosis diagnose(Calls.Drawn drawn, List<SymptomReport> said, Workshop tool) {
+    Appliance appliance = Calls.appliance(drawn.kind(), drawn.years());
+    return tool.open(Calls.job(appliance, said, List.of())).diagnosis();
+  }
+
+  /** The entry of a call that was led by the tool without a book, and whose cause was found. */
+  private BookEntry entry(int number) {
+    Calls.Drawn drawn = calls.draw(number);
+    Map<String, Answer> symptoms = new TreeMap<>();
+    heard(drawn, Calls.TOOL).forEach(each -> symptoms.put(each.symptom(), each.answer()));
+    Kind kind = Calls.TOOL.kinds().kind(drawn.kind()).orElseThrow();
+    Map<String, String> components = new HashMap<>();
+    for (KindPart part : kind.parts()) {
+      components.put(part.id(), part.kind());
+    }
+    List<ConfirmedCause> causes = new ArrayList<>();
+    for (String key : new TreeMap<>(drawn.machine().severity()).keySet()) {
+      String component = key.substring(0, key.indexOf('.'));
+      causes.add(
+          new ConfirmedCause(
+              component,
+              components.getOrDefault(component, component),
+              key.substring(key.indexOf('.') + 1)));
+    }
+    boolean sound = drawn.machine().truth().equals(TrueKind.NOTHING_WRONG);
+    return new BookEntry(
+        "job-" + number,
+        Optional.empty(),
+        DAY,
+        new BookedMachine(
+            drawn.kind(),
+            "",
+            "",
+            "",
+            OptionalDouble.of(drawn.years()),
+            OptionalDouble.empty(),
+            OptionalDouble.empty()),
+        Optional.empty(),
+        "",
+        "",
+        symptoms,
+        List.of(),
+        sound ? Outcome.NOTHING_WRONG : Outcome.CURED,
+        causes,
+        List.of(),
+        List.of(),
+        Map.of(),
+        Optional.empty(),
+        Optional.empty());
+  }
+}

@@ -1,0 +1,11 @@
+package kelter.core.book;
+
+/** What became of an entry that was to be added. */
+public enum Added {
+  /** It is in the book now. */
+  NEW,
+  /** It was there before, word for word. */
+  KNOWN,
+  /** There is another entry of the same job; the book stays as it was. */
+  OTHER
+}

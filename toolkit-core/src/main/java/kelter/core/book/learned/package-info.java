@@ -1,0 +1,6 @@
+/**
+ * What a job book taught, as figures that each say from how many jobs they come and how much these
+ * count, and how they take the place of the tables of a kind of machine. It knows neither the
+ * entries nor any file.
+ */
+package kelter.core.book.learned;

@@ -1,0 +1,239 @@
+package kelter.core.book.learning;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import kelter.core.book.BookEntry;
+import kelter.core.book.ConfirmedCause;
+import kelter.core.book.Outcome;
+import kelter.core.book.ReadingTaken;
+import kelter.core.book.WorkDone;
+import kelter.core.book.learned.KindTable;
+import kelter.core.book.learned.Learned;
+import kelter.core.book.learned.LearnedKind;
+import kelter.core.book.learned.LearnedTime;
+import kelter.core.catalogue.Kind;
+import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.learning.LogNormalTimes;
+import kelter.core.diagnosis.learning.LogNormalTimes.Timed;
+import kelter.core.diagnosis.learning.Strength;
+import kelter.core.problem.Required;
+
+/**
+ * Learns from the entries of a book, which are given in the order of their closing and not kept.
+ */
+public final class BookLearning {
+
+  /** A remedy usually cures; common practice, no source. */
+  private static final double USUALLY_CURES = 0.85;
+
+  /** A cured complaint comes back so often; common practice, no source. */
+  private static final double USUALLY_COMES_BACK = 0.05;
+
+  /** As many readings the usual rate of blunders counts; own choice. */
+  private static final Strength.Guess BLUNDERS = new Strength.Guess(100, 0.7, 40, 1000);
+
+  /** Of a normal distribution, for the one in twenty that is greater. */
+  private static final double ONE_IN_TWENTY = 1.6448536269514722;
+
+  private final Function<String, Optional<Kind>> kindOf;
+  private final LearningRule rule;
+  private final Map<String, Optional<KindTally>> kinds = new TreeMap<>();
+  private final Map<String, Timed> work = new TreeMap<>();
+  private final Map<String, Timed> readings = new TreeMap<>();
+  private final RateTally cures = new RateTally();
+  private final RateTally callBacks = new RateTally();
+  private final RateTally blunders = new RateTally();
+  private final LifeTally lives = new LifeTally();
+  private final CalibrationTally calibration = new CalibrationTally();
+
+  /** By a job the job that its complaint came up with first. */
+  private final Map<String, String> firstOf = new HashMap<>();
+
+  /** By such a first job the causes that were confirmed since. */
+  private final Map<String, Set<String>> taughtBy = new HashMap<>();
+
+  /** By a cured job, its kind and whether its complaint came back. */
+  private final Map<String, CuredJob> cured = new LinkedHashMap<>();
+
+  private int jobs;
+
+  private record CuredJob(String kind, double weight, boolean cameBack) {}
+
+  private BookLearning(Function<String, Optional<Kind>> kindOf, LearningRule rule) {
+    this.kindOf = Required.value(kindOf, "kinds of machines");
+    this.rule = Required.value(rule, "rule of learning");
+  }
+
+  /**
+   * Begins to learn.
+   *
+   * @param kindOf the tables of kinds of machines by their ids
+   * @param rule how entries count
+   * @return what takes entries, one after the other
+   */
+  public static BookLearning begin(Function<String, Optional<Kind>> kindOf, LearningRule rule) {
+    return new BookLearning(kindOf, rule);
+  }
+
+  /**
+   * Learns from some entries.
+   *
+   * @param entries each job once, in the order of their closing
+   * @param kindOf the tables of kinds of machines by their ids
+   * @param rule how entries count
+   * @return what they teach
+   */
+  public static Learned of(
+      Iterable<BookEntry> entries, Function<String, Optional<Kind>> kindOf, LearningRule rule) {
+    BookLearning learning = begin(kindOf, rule);
+    entries.forEach(learning::read);
+    return learning.learned();
+  }
+
+  /**
+   * Takes the next entry.
+   *
+   * @param entry an entry that was closed on the day of the one before or later; one of a day that
+   *     is not learned for yet is left out
+   */
+  public void read(BookEntry entry) {
+    if (entry.closed().isAfter(rule.asOf())) {
+      return;
+    }
+    jobs++;
+    double weight = rule.weight(entry.closed());
+    String first =
+        entry.callBackOf().map(before -> firstOf.getOrDefault(before, before)).orElse(entry.job());
+    if (!first.equals(entry.job())) {
+      firstOf.put(entry.job(), first);
+    }
+    Optional<KindTally> kind = kind(entry.machine().kind());
+    if (kind.isPresent()) {
+      Set<String> taught = taughtBy.getOrDefault(first, Set.of());
+      boolean isRepeated =
+          !entry.causes().isEmpty()
+              && entry.causes().stream().allMatch(cause -> taught.contains(cause.key()));
+      kind.get().add(entry, first, taught, weight);
+      if (!isRepeated) {
+        lives.add(entry, kind.get().table().kind());
+      }
+    }
+    Set<String> taught = taughtBy.computeIfAbsent(first, any -> new HashSet<>(2));
+    entry.causes().stream().map(ConfirmedCause::key).forEach(taught::add);
+    calibration.add(entry);
+    times(entry, weight);
+    comesBack(entry, weight);
+  }
+
+  private Optional<KindTally> kind(String id) {
+    return kinds.computeIfAbsent(
+        id, any -> kindOf.apply(id).map(kind -> new KindTally(new KindTable(kind))));
+  }
+
+  private void times(BookEntry entry, double weight) {
+    for (WorkDone each : entry.work()) {
+      if (each.minutes().isPresent() && each.minutes().getAsDouble() > 0) {
+        work.merge(
+            each.key(),
+            Timed.NONE.and(each.minutes().getAsDouble(), weight),
+            (before, one) -> before.and(each.minutes().getAsDouble(), weight));
+      }
+      each.cured().ifPresent(so -> cures.add(each.key(), so, weight));
+    }
+    for (ReadingTaken each : entry.readings()) {
+      if (each.minutes().isPresent() && each.minutes().getAsDouble() > 0) {
+        readings.merge(
+            each.key(),
+            Timed.NONE.and(each.minutes().getAsDouble(), weight),
+            (before, one) -> before.and(each.minutes().getAsDouble(), weight));
+      }
+      if (!each.instrument().isEmpty()) {
+        blunders.add(each.instrument(), each.misled(), weight);
+      }
+    }
+  }
+
+  private void comesBack(BookEntry entry, double weight) {
+    entry
+        .callBackOf()
+        .ifPresent(
+            before ->
+                cured.computeIfPresent(
+                    before, (job, was) -> new CuredJob(was.kind(), was.weight(), true)));
+    boolean hadItsTime =
+        !entry.closed().plusDays(LearningRule.DAYS_TO_COME_BACK).isAfter(rule.asOf());
+    if (entry.outcome() == Outcome.CURED && hadItsTime) {
+      cured.put(entry.job(), new CuredJob(entry.machine().kind(), weight, false));
+    }
+  }
+
+  /**
+   * What the entries so far teach.
+   *
+   * @return figures of all that was in them
+   */
+  public Learned learned() {
+    List<KindTally> known = new ArrayList<>();
+    kinds.values().forEach(each -> each.filter(kind -> !kind.isEmpty()).ifPresent(known::add));
+    double strength =
+        Strength.of(known.stream().map(KindTally::sample).toList(), LearningRule.SHARES);
+    double chanceStrength =
+        Strength.of(
+            known.stream()
+                .flatMap(kind -> kind.cells().stream())
+                .map(SymptomTally.Cell::sample)
+                .toList(),
+            LearningRule.CHANCES);
+    double groupStrength =
+        Strength.of(
+            known.stream()
+                .flatMap(kind -> kind.groupSamples(kind.shares(strength)).stream())
+                .toList(),
+            LearningRule.GROUPS);
+    Map<String, LearnedKind> ofKinds = new TreeMap<>();
+    for (KindTally kind : known) {
+      ofKinds.put(kind.table().kind().id(), kind.learned(strength, chanceStrength, groupStrength));
+    }
+    for (CuredJob each : cured.values()) {
+      callBacks.add(each.kind(), each.cameBack(), each.weight());
+    }
+    return new Learned(
+        rule.asOf(),
+        jobs,
+        rule.keptPerYear(),
+        strength,
+        chanceStrength,
+        ofKinds,
+        times(work),
+        times(readings),
+        cures.about(USUALLY_CURES),
+        callBacks.about(USUALLY_COMES_BACK),
+        blunders.about(EngineSettings.USUAL.blunder(), BLUNDERS),
+        lives.lives(),
+        calibration.calibration());
+  }
+
+  private static Map<String, LearnedTime> times(Map<String, Timed> timed) {
+    Map<String, LearnedTime> times = new TreeMap<>();
+    LogNormalTimes.of(timed)
+        .forEach(
+            (key, each) ->
+                times.put(
+                    key,
+                    new LearnedTime(
+                        each.number(),
+                        each.weight(),
+                        each.median(),
+                        each.mean(),
+                        each.median() * Math.exp(ONE_IN_TWENTY * each.sdLog()))));
+    return times;
+  }
+}

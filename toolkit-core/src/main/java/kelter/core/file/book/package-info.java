@@ -1,0 +1,5 @@
+/**
+ * Entries of a job book as files: lines of JSON, tables of comma-separated values, and the tables
+ * of the Open Repair Data Standard; and the file of what a book taught. All are hostile until read.
+ */
+package kelter.core.file.book;

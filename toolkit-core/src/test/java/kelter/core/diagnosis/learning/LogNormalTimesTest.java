@@ -1,0 +1,68 @@
+package kelter.core.diagnosis.learning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import kelter.core.diagnosis.learning.LogNormalTimes.Expected;
+import kelter.core.diagnosis.learning.LogNormalTimes.Timed;
+import org.junit.jupiter.api.Test;
+
+/** Times of work of which few were taken. */
+class LogNormalTimesTest {
+
+  private static Timed drawn(SplittableRandom random, double median, double sd, int times) {
+    Timed timed = Timed.NONE;
+    for (int i = 0; i < times; i++) {
+      timed = timed.and(median * Math.exp(sd * random.nextGaussian()), 1);
+    }
+    return timed;
+  }
+
+  /** ln 10, ln 20 and ln 40 have the mean ln 20. */
+  @Test
+  void theMeanLogarithmIsThatOfTheTimes() {
+    Timed timed = Timed.NONE.and(10, 1).and(20, 1).and(40, 1);
+
+    assertEquals(Math.log(20), timed.mean(), 1e-14);
+    assertEquals(3, timed.number());
+  }
+
+  @Test
+  void manyTimesSpeakForThemselves() {
+    SplittableRandom random = new SplittableRandom(3);
+    Map<String, Timed> sorts = new TreeMap<>();
+    sorts.put("quick", drawn(random, 12, 0.3, 2000));
+    sorts.put("slow", drawn(random, 90, 0.5, 2000));
+    Map<String, Expected> expected = LogNormalTimes.of(sorts);
+
+    assertEquals(12, expected.get("quick").median(), 0.5);
+    assertEquals(90, expected.get("slow").median(), 4);
+    assertEquals(0.3, expected.get("quick").sdLog(), 0.02);
+    assertTrue(expected.get("quick").weight() > 0.99);
+  }
+
+  @Test
+  void oneOddTimeIsDrawnToTheRest() {
+    SplittableRandom random = new SplittableRandom(4);
+    Map<String, Timed> sorts = new TreeMap<>();
+    for (int sort = 0; sort < 12; sort++) {
+      sorts.put("sort-" + sort, drawn(random, 30, 0.4, 50));
+    }
+    sorts.put("once", Timed.NONE.and(300, 1));
+    Expected once = LogNormalTimes.of(sorts).get("once");
+
+    assertTrue(once.weight() < 0.3, "weight " + once.weight());
+    assertTrue(once.median() > 30 && once.median() < 70, "median " + once.median());
+  }
+
+  /** Of a log-normal time the mean is the median times exp(sd^2 / 2). */
+  @Test
+  void theMeanLiesAboveTheMedian() {
+    Expected expected = new Expected(5, .5, 20, .6);
+
+    assertEquals(20 * Math.exp(.18), expected.mean(), 1e-12);
+  }
+}
