@@ -11,11 +11,14 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.file.progress.ProgressEdit;
+import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.SymptomReport;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.WorkDone;
 import kelter.core.proof.Proof;
+import kelter.core.proof.ReadTwice;
 import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
@@ -123,6 +126,33 @@ final class CloseCommand implements Command {
           OUTCOME.name(),
           "'cured' does not fit: the machine is locked out (" + proof.first() + ")",
           "do what ends that and enter the readings, or close it as not-cured or stopped");
+    }
+    if (!machine.job().progress().isWorked()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' does not fit: nothing is recorded as done",
+          "record it with 'kelter done', or close it as left");
+    }
+    for (Proof.SeenTwice seen : proof.symptoms()) {
+      if (seen.left().filter(said -> said != SymptomReport.Answer.NO).isPresent()) {
+        edits.problem(
+            OUTCOME.name(),
+            "'cured' does not fit: it still "
+                + machine.vocabulary().symptom(seen.symptom()).orElseThrow().title(),
+            "look again ('kelter prove --saw'), or close it as not-cured");
+      }
+    }
+    for (ReadTwice read : proof.readings()) {
+      if (Proof.refutes(read.change())) {
+        edits.problem(
+            OUTCOME.name(),
+            "'cured' does not fit: %s: %s is %s"
+                .formatted(
+                    Component.words(read.component()),
+                    read.observable().title(),
+                    read.change().words()),
+            "mend that and read it again, or close it as not-cured");
+      }
     }
     for (ReleaseTest test : proof.tests()) {
       if (test.result() == ReleaseTest.Result.NOT_MET) {

@@ -13,7 +13,9 @@ import kelter.cli.usage.ValueKind;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.work.PartUsed;
+import kelter.core.job.work.TestDone;
 import kelter.core.job.work.WorkDone;
+import kelter.core.problem.InputException;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
@@ -43,6 +45,8 @@ final class DoneCommand implements Command {
       CommandOption.many("--found", "PART.FAULT", "what was found to be wrong");
   private static final CommandOption BY =
       CommandOption.one("--by", ValueKind.TEXT, "NAME", "who did it");
+  private static final CommandOption UNDO =
+      CommandOption.flag("--undo", "take back what was recorded last");
   private static final CommandOption NOTE =
       CommandOption.one("--note", ValueKind.TEXT, "TEXT", "a remark");
 
@@ -52,10 +56,15 @@ final class DoneCommand implements Command {
             "done",
             "Record what was done: work, time, parts, what was found.",
             "WORK is one that 'kelter diagnose --full' lists, PART.REMEDY, or your own words.",
-            List.of(TIME, PART, CONDITION, FOUND, BY, NOTE, NamedShop.OPTION),
+            List.of(TIME, PART, CONDITION, FOUND, BY, NOTE, UNDO, NamedShop.OPTION),
             List.of(
                 Invocation.jobFile("the job"),
-                CommandArgument.one("WORK", ValueKind.TEXT, "PART.REMEDY, or your own words")),
+                new CommandArgument(
+                    "WORK",
+                    ValueKind.TEXT,
+                    true,
+                    false,
+                    "PART.REMEDY, its title, or your own words")),
             List.of(
                 "kelter done job.json heater.renew-heater --time 35min --part Heater=48.20EUR",
                 "kelter done job.json heater.renew-heater --found heater.open"))
@@ -65,9 +74,16 @@ final class DoneCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     JobEdits edits = new JobEdits(invocation);
+    if (invocation.given().has(UNDO)) {
+      undo(invocation, edits);
+      return;
+    }
+    if (invocation.given().arguments().size() < 2) {
+      throw new InputException("WORK", "is missing", "say what was done, or --undo");
+    }
     Case machine = invocation.workshop().open(edits.document().job());
     String told = invocation.given().arguments().get(1);
-    Optional<Remedy> known = remedy(told, machine);
+    Optional<Remedy> known = Remedy.called(told, machine.remedies());
     boolean isKey = told.matches("[a-z0-9-]+\\.[a-z0-9-]+");
     if (isKey && known.isEmpty()) {
       List<String> keys = machine.remedies().stream().map(Remedy::key).distinct().toList();
@@ -94,16 +110,37 @@ final class DoneCommand implements Command {
           return content -> ProgressEdit.with(content, work);
         });
     FaultWords.hold(invocation.given().list(FOUND), machine, edits);
+    List<TestDone> before = machine.job().progress().tests();
+    if (!before.isEmpty()) {
+      edits.add(told, () -> ProgressEdit::withoutTests);
+    }
     edits.write();
     List<WorkDone> all = edits.document().job().progress().work();
     Layout layout = new Layout(invocation.terminal());
     layout.hanging("Recorded: ", ProofText.done(all.get(all.size() - 1)) + ".");
+    if (known.isEmpty()) {
+      layout.line("It is in your own words, so it does not count for the chance of a cure.");
+    }
+    if (!before.isEmpty()) {
+      layout.line("The tests that were made before this work are to be made again.");
+    }
     layout.line("Show that it worked: kelter prove --led " + invocation.argument());
     invocation.terminal().print(layout.toString());
   }
 
-  private static Optional<Remedy> remedy(String told, Case machine) {
-    return machine.remedies().stream().filter(each -> each.key().equals(told)).findFirst();
+  private static void undo(Invocation invocation, JobEdits edits) {
+    List<WorkDone> all = edits.document().job().progress().work();
+    if (all.isEmpty()) {
+      throw new InputException(UNDO.name(), "nothing is recorded as done", "");
+    }
+    edits.add(UNDO.name(), () -> ProgressEdit::withoutLastWork);
+    edits.write();
+    invocation
+        .terminal()
+        .print(
+            new Layout(invocation.terminal())
+                .hanging("Taken back: ", ProofText.done(all.get(all.size() - 1)) + ".")
+                .toString());
   }
 
   private static Quantity time(String text) {

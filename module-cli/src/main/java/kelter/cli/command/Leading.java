@@ -11,6 +11,7 @@ import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.shop.ShopFolder;
+import kelter.core.problem.InputException;
 import kelter.core.session.Reply;
 import kelter.core.session.Session;
 
@@ -19,6 +20,9 @@ final class Leading {
 
   private final Invocation invocation;
   private Optional<Path> file;
+
+  /** What was kept last, or read first. */
+  private Optional<Json.Obj> kept = Optional.empty();
 
   /**
    * Leads a session.
@@ -41,6 +45,7 @@ final class Leading {
   /** Asks until it is left or the input ends, then says how to go on. */
   void run(Session first, BiConsumer<BenchText, Path> closing) {
     Session session = first;
+    kept = file.filter(Files::exists).map(known -> first.content());
     Terminal terminal = invocation.terminal();
     BenchText text = new BenchText(terminal);
     text.opening();
@@ -72,12 +77,22 @@ final class Leading {
     }
     if (!Files.exists(file.get())) {
       TextFile.writeNew(file.get(), JsonText.write(session.content()));
-      return;
+    } else {
+      JobFile.change(file.get(), content -> ours(content, session));
     }
-    JobFile.change(file.get(), content -> session.content());
-    if (!JobFile.content(file.get()).equals(session.content())) {
-      TextFile.write(file.get(), JsonText.write(session.content()));
+    kept = Optional.of(session.content());
+  }
+
+  /** The content of the session, unless another program wrote the job meanwhile. */
+  private Json.Obj ours(Json content, Session session) {
+    boolean same = kept.isEmpty() || kept.get().equals(content);
+    if (!same && !session.content().equals(content)) {
+      throw new InputException(
+          file.orElseThrow().toString(),
+          "was changed meanwhile by another program",
+          "nothing of that is lost; begin again, and enter the last answer once more");
     }
+    return session.content();
   }
 
   private Path place(Session session) {

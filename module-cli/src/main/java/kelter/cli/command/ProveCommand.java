@@ -16,6 +16,7 @@ import kelter.core.file.json.Json;
 import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Measurement;
 import kelter.core.job.work.TestDone;
+import kelter.core.problem.InputException;
 import kelter.core.proof.Proof;
 import kelter.core.session.Session;
 import kelter.core.workshop.Case;
@@ -72,6 +73,7 @@ final class ProveCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     if (invocation.given().has(LED)) {
+      refuseBoth(invocation);
       Session session = Session.proving(invocation.workshop(), Leading.open(invocation.jobFile()));
       new Leading(invocation, Optional.of(invocation.jobFile())).run(session, BenchText::proved);
       return;
@@ -83,6 +85,15 @@ final class ProveCommand implements Command {
         invocation,
         () -> ProofJson.of(machine, proof),
         () -> ProofText.of(machine, proof, invocation.terminal()));
+  }
+
+  private static void refuseBoth(Invocation invocation) {
+    for (CommandOption other : List.of(READ, TEST, SAW)) {
+      if (invocation.given().has(other)) {
+        throw new InputException(
+            other.name(), "does not go with --led", "enter it first, then call --led by itself");
+      }
+    }
   }
 
   private static void keep(Invocation invocation) {

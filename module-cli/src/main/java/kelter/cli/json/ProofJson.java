@@ -115,7 +115,7 @@ public final class ProofJson {
   private static void write(JsonOutput out, ReadTwice read) throws IOException {
     out.text("component", read.component());
     out.text("observable", read.observable().id());
-    side(out, "as-found", Optional.of(read.found().shown()), read.foundAgainst());
+    side(out, "as-found", read.found().map(each -> each.shown()), read.foundAgainst());
     side(out, "as-left", read.left().map(each -> each.shown()), read.leftAgainst());
     Unit unit =
         read.leftAgainst()

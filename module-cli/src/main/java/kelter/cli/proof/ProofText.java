@@ -158,7 +158,7 @@ public final class ProofText {
     layout.heading("As found, as left");
     for (ReadTwice each : proof.readings()) {
       layout.hanging(INDENT, Component.words(each.component()) + ": " + each.observable().title());
-      layout.hanging(INDENT + "  as found ", told(each.foundAgainst(), each.found().shown()));
+      layout.hanging(INDENT + "  as found ", told(each.foundAgainst(), each.foundShown()));
       if (each.left().isPresent()) {
         layout.hanging(INDENT + "  as left  ", told(each.leftAgainst(), each.left().get().shown()));
       }
@@ -170,7 +170,7 @@ public final class ProofText {
   private String change(Change change) {
     String words = StepText.sentence(change.words()) + ".";
     return switch (change) {
-      case SAME, WORSE, BETTER, STILL_THERE -> terminal.attention(words);
+      case SAME, WORSE, BETTER, BAD -> terminal.attention(words);
       default -> words;
     };
   }

@@ -136,7 +136,7 @@ final class ReportRows {
               StepText.sentence(Component.words(each.component()))
                   + ": "
                   + each.observable().title()));
-      row.put("found", words.apply(told(each.foundAgainst(), each.found().shown())));
+      row.put("found", words.apply(told(each.foundAgainst(), each.foundShown())));
       row.put(
           "left",
           words.apply(

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -162,5 +163,42 @@ class CloseCommandTest {
     run(1, "shop", "forget", "../shop", "--shop", shop.toString());
     run(0, "report", washer, "-o", page.toString(), "--shop", shop.toString());
     assertFalse(Files.readString(page).contains("A. Sample"));
+  }
+
+  @Test
+  void whatStillShowsSpeaksAgainstACure() {
+    Console nothing = run(1, "close", washer, "--outcome", "cured");
+    assertTrue(nothing.err().contains("nothing is recorded as done"), nothing.err());
+
+    run(0, "done", washer, "heater.renew-heater");
+    run(0, "prove", washer, "--saw", "drains-slowly=yes");
+    Console slow = run(1, "close", washer, "--outcome", "cured");
+    assertTrue(slow.err().contains("it still drains slowly"), slow.err());
+
+    run(0, "prove", washer, "--saw", "drains-slowly=no", "--read", "drain-pump.flow=6 L/min");
+    Console flow = run(1, "close", washer, "--outcome", "cured");
+    assertTrue(flow.err().contains("flow rate"), flow.err());
+  }
+
+  @Test
+  void undoTakesBackTheFirstOfItsKindToo() throws IOException {
+    Console led = Console.typing("1\nundo\ndone\n", Map.of(), "prove", "--led", washer);
+    assertEquals(0, led.code(), led.err());
+    assertFalse(Files.readString(Path.of(washer)).contains("\"work\""));
+
+    run(0, "done", washer, "renew the heater with its seal");
+    assertTrue(Files.readString(Path.of(washer)).contains("heater.renew-heater"));
+    run(0, "done", washer, "--undo");
+    assertFalse(Files.readString(Path.of(washer)).contains("\"work\""));
+  }
+
+  @Test
+  void moreWorkOvertakesTheTestsBefore() throws IOException {
+    run(0, "done", washer, "heater.renew-heater");
+    run(0, "prove", washer, "--test", "look=met");
+    Console more = run(0, "done", washer, "drain-pump.clean-pump");
+
+    assertTrue(more.out().contains("are to be made again"), more.out());
+    assertFalse(Files.readString(Path.of(washer)).contains("\"tests\""));
   }
 }

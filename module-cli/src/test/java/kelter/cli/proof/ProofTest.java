@@ -20,7 +20,6 @@ import kelter.core.proof.Change;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
 import kelter.core.proof.ReleaseTest;
-import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Case;
 import org.junit.jupiter.api.Test;
 
@@ -106,7 +105,7 @@ class ProofTest {
                     content -> ProgressEdit.withSymptom(content, "heats-slowly", "no"),
                     content -> ProgressEdit.with(content, new TestDone("cycle", true, "")))));
 
-    assertTrue(proof.cure().orElseThrow().chance() > 0.95, proof.cure().toString());
+    assertTrue(proof.cure().orElseThrow().chance() > 0.9, proof.cure().toString());
     assertEquals(Change.MENDED, reading(proof, "resistance").change());
     assertFalse(proof.isRefuted());
   }
@@ -214,38 +213,72 @@ class ProofTest {
   }
 
   @Test
-  void aSignWithoutALimitIsGoneOrStillThere() {
-    String sign = signWithoutLimit();
-    UnaryOperator<Json.Obj> found =
-        content ->
-            ProgressEdit.with(
-                content,
-                new ProgressEdit.Written(
-                    "supply-cord",
-                    sign,
-                    "yes",
-                    Map.of(),
-                    Optional.empty(),
-                    Measurement.Stage.AS_FOUND));
-    Proof gone = Proof.of(open(with(found, left("supply-cord", sign, "no", ""))));
-    Proof there = Proof.of(open(with(found, left("supply-cord", sign, "yes", ""))));
+  void aReadingWithoutALimitIsAsBeforeOrNot() {
+    UnaryOperator<Json.Obj> louder = left("drain-pump", "noise", "louder", "");
+    UnaryOperator<Json.Obj> usual = left("drain-pump", "noise", "usual", "");
 
-    assertEquals(Change.GONE, reading(gone, sign).change());
-    assertEquals(Change.STILL_THERE, reading(there, sign).change());
-    assertFalse(gone.isRefuted());
-    assertTrue(there.isRefuted());
+    assertEquals(Change.WITHOUT_LIMIT, reading(Proof.of(open(with(louder))), "noise").change());
+    assertEquals(Change.CHANGED, reading(Proof.of(open(with(usual))), "noise").change());
   }
 
-  /** A sign of the supply cord that no check judges. */
-  private static String signWithoutLimit() {
-    for (Observable each :
-        Call.WORKSHOP.vocabulary().kind("supply-cord").orElseThrow().observables()) {
-      if (each.type() == Observable.Type.YES_NO
-          && open(with(left("supply-cord", each.id(), "yes", ""))).findings().stream()
-              .noneMatch(finding -> finding.observable().equals(each.id()))) {
-        return each.id();
-      }
-    }
-    throw new AssertionError("every sign is judged");
+  @Test
+  void whatIsReadOnlyAfterTheWorkIsToldToo() {
+    Proof proof = Proof.of(open(with(left("supply-cord", "plug-hot", "yes", ""))));
+    ReadTwice hot = reading(proof, "plug-hot");
+
+    assertEquals(Optional.empty(), hot.found());
+    assertEquals(Change.BAD, hot.change());
+    assertTrue(proof.isRefuted());
+  }
+
+  @Test
+  void aReadingUnderOtherConditionsIsNotTheSameReading() {
+    ProgressEdit.Written open =
+        new ProgressEdit.Written(
+            "drain-pump",
+            "head",
+            "1.2 m",
+            Map.of("flow", "20 L/min"),
+            Optional.empty(),
+            Measurement.Stage.AS_LEFT);
+    Proof proof = Proof.of(open(with(content -> ProgressEdit.with(content, open))));
+
+    assertEquals(Change.OPEN, reading(proof, "head").change());
+  }
+
+  @Test
+  void dangerThatIsSeenAfterTheWorkLocksTheMachine() {
+    Case machine = open(with(content -> ProgressEdit.withSymptom(content, "shock-felt", "yes")));
+
+    assertTrue(machine.lockOut().row("shock").isPresent());
+    assertTrue(machine.lockOut().staysUnplugged());
+  }
+
+  @Test
+  void workAloneEndsNoSuspicion() {
+    Path boiler = Path.of("..", "demo", "jobs", "water-boiler.json");
+    Json.Obj found = (Json.Obj) JobFile.content(boiler);
+    Case worked = open(done("heater.renew-heater").apply(found));
+
+    assertEquals(open(found).lockOut().suspicions().size(), worked.lockOut().suspicions().size());
+    assertFalse(worked.lockOut().suspicions().isEmpty());
+  }
+
+  @Test
+  void aTestThatIsWrittenAsNotMetIsNotMet() {
+    Proof proof =
+        Proof.of(
+            open(
+                with(
+                    content ->
+                        ProgressEdit.with(content, new TestDone("earth", false, "cord broken")))));
+
+    assertEquals(
+        ReleaseTest.Result.NOT_MET,
+        proof.tests().stream()
+            .filter(each -> each.step().equals("earth"))
+            .findFirst()
+            .orElseThrow()
+            .result());
   }
 }

@@ -194,7 +194,8 @@ class LedLockOutTest {
         Prompt prompt = session.prompt();
         if (prompt instanceof Prompt.Measure measure) {
           assertPermitted(session.machine(), measure, what);
-          types(reading(measure.question().observable(), random));
+          boolean warm = measure.question().conditions().figure("temperature").isPresent();
+          types(reading(measure.question().observable(), random) + (warm ? " at 45 Cel" : ""));
         } else if (prompt instanceof Prompt.Look look) {
           assertMayBePowered(session.machine(), look.test(), what);
           types(yesOrNo(random));

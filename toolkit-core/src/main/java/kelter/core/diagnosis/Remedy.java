@@ -1,7 +1,11 @@
 package kelter.core.diagnosis;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import kelter.core.job.Component;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Ids;
 
@@ -54,6 +58,27 @@ public record Remedy(
     if (!(minutes > 0) || !(probabilityOfCure > 0 && probabilityOfCure <= 1)) {
       throw new IllegalArgumentException(id + ": minutes above 0 and a chance of cure up to 1");
     }
+  }
+
+  /**
+   * The remedy that somebody means.
+   *
+   * @param words its key, its title, or the words of its component with a colon and its title
+   * @param among the remedies of the machine
+   * @return the remedy; empty if none is called so, or several are
+   */
+  public static Optional<Remedy> called(String words, List<Remedy> among) {
+    String told = words.strip();
+    Map<String, Remedy> meant = new LinkedHashMap<>();
+    for (Remedy each : among) {
+      String full = Component.words(each.component()) + ": " + each.title();
+      if (each.key().equals(told)
+          || each.title().equalsIgnoreCase(told)
+          || full.equalsIgnoreCase(told)) {
+        meant.put(each.key(), each);
+      }
+    }
+    return meant.size() == 1 ? meant.values().stream().findFirst() : Optional.empty();
   }
 
   /**

@@ -6,20 +6,18 @@ import java.util.Locale;
 public enum Change {
   /** It did not conform, and now does. */
   MENDED("now within its limits"),
-  /** It conformed before and after. */
-  GOOD("within its limits, as before"),
+  /** It conforms, and did not fail to before. */
+  GOOD("within its limits"),
   /** It came nearer to its limits and is not yet within them. */
   BETTER("better, and not yet within its limits"),
   /** It does not conform, as before. */
   SAME("not within its limits, as before"),
+  /** It does not conform, and nobody knows how it was before. */
+  BAD("not within its limits"),
   /** It is farther from its limits than before, or has left them. */
   WORSE("worse than before"),
   /** It is too close to a limit to say. */
   UNDECIDED("too close to its limit to say"),
-  /** A sign was there and is gone. */
-  GONE("was there, and is gone"),
-  /** A sign is there, as before. */
-  STILL_THERE("still there"),
   /** It is another than before, and there is no limit to hold it against. */
   CHANGED("not as before, and there is no limit to hold it against"),
   /** It is as before, and there is no limit to hold it against. */

@@ -8,7 +8,7 @@ import java.util.Set;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
-import kelter.core.job.Measurement.Stage;
+import kelter.core.job.Progress;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.work.WorkDone;
 import kelter.core.safety.lockout.LockOut;
@@ -62,13 +62,12 @@ public record Proof(
    */
   public static Proof of(Case machine) {
     Job job = machine.job();
-    boolean read =
-        !job.progress().symptoms().isEmpty()
-            || job.measurements().stream().anyMatch(each -> each.stage() == Stage.AS_LEFT);
     List<ReadTwice> readings = new ReadingsTwice(machine).all();
     boolean better = readings.stream().anyMatch(each -> each.change() == Change.BETTER);
     Optional<Cure> cure =
-        machine.asLeft().map(left -> Cure.of(machine.diagnosis(), left, read, better));
+        machine
+            .asLeft()
+            .map(left -> Cure.of(machine.diagnosis(), left, isRead(machine, readings), better));
     return new Proof(
         machine.lockOut().text(),
         release(machine.lockOut()),
@@ -77,6 +76,25 @@ public record Proof(
         new ReleaseTests(machine).all(),
         cure,
         unknown(machine));
+  }
+
+  /** Whether something was read, seen or tested after the work that speaks of the complaint. */
+  private static boolean isRead(Case machine, List<ReadTwice> readings) {
+    Progress progress = machine.job().progress();
+    Set<String> worked = new LinkedHashSet<>();
+    progress.work().forEach(each -> each.component().ifPresent(worked::add));
+    boolean tested =
+        machine.backToPower().stream()
+            .filter(step -> !step.rulesOut().isEmpty())
+            .anyMatch(
+                step ->
+                    progress.tests().stream()
+                        .anyMatch(test -> test.met() && test.step().equals(step.id())));
+    return tested
+        || !progress.symptoms().isEmpty()
+        || readings.stream()
+            .filter(each -> each.left().isPresent())
+            .anyMatch(each -> each.spoke() || worked.contains(each.component()));
   }
 
   private static List<Reread> release(LockOut lockOut) {
@@ -185,8 +203,18 @@ public record Proof(
                 each -> each.left().filter(said -> said != SymptomReport.Answer.NO).isPresent());
   }
 
+  /**
+   * Whether what became of a reading speaks against a cure.
+   *
+   * @param change what became of it
+   * @return true if it does not conform after the work
+   */
+  public static boolean refutes(Change change) {
+    return REFUTES.contains(change);
+  }
+
   private static final Set<Change> REFUTES =
-      Set.of(Change.BETTER, Change.SAME, Change.WORSE, Change.STILL_THERE);
+      Set.of(Change.BETTER, Change.SAME, Change.WORSE, Change.BAD);
 
   /** The state of the diagnosis as found that the work was for; the likeliest if none. */
   static Optional<Diagnosis.RankedState> mended(Case machine) {

@@ -4,7 +4,6 @@ import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.job.Measurement;
-import kelter.core.job.Reading;
 import kelter.core.vocabulary.Observable;
 
 /**
@@ -12,7 +11,7 @@ import kelter.core.vocabulary.Observable;
  *
  * @param component the id of the component
  * @param observable what was read
- * @param found the reading before the work
+ * @param found the reading before the work; empty if it was read only after it
  * @param foundAgainst what it was held against, if there are limits
  * @param left the reading after the work, if it was taken
  * @param leftAgainst what that is held against, if there are limits
@@ -22,7 +21,7 @@ import kelter.core.vocabulary.Observable;
 public record ReadTwice(
     String component,
     Observable observable,
-    Measurement found,
+    Optional<Measurement> found,
     Optional<Finding> foundAgainst,
     Optional<Measurement> left,
     Optional<Finding> leftAgainst,
@@ -42,26 +41,22 @@ public record ReadTwice(
     return switch (leftAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED)) {
       case NOT_MEASURED -> withoutLimit(left.get());
       case UNDECIDED -> Change.UNDECIDED;
-      case CONFORMS -> before == Verdict.CONFORMS ? Change.GOOD : Change.MENDED;
+      case CONFORMS -> before == Verdict.DOES_NOT_CONFORM ? Change.MENDED : Change.GOOD;
       case DOES_NOT_CONFORM -> outside(before);
     };
   }
 
-  /** A sign is there or not; anything else is as it was or not. */
   private Change withoutLimit(Measurement after) {
-    Reading last = after.readings().get(after.readings().size() - 1);
-    if (last instanceof Reading.YesNo now
-        && found.readings().get(0) instanceof Reading.YesNo then) {
-      return now.yes() ? Change.STILL_THERE : then.yes() ? Change.GONE : Change.WITHOUT_LIMIT;
-    }
-    return last.display().equals(found.readings().get(0).display())
-        ? Change.WITHOUT_LIMIT
-        : Change.CHANGED;
+    boolean another =
+        difference
+            .map(Difference::isReal)
+            .orElse(!after.shown().equals(found.map(Measurement::shown).orElse("")));
+    return another ? Change.CHANGED : Change.WITHOUT_LIMIT;
   }
 
   private Change outside(Verdict before) {
-    if (before == Verdict.CONFORMS) {
-      return Change.WORSE;
+    if (before != Verdict.DOES_NOT_CONFORM) {
+      return before == Verdict.CONFORMS ? Change.WORSE : Change.BAD;
     }
     double nearer = beyond(foundAgainst) - beyond(leftAgainst);
     boolean real = difference.filter(Difference::isReal).isPresent();
@@ -80,5 +75,14 @@ public record ReadTwice(
 
   private static double beyond(Finding finding, double value) {
     return Math.max(0, Math.max(finding.limits().low() - value, value - finding.limits().high()));
+  }
+
+  /**
+   * The reading before the work as it is told to a person.
+   *
+   * @return its text; {@code not read} if there is none
+   */
+  public String foundShown() {
+    return found.map(Measurement::shown).orElse("not read");
   }
 }

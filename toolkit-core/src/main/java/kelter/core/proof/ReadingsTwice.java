@@ -1,15 +1,21 @@
 package kelter.core.proof;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.Scale;
+import kelter.core.safety.lockout.Retest;
 import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Case;
 
@@ -19,6 +25,11 @@ final class ReadingsTwice {
   /** A reading that makes a state twice as likely speaks for it; own choice. */
   private static final double SPEAKS = 1;
 
+  /** So far apart conditions may be, as a ratio, and in K for a temperature. */
+  private static final double NEAR = 0.1;
+
+  private static final double WARMER = 15;
+
   private final Case machine;
   private final List<Diagnosis.Evidence> evidence;
 
@@ -27,7 +38,10 @@ final class ReadingsTwice {
     this.evidence = Proof.mended(machine).map(Diagnosis.RankedState::evidence).orElse(List.of());
   }
 
-  /** One for each observable and circumstance that was read as found, in the order of the job. */
+  /**
+   * One for each observable and circumstance that was read as found, in the order of the job; then
+   * what was read only after the work.
+   */
   List<ReadTwice> all() {
     Map<String, Measurement> found = new LinkedHashMap<>();
     for (Measurement each : machine.job().measurements()) {
@@ -36,10 +50,36 @@ final class ReadingsTwice {
       }
     }
     List<ReadTwice> all = new ArrayList<>();
+    Set<Measurement> paired = new HashSet<>();
     for (Measurement each : found.values()) {
-      observable(each).ifPresent(observable -> all.add(twice(each, observable)));
+      Optional<Measurement> after = left(each);
+      after.ifPresent(paired::add);
+      observable(each).ifPresent(known -> all.add(twice(Optional.of(each), after, known)));
+    }
+    for (Measurement each : machine.job().measurements()) {
+      if (each.stage() == Stage.AS_LEFT && !paired.contains(each) && !isTest(each)) {
+        observable(each)
+            .ifPresent(known -> all.add(twice(Optional.empty(), Optional.of(each), known)));
+      }
     }
     return all;
+  }
+
+  /** Whether a reading is a test on the way back to power, which is told there. */
+  private boolean isTest(Measurement measurement) {
+    return machine.backToPower().stream()
+        .flatMap(step -> step.read().stream())
+        .anyMatch(
+            each -> each.observable().equals(measurement.observable()) && isOn(each, measurement));
+  }
+
+  private boolean isOn(Retest retest, Measurement measurement) {
+    return machine
+        .job()
+        .appliance()
+        .component(measurement.component())
+        .filter(part -> retest.of().contains(part.kind()))
+        .isPresent();
   }
 
   private Optional<Observable> observable(Measurement measurement) {
@@ -50,19 +90,20 @@ final class ReadingsTwice {
         .flatMap(part -> machine.vocabulary().observable(part.kind(), measurement.observable()));
   }
 
-  private ReadTwice twice(Measurement found, Observable observable) {
-    Optional<Measurement> left = left(found);
-    Optional<Finding> before = against(found);
+  private ReadTwice twice(
+      Optional<Measurement> found, Optional<Measurement> left, Observable observable) {
+    Optional<Finding> before = found.flatMap(this::against);
     boolean outside = before.filter(each -> each.verdict() == Verdict.DOES_NOT_CONFORM).isPresent();
     return new ReadTwice(
-        found.component(),
+        found.or(() -> left).orElseThrow().component(),
         observable,
         found,
         before,
         left,
         left.flatMap(this::against),
-        left.flatMap(after -> Difference.of(machine.job(), found, after, observable)),
-        outside || spoke(found));
+        found.flatMap(
+            then -> left.flatMap(now -> Difference.of(machine.job(), then, now, observable))),
+        outside || found.filter(this::spoke).isPresent());
   }
 
   private boolean spoke(Measurement found) {
@@ -76,17 +117,30 @@ final class ReadingsTwice {
     return false;
   }
 
-  /** The last reading as left under the same conditions; else the last under any. */
+  /** The last reading as left under conditions like those of the one as found. */
   private Optional<Measurement> left(Measurement found) {
-    Optional<Measurement> same = Optional.empty();
-    Optional<Measurement> any = Optional.empty();
+    Optional<Measurement> left = Optional.empty();
     for (Measurement each : machine.job().measurements(found.component(), found.observable())) {
-      if (each.stage() == Stage.AS_LEFT) {
-        any = Optional.of(each);
-        same = each.conditions().equals(found.conditions()) ? any : same;
+      boolean after = each.stage() == Stage.AS_LEFT;
+      left = after && isAlike(found.conditions(), each.conditions()) ? Optional.of(each) : left;
+    }
+    return left;
+  }
+
+  /**
+   * Whether conditions are alike as far as both tell them: within a tenth, or 15 K of a
+   * temperature; own choice.
+   */
+  private static boolean isAlike(Conditions one, Conditions other) {
+    for (Map.Entry<String, Quantity> each : one.figures().entrySet()) {
+      double there = other.si(each.getKey(), each.getValue().si());
+      double apart = Math.abs(there - each.getValue().si());
+      boolean temperature = each.getValue().kind().scale() == Scale.TEMPERATURE;
+      if (apart > (temperature ? WARMER : NEAR * Math.abs(each.getValue().si()))) {
+        return false;
       }
     }
-    return same.isPresent() ? same : any;
+    return true;
   }
 
   /** What a reading is held against; where several limits are, the one that is met least. */

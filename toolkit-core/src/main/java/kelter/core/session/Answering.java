@@ -29,6 +29,9 @@ final class Answering {
 
   private static final String UNDO = "undo";
   private static final String WITH = " with ";
+  private static final String AT = " at ";
+  private static final String TEMPERATURE = "temperature";
+  private static final String WARM = "warm";
   private static final int TOLD = 5;
 
   /** Fewer letters do not say what was done. */
@@ -123,6 +126,17 @@ final class Answering {
   /** Work by its key, by its place among the likely, or in words. */
   private Reply done(String told) {
     Optional<Remedy> known = remedy(told);
+    List<String> keys = session.machine().remedies().stream().map(Remedy::key).distinct().toList();
+    if (known.isEmpty() && told.matches("[a-z0-9-]+\\.[a-z0-9-]+")) {
+      return Reply.to(
+          session,
+          Nearest.of(told, keys)
+              .map(near -> "Not known. Did you mean " + near + "?")
+              .orElse("Not known here. Say it in your own words."));
+    }
+    if (told.indexOf('=') > 0 || known.isEmpty() && told.length() < LEAST_WORDS) {
+      return Reply.to(session, "Say in words what was done.");
+    }
     WorkDone work =
         new WorkDone(
             known.map(Remedy::key),
@@ -133,18 +147,18 @@ final class Answering {
             "",
             "",
             "");
-    return known.isEmpty() && told.length() < LEAST_WORDS
-        ? Reply.to(session, "Say in words what was done.")
-        : Reply.to(session.saying(ProgressEdit.with(session.content(), work)), "Noted as done.");
+    String noted =
+        known.isPresent()
+            ? "Noted as done."
+            : "Noted. It is in your own words, so it does not count for the chance of a cure.";
+    return Reply.to(session.saying(ProgressEdit.with(session.content(), work)), noted);
   }
 
   private Optional<Remedy> remedy(String told) {
     if (session.prompt() instanceof Prompt.Work asked && told.matches("[1-9]")) {
       return asked.likely().stream().skip(Integer.parseInt(told) - 1L).findFirst();
     }
-    return session.machine().remedies().stream()
-        .filter(each -> each.key().equals(told))
-        .findFirst();
+    return Remedy.called(told, session.machine().remedies());
   }
 
   private Reply whatIf(String told) {
@@ -304,7 +318,8 @@ final class Answering {
   }
 
   private Reply reported(Symptom symptom, String answer) {
-    if (session.stage() == Measurement.Stage.AS_LEFT) {
+    boolean weighed = session.machine().vocabulary().weighed().contains(symptom);
+    if (session.stage() == Measurement.Stage.AS_LEFT && weighed) {
       return checked(
           session.saying(ProgressEdit.withSymptom(session.content(), symptom.id(), answer)));
     }
@@ -328,12 +343,32 @@ final class Answering {
     return reading(component, measure.question().observable(), line);
   }
 
-  private Reply reading(String component, Observable observable, String told) {
+  private Reply reading(String component, Observable observable, String line) {
     String text =
         observable.type() == Observable.Type.YES_NO
-            ? ANSWERS.getOrDefault(told.toLowerCase(Locale.ROOT), told)
-            : told;
+            ? ANSWERS.getOrDefault(line.toLowerCase(Locale.ROOT), line)
+            : line;
     Optional<String> instrument = instrument(text);
+    String rest = instrument.isPresent() ? text.substring(0, text.lastIndexOf(WITH)).strip() : text;
+    int told = observable.type() == Observable.Type.QUANTITY ? rest.lastIndexOf(AT) : -1;
+    Map<String, String> at = asked(component, observable);
+    if (told > 0) {
+      at.put(TEMPERATURE, rest.substring(told + AT.length()).strip());
+      rest = rest.substring(0, told).strip();
+    } else if (at.remove(WARM) != null) {
+      return Reply.to(session, "Say at which temperature too: " + rest + " at 45 °C.");
+    }
+    at.remove(WARM);
+    ProgressEdit.Written written =
+        new ProgressEdit.Written(component, observable.id(), rest, at, instrument, session.stage());
+    return checked(session.saying(ProgressEdit.with(session.content(), written)));
+  }
+
+  /**
+   * Under which conditions a reading is taken again: those that were asked for, but for a
+   * temperature, which whoever reads it has to tell.
+   */
+  private Map<String, String> asked(String component, Observable observable) {
     Map<String, String> at = new LinkedHashMap<>();
     if (session.stage() == Measurement.Stage.AS_LEFT
         && session.prompt() instanceof Prompt.Measure measure
@@ -344,16 +379,12 @@ final class Answering {
           .conditions()
           .figures()
           .forEach((name, value) -> at.put(name, value.format()));
+      if (ProofStep.isWarm(measure.question())) {
+        at.put(WARM, "");
+      }
+      at.remove(TEMPERATURE);
     }
-    ProgressEdit.Written written =
-        new ProgressEdit.Written(
-            component,
-            observable.id(),
-            instrument.isPresent() ? text.substring(0, text.lastIndexOf(WITH)).strip() : text,
-            at,
-            instrument,
-            session.stage());
-    return checked(session.saying(ProgressEdit.with(session.content(), written)));
+    return at;
   }
 
   /** The instrument that is named behind a reading, {@code 26 ohm with meter}. */

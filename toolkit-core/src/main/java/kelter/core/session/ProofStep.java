@@ -9,6 +9,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Conditions;
+import kelter.core.job.Measurement;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
 import kelter.core.proof.ReleaseTest;
@@ -20,6 +21,7 @@ import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.Reread;
 import kelter.core.safety.lockout.Retest;
+import kelter.core.safety.lockout.Suspicion;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptom;
@@ -39,8 +41,6 @@ final class ProofStep {
   private static final Conditions WARM =
       new Conditions(
           Map.of("temperature", Quantity.ofSi(Retest.WARM, 0, QuantityKind.TEMPERATURE)));
-
-  private static final String WARM_WORDS = "heat it to 40 °C or above first, then pull the plug";
 
   private final Case machine;
   private final Proof proof;
@@ -64,7 +64,8 @@ final class ProofStep {
         return new Prompt.Failed(test);
       }
     }
-    return released(true)
+    return suspected()
+        .or(() -> released(true))
         .or(() -> repeated(true))
         .or(() -> tested(proof.tests().subList(0, lastRead())))
         .or(() -> released(false))
@@ -90,17 +91,49 @@ final class ProofStep {
     return last;
   }
 
+  /** The test of what was suspected before the work; nothing is powered before it is in. */
+  private Optional<Prompt> suspected() {
+    for (Suspicion each : machine.lockOut().suspicions()) {
+      Optional<Question> question =
+          each.test().flatMap(test -> question(each.component(), test, Conditions.NONE));
+      if (question.isPresent() && isOpen(question.get())) {
+        return Optional.of(measure(question.get(), "suspected before the work: " + each.fault()));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** A reading that ends a lock-out. */
   private Optional<Prompt> released(boolean dead) {
     for (Reread each : proof.release()) {
       Optional<Question> question =
           question(each.component(), each.observable(), each.warm() ? WARM : Conditions.NONE);
       if (question.isPresent() && isDead(question.get()) == dead && isOpen(question.get())) {
-        String warm = each.warm() ? ", warm: " + WARM_WORDS : "";
+        String warm = each.warm() && isWarm(question.get()) ? ". " + howToWarm() : "";
         return Optional.of(measure(question.get(), "it ends the lock-out" + warm));
       }
     }
     return Optional.empty();
+  }
+
+  /** The one powered step that a row allows, else how a part gets warm without the mains. */
+  private String howToWarm() {
+    LockOut lockOut = machine.lockOut();
+    return lockOut.rows().stream()
+        .filter(ActiveRow::supervised)
+        .map(each -> each.row().supervised().orElseThrow().text().in(lockOut.market()))
+        .findFirst()
+        .orElse("Warm it to 40 °C or above without the mains: warm water, warm air");
+  }
+
+  /**
+   * Whether a reading counts only on a warm part, so that its temperature has to be told.
+   *
+   * @param question what is read
+   * @return true if it asks for a warm part
+   */
+  static boolean isWarm(Question question) {
+    return question.conditions().equals(WARM);
   }
 
   private static boolean isDead(Question question) {
@@ -111,9 +144,12 @@ final class ProofStep {
   private Optional<Prompt> repeated(boolean dead) {
     for (ReadTwice each : proof.toRepeat()) {
       Question question =
-          new Question(each.component(), each.observable(), each.found().conditions());
-      if (isDead(question) == dead && isOpen(question)) {
-        return Optional.of(measure(question, "as found " + each.found().shown()));
+          new Question(
+              each.component(),
+              each.observable(),
+              each.found().map(Measurement::conditions).orElse(Conditions.NONE));
+      if (isDead(question) == dead && (dead || mayBePowered()) && isOpen(question)) {
+        return Optional.of(measure(question, "as found " + each.foundShown()));
       }
     }
     return Optional.empty();
@@ -121,12 +157,15 @@ final class ProofStep {
 
   private Optional<Prompt> tested(List<ReleaseTest> tests) {
     for (ReleaseTest test : tests) {
+      if (test.powered() && !mayBePowered()) {
+        return Optional.empty();
+      }
       Optional<Question> question = question(test.component(), test.observable(), Conditions.NONE);
       if (test.isOpen() && question.isPresent() && isOpen(question.get())) {
         return Optional.of(measure(question.get(), sentence(test.text())));
       }
       boolean look = test.isOpen() && !test.isRead() && !aside.contains(test.step());
-      if (look && (!test.powered() || mayBePowered())) {
+      if (look) {
         return Optional.of(new Prompt.Look(test));
       }
     }
@@ -135,16 +174,19 @@ final class ProofStep {
 
   /**
    * Whether power may be put on, be it only for the last readings of a lock-out, covers on and
-   * behind a residual-current device.
+   * behind a residual-current device: once all tests before it are met and nothing is suspected any
+   * more. What only the kind of machine asks for is left to who isolates it.
    */
   private boolean mayBePowered() {
     LockOut lockOut = machine.lockOut();
     boolean opened =
         lockOut.suspicions().isEmpty()
             && lockOut.rows().stream()
+                .filter(each -> !each.standing() && each.row().only().isEmpty())
                 .filter(each -> !each.row().allowed().contains(Taken.RUNNING))
                 .allMatch(ActiveRow::opened);
-    return !lockOut.forbidsRunning() || opened;
+    boolean shown = proof.tests().stream().noneMatch(each -> !each.powered() && each.isOpen());
+    return shown && (!lockOut.forbidsRunning() || opened);
   }
 
   private Optional<Question> question(String component, String observable, Conditions conditions) {
@@ -186,7 +228,7 @@ final class ProofStep {
   private Optional<Prompt> symptom() {
     List<String> open = new ArrayList<>(proof.openSymptoms());
     open.removeIf(aside::contains);
-    if (machine.lockOut().forbidsRunning()) {
+    if (machine.lockOut().forbidsRunning() || !mayBePowered()) {
       return Optional.empty();
     }
     return open.stream()

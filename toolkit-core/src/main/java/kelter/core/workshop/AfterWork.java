@@ -32,14 +32,14 @@ import kelter.core.workshop.kind.GivenFaults;
  * What is held of a machine after some work, before anything is read again.
  *
  * <p>A fault that was there with probability P is still there with {@code P (1 - c)}, c the chance
- * that the work cures it; without work for it, with P. That nothing is wrong has the product of
- * what is left over all faults, as if they came by themselves. What is read after the work then
- * weighs all of it, as in any diagnosis. Chances of a cure stand with the remedies. Derived here.
+ * that the work cures it; without work for it, with P. Causes of one complaint exclude each other,
+ * so that nothing is wrong with what their sum leaves. What is read after the work then weighs all
+ * of it, as in any diagnosis. Chances of a cure stand with the remedies. Derived here.
  *
  * <p>Of a fault that was there with P, c of which is coincidence (what it has beside another cause
  * before anything is read, and what other causes bring), the share {@code (P - c) / P} made the
- * complaint. That what made it is gone has the product of {@code 1 - P' (P - c) / P} over all
- * faults and what nobody knows, P' being what is held after the work. Derived here.
+ * complaint. That what made it is gone has 1 less the sum of {@code P' (P - c) / P} over all faults
+ * and what nobody knows, P' being what is held after the work. Derived here.
  *
  * @param found what was held of the machine as found
  * @param usual the settings under which that was
@@ -103,11 +103,10 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
   EngineSettings settings(Knowledge left) {
     double unknown = found.unexplained().probability() / left.models().size();
     double each = Math.min(1 - LEAST, Math.max(LEAST, unknown));
-    double sound = 1;
+    double sound = 1 - found.unexplained().probability();
     for (FaultModel model : left.models()) {
-      sound *= 1 - each;
       for (Fault fault : model.faults()) {
-        sound *= 1 - fault.prior();
+        sound -= fault.prior();
       }
     }
     double nothing = Math.min(1 - LEAST, Math.max(LEAST, sound));
@@ -123,17 +122,16 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
     }
     Map<String, Double> now = chances(left);
     Priors priors = new Priors(job.appliance(), FaultHistory.NONE);
-    double gone = 1;
+    double there = 0;
     for (Diagnosis.FaultProbability each : found.faults()) {
       String key = each.fault().key();
       double coincidence =
           usual.beside(priors.of(asFound.get(key))) + brought(key, before.brings());
-      gone *= 1 - now.getOrDefault(key, 0.0) * made(each.probability(), coincidence);
+      there += now.getOrDefault(key, 0.0) * made(each.probability(), coincidence);
     }
     double known = Math.pow(1 - usual.beside(usual.unexplained()), before.allModels().size());
-    gone *=
-        1 - left.unexplained().probability() * made(found.unexplained().probability(), 1 - known);
-    return new AsLeft(left, Math.min(1, Math.max(0, gone)));
+    there += left.unexplained().probability() * made(found.unexplained().probability(), 1 - known);
+    return new AsLeft(left, Math.min(1, Math.max(0, 1 - there)));
   }
 
   /** The chance that another cause has brought a fault. */

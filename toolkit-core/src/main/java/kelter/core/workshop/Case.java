@@ -110,14 +110,13 @@ public final class Case {
 
   /**
    * What the lock-out table says of the machine: of the complaint, the readings and the kind, and
-   * of faults that are likely, after the work if some was done.
+   * of faults that are likely as found. Work alone ends no suspicion: its test does.
    *
    * @return what may be proposed, and what has to be done first
    */
   public synchronized LockOut lockOut() {
     if (lockOut == null) {
-      Optional<AsLeft> now = job.progress().isWorked() ? asLeft() : Optional.empty();
-      lockOut = locking().with(now.map(AsLeft::diagnosis).orElseGet(this::diagnosis).faults());
+      lockOut = locking().with(diagnosis().faults());
     }
     return lockOut;
   }
@@ -245,7 +244,8 @@ public final class Case {
           job.progress().isWorked()
               || !after.measurements().isEmpty()
               || !after.complaint().symptoms().isEmpty();
-      left = begun ? Optional.of(naming(() -> asLeft(after))) : Optional.empty();
+      boolean known = !knowledge().allModels().isEmpty();
+      left = begun && known ? Optional.of(naming(() -> asLeft(after))) : Optional.empty();
     }
     return left;
   }

@@ -93,7 +93,12 @@ public final class JsonFile {
   }
 
   private static byte[] edited(byte[] old, Json.Obj wanted) {
-    String text = JsonEdit.edited(new String(old, StandardCharsets.UTF_8), wanted);
+    Json.Obj before = (Json.Obj) JsonText.read(old, "", "");
+    boolean dropped = !wanted.members().keySet().containsAll(before.members().keySet());
+    String text =
+        dropped
+            ? JsonText.write(wanted)
+            : JsonEdit.edited(new String(old, StandardCharsets.UTF_8), wanted);
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     if (!JsonText.read(bytes, "", "").equals(wanted)) {
       throw new IllegalStateException("what was written is not what was meant");

@@ -96,6 +96,36 @@ public final class ProgressEdit {
     return job.with("work", more(job, "work", entry));
   }
 
+  /**
+   * The content without the piece of work that was recorded last.
+   *
+   * @param job the content
+   * @return the content; the same if no work is recorded
+   */
+  public static Json.Obj withoutLastWork(Json.Obj job) {
+    if (!(job.members().get("work") instanceof Json.Arr work) || work.items().isEmpty()) {
+      return job;
+    }
+    List<Json> rest = work.items().subList(0, work.items().size() - 1);
+    return rest.isEmpty() ? without(job, "work") : job.with("work", new Json.Arr(rest));
+  }
+
+  /**
+   * The content without the tests, which more work has overtaken.
+   *
+   * @param job the content
+   * @return the content
+   */
+  public static Json.Obj withoutTests(Json.Obj job) {
+    return without(job, "tests");
+  }
+
+  private static Json.Obj without(Json.Obj job, String name) {
+    Map<String, Json> rest = new LinkedHashMap<>(job.members());
+    rest.remove(name);
+    return new Json.Obj(rest);
+  }
+
   private static Json.Obj part(PartUsed part) {
     Json.Obj entry = EMPTY.with("title", text(part.title()));
     if (part.count() > 1) {

@@ -35,7 +35,10 @@ record Release(Situation situation, LockOutRow row, List<Measurement> triggers) 
   /** Whether the row is released. */
   boolean isGiven() {
     boolean recorded = row.until().record() && situation.job().records().containsKey(row.id());
-    return recorded || row.until().byReadings() && openDead().isEmpty() && openLast().isEmpty();
+    boolean seen =
+        row.when().told().stream().anyMatch(each -> situation.isSeenAfterWork(each.symptom()));
+    return recorded
+        || !seen && row.until().byReadings() && openDead().isEmpty() && openLast().isEmpty();
   }
 
   /** What is still to be read dead. */

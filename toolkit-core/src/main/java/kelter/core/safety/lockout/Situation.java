@@ -43,14 +43,26 @@ public record Situation(
     findings = List.copyOf(findings);
   }
 
-  /** What was answered when somebody was asked for a symptom. */
+  /**
+   * What was answered when somebody was asked for a symptom. One that is there after the work is
+   * there; that it is gone after it does not take back what was told before.
+   */
   Optional<Answer> answer(String symptom) {
+    if (isSeenAfterWork(symptom)) {
+      return Optional.of(Answer.YES);
+    }
     for (SymptomReport report : job.complaint().symptoms()) {
       if (report.symptom().equals(symptom)) {
         return Optional.of(report.answer());
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a symptom is there after the work. */
+  boolean isSeenAfterWork(String symptom) {
+    return job.progress().symptoms().stream()
+        .anyMatch(each -> each.symptom().equals(symptom) && each.answer() != Answer.NO);
   }
 
   /** What the owner says, what the machine displays, and what it is. */
