@@ -60,4 +60,5 @@ module kelter.core {
   exports kelter.core.uncertainty.montecarlo;
   exports kelter.core.vocabulary;
   exports kelter.core.workshop;
+  exports kelter.core.workshop.book;
 }

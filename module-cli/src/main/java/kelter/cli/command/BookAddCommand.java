@@ -1,7 +1,9 @@
 package kelter.cli.command;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import kelter.cli.json.BookJson;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandArgument;
@@ -13,9 +15,13 @@ import kelter.core.book.JobBook;
 import kelter.core.file.book.EntrySource;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.workshop.Case;
+import kelter.core.workshop.book.ClosedCase;
 
 /** {@code kelter book add FILE}: closed jobs into the book, all or none. */
 final class BookAddCommand implements Command {
+
+  private static final String JOB = ".json";
 
   @Override
   public CommandUsage usage() {
@@ -27,7 +33,9 @@ final class BookAddCommand implements Command {
         List.of(NamedBook.OPTION, Invocation.SHOP),
         List.of(
             CommandArgument.one(
-                "FILE", ValueKind.FILE, "closed jobs, one line of JSON each (schema book-entry)")),
+                "FILE",
+                ValueKind.FILE,
+                "a closed job (.json), or closed jobs, one line of JSON each (schema book-entry)")),
         List.of("kelter book add --shop my-shop closed.jsonl"));
   }
 
@@ -73,7 +81,22 @@ final class BookAddCommand implements Command {
     return layout.toString();
   }
 
+  /** A closed job by its file or its id, or lines of entries. */
   private static List<BookEntry> entries(Invocation invocation) {
+    Path file = invocation.jobFile();
+    if (file.toString().toLowerCase(Locale.ROOT).endsWith(JOB)) {
+      Case machine = invocation.workshop().open(invocation.job(file).job());
+      return List.of(
+          ClosedCase.entry(machine)
+              .orElseThrow(
+                  () ->
+                      new InputException(
+                          file.toString(), "the job is not closed", "kelter close " + file)));
+    }
+    return entriesOf(invocation);
+  }
+
+  private static List<BookEntry> entriesOf(Invocation invocation) {
     List<BookEntry> entries = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     EntrySource.read(

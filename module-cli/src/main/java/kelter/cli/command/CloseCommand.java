@@ -10,6 +10,7 @@ import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
+import kelter.core.book.Added;
 import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
@@ -17,6 +18,7 @@ import kelter.core.job.SymptomReport;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.WorkDone;
+import kelter.core.problem.InputException;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
 import kelter.core.proof.ReleaseTest;
@@ -101,6 +103,28 @@ final class CloseCommand implements Command {
     }
     edits.write();
     tell(invocation, proof, causes, edits.document().job());
+    keep(invocation, invocation.workshop().open(edits.document().job()));
+  }
+
+  /** The job is closed whatever comes of the book. */
+  private static void keep(Invocation invocation, Case machine) {
+    try {
+      NamedBook.keep(machine, invocation)
+          .ifPresent(
+              added ->
+                  invocation
+                      .terminal()
+                      .print(
+                          added == Added.OTHER
+                              ? "The book has another job of this id and keeps it.\n"
+                              : "In the job book of the shop.\n"));
+    } catch (InputException mistakes) {
+      Complaints.tell(mistakes.problems(), invocation.terminal());
+      invocation
+          .terminal()
+          .complain("kelter: the job is closed; put it into the book with 'kelter book add'");
+      invocation.fail();
+    }
   }
 
   private static Optional<Outcome> outcome(Invocation invocation, JobEdits edits) {

@@ -2,11 +2,18 @@ package kelter.cli.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import kelter.cli.book.BookPlace;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.ValueKind;
+import kelter.core.book.Added;
+import kelter.core.book.BookEntry;
+import kelter.core.book.JobBook;
 import kelter.core.file.shop.ShopFolder;
 import kelter.core.problem.InputException;
+import kelter.core.workshop.Case;
+import kelter.core.workshop.book.ClosedCase;
 
 /** The job book that a call goes by. */
 final class NamedBook {
@@ -33,6 +40,21 @@ final class NamedBook {
     ShopFolder folder = folder(invocation);
     folder.profile();
     return BookPlace.of(folder.book());
+  }
+
+  /**
+   * Puts a closed case into the book of the shop that is named.
+   *
+   * @return what became of it; empty if no folder of a shop is named
+   */
+  static Optional<Added> keep(Case machine, Invocation invocation) {
+    Optional<BookEntry> entry = ClosedCase.entry(machine);
+    if (entry.isEmpty() || invocation.shop().folder().isEmpty()) {
+      return Optional.empty();
+    }
+    try (JobBook book = of(invocation).openOrMake()) {
+      return Optional.of(book.add(List.of(entry.get())).get(0));
+    }
   }
 
   /** The folder of the shop, which must be named. */

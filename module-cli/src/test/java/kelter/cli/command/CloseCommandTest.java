@@ -201,4 +201,31 @@ class CloseCommandTest {
     assertTrue(more.out().contains("are to be made again"), more.out());
     assertFalse(Files.readString(Path.of(washer)).contains("\"tests\""));
   }
+
+  @Test
+  void aClosedJobIsInTheBookOfTheShop() throws IOException {
+    Path shop = folder.resolve("shop");
+    run(0, "shop", "init", shop.toString());
+    run(
+        0,
+        "done",
+        washer,
+        "heater.renew-heater",
+        "--time",
+        "45 min",
+        "--found",
+        "heater.element-open");
+    Console closed = run(0, "close", washer, "--outcome", "cured", "--shop", shop.toString());
+    assertTrue(closed.out().contains("In the job book"), closed.out());
+
+    String shown =
+        run(0, "book", "show", "marrowby-0412", "--shop", shop.toString(), "--format", "json")
+            .out();
+    assertTrue(shown.contains("\"cured\""), shown);
+    assertTrue(shown.contains("\"element-open\""), shown);
+    assertTrue(shown.contains("45"), shown);
+    Console again = run(0, "book", "add", washer, "--shop", shop.toString());
+    assertTrue(again.out().contains("In the book already: 1"), again.out());
+    run(1, "book", "add", boiler, "--shop", shop.toString());
+  }
 }
