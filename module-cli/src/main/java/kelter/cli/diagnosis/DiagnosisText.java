@@ -279,6 +279,7 @@ public final class DiagnosisText {
     int place = 0;
     for (Diagnosis.PlanStep step : diagnosis.plan()) {
       layout.hanging("  " + ++place + ". ", DiagnosisWords.work(job, step));
+      layout.hanging("     ", "Its word, for 'kelter done': " + step.remedy().key() + ".");
       cautions.write("     ", step.remedy().cautions());
     }
   }

@@ -1,8 +1,11 @@
 package kelter.core.session;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
@@ -10,6 +13,7 @@ import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.Case;
 
@@ -75,6 +79,21 @@ public sealed interface NextStep {
     }
     List<Diagnosis.NextMeasurement> next =
         diagnosis.next().stream().filter(each -> !aside.contains(each.question().key())).toList();
+    Optional<Diagnosis.NextMeasurement> first = next.stream().findFirst();
+    Optional<Symptom> named = named(machine, aside);
+    if (named.isPresent()) {
+      return new Ask(named.get(), first);
+    }
+    boolean suspected =
+        first.isPresent()
+            && !machine.job().measurements().isEmpty()
+            && machine
+                .lockOut()
+                .goesFirst(
+                    first.get().question().component(), first.get().question().observable().id());
+    if (suspected) {
+      return new Measure("", first.get().question(), first.get().minutes());
+    }
     if (!diagnosis.basis().enough()) {
       Optional<Symptom> asked = asked(diagnosis, next, aside);
       if (asked.isPresent()) {
@@ -85,6 +104,26 @@ public sealed interface NextStep {
       }
     }
     return new Mend(diagnosis.plan().stream().findFirst());
+  }
+
+  /**
+   * A symptom that the owner may have spoken of, or a sign of danger that he denied or was not sure
+   * of, and that nobody has asked for.
+   */
+  private static Optional<Symptom> named(Case machine, Set<String> aside) {
+    Set<String> answered = new HashSet<>(aside);
+    machine.job().complaint().symptoms().forEach(report -> answered.add(report.symptom()));
+    Set<String> ofKind = machine.kind().map(Kind::symptoms).orElse(Set.of());
+    Stream<Symptom> signs =
+        machine.lockOutAsFound().ask().stream()
+            .flatMap(id -> machine.vocabulary().symptom(id).stream());
+    Stream<Symptom> said =
+        OwnersWords.named(machine.job().complaint().said(), machine.vocabulary().symptoms())
+            .stream()
+            .filter(symptom -> ofKind.isEmpty() || ofKind.contains(symptom.id()));
+    return Stream.concat(signs, said)
+        .filter(symptom -> !answered.contains(symptom.id()))
+        .findFirst();
   }
 
   /** The question that tells most, if it tells more for its time than the best reading. */

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import kelter.core.catalogue.Kind;
 import kelter.core.file.json.Json;
 import kelter.core.job.Measurement;
 import kelter.core.job.SymptomReport;
@@ -16,7 +15,6 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.LockState;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
@@ -191,10 +189,6 @@ public final class Session {
     if (proving) {
       return new ProofStep(machine(), aside).next();
     }
-    Optional<Symptom> named = named();
-    if (named.isPresent()) {
-      return new Prompt.Ask(named.get());
-    }
     NextStep step = NextStep.of(machine(), aside);
     if (step instanceof NextStep.Ask ask) {
       return new Prompt.Ask(ask.symptom());
@@ -241,17 +235,6 @@ public final class Session {
       answered.add(report.symptom());
     }
     return answered;
-  }
-
-  /** A symptom that the owner may have spoken of, and that nobody has asked for. */
-  private Optional<Symptom> named() {
-    Set<String> ofKind = machine().kind().map(Kind::symptoms).orElse(Set.of());
-    Set<String> answered = answered();
-    return OwnersWords.named(machine().job().complaint().said(), machine().vocabulary().symptoms())
-        .stream()
-        .filter(symptom -> ofKind.isEmpty() || ofKind.contains(symptom.id()))
-        .filter(symptom -> !answered.contains(symptom.id()))
-        .findFirst();
   }
 
   /**

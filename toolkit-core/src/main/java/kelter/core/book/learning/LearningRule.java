@@ -19,19 +19,19 @@ public record LearningRule(LocalDate asOf, double keptPerYear) {
   public static final double USUALLY_KEPT = DirichletPrior.KEPT_PER_YEAR;
 
   /** As how many jobs a table of shares counts; own choice, and the rest from the book. */
-  static final Strength.Guess SHARES = new Strength.Guess(30, 0.7, 12, 400);
+  static final Strength.Guess SHARES = new Strength.Guess(60, 0.7, 20, 4000);
 
   /** As how many answers a table of chances counts; own choice, and the rest from the book. */
   static final Strength.Guess CHANCES = new Strength.Guess(30, 0.7, 12, 400);
 
   /** As how many jobs the shares of a kind count for one model or age; own choice. */
-  static final Strength.Guess GROUPS = new Strength.Guess(60, 0.7, 20, 1000);
+  static final Strength.Guess GROUPS = new Strength.Guess(300, 0.7, 60, 10_000);
 
   /** As how many cases the rate of all counts for one; own choice. */
   static final Strength.Guess RATES = new Strength.Guess(10, 0.7, 4, 200);
 
   /** A model or an age with fewer jobs than this is not told apart; own choice. */
-  static final double LEAST_OF_GROUP = 20;
+  static final double LEAST_OF_GROUP = 40;
 
   /** A complaint has had its time to come back after so many days; common practice, no source. */
   static final int DAYS_TO_COME_BACK = 90;
