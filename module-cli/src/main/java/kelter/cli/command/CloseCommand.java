@@ -2,6 +2,7 @@ package kelter.cli.command;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import kelter.core.book.Added;
 import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
+import kelter.core.job.Prices;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
@@ -26,6 +28,8 @@ import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
+import kelter.core.quote.Bill;
+import kelter.core.quote.Quote;
 import kelter.core.vocabulary.Possible;
 import kelter.core.workshop.Case;
 
@@ -48,7 +52,7 @@ final class CloseCommand implements Command {
           "--charged",
           ValueKind.TEXT,
           "AMOUNT",
-          "what was charged, tax included (default: the bill of 'kelter quote --final')");
+          "what was charged, tax included (default: the bill of 'kelter quote --final', if nothing in it is open)");
   private static final CommandOption OLD =
       CommandOption.one("--old-parts", ValueKind.TEXT, "TEXT", "where the old parts went");
   private static final CommandOption GUARANTEE =
@@ -56,7 +60,7 @@ final class CloseCommand implements Command {
           "--guarantee",
           ValueKind.TEXT,
           "TIME",
-          "how long you stand for the work, such as '12 mo' (default: as the shop's profile says)");
+          "how long you stand for the work, such as '12 mo' (default: as the prices of the job or the shop's profile say)");
   private static final CommandOption BY =
       CommandOption.one("--by", ValueKind.TEXT, "NAME", "who closes it");
   private static final CommandOption NOTE =
@@ -102,8 +106,9 @@ final class CloseCommand implements Command {
           });
     }
     edits.write();
-    tell(invocation, proof, causes, edits.document().job());
-    keep(invocation, invocation.workshop().open(edits.document().job()));
+    Case closed = invocation.workshop().open(edits.document().job());
+    tell(invocation, proof, causes, closed);
+    keep(invocation, closed);
   }
 
   /** The job is closed whatever comes of the book. */
@@ -203,26 +208,34 @@ final class CloseCommand implements Command {
 
   private static Closing closing(
       Invocation invocation, Case machine, Outcome outcome, List<String> causes) {
-    Optional<Money> charged = invocation.given().text(CHARGED).map(CloseCommand::money);
+    Optional<Money> charged =
+        invocation.given().text(CHARGED).map(text -> money(text, machine.job()));
     Optional<Quantity> guarantee = invocation.given().text(GUARANTEE).map(CloseCommand::time);
     boolean worked = machine.job().progress().isWorked() && outcome == Outcome.CURED;
     return new Closing(
         LocalDate.now(invocation.clock()).toString(),
         outcome,
         causes,
-        charged.or(() -> FinalBill.of(machine, invocation).flatMap(each -> each.bill().total())),
+        charged.or(() -> FinalBill.of(machine, outcome).flatMap(Bill::total)),
         invocation.given().text(OLD).orElse(""),
         worked
-            ? guarantee.or(() -> invocation.workshop().shop().offering().guarantee())
+            ? guarantee.or(
+                () -> Quote.guarantee(machine.job(), invocation.workshop().shop().offering()))
             : guarantee,
         invocation.given().text(BY).orElse(""),
         invocation.given().text(NOTE).orElse(""));
   }
 
-  private static Money money(String text) {
+  private static Money money(String text, Job job) {
     Money money = Money.parse(text);
     if (money.amount().signum() < 0) {
       throw new IllegalArgumentException("'" + text + "' is negative; a price is not");
+    }
+    Optional<Currency> currency = job.prices().map(Prices::currency);
+    if (currency.isPresent() && !currency.get().equals(money.currency())) {
+      throw new IllegalArgumentException(
+          "'%s' is in another currency than the prices of the job; write --charged in %s"
+              .formatted(text, currency.get()));
     }
     return money;
   }
@@ -231,7 +244,8 @@ final class CloseCommand implements Command {
     return Possible.requireNotNegative(QuantityParser.parse(text, QuantityKind.AGE), text);
   }
 
-  private static void tell(Invocation invocation, Proof proof, List<String> causes, Job job) {
+  private static void tell(Invocation invocation, Proof proof, List<String> causes, Case machine) {
+    Job job = machine.job();
     Layout layout = new Layout(invocation.terminal());
     Closing closing = job.progress().closing().orElseThrow();
     layout.line("Closed: " + job.id() + ", " + closing.outcome().words() + ".");
@@ -240,13 +254,31 @@ final class CloseCommand implements Command {
         causes.isEmpty()
             ? "not told, so that nothing can be learned from it."
             : String.join(", ", causes) + ".");
-    closing
-        .charged()
-        .ifPresent(amount -> layout.hanging("Charged: ", amount.format() + ", tax included."));
+    charged(closing, machine).ifPresent(words -> layout.hanging("Charged: ", words));
     int open = proof.open();
     if (open > 0 && job.progress().isWorked()) {
       layout.line(open + " readings, looks and tests were not made; the report says so.");
     }
     invocation.terminal().print(layout.toString());
+  }
+
+  /** What was charged, or why no amount was taken from the bill. */
+  private static Optional<String> charged(Closing closing, Case machine) {
+    if (closing.charged().isPresent()) {
+      return Optional.of(closing.charged().get().format() + ", tax included.");
+    }
+    if (!machine.job().progress().isWorked()) {
+      return Optional.empty();
+    }
+    Optional<Bill> bill = FinalBill.of(machine, closing.outcome());
+    if (bill.isEmpty()) {
+      return Optional.of("not told; the job has no prices that make a bill.");
+    }
+    return Optional.of(
+        bill.get().open().isEmpty()
+            ? "not told; the bill has no total, since no tax rate is stated."
+            : "not told; the bill is open, since no price is known for "
+                + String.join("; ", bill.get().open())
+                + ".");
   }
 }

@@ -2,9 +2,10 @@ package kelter.cli.command;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import kelter.core.job.work.Outcome;
 import kelter.core.problem.InputException;
+import kelter.core.quote.Bill;
 import kelter.core.quote.Invoice;
-import kelter.core.quote.Quote;
 import kelter.core.workshop.Case;
 
 /** The bill for the work of a job, where the job tells enough for one. */
@@ -13,16 +14,34 @@ final class FinalBill {
   private FinalBill() {}
 
   static Optional<Invoice> of(Case machine, Invocation invocation) {
-    if (!machine.job().progress().isWorked() || machine.job().prices().isEmpty()) {
+    if (!isPriced(machine)) {
       return Optional.empty();
     }
     try {
-      Quote quote =
-          Quote.of(
-              machine, invocation.workshop().shop().offering(), LocalDate.now(invocation.clock()));
-      return Optional.of(Invoice.of(machine, quote, 1, Optional.empty()));
+      return Optional.of(
+          Invoice.of(
+              machine,
+              invocation.workshop().shop().offering(),
+              LocalDate.now(invocation.clock()),
+              Optional.empty()));
     } catch (InputException notEnough) {
       return Optional.empty();
     }
+  }
+
+  /** The bill of a job that is about to end so. */
+  static Optional<Bill> of(Case machine, Outcome outcome) {
+    if (!isPriced(machine)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Invoice.bill(machine, Optional.of(outcome)));
+    } catch (InputException notEnough) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean isPriced(Case machine) {
+    return machine.job().progress().isWorked() && machine.job().prices().isPresent();
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import kelter.cli.json.output.JsonOutput;
 import kelter.cli.json.output.JsonResult;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.job.work.Accepted;
 import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
@@ -72,8 +73,8 @@ public final class QuoteJson {
           out.text("market", invoice.market().name());
           writeRepairer(out, invoice.offering().repairer());
           writeBill(out, "bill", invoice.bill());
-          if (invoice.offered().isPresent()) {
-            out.object("offered", () -> writeOffer(out, invoice.offered().get()));
+          if (invoice.accepted().isPresent()) {
+            out.object("accepted", () -> writeAccepted(out, invoice.accepted().get()));
           }
           out.textOrNull("difference", invoice.difference().map(Money::format));
           out.text("guarantee", invoice.guarantee());
@@ -150,6 +151,13 @@ public final class QuoteJson {
     out.number("minutes", offer.minutes());
     out.bool("maximum", offer.maximum());
     writeBill(out, "bill", offer.bill());
+  }
+
+  private static void writeAccepted(JsonOutput out, Accepted accepted) throws IOException {
+    out.number("option", accepted.option());
+    out.text("title", accepted.title());
+    writeMoney(out, "most", accepted.most());
+    out.text("date", accepted.date());
   }
 
   private static void writeBill(JsonOutput out, String name, Bill bill) throws IOException {

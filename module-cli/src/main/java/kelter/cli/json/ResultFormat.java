@@ -23,7 +23,7 @@ public enum ResultFormat {
   /** {@code kelter quote}. */
   QUOTE("quote", 1),
   /** {@code kelter quote --final}. */
-  INVOICE("invoice", 1),
+  INVOICE("invoice", 2),
   /** {@code kelter quote --form json}. */
   REPAIR_FORM("repair-form", 1),
   /** {@code kelter prove}. */

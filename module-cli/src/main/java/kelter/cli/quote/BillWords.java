@@ -78,7 +78,7 @@ final class BillWords {
   }
 
   private static String count(Item item, Bill bill) {
-    if (item.unit() == Item.Unit.PIECE && item.count().compareTo(BigDecimal.ONE) == 0) {
+    if (item.unit() == Item.Unit.PIECE && item.count().compareTo(BigDecimal.ONE) <= 0) {
       return "";
     }
     String price =

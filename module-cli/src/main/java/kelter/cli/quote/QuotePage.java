@@ -19,7 +19,9 @@ import kelter.core.quote.Invoice;
 import kelter.core.quote.Offer;
 import kelter.core.quote.Quote;
 import kelter.core.quote.RepairForm;
+import kelter.core.shop.Repairer;
 import kelter.core.text.HarmlessText;
+import kelter.core.workshop.Case;
 
 /**
  * Quotations, data of invoices and data for the repair form as pages of HTML to be printed. They
@@ -36,20 +38,28 @@ public final class QuotePage {
   private final UnaryOperator<String> words;
   private final List<Map<String, Object>> sections = new ArrayList<>();
 
-  private QuotePage(Quote quote) {
-    UnaryOperator<String> market = MarketWords.of(quote.market());
+  private final Case machine;
+  private final Repairer repairer;
+  private final List<String> customer;
+
+  private QuotePage(Case machine, Repairer repairer, List<String> customer) {
+    UnaryOperator<String> market = MarketWords.of(machine.market());
     this.words = text -> HarmlessText.of(market.apply(text));
+    this.machine = machine;
+    this.repairer = repairer;
+    this.customer = customer;
   }
 
   /**
    * The page of a quotation.
    *
-   * @param job the job
+   * @param machine the case
    * @param quote the quotation
+   * @param customer name and address of the customer, a line each; none if nobody tells
    * @return the page
    */
-  public static String of(Job job, Quote quote) {
-    QuotePage page = new QuotePage(quote);
+  public static String of(Case machine, Quote quote, List<String> customer) {
+    QuotePage page = new QuotePage(machine, quote.offering().repairer(), customer);
     boolean all = quote.stop().all();
     List<String> wrong = new ArrayList<>();
     if (!all) {
@@ -75,10 +85,7 @@ public final class QuotePage {
     }
     return page.page(
         all ? "No quotation" : "Quotation",
-        job,
-        quote,
         all ? List.of() : List.of(QuoteWords.stands(quote)),
-        all ? Optional.empty() : QuoteWords.missing(quote),
         quote.offers().isEmpty()
             ? List.of()
             : List.of("I accept option", "Name", "Date", "Signature"));
@@ -87,45 +94,40 @@ public final class QuotePage {
   /**
    * The page with the data of an invoice.
    *
-   * @param job the job
+   * @param machine the case
    * @param invoice the data
-   * @param quote the quotation it is held against
+   * @param customer name and address of the customer, a line each; none if nobody tells
    * @return the page
    */
-  public static String of(Job job, Invoice invoice, Quote quote) {
-    QuotePage page = new QuotePage(quote);
+  public static String of(Case machine, Invoice invoice, List<String> customer) {
+    QuotePage page = new QuotePage(machine, invoice.offering().repairer(), customer);
     page.section(
         "To pay",
         List.of(BillWords.amount(invoice.bill(), invoice.market()) + "."),
         Optional.of(invoice.bill()),
         List.of());
-    List<String> besides = new ArrayList<>(List.of(QuoteWords.difference(invoice)));
-    if (!invoice.guarantee().isEmpty()) {
-      besides.add(invoice.guarantee());
+    List<String> besides = QuoteWords.besides(invoice);
+    if (!besides.isEmpty()) {
+      page.section("What holds besides", besides, Optional.empty(), List.of());
     }
-    page.section("What holds besides", besides, Optional.empty(), List.of());
     return page.page(
         "Data for the invoice",
-        job,
-        quote,
         List.of(QuoteWords.issued(invoice)),
-        QuoteWords.missing(invoice),
-        List.of("Customer", "Address"));
+        customer.isEmpty() ? List.of("Customer", "Address") : List.of());
   }
 
   /**
    * The page with the data for the repair form.
    *
-   * @param job the job
+   * @param machine the case
    * @param form the data
    * @param quote the quotation it was made of
    * @return the page
    */
-  public static String of(Job job, RepairForm form, Quote quote) {
-    QuotePage page = new QuotePage(quote);
+  public static String of(Case machine, RepairForm form, Quote quote) {
+    QuotePage page = new QuotePage(machine, quote.offering().repairer(), List.of());
     page.section("Fields", List.of(), Optional.empty(), form.fields());
-    return page.page(
-        "Data for the form", job, quote, List.of(NO_FORM), Optional.empty(), List.of());
+    return page.page("Data for the form", List.of(NO_FORM), List.of());
   }
 
   private void section(
@@ -170,14 +172,9 @@ public final class QuotePage {
                         (field.value().isEmpty() ? "Missing: " : "To add: ") + field.missing())));
   }
 
-  private String page(
-      String title,
-      Job job,
-      Quote quote,
-      List<String> head,
-      Optional<String> missing,
-      List<String> sign) {
-    String danger = quote.stop().text();
+  private String page(String title, List<String> head, List<String> sign) {
+    Job job = machine.job();
+    String danger = machine.lockOut().text();
     return template()
         .execute(
             Map.of(
@@ -190,13 +187,13 @@ public final class QuotePage {
                 "machine",
                 words.apply(QuoteWords.machine(job)),
                 "repairer",
-                told(QuoteWords.repairer(quote.offering().repairer())),
+                told(QuoteWords.repairer(repairer)),
+                "customer",
+                told(QuoteWords.customer(customer).stream().toList()),
                 "head",
                 told(head),
                 "sections",
                 sections,
-                "missing",
-                told(missing.stream().toList()),
                 "advice",
                 QuoteWords.NOT_ADVICE,
                 "sign",

@@ -2,19 +2,23 @@ package kelter.cli.quote;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.core.job.Job;
+import kelter.core.job.work.Accepted;
 import kelter.core.quote.Bill;
 import kelter.core.quote.Invoice;
 import kelter.core.quote.Offer;
 import kelter.core.quote.Quote;
+import kelter.core.workshop.Case;
 
 /** Quotations and data of invoices as text for one screen. */
 public final class QuoteText {
 
   private static final String INDENT = "   ";
+  private static final String NOTE = "For you only: ";
   private static final String MORE =
       "More: kelter quote --option 1 JOB (line by line) or -o FILE.html (all of it)";
 
@@ -34,11 +38,12 @@ public final class QuoteText {
    *
    * @param job its job
    * @param quote the quotation
+   * @param customer name and address of the customer, a line each; none if nobody tells
    * @param option the number of the offer that is told line by line, from 1; empty for none
    * @return the text
    */
-  public String quote(Job job, Quote quote, OptionalInt option) {
-    Layout layout = head(job, quote);
+  public String quote(Job job, Quote quote, List<String> customer, OptionalInt option) {
+    Layout layout = head(job, quote.stop().text(), customer);
     if (!quote.stop().all()) {
       layout.line(QuoteWords.stands(quote)).blank().line(QuoteWords.cause(quote.cause()));
     }
@@ -69,38 +74,87 @@ public final class QuoteText {
   /** All that holds besides, or what comes first and where the rest is. */
   private static void besides(Quote quote, boolean all, Layout layout) {
     layout.line(all ? String.join(" ", quote.terms()) : quote.terms().get(0));
-    QuoteWords.missing(quote).ifPresent(layout::line);
-    layout.line(all ? QuoteWords.NOT_ADVICE : MORE);
+    if (all) {
+      layout.line(QuoteWords.NOT_ADVICE);
+    }
+    QuoteWords.note(quote).ifPresent(note -> layout.line(NOTE + note));
+    if (!all) {
+      layout.line(MORE);
+    }
   }
 
-  private Layout head(Job job, Quote quote) {
+  private Layout head(Job job, String danger, List<String> customer) {
     Layout layout = new Layout(terminal);
-    if (!quote.stop().text().isEmpty()) {
-      layout.hanging("! ", terminal.attention("DANGER: " + quote.stop().text()));
+    if (!danger.isEmpty()) {
+      layout.hanging("! ", terminal.attention("DANGER: " + danger));
     }
-    return layout.line(job.id() + ": " + QuoteWords.machine(job));
+    layout.line(job.id() + ": " + QuoteWords.machine(job));
+    QuoteWords.customer(customer).ifPresent(words -> layout.hanging("For: ", words));
+    return layout;
+  }
+
+  /**
+   * That an offer was taken.
+   *
+   * @param accepted what the job records
+   * @param offer the offer
+   * @param quote its quotation
+   * @return the text
+   */
+  public String accepted(Accepted accepted, Offer offer, Quote quote) {
+    Layout layout = new Layout(terminal);
+    layout.hanging(
+        "Accepted: ",
+        "option %d of %s. %s. %s"
+            .formatted(
+                accepted.option(),
+                accepted.date(),
+                accepted.title(),
+                BillWords.price(offer, quote.market())));
+    return layout.line("The invoice will be held against it.").toString();
+  }
+
+  /**
+   * What the technician has to know of a quotation and the owner has not.
+   *
+   * @param quote the quotation
+   * @return the note; empty if there is nothing
+   */
+  public static Optional<String> note(Quote quote) {
+    return QuoteWords.note(quote).map(NOTE::concat);
+  }
+
+  /**
+   * What the technician has to know of an invoice and the owner has not.
+   *
+   * @param invoice the data
+   * @param customer name and address of the customer, a line each; none if nobody tells
+   * @return the note; empty if there is nothing
+   */
+  public static Optional<String> note(Invoice invoice, List<String> customer) {
+    return QuoteWords.note(invoice, customer).map(NOTE::concat);
   }
 
   /**
    * The data of an invoice.
    *
-   * @param job its job
+   * @param machine the case
    * @param invoice the data
-   * @param quote the quotation it is held against
+   * @param customer name and address of the customer, a line each; none if nobody tells
    * @return the text
    */
-  public String invoice(Job job, Invoice invoice, Quote quote) {
-    Layout layout = head(job, quote);
+  public String invoice(Case machine, Invoice invoice, List<String> customer) {
+    Layout layout = head(machine.job(), machine.lockOut().text(), customer);
     layout.line(QuoteWords.issued(invoice));
     layout.heading("To pay");
     layout.line(sentence(BillWords.amount(invoice.bill(), invoice.market())) + ".");
     bill(invoice.bill(), layout);
-    layout.heading("What holds besides");
-    layout.line(QuoteWords.difference(invoice));
-    if (!invoice.guarantee().isEmpty()) {
-      layout.line(invoice.guarantee());
+    List<String> besides = QuoteWords.besides(invoice);
+    if (!besides.isEmpty()) {
+      layout.heading("What holds besides");
+      besides.forEach(layout::line);
     }
-    QuoteWords.missing(invoice).ifPresent(layout::line);
+    QuoteWords.note(invoice, customer).ifPresent(note -> layout.blank().line(NOTE + note));
     return layout.toString();
   }
 

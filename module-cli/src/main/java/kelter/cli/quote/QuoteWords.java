@@ -6,6 +6,7 @@ import java.util.Optional;
 import kelter.cli.text.Figures;
 import kelter.core.job.Appliance;
 import kelter.core.job.Job;
+import kelter.core.job.work.Accepted;
 import kelter.core.quantity.Money;
 import kelter.core.quote.Invoice;
 import kelter.core.quote.Offer;
@@ -45,10 +46,8 @@ final class QuoteWords {
     if (cause.decided()) {
       return "Most likely: " + likely + ".";
     }
-    return "Not decided: %s.%s"
-        .formatted(
-            cause.action(),
-            cause.probability() < WORTH_TELLING ? "" : " Likeliest so far: " + likely + ".");
+    return "It is not decided yet what is wrong."
+        + (cause.probability() < WORTH_TELLING ? "" : " Likeliest so far: " + likely + ".");
   }
 
   /** What the lock-out table does to the offers; empty if nothing. */
@@ -87,19 +86,27 @@ final class QuoteWords {
     if (quote.credited().isEmpty()) {
       return "These prices do not take it off a repair.";
     }
-    return quote.credited().get() ? "It is taken off a repair." : "It is not taken off a repair.";
+    return quote.credited().get()
+        ? "It is taken off if the machine is mended."
+        : "It is not taken off a repair.";
   }
 
-  /** What a person has to add before it goes out. */
-  static Optional<String> missing(Quote quote) {
-    List<String> missing = new ArrayList<>(missing(quote.offering().repairer()));
-    if (quote.guarantee().isEmpty()) {
-      missing.add("guarantee");
+  /** What is for the technician and not for the owner; empty if there is nothing. */
+  static Optional<String> note(Quote quote) {
+    List<String> missing = new ArrayList<>();
+    if (!quote.stop().all()) {
+      missing.addAll(missing(quote.offering().repairer()));
+      if (quote.guarantee().isEmpty()) {
+        missing.add("guarantee");
+      }
     }
-    return told(missing, "in the profile of the shop");
+    boolean decided = quote.cause().decided() || quote.stop().all();
+    String decide = decided ? "" : "To decide it: " + quote.cause().action() + ".";
+    return note(decide, told(missing, "in the profile of the shop"));
   }
 
-  static Optional<String> missing(Invoice invoice) {
+  /** What is for the technician and not for the owner; empty if there is nothing. */
+  static Optional<String> note(Invoice invoice, List<String> customer) {
     List<String> missing = new ArrayList<>();
     if (invoice.number().isEmpty()) {
       missing.add("number of the invoice (--number)");
@@ -111,8 +118,24 @@ final class QuoteWords {
     if (invoice.offering().repairer().vatNumber().isBlank()) {
       missing.add("VAT number of the repairer");
     }
-    missing.add("name and address of the customer");
-    return told(missing, "in job, profile or command");
+    if (customer.isEmpty()) {
+      missing.add("name and address of the customer");
+    }
+    String above =
+        invoice.difference().filter(amount -> amount.amount().signum() > 0).isPresent()
+            ? "It is above the accepted offer: charge that only if the owner agreed before the work."
+            : "";
+    return note(above, told(missing, "in job, profile or command"));
+  }
+
+  private static Optional<String> note(String first, Optional<String> missing) {
+    String note = (first + " " + missing.orElse("")).strip();
+    return note.isEmpty() ? Optional.empty() : Optional.of(note);
+  }
+
+  /** For whom it is; empty if nobody tells. */
+  static Optional<String> customer(List<String> customer) {
+    return customer.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", customer));
   }
 
   private static List<String> missing(Repairer repairer) {
@@ -162,30 +185,38 @@ final class QuoteWords {
         : offer.title();
   }
 
-  /** How the invoice differs from the offer. */
-  static String difference(Invoice invoice) {
-    if (invoice.offered().isEmpty()) {
-      return "No offer stands against it.";
+  /** How the invoice differs from the accepted offer; empty if none is recorded. */
+  private static Optional<String> difference(Invoice invoice) {
+    return invoice.accepted().map(accepted -> difference(invoice, accepted));
+  }
+
+  /** What stands below the bill. */
+  static List<String> besides(Invoice invoice) {
+    List<String> besides = new ArrayList<>();
+    difference(invoice).ifPresent(besides::add);
+    if (!invoice.guarantee().isEmpty()) {
+      besides.add(invoice.guarantee());
     }
-    Offer offer = invoice.offered().get();
-    String price = BillWords.price(offer, invoice.market());
+    return besides;
+  }
+
+  private static String difference(Invoice invoice, Accepted accepted) {
     String against =
-        "Offered, by the readings as found: %s%s"
-            .formatted(Character.toLowerCase(price.charAt(0)), price.substring(1));
+        "Accepted on %s: %s%s."
+            .formatted(
+                accepted.date(),
+                accepted.title(),
+                accepted.most().map(most -> ", at most " + most.format()).orElse(""));
     if (invoice.difference().isEmpty()) {
       return against + " The difference is open.";
     }
-    int sign = invoice.difference().get().amount().signum();
-    String amount =
-        new Money(invoice.difference().get().amount().abs(), invoice.bill().currency()).format();
+    Money difference = invoice.difference().get();
+    int sign = difference.amount().signum();
+    String amount = new Money(difference.amount().abs(), difference.currency()).format();
     if (sign == 0) {
       return against + " It comes to the same.";
     }
-    return against
-        + (sign < 0
-            ? " It comes to %s less.".formatted(amount)
-            : " It comes to %s more: charge that only if the owner agreed before the work."
-                .formatted(amount));
+    return against + " It comes to %s %s.".formatted(amount, sign < 0 ? "less" : "more");
   }
 
   static String issued(Invoice invoice) {

@@ -228,4 +228,58 @@ class CloseCommandTest {
     assertTrue(again.out().contains("In the book already: 1"), again.out());
     run(1, "book", "add", boiler, "--shop", shop.toString());
   }
+
+  @Test
+  void anAmountInAnotherCurrencyIsRefused() throws IOException {
+    String before = Files.readString(Path.of(washer));
+    Console refused = run(1, "close", washer, "--outcome", "left", "--charged", "30 USD");
+
+    assertTrue(refused.err().contains("write --charged in EUR"), refused.err());
+    assertEquals(before, Files.readString(Path.of(washer)));
+  }
+
+  @Test
+  void anOpenBillIsNotCharged() throws IOException {
+    String heater = copied("dear-heater.json");
+    run(0, "done", heater, "heater.renew-heater", "--time", "45 min");
+    Console closed = run(0, "close", heater, "--outcome", "cured");
+
+    String said = closed.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("Charged: not told; the bill is open"), said);
+    assertTrue(said.contains("(part not told)"), said);
+    assertFalse(Files.readString(Path.of(heater)).contains("\"charged\""));
+  }
+
+  /** 39 + 43.50 + 310 at 21 %: 474.925; without the call-out 427.735. By hand. */
+  @Test
+  void theCallOutIsTakenOffForACureAlone() throws IOException {
+    for (String[] each : new String[][] {{"cured", "427.74 EUR"}, {"not-cured", "474.93 EUR"}}) {
+      String heater = copied("dear-heater.json");
+      run(0, "done", heater, "heater.renew-heater", "--time", "45 min", "--part", "Heater=310 EUR");
+      Console closed = run(0, "close", heater, "--outcome", each[0]);
+      assertTrue(closed.out().contains(each[1]), closed.out());
+      assertTrue(run(0, "quote", "--final", heater).out().contains(each[1]), each[0]);
+      Files.delete(Path.of(heater));
+    }
+  }
+
+  /** The job says 12 months, the shop 9: what the job says goes first, everywhere. */
+  @Test
+  void theGuaranteeOfTheJobGoesBeforeThatOfTheShop() throws IOException {
+    Path shop = folder.resolve("shop");
+    run(0, "shop", "init", shop.toString());
+    Files.writeString(
+        shop.resolve("shop.json"), "{ \"format\": \"kelter-shop/1\", \"guarantee\": \"9 mo\" }");
+    String heater = copied("dear-heater.json");
+    run(0, "done", heater, "heater.renew-heater", "--time", "45 min", "--part", "Heater=310 EUR");
+    for (boolean closed : new boolean[] {false, true}) {
+      if (closed) {
+        run(0, "close", heater, "--outcome", "cured", "--shop", shop.toString());
+        String job = Files.readString(Path.of(heater));
+        assertTrue(job.contains("\"guarantee\": \"12 mo\""), job);
+      }
+      String said = run(0, "quote", "--final", heater, "--shop", shop.toString()).out();
+      assertTrue(said.replaceAll("\\s+", " ").contains("we give 12 months"), said);
+    }
+  }
 }

@@ -41,7 +41,7 @@ class ResultSchemaTest {
 
   /** Members that a result tells only where there is something to tell. */
   private static final Set<String> MAY_BE_MISSING =
-      Set.of("risks", "uncertainty", "reasons", "carbon", "if-declined", "offered");
+      Set.of("risks", "uncertainty", "reasons", "carbon", "if-declined", "accepted");
 
   /** Told where most trials give no result, for which no calculation is at hand. */
   private static final Set<String> SELDOM = Set.of("monte-carlo-refused");
@@ -132,6 +132,8 @@ class ResultSchemaTest {
                 """
                 "work": [{ "title": "Mended", "time": "40 min", "date": "2026-11-28",
                   "parts": [{ "title": "Link", "price": "4 EUR" }] }],
+                "accepted": { "option": 1, "title": "Mend it", "most": "90 EUR",
+                  "date": "2026-11-27" },
                 "prices": { "tax-rounding": "per line", "tax-rate-parts": "9 %","""))
         .toString();
   }

@@ -49,7 +49,8 @@ final class JobReader {
           "tests",
           "symptoms-left",
           "closed",
-          "call-back-of");
+          "call-back-of",
+          "accepted");
 
   static final Set<String> JOB =
       JsonNode.names(
@@ -72,6 +73,7 @@ final class JobReader {
           "symptoms-left",
           "closed",
           "call-back-of",
+          "accepted",
           "note");
   static final Set<String> COMPLAINT = JsonNode.names("said", "displayed");
 

@@ -9,12 +9,16 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
 import kelter.core.job.Market;
 import kelter.core.job.Prices;
+import kelter.core.job.work.Accepted;
+import kelter.core.job.work.Closing;
+import kelter.core.job.work.Outcome;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
+import kelter.core.quantity.Quantity;
 import kelter.core.shop.Offering;
 import kelter.core.workshop.Case;
 
@@ -27,8 +31,9 @@ import kelter.core.workshop.Case;
  * @param done the last day on which work was done, if the job tells
  * @param market where the machine stands
  * @param bill what is to be paid
- * @param offered the offer that it is held against; empty if nothing was offered
- * @param difference the total less that of the offer; empty where either is open
+ * @param accepted the offer that it is held against; empty if the job records none
+ * @param difference the total less the most that the accepted offer allowed for, both with tax;
+ *     empty where either is not known
  * @param offering who sends it
  * @param guarantee what the repairer promises, in a sentence; empty if nothing is told
  */
@@ -39,7 +44,7 @@ public record Invoice(
     Optional<LocalDate> done,
     Market market,
     Bill bill,
-    Optional<Offer> offered,
+    Optional<Accepted> accepted,
     Optional<Money> difference,
     Offering offering,
     String guarantee) {
@@ -52,24 +57,54 @@ public record Invoice(
     Required.optional(done, "day of the work");
     Required.value(market, "market of an invoice");
     Required.value(bill, "bill of an invoice");
-    Required.optional(offered, "offer of an invoice");
+    Required.optional(accepted, "accepted offer of an invoice");
     Required.optional(difference, "difference of an invoice");
     Required.value(offering, "offering of an invoice");
     Required.value(guarantee, "guarantee of an invoice");
   }
 
   /**
-   * The data for a case.
+   * The data for a case as its job tells it.
    *
    * @param machine the case, with work recorded
-   * @param quote the quotation for it
-   * @param option the number of the offer that was accepted, from 1
+   * @param offering who sends it
+   * @param day the day of issue
    * @param number the number of the invoice, if somebody gives one
    * @return the data
-   * @throws InputException if no work is recorded, the job has no prices, a part is in another
-   *     currency, or no offer has that number
+   * @throws InputException if no work is recorded, the job has no prices, or a part is in another
+   *     currency
    */
-  public static Invoice of(Case machine, Quote quote, int option, Optional<String> number) {
+  public static Invoice of(
+      Case machine, Offering offering, LocalDate day, Optional<String> number) {
+    Job job = machine.job();
+    Optional<Closing> closing = job.progress().closing();
+    Optional<Quantity> guarantee =
+        closing.isPresent() ? closing.flatMap(Closing::guarantee) : Quote.guarantee(job, offering);
+    Bill bill = bill(machine, closing.map(Closing::outcome));
+    return new Invoice(
+        job.id(),
+        number,
+        day,
+        done(job),
+        machine.market(),
+        bill,
+        job.progress().accepted(),
+        difference(bill, job.progress().accepted()),
+        offering,
+        guarantee.map(Quote::standsFor).orElse(""));
+  }
+
+  /**
+   * What is to be paid for the work of a case. A call-out that is credited where the machine is
+   * mended is taken off only where the outcome is a cure.
+   *
+   * @param machine the case, with work recorded
+   * @param outcome how the job ends; empty while that is open
+   * @return the bill
+   * @throws InputException if no work is recorded, the job has no prices, or a part is in another
+   *     currency
+   */
+  public static Bill bill(Case machine, Optional<Outcome> outcome) {
     Job job = machine.job();
     if (!job.progress().isWorked()) {
       throw new InputException(
@@ -77,20 +112,7 @@ public record Invoice(
     }
     Prices prices = Quote.prices(machine);
     requireCurrency(job.progress().work(), prices);
-    Bill bill = bill(machine, new Tariff(prices));
-    Optional<Offer> offered =
-        quote.offers().isEmpty() ? Optional.empty() : Optional.of(quote.offer(option));
-    return new Invoice(
-        job.id(),
-        number,
-        quote.day(),
-        done(job),
-        quote.market(),
-        bill,
-        offered,
-        offered.flatMap(offer -> difference(bill, offer.bill())),
-        quote.offering(),
-        quote.guarantee().map(Quote::standsFor).orElse(""));
+    return bill(machine, new Tariff(prices), outcome);
   }
 
   private static void requireCurrency(List<WorkDone> work, Prices prices) {
@@ -114,31 +136,48 @@ public record Invoice(
     }
   }
 
-  private static Bill bill(Case machine, Tariff tariff) {
+  private static Bill bill(Case machine, Tariff tariff, Optional<Outcome> outcome) {
     List<Item> items = new ArrayList<>();
     for (WorkDone piece : machine.job().progress().work()) {
-      String title = title(piece, machine);
+      Optional<Remedy> known = piece.remedy().flatMap(key -> remedy(key, machine));
+      String title = title(piece, known);
       items.add(labour(title, piece, tariff));
       for (PartUsed part : piece.parts()) {
         items.add(part(part, piece, tariff));
       }
+      if (piece.parts().isEmpty() && known.filter(Remedy::needsPart).isPresent()) {
+        items.add(
+            tariff.part("Part for: %s (part not told)".formatted(title), 1, Optional.empty()));
+      }
     }
     items.addAll(tariff.least(items));
     items.add(0, tariff.callOut());
-    items.addAll(tariff.credit());
+    items.addAll(credit(tariff, outcome));
     return tariff.bill(items);
   }
 
-  private static String title(WorkDone piece, Case machine) {
+  private static List<Item> credit(Tariff tariff, Optional<Outcome> outcome) {
+    if (outcome.isEmpty()) {
+      return tariff.creditIfMended();
+    }
+    return outcome.get() == Outcome.CURED ? tariff.credit() : List.of();
+  }
+
+  /** What the work is known as, whether the lock-out table bars it by now or not. */
+  private static Optional<Remedy> remedy(String key, Case machine) {
+    return machine.faults().stream()
+        .flatMap(fault -> fault.remedies().stream())
+        .filter(remedy -> remedy.key().equals(key))
+        .findFirst();
+  }
+
+  private static String title(WorkDone piece, Optional<Remedy> known) {
     if (!piece.title().isBlank()) {
       return piece.title();
     }
-    String key = piece.remedy().orElseThrow();
-    return machine.remedies().stream()
-        .filter(remedy -> remedy.key().equals(key))
-        .findFirst()
+    return known
         .map((Remedy remedy) -> WorkWords.of(remedy))
-        .orElse(key.replace(".", ": ").replace('-', ' '));
+        .orElseGet(() -> piece.remedy().orElseThrow().replace(".", ": ").replace('-', ' '));
   }
 
   /** Work without its time has no price. */
@@ -180,27 +219,13 @@ public record Invoice(
         .max(LocalDate::compareTo);
   }
 
-  private static Optional<Money> difference(Bill bill, Bill offered) {
-    return compared(bill)
-        .flatMap(
-            mine ->
-                compared(offered)
-                    .map(
-                        theirs ->
-                            new Money(mine.amount().subtract(theirs.amount()), bill.currency())));
-  }
-
-  /** The total, or the sum before tax where no rate is told of either. */
-  private static Optional<Money> compared(Bill bill) {
-    return bill.total().or(bill::net);
-  }
-
-  /**
-   * Whether more is charged than was offered.
-   *
-   * @return true if the total is above that of the offer
-   */
-  public boolean isAbove() {
-    return difference.filter(amount -> amount.amount().signum() > 0).isPresent();
+  /** Only sums with tax are held against each other, and only in one currency. */
+  private static Optional<Money> difference(Bill bill, Optional<Accepted> accepted) {
+    Optional<Money> most = accepted.flatMap(Accepted::most);
+    return bill.total().isPresent()
+            && most.filter(each -> each.currency().equals(bill.currency())).isPresent()
+        ? Optional.of(
+            new Money(bill.total().get().amount().subtract(most.get().amount()), bill.currency()))
+        : Optional.empty();
   }
 }

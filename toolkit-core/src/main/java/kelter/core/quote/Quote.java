@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.job.Job;
 import kelter.core.job.Market;
 import kelter.core.job.Prices;
 import kelter.core.problem.InputException;
@@ -127,12 +128,7 @@ public record Quote(
     Optional<Prices> prices = lockOut.barsAll() ? Optional.empty() : Optional.of(prices(machine));
     List<Offer> offers =
         prices.map(known -> offers(machine, new Tariff(known), open)).orElse(List.of());
-    Optional<Quantity> guarantee =
-        machine
-            .job()
-            .prices()
-            .flatMap(known -> known.terms().repairWarranty())
-            .or(offering::guarantee);
+    Optional<Quantity> guarantee = guarantee(machine.job(), offering);
     return new Quote(
         machine.job().id(),
         day,
@@ -148,6 +144,17 @@ public record Quote(
         guarantee);
   }
 
+  /**
+   * For how long work on a job is stood for.
+   *
+   * @param job the job
+   * @param offering who does the work
+   * @return what the prices of the job tell, else what the shop tells
+   */
+  public static Optional<Quantity> guarantee(Job job, Offering offering) {
+    return job.prices().flatMap(known -> known.terms().repairWarranty()).or(offering::guarantee);
+  }
+
   static Prices prices(Case machine) {
     return machine
         .job()
@@ -157,8 +164,7 @@ public record Quote(
                 new InputException(
                     "/prices",
                     "is missing",
-                    "give at least currency, labour-per-hour and call-out, or name a shop with"
-                        + " prices by '--shop'"));
+                    "give at least currency, labour-per-hour and call-out"));
   }
 
   private static Stop stop(LockOut lockOut, List<ActiveRow> open) {
@@ -224,11 +230,18 @@ public record Quote(
             several ? "Mend it, with as much of this as is needed: " + all : capital(all),
             needed,
             several || !decided,
+            true,
             tariff));
     if (several && decided) {
       List<Remedy> first = needed.subList(0, 1);
       offers.add(
-          mend(Offer.FIRST, "Only this first: " + WorkWords.of(first), first, false, tariff));
+          mend(
+              Offer.FIRST,
+              "Only this first: " + WorkWords.of(first),
+              first,
+              tariff.credits(),
+              false,
+              tariff));
     }
   }
 
@@ -237,13 +250,13 @@ public record Quote(
   }
 
   private static Offer mend(
-      String id, String title, List<Remedy> work, boolean open, Tariff tariff) {
+      String id, String title, List<Remedy> work, boolean open, boolean mended, Tariff tariff) {
     List<Item> items = new ArrayList<>();
     work.forEach(remedy -> items.addAll(tariff.work(remedy)));
     items.addAll(tariff.least(items));
     items.addAll(tariff.room(items));
     items.add(0, tariff.callOut());
-    items.addAll(tariff.credit());
+    items.addAll(mended ? tariff.credit() : tariff.creditIfMended());
     return new Offer(id, title, work, open || tariff.spreads(), tariff.bill(items));
   }
 

@@ -66,7 +66,7 @@ public record RepairForm(List<Field> fields) {
     fields.add(defect(quote.cause()));
     fields.add(repair(offer));
     fields.add(price(offer));
-    fields.add(method(quote));
+    fields.add(method(offer));
     fields.add(
         field(
             "time-to-complete",
@@ -150,9 +150,9 @@ public record RepairForm(List<Field> fields) {
     return new Field("price", title, Optional.empty(), missing);
   }
 
-  private static Field method(Quote quote) {
+  private static Field method(Offer offer) {
     String method =
-        quote.offers().stream().anyMatch(Offer::maximum)
+        offer.maximum()
             ? "Work by the minute at the price for an hour, parts at list price; a maximum is the"
                 + " sum of all work that may be needed, with room for prices that turn out higher"
                 + " where their spread is known."
@@ -178,6 +178,6 @@ public record RepairForm(List<Field> fields) {
                     .formatted(
                         amount.format(),
                         before,
-                        credited ? "taken off a repair" : "in the price above"));
+                        credited ? "taken off if the machine is mended" : "in the price above"));
   }
 }

@@ -81,14 +81,29 @@ record Tariff(Prices prices) {
         tax().rate());
   }
 
+  /** Whether the call-out is taken off where the machine is mended. */
+  boolean credits() {
+    return prices.terms().callOutCredited().orElse(false) && prices.callOut().isPresent();
+  }
+
   /** The call-out taken off again, where it is credited. */
   List<Item> credit() {
-    boolean credited = prices.terms().callOutCredited().orElse(false);
-    return credited && prices.callOut().isPresent()
+    return credit("Call-out credited, since it is mended", BigDecimal.ONE);
+  }
+
+  /** A line that tells of the credit and takes nothing off. */
+  List<Item> creditIfMended() {
+    return credit("Call-out, to be credited if it is mended; not taken off here", BigDecimal.ZERO);
+  }
+
+  private List<Item> credit(String title, BigDecimal count) {
+    return credits()
         ? List.of(
-            Item.one(
-                "Call-out credited, since it is mended",
+            new Item(
+                title,
                 Item.Kind.TRAVEL,
+                count,
+                Item.Unit.PIECE,
                 prices.callOut().map(price -> price.amount().negate()),
                 tax().rate()))
         : List.of();

@@ -129,6 +129,7 @@ class JobSchemaTest {
             Map.entry("part-used", ProgressReader.PART),
             Map.entry("test", ProgressReader.TEST),
             Map.entry("closed", ProgressReader.CLOSED),
+            Map.entry("accepted", ProgressReader.ACCEPTED),
             Map.entry("prices", PricesReader.PRICES),
             Map.entry("spread", PricesReader.SPREAD),
             Map.entry("use", UseReader.USE));

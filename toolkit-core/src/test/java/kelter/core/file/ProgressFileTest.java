@@ -12,6 +12,7 @@ import java.util.Optional;
 import kelter.core.file.json.Json;
 import kelter.core.job.Progress;
 import kelter.core.job.SymptomReport;
+import kelter.core.job.work.Accepted;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.PartUsed;
@@ -56,6 +57,10 @@ class ProgressFileTest {
     assertEquals(Optional.of(Money.parse("2900 NOK")), closing.charged());
     assertEquals(1, QuantityKind.AGE.unit().fromSi(closing.guarantee().orElseThrow().si()), 1e-12);
     assertEquals(Optional.of("quay-11"), progress.callBackOf());
+    assertEquals(
+        Optional.of(
+            new Accepted(1, "Renew the pump", Optional.of(Money.parse("2950 NOK")), "2026-02-26")),
+        progress.accepted());
   }
 
   @Test
@@ -68,6 +73,8 @@ class ProgressFileTest {
             .replace("\"look\": \"met\"", "\"lok\": \"met\"")
             .replace("\"outcome\": \"not-cured\"", "\"outcome\": \"fixed\"")
             .replace("\"charged\": \"2 900 NOK\"", "\"charged\": \"-1 NOK\"")
+            .replace("\"most\": \"2 950 NOK\"", "\"most\": \"-1 NOK\"")
+            .replace("\"option\": 1", "\"option\": 0")
             .replace("\"date\": \"2026-03-09\"", "\"date\": \"2026-02-30\"");
     InputException refused =
         assertThrows(InputException.class, () -> JobFile.parse(wrong, Samples.VOCABULARY));
@@ -80,7 +87,9 @@ class ProgressFileTest {
             "/tests/lok",
             "/closed/date",
             "/closed/outcome",
-            "/closed/charged"),
+            "/closed/charged",
+            "/accepted/most",
+            "/accepted"),
         refused.problems().stream().map(Problem::where).map(ProgressFileTest::pointer).toList());
   }
 

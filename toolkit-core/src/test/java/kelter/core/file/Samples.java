@@ -170,6 +170,7 @@ final class Samples {
           "note": "comes again"
         },
         "call-back-of": "quay-11",
+        "accepted": { "option": 1, "title": "Renew the pump", "most": "2 950 NOK", "date": "2026-02-26" },
         "note": "by the quay"
       }
       """;
@@ -177,7 +178,7 @@ final class Samples {
   private static final String SINCE_TWO =
       "\"(market|reason)\": \"\\w+\",|\"symptoms\": \\{(?s:.*?)\\n  },|\"displayed\": \\[.*?],"
           + "|\"work\": \\[(?s:.*?)\n  \\],|\"tests\": .*|\"symptoms-left\": .*|\"closed\": \\{(?s:.*?)\n  },"
-          + "|\"call-back-of\": .*|\"tax-.*|\"prices-with-tax\": .*";
+          + "|\"(call-back-of|accepted)\": .*|\"tax-.*|\"prices-with-tax\": .*";
 
   /** The same as version 1 has it. */
   static final String FULL_ONE =

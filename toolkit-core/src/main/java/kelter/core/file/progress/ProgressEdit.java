@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.json.Json;
 import kelter.core.job.Measurement;
+import kelter.core.job.work.Accepted;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.TestDone;
@@ -186,6 +187,24 @@ public final class ProgressEdit {
       entry = entry.with("guarantee", text(closing.guarantee().get().format()));
     }
     return job.with("closed", told(told(entry, "by", closing.by()), "note", closing.note()));
+  }
+
+  /**
+   * The content with the offer that the owner took, in the place of one taken before.
+   *
+   * @param job the content
+   * @param accepted the offer
+   * @return the content with it
+   */
+  public static Json.Obj with(Json.Obj job, Accepted accepted) {
+    Json.Obj entry =
+        EMPTY
+            .with("option", new Json.Num(Integer.toString(accepted.option())))
+            .with("title", text(accepted.title()));
+    if (accepted.most().isPresent()) {
+      entry = entry.with("most", text(accepted.most().get().format()));
+    }
+    return job.with("accepted", entry.with("date", text(accepted.date())));
   }
 
   private static Json text(String words) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.Progress;
 import kelter.core.job.SymptomReport;
+import kelter.core.job.work.Accepted;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.PartUsed;
@@ -25,7 +26,7 @@ public final class ProgressReader {
 
   /** The members of a job that it reads. */
   public static final Set<String> MEMBERS =
-      JsonNode.names("work", "tests", "symptoms-left", "closed", "call-back-of");
+      JsonNode.names("work", "tests", "symptoms-left", "closed", "call-back-of", "accepted");
 
   /** The members of a piece of work. */
   public static final Set<String> WORK =
@@ -42,11 +43,15 @@ public final class ProgressReader {
       JsonNode.names(
           "date", "outcome", "causes", "charged", "old-parts", "guarantee", "by", "note");
 
+  /** The members of an accepted offer. */
+  public static final Set<String> ACCEPTED = JsonNode.names("option", "title", "most", "date");
+
   /** How a test came out. */
   public static final Set<String> RESULTS = JsonNode.names("met", "not met");
 
   private static final String MET = "met";
   private static final int MOST_PARTS = 1000;
+  private static final int MOST_OPTIONS = 1000;
   private static final Map<String, Outcome> OUTCOMES = new LinkedHashMap<>();
   private static final Map<String, PartUsed.Condition> CONDITIONS = new LinkedHashMap<>();
 
@@ -82,7 +87,8 @@ public final class ProgressReader {
         reader.tests(),
         left,
         root.optional("closed").flatMap(reader::closing),
-        root.optional("call-back-of").flatMap(ProgressReader::id));
+        root.optional("call-back-of").flatMap(ProgressReader::id),
+        root.optional("accepted").flatMap(ProgressReader::accepted));
   }
 
   private List<WorkDone> work() {
@@ -177,6 +183,18 @@ public final class ProgressReader {
         : Optional.of(
             new Closing(
                 date.get().toString(), outcome.get(), causes, charged, old, guarantee, by, note));
+  }
+
+  private static Optional<Accepted> accepted(JsonNode node) {
+    node.object(ACCEPTED);
+    Optional<Integer> option = node.required("option").flatMap(each -> each.count(MOST_OPTIONS));
+    Optional<String> title = node.required("title").flatMap(JsonNode::text);
+    Optional<Money> most = node.optional("most").flatMap(ProgressReader::price);
+    boolean dated = node.required("date").isPresent();
+    Optional<LocalDate> date = dated ? node.date("date") : Optional.empty();
+    return option.isEmpty() || title.isEmpty() || date.isEmpty()
+        ? Optional.empty()
+        : node.make(() -> new Accepted(option.get(), title.get(), most, date.get().toString()));
   }
 
   private static List<String> keys(JsonNode node, String name) {
