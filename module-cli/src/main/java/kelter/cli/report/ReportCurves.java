@@ -134,7 +134,10 @@ final class ReportCurves {
     return observable.id().equals(axis)
         ? Optional.of(
             new LinesDrawing.Mark(
-                "flow " + name, kind.x().unit().fromSi(value.get()), Double.NaN, left))
+                observable.title() + " " + name,
+                kind.x().unit().fromSi(value.get()),
+                Double.NaN,
+                left))
         : Optional.empty();
   }
 
