@@ -32,12 +32,13 @@ final class LinesDrawing {
   /**
    * A mark.
    *
-   * @param name what stands beside it
+   * @param name what stands beside it, short
+   * @param told the same at length
    * @param x where it lies
    * @param y where it lies; NaN for a line across the whole height
    * @param full whether it is filled
    */
-  record Mark(String name, double x, double y, boolean full) {}
+  record Mark(String name, String told, double x, double y, boolean full) {}
 
   /**
    * What a drawing is about.
@@ -132,22 +133,30 @@ final class LinesDrawing {
   private void mark(Mark mark, int number) {
     double x = across.place(mark.x());
     if (Double.isNaN(mark.y())) {
-      svg.line(
-          x,
-          BOTTOM,
-          x,
-          TOP,
-          mark.full() ? "class=\"line\"" : "class=\"line\" stroke-dasharray=\"2 3\"");
-      boolean right = x > (LEFT + RIGHT) / 2;
-      svg.words(
-          right ? x - 4 : x + 4,
-          TOP + 10 + APART * number,
-          mark.name(),
-          "class=\"s\" text-anchor=\"" + (right ? "end" : "start") + "\"");
+      svg.group(mark.told(), () -> across(mark, x, TOP + 10 + APART * number));
       return;
     }
     double y = up.place(mark.y());
-    svg.circle(x, y, RADIUS, mark.full() ? "class=\"full\"" : "class=\"open\"");
-    svg.words(x + 10, y - 8 + (mark.full() ? 0 : 20), mark.name(), "class=\"s\"");
+    svg.group(
+        mark.told(),
+        () -> {
+          svg.circle(x, y, RADIUS, mark.full() ? "class=\"full\"" : "class=\"open\"");
+          svg.words(x + 10, y - 8 + (mark.full() ? 0 : 20), mark.name(), "class=\"s\"");
+        });
+  }
+
+  private void across(Mark mark, double x, double y) {
+    boolean right = x > (LEFT + RIGHT) / 2;
+    svg.line(
+        x,
+        BOTTOM,
+        x,
+        TOP,
+        mark.full() ? "class=\"line\"" : "class=\"line\" stroke-dasharray=\"2 3\"");
+    svg.words(
+        right ? x - 4 : x + 4,
+        y,
+        mark.name(),
+        "class=\"s\" text-anchor=\"" + (right ? "end" : "start") + "\"");
   }
 }

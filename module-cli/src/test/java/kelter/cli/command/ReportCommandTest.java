@@ -77,8 +77,17 @@ class ReportCommandTest {
   void aMarkOnAnAxisIsNamedAfterWhatWasRead() throws IOException {
     String page = page(copied("washer-extractor.json"));
 
-    assertTrue(page.contains(">flow rate at the end of the drain hose as found<"), page);
+    assertTrue(page.contains(">flow rate as found<"), page);
+    assertTrue(page.contains("<title>flow rate at the end of the drain hose as found<"), page);
     assertFalse(page.contains(">flow as found<"));
+  }
+
+  @Test
+  void aGuaranteeIsToldInWords() throws IOException {
+    String washer = copied("washer-extractor.json");
+    run(0, "close", washer, "--outcome", "cured", "--guarantee", "12 mo");
+
+    assertTrue(points(washer).contains("we give 12 months from"), points(washer));
   }
 
   @Test

@@ -22,7 +22,7 @@ class LinesDrawingTest {
                     "stated",
                     new double[] {-20, -10, 0, 25, 60},
                     new double[] {90, 52, 31, 10, 2.8})),
-            List.of(new LinesDrawing.Mark("as found", -10, 48, false)));
+            List.of(new LinesDrawing.Mark("as found", "resistance as found", -10, 48, false)));
 
     MatchResult line =
         Pattern.compile("<polyline points=\"([^\"]*)\"")

@@ -19,6 +19,7 @@ import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.WorkDone;
 import kelter.core.proof.Proof;
 import kelter.core.quantity.Money;
+import kelter.core.quantity.Quantity;
 import kelter.core.quote.Invoice;
 import kelter.core.workshop.Case;
 
@@ -229,7 +230,7 @@ public final class OwnersPage {
                 answers.add(
                     ("On this repair we give %s from %s, parts and labour, for the same defect; your"
                             + " rights by law stay as they are.")
-                        .formatted(time.display(), closing.get().date())));
+                        .formatted(lasting(time), closing.get().date())));
     if (answers.isEmpty()) {
       answers.add("Your rights by law stay as they are.");
     }
@@ -237,6 +238,14 @@ public final class OwnersPage {
     String old = closing.map(Closing::oldParts).filter(told -> beside.names()).orElse("");
     answers.add(old.isBlank() ? "Old parts: not told here." : "Old parts: " + old + ".");
     return Point.of("Guarantee, whom to call, old parts", answers);
+  }
+
+  private static String lasting(Quantity time) {
+    String told = time.display();
+    return time.unit().symbol().equals("mo")
+        ? told.replaceFirst(
+            "mo$", told.startsWith("1\u00a0") || told.startsWith("1 ") ? "month" : "months")
+        : told;
   }
 
   private static String sentence(String words) {
