@@ -123,6 +123,11 @@ class ReportCommandTest {
     assertTrue(
         points(microwave).contains("The job ended as stopped and passed on. That is for"),
         points(microwave));
+    assertTrue(
+        points(microwave)
+            .contains(
+                "pull the plug and call. Holds for every such machine: Microwave oven: do not"),
+        points(microwave));
   }
 
   @Test

@@ -201,11 +201,11 @@ public final class OwnersPage {
       answers.addAll(steps.always().owner());
     }
     kinds.forEach(kind -> answers.addAll(steps.of(kind).owner()));
-    MayUse.ofKind(machine.lockOut())
-        .forEach(text -> answers.add("Holds for every such machine: " + text));
     if (answers.isEmpty()) {
       answers.add("If it does anything new, switch it off, pull the plug and call.");
     }
+    MayUse.ofKind(machine.lockOut())
+        .forEach(text -> answers.add("Holds for every such machine: " + text));
     return Point.of("What do I have to do or to watch?", List.copyOf(answers));
   }
 
