@@ -14,8 +14,10 @@ import kelter.core.file.JobFile;
 import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.file.person.Persons;
 import kelter.core.job.Job;
 import kelter.core.problem.InputException;
+import kelter.core.shop.Person;
 
 /** {@code kelter reopen JOB}: begins the job of a call-back, joined to the first. */
 final class ReopenCommand implements Command {
@@ -62,14 +64,30 @@ final class ReopenCommand implements Command {
     Path file = told.orElseGet(() -> first.resolveSibling(id + ".json"));
     Json.Obj next = next(content, job.id(), id, invocation);
     invocation.job(file, next);
+    Optional<Persons> persons =
+        invocation.shop().folder().map(folder -> new Persons(folder.path()));
+    persons.ifPresent(each -> requireJoinable(each, job.id(), id));
     TextFile.writeNew(file, JsonText.write(next));
-    invocation
-        .terminal()
-        .print(
-            new Layout(invocation.terminal())
-                .line("Begun: " + file + ", a call-back of " + job.id() + ".")
-                .line("Go on with: kelter bench " + file)
-                .toString());
+    Optional<Person> person = persons.flatMap(each -> each.join(job.id(), id));
+    Layout layout =
+        new Layout(invocation.terminal())
+            .line("Begun: " + file + ", a call-back of " + job.id() + ".");
+    person.ifPresent(each -> layout.line("It is named for " + each.id() + ", as the first is."));
+    invocation.terminal().print(layout.line("Go on with: kelter bench " + file).toString());
+  }
+
+  /** Nothing is begun where the call-back is somebody else's already. */
+  private static void requireJoinable(Persons persons, String first, String next) {
+    Optional<Person> whose = persons.of(first);
+    Optional<Person> other = persons.of(next);
+    if (whose.isPresent()
+        && other.filter(each -> !each.id().equals(whose.get().id())).isPresent()) {
+      throw new InputException(
+          next,
+          "is a job of %s, and %s is one of %s"
+              .formatted(other.get().id(), first, whose.get().id()),
+          "name another file with --output");
+    }
   }
 
   private static Json.Obj next(Json.Obj first, String firstId, String id, Invocation invocation) {

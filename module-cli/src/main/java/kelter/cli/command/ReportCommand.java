@@ -2,7 +2,6 @@ package kelter.cli.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kelter.cli.report.ReportPage;
 import kelter.cli.text.Layout;
@@ -37,7 +36,6 @@ final class ReportCommand implements Command {
           "--anonymous", "without owner, serial number, names and words of the owner");
   private static final CommandOption CALL =
       CommandOption.one("--call", ValueKind.TEXT, "TEXT", "whom the owner may call");
-  private static final String PAGE = ".html";
   private static final long SEED = 1;
 
   @Override
@@ -63,7 +61,7 @@ final class ReportCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     Optional<Path> file = invocation.given().path(OUTPUT);
-    file.ifPresent(ReportCommand::requirePage);
+    file.ifPresent(PageName::require);
     boolean anonymous = invocation.given().has(ANONYMOUS);
     Case machine = invocation.open();
     Proof proof = Proof.of(machine);
@@ -120,13 +118,5 @@ final class ReportCommand implements Command {
       point.answers().forEach(answer -> layout.hanging("   ", answer));
     }
     return layout.toString();
-  }
-
-  /** The page takes the place of an older one, but never of a file of another kind. */
-  private static void requirePage(Path file) {
-    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(PAGE)) {
-      throw new InputException(
-          file.toString(), "is not the name of a page", "let it end in " + PAGE);
-    }
   }
 }

@@ -2,7 +2,6 @@ package kelter.cli.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import kelter.cli.sheet.SheetPage;
 import kelter.cli.sheet.SheetText;
@@ -35,7 +34,6 @@ final class SheetCommand implements Command {
               "FILE.html",
               "a page to print, on A4 or Letter (default: the terminal)")
           .or("-o");
-  private static final String PAGE = ".html";
 
   @Override
   public CommandUsage usage() {
@@ -80,12 +78,8 @@ final class SheetCommand implements Command {
     }
   }
 
-  /** The page takes the place of an older one, but never of a file of another kind. */
   private static void requirePage(Path file, Invocation invocation) {
-    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(PAGE)) {
-      throw new InputException(
-          file.toString(), "is not the name of a page", "let it end in " + PAGE);
-    }
+    PageName.require(file);
     if (invocation.given().has(BAG)) {
       throw new InputException(BAG.name(), "is for the terminal", "leave --output away");
     }

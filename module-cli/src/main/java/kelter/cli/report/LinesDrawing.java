@@ -1,5 +1,7 @@
 package kelter.cli.report;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import kelter.cli.drawing.Scale;
 import kelter.cli.drawing.Svg;
@@ -30,12 +32,13 @@ final class LinesDrawing {
   /**
    * A mark.
    *
-   * @param name what stands beside it
+   * @param name what stands beside it, short
+   * @param told the same at length
    * @param x where it lies
    * @param y where it lies; NaN for a line across the whole height
    * @param full whether it is filled
    */
-  record Mark(String name, double x, double y, boolean full) {}
+  record Mark(String name, String told, double x, double y, boolean full) {}
 
   /**
    * What a drawing is about.
@@ -54,20 +57,18 @@ final class LinesDrawing {
 
   private LinesDrawing(About about, List<Line> lines, List<Mark> marks) {
     this.svg = Svg.within(about.id(), WIDTH, HEIGHT, about.title(), about.description());
-    double right = 0;
-    double top = 0;
+    List<Double> x = new ArrayList<>();
+    List<Double> y = new ArrayList<>();
     for (Line line : lines) {
-      for (int i = 0; i < line.x().length; i++) {
-        right = Math.max(right, line.x()[i]);
-        top = Math.max(top, line.y()[i]);
-      }
+      Arrays.stream(line.x()).forEach(x::add);
+      Arrays.stream(line.y()).forEach(y::add);
     }
     for (Mark mark : marks) {
-      right = Math.max(right, mark.x());
-      top = Double.isNaN(mark.y()) ? top : Math.max(top, mark.y());
+      x.add(mark.x());
+      y.add(mark.y());
     }
-    this.across = new Scale(0, right > 0 ? right : 1, LEFT, RIGHT, false);
-    this.up = new Scale(0, top > 0 ? 1.05 * top : 1, BOTTOM, TOP, false);
+    this.across = Scale.withNearZero(x, LEFT, RIGHT);
+    this.up = Scale.withNearZero(y, BOTTOM, TOP);
   }
 
   static String of(About about, List<Line> lines, List<Mark> marks) {
@@ -96,7 +97,7 @@ final class LinesDrawing {
   private void axes(About about) {
     svg.line(LEFT, BOTTOM, RIGHT, BOTTOM, "class=\"axis\"");
     svg.line(LEFT, BOTTOM, LEFT, TOP, "class=\"axis\"");
-    for (double x : steps(across.high())) {
+    for (double x : across.steps()) {
       svg.line(across.place(x), BOTTOM, across.place(x), BOTTOM + 4, "class=\"axis\"");
       svg.words(
           across.place(x),
@@ -104,27 +105,13 @@ final class LinesDrawing {
           QuantityFormat.plain(x),
           "class=\"s\" text-anchor=\"middle\"");
     }
-    for (double y : steps(up.high())) {
+    for (double y : up.steps()) {
       svg.line(LEFT, up.place(y), RIGHT, up.place(y), "class=\"grid\"");
       svg.words(
           LEFT - 6, up.place(y) + 4, QuantityFormat.plain(y), "class=\"s\" text-anchor=\"end\"");
     }
     svg.words(RIGHT, BOTTOM + 34, about.x(), "class=\"s\" text-anchor=\"end\"");
     svg.words(0, TOP - 4, about.y(), "class=\"s\"");
-  }
-
-  /** Round values up to an end, five at most above zero. */
-  private static double[] steps(double end) {
-    double power = Math.pow(10, Math.floor(Math.log10(end / 5)));
-    double step = 10 * power;
-    for (double times : new double[] {5, 2, 1}) {
-      step = end / (times * power) <= 5 ? times * power : step;
-    }
-    double[] steps = new double[(int) Math.floor(end / step + 1e-9) + 1];
-    for (int i = 0; i < steps.length; i++) {
-      steps[i] = Math.round(i * step / power) * power;
-    }
-    return steps;
   }
 
   private void line(Line line, int number, double label) {
@@ -146,17 +133,30 @@ final class LinesDrawing {
   private void mark(Mark mark, int number) {
     double x = across.place(mark.x());
     if (Double.isNaN(mark.y())) {
-      svg.line(
-          x,
-          BOTTOM,
-          x,
-          TOP,
-          mark.full() ? "class=\"line\"" : "class=\"line\" stroke-dasharray=\"2 3\"");
-      svg.words(x + 4, TOP + 10 + APART * number, mark.name(), "class=\"s\"");
+      svg.group(mark.told(), () -> across(mark, x, TOP + 10 + APART * number));
       return;
     }
     double y = up.place(mark.y());
-    svg.circle(x, y, RADIUS, mark.full() ? "class=\"full\"" : "class=\"open\"");
-    svg.words(x + 10, y - 8 + (mark.full() ? 0 : 20), mark.name(), "class=\"s\"");
+    svg.group(
+        mark.told(),
+        () -> {
+          svg.circle(x, y, RADIUS, mark.full() ? "class=\"full\"" : "class=\"open\"");
+          svg.words(x + 10, y - 8 + (mark.full() ? 0 : 20), mark.name(), "class=\"s\"");
+        });
+  }
+
+  private void across(Mark mark, double x, double y) {
+    boolean right = x > (LEFT + RIGHT) / 2;
+    svg.line(
+        x,
+        BOTTOM,
+        x,
+        TOP,
+        mark.full() ? "class=\"line\"" : "class=\"line\" stroke-dasharray=\"2 3\"");
+    svg.words(
+        right ? x - 4 : x + 4,
+        y,
+        mark.name(),
+        "class=\"s\" text-anchor=\"" + (right ? "end" : "start") + "\"");
   }
 }

@@ -13,6 +13,9 @@ final class OddsDrawing {
   private static final double LENGTH = 250;
   private static final double BAR = 10;
 
+  /** Longer words than a chance stand in the place of the bar. */
+  private static final int LONGEST_BESIDE = 8;
+
   /**
    * A fault.
    *
@@ -53,6 +56,10 @@ final class OddsDrawing {
   private static void bar(
       Svg svg, double y, String label, double share, String told, String style) {
     svg.words(0, y + 9, label, "class=\"s\"");
+    if (told.length() > LONGEST_BESIDE) {
+      svg.words(LEFT, y + 9, told, "class=\"s\"");
+      return;
+    }
     svg.rectangle(LEFT, y, LENGTH, BAR, "class=\"frame\"");
     svg.rectangle(LEFT, y, LENGTH * share, BAR, style);
     svg.words(LEFT + LENGTH + 8, y + 9, told, "class=\"s\"");

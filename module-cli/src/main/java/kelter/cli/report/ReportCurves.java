@@ -71,8 +71,8 @@ final class ReportCurves {
     for (LinesDrawing.Mark mark : marks) {
       rows.add(
           row(
-              mark.name(),
-              mark.name() + ", " + QuantityFormat.plain(round(mark.x())),
+              mark.told(),
+              mark.told() + ", " + QuantityFormat.plain(round(mark.x())),
               Double.isNaN(mark.y()) ? "not read" : QuantityFormat.plain(round(mark.y())),
               yUnit));
     }
@@ -119,6 +119,7 @@ final class ReportCurves {
       Measurement measurement, Observable observable, CurveKind kind) {
     boolean left = measurement.stage() == Stage.AS_LEFT;
     String name = left ? "as left" : "as found";
+    String told = observable.title() + " " + name;
     Optional<Double> value =
         Evaluation.of(machine.job(), measurement, observable).map(each -> each.estimate().value());
     String axis = axis(kind);
@@ -129,12 +130,16 @@ final class ReportCurves {
       double x = measurement.conditions().figure(axis).get().si();
       return Optional.of(
           new LinesDrawing.Mark(
-              name, kind.x().unit().fromSi(x), kind.y().unit().fromSi(value.get()), left));
+              name, told, kind.x().unit().fromSi(x), kind.y().unit().fromSi(value.get()), left));
     }
     return observable.id().equals(axis)
         ? Optional.of(
             new LinesDrawing.Mark(
-                "flow " + name, kind.x().unit().fromSi(value.get()), Double.NaN, left))
+                kind.x().name() + " " + name,
+                told,
+                kind.x().unit().fromSi(value.get()),
+                Double.NaN,
+                left))
         : Optional.empty();
   }
 

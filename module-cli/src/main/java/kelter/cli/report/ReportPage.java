@@ -19,6 +19,7 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Job;
 import kelter.core.option.Explained;
 import kelter.core.proof.Proof;
+import kelter.core.report.MayUse;
 import kelter.core.report.Point;
 import kelter.core.shop.Shop;
 import kelter.core.text.HarmlessText;
@@ -87,7 +88,7 @@ public final class ReportPage {
     page.put("machine", words.apply(machine(job.appliance(), beside.anonymous())));
     page.put("job", words.apply(job(job)));
     page.put("owner", beside.anonymous() ? List.of() : beside.owner().stream().map(words).toList());
-    page.put("danger", proof.first().isEmpty() ? List.of() : List.of(words.apply(proof.first())));
+    page.put("danger", MayUse.danger(machine.lockOut()).map(words).stream().toList());
     page.put("points", points(beside.points()));
     page.put("standing", words.apply(ProofText.STANDING));
     page.put("work", rows.work());

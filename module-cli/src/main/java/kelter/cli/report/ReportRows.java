@@ -62,14 +62,7 @@ final class ReportRows {
   private static String parts(WorkDone work) {
     String parts =
         work.parts().stream()
-            .map(
-                part ->
-                    (part.count() == 1 ? "" : part.count() + " x ")
-                        + part.title()
-                        + " ("
-                        + part.condition().id().replace('-', ' ')
-                        + ")"
-                        + part.price().map(price -> ", " + price.format()).orElse(""))
+            .map(part -> part.words() + part.price().map(each -> ", " + each.format()).orElse(""))
             .collect(Collectors.joining("; "));
     return parts.isEmpty() ? "none" : parts;
   }
@@ -91,21 +84,27 @@ final class ReportRows {
   List<Map<String, Object>> tests() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (ReleaseTest test : proof.tests()) {
+      String note = note(test);
+      boolean made = test.isRead() || test.result() != ReleaseTest.Result.NOT_MEASURED;
       String read =
           test.isRead()
               ? test.against().map(Figures::measured).orElse(NOT_READ)
-              : test.note().isBlank() ? "looked at" : test.note();
-      boolean made = test.isRead() || test.result() != ReleaseTest.Result.NOT_MEASURED;
+              : note.isBlank() ? "looked at" : note;
       String limit = test.against().map(ReportRows::limit).orElse(test.isRead() ? "" : "no figure");
-      String note = test.isRead() && !test.note().isBlank() ? ": " + test.note() : "";
+      String why = test.isRead() && !note.isBlank() ? ": " + note : "";
       rows.add(
           Map.of(
               "text", words.apply(text(test)),
               "read", words.apply(made ? read : NOT_READ),
               "limit", words.apply(limit),
-              "result", words.apply(test.result().words() + note)));
+              "result", words.apply(test.result().words() + why)));
     }
     return rows;
+  }
+
+  /** What somebody wrote of a look may tell persons; of a reading only Kelter makes notes. */
+  private String note(ReleaseTest test) {
+    return anonymous && !test.isRead() ? "" : test.note();
   }
 
   private static String limit(Finding finding) {

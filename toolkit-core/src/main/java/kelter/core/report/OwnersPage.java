@@ -1,13 +1,12 @@
 package kelter.core.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import kelter.core.catalogue.KindPart;
 import kelter.core.catalogue.WorkSteps;
 import kelter.core.diagnosis.Diagnosis;
@@ -18,10 +17,9 @@ import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.WorkDone;
-import kelter.core.proof.Cure;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Money;
+import kelter.core.quantity.Quantity;
 import kelter.core.quote.Invoice;
 import kelter.core.workshop.Case;
 
@@ -33,7 +31,6 @@ public final class OwnersPage {
 
   private final Case machine;
   private final Job job;
-  private final Proof proof;
   private final WorkSteps steps;
   private final Optional<Closing> closing;
   private final Beside beside;
@@ -42,7 +39,7 @@ public final class OwnersPage {
    * What the page tells beside the job.
    *
    * @param call whom to call, may be empty
-   * @param names whether names, notes and the words of the owner are told
+   * @param names whether names, notes, the words of the owner and where old parts went are told
    * @param invoice the bill for the work, if the job tells enough for one
    */
   public record Beside(String call, boolean names, Optional<Invoice> invoice) {
@@ -54,10 +51,9 @@ public final class OwnersPage {
     }
   }
 
-  private OwnersPage(Case machine, Proof proof, WorkSteps steps, Beside beside) {
+  private OwnersPage(Case machine, WorkSteps steps, Beside beside) {
     this.machine = machine;
     this.job = machine.job();
-    this.proof = proof;
     this.steps = steps;
     this.closing = job.progress().closing();
     this.beside = beside;
@@ -73,42 +69,16 @@ public final class OwnersPage {
    * @return eight points
    */
   public static List<Point> of(Case machine, Proof proof, WorkSteps steps, Beside beside) {
-    OwnersPage page = new OwnersPage(machine, proof, steps, beside);
+    OwnersPage page = new OwnersPage(machine, steps, beside);
     return List.of(
-        page.use(),
+        MayUse.of(machine, proof, beside.names()),
         page.wrong(),
         page.done(),
         page.cost(),
-        page.tested(),
+        Tested.of(proof),
         page.watch(),
-        page.open(),
+        Unsettled.of(machine, proof),
         page.guarantee());
-  }
-
-  private Point use() {
-    List<String> answers = new ArrayList<>();
-    if (!proof.first().isEmpty()) {
-      answers.add("No, not as it is. " + proof.first());
-    }
-    List<String> failed = new ArrayList<>();
-    for (ReleaseTest test : proof.tests()) {
-      if (test.result() == ReleaseTest.Result.NOT_MET) {
-        failed.add(lower(test.title()));
-      }
-    }
-    if (!failed.isEmpty()) {
-      answers.add("No, not as it is. Not as it must be: " + String.join(", ", failed) + ".");
-    }
-    boolean warning = !answers.isEmpty();
-    if (!warning) {
-      String who =
-          closing
-              .map(Closing::by)
-              .filter(name -> !name.isBlank())
-              .orElse("the person who did the work");
-      answers.add("That is for " + who + " to say, here, by name and signature:");
-    }
-    return new Point("May I use it?", answers, warning);
   }
 
   private Point wrong() {
@@ -141,7 +111,9 @@ public final class OwnersPage {
                         ? each.probability() > LIKELIER
                         : causes.contains(each.fault().key()))
             .toList();
-    return told.isEmpty() && causes.isEmpty() ? faults.stream().limit(1).toList() : told;
+    return told.isEmpty() && causes.isEmpty()
+        ? faults.stream().limit(1).filter(each -> each.probability() >= WORTH_TELLING).toList()
+        : told;
   }
 
   /** What was found while the work was done. */
@@ -152,16 +124,11 @@ public final class OwnersPage {
   }
 
   private static String sure(Diagnosis.FaultProbability each, boolean guess) {
-    String odds = inHundred(each.probability()) + " of 100 such machines";
+    String odds = Unsettled.inHundred(each.probability()) + " of 100 such machines";
     return guess
         ? "Most likely: %s (so in %s with these readings).".formatted(each.fault().title(), odds)
         : "Before anything was opened, the readings spoke for “%s” in %s."
             .formatted(each.fault().title(), odds);
-  }
-
-  private static String inHundred(double probability) {
-    long whole = Math.round(100 * probability);
-    return whole > 99 ? "more than 99" : whole < 1 ? "fewer than 1" : "about " + whole;
   }
 
   private String title(String key) {
@@ -183,19 +150,17 @@ public final class OwnersPage {
       }
     }
     if (answers.isEmpty()) {
-      answers.add("Nothing was mended.");
+      answers.add(isCured() ? "What was done was not written down." : "Nothing was mended.");
     }
     closing.ifPresent(each -> answers.add("How it ended: " + each.outcome().words() + "."));
     return Point.of("What was done?", answers);
   }
 
   private static String parts(WorkDone work) {
-    List<String> parts = new ArrayList<>();
-    for (PartUsed part : work.parts()) {
-      String count = part.count() == 1 ? "" : part.count() + " × ";
-      parts.add(count + part.title() + " (" + part.condition().id().replace('-', ' ') + ")");
-    }
-    return parts.isEmpty() ? "" : ". Parts: " + String.join(", ", parts);
+    return work.parts().isEmpty()
+        ? ""
+        : ". Parts: "
+            + work.parts().stream().map(PartUsed::words).collect(Collectors.joining(", "));
   }
 
   private Point cost() {
@@ -226,52 +191,26 @@ public final class OwnersPage {
         : amount + " more than the offer allowed for: ask what was found and agreed.";
   }
 
-  private Point tested() {
-    Map<String, ReleaseTest.Result> worst = new LinkedHashMap<>();
-    for (ReleaseTest test : proof.tests()) {
-      if (test.result() != ReleaseTest.Result.NOT_APPLICABLE && !test.title().isEmpty()) {
-        worst.merge(test.title(), test.result(), OwnersPage::worse);
-      }
-    }
-    List<String> answers = new ArrayList<>();
-    worst.forEach((title, result) -> answers.add(title + ": " + words(result) + "."));
-    return Point.of("What was looked at and measured after the work?", answers);
-  }
-
-  private static ReleaseTest.Result worse(ReleaseTest.Result one, ReleaseTest.Result other) {
-    List<ReleaseTest.Result> order =
-        List.of(
-            ReleaseTest.Result.NOT_MET,
-            ReleaseTest.Result.UNDECIDED,
-            ReleaseTest.Result.NOT_MEASURED,
-            ReleaseTest.Result.MET);
-    return order.indexOf(one) < order.indexOf(other) ? one : other;
-  }
-
-  private static String words(ReleaseTest.Result result) {
-    return switch (result) {
-      case MET -> "as it must be, by what was entered";
-      case NOT_MET -> "not as it must be";
-      case UNDECIDED -> "too close to say";
-      case NOT_MEASURED -> "not measured";
-      case NOT_APPLICABLE -> "does not apply";
-    };
-  }
-
   private Point watch() {
     Set<String> kinds = new LinkedHashSet<>();
     for (WorkDone work : job.progress().work()) {
       work.component().map(this::kindOf).ifPresent(kinds::add);
     }
     Set<String> answers = new LinkedHashSet<>();
-    if (closing.filter(each -> each.outcome() == Outcome.CURED).isPresent()) {
+    if (isCured()) {
       answers.addAll(steps.always().owner());
     }
     kinds.forEach(kind -> answers.addAll(steps.of(kind).owner()));
     if (answers.isEmpty()) {
       answers.add("If it does anything new, switch it off, pull the plug and call.");
     }
+    MayUse.ofKind(machine.lockOut())
+        .forEach(text -> answers.add("Holds for every such machine: " + text));
     return Point.of("What do I have to do or to watch?", List.copyOf(answers));
+  }
+
+  private boolean isCured() {
+    return closing.filter(each -> each.outcome() == Outcome.CURED).isPresent();
   }
 
   private String kindOf(String component) {
@@ -280,43 +219,6 @@ public final class OwnersPage {
         .map(Component::kind)
         .or(() -> machine.kind().flatMap(kind -> kind.part(component)).map(KindPart::kind))
         .orElse(component);
-  }
-
-  private Point open() {
-    List<String> answers = new ArrayList<>();
-    proof.cure().ifPresent(cure -> answers.addAll(cure(cure)));
-    if (proof.cure().isEmpty()) {
-      answers.add("Nothing was mended, so what was wrong is wrong still.");
-    }
-    for (String symptom : proof.openSymptoms()) {
-      answers.add(
-          "Nobody has looked after the work whether it still "
-              + machine.vocabulary().symptom(symptom).orElseThrow().title()
-              + ".");
-    }
-    long tests =
-        proof.openTests().stream()
-            .filter(each -> each.result() == ReleaseTest.Result.NOT_MEASURED)
-            .count();
-    if (tests > 0) {
-      answers.add("Not measured or looked at: " + tests + " of the tests after the work.");
-    }
-    return Point.of("What is not settled?", answers);
-  }
-
-  private static List<String> cure(Cure cure) {
-    List<String> answers = new ArrayList<>();
-    answers.add(
-        "%s: in %s of 100 such cases the cause is gone."
-            .formatted(cure.words(), inHundred(cure.chance())));
-    for (Cure.Still still : cure.still()) {
-      if (still.fault().probability() >= WORTH_TELLING) {
-        answers.add(
-            "It may also have this (%s in 100): %s."
-                .formatted(inHundred(still.fault().probability()), still.fault().fault().title()));
-      }
-    }
-    return answers;
   }
 
   private Point guarantee() {
@@ -328,21 +230,25 @@ public final class OwnersPage {
                 answers.add(
                     ("On this repair we give %s from %s, parts and labour, for the same defect; your"
                             + " rights by law stay as they are.")
-                        .formatted(time.display(), closing.get().date())));
+                        .formatted(lasting(time), closing.get().date())));
     if (answers.isEmpty()) {
       answers.add("Your rights by law stay as they are.");
     }
     answers.add(beside.call().isBlank() ? "Call whoever did the work." : "Call: " + beside.call());
-    String old = closing.map(Closing::oldParts).orElse("");
-    answers.add(old.isBlank() ? "Old parts: not told." : "Old parts: " + old + ".");
+    String old = closing.map(Closing::oldParts).filter(told -> beside.names()).orElse("");
+    answers.add(old.isBlank() ? "Old parts: not told here." : "Old parts: " + old + ".");
     return Point.of("Guarantee, whom to call, old parts", answers);
+  }
+
+  private static String lasting(Quantity time) {
+    String told = time.display();
+    return time.unit().symbol().equals("mo")
+        ? told.replaceFirst(
+            "mo$", told.startsWith("1\u00a0") || told.startsWith("1 ") ? "month" : "months")
+        : told;
   }
 
   private static String sentence(String words) {
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private static String lower(String words) {
-    return words.isEmpty() ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
   }
 }

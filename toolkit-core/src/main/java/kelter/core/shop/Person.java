@@ -42,6 +42,21 @@ public record Person(
   }
 
   /**
+   * The same person with a job.
+   *
+   * @param job the id of a job
+   * @return the person, whose jobs name it once
+   * @throws IllegalArgumentException if it is no id
+   */
+  public Person with(String job) {
+    List<String> all = new ArrayList<>(jobs);
+    if (!all.contains(job)) {
+      all.add(job);
+    }
+    return new Person(id, name, address, telephone, email, all);
+  }
+
+  /**
    * The person as it stands on a page.
    *
    * @return name and address, a line each

@@ -2,15 +2,16 @@ package kelter.core.file.person;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.file.disk.TextFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonNode;
 import kelter.core.file.json.JsonPlaces;
+import kelter.core.file.json.JsonText;
 import kelter.core.file.json.SchemaText;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
@@ -29,6 +30,7 @@ public final class PersonFile {
       JsonNode.names(
           "format", "id", "name", "address", "telephone", "e-mail", "jobs", "purpose", "note");
 
+  private static final String WHAT = "a file of a person";
   private static final String START = "'kelter shop person' makes one";
   private static final String PURPOSE = "quotation and invoice; erase with 'kelter shop forget'";
 
@@ -51,7 +53,7 @@ public final class PersonFile {
    * @throws InputException with every mistake of the file, if it has any or cannot be read
    */
   public static Person read(Path path) {
-    Json content = JsonFile.read(path, MAX_BYTES, "a file of a person", START);
+    Json content = JsonFile.read(path, MAX_BYTES, WHAT, START);
     List<Problem> problems = new ArrayList<>();
     JsonNode root = new JsonNode(content, "", problems);
     root.object(PERSON);
@@ -81,18 +83,32 @@ public final class PersonFile {
     return texts;
   }
 
-  /** The content of the file of a person. */
-  static Json.Obj content(Person person) {
-    Map<String, Json> members = new LinkedHashMap<>();
-    members.put("format", new Json.Str(FORMAT));
-    members.put("id", new Json.Str(person.id()));
-    members.put("name", new Json.Str(person.name()));
-    members.put("address", array(person.address()));
-    members.put("telephone", new Json.Str(person.telephone()));
-    members.put("e-mail", new Json.Str(person.email()));
-    members.put("jobs", array(person.jobs()));
-    members.put("purpose", new Json.Str(PURPOSE));
-    return new Json.Obj(members);
+  /** Writes the file of a person whom nobody knew. */
+  static void writeNew(Path path, Person person) {
+    Json.Obj start =
+        new Json.Obj(Map.of())
+            .with("format", new Json.Str(FORMAT))
+            .with("id", new Json.Str(person.id()));
+    Json.Obj content = with(start, person).with("purpose", new Json.Str(PURPOSE));
+    TextFile.writeNew(path, JsonText.write(content));
+  }
+
+  /** Changes the file of a person; what the person does not tell stays as it is there. */
+  static void change(Path path, Person person) {
+    JsonFile.change(path, MAX_BYTES, WHAT, START, old -> with((Json.Obj) old, person));
+  }
+
+  private static Json.Obj with(Json.Obj content, Person person) {
+    Json.Obj with = content.with("name", new Json.Str(person.name()));
+    with = told(with, "address", person.address().isEmpty(), array(person.address()));
+    with = told(with, "telephone", person.telephone().isEmpty(), new Json.Str(person.telephone()));
+    with = told(with, "e-mail", person.email().isEmpty(), new Json.Str(person.email()));
+    return told(with, "jobs", person.jobs().isEmpty(), array(person.jobs()));
+  }
+
+  /** Nothing is told by leaving it out, but takes the place of what was told before. */
+  private static Json.Obj told(Json.Obj content, String name, boolean nothing, Json value) {
+    return nothing && !content.members().containsKey(name) ? content : content.with(name, value);
   }
 
   private static Json array(List<String> texts) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,8 +12,8 @@ import java.util.Optional;
 import kelter.core.file.disk.DiskFault;
 import kelter.core.file.disk.Folder;
 import kelter.core.file.disk.TextFile;
-import kelter.core.file.json.JsonText;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
 import kelter.core.shop.Person;
 import kelter.core.vocabulary.Ids;
 
@@ -84,34 +85,86 @@ public record Persons(Path shop) {
   }
 
   /**
-   * Writes a person, in the place of what was known.
+   * Writes a person. In a file that is there already everything else stays, such as a note.
    *
    * @param person the person
    * @return the file
-   * @throws InputException if it cannot be written
+   * @throws InputException if one of the jobs is another person's, or a file cannot be read or
+   *     written
    */
   public Path write(Person person) {
+    requireFree(person);
     Path file = file(person.id());
-    Folder.make(folder());
-    TextFile.write(file, JsonText.write(PersonFile.content(person)));
+    if (Files.isRegularFile(file)) {
+      PersonFile.change(file, person);
+    } else {
+      Folder.make(folder());
+      PersonFile.writeNew(file, person);
+    }
     return file;
   }
 
+  private void requireFree(Person person) {
+    List<Problem> problems = new ArrayList<>();
+    for (Path file : files()) {
+      if (!file.equals(file(person.id()))) {
+        Person other = PersonFile.read(file);
+        person.jobs().stream()
+            .filter(other.jobs()::contains)
+            .forEach(job -> problems.add(taken(job, other)));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+  }
+
+  private static Problem taken(String job, Person other) {
+    return new Problem(
+        job,
+        "is a job of " + other.id(),
+        "take it off first: kelter shop person %s --no-job %s".formatted(other.id(), job));
+  }
+
   /**
-   * Erases a person.
+   * Gives a call-back to the person whose job the first was.
+   *
+   * @param first the id of the first job
+   * @param next the id of the call-back
+   * @return the person with both jobs; empty if nobody's file names the first
+   * @throws InputException if the call-back is another person's, or a file cannot be read or
+   *     written
+   */
+  public Optional<Person> join(String first, String next) {
+    Optional<Person> joined = of(first).map(person -> person.with(next));
+    joined.ifPresent(this::write);
+    return joined;
+  }
+
+  /**
+   * Erases a person, whatever the file holds.
    *
    * @param id the id
-   * @return the ids of the person's jobs, which stay
+   * @return the ids of the person's jobs, which stay; empty if the file could not be read
    * @throws InputException if the shop knows nobody of that id, or the file cannot be erased
    */
-  public List<String> forget(String id) {
-    Person person =
-        person(id)
-            .orElseThrow(
-                () ->
-                    new InputException(
-                        id, "is nobody whom this shop knows", "look into " + folder()));
-    TextFile.erase(file(id));
-    return person.jobs();
+  public Optional<List<String>> forget(String id) {
+    Path file = file(id);
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && !Files.isSymbolicLink(file)) {
+      throw new InputException(id, "is nobody whom this shop knows", "look into " + folder());
+    }
+    Optional<List<String>> jobs = jobs(file);
+    TextFile.erase(file);
+    return jobs;
+  }
+
+  private static Optional<List<String>> jobs(Path file) {
+    try {
+      return Files.isRegularFile(file)
+          ? Optional.of(PersonFile.read(file).jobs())
+          : Optional.empty();
+    } catch (InputException unreadable) {
+      return Optional.empty();
+    }
   }
 }

@@ -59,4 +59,14 @@ public record PartUsed(String title, int count, Optional<Money> price, Condition
       throw new IllegalArgumentException("parts are counted from 1 to " + MOST);
     }
   }
+
+  /**
+   * The part in words.
+   *
+   * @return number, title and condition, for instance {@code 2 × hose (third party)}
+   */
+  public String words() {
+    String counted = count == 1 ? title : count + " × " + title;
+    return counted + " (" + condition.id().replace('-', ' ') + ")";
+  }
 }

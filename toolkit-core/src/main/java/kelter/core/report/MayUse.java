@@ -1,0 +1,115 @@
+package kelter.core.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import kelter.core.job.work.Closing;
+import kelter.core.job.work.Outcome;
+import kelter.core.proof.Proof;
+import kelter.core.proof.ReleaseTest;
+import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.LockOut;
+import kelter.core.workshop.Case;
+
+/**
+ * Whether the owner may use the machine: what speaks against it, and else whose word it is. What
+ * holds for every machine of a kind is no reason against this one.
+ */
+public final class MayUse {
+
+  private static final Set<Outcome> FAULT_STAYS = Set.of(Outcome.NOT_CURED, Outcome.STOPPED);
+
+  private final LockOut lockOut;
+  private final Proof proof;
+  private final Optional<Closing> closing;
+
+  private MayUse(Case machine, Proof proof) {
+    this.lockOut = machine.lockOut();
+    this.proof = proof;
+    this.closing = machine.job().progress().closing();
+  }
+
+  /**
+   * What was found on this machine and locks it out.
+   *
+   * @param lockOut what may be proposed on the machine
+   * @return the text of the strictest row that something found makes hold; empty if none does
+   */
+  public static Optional<String> danger(LockOut lockOut) {
+    return lockOut.rows().stream()
+        .filter(row -> !row.quiet() && !isOfKind(row))
+        .map(ActiveRow::text)
+        .findFirst();
+  }
+
+  /** What holds for every machine of its kind, each text once. */
+  static List<String> ofKind(LockOut lockOut) {
+    Set<String> texts = new LinkedHashSet<>();
+    lockOut.rows().stream()
+        .filter(row -> !row.quiet() && isOfKind(row))
+        .forEach(row -> texts.add(row.text()));
+    return List.copyOf(texts);
+  }
+
+  /** A kind may be told by a word as well: somebody says that the machine has no plug. */
+  private static boolean isOfKind(ActiveRow row) {
+    return row.standing() || !row.row().when().kinds().isEmpty();
+  }
+
+  static Point of(Case machine, Proof proof, boolean names) {
+    MayUse use = new MayUse(machine, proof);
+    List<String> against = use.against();
+    return against.isEmpty()
+        ? Point.of("May I use it?", use.word(names))
+        : new Point("May I use it?", against, true);
+  }
+
+  private List<String> against() {
+    List<String> against = new ArrayList<>();
+    Optional<String> danger = danger(lockOut);
+    Optional<String> ended = ended().filter(words -> danger.isPresent());
+    ended.ifPresent(words -> against.add("No, not as it is: " + words + ". " + danger.get()));
+    danger
+        .filter(text -> ended.isEmpty())
+        .ifPresent(text -> against.add("No, not as it is. " + text));
+    List<String> failed =
+        proof.tests().stream()
+            .filter(test -> test.result() == ReleaseTest.Result.NOT_MET)
+            .map(test -> lower(test.title()))
+            .distinct()
+            .toList();
+    if (!failed.isEmpty()) {
+      against.add("No, not as it is. Not as it must be: " + String.join(", ", failed) + ".");
+    }
+    return against;
+  }
+
+  private Optional<String> ended() {
+    return closing
+        .map(Closing::outcome)
+        .filter(FAULT_STAYS::contains)
+        .map(outcome -> "the job ended as " + outcome.words());
+  }
+
+  private List<String> word(boolean names) {
+    List<String> answers = new ArrayList<>();
+    ended().ifPresent(words -> answers.add(sentence(words) + "."));
+    String who =
+        closing
+            .map(Closing::by)
+            .filter(name -> names && !name.isBlank())
+            .orElse("the person who did the work");
+    answers.add("That is for " + who + " to say, here, by name and signature:");
+    return answers;
+  }
+
+  private static String sentence(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private static String lower(String words) {
+    return words.isEmpty() ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
+  }
+}
