@@ -16,6 +16,8 @@ public enum Change {
   BAD("not within its limits"),
   /** It is farther from its limits than before, or has left them. */
   WORSE("worse than before"),
+  /** Its limit rests on figures that nobody has stated, so that there is no verdict. */
+  OPEN_LIMIT("no verdict: its limit rests on figures that the job does not state"),
   /** It is too close to a limit to say. */
   UNDECIDED("too close to its limit to say"),
   /** It is another than before, and there is no limit to hold it against. */

@@ -40,10 +40,16 @@ public record ReadTwice(
     Verdict before = foundAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED);
     return switch (leftAgainst.map(Finding::verdict).orElse(Verdict.NOT_MEASURED)) {
       case NOT_MEASURED -> withoutLimit(left.get());
-      case UNDECIDED -> Change.UNDECIDED;
+      case UNDECIDED -> isOpen(leftAgainst.get()) ? Change.OPEN_LIMIT : Change.UNDECIDED;
       case CONFORMS -> before == Verdict.DOES_NOT_CONFORM ? Change.MENDED : Change.GOOD;
       case DOES_NOT_CONFORM -> outside(before);
     };
+  }
+
+  /** Whether the limit is open and not the value. */
+  private static boolean isOpen(Finding finding) {
+    return finding.judgement().measured().isPresent()
+        && Double.isNaN(finding.judgement().probabilityOfConformity());
   }
 
   private Change withoutLimit(Measurement after) {
