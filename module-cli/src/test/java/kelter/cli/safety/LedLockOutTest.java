@@ -13,7 +13,10 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.file.KindFile;
 import kelter.core.file.LockOutFile;
 import kelter.core.file.WorkStepsFile;
+import kelter.core.proof.Proof;
 import kelter.core.proof.ReleaseTest;
+import kelter.core.report.OwnersPage;
+import kelter.core.report.Point;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
@@ -206,7 +209,29 @@ class LedLockOutTest {
           types("skip");
         }
       }
+      assertReport(session.machine(), what);
     }
+  }
+
+  /** The owner of a machine that something found locks out reads No first. */
+  private static void assertReport(Case machine, String what) {
+    boolean locked =
+        machine.lockOut().rows().stream()
+            .anyMatch(
+                row ->
+                    !row.standing()
+                        && !row.quiet()
+                        && row.row().only().isEmpty()
+                        && row.row().when().kinds().isEmpty());
+    List<Point> points =
+        OwnersPage.of(
+            machine,
+            Proof.of(machine),
+            WorkStepsFile.shipped(),
+            new OwnersPage.Beside("", false, Optional.empty()));
+    Point use = points.get(0);
+    assertTrue(!locked || use.warning(), what + ": " + use + " " + machine.lockOut());
+    assertTrue(!locked || use.answers().get(0).startsWith("No"), what + ": " + use);
   }
 
   /** Nothing is put under power that a row or a suspicion holds back. */
