@@ -1,8 +1,10 @@
 package kelter.cli.sheet;
 
+import java.util.Optional;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
+import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Component;
 import kelter.core.sheet.Bag;
 import kelter.core.sheet.WorkSheet;
@@ -12,6 +14,9 @@ import kelter.core.workshop.Case;
 public final class SheetText {
 
   private static final String CAUTION = "! ";
+
+  /** The chance of a cure from which work is more than a trial. */
+  private static final double LIKELY = 0.5;
 
   private final Terminal terminal;
 
@@ -91,6 +96,13 @@ public final class SheetText {
           .toString();
     }
     layout.line("Work: " + sheet.remedies().get(0).title() + ".");
+    chance(machine, sheet)
+        .filter(cure -> cure < LIKELY)
+        .ifPresent(
+            cure ->
+                layout.line(
+                    "It is not decided: the chance that this cures it is %s. 'kelter bench' leads on."
+                        .formatted(Figures.percent(cure))));
     for (WorkSheet.Section section : sheet.sections()) {
       layout.heading(section.title());
       int number = 0;
@@ -103,6 +115,14 @@ public final class SheetText {
       }
     }
     return layout.blank().line(SheetHead.STANDING).toString();
+  }
+
+  /** The chance that the work cures, where the diagnosis proposes it. */
+  private static Optional<Double> chance(Case machine, WorkSheet sheet) {
+    return machine.diagnosis().plan().stream()
+        .filter(step -> step.remedy().key().equals(sheet.remedies().get(0).key()))
+        .map(Diagnosis.PlanStep::probabilityOfCure)
+        .findFirst();
   }
 
   private static void head(Case machine, Layout layout) {
