@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import kelter.cli.advice.PriceAdvice;
@@ -66,7 +65,6 @@ final class QuoteCommand implements Command {
               "FILE.html",
               "a page to print, on A4 or Letter (default: the terminal)")
           .or("-o");
-  private static final String PAGE = ".html";
   private static final String HTML = "html";
   private static final int LONGEST_NUMBER = 60;
 
@@ -95,7 +93,7 @@ final class QuoteCommand implements Command {
   @Override
   public void run(Invocation invocation) {
     Optional<Path> page = invocation.given().path(OUTPUT);
-    page.ifPresent(QuoteCommand::requirePage);
+    page.ifPresent(PageName::require);
     Optional<String> form = invocation.given().text(FORM);
     requireSense(invocation, form, page);
     LocalDate day = day(invocation);
@@ -257,14 +255,6 @@ final class QuoteCommand implements Command {
       return CalendarDate.require(told.get());
     } catch (IllegalArgumentException refused) {
       throw new InputException(DAY.name(), refused.getMessage(), "");
-    }
-  }
-
-  /** The page takes the place of an older one, but never of a file of another kind. */
-  private static void requirePage(Path file) {
-    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(PAGE)) {
-      throw new InputException(
-          file.toString(), "is not the name of a page", "let it end in " + PAGE);
     }
   }
 

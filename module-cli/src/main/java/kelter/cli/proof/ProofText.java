@@ -88,7 +88,7 @@ public final class ProofText {
     StringBuilder line = new StringBuilder(title(work));
     work.time().ifPresent(time -> line.append(", ").append(time.display()));
     for (PartUsed part : work.parts()) {
-      line.append("; ").append(part(part));
+      line.append("; ").append(part.words());
     }
     line.append(work.by().isBlank() ? "" : ", by " + work.by());
     return line.toString();
@@ -104,11 +104,6 @@ public final class ProofText {
     String title = work.title().isBlank() ? work.remedy().orElse("") : work.title();
     return StepText.sentence(
         work.component().map(each -> Component.words(each) + ": ").orElse("") + title);
-  }
-
-  private static String part(PartUsed part) {
-    String count = part.count() == 1 ? "" : part.count() + " x ";
-    return count + part.title() + " (" + part.condition().id().replace('-', ' ') + ")";
   }
 
   private void cure() {
