@@ -54,6 +54,9 @@ import kelter.electrical.heating.MainsSupply;
 import kelter.electrical.heating.Relay;
 import kelter.electrical.heating.TemperatureSensor;
 import kelter.electrical.heating.ThermalLink;
+import kelter.electrical.hob.ElectronicsFan;
+import kelter.electrical.hob.GlassTop;
+import kelter.electrical.hob.InductionCoil;
 import kelter.electrical.inverter.InverterDrive;
 import kelter.electrical.inverter.LinkCharge;
 import kelter.electrical.lamp.Lamp;
@@ -223,6 +226,9 @@ public final class ElectricalModule implements CalculationModule {
         new BrushedMotor(),
         new Tacho(),
         new InverterDrive(),
+        new InductionCoil(),
+        new ElectronicsFan(),
+        new GlassTop(),
         new Belt(),
         new DrumBearing(),
         Roller.ofDrum(),

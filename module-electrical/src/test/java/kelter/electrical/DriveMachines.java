@@ -49,6 +49,20 @@ public final class DriveMachines {
           of("drum-roller"),
           of("idler"));
 
+  /** A hob that heats the pan by induction. */
+  public static final Appliance INDUCTION_HOB =
+      Jobs.appliance(
+          of("glass"),
+          of("induction-coil"),
+          of("inverter-drive"),
+          of("dc-fan"),
+          of(
+              "temperature-sensor",
+              "r25",
+              ohm(1e5),
+              "beta",
+              Quantity.of(3950, "K", QuantityKind.of("thermistor constant", "K"))));
+
   /** What turns a tray. */
   public static final Appliance TURNTABLE = Jobs.appliance(of("roller-ring"), of("coupler"));
 
@@ -86,7 +100,7 @@ public final class DriveMachines {
 
   /** All of them. */
   public static List<Appliance> all() {
-    return List.of(WASHER, EXTRACTOR, COLD, UNTOLD, MOTOR_ALONE);
+    return List.of(WASHER, EXTRACTOR, INDUCTION_HOB, COLD, UNTOLD, MOTOR_ALONE);
   }
 
   /** A part whose id is its kind. */

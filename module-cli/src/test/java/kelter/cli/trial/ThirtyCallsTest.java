@@ -47,7 +47,9 @@ class ThirtyCallsTest {
     }
 
     assertEquals(30, calls.size());
-    assertEquals(Set.copyOf(KindFile.shipped()), kinds);
+    Set<String> without = new HashSet<>(KindFile.shipped());
+    without.removeAll(kinds);
+    assertEquals(Set.of("induction-hob", "plate-hob"), without, "kinds that came later");
     assertTrue(upTo(1, places) >= FIRST, "first: " + places);
     assertTrue(upTo(FEW, places) >= AMONG_THREE, "among three: " + places);
   }

@@ -12,6 +12,9 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.simulation.ReadingDraw;
 import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
+import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
 
 /**
  * A machine that was drawn.
@@ -31,6 +34,9 @@ record TrueMachine(
     Optional<String> strange,
     List<FaultModel> models,
     Map<String, double[]> deviates) {
+
+  /** No fault model forecasts it: it lets the rest be read. */
+  private static final String CHARGE = "dc-link-voltage";
 
   /** What is there: the causes, or the word for it where there is none. */
   Set<String> present() {
@@ -53,8 +59,18 @@ record TrueMachine(
     return new TrueMachine(truth, modelled, Map.copyOf(severity), strange, models, deviates);
   }
 
-  /** What is read, with the usual chance of a blunder. */
+  /** What is read, with the usual chance of a blunder; a capacitor that is read has discharged. */
   Measurement read(Question question, RandomGenerator random) {
+    if (question.observable().id().equals(CHARGE)) {
+      return new Measurement(
+          question.component(),
+          CHARGE,
+          List.of(new Reading.Value(Quantity.of(2, "V", QuantityKind.VOLTAGE), 1)),
+          question.conditions(),
+          Optional.empty(),
+          "",
+          Measurement.Stage.AS_FOUND);
+    }
     FaultModel model = modelOf(question);
     double[] shared = deviates.get(model.id());
     int faults = model.faults().size();

@@ -3,6 +3,7 @@ package kelter.electrical.heating;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.diagnosis.model.Course;
@@ -50,8 +51,8 @@ public final class Heating implements Part {
   /** Length of a cord where none is stated, m. */
   private static final double USUAL_CORD = 2;
 
-  /** The kind of machine whose cut-outs limit the glass of cooking zones. */
-  private static final String HOB = "hob";
+  /** The kinds of machine whose cut-outs limit the glass of cooking zones. */
+  private static final Set<String> HOBS = Set.of("hob", "plate-hob");
 
   /** Such a conductor of 1.5 mm², Ohm: 13.3 Ohm/km, IEC 60228, Table 3. */
   private static final double CONDUCTOR = 0.0266;
@@ -71,7 +72,7 @@ public final class Heating implements Part {
                     model(
                         group,
                         RatedFrequency.of(appliance.nameplate().frequency()),
-                        appliance.kind().equals(HOB)));
+                        HOBS.contains(appliance.kind())));
   }
 
   private static FaultModel model(

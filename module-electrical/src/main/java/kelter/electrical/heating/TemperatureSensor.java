@@ -6,11 +6,13 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
 import kelter.core.check.Measured;
+import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
@@ -36,9 +38,9 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.SensorCurve;
 
 /**
- * A thermistor or platinum thermometer that governs a heater. One that is open or shorted reads
- * nothing that could drift, and the control then does not let it heat. Chances, those of symptoms
- * too, effects and spreads are from memory.
+ * A thermistor or platinum thermometer that governs a heater, or what cools or cooks in its place.
+ * One that is open or shorted reads nothing that could drift, and the control then does not let it
+ * heat. Chances, those of symptoms too, effects and spreads are from memory.
  */
 public final class TemperatureSensor implements Part {
 
@@ -89,6 +91,9 @@ public final class TemperatureSensor implements Part {
   /** By how much the worst drifted or loose sensor errs, K. */
   private static final double DRIFT = 12.5;
 
+  /** What a sensor governs where nothing of the machine is a heater. */
+  private static final Set<String> GOVERNED = Set.of("induction-coil", "compressor-winding");
+
   private static final Conditions AT_ROOM_TEMPERATURE =
       new Conditions(
           Map.of(
@@ -115,6 +120,16 @@ public final class TemperatureSensor implements Part {
     @Override
     public double inOrder() {
       return inOrder;
+    }
+  }
+
+  /** What mends it. */
+  private record Cures(Work seated, Work renewed) {
+
+    static Cures with(Caution... cautions) {
+      return new Cures(
+          Work.byHand("seat-sensor", "seat the sensor and clean its contacts", 15, 0.9, cautions),
+          Work.renewing("renew-sensor", "renew the temperature sensor", 25, 0.95, cautions));
     }
   }
 
@@ -176,28 +191,44 @@ public final class TemperatureSensor implements Part {
             new Limits(-SHOWN, SHOWN)));
   }
 
-  /** Puts it into the model of its circuit; what its curve would tell is asked where it has one. */
+  /**
+   * Of a machine that cools, or heats a pan by induction; else the circuit of its heater speaks.
+   */
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component sensor) {
+    if (!governsNoHeater(appliance)) {
+      return Optional.empty();
+    }
+    PartModel model = PartModel.of(sensor.id(), Electrical.PRIORS);
+    Cures cures = Cures.with(Caution.UNPLUG);
+    addTo(
+        model, sensor, tooWarm(cures), tooCold(cures), offSeat(cures), shorted(cures), open(cures));
+    return Optional.of(model.build());
+  }
+
+  private static boolean governsNoHeater(Appliance appliance) {
+    return !Heater.isIn(appliance)
+        && appliance.components().stream().anyMatch(each -> GOVERNED.contains(each.kind()));
+  }
+
+  /** Puts it into the model of its circuit. */
   static void addTo(PartModel model, Component sensor, HeatingGroup group) {
-    Medium medium = group.medium();
-    Work seat =
-        Work.byHand(
-            "seat-sensor",
-            "seat the sensor and clean its contacts",
-            15,
-            0.9,
-            Caution.UNPLUG,
-            medium.hot());
-    Work renew =
-        Work.renewing(
-            "renew-sensor", "renew the temperature sensor", 25, 0.95, Caution.UNPLUG, medium.hot());
+    Cures cures = Cures.with(Caution.UNPLUG, group.medium().hot());
+    addTo(
+        model,
+        sensor,
+        HeatSymptoms.coldOrSlow(tooWarm(cures), group, line(0.05, 0.55), line(0.1, 0.4)),
+        tooCold(cures),
+        offSeat(cures),
+        HeatSymptoms.cold(shorted(cures), group, line(0.85, 0.85)),
+        HeatSymptoms.cold(open(cures), group, line(0.85, 0.85)));
+  }
+
+  /** What its curve would tell is asked where it has one. */
+  private static void addTo(PartModel model, Component sensor, FaultRow... rows) {
     model
         .on(sensor, TEMPERATURE_SENSOR, Sensor.values())
-        .faults(
-            tooWarm(group).curedBy(renew),
-            tooCold().curedBy(renew),
-            offSeat().curedBy(seat),
-            shorted(group).curedBy(renew),
-            open(group).curedBy(seat, renew))
+        .faults(rows)
         .looks(OFF_ITS_SEAT, Sensor.OFF_SEAT);
     Optional<SensorCurve> curve = SensorCurve.of(sensor);
     if (curve.isPresent()) {
@@ -214,31 +245,30 @@ public final class TemperatureSensor implements Part {
   }
 
   /** The machine stops heating early. */
-  private static FaultRow tooWarm(HeatingGroup group) {
-    return HeatSymptoms.coldOrSlow(
-        fault("reads-too-warm", "sensor drifted, reads too warm", 0.03)
-            .changes(Sensor.TOO_WARM.plus(DRIFT))
-            .makes(Meaning.SENSOR.symptom(), 0.05, 0.3)
-            .wears(Wear.SENSOR),
-        group,
-        line(0.05, 0.55),
-        line(0.1, 0.4));
+  private static FaultRow tooWarm(Cures cures) {
+    return fault("reads-too-warm", "sensor drifted, reads too warm", 0.03)
+        .changes(Sensor.TOO_WARM.plus(DRIFT))
+        .makes(Meaning.SENSOR.symptom(), 0.05, 0.3)
+        .wears(Wear.SENSOR)
+        .curedBy(cures.renewed());
   }
 
-  private static FaultRow tooCold() {
+  private static FaultRow tooCold(Cures cures) {
     return tooHot(
         fault("reads-too-cold", "sensor drifted, reads too cold", 0.015)
             .changes(Sensor.TOO_WARM.plus(-DRIFT))
             .makes(Meaning.SENSOR.symptom(), 0.05, 0.3)
             .apartFrom("reads-too-warm")
-            .wears(Wear.SENSOR));
+            .wears(Wear.SENSOR)
+            .curedBy(cures.renewed()));
   }
 
-  private static FaultRow offSeat() {
+  private static FaultRow offSeat(Cures cures) {
     return tooHot(
         fault("off-seat", "sensor off its seat", 0.015)
             .changes(Sensor.OFF_SEAT.becomes(0.98), Sensor.OFF_BY.plus(-DRIFT))
-            .makes(Symptoms.TEMPERATURE_SWINGS, 0.05, 0.4));
+            .makes(Symptoms.TEMPERATURE_SWINGS, 0.05, 0.4)
+            .curedBy(cures.seated()));
   }
 
   private static FaultRow tooHot(FaultRow row) {
@@ -247,27 +277,25 @@ public final class TemperatureSensor implements Part {
         .makes(Meaning.TOO_HOT.symptom(), 0, 0.4);
   }
 
-  private static FaultRow shorted(HeatingGroup group) {
+  private static FaultRow shorted(Cures cures) {
     return unreadable(
         fault("sensor-shorted", "sensor shorted", 0.01)
             .changes(Sensor.RESISTANCE.becomes(1e-3))
-            .apartFrom("reads-too-warm", "reads-too-cold"),
-        group);
+            .apartFrom("reads-too-warm", "reads-too-cold")
+            .curedBy(cures.renewed()));
   }
 
-  private static FaultRow open(HeatingGroup group) {
+  private static FaultRow open(Cures cures) {
     return unreadable(
         fault("sensor-open", "sensor or its wire open", 0.03)
             .changes(Sensor.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
             .apartFrom("reads-too-warm", "reads-too-cold", "sensor-shorted")
-            .wears(Wear.WIRE),
-        group);
+            .wears(Wear.WIRE)
+            .curedBy(cures.seated(), cures.renewed()));
   }
 
-  private static FaultRow unreadable(FaultRow row, HeatingGroup group) {
-    FaultRow shown =
-        row.makes(Meaning.SENSOR.symptom(), 0.7, 0.7).makes(Symptoms.DOES_NOT_START, 0.2, 0.2);
-    return HeatSymptoms.cold(shown, group, line(0.85, 0.85));
+  private static FaultRow unreadable(FaultRow row) {
+    return row.makes(Meaning.SENSOR.symptom(), 0.7, 0.7).makes(Symptoms.DOES_NOT_START, 0.2, 0.2);
   }
 
   /** Whether it is open or shorted, so that the control does not let it heat. */

@@ -201,11 +201,11 @@ public record Diagnosis(
   public record Unexplained(double probability, double misfit) {}
 
   /**
-   * A measurement that would help.
+   * A measurement that would help, or the one that has to be taken before it may be.
    *
    * @param question what to measure
-   * @param bits what it is expected to tell about the state, in bits
-   * @param minutes how long it takes, from above 0; less where a reading already taken has opened
+   * @param bits what it, or what it lets be measured, is expected to tell about the state, in bits
+   * @param minutes how long that takes, from above 0; less where a reading already taken has opened
    *     the way
    * @param worth by how much it is expected to lower the cost of the repair, its own time left out,
    *     in the currency of the job or, where prices are missing, in minutes; not negative; NaN

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
@@ -12,6 +13,7 @@ import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.engine.Permit;
 import kelter.core.file.LockOutFile;
 import kelter.core.job.Complaint;
+import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.SymptomReport;
@@ -19,9 +21,11 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.LockOutTable;
+import kelter.core.safety.lockout.Reread;
 import kelter.core.safety.lockout.Situation;
 import kelter.core.safety.lockout.StepsFor;
 import kelter.core.safety.lockout.Suspicion;
+import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Symptoms;
 
@@ -100,15 +104,31 @@ final class Locking implements Permit {
 
   /** Whether what a finding is about may be read as the machine was found. */
   boolean mayBeRead(Finding finding) {
-    return situation
-        .job()
-        .appliance()
-        .component(finding.component())
-        .flatMap(part -> situation.vocabulary().observable(part.kind(), finding.observable()))
+    return observable(finding.component(), finding.observable())
         .map(
             observable ->
                 plain.allows(finding.component(), observable.id(), observable.procedure().hazard()))
         .orElse(true);
+  }
+
+  private Optional<Observable> observable(String component, String observable) {
+    return situation
+        .job()
+        .appliance()
+        .component(component)
+        .flatMap(part -> situation.vocabulary().observable(part.kind(), observable));
+  }
+
+  private Optional<Question> reading(Reread before) {
+    return observable(before.component(), before.observable())
+        .map(each -> new Question(before.component(), each, Conditions.NONE));
+  }
+
+  private static boolean allows(LockOut lockOut, Question question) {
+    return lockOut.allows(
+        question.component(),
+        question.observable().id(),
+        question.observable().procedure().hazard());
   }
 
   List<StepsFor> isolation() {
@@ -125,10 +145,21 @@ final class Locking implements Permit {
     return new Granted() {
       @Override
       public boolean measures(Question question) {
-        return lockOut.allows(
+        return allows(lockOut, question);
+      }
+
+      @Override
+      public Optional<Question> before(Question question) {
+        if (!lockOut.waits(
             question.component(),
             question.observable().id(),
-            question.observable().procedure().hazard());
+            question.observable().procedure().hazard())) {
+          return Optional.empty();
+        }
+        return lockOut.before().stream()
+            .flatMap(each -> reading(each).stream())
+            .filter(each -> allows(lockOut, each))
+            .findFirst();
       }
 
       @Override

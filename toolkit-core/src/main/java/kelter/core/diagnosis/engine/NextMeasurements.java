@@ -3,6 +3,7 @@ package kelter.core.diagnosis.engine;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -12,7 +13,8 @@ import kelter.core.diagnosis.likelihood.Item;
 import kelter.core.safety.Hazard;
 
 /**
- * What to measure next: by expected information per minute, measurements on dead parts first.
+ * What to measure next: by expected information per minute, measurements on dead parts first. Where
+ * the best one is held back until something else is read, that is proposed in its place.
  *
  * @param ranked the measurements, the best first
  * @param enough whether none of them, nor two together, would lower the expected cost of the repair
@@ -37,16 +39,27 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
    */
   private static final double SET_UP = 0.5;
 
+  /**
+   * What any reading takes beside its own minutes: to turn to it, to find the points and to write
+   * down what is read, min; common practice, no source.
+   */
+  private static final double HANDLING = 2;
+
   private record Candidate(
       int group,
       Question question,
+      Optional<Question> before,
       AnswerOutcomes outcomes,
       double bits,
       double minutes,
       boolean first) {
 
+    Question proposed() {
+      return before.orElse(question);
+    }
+
     double rank() {
-      return bits / minutes - (isLive() ? LIVE_LAST : 0) + (first ? FIRST : 0);
+      return bits / (minutes + HANDLING) - (isLive() ? LIVE_LAST : 0) + (first ? FIRST : 0);
     }
 
     boolean isLive() {
@@ -68,7 +81,11 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     List<Diagnosis.NextMeasurement> ranked = new ArrayList<>();
     boolean enough = true;
     List<Candidate> looked = new ArrayList<>();
+    Set<Question> proposed = new HashSet<>();
     for (Candidate candidate : candidates) {
+      if (!proposed.add(candidate.proposed())) {
+        continue;
+      }
       enough &= !candidate.first;
       double worth = Double.NaN;
       if (looked.size() < LOOKED_AT) {
@@ -78,7 +95,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       }
       ranked.add(
           new Diagnosis.NextMeasurement(
-              candidate.question, candidate.bits, candidate.minutes, worth));
+              candidate.proposed(), candidate.bits, candidate.minutes, worth));
     }
     return new NextMeasurements(ranked, enough && !aPairIsWorthIt(looked, plan));
   }
@@ -101,7 +118,8 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     List<Question> open = new ArrayList<>();
     for (Question question : group.model().questions()) {
       Hazard hazard = question.observable().procedure().hazard();
-      if (!done.contains(question.key()) && settings.allows(hazard) && granted.measures(question)) {
+      boolean taken = granted.measures(question) || granted.before(question).isPresent();
+      if (!done.contains(question.key()) && settings.allows(hazard) && taken) {
         open.add(question);
       }
     }
@@ -119,17 +137,25 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       AnswerOutcomes outcomes = information.outcomes(k);
       double bits = outcomes.bits();
       if (bits >= WORTH_MEASURING) {
-        Question question = open.get(k);
-        into.add(
-            new Candidate(
-                g,
-                question,
-                outcomes,
-                bits,
-                minutes(question, reached),
-                granted.goesFirst(question)));
+        into.add(candidate(g, open.get(k), outcomes, bits, reached, granted));
       }
     }
+  }
+
+  private static Candidate candidate(
+      int g,
+      Question question,
+      AnswerOutcomes outcomes,
+      double bits,
+      Set<String> reached,
+      Permit.Granted granted) {
+    Optional<Question> before =
+        granted.measures(question) ? Optional.empty() : granted.before(question);
+    double minutes =
+        minutes(question, reached)
+            + before.map(each -> each.observable().procedure().minutes()).orElse(0.0);
+    boolean first = granted.goesFirst(question);
+    return new Candidate(g, question, before, outcomes, bits, minutes, first);
   }
 
   /** How long a measurement takes where some components are already reached. */

@@ -1,6 +1,7 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.List;
+import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
 
@@ -58,6 +59,16 @@ public interface Permit {
      * @return true if others wait for it
      */
     boolean goesFirst(Question question);
+
+    /**
+     * What has to be read before a measurement that is held back may be made.
+     *
+     * @param question a measurement that may not be proposed
+     * @return the reading that lets it be made; empty where none does
+     */
+    default Optional<Question> before(Question question) {
+      return Optional.empty();
+    }
 
     /**
      * Whether work on a component may be proposed.

@@ -112,6 +112,22 @@ public record LockOut(
     return allowed.contains(taken) && (!waits || isAwaited(component, observable));
   }
 
+  /**
+   * Whether a measurement is held back only until what {@link #before} tells is read.
+   *
+   * @param component the id of the component
+   * @param observable the word for what is measured
+   * @param hazard how it is taken
+   * @return true if that reading can let it be made
+   */
+  public boolean waits(String component, String observable, Hazard hazard) {
+    return Taken.of(hazard) == Taken.DEAD
+        && allowed.contains(Taken.DEAD)
+        && held.contains(component)
+        && !barred.contains(component)
+        && !allows(component, observable, hazard);
+  }
+
   /** Whether it is a powered re-test that may be made now. */
   private boolean isOpened(String component, String observable) {
     boolean opened = false;

@@ -1,0 +1,72 @@
+package kelter.electrical.hob;
+
+import static kelter.core.diagnosis.model.FaultRow.fault;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.PartModel;
+import kelter.core.diagnosis.model.Work;
+import kelter.core.job.Appliance;
+import kelter.core.job.Component;
+import kelter.core.module.Part;
+import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
+import kelter.core.vocabulary.ComponentKind;
+import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.component.Electrical;
+
+/** The glass of a hob. A crack lets water in to live parts. Chances are from memory. */
+public final class GlassTop implements Part {
+
+  private static final Caution CRACKED =
+      new Caution(
+          Signal.DANGER, "Electric shock. Isolate a hob with a cracked glass and do not use it.");
+
+  static final Observable CRACK =
+      Observable.named("crack", "a crack or a chip that goes through the glass")
+          .asked(2, "Hob off and cold: look along the glass against the light, edges too.");
+
+  static final ComponentKind GLASS =
+      new ComponentKind("glass", "glass top", List.of(CRACK), List.of(), List.of());
+
+  /** What faults change. */
+  private enum Glass implements Figure {
+    /** Chance that a crack is seen. */
+    CRACK;
+
+    @Override
+    public double inOrder() {
+      return 0.005;
+    }
+  }
+
+  @Override
+  public List<ComponentKind> kinds() {
+    return List.of(GLASS);
+  }
+
+  @Override
+  public Optional<FaultModel> faultModel(Appliance appliance, Component glass) {
+    return Optional.of(
+        PartModel.of(glass.id(), Electrical.PRIORS, Glass.values())
+            .on(glass, GLASS)
+            .faults(
+                fault("cracked", "glass top cracked", 0.02)
+                    .changes(Glass.CRACK.becomes(0.98))
+                    .makes(Symptoms.TRIPS_RCD, 0.5, 0.5)
+                    .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.1)
+                    .curedBy(
+                        Work.renewing(
+                            "renew-glass",
+                            "renew the glass top",
+                            45,
+                            0.97,
+                            Caution.UNPLUG,
+                            CRACKED)))
+            .looks(CRACK, Glass.CRACK)
+            .build());
+  }
+}
