@@ -201,7 +201,8 @@ public final class BookReport {
         drawn.machine().modelled(),
         drawn.machine().truth(),
         0,
-        List.of(Standing.of(diagnosis, drawn.machine().truth(), drawn.machine().present())));
+        List.of(drawn.standing(diagnosis)),
+        List.of(drawn.byClass(diagnosis)));
   }
 
   /** What the owner says unasked and to the questions of the tool. */

@@ -25,6 +25,11 @@ final class CallTable {
     this.calls = List.copyOf(calls);
   }
 
+  /** Where a class of causes that no reading tells apart counts as one. */
+  CallTable byClass() {
+    return new CallTable(calls.stream().map(Call::byClass).toList());
+  }
+
   private CallTable only(Predicate<Call> counts) {
     return new CallTable(calls.stream().filter(counts).toList());
   }
@@ -81,6 +86,7 @@ final class CallTable {
       only(call -> call.kind().equals(kind)).line(kind, out);
     }
     line("all", out);
+    byClass().line("classes as one", out);
     only(call -> call.isCause() && call.modelled()).line("cause with a model", out);
     only(call -> call.isCause() && !call.modelled()).line("cause without", out);
     only(call -> call.truth().equals(TrueKind.NOTHING_WRONG)).line("nothing wrong", out);

@@ -1,10 +1,12 @@
 package kelter.cli.trial;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.random.RandomGenerator;
@@ -12,6 +14,7 @@ import java.util.stream.IntStream;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.Models;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Question;
 import kelter.core.file.KindFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
@@ -87,8 +90,20 @@ final class Calls {
    * @param truth the key of the cause, or one of the two words of {@link TrueKind}
    * @param readings how many readings were proposed and taken
    * @param stages how the diagnosis stood at each stage
+   * @param classes the same, where a cause that no reading tells from the truth counts as it
    */
-  record Call(String kind, boolean modelled, String truth, int readings, List<Standing> stages) {
+  record Call(
+      String kind,
+      boolean modelled,
+      String truth,
+      int readings,
+      List<Standing> stages,
+      List<Standing> classes) {
+
+    /** The call, where a class counts as one cause. */
+    Call byClass() {
+      return new Call(kind, modelled, truth, readings, classes, classes);
+    }
 
     boolean isCause() {
       return !truth.equals(TrueKind.NOTHING_WRONG) && !truth.equals(TrueKind.SOMETHING_ELSE);
@@ -107,9 +122,27 @@ final class Calls {
    * @param years its age
    * @param machine how it truly is
    * @param owner what its owner says
+   * @param alike the causes that no reading tells from its own
    * @param random draws what is read
    */
-  record Drawn(String kind, int years, TrueMachine machine, Owner owner, RandomGenerator random) {}
+  record Drawn(
+      String kind,
+      int years,
+      TrueMachine machine,
+      Owner owner,
+      Set<String> alike,
+      RandomGenerator random) {
+
+    Standing standing(Diagnosis diagnosis) {
+      return Standing.of(diagnosis, machine.truth(), machine.present());
+    }
+
+    Standing byClass(Diagnosis diagnosis) {
+      Set<String> counted = new HashSet<>(machine.present());
+      counted.addAll(alike);
+      return Standing.of(diagnosis, machine.truth(), counted);
+    }
+  }
 
   /** The machine behind one call. */
   Drawn draw(int number) {
@@ -124,34 +157,35 @@ final class Calls {
             id + " " + years + " " + world, key -> new TrueKind(worlds.get(world), id, years));
     TrueMachine machine = kind.draw(random);
     Owner owner = Owner.of(kind, machine, random);
-    return new Drawn(id, years, machine, owner, random);
+    return new Drawn(id, years, machine, owner, Alike.of(id).to(machine.truth()), random);
   }
 
   private Call call(int number) {
     Drawn drawn = draw(number);
     Appliance appliance = appliance(drawn.kind(), drawn.years());
-    return call(appliance, drawn.machine(), drawn.owner(), drawn.random());
-  }
-
-  private static Call call(
-      Appliance appliance, TrueMachine machine, Owner owner, RandomGenerator random) {
-    List<SymptomReport> said = new ArrayList<>(owner.volunteers());
+    List<SymptomReport> said = new ArrayList<>(drawn.owner().volunteers());
     List<Measurement> read = new ArrayList<>();
     Diagnosis diagnosis = diagnose(appliance, said, read);
     for (int i = 0; i < QUESTIONS && !diagnosis.ask().isEmpty(); i++) {
-      said.add(owner.answer(diagnosis.ask().get(0).symptom()));
+      said.add(drawn.owner().answer(diagnosis.ask().get(0).symptom()));
       diagnosis = diagnose(appliance, said, read);
     }
-    List<Standing> stages = new ArrayList<>();
-    stages.add(Standing.of(diagnosis, machine.truth(), machine.present()));
+    List<Diagnosis> stages = new ArrayList<>(List.of(diagnosis));
     while (stages.size() < STAGES) {
       if (!diagnosis.next().isEmpty()) {
-        read.add(machine.read(diagnosis.next().get(0).question(), random));
+        Question question = diagnosis.next().get(0).question();
+        read.add(drawn.machine().read(question, drawn.random()));
         diagnosis = diagnose(appliance, said, read);
       }
-      stages.add(Standing.of(diagnosis, machine.truth(), machine.present()));
+      stages.add(diagnosis);
     }
-    return new Call(appliance.kind(), machine.modelled(), machine.truth(), read.size(), stages);
+    return new Call(
+        drawn.kind(),
+        drawn.machine().modelled(),
+        drawn.machine().truth(),
+        read.size(),
+        stages.stream().map(drawn::standing).toList(),
+        stages.stream().map(drawn::byClass).toList());
   }
 
   private static Diagnosis diagnose(

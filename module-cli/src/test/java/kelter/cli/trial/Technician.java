@@ -278,8 +278,7 @@ final class Technician {
 
   private Course course(Session end) {
     Diagnosis diagnosis = end.machine().diagnosis();
-    boolean right =
-        Standing.of(diagnosis, drawn.machine().truth(), drawn.machine().present()).right();
+    boolean right = drawn.standing(diagnosis).right();
     return new Course(minutes, answers, end.prompt() instanceof Prompt.Enough, right);
   }
 

@@ -52,7 +52,7 @@ final class TrueKind {
     this.typical =
         TypicalMachine.of(
             KindMachine.of(this.kind, appliance, this::isObserved).in(Market.EU), Market.EU);
-    for (FaultModel model : models(typical.usual())) {
+    for (FaultModel model : usualModels()) {
       groups.add(model.id());
       model.faults().forEach(fault -> group.put(fault.key(), model.id()));
     }
@@ -85,6 +85,11 @@ final class TrueKind {
 
   private String groupOf(Fault fault) {
     return group.getOrDefault(fault.key(), WITHOUT_MODEL);
+  }
+
+  /** What its modules say of a usual machine. */
+  List<FaultModel> usualModels() {
+    return models(typical.usual());
   }
 
   /** Draws a machine of which somebody complains. */

@@ -5,6 +5,7 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
@@ -105,7 +106,8 @@ final class DrainFaults {
               .curedBy(CLEAN_VALVE, RENEW_VALVE),
           fault("hose-leaks", "drain hose off its nozzle, split or leaking", 0.02)
               .wears(Wear.RUBBER)
-              .changes(DrainFigure.ESCAPING.plus(0.9))
+              .changes(
+                  DrainFigure.ESCAPING.plus(0.9), DrainFigure.TRACKS.plus(Course.early(0, 0.8)))
               .makes(Symptoms.LEAKS, chance(0.1, 0.9, 0.95))
               .makes(Meaning.LEAK.symptom(), chance(0.02, 0.3, 0.6))
               .makes(Symptoms.STOPS_IN_CYCLE, 0, 0.3)

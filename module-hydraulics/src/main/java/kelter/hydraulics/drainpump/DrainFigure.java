@@ -19,7 +19,9 @@ enum DrainFigure implements Figure {
   /** The share of the flow that escapes near the end of the hose, ratio. */
   ESCAPING(0),
   /** What the strainer looks like, place on a scale from 0 to 1; judgement. */
-  STRAINER(0.1);
+  STRAINER(0.1),
+  /** Tracks of dried water along the hose, place on a scale from 0 to 1; judgement. */
+  TRACKS(0.1);
 
   private final double inOrder;
 

@@ -162,6 +162,14 @@ public final class DrainPump implements Part {
                   + " trap.")
           .by(Procedure.dead(8, Procedure.BY_EYE));
 
+  static final Observable HOSE_TRACKS =
+      Observable.named("hose-tracks", "tracks of dried water along the drain hose")
+          .graded("none", "some", "plain")
+          .how(
+              "Look along the hose, under its clips and at its nozzle for lime, rust or detergent that"
+                  + " dried there.")
+          .by(WaterSide.behindCovers(4));
+
   static final Observable VALVE_HANGS =
       Observable.named("valve-hangs", "the flap of the check valve hangs, open or shut")
           .how("Take the check valve out and move its flap.")
@@ -213,6 +221,7 @@ public final class DrainPump implements Part {
               TURNS,
               LOOSE,
               NARROWED,
+              HOSE_TRACKS,
               VALVE_HANGS,
               LIFT,
               RETURNS,
@@ -293,6 +302,7 @@ public final class DrainPump implements Part {
             .faults(DrainFaults.ALL)
             .looks(STRAINER, DrainFigure.STRAINER)
             .looks(NARROWED, new Look.Noticed(DrainFigure.HOSE_CLOSED, 0.4365, 0.097))
+            .looks(HOSE_TRACKS, DrainFigure.TRACKS)
             .looks(VALVE_HANGS, new Look.Noticed(DrainFigure.VALVE_HANGS, 0.4, 0.1))
             .looks(RETURNS, new Look.Noticed(DrainFigure.VALVE_OPEN, 0.35, 0.08))
             .looks(LIFT, path::lift, Spread.constant(LIFT_SPREAD))
