@@ -127,7 +127,7 @@ class ReportCommandTest {
     assertTrue(
         points(microwave)
             .contains(
-                "pull the plug and call. Holds for every such machine: Microwave oven: do not"),
+                "take its power off and call. Holds for every such machine: Microwave oven: do not"),
         points(microwave));
   }
 

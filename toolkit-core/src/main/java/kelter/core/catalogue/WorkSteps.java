@@ -1,9 +1,11 @@
 package kelter.core.catalogue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import kelter.core.source.Source;
 
 /**
@@ -11,14 +13,23 @@ import kelter.core.source.Source;
  *
  * @param always what holds for all work
  * @param parts by the kind of component what holds for work on it
+ * @param machines by the kind of machine what holds for all work on it
  * @param source where that comes from
  */
-public record WorkSteps(Steps always, Map<String, Steps> parts, Source source) {
+public record WorkSteps(
+    Steps always, Map<String, Steps> parts, Map<String, Steps> machines, Source source) {
+
+  /** In a text for the owner: how to take the power off. */
+  private static final String OFF = "{off}";
+
+  /** Begins a text for the owner that holds only where there is a plug. */
+  private static final String PLUG = "{plug} ";
 
   /** Checks that nothing is null. */
   public WorkSteps {
     Objects.requireNonNull(always);
     parts = Map.copyOf(parts);
+    machines = Map.copyOf(machines);
     Objects.requireNonNull(source);
   }
 
@@ -74,11 +85,39 @@ public record WorkSteps(Steps always, Map<String, Steps> parts, Source source) {
           joined(owner, more.owner));
     }
 
+    private Steps told(boolean plug) {
+      List<String> words = new ArrayList<>();
+      for (String text : owner) {
+        if (plug || !text.startsWith(PLUG)) {
+          String whole = text.startsWith(PLUG) ? text.substring(PLUG.length()) : text;
+          words.add(
+              whole.replace(OFF, plug ? "pull the plug" : "switch its circuit off at the board"));
+        }
+      }
+      return new Steps(bring, open, look, traps, close, run, words);
+    }
+
     private static List<String> joined(List<String> first, List<String> then) {
       List<String> all = new ArrayList<>(first);
       all.addAll(then);
       return all;
     }
+  }
+
+  /**
+   * The steps as they stand on a machine: what holds for its kind among what always holds, and
+   * texts for the owner that speak of a plug only where there is one.
+   *
+   * @param kind the kind of machine, if it is known; else it has a plug
+   * @return the steps
+   */
+  public WorkSteps on(Optional<Kind> kind) {
+    boolean plug = kind.filter(Kind::fixed).isEmpty();
+    Steps ofKind =
+        kind.map(each -> machines.getOrDefault(each.id(), Steps.NONE)).orElse(Steps.NONE);
+    Map<String, Steps> told = new HashMap<>();
+    parts.forEach((part, steps) -> told.put(part, steps.told(plug)));
+    return new WorkSteps(always.and(ofKind).told(plug), told, Map.of(), source);
   }
 
   /**

@@ -25,7 +25,7 @@ public final class WorkStepsFile {
   private static final String FORMAT = "kelter-work/1";
   private static final String NAME = "/kelter/core/sheet/work-steps.json";
   private static final Set<String> FILE =
-      JsonNode.names("format", "source", "always", "parts", "note");
+      JsonNode.names("format", "source", "always", "parts", "machines", "note");
   private static final Set<String> STEPS =
       JsonNode.names("bring", "open", "look", "traps", "close", "run", "owner");
 
@@ -67,16 +67,22 @@ public final class WorkStepsFile {
     root.required("format").ifPresent(node -> node.word(Set.of(FORMAT), "format"));
     Optional<Source> source = ApplianceReader.source(root);
     Steps always = root.required("always").map(WorkStepsFile::steps).orElse(Steps.NONE);
-    Map<String, Steps> parts = new LinkedHashMap<>();
-    root.optional("parts")
-        .map(JsonNode::members)
-        .orElse(Map.of())
-        .forEach((kind, node) -> parts.put(kind, steps(node)));
+    Map<String, Steps> parts = byKind(root, "parts");
+    Map<String, Steps> machines = byKind(root, "machines");
     root.text("note");
     if (!problems.isEmpty() || source.isEmpty()) {
       throw new InputException(problems);
     }
-    return new WorkSteps(always, parts, source.get());
+    return new WorkSteps(always, parts, machines, source.get());
+  }
+
+  private static Map<String, Steps> byKind(JsonNode root, String name) {
+    Map<String, Steps> steps = new LinkedHashMap<>();
+    root.optional(name)
+        .map(JsonNode::members)
+        .orElse(Map.of())
+        .forEach((kind, node) -> steps.put(kind, steps(node)));
+    return steps;
   }
 
   private static Steps steps(JsonNode node) {

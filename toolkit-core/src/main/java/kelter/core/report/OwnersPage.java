@@ -54,7 +54,7 @@ public final class OwnersPage {
   private OwnersPage(Case machine, WorkSteps steps, Beside beside) {
     this.machine = machine;
     this.job = machine.job();
-    this.steps = steps;
+    this.steps = steps.on(machine.kind());
     this.closing = job.progress().closing();
     this.beside = beside;
   }
@@ -202,7 +202,7 @@ public final class OwnersPage {
     }
     kinds.forEach(kind -> answers.addAll(steps.of(kind).owner()));
     if (answers.isEmpty()) {
-      answers.add("If it does anything new, switch it off, pull the plug and call.");
+      answers.add("If it does anything new, take its power off and call.");
     }
     MayUse.ofKind(machine.lockOut())
         .forEach(text -> answers.add("Holds for every such machine: " + text));

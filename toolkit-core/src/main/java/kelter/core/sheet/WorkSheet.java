@@ -60,9 +60,10 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
    */
   public static WorkSheet of(Case machine, Bag bag, WorkSteps known, Optional<String> words) {
     List<Remedy> work = work(machine, words);
-    WorkSteps.Steps steps = known.always();
+    WorkSteps onMachine = known.on(machine.kind());
+    WorkSteps.Steps steps = onMachine.always();
     for (Remedy remedy : work) {
-      steps = steps.and(known.of(kindOf(remedy.component(), machine)));
+      steps = steps.and(onMachine.of(kindOf(remedy.component(), machine)));
     }
     List<Section> sections = new ArrayList<>();
     add(sections, "Bring", bring(bag, steps));
