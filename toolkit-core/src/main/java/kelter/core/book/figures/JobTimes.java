@@ -34,4 +34,26 @@ public record JobTimes(
         ? Optional.of(high.get().value() / median.get().value())
         : Optional.empty();
   }
+
+  /**
+   * Where that ratio lies: between the ratios of the ends of both intervals that lie farthest
+   * apart, which holds with 90 % at least, since each end of two intervals of 95 % may fail
+   * (Bonferroni).
+   *
+   * @return the interval; empty with too few jobs to tell all ends
+   */
+  public Optional<Interval> factorInterval() {
+    boolean told =
+        factor().isPresent()
+            && median.get().low().orElse(0) > 0
+            && median.get().high().isPresent()
+            && high.get().low().isPresent()
+            && high.get().high().isPresent();
+    return told
+        ? Optional.of(
+            new Interval(
+                high.get().low().getAsDouble() / median.get().high().getAsDouble(),
+                high.get().high().getAsDouble() / median.get().low().getAsDouble()))
+        : Optional.empty();
+  }
 }
