@@ -19,7 +19,7 @@ public final class BookPage {
   private static final String TITLE = "What the job book answers";
 
   /** A page shows so many rows of a table; JSON has all. */
-  private static final int MOST = 40;
+  private static final int MOST = 16;
 
   private static final String STANDING =
       "Every figure is from the jobs of this book alone, with its interval of 95 %. Where there are too few jobs it says so.";
@@ -37,7 +37,7 @@ public final class BookPage {
     BookDrawings drawings = new BookDrawings(figures, kinds, HarmlessText::of);
     List<Map<String, Object>> parts = new ArrayList<>();
     for (ShopTable table : ShopTables.of(figures, kinds)) {
-      parts.add(part(table, drawings));
+      parts.add(part(table, figures, drawings));
     }
     return PageTemplate.of("book.html")
         .execute(
@@ -51,9 +51,10 @@ public final class BookPage {
             .formatted(figures.jobs(), figures.from().get(), figures.question().asOf());
   }
 
-  private static Map<String, Object> part(ShopTable table, BookDrawings drawings) {
+  private static Map<String, Object> part(
+      ShopTable table, ShopFigures figures, BookDrawings drawings) {
     Map<String, Object> part = new HashMap<>();
-    List<List<String>> rows = table.rows().stream().limit(MOST).toList();
+    List<List<String>> rows = ShopTables.first(table, figures, MOST);
     int left = table.rows().size() - rows.size();
     part.put("title", table.title());
     part.put("notes", table.notes().stream().map(HarmlessText::of).toList());

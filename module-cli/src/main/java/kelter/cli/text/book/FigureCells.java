@@ -18,7 +18,7 @@ final class FigureCells {
   /** Stands where a figure is not known for another reason. */
   static final String NONE = "-";
 
-  private static final double LARGE = 10;
+  private static final double LARGE = 9.95;
   private static final int CENTS = 2;
 
   private FigureCells() {}

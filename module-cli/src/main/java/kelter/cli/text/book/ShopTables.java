@@ -109,13 +109,13 @@ public final class ShopTables {
         .ifPresent(
             sum ->
                 notes.add(
-                    "All parts to carry that have a price: %s. %s of %s prices are the median of the book, the others those of the shop."
+                    "All parts to carry that have a price: %s. %s prices, of which %s are medians of the book and the others the shop's."
                         .formatted(
                             sum.rounded().format(),
-                            figures.spares().stream().filter(each -> each.priced() > 0).count(),
                             figures.spares().stream()
                                 .filter(each -> each.price().isPresent())
-                                .count())));
+                                .count(),
+                            figures.spares().stream().filter(each -> each.priced() > 0).count())));
     otherAmounts(notes);
     return notes;
   }
@@ -376,10 +376,11 @@ public final class ShopTables {
    * How many rows of a kind a table shows where it has no room for all.
    *
    * @param table the table
+   * @param figures what it was made of
    * @param most so many
    * @return the rows; of those on time the most of each sort
    */
-  static List<List<String>> first(ShopTable table, ShopFigures figures, int most) {
+  public static List<List<String>> first(ShopTable table, ShopFigures figures, int most) {
     if (!table.id().equals("time")) {
       return table.rows().stream().limit(most).toList();
     }
