@@ -109,7 +109,7 @@ public final class ShopTables {
         .ifPresent(
             sum ->
                 notes.add(
-                    "All parts to carry that have a price: %s. %s prices, of which %s are medians of the book and the others the shop's."
+                    "All parts to carry that have a price: %s. Prices: %s, of which %s medians of the book; the others are the shop's."
                         .formatted(
                             sum.rounded().format(),
                             figures.spares().stream()
