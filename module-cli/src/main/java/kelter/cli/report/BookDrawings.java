@@ -154,18 +154,27 @@ final class BookDrawings {
 
   /** The models that failed most. */
   private Optional<Drawing> running() {
-    List<LinesDrawing.Line> lines =
+    List<ModelRecord> shown =
         figures.models().stream()
             .filter(each -> each.life().isPresent() && !each.running().isEmpty())
             .sorted(Comparator.comparingInt((ModelRecord each) -> -each.failures()))
             .limit(MOST_LINES)
-            .map(this::line)
             .toList();
-    if (lines.isEmpty()) {
+    if (shown.isEmpty()) {
       return Optional.empty();
     }
+    List<LinesDrawing.Line> lines = new ArrayList<>();
+    StringBuilder names = new StringBuilder();
+    for (ModelRecord each : shown) {
+      String letter = String.valueOf((char) ('A' + lines.size()));
+      lines.add(line(letter, each));
+      names.append("; ").append(letter).append(": ").append(shortened(each.model()));
+      names.append(", ").append(kind(each.kind()));
+    }
     String caption =
-        "Share of machines that still run after a job, Kaplan-Meier, of the models that failed most.";
+        "Share of machines that still run after a job (Kaplan-Meier), of the models that failed most"
+            + names
+            + ".";
     return Optional.of(
         new Drawing(
             caption,
@@ -180,7 +189,7 @@ final class BookDrawings {
                 List.of())));
   }
 
-  private LinesDrawing.Line line(ModelRecord model) {
+  private static LinesDrawing.Line line(String name, ModelRecord model) {
     int points = model.running().size() + 1;
     double[] x = new double[points];
     double[] y = new double[points];
@@ -189,8 +198,6 @@ final class BookDrawings {
       x[i] = model.running().get(i - 1).years();
       y[i] = PERCENT * model.running().get(i - 1).share();
     }
-    String name = words.apply(model.model());
-    int longest = Math.min(9, name.codePointCount(0, name.length()));
-    return new LinesDrawing.Line(name.substring(0, name.offsetByCodePoints(0, longest)), x, y);
+    return new LinesDrawing.Line(name, x, y);
   }
 }
