@@ -216,6 +216,61 @@ class BookCommandTest {
     assertEquals(before, without.out());
   }
 
+  /** Times, cures and call-backs that were learned are told, and left out with the book. */
+  @Test
+  void workThatWasLearnedReachesTheDiagnosisAndIsTold() throws IOException {
+    Path job = Files.writeString(temporary.resolve("job.json"), JOB);
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      lines.add(
+          EntryLine.write(washer("job-" + i, "heater.open", DAY.plusDays(i % 50), ""))
+              .replace("\"renew\"", "\"renew-heater\"")
+              .replace("\"minutes\":42", "\"minutes\":95"));
+    }
+    assertEquals(0, book("add", Files.write(temporary.resolve("m"), lines).toString()).code());
+    assertEquals(0, book("learn").code());
+    String[] full = {"diagnose", "--full", "--shop", shop.toString(), job.toString()};
+
+    String told = Console.run(full).out().replaceAll("\\s+", " ");
+
+    assertTrue(
+        told.matches(".*heater\\.renew-heater: \\d+ min \\(module \\d+\\), from the book.*"), told);
+    assertTrue(told.contains("Of cured complaints"), told);
+    String without =
+        Console.run(
+                "diagnose", "--full", "--without-book", "--shop", shop.toString(), job.toString())
+            .out();
+    assertFalse(without.contains("from the book"), without);
+  }
+
+  @Test
+  void livesThatWereLearnedReachTheWeighing() throws IOException {
+    assertEquals(0, book("add", Files.write(temporary.resolve("m"), aged()).toString()).code());
+    assertEquals(0, book("learn").code());
+    String job = Path.of("..", "demo", "jobs", "dear-heater.json").toString();
+
+    Console weighed = Console.run("weigh", "--full", "--shop", shop.toString(), job);
+    Console without =
+        Console.run("weigh", "--full", "--without-book", "--shop", shop.toString(), job);
+
+    assertEquals(0, weighed.code(), weighed.err());
+    String told = weighed.out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("was learned: from the shop's book, 30 failures, 30 that"), told);
+    assertFalse(without.out().contains("was learned"), without.out());
+  }
+
+  /** Washing machines of all ages, of which every other had its heater open. */
+  private static List<String> aged() {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      String cause = i % 2 == 0 ? "heater.open" : "brushes.worn";
+      lines.add(
+          EntryLine.write(washer("aged-" + i, cause, DAY, ""))
+              .replace("\"age\":7.5", "\"age\":" + (2 + i / 5)));
+    }
+    return lines;
+  }
+
   /** The wildest share that a file could tell, and a broken one, which can be learned anew. */
   @Test
   void aBrokenFileOfWhatWasLearnedIsToldAndMended() throws IOException {
