@@ -327,8 +327,8 @@ public final class ShopTables {
     List<String> notes = new ArrayList<>();
     if (figures.fewer() > 0) {
       notes.add(
-          "%s models have fewer than %s jobs and tell nothing yet."
-              .formatted(figures.fewer(), ModelRecord.LEAST_JOBS));
+          "Models with fewer than %s jobs, which tell nothing yet: %s."
+              .formatted(ModelRecord.LEAST_JOBS, figures.fewer()));
     } else if (figures.models().isEmpty()) {
       notes.add("No job tells the model of its machine.");
     }
