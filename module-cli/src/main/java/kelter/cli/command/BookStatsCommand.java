@@ -54,9 +54,9 @@ final class BookStatsCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "book stats",
-        "Answer from the job book what a shop asks, and show what it tells of causes and parts.",
+        "Answer from the job book what a shop asks, in tables or a page.",
         "Spares to carry, what an hour must be asked at, what to lay aside for call-backs, how often"
-            + " the first job cures, where time goes, which models fail. Every figure says from how"
+            + " the first job cures, where time goes, which models fail; then what the book tells of causes and parts. Every figure says from how"
             + " many jobs it is. Nothing is forgotten unless you say so. JSON has the answers; what"
             + " the book taught is in the file that 'kelter book learn -o FILE' writes.",
         List.of(
@@ -70,7 +70,7 @@ final class BookStatsCommand implements Command {
         List.of(),
         List.of(
             "kelter book stats --shop my-shop",
-            "kelter book stats --shop my-shop --hour-costs '38 EUR' -o book.html"));
+            "kelter book stats --shop my-shop --hour-costs 38EUR -o book.html"));
   }
 
   @Override
