@@ -16,6 +16,7 @@ module kelter.core {
   requires org.apache.commons.statistics.distribution;
 
   exports kelter.core.book;
+  exports kelter.core.book.figures;
   exports kelter.core.book.learned;
   exports kelter.core.book.learning;
   exports kelter.core.catalogue;

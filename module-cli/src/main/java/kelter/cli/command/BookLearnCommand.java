@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import kelter.cli.text.book.LearnedText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
+import kelter.core.book.BookEntry;
 import kelter.core.book.JobBook;
 import kelter.core.book.learned.Learned;
 import kelter.core.book.learning.BookLearning;
@@ -71,6 +73,11 @@ final class BookLearnCommand implements Command {
 
   /** What the book teaches today. */
   static Learned learned(Invocation invocation, double usuallyKept) {
+    return learned(invocation, usuallyKept, entry -> {});
+  }
+
+  /** What the book teaches today, where somebody else reads along. */
+  static Learned learned(Invocation invocation, double usuallyKept, Consumer<BookEntry> reader) {
     double kept = invocation.given().number(KEPT, usuallyKept);
     LearningRule rule;
     try {
@@ -81,7 +88,11 @@ final class BookLearnCommand implements Command {
     Kinds kinds = kinds(invocation);
     BookLearning learning = BookLearning.begin(kinds::kind, rule);
     try (JobBook book = NamedBook.of(invocation).open()) {
-      book.each(learning::read);
+      book.each(
+          entry -> {
+            learning.read(entry);
+            reader.accept(entry);
+          });
     }
     return learning.learned();
   }

@@ -48,6 +48,8 @@ public enum ResultFormat {
   BOOK_ENTRIES("book-entries", 1),
   /** {@code kelter book similar}. */
   BOOK_SIMILAR("book-similar", 1),
+  /** {@code kelter book stats}. */
+  BOOK_STATS("book-stats", 1),
   /** {@code kelter book backup}. */
   BOOK_BACKUP("book-backup", 1),
   /** {@code kelter book check}. */

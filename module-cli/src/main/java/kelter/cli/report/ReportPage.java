@@ -1,12 +1,5 @@
 package kelter.cli.report;
 
-import com.samskivert.mustache.Mustache;
-import com.samskivert.mustache.Template;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -31,7 +24,7 @@ import kelter.core.workshop.Case;
  */
 public final class ReportPage {
 
-  private static final String TEMPLATE = "report.html.mustache";
+  private static final String TEMPLATE = "report.html";
 
   private final Case machine;
   private final Proof proof;
@@ -102,7 +95,7 @@ public final class ReportPage {
         "cost", beside.explained().flatMap(each -> ReportCost.of(each, words)).stream().toList());
     page.put("instruments", rows.instruments(beside.shop()));
     page.put("hasInstruments", !rows.instruments(beside.shop()).isEmpty());
-    return template().execute(page);
+    return PageTemplate.of(TEMPLATE).execute(page);
   }
 
   private static String kind(Appliance appliance) {
@@ -146,15 +139,5 @@ public final class ReportPage {
               "sign", all.isEmpty() && !point.warning()));
     }
     return all;
-  }
-
-  private static Template template() {
-    try (InputStream in = ReportPage.class.getResourceAsStream(TEMPLATE)) {
-      return Mustache.compiler()
-          .escapeHTML(true)
-          .compile(new InputStreamReader(in, StandardCharsets.UTF_8));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
   }
 }

@@ -4,17 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,9 +27,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Reports against foreign judges: the Nu HTML checker, and in headless Chromium the rules of
- * axe-core, the width of a phone and of a desk, and the console. Skipped with a word where there is
- * no Chromium.
+ * Reports and the page of a book against foreign judges: the Nu HTML checker, and in headless
+ * Chromium the rules of axe-core, the width of a phone and of a desk, and the console. Skipped with
+ * a word where there is no Chromium.
  */
 class ReportPagesTest {
 
@@ -42,6 +46,8 @@ class ReportPagesTest {
       }
     }
     PAGES.put("closed", Pages.of(Pages.closed(), List.of("A. Sample", "2 Mill Lane"), false));
+    PAGES.put("book", BookPages.full());
+    PAGES.put("hostile-book", BookPages.hostile());
     PAGES.put("hostile", Pages.of(Pages.hostile(), List.of(Pages.HOSTILE), false));
   }
 
@@ -63,7 +69,16 @@ class ReportPagesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"closed, 320", "closed, 360", "closed, 1024", "hostile, 360", "hostile, 1024"})
+  @CsvSource({
+    "closed, 320",
+    "closed, 360",
+    "closed, 1024",
+    "hostile, 360",
+    "hostile, 1024",
+    "book, 320",
+    "book, 1024",
+    "hostile-book, 360"
+  })
   void nothingIsWiderThanTheScreenAndAxeFindsNothing(String name, int width)
       throws IOException, InterruptedException {
     String browser = browser();
@@ -85,7 +100,7 @@ class ReportPagesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"closed", "hostile"})
+  @CsvSource({"closed", "hostile", "book", "hostile-book"})
   void theConsoleStaysSilent(String name) throws IOException, InterruptedException {
     Path page = folder.resolve(name + ".html");
     Files.writeString(page, PAGES.get(name));
@@ -97,6 +112,28 @@ class ReportPagesTest {
             .toString();
 
     assertEquals("[]", said);
+  }
+
+  /** The page is drawn: a screen of it has more than paper, and is no smaller than asked for. */
+  @Test
+  void aScreenOfTheBookIsDrawn() throws IOException, InterruptedException {
+    String browser = browser();
+    Path page = folder.resolve("drawn.html");
+    Files.writeString(page, PAGES.get("book"));
+    Path picture = folder.resolve("drawn.png");
+    run(browser, 1024, "--screenshot=" + picture, page.toUri());
+    BufferedImage screen = ImageIO.read(picture.toFile());
+
+    assertEquals(1024, screen.getWidth());
+    Set<Integer> colours = new HashSet<>();
+    for (int y = 0; y < screen.getHeight(); y++) {
+      for (int x = 0; x < screen.getWidth(); x++) {
+        colours.add(screen.getRGB(x, y) & 0xffffff);
+      }
+    }
+    assertTrue(colours.contains(0xffffff), "no paper");
+    assertTrue(colours.contains(0x1c1a17), "no ink");
+    assertTrue(colours.contains(0x6b2d5c), "no figure is marked in a drawing");
   }
 
   private static String axe() throws IOException {

@@ -91,6 +91,20 @@ class BookCommandTest {
         Optional.empty());
   }
 
+  /** Lines of a book that answers all that a shop asks: each machine fails again once a month. */
+  static List<String> many() {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 80; i++) {
+      lines.add(EntryLine.write(washer("many-" + i, "heater.open", DAY.plusDays(i), "S" + i % 30)));
+    }
+    for (int i = 0; i < 3; i++) {
+      lines.add(
+          EntryLine.write(washer("back-" + i, "heater.open", DAY.plusDays(99), "S" + i))
+              .replace("\"job\":", "\"call-back-of\":\"many-" + i + "\",\"job\":"));
+    }
+    return lines;
+  }
+
   @BeforeEach
   void makeShop() {
     shop = temporary.resolve("shop");
@@ -202,6 +216,61 @@ class BookCommandTest {
     assertEquals(before, without.out());
   }
 
+  /** Times, cures and call-backs that were learned are told, and left out with the book. */
+  @Test
+  void workThatWasLearnedReachesTheDiagnosisAndIsTold() throws IOException {
+    Path job = Files.writeString(temporary.resolve("job.json"), JOB);
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      lines.add(
+          EntryLine.write(washer("job-" + i, "heater.open", DAY.plusDays(i % 50), ""))
+              .replace("\"renew\"", "\"renew-heater\"")
+              .replace("\"minutes\":42", "\"minutes\":95"));
+    }
+    assertEquals(0, book("add", Files.write(temporary.resolve("m"), lines).toString()).code());
+    assertEquals(0, book("learn").code());
+    String[] full = {"diagnose", "--full", "--shop", shop.toString(), job.toString()};
+
+    String told = Console.run(full).out().replaceAll("\\s+", " ");
+
+    assertTrue(
+        told.matches(".*heater\\.renew-heater: \\d+ min \\(module \\d+\\), from the book.*"), told);
+    assertTrue(told.contains("Of cured complaints"), told);
+    String without =
+        Console.run(
+                "diagnose", "--full", "--without-book", "--shop", shop.toString(), job.toString())
+            .out();
+    assertFalse(without.contains("from the book"), without);
+  }
+
+  @Test
+  void livesThatWereLearnedReachTheWeighing() throws IOException {
+    assertEquals(0, book("add", Files.write(temporary.resolve("m"), aged()).toString()).code());
+    assertEquals(0, book("learn").code());
+    String job = Path.of("..", "demo", "jobs", "dear-heater.json").toString();
+
+    Console weighed = Console.run("weigh", "--full", "--shop", shop.toString(), job);
+    Console without =
+        Console.run("weigh", "--full", "--without-book", "--shop", shop.toString(), job);
+
+    assertEquals(0, weighed.code(), weighed.err());
+    String told = weighed.out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("was learned: from the shop's book, 30 failures, 30 that"), told);
+    assertFalse(without.out().contains("was learned"), without.out());
+  }
+
+  /** Washing machines of all ages, of which every other had its heater open. */
+  private static List<String> aged() {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      String cause = i % 2 == 0 ? "heater.open" : "brushes.worn";
+      lines.add(
+          EntryLine.write(washer("aged-" + i, cause, DAY, ""))
+              .replace("\"age\":7.5", "\"age\":" + (2 + i / 5)));
+    }
+    return lines;
+  }
+
   /** The wildest share that a file could tell, and a broken one, which can be learned anew. */
   @Test
   void aBrokenFileOfWhatWasLearnedIsToldAndMended() throws IOException {
@@ -304,6 +373,55 @@ class BookCommandTest {
     String file = temporary.resolve("learned.json").toString();
     assertEquals(0, Console.run("book", "learn", "--book", book, "-o", file).code());
     assertEquals(3, LearnedFile.read(Path.of(file)).jobs());
+  }
+
+  @Test
+  void statsAnswerWhatAShopAsks() throws IOException {
+    assertEquals(0, book("add", Files.write(temporary.resolve("m"), many()).toString()).code());
+    Files.writeString(
+        shop.resolve("stock.json"),
+        """
+        { "format": "kelter-stock/1",
+          "parts": [{ "part": "Heater", "for": "heater.renew", "number": 4 }] }
+        """);
+
+    Console stats = book("stats", "--hour-costs", "38 EUR");
+
+    assertEquals(0, stats.code(), stats.err());
+    // 83 uses since the first of March; the price is the median of the book.
+    assertTrue(stats.out().matches("(?s).*heater\\.renew\\s+83 .* 4 +38\\.50 .*"), stats.out());
+    // Three of 83 came back, each of 47 min and 38.50 EUR: 68.27 EUR, 2.47 EUR with each job.
+    assertTrue(stats.out().contains("47 (3)"), stats.out());
+    assertTrue(stats.out().contains("68.27"), stats.out());
+    assertTrue(stats.out().contains("2.47 ("), stats.out());
+    assertTrue(stats.out().contains("77 "), stats.out());
+    assertTrue(stats.widest() <= 80, stats.out());
+    Console few = book("stats", "--hour-costs", "-3 EUR");
+    assertEquals(1, few.code());
+    assertTrue(few.err().contains("more than 0"), few.err());
+    assertEquals(1, book("stats", "--service", "1.5").code());
+  }
+
+  @Test
+  void aBookOfOneJobSaysThatItIsTooFew() throws IOException {
+    fill(1, "heater.open");
+
+    String told = book("stats").out();
+
+    assertTrue(told.contains("too few"), told);
+    assertTrue(told.contains("fewer than 10 jobs, which tell nothing yet: 1."), told);
+  }
+
+  @Test
+  void statsWriteAPageAndOnlyAPage() throws IOException {
+    fill(3, "heater.open");
+    Path page = temporary.resolve("book.html");
+
+    assertEquals(0, book("stats", "-o", page.toString()).code());
+    assertTrue(Files.readString(page).contains("What the job book answers"));
+    Console refused = book("stats", "-o", temporary.resolve("book.db").toString());
+    assertEquals(1, refused.code());
+    assertFalse(Files.exists(temporary.resolve("book.db")));
   }
 
   @Test

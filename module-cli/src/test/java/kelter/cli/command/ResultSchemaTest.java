@@ -207,6 +207,11 @@ class ResultSchemaTest {
     run("book", "similar", "--book", book, "first");
     run("book", "backup", "--book", book, folder.resolve("copy.db").toString());
     run("book", "check", "--book", book);
+    run("book", "stats", "--book", book);
+    Path many = Files.write(folder.resolve("many.jsonl"), BookCommandTest.many());
+    String filled = folder.resolve("filled.db").toString();
+    run("book", "add", "--book", filled, many.toString());
+    run("book", "stats", "--book", filled, "--hour-costs", "38 EUR");
   }
 
   private static Json.Obj run(String... words) {

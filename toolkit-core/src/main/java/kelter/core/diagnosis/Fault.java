@@ -102,6 +102,16 @@ public record Fault(
   }
 
   /**
+   * The same fault, of whose remedies somebody knows more.
+   *
+   * @param others the remedies, in their order
+   * @return the fault
+   */
+  public Fault with(List<Remedy> others) {
+    return new Fault(id, component, title, prior, source, others, wear, symptoms, modelled);
+  }
+
+  /**
    * Its name within an appliance.
    *
    * @return component and id, joined by a full stop

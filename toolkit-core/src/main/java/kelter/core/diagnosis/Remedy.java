@@ -82,6 +82,17 @@ public record Remedy(
   }
 
   /**
+   * The same work, of which somebody knows more.
+   *
+   * @param itsMinutes how long it takes, above 0
+   * @param itsCure the chance that it cures, above 0, at most 1
+   * @return the remedy
+   */
+  public Remedy with(double itsMinutes, double itsCure) {
+    return new Remedy(id, component, title, itsMinutes, restores, needsPart, itsCure, cautions);
+  }
+
+  /**
    * Its name within an appliance.
    *
    * @return component and id, joined by a full stop

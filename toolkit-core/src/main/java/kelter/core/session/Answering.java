@@ -373,7 +373,7 @@ final class Answering {
     if (session.stage() == Measurement.Stage.AS_LEFT
         && session.prompt() instanceof Prompt.Measure measure
         && measure.question().component().equals(component)
-        && measure.question().observable().equals(observable)) {
+        && measure.question().observable().id().equals(observable.id())) {
       measure
           .question()
           .conditions()

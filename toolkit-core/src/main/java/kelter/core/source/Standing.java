@@ -10,6 +10,8 @@ public enum Standing {
   NAMEPLATE("nameplate"),
   /** Measured on a machine in good order. */
   MEASURED("measured on a good machine"),
+  /** Counted in the jobs of the shop, as its book has them. */
+  COUNTED("counted in the shop's own jobs"),
   /** What the trade does, without a source that could be named. */
   COMMON_PRACTICE("common practice, no source"),
   /** A published figure that was written down from memory and not looked up again. */

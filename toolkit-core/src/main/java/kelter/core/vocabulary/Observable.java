@@ -70,6 +70,26 @@ public record Observable(
     }
   }
 
+  /**
+   * The same where it takes another time to observe it.
+   *
+   * @param minutes greater than zero
+   * @return the observable
+   */
+  public Observable taking(double minutes) {
+    return new Observable(
+        id,
+        title,
+        type,
+        kind,
+        logarithmic,
+        span,
+        grades,
+        conditions,
+        proof,
+        procedure.taking(minutes));
+  }
+
   private static boolean proves(Type type, Span span, double from) {
     return switch (type) {
       case YES_NO -> from == 1;

@@ -120,6 +120,16 @@ public record Procedure(
   }
 
   /**
+   * The same where it takes another time.
+   *
+   * @param others minutes, greater than zero
+   * @return the procedure
+   */
+  public Procedure taking(double others) {
+    return new Procedure(before, text, others, hazard, typical, cautions);
+  }
+
+  /**
    * All that is to be done.
    *
    * @return what all such work begins with, and what is to be done after it

@@ -8,12 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import kelter.core.book.BookedMachine;
+import kelter.core.book.learned.Learned;
 import kelter.core.book.learned.LearnedChance;
 import kelter.core.book.learned.LearnedGroup;
 import kelter.core.book.learned.LearnedKind;
+import kelter.core.book.learned.LearnedRate;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.job.Appliance;
+import kelter.core.workshop.kind.LearnedWork;
 
 /** What the shop's book counts for, in words for a person. */
 final class BookWords {
@@ -37,6 +40,46 @@ final class BookWords {
     chances(learned, words);
     moved(learned.in(table, model, age), table, learned, words);
     return words;
+  }
+
+  /** Work and readings of which the book knows more, and how often cures do not last. */
+  static List<String> ofWork(Learned learned, String kind, List<LearnedWork.Moved> moved) {
+    List<String> words = new ArrayList<>();
+    if (!moved.isEmpty()) {
+      words.add(
+          "Times and cures of %s remedies and readings are from the book and the modules."
+              .formatted(moved.size()));
+    }
+    moved.stream()
+        .filter(each -> each.size() >= WORTH_TELLING)
+        .sorted(
+            Comparator.comparingDouble((LearnedWork.Moved each) -> -each.size())
+                .thenComparing(LearnedWork.Moved::what))
+        .limit(MOST)
+        .forEach(each -> words.add(work(each)));
+    LearnedRate back = learned.callBacks().get(kind);
+    if (back != null) {
+      words.add(
+          "Of cured complaints %s come back (95\u00a0%% between %s and %s), from the book, %.0f jobs; the cures of the book are taken that much lower."
+              .formatted(
+                  percent(back.rate()), percent(back.low()), percent(back.high()), back.cases()));
+    }
+    return words;
+  }
+
+  private static String work(LearnedWork.Moved each) {
+    List<String> told = new ArrayList<>();
+    if (each.times() > 0) {
+      told.add(
+          "%.0f min (module %.0f), from the book, %.0f jobs"
+              .formatted(each.minutes(), each.minutesBefore(), each.times()));
+    }
+    if (each.cases() > 0) {
+      told.add(
+          "cures %s (module %s), from the book, %.0f jobs"
+              .formatted(percent(each.cure()), percent(each.cureBefore()), each.cases()));
+    }
+    return each.what() + ": " + String.join("; ", told) + ".";
   }
 
   private static void groups(

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import kelter.core.book.learned.LearnedKind;
+import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
@@ -379,13 +379,20 @@ public final class Case {
    * What the shop's book counts for in the diagnosis.
    *
    * @return the words for a person: from how many jobs the shares of causes come and how much these
-   *     count, then the faults whose share it moved most; none if it has no job of such a machine
+   *     count, then the faults whose share it moved most, and the work and readings whose time or
+   *     cure it moved most; none if it has no job of such a machine
    */
   public List<String> fromBook() {
-    Optional<LearnedKind> learned = workshop.learned(job.appliance().kind());
-    return learned.isPresent() && kind().isPresent() && told.isEmpty()
-        ? BookWords.of(learned.get(), kind().get(), job.appliance())
-        : List.of();
+    if (workshop.shop().learned().isEmpty() || kind().isEmpty() || told.isPresent()) {
+      return List.of();
+    }
+    List<String> words = new ArrayList<>();
+    workshop
+        .learned(job.appliance().kind())
+        .ifPresent(each -> words.addAll(BookWords.of(each, kind().get(), job.appliance())));
+    words.addAll(
+        BookWords.ofWork(workshop.shop().learned().get(), job.appliance().kind(), known().moved()));
+    return words;
   }
 
   /**
@@ -455,7 +462,10 @@ public final class Case {
     if (weigher.isEmpty()) {
       throw new InputException("weigh", "no module that weighs is loaded", "");
     }
-    return weigher.get();
+    Optional<Learned> learned = workshop.shop().learned();
+    return learned.isPresent() && kind().isPresent()
+        ? weigher.get().learning(new BookLives(learned.get(), kind().get()))
+        : weigher.get();
   }
 
   private String faultKey(String word) {

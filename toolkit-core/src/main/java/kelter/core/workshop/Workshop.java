@@ -407,7 +407,7 @@ public final class Workshop {
    */
   MachineKnowledge known(Appliance whole, Optional<Market> market) {
     return MachineKnowledge.of(
-        modules, settings, vocabulary.weighed(), whole, machine(whole), market);
+        modules, settings, vocabulary.weighed(), whole, machine(whole), market, shop.learned());
   }
 
   Parts parts() {

@@ -34,7 +34,7 @@ public record LearningRule(LocalDate asOf, double keptPerYear) {
   static final double LEAST_OF_GROUP = 40;
 
   /** A complaint has had its time to come back after so many days; common practice, no source. */
-  static final int DAYS_TO_COME_BACK = 90;
+  public static final int DAYS_TO_COME_BACK = 90;
 
   private static final double DAYS_PER_YEAR = 365.25;
 

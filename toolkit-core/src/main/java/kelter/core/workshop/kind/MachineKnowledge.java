@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindMachine;
 import kelter.core.catalogue.TypicalMachine;
@@ -29,6 +30,7 @@ import kelter.core.vocabulary.Symptom;
  * @param knowledge models, symptoms, causes and what brings what
  * @param settings what the engine takes for granted of such machines
  * @param modules by the id of a model the id of the module that it comes from
+ * @param moved remedies and readings of which the shop's book knows more
  */
 public record MachineKnowledge(
     TypicalMachine machine,
@@ -36,7 +38,8 @@ public record MachineKnowledge(
     boolean marketTaken,
     Knowledge knowledge,
     EngineSettings settings,
-    Map<String, String> modules) {
+    Map<String, String> modules,
+    List<LearnedWork.Moved> moved) {
 
   /**
    * Puts together what is known.
@@ -47,6 +50,7 @@ public record MachineKnowledge(
    * @param whole the machine with all its parts
    * @param kindMachine the same as one of its kind, if that is known
    * @param told where it stands, if that is told
+   * @param learned what the shop's book taught of work and readings
    * @return what is known
    */
   public static MachineKnowledge of(
@@ -55,7 +59,8 @@ public record MachineKnowledge(
       List<Symptom> symptoms,
       Appliance whole,
       Optional<KindMachine> kindMachine,
-      Optional<Market> told) {
+      Optional<Market> told,
+      Optional<Learned> learned) {
     Optional<Market> known = told.or(() -> Market.of(whole.nameplate()));
     Market market = known.orElse(Market.EU);
     Optional<KindMachine> ofKind = kindMachine.map(each -> each.in(market));
@@ -71,17 +76,20 @@ public record MachineKnowledge(
         models.add(model);
       }
     }
-    Knowledge knowledge =
+    Knowledge ofModules =
         ofKind.isPresent()
             ? KindShares.of(ofKind.get(), machine.usual(), models, years(whole)).knowledge(symptoms)
             : new Knowledge(models, symptoms, List.of(), List.of());
+    Optional<LearnedWork> work = learned.map(each -> new LearnedWork(each, machine.usual()));
+    Knowledge knowledge = work.isPresent() ? work.get().in(ofModules) : ofModules;
     return new MachineKnowledge(
         machine,
         market,
         known.isEmpty(),
         knowledge,
         ofKind.isPresent() ? settings(usual, ofKind.get().kind(), knowledge) : usual,
-        moduleOf);
+        moduleOf,
+        work.map(LearnedWork::moved).orElse(List.of()));
   }
 
   private static EngineSettings settings(EngineSettings usual, Kind kind, Knowledge knowledge) {
