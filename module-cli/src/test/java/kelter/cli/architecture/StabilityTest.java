@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,19 @@ class StabilityTest {
     Set<String> stable = stable("kelter.core");
     assertTrue(stable.contains("kelter.core.module"), stable.toString());
     assertEquals(List.of(), StabilityRules.leaks(stable, House.classes()));
+  }
+
+  /** The profile api names them in the build file, which cannot read descriptions of packages. */
+  @Test
+  void theBuildComparesTheStablePackages() throws IOException {
+    String build = Files.readString(Path.of("..", House.PARTS.get("kelter.core"), "pom.xml"));
+    Set<String> compared =
+        Pattern.compile("<include>(kelter\\.core\\..*)</include>")
+            .matcher(build)
+            .results()
+            .map(found -> found.group(1))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(stable("kelter.core"), compared);
   }
 
   @Test
