@@ -1,2 +1,6 @@
-/** The entry point of the command line. */
+/**
+ * The entry point of the command line.
+ *
+ * <p>Stability: internal.
+ */
 package kelter.cli;

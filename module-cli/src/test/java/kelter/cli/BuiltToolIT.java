@@ -151,7 +151,7 @@ class BuiltToolIT {
 
   private static List<Path> ownJars() throws IOException {
     try (var jars = Files.list(TOOL.resolve("lib"))) {
-      return jars.filter(j -> j.getFileName().toString().matches("(toolkit|module)-.*")).toList();
+      return jars.filter(j -> j.getFileName().toString().matches("kelter-.*")).toList();
     }
   }
 
@@ -169,7 +169,7 @@ class BuiltToolIT {
   void noCalculationModuleReadsGuiceOrAnother() throws IOException {
     for (Path jar : ownJars()) {
       String name = jar.getFileName().toString();
-      if (!name.startsWith("module-") || name.startsWith("module-cli")) {
+      if (name.startsWith("kelter-core") || name.startsWith("kelter-cli")) {
         continue;
       }
       String summary =

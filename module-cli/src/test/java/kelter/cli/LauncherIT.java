@@ -119,12 +119,12 @@ class LauncherIT {
   void aMissingJarIsNamed() throws IOException, InterruptedException {
     Run run =
         shell(
-            "cp -R \"$1\" k; rm k/lib/module-electrical*.jar;"
+            "cp -R \"$1\" k; rm k/lib/kelter-electrical*.jar;"
                 + " KELTER_RUNTIME=system k/bin/kelter diagnose \"$2\"");
     assertEquals(3, run.code());
     assertEquals("", run.out());
     assertTrue(
-        run.err().matches("kelter: .*/lib/module-electrical-.*jar is missing; .*\n"), run.err());
+        run.err().matches("kelter: .*/lib/kelter-electrical-.*jar is missing; .*\n"), run.err());
     if (Files.exists(TOOL.resolve("runtime"))) {
       assertDiagnosed(
           shell(

@@ -217,11 +217,11 @@ class PluginFolderTest {
     PluginJar.compile(
         plugin.resolve("plugin.jar"), PluginJar.module("belts", "belts", PluginJar.GOOD, ""));
     PluginJar.compile(
-        plugin.resolve("toolkit-core-0.1.jar"),
+        plugin.resolve("kelter-core-0.1.jar"),
         Map.of("module-info.java", "module kelter.core { }"));
     Problem told = onlyTheBrokenOneIsLeftOut();
     assertEquals("plugin belts", told.where());
-    assertTrue(told.what().contains("holds toolkit-core-0.1.jar, which is a jar of Kelter"));
+    assertTrue(told.what().contains("holds kelter-core-0.1.jar, which is a jar of Kelter"));
     assertTrue(told.remedy().contains("take that jar out"), told.remedy());
   }
 

@@ -1,2 +1,6 @@
-/** Capacitors: what they hold, how long they take to discharge. Knows nothing of jobs. */
+/**
+ * Capacitors: what they hold, how long they take to discharge. Knows nothing of jobs.
+ *
+ * <p>Stability: may change.
+ */
 package kelter.electrical.capacitor;

@@ -1,2 +1,6 @@
-/** Motors, coils and three phases: balance, slip, impedance. Knows nothing of jobs. */
+/**
+ * Motors, coils and three phases: balance, slip, impedance. Knows nothing of jobs.
+ *
+ * <p>Stability: may change.
+ */
 package kelter.electrical.winding;

@@ -1,2 +1,6 @@
-/** Measured against limits: findings and verdicts after JCGM 106:2012. */
+/**
+ * Measured against limits: findings and verdicts after JCGM 106:2012.
+ *
+ * <p>Stability: stable.
+ */
 package kelter.core.check;

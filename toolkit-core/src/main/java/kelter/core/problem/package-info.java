@@ -1,2 +1,6 @@
-/** Mistakes in what a person gave, told all at once. */
+/**
+ * Mistakes in what a person gave, told all at once.
+ *
+ * <p>Stability: may change.
+ */
 package kelter.core.problem;

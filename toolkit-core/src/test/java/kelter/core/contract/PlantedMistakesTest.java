@@ -153,7 +153,7 @@ class PlantedMistakesTest {
   void anIdIsAnothers() {
     assertFound(
         TakenId.class, "idsAreNotThoseOfOthers", "there is a calculation 'ohms-law' already");
-    assertFound(BesideNothing.class, "idsAreNotThoseOfOthers", "add module-hydraulics");
+    assertFound(BesideNothing.class, "idsAreNotThoseOfOthers", "add kelter-hydraulics");
   }
 
   static class TakenId extends Sound {

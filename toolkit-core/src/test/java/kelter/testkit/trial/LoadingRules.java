@@ -49,7 +49,7 @@ public final class LoadingRules {
     if (beside.isEmpty()) {
       return List.of(
           "no module of Kelter is on the path of the test, so no clash of ids can be found: add"
-              + " module-hydraulics, module-electrical and module-costing with scope test");
+              + " kelter-hydraulics, kelter-electrical and kelter-costing with scope test");
     }
     return new Claims(beside).claimedBy(module);
   }

@@ -6,5 +6,7 @@
  *
  * <p>Only confirmed causes teach. The entries are of jobs that somebody called for, and mostly of
  * jobs that this diagnosis directed: what was not looked at is not known to be in order.
+ *
+ * <p>Stability: may change.
  */
 package kelter.core.book.learning;
