@@ -3,5 +3,7 @@
  * aside for call-backs, how often the first job cures, where time goes, how long a repaired machine
  * runs. Pure functions over the entries; every figure tells from how many jobs it is and its
  * interval of 95 %, and is missing where there are too few.
+ *
+ * <p>Stability: may change.
  */
 package kelter.core.book.figures;
