@@ -34,6 +34,7 @@ record AtHand(Path folder) {
   static AtHand bare(Path folder) throws IOException {
     copy(DEMO.resolve("jobs"), folder.resolve("demo").resolve("jobs"));
     copy(DEMO.resolve("logs"), folder.resolve("demo").resolve("logs"));
+    copy(DEMO.resolve("clients"), folder.resolve("demo").resolve("clients"));
     for (String script : List.of("run", "carry")) {
       Files.copy(DEMO.resolve(script), folder.resolve("demo").resolve(script));
       assertTrue(folder.resolve("demo").resolve(script).toFile().setExecutable(true));

@@ -107,13 +107,17 @@ class DocumentsIT {
   /** The way of a whole shop, which {@code CarriedCasesIT} goes. */
   private static final Set<String> ELSEWHERE = Set.of("demo/carry FOLDER");
 
+  private static final String MODULES = "{\"id\": 1, \"command\": \"modules\"}\n";
+
   /** What is typed while a command runs that asks. */
   private static final Map<String, String> TYPED =
       Map.of(
           "kelter bench", "kettle\n3a\nIt stays cold\ny\ndone\n",
           "kelter bench job.json", "done\n",
           "kelter bench demo/jobs/tumble-dryer.json", "done\n",
-          "kelter prove --led job.json", "y\ndone\n");
+          "kelter prove --led job.json", "y\ndone\n",
+          "kelter answer", MODULES,
+          "kelter answer --shop my-shop", MODULES);
 
   /** What has to be so before a command can be run alone, by how it begins. */
   private static final Map<String, String> BEFORE =
