@@ -56,6 +56,9 @@ public final class StrictJobSchema {
             .with("symptoms", symptoms(member(definitions, "symptoms")))
             .with("component", component(member(definitions, "component")))
             .with("measurement", measurement(member(definitions, "measurement")));
+    for (Map.Entry<String, Json> quantity : units.definitions().entrySet()) {
+      definitions = definitions.with(quantity.getKey(), quantity.getValue());
+    }
     return job.with("$id", new Json.Str(JOB_ID + ":strict"))
         .with("title", new Json.Str("Kelter job file, strict"))
         .with(

@@ -3,6 +3,7 @@ package kelter.cli.json;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -88,6 +89,7 @@ final class UnitPatterns {
   private static final String OVER_RANGE = "[Oo]\\.?[Ll]\\.?|open|infinite|over range|∞";
 
   private final Map<QuantityKind, String> patterns = new HashMap<>();
+  private final Map<String, String> names = new LinkedHashMap<>();
 
   /** A quantity. */
   Json.Obj quantity(QuantityKind kind, boolean mayBeNegative) {
@@ -100,8 +102,18 @@ final class UnitPatterns {
         "^\\s*((<|>|<=|>=|≤|≥)?\\s*" + figure(kind, mayBeNegative) + "|" + OVER_RANGE + ")\\s*$");
   }
 
-  private static Json.Obj text(String pattern) {
-    return StrictJobSchema.typed("string").with("pattern", new Json.Str(pattern));
+  private Json.Obj text(String pattern) {
+    String name = names.computeIfAbsent(pattern, any -> "quantity-" + (names.size() + 1));
+    return new Json.Obj(Map.of("$ref", new Json.Str("#/$defs/" + name)));
+  }
+
+  /** The definitions that were referred to so far, each once: patterns are long. */
+  Map<String, Json> definitions() {
+    Map<String, Json> all = new LinkedHashMap<>();
+    names.forEach(
+        (pattern, name) ->
+            all.put(name, StrictJobSchema.typed("string").with("pattern", new Json.Str(pattern))));
+    return all;
   }
 
   private String figure(QuantityKind kind, boolean mayBeNegative) {
