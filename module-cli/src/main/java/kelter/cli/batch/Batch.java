@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import kelter.cli.json.ErrorsJson;
 import kelter.cli.json.output.JsonResult;
 import kelter.cli.json.output.MadeBy;
 import kelter.core.file.JobDocument;
@@ -19,8 +17,6 @@ import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;
 import kelter.core.problem.InputException;
-import kelter.core.problem.Mistake;
-import kelter.core.problem.Problem;
 import kelter.core.workshop.Workshop;
 
 /**
@@ -32,20 +28,11 @@ public final class Batch {
   /** So many jobs for each thread are read ahead of the one that is told next. */
   private static final int AHEAD = 8;
 
-  /** The exit code of a job that cannot be used. */
-  private static final int BAD_INPUT = 1;
-
-  /** The exit code of a defect of the program. */
-  private static final int DEFECT = 3;
-
   private static final String START = "a job is an object";
 
   private final Workshop workshop;
   private final Function<JobDocument, JsonResult> work;
   private final MadeBy by;
-
-  /** A line, and how well it went. */
-  private record Line(String text, int code) {}
 
   /**
    * A batch.
@@ -72,7 +59,7 @@ public final class Batch {
   public int run(BatchJob.Jobs jobs, int threads, Consumer<String> lines) throws IOException {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
-      Deque<Future<Line>> open = new ArrayDeque<>();
+      Deque<Future<ResultLine>> open = new ArrayDeque<>();
       int worst = 0;
       for (BatchJob job = jobs.next(); job != null; job = jobs.next()) {
         BatchJob next = job;
@@ -90,9 +77,9 @@ public final class Batch {
     }
   }
 
-  private static int told(Future<Line> done, Consumer<String> lines) {
+  private static int told(Future<ResultLine> done, Consumer<String> lines) {
     try {
-      Line line = done.get();
+      ResultLine line = done.get();
       lines.accept(line.text());
       return line.code();
     } catch (InterruptedException interrupted) {
@@ -103,15 +90,8 @@ public final class Batch {
     }
   }
 
-  private Line line(BatchJob job) {
-    try {
-      return new Line(work.apply(read(job)).line(by), 0);
-    } catch (InputException unusable) {
-      return new Line(ErrorsJson.of(BAD_INPUT, unusable.problems()).line(by), BAD_INPUT);
-    } catch (Exception | LinkageError | StackOverflowError defect) {
-      Problem told = new Problem(Mistake.DEFECT, job.name(), defect.toString(), "");
-      return new Line(ErrorsJson.of(DEFECT, List.of(told)).line(by), DEFECT);
-    }
+  private ResultLine line(BatchJob job) {
+    return ResultLine.of(job.name(), by, () -> work.apply(read(job)));
   }
 
   private JobDocument read(BatchJob job) throws Exception {

@@ -20,7 +20,7 @@ final class BookBackupCommand implements Command {
         "Others may go on writing to it meanwhile. The copy is a job book itself: put it in the place of a damaged one.",
         List.of(NamedBook.OPTION, Invocation.SHOP),
         List.of(CommandArgument.one("FILE", ValueKind.FILE, "the copy; an existing file is kept")),
-        List.of("kelter book backup --shop my-shop /media/stick/book.db"));
+        List.of("kelter book backup --shop my-shop book-copy.db"));
   }
 
   @Override

@@ -25,6 +25,7 @@ final class Commands {
           "close",
           "reopen",
           "simulate",
+          "answer",
           "readings",
           "compute",
           "modules",
@@ -84,6 +85,7 @@ final class Commands {
       case "close" -> new CloseCommand();
       case "reopen" -> new ReopenCommand();
       case "simulate" -> new SimulateCommand();
+      case "answer" -> new AnswerCommand();
       case "readings" -> new ReadingsCommand();
       case "compute" -> new ComputeCommand();
       case "modules" -> new ModulesCommand();

@@ -126,7 +126,8 @@ final class DiagnoseCommand implements Command {
                 : DiagnosisScreen.of(machine, machine.cautions(), terminal));
   }
 
-  private static List<String> notes(Case machine) {
+  /** What has to be told beside a diagnosis. */
+  static List<String> notes(Case machine) {
     List<String> notes = new ArrayList<>();
     if (isOnlyAssumed(machine.job())) {
       notes.add(COMPLAINT_ASSUMED);

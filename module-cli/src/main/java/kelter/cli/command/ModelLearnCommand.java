@@ -54,7 +54,7 @@ final class ModelLearnCommand implements Command {
         List.of(Invocation.jobFile("a job file")),
         List.of(
             "kelter model learn demo/jobs/healthy-washer.json",
-            "kelter model learn --shop my-shop my-job"));
+            "kelter model learn --shop my-shop washer-3"));
   }
 
   @Override

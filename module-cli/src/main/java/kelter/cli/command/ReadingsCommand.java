@@ -138,10 +138,11 @@ final class ReadingsCommand implements Command {
         List.of(CommandArgument.one("LOG", ValueKind.FILE, "the log, text in columns")),
         List.of(
             "kelter readings demo/logs/boiler-heating.csv",
-            "kelter readings LOG.csv --compare 1,3",
-            "kelter readings LOG.csv --map Power=heater.power --window 2 --into job.json",
-            "kelter readings LOG.csv --map 'T1[Cel]=heater.heating-rate' --into job.json"
-                + " --window 5min..20min --at volume=20L"));
+            "kelter readings demo/logs/boiler-heating.csv --compare 1,3",
+            "kelter readings demo/logs/boiler-heating.csv --map Power=heater.power --window 2"
+                + " --into job.json",
+            "kelter readings demo/logs/boiler-heating.csv --map 'Water[Cel]=heater.heating-rate'"
+                + " --window 2min..5min --at volume=20L --into job.json"));
   }
 
   @Override

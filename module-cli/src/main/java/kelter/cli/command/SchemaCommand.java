@@ -2,9 +2,11 @@ package kelter.cli.command;
 
 import java.util.List;
 import kelter.cli.json.PublishedSchema;
+import kelter.cli.json.StrictJobSchema;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.problem.InputException;
@@ -13,15 +15,23 @@ import kelter.core.quantity.Nearest;
 /** {@code kelter schema [NAME]}: the JSON Schemas of all files and results. */
 final class SchemaCommand implements Command {
 
+  private static final CommandOption STRICT =
+      CommandOption.flag(
+          "--strict",
+          "the schema of a job with the words of the modules: parts, observables, units, grades,"
+              + " conditions, symptoms");
+
+  private static final String JOB = "job";
+
   @Override
   public CommandUsage usage() {
     return new CommandUsage(
         "schema",
         "Show the JSON Schema of a file or a result.",
         "Without a name it lists the schemas.",
-        List.of(),
+        List.of(STRICT),
         List.of(new CommandArgument("NAME", ValueKind.SCHEMA, true, false, "the name of a schema")),
-        List.of("kelter schema", "kelter schema diagnosis"));
+        List.of("kelter schema", "kelter schema diagnosis", "kelter schema --strict job"));
   }
 
   @Override
@@ -29,7 +39,10 @@ final class SchemaCommand implements Command {
     List<PublishedSchema> schemas = PublishedSchema.all();
     List<String> arguments = invocation.given().arguments();
     Terminal terminal = invocation.terminal();
-    if (!arguments.isEmpty()) {
+    if (invocation.given().has(STRICT)) {
+      requireJob(arguments);
+      terminal.printJson(StrictJobSchema.of(invocation.workshop().vocabulary()));
+    } else if (!arguments.isEmpty()) {
       terminal.printJson(named(arguments.get(0), schemas).text());
     } else if (invocation.isJson()) {
       invocation.tell(PublishedSchema.list(schemas));
@@ -37,6 +50,13 @@ final class SchemaCommand implements Command {
       Layout layout = new Layout(terminal);
       schemas.forEach(schema -> layout.hanging("", schema.name() + ": " + schema.title()));
       terminal.print(layout.toString());
+    }
+  }
+
+  private static void requireJob(List<String> arguments) {
+    if (!arguments.equals(List.of(JOB))) {
+      throw new InputException(
+          STRICT.name(), "is for the schema of a job", "write 'kelter schema --strict job'");
     }
   }
 

@@ -48,7 +48,9 @@ final class WeighCommand implements Command {
           "also draw cost by the years and odds into this file");
   private static final String DRAWING = ".svg";
   private static final String NOTHING_TO_DRAW = "the module that weighs gives nothing to draw";
-  private static final long USUAL_SEED = 1;
+
+  /** From which chance is drawn unless another one is given. */
+  static final long USUAL_SEED = 1;
 
   @Override
   public CommandUsage usage() {

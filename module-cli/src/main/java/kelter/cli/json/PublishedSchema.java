@@ -45,6 +45,8 @@ public record PublishedSchema(String name, String text) {
     all.add(new PublishedSchema("lock-out", LockOutFile.schema()));
     all.add(new PublishedSchema("book-entry", EntryLine.schema()));
     all.add(new PublishedSchema("learned", LearnedFile.schema()));
+    all.add(new PublishedSchema("request", AnswerJson.requestSchema()));
+    all.add(new PublishedSchema("answer", AnswerJson.schema()));
     for (ResultFormat format : ResultFormat.values()) {
       all.add(new PublishedSchema(format.word(), format.schema()));
     }

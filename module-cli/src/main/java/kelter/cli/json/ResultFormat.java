@@ -18,6 +18,8 @@ public enum ResultFormat {
   EXPLANATION("explanation", 3),
   /** {@code kelter diagnose --what-if}. */
   WHAT_IF("what-if", 3),
+  /** What {@code kelter answer} tells on the command next. */
+  NEXT("next", 1),
   /** {@code kelter weigh}. */
   WEIGHING("weighing", 4),
   /** {@code kelter quote}. */

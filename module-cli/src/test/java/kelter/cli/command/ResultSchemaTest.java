@@ -22,11 +22,16 @@ import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import kelter.cli.json.NextJson;
 import kelter.cli.json.PublishedSchema;
 import kelter.cli.json.ResultFormat;
+import kelter.cli.json.output.MadeBy;
+import kelter.cli.wiring.Found;
 import kelter.core.file.book.EntryLine;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.module.CalculationModule;
+import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,6 +87,7 @@ class ResultSchemaTest {
     }
     run("modules", "--coverage");
     book();
+    next();
     run("instruments");
     run("schema");
     run(2, "check", "--no-such");
@@ -190,6 +196,18 @@ class ResultSchemaTest {
         "look=met: all screws",
         "--saw",
         "stays-cold=no");
+  }
+
+  /** A question with a reading beside it, a reading, and work: no command but answer tells it. */
+  private static void next() throws IOException {
+    Workshop workshop = Workshop.of(Found.usual().modules());
+    MadeBy by = new MadeBy("1", workshop.modules().stream().map(CalculationModule::about).toList());
+    try (Stream<Path> jobs = Files.list(DEMO.resolve("jobs"))) {
+      for (Path job : jobs.sorted().toList()) {
+        String text = NextJson.of(workshop.open(workshop.read(job))).text(by);
+        RESULTS.computeIfAbsent(ResultFormat.NEXT, any -> new ArrayList<>()).add(json(text));
+      }
+    }
   }
 
   /** A book of an entry that tells all there is, and of its call-back. */
@@ -386,7 +404,7 @@ class ResultSchemaTest {
   void schemaShowsWhatItLists() {
     List<Json> listed = array(run("schema"), "schemas");
 
-    assertEquals(12 + ResultFormat.values().length, listed.size());
+    assertEquals(14 + ResultFormat.values().length, listed.size());
     for (Json each : listed) {
       Console console = Console.run("schema", text(each, "name"));
       assertEquals(0, console.code(), console.err());

@@ -62,9 +62,13 @@ public final class Kinds {
     if (known != null || !ids.contains(id)) {
       return Optional.ofNullable(known);
     }
-    Optional<Kind> kind = shipped.apply(id);
-    kind.ifPresent(each -> read.put(id, each));
-    return kind;
+    return shipped.apply(id).map(kind -> firstRead(id, kind));
+  }
+
+  /** The same kind for whoever asks: of two that were read side by side the one that came first. */
+  private Kind firstRead(String id, Kind kind) {
+    Kind earlier = read.putIfAbsent(id, kind);
+    return earlier == null ? kind : earlier;
   }
 
   /**

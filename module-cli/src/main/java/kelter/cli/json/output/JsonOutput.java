@@ -109,6 +109,18 @@ public final class JsonOutput {
     write(value);
   }
 
+  /**
+   * What is JSON already.
+   *
+   * @param name the name of the member
+   * @param json one value, JSON
+   * @throws IOException never, since it is written into a text
+   */
+  public void written(String name, String json) throws IOException {
+    generator.writeFieldName(name);
+    generator.writeRawValue(json);
+  }
+
   private void write(Json value) throws IOException {
     if (value instanceof Json.Obj object) {
       generator.writeStartObject();
