@@ -62,7 +62,7 @@ class ProcedureTest {
           says(
               observable,
               "Dead, by whoever",
-              "Plug out, wait ",
+              "Plug out, or where it is wired isolated and locked off; wait ",
               " s for the filter",
               "prove dead",
               "CAT II",
@@ -82,7 +82,7 @@ class ProcedureTest {
                 "Live, only by those competent for live work",
                 "local code",
                 "CAT III",
-                "Plug out, wait ",
+                "Plug out, or where it is wired isolated and locked off; wait ",
                 "prove dead"));
   }
 

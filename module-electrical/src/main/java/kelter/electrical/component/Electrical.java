@@ -55,9 +55,10 @@ public final class Electrical {
               FILTER, BLEED, DischargeWait.start(HIGHEST_NET, 0), DischargeWait.PLUG));
 
   private static final String WAIT =
-      "Plug out, wait "
+      "Plug out, or where it is wired isolated and locked off; wait "
           + FILTER_WAIT
-          + " s for the filter (2.2 uF bled by 1 MOhm, at worst), read 34 V or less at the plug,";
+          + " s for the filter (2.2 uF bled by 1 MOhm, at worst), read 34 V or less at the plug or the"
+          + " supply terminals,";
 
   /** Before a dead measurement. */
   public static final String DEAD =
@@ -71,7 +72,7 @@ public final class Electrical {
       "Live, only by those competent for live work, where local code allows. "
           + WAIT
           + " prove dead, put the clips on, one hand, instrument CAT III (IEC 61010-2-030) and its leads"
-          + " (IEC 61010-031), plug in; plug out and prove dead again before the clips come off. ";
+          + " (IEC 61010-031), power on; power off and prove dead again before the clips come off. ";
 
   /** Before a measurement on the closed running machine. */
   static final String RUNNING =
