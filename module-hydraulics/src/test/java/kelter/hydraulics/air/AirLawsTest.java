@@ -8,6 +8,9 @@ import java.util.Map;
 import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.hydraulics.HydraulicsModule;
+import kelter.testkit.ledger.NoOutsideCheck;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +40,52 @@ class AirLawsTest {
         .calculations().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
   }
 
+  @OutsideCheck(
+      of = "fan-laws",
+      against = "pe-calc.com, 43 % less power at 1450 of 1750 rpm, as check value A3 cites it")
+  @OutsideCheck(
+      of = "air-heat",
+      against = "check value A2 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "duct-loss",
+      against = "check value A4 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "blocked-air",
+      against = "check value A5 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "moist-air",
+      against = "check value A6 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "drying-time",
+      against = "check value A6 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "suction-power",
+      against = "check value A7 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "vane-flow",
+      against = "check value A8 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "defrost-energy",
+      against = "check value K1 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "gasket-leak",
+      against = "check value K2 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @OutsideCheck(
+      of = "compressor-duty",
+      against = "check value K3 of a reference page on heat, air and cold",
+      worth = Worth.RECOMPUTED)
+  @NoOutsideCheck(
+      of = "sealed-suction",
+      because = "the model is of the project and no printed example was found; worked by hand")
   @ParameterizedTest
   @CsvSource({
     // A2
