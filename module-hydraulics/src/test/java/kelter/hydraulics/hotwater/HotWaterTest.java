@@ -2,6 +2,7 @@ package kelter.hydraulics.hotwater;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.hummeling.if97.IF97;
 import kelter.hydraulics.pump.VibrationPump;
 import kelter.hydraulics.water.Iapws97Region4;
 import kelter.hydraulics.water.Water;
@@ -61,6 +62,20 @@ class HotWaterTest {
     double share = ThermalExpansion.share(Water.at(ZERO + 10), Water.at(ZERO + 60));
     assertEquals(0.017, share, 0.0005);
     assertEquals(expected, litres * share, 0.06);
+  }
+
+  /** Specific volumes of the library if97 1.0.5 at the pressure of the air. */
+  @OutsideCheck(of = "thermal-expansion", against = "library if97 1.0.5")
+  @ParameterizedTest
+  @CsvSource({"10, 60", "15, 85"})
+  void expansionByTheVolumesOfALibrary(double cold, double hot) throws Exception {
+    IF97 reference = new IF97(IF97.UnitSystem.SI);
+    double before = reference.specificVolumePT(101_325, ZERO + cold);
+    double after = reference.specificVolumePT(101_325, ZERO + hot);
+    assertEquals(
+        after / before - 1,
+        ThermalExpansion.share(Water.at(ZERO + cold), Water.at(ZERO + hot)),
+        1e-8);
   }
 
   /** IAPWS R7-97(2012), Table 36. */
