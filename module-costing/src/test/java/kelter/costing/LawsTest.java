@@ -20,6 +20,7 @@ import kelter.costing.money.UniformPresentValue;
 import kelter.costing.shop.SparesStock;
 import kelter.costing.use.CarbonOfReplacing;
 import kelter.costing.use.LifeAtUse;
+import kelter.testkit.ledger.OutsideCheck;
 import org.apache.commons.numbers.gamma.Gamma;
 import org.apache.commons.statistics.distribution.WeibullDistribution;
 import org.apache.poi.ss.formula.functions.FinanceLib;
@@ -166,6 +167,10 @@ class LawsTest {
   }
 
   /** The finance functions of Apache POI. */
+  @OutsideCheck(of = "present-value", against = "Apache POI")
+  @OutsideCheck(of = "annuity", against = "Apache POI")
+  @OutsideCheck(of = "annual-cost", against = "Apache POI")
+  @OutsideCheck(of = "repair-or-replace", against = "Apache POI")
   @Test
   void moneyByNameAgreesWithPoi() {
     double annual = 95 - FinanceLib.pmt(0.045, 11, 830, -60, false);
@@ -222,6 +227,7 @@ class LawsTest {
    * 1.64 and 1.37 and for the others their mean, 1.505. A new machine has the mean life left; later
    * on the shares are those of the Weibull distribution of Commons Statistics, summed.
    */
+  @OutsideCheck(of = "appliance-life", against = "Commons Statistics, Weibull distribution")
   @Test
   void anApplianceByNameAgreesWithCommonsStatistics() {
     List<WeibullDistribution> studies =

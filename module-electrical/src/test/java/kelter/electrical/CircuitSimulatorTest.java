@@ -17,6 +17,7 @@ import kelter.electrical.winding.HalfWave;
 import kelter.electrical.winding.HalfWaveCoil;
 import kelter.electrical.winding.ShortedTurns;
 import kelter.electrical.winding.SolenoidCurrent;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -62,6 +63,7 @@ class CircuitSimulatorTest {
    * The 0.4 ohm of the same netlist. Effective values of a transient run are good to 2 in 100 000
    * (8.56667 A through 26.4486 ohm are 226.573 V, and it printed 226.577 V): 5 mV over 8.57 A.
    */
+  @OutsideCheck(of = "source-impedance", against = "ngspice 39, heater.cir")
   @ParameterizedTest
   @EnumSource
   void impedanceOfTheWeakSupply(CircuitSimulator ngspice) {
@@ -74,6 +76,7 @@ class CircuitSimulatorTest {
   }
 
   /** capacitor.cir: 12 µF at 230 V, 50 Hz. */
+  @OutsideCheck(of = "capacitance-from-current", against = "ngspice 39, capacitor.cir")
   @ParameterizedTest
   @EnumSource
   void capacitorOnMains(CircuitSimulator ngspice) {
@@ -83,6 +86,7 @@ class CircuitSimulatorTest {
   }
 
   /** discharge.cir: 1 µF from 2100 V to 50 V through 10 MOhm; its time step is 10 ms. */
+  @OutsideCheck(of = "capacitor-discharge", against = "ngspice 39, discharge.cir")
   @ParameterizedTest
   @EnumSource
   void discharge(CircuitSimulator ngspice) {
@@ -93,6 +97,7 @@ class CircuitSimulatorTest {
   }
 
   /** ntc.cir: 10 kOhm to 5 V, thermistor at 10, 3.602 and 32.65 kOhm. */
+  @OutsideCheck(of = "sensor-from-voltage", against = "ngspice 39, ntc.cir")
   @ParameterizedTest
   @EnumSource
   void thermistorAtItsControl(CircuitSimulator ngspice) {
@@ -105,6 +110,7 @@ class CircuitSimulatorTest {
   }
 
   /** windings.cir: three elements of 52.9 ohm on 400 V, 1 mOhm in the middle of the net. */
+  @OutsideCheck(of = "heater-connection", against = "ngspice 39, windings.cir")
   @ParameterizedTest
   @EnumSource
   void starAndDelta(CircuitSimulator ngspice) {
@@ -122,6 +128,7 @@ class CircuitSimulatorTest {
   }
 
   /** solenoid.cir: 3.8 kOhm on 230 V, 8 H with the plunger out and 17 H seated. */
+  @OutsideCheck(of = "solenoid-current", against = "ngspice 39, solenoid.cir")
   @ParameterizedTest
   @EnumSource
   void solenoidOnMains(CircuitSimulator ngspice) {
@@ -137,6 +144,7 @@ class CircuitSimulatorTest {
    * half-wave.cir: 160 Ohm and 1 H behind diodes that drop 7 mV of a mean of 103.5 V: 7 in 100 000,
    * and 2 in 100 000 for a transient run.
    */
+  @OutsideCheck(of = "half-wave-coil", against = "ngspice 39, half-wave.cir")
   @ParameterizedTest
   @EnumSource
   void coilBehindOneDiode(CircuitSimulator ngspice) {
@@ -154,6 +162,7 @@ class CircuitSimulatorTest {
   }
 
   /** leakage.cir: 1 MOhm and 44 nF to earth. */
+  @OutsideCheck(of = "leakage-current", against = "ngspice 39, leakage.cir")
   @ParameterizedTest
   @EnumSource
   void leakageThroughInsulationAndFilter(CircuitSimulator ngspice) {
@@ -164,6 +173,7 @@ class CircuitSimulatorTest {
   }
 
   /** rectifier.cir: 230 V behind a diode that drops some millivolts of a mean of 103.5 V. */
+  @OutsideCheck(of = "half-wave", against = "ngspice 39, rectifier.cir")
   @ParameterizedTest
   @EnumSource
   void voltageBehindOneDiode(CircuitSimulator ngspice) {
@@ -173,6 +183,7 @@ class CircuitSimulatorTest {
   }
 
   /** joint.cir: 0.5 ohm before a heater of 26.45 ohm on 230 V. */
+  @OutsideCheck(of = "joint-heat", against = "ngspice 39, joint.cir")
   @ParameterizedTest
   @EnumSource
   void resistanceAndHeatOfAJoint(CircuitSimulator ngspice) {
@@ -192,6 +203,7 @@ class CircuitSimulatorTest {
    * tenth of the turns is missing, within the 2 % that do not couple; where it is shorted in
    * itself, the law tells far more, so that it is the most that can be missing.
    */
+  @OutsideCheck(of = "shorted-turns-by-impedance", against = "ngspice 39, turns.cir")
   @ParameterizedTest
   @EnumSource
   void turnsMissingOfACoil(CircuitSimulator ngspice) {

@@ -95,6 +95,9 @@ class DocumentsIT {
     fill("kelter book similar JOB", "kelter book similar marrowby-0412 --shop my-shop");
     fill("kelter book learn", "kelter book learn --shop my-shop");
     fill("kelter book stats", "kelter book stats --shop my-shop");
+    fill(
+        "kelter book stats --hour-costs '38 EUR'",
+        "kelter book stats --hour-costs '38 EUR' --shop my-shop");
     fill("kelter book export", "kelter book export --shop my-shop");
     fill("kelter book backup FILE", "kelter book backup copy.db --shop my-shop");
     fill("kelter book check", "kelter book check --shop my-shop");

@@ -53,6 +53,16 @@ final class CallTable {
     return mean(call -> call.stages().get(stage).place() <= FEW ? 1 : 0);
   }
 
+  /** The mean of what is said of the cause named first at a stage, 0 to 1. */
+  double saidOfFirst(int stage) {
+    return mean(call -> call.stages().get(stage).ofFirst());
+  }
+
+  /** The share of calls in which the cause named first at a stage is there, 0 to 1. */
+  double right(int stage) {
+    return mean(call -> call.stages().get(stage).right() ? 1 : 0);
+  }
+
   /** The mean log loss at a stage, nats. */
   double logLoss(int stage) {
     return mean(call -> -Math.log(Math.max(LEAST, call.stages().get(stage).ofTruth())));

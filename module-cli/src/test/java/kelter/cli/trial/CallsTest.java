@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 /** The diagnosis over all kinds of machines, on few calls, so that the build stays quick. */
 class CallsTest {
 
-  private static final int CALLS = 230;
+  static final int CALLS = 230;
 
-  private static final List<Calls.Call> TOLD = Calls.asTold(1).run(CALLS);
+  static final List<Calls.Call> TOLD = Calls.asTold(1).run(CALLS);
 
   @Test
   void causesAreFoundWhereTheFilesAreRight() {

@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
  */
 class ThirtyCallsTest {
 
-  private static final int FIRST = 16;
-  private static final int AMONG_THREE = 25;
+  private static final int FIRST = 20;
+  private static final int AMONG_THREE = 27;
   private static final int FURTHER_FIRST = 18;
   private static final int FURTHER_AMONG_THREE = 26;
   private static final int FEW = 3;
@@ -65,13 +65,26 @@ class ThirtyCallsTest {
   }
 
   private static void assertFound(List<Json> calls, int first, int amongThree) {
+    List<Integer> places = places(calls);
+    assertTrue(upTo(1, places) >= first, "first: " + places);
+    assertTrue(upTo(FEW, places) >= amongThree, "among three: " + places);
+  }
+
+  /** What came out, in a sentence for the page on the method. */
+  static String told() throws IOException {
+    List<Integer> places = places(calls("thirty-calls.json"));
+    return "Of %d calls, the cause was named first in %d and among the first three in %d"
+        .formatted(places.size(), upTo(1, places), upTo(FEW, places));
+  }
+
+  /** The place of the best of the causes of each call. */
+  private static List<Integer> places(List<Json> calls) {
     List<Integer> places = new ArrayList<>();
     for (Json call : calls) {
       Json.Obj told = (Json.Obj) call;
       places.add(place(diagnosis(told), new HashSet<>(texts(told, "causes"))));
     }
-    assertTrue(upTo(1, places) >= first, "first: " + places);
-    assertTrue(upTo(FEW, places) >= amongThree, "among three: " + places);
+    return places;
   }
 
   private static long upTo(int most, List<Integer> places) {

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import kelter.core.source.Standing;
+import kelter.testkit.ledger.OutsideCheck;
 import org.apache.commons.statistics.distribution.WeibullDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +27,9 @@ class ApplianceLifeTest {
    * 13, refrigerator 15 years. Other countries and other questions than the studies used here: an
    * agreement within a quarter is what the spread between studies allows.
    */
+  @OutsideCheck(
+      of = "appliance-life",
+      against = "EIA (2023), as public data cite it, within a quarter")
   @Test
   void ofTheSameSizeAsTheAmericanFigures() {
     assertEquals(15, mean(LifeStudies.DISHWASHER), 15 / 4.0);

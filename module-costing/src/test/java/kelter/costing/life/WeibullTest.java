@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kelter.testkit.ledger.OutsideCheck;
 import org.apache.commons.numbers.gamma.Erfcx;
 import org.apache.commons.statistics.distribution.WeibullDistribution;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ class WeibullTest {
   private static final Weibull NIST = new Weibull(606.5280, 1.7208);
 
   /** Printed there: mean 540.737 h. A shape of five digits moves it by less than 0.01 h. */
+  @OutsideCheck(of = "remaining-life", against = "NIST/SEMATECH e-Handbook 8.4.1.3, mean")
   @Test
   void meanOfTheNistExample() {
     assertEquals(540.737, NIST.mean(), 0.01);
@@ -59,6 +61,7 @@ class WeibullTest {
    * scale)} with the scaled complementary error function; held against Commons Numbers on both
    * sides of the change to the asymptotic series.
    */
+  @OutsideCheck(of = "remaining-life", against = "Commons Numbers, scaled error function, shape 2")
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.3, 1, 5, 22.3, 22.4, 50, 1e4})
   void theRayleighLifeIsAnErrorFunction(double ratio) {

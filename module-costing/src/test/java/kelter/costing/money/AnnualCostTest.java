@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kelter.testkit.ledger.OutsideCheck;
 import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -15,6 +16,7 @@ class AnnualCostTest {
    * 8 500 a year, 5 000 back, printed 15 820; B 15 000 for 2 years, 7 000 a year, 3 000 back,
    * printed 14 831; B is chosen.
    */
+  @OutsideCheck(of = "annual-cost", against = "worked exercise, wizedu.com, question 1097152")
   @Test
   void twoMachinesOfDifferentLife() {
     double a = AnnualCost.of(20_000, 8_500, 5_000, 0.15, 3);
@@ -67,6 +69,7 @@ class AnnualCostTest {
   }
 
   /** Payment and present value by the finance functions of Apache POI. */
+  @OutsideCheck(of = "repair-or-replace", against = "Apache POI, the break-even")
   @Test
   void theBreakEvenAgreesWithPoi() {
     double annualNew = 60 - FinanceLib.pmt(0.03, 12, 900, 0, false);

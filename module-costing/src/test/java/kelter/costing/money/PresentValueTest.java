@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kelter.testkit.ledger.OutsideCheck;
 import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,7 @@ class PresentValueTest {
   private static final double FIFTH = 0.5e-5;
 
   /** NIST Handbook 135 single present value factors at 3 %, four decimals. */
+  @OutsideCheck(of = "present-value", against = "NIST Handbook 135, factors at 3 %")
   @ParameterizedTest
   @CsvSource({
     "1, 0.9709",
@@ -53,6 +55,7 @@ class PresentValueTest {
   }
 
   /** Orange County, North Carolina, present value table 10: annuities at 5 % and 7 %. */
+  @OutsideCheck(of = "annuity", against = "Orange County, North Carolina, present value table 10")
   @ParameterizedTest
   @CsvSource({
     "0.05, 5, 4.32948",

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.apache.poi.ss.formula.functions.FinanceLib;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -26,6 +28,7 @@ class RatesTest {
    * Two ways to one worth, by the finance functions of Apache POI: a payment that rises with
    * prices, discounted at the nominal rate, and one in today's prices at the real rate.
    */
+  @OutsideCheck(of = "real-rate", against = "Apache POI, two ways to one worth")
   @ParameterizedTest
   @CsvSource({"0.08, 0.02, 7", "0.031, 0.001, 25", "0.12, 0.15, 3", "-0.01, 0.02, 10"})
   void theRealRateDiscountsTodaysPrices(double nominal, double inflation, int years) {
@@ -40,6 +43,10 @@ class RatesTest {
    * per cent (from memory): 2015 nominal 3.1 % at 0.1 % inflation, real 3.0 %; 2012 nominal 3.5 %
    * at 0.5 %, real 3.0 %.
    */
+  @OutsideCheck(
+      of = "real-rate",
+      against = "NISTIR 85-3273, rates of 2012 and 2015",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"0.031, 0.001, 0.030", "0.035, 0.005, 0.030"})
   void realRatesOfTheFederalEnergyManagementProgram(
@@ -48,6 +55,7 @@ class RatesTest {
   }
 
   /** The number of periods of Apache POI's finance functions. */
+  @OutsideCheck(of = "pay-back", against = "Apache POI")
   @Test
   void payBackAgreesWithPoi() {
     assertEquals(FinanceLib.nper(0.04, -110, 600, 0, false), PayBack.years(600, 110, 0.04), 1e-10);

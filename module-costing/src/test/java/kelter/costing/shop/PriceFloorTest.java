@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Map;
 import kelter.core.module.Computation;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.apache.commons.statistics.distribution.GeometricDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +41,9 @@ class PriceFloorTest {
    * The number of call-backs before a visit that lasts has a geometric distribution, whose mean
    * Commons Statistics knows.
    */
+  @OutsideCheck(
+      of = "price-floor",
+      against = "Commons Statistics, mean of a geometric distribution")
   @ParameterizedTest
   @ValueSource(doubles = {0.01, 0.1, 0.5, 0.95})
   void theReserveIsTheMeanOfAGeometricDistribution(double callBack) {
@@ -47,6 +52,10 @@ class PriceFloorTest {
   }
 
   /** Margin of the price and mark-up on the cost as tables of the trade pair them (from memory). */
+  @OutsideCheck(
+      of = "price-floor",
+      against = "margin and mark-up as tables of the trade pair them",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"0.20, 25.0", "0.25, 33.3", "0.40, 66.7", "0.50, 100.0"})
   void aMarginIsAMarkUp(double margin, double markUp) {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +18,10 @@ class SparesStockTest {
    * Tables of the cumulative Poisson distribution, four decimals, as in any text on statistics
    * (from memory): P(X at most x) at a mean.
    */
+  @OutsideCheck(
+      of = "spares-stock",
+      against = "tables of the cumulative Poisson distribution",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"1, 2, 0.9197", "2, 4, 0.9473", "5, 8, 0.9319", "0.5, 1, 0.9098", "10, 15, 0.9513"})
   void cumulativePoissonTables(double mean, int atMost, double printed) {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kelter.core.source.Standing;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,6 +72,7 @@ class CapacitorTest {
    * discharge.cir of ngspice 39: 1 µF with 10 MOhm falls from 2100 V to 50 V in 37.37669 s; the
    * time constant of 10 s is arithmetic on it: 37.37669 / ln 42.
    */
+  @OutsideCheck(of = "capacitor-leakage", against = "ngspice 39, discharge.cir")
   @Test
   void timeConstantOfTheCircuitSimulator() {
     double[] all = CapacitorLeakage.calculation().law().apply(new double[] {1e-6, 10e6, 2100});
@@ -81,6 +84,9 @@ class CapacitorTest {
    * answer on leakage over time); 47 µF and 40 V, 18.8 µA; 100 µF and 10 V, 10 µA (answers that
    * work data sheets); 3 µA at least.
    */
+  @OutsideCheck(
+      of = "capacitor-leakage-limit",
+      against = "makers' figures for electrolytic capacitors")
   @ParameterizedTest
   @CsvSource({"2200, 35, 770", "47, 40, 18.8", "100, 10, 10", "1, 10, 3"})
   void leakageLimitOfElectrolytics(double microfarads, double volts, double microamperes) {
@@ -95,6 +101,10 @@ class CapacitorTest {
    * IEC 60384-14, from memory: 15 000 MOhm, 5000 s. Data sheets of two makers of filter capacitors
    * promise more, 100 000 MOhm up to 0.33 µF and 30 000 s above, and must lie below the limit.
    */
+  @OutsideCheck(
+      of = "capacitor-leakage-limit",
+      against = "IEC 60384-14; data sheets of two makers must lie below",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"0.1, 100e9", "0.33, 100e9", "0.47, 63.83e9", "2.2, 13.64e9"})
   void goodFilmCapacitorsLieBelowTheLimit(double microfarads, double promised) {
@@ -108,6 +118,9 @@ class CapacitorTest {
    * the limit of the first 5 µF and 100 V leak 100 V / (3000 s / 5 µF) = 0.167 µA; the second lies
    * below it. The 5000 s of filter capacitors would refuse what the first promises.
    */
+  @OutsideCheck(
+      of = "capacitor-leakage-limit",
+      against = "data sheets of two makers of motor capacitors to IEC 60252-1")
   @Test
   void runCapacitorsHaveALimitOfTheirOwn() {
     double limit = CapacitorLeakageLimit.limit(5e-6, 100, CapacitorLeakageLimit.Build.RUN);
@@ -120,6 +133,7 @@ class CapacitorTest {
    * A textbook's example (studylib.net 18724461, example 17-9): 80.0 µF at 2.50 kV hold 0.200 C and
    * 250 J.
    */
+  @OutsideCheck(of = "stored-energy", against = "a textbook's example 17-9 (studylib.net 18724461)")
   @Test
   void energyAndChargeOfATextbook() {
     double[] all = StoredEnergy.calculation().law().apply(new double[] {80e-6, 2500});
@@ -132,6 +146,9 @@ class CapacitorTest {
    * with the constant 2652: 1.1 A and 383 V are 7.61 µF (prestigeairtx.com, cut and not rounded),
    * 8.3 A and 295.4 V 74.5 µF (hvacrschool.com).
    */
+  @OutsideCheck(
+      of = "capacitance-from-current",
+      against = "prestigeairtx.com and hvacrschool.com, run capacitors under load")
   @ParameterizedTest
   @CsvSource({"1.1, 383, 7.61, 0.01", "8.3, 295.4, 74.5, 0.05"})
   void capacitanceUnderLoad(double amperes, double volts, double microfarads, double tolerance) {

@@ -10,6 +10,8 @@ import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.electrical.conductor.ConductorResistance.Build;
 import kelter.electrical.conductor.TemperatureRise.Metal;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +26,9 @@ class ConductorTest {
    * Factors by which a reading is multiplied to get the one at 20 °C, table in the annex of IEC
    * 60228 as a cable maker prints it. That table is made with 0.004 1/K, so 0.5 %.
    */
+  @OutsideCheck(
+      of = "copper-resistance",
+      against = "IEC 60228, annex, as a cable maker prints it, within 0.5 %")
   @ParameterizedTest
   @CsvSource({
     "5, 1.064",
@@ -71,6 +76,9 @@ class ConductorTest {
   }
 
   /** IEC 60228, Tables 1 to 3, as cable makers print them: Ohm/km, exact. */
+  @OutsideCheck(
+      of = "conductor-resistance",
+      against = "IEC 60228, Tables 1 to 3, as cable makers print them")
   @ParameterizedTest
   @CsvSource({
     "0.5, SOLID, 36.0",
@@ -115,6 +123,9 @@ class ConductorTest {
    * NBS Handbook 100 as wire makers print it: Ohm per 1000 ft at 20 °C, half a printed digit;
    * number 10 from memory.
    */
+  @OutsideCheck(
+      of = "wire-gauge",
+      against = "NBS Handbook 100 as wire makers print it; number 10 from memory")
   @ParameterizedTest
   @CsvSource({
     "10, 0.9989, 0.00005",
@@ -148,6 +159,7 @@ class ConductorTest {
    * A worked problem (physicsforums.com 381286), copper with 1/234.5 for each kelvin at 0 °C: 80
    * ohm at 20 °C and 100 ohm after four hours are 63.63 K; it computes with 0.004264: 0.01 K.
    */
+  @OutsideCheck(of = "temperature-rise", against = "worked problem, physicsforums.com 381286")
   @Test
   void riseOfAWorkedProblem() {
     assertEquals(63.63, TemperatureRise.rise(80, 100, kelvin(20), kelvin(20), Metal.COPPER), 0.01);
@@ -158,6 +170,9 @@ class ConductorTest {
    * resistance meter, manualshive.com 2137367, appendix 4); 58 m/(ohm mm²) and 3.93e-3 1/K (a
    * handbook of power engineering, page 970).
    */
+  @OutsideCheck(
+      of = "copper-resistance",
+      against = "3930 ppm/K at 20 °C, manual of a resistance meter (manualshive.com 2137367)")
   @Test
   void coefficientOfCopper() {
     assertEquals(3930e-6, CopperResistance.COEFFICIENT, 0.5e-6);
@@ -166,6 +181,7 @@ class ConductorTest {
   }
 
   /** ASTM B258, as wire makers print it, from memory: inches of gauges 0, 10, 18, 24, 36, 40. */
+  @OutsideCheck(of = "wire-gauge", against = "ASTM B258, diameters", worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({
     "0, 0.3249, 0.00005",
@@ -183,6 +199,9 @@ class ConductorTest {
    * A distributor's page on low resistances (forum.digikey.com 4429): a resistor of 20 ohm reads
    * 20.1 ohm with leads of 0.1 ohm.
    */
+  @OutsideCheck(
+      of = "lead-null",
+      against = "a distributor on low resistances, forum.digikey.com 4429")
   @Test
   void leadsOfAPublishedReading() {
     assertEquals(20, LeadNull.between(20.1, 0.1), 1e-9);

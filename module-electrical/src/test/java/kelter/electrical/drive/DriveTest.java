@@ -4,11 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import kelter.testkit.ledger.NoOutsideCheck;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 
 class DriveTest {
 
   /** A printed example of a belt maker: 0.11 kg/m, 0.17 m, 220 Hz; it prints 610 N, rounded. */
+  @OutsideCheck(
+      of = "belt-tension",
+      against = "a printed example of a belt maker, which is not named")
   @Test
   void tensionOfABelt() {
     assertEquals(610, BeltTension.tension(0.11, 0.17, 220), 6);
@@ -23,12 +28,19 @@ class DriveTest {
   }
 
   /** By hand: a drum of 580 mm at 52 rpm has 30 160, a pulley of 11.5 mm at 2800 rpm 32 200. */
+  @NoOutsideCheck(
+      of = "belt-slip",
+      because = "a ratio of two speeds by its definition; worked by hand")
   @Test
   void slipOfABelt() {
     assertEquals(1 - 30_160.0 / 32_200, BeltSlip.slip(2800 / 60.0, 0.0115, 52 / 60.0, 0.58), 1e-9);
   }
 
   /** By hand: 22 mm at 0.04 mm an hour are 550 h; an EU rule asks 500 h of vacuum motors. */
+  @NoOutsideCheck(
+      of = "brush-life",
+      because =
+          "no printed example was found of a length divided by a rate of wear; worked by" + " hand")
   @Test
   void hoursOfBrushes() {
     assertEquals(550, BrushLife.left(0.030, 0.008, BrushLife.USUAL_RATE) / 3600, 1e-6);
@@ -36,6 +48,7 @@ class DriveTest {
   }
 
   /** A printed example: 1800 rpm, 8 balls, 10 mm on 50 mm: 12, 96, 144 and 72 Hz. */
+  @OutsideCheck(of = "bearing-frequencies", against = "a printed example, which is not named")
   @Test
   void frequenciesOfABearing() {
     BearingFrequencies all = BearingFrequencies.of(30, 8, 0.2, 1);
@@ -46,6 +59,7 @@ class DriveTest {
   }
 
   /** A worked exercise: 13 % are left after 100 swings; decrement 0.0204, damping 0.00325. */
+  @OutsideCheck(of = "damped-swing", against = "a worked exercise, which is not named")
   @Test
   void dampingOfASwing() {
     double decrement = DampedSwing.decrement(0.13, 100);

@@ -12,6 +12,8 @@ import kelter.core.problem.InputException;
 import kelter.core.source.Standing;
 import kelter.electrical.heater.AlloyResistance.Alloy;
 import kelter.electrical.heater.HeaterConnection.Connection;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +25,9 @@ class HeaterTest {
    * IEC 60335-1, clause 10, Table 1 (text of IEC 335-1:1991 / GOST R MEK 335-1-94): arithmetic on
    * its rows, the edges included. Exact to rounding.
    */
+  @OutsideCheck(
+      of = "power-input-band",
+      against = "IEC 60335-1, clause 10, Table 1, in the text of GOST R MEK 335-1-94")
   @ParameterizedTest
   @CsvSource({
     "20, 0, 24",
@@ -42,6 +47,7 @@ class HeaterTest {
   }
 
   /** The same table, rows of motor-operated appliances. */
+  @OutsideCheck(of = "power-input-band", against = "the same table, motor-operated appliances")
   @ParameterizedTest
   @CsvSource({
     "25, 30",
@@ -119,6 +125,7 @@ class HeaterTest {
   }
 
   /** Maker's alloy table of C_t, printed to three decimals. */
+  @OutsideCheck(of = "alloy-resistance", against = "a maker's table of C_t")
   @ParameterizedTest
   @CsvSource({
     "CR20NI80, 100, 1.006",
@@ -143,6 +150,7 @@ class HeaterTest {
    * School problem with a kettle (easyelimu.com): 3 kg from 20 °C to 100 °C, kettle 450 J/K, 3 kW:
    * 348 s with c = 4200 J/(kg K). Tolerance 0.5 %, because c is 4184 here.
    */
+  @OutsideCheck(of = "heat-up-time", against = "school problem, easyelimu.com, within 0.5 %")
   @Test
   void kettleOfThreeKilowatts() {
     assertEquals(348, 80 / HeatUp.rate(3, 3000, 450, 1), 348 * 0.005);
@@ -152,12 +160,16 @@ class HeaterTest {
    * School problem (univerkov.com): 1.5 kg from 20 °C to 100 °C, 2 kW, 84 %: 300 s with c = 4200
    * J/(kg K).
    */
+  @OutsideCheck(of = "heat-up-time", against = "school problem, univerkov.com, within 0.5 %")
   @Test
   void kettleWithLoss() {
     assertEquals(300, 80 / HeatUp.rate(1.5, 2000, 0, 0.84), 300 * 0.005);
   }
 
   /** The same two problems read backwards: the rate gives the power. */
+  @OutsideCheck(
+      of = "power-from-heating",
+      against = "the same two school problems read backwards (easyelimu.com, univerkov.com)")
   @Test
   void rateGivesThePower() {
     assertEquals(3000, HeatUp.power(3, 80.0 / 348, 450, 1), 3000 * 0.005);
@@ -165,6 +177,10 @@ class HeaterTest {
   }
 
   /** IEC 60335-1, clause 10, Table 2, from memory: arithmetic on its rows, the edges included. */
+  @OutsideCheck(
+      of = "current-input-band",
+      against = "IEC 60335-1, clause 10, Table 2",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"0.2, 0, 0.24", "0.5, 0.45, 0.55", "1, 0.9, 1.1", "1.5, 1.35, 1.6", "8, 7.2, 8.4"})
   void currentOfHeatingAppliances(double rated, double low, double high) {
@@ -221,6 +237,10 @@ class HeaterTest {
    * memory: AISI 304 477, cotton 1300, borosilicate glass 835 J/(kg K); polypropylene 1.7 kJ/(kg K)
    * in handbooks of plastics. Within 6 %, which is how far such tables differ.
    */
+  @OutsideCheck(
+      of = "load-heat-capacity",
+      against = "Incropera and DeWitt, Tables A.1 and A.3; handbooks of plastics; within 6 %",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"1, 0, 0, 0, 1300", "0, 1, 0, 0, 835", "0, 0, 1, 0, 477", "0, 0, 0, 1, 1700"})
   void specificHeatsAreThoseOfHandbooks(
@@ -242,6 +262,11 @@ class HeaterTest {
    * 18.75 A; a maker of heating elements (ivaldi.fr) three of 1000 W and 230 V side by side: 17.63
    * ohm, one after the other 158.7 ohm. Half of the last printed digit.
    */
+  @OutsideCheck(
+      of = "heater-resistance",
+      against =
+          "a water-heater maker's manual (manualsdump.com 51783) and a maker of elements"
+              + " (ivaldi.fr)")
   @ParameterizedTest
   @CsvSource({"4500, 240, 12.8, 0.05", "3000, 230, 17.63, 0.005", "333.333, 230, 158.7, 0.05"})
   void resistanceOfHeatersThatMakersPrint(
@@ -254,6 +279,9 @@ class HeaterTest {
    * water heater's label), 1125 W on 120 V (waterheaterrescue.com), 5500 W give 4125 W on 208 V (a
    * label, rounded to three quarters). Within 0.2 %.
    */
+  @OutsideCheck(
+      of = "power-at-voltage",
+      against = "water heaters' labels and waterheaterrescue.com, within 0.2 %")
   @ParameterizedTest
   @CsvSource({"4500, 208, 3380", "4500, 120, 1125", "5500, 208, 4125"})
   void heatersOnAnotherVoltage(double rated, double volts, double watts) {
@@ -267,6 +295,7 @@ class HeaterTest {
    * side by side 2000 W, two and three one after the other 500 W and 333 W, three on a net of 400 V
    * in star 3000 W; three of 1000 W and 400 V, which have 160 ohm, there 1000 W.
    */
+  @OutsideCheck(of = "heater-connection", against = "a maker of heating elements (ivaldi.fr)")
   @ParameterizedTest
   @CsvSource({
     "52.9, 230, PARALLEL, 2, 2000",
@@ -286,6 +315,7 @@ class HeaterTest {
    * School problem (shaalaa.com 24296): coils of 24 ohm on 220 V draw 9.2 A alone, 4.58 A in series
    * and 18.33 A in parallel. Half of the last printed digit.
    */
+  @OutsideCheck(of = "heater-connection", against = "school problem, shaalaa.com 24296")
   @ParameterizedTest
   @CsvSource({"PARALLEL, 1, 9.2, 0.05", "SERIES, 2, 4.58, 0.005", "PARALLEL, 2, 18.33, 0.005"})
   void currentsOfTwoCoils(Connection connection, int coils, double amperes, double tolerance) {
@@ -298,6 +328,10 @@ class HeaterTest {
    * (Incropera and DeWitt, example 1.1, from memory); 0.3048 m and 0.3 W/(m K), 492.13 W/m² at 500
    * K (enggcyclopedia.com, furnace wall). Printed digits.
    */
+  @OutsideCheck(
+      of = "scale-on-heater",
+      against =
+          "worked slabs: enggcyclopedia.com; Incropera and DeWitt, example 1.1, from" + " memory")
   @ParameterizedTest
   @CsvSource({"1700, 0.6, 0.15, 1.7, 250, 0.05", "492.13, 1, 0.3048, 0.3, 500, 0.01"})
   void conductionThroughAPlaneLayer(
@@ -310,6 +344,11 @@ class HeaterTest {
    * memory. Its per cents are those of Table 1, of which a text was read: far above the steps both
    * must agree.
    */
+  @OutsideCheck(
+      of = "current-input-band",
+      against =
+          "per cents of IEC 60335-1, Table 1, of which a text was read; the limits in"
+              + " ampere have none")
   @Test
   void currentAndPowerMayDeviateByTheSameShare() {
     Limits current = CurrentInputBand.heating(16);

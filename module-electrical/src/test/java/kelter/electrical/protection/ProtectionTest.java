@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Map;
 import kelter.core.module.Computation;
 import kelter.core.safety.ProtectionClass;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +23,9 @@ class ProtectionTest {
    * DIN VDE 0701, table by length in the manual of a tester (manualsbrain.com 526744, page 15): up
    * to 5 m, 12.5 m and so on; 1 ohm at most.
    */
+  @OutsideCheck(
+      of = "protective-conductor-limit",
+      against = "DIN VDE 0701 in the manual of a tester (manualsbrain.com 526744)")
   @ParameterizedTest
   @CsvSource({
     "1, 0.3",
@@ -54,6 +58,9 @@ class ProtectionTest {
   }
 
   /** DIN VDE 0701-1:2000 in the manual of a tester (manualslib.de 255662, page 43). */
+  @OutsideCheck(
+      of = "insulation-limit",
+      against = "DIN VDE 0701-1:2000 in the manual of a tester (manualslib.de 255662)")
   @ParameterizedTest
   @CsvSource({"I, false, 1e6", "I, true, 0.3e6", "II, false, 2e6", "III, false, 0.25e6"})
   void insulationByClass(ProtectionClass protectionClass, boolean heaters, double limit) {
@@ -79,6 +86,7 @@ class ProtectionTest {
    * IEC 60335-1, 13.2, in the text of GB 4706.1: arithmetic on 0.75 mA/kW with its least and
    * greatest value.
    */
+  @OutsideCheck(of = "leakage-limit", against = "IEC 60335-1, 13.2, in the text of GB 4706.1")
   @ParameterizedTest
   @CsvSource({
     "CLASS_I_HEATING, 2000, 1.5",
@@ -97,6 +105,7 @@ class ProtectionTest {
    * DIN VDE 0701-0702 in the manuals of two testers (manualslib.de 762104, page 27; a maker of test
    * boards, page 24): 3.5 mA, heaters above 3.5 kW 1 mA/kW, at most 10 mA; touch current 0.5 mA.
    */
+  @OutsideCheck(of = "leakage-limit", against = "DIN VDE 0701-0702 in the manuals of two testers")
   @ParameterizedTest
   @CsvSource({"2000, 3.5", "3500, 3.5", "5000, 5", "12000, 10"})
   void protectiveConductorCurrentAfterRepair(double watts, double milliamperes) {
@@ -120,6 +129,9 @@ class ProtectionTest {
    * grounded stationary or fixed units; 1 MIU is 1 mA at the frequency of the mains. UL 859, 57.1,
    * and UL 507, 42.1, as test reports cite them: 0.1 ohm.
    */
+  @OutsideCheck(
+      of = "north-american-limit",
+      against = "UL 8750, UL 859 and UL 507, as others cite them")
   @Test
   void northAmericanLimits() {
     assertEquals(0.5e-3, NorthAmericanLimit.leakage(NorthAmericanLimit.Build.TWO_WIRE), 1e-12);
@@ -135,6 +147,9 @@ class ProtectionTest {
    * UL 943, class A, as cited: (20/I)^1.43 from 6 mA to 264 mA, and not more than 25 ms at its end;
    * one second at 20 mA is arithmetic on it. The note in NFPA 70: not below 4 mA, at 6 mA it must.
    */
+  @OutsideCheck(
+      of = "ground-fault-interrupter",
+      against = "UL 943, class A, and NFPA 70, as others cite them")
   @Test
   void groundFaultInterrupter() {
     assertEquals(0.025, GroundFaultInterrupter.time(264e-3), 0.0005);

@@ -3,6 +3,8 @@ package kelter.electrical.sensor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,6 +20,9 @@ class SensorTest {
   }
 
   /** Table C-1 of the same manual; the manual's own fit error is below 0.0025 K. */
+  @OutsideCheck(
+      of = "thermistor-temperature",
+      against = "Table C-1 of a probe manual (campbellsci.com)")
   @ParameterizedTest
   @CsvSource({"-40, 336103.2", "-20, 97006.9", "-10, 55303.9", "0, 32650.9", "1, 31030.8"})
   void thermistorTable(double celsius, double ohm) {
@@ -48,6 +53,9 @@ class SensorTest {
    * A thermistor's own table beside its β between 25 °C and 50 °C: Table C-1 of the probe manual
    * named above gives 32650.9 ohm at 0 °C, 55303.9 ohm at -10 °C. Within 1 K, as the law promises.
    */
+  @OutsideCheck(
+      of = "thermistor-resistance",
+      against = "Table C-1 of a probe manual (campbellsci.com), within 1 K")
   @ParameterizedTest
   @CsvSource({"0, 32650.9", "1, 31030.8", "-10, 55303.9", "50, 3601.10"})
   void betaHoldsWithinAKelvinNearItsPoints(double celsius, double ohm) {
@@ -67,6 +75,8 @@ class SensorTest {
   }
 
   /** IEC 60751:2008, table of PT100, to the printed digit. */
+  @OutsideCheck(of = "platinum-resistance", against = "IEC 60751:2008, table of PT100")
+  @OutsideCheck(of = "platinum-temperature", against = "IEC 60751:2008, table of PT100")
   @ParameterizedTest
   @CsvSource({
     "-40, 84.27",
@@ -110,6 +120,9 @@ class SensorTest {
    * 5 V 2.5 V are 37.5 psi (forum.digikey.com, two makers' sensors); of 100 psi on 1 V to 5 V 1.4 V
    * are 10 psi and 4.4 V 85 psi (calculator.academy, table).
    */
+  @OutsideCheck(
+      of = "sensor-line",
+      against = "two makers' sensors (forum.digikey.com) and a table of calculator.academy")
   @ParameterizedTest
   @CsvSource({
     "2.5, 0.5, 4.5, 100, 50",
@@ -137,6 +150,9 @@ class SensorTest {
    * An encoder's training page (digikey.cn, AMT31): 60 pulses in 10 s with 250 a turn are 1.44 rpm;
    * a tachometer on a motor of six cylinders (corvair.org): 60 Hz with 3 a turn 1200 rpm.
    */
+  @OutsideCheck(
+      of = "tacho-speed",
+      against = "an encoder (digikey.cn, AMT31) and a tachometer (corvair.org)")
   @ParameterizedTest
   @CsvSource({"6, 250, 1.44", "60, 3, 1200"})
   void speedByPulses(double hertz, double pulses, double rpm) {
@@ -148,6 +164,10 @@ class SensorTest {
    * at 240 L/h, 49.3 Hz at 360 L/h, 65.5 Hz at 480 L/h, 90.2 Hz at 720 L/h: within the 10 % that
    * such sensors are sold with.
    */
+  @OutsideCheck(
+      of = "flow-sensor",
+      against = "a maker's table of a turbine sensor, within 10 %",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"32.5, 240", "49.3, 360", "65.5, 480", "90.2, 720"})
   void flowByPulses(double hertz, double litresPerHour) {
@@ -158,6 +178,7 @@ class SensorTest {
   /**
    * A maker's page (flowtek.cn): with 600 pulses a litre the flow in L/min is a tenth of the Hz.
    */
+  @OutsideCheck(of = "flow-sensor", against = "a maker's page, flowtek.cn")
   @Test
   void flowIsATenthOfTheFrequency() {
     assertEquals(7.5, 60 * 1000 * PulseSensor.rate(75, 600_000), 1e-9);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kelter.electrical.supply.SupplyRange.Range;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,11 @@ class SupplyTest {
    * 114, 108 V in range A and 127, 110, 104 V in range B. Its rows of 208 V and 240 V, from memory,
    * follow from those of 120 V, see below.
    */
+  @OutsideCheck(
+      of = "supply-range",
+      against =
+          "(EU) 2019/2014, Art. 2; an electric utility's leaflet on ANSI C84.1; rows of"
+              + " 208 V and 240 V follow from 120 V")
   @ParameterizedTest
   @CsvSource({
     "EN_50160_WEEK, 207, 253",
@@ -83,6 +89,9 @@ class SupplyTest {
    * (manhattanreefs.com 9744). A worked example (electoolshq.com): 1200 W at 120 V and a power
    * factor of 0.9 draw 11.1 A. Printed digits.
    */
+  @OutsideCheck(
+      of = "circuit-load",
+      against = "manhattanreefs.com 9744 and a worked example of electoolshq.com")
   @ParameterizedTest
   @CsvSource({"1440, 15", "1920, 20"})
   void shareOfTheCircuit(double watts, double device) {
@@ -95,6 +104,9 @@ class SupplyTest {
    * NBSIR 76-1011, abstract: as much as 35 W at 15 A and 5 W at 0.8 A. Not used to make the law:
    * NFPA 921, as a fire investigator's page cites it, up to 30 W to 40 W with 15 A to 20 A; 10 %.
    */
+  @OutsideCheck(
+      of = "glowing-connection",
+      against = "NFPA 921 as a fire investigator's page cites it, within 10 %")
   @Test
   void aGlowingJointMakesTensOfWatts() {
     assertEquals(35, GlowingConnection.heat(15), 1e-9);

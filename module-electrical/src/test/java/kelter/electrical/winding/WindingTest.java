@@ -3,6 +3,8 @@ package kelter.electrical.winding;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +15,7 @@ class WindingTest {
    * Worked examples of the measure of NEMA MG-1, 12.45: a standard's text and motor notes. Those
    * printed with one decimal were rounded, or cut, on the way: 0.06 points.
    */
+  @OutsideCheck(of = "voltage-unbalance", against = "NEMA MG-1, 12.45, worked examples")
   @ParameterizedTest
   @CsvSource({
     "460, 467, 450, 1.96, 0.005",
@@ -29,6 +32,9 @@ class WindingTest {
    * of The Engineering ToolBox (d_648), which has 0.89 and 0.76 at 3 % and 5 %. Read off a curve:
    * 0.02.
    */
+  @OutsideCheck(
+      of = "voltage-unbalance",
+      against = "NEMA MG-1, figure 14-1, as three works read it off")
   @ParameterizedTest
   @CsvSource({
     "0.5, 1.00",
@@ -89,6 +95,7 @@ class WindingTest {
    * JCGM 100:2008, H.2, Tables H.2 and H.3: 4.9990 V, 19.6610 mA, R 127.732 ohm, X 219.847 ohm, Z
    * 254.260 ohm. The printed digits of V and I leave 0.005 ohm.
    */
+  @OutsideCheck(of = "coil-impedance", against = "JCGM 100:2008, H.2")
   @Test
   void impedanceOfTheGuideToUncertainty() {
     double impedance = CoilImpedance.impedance(4.9990, 19.6610e-3);
@@ -106,6 +113,10 @@ class WindingTest {
   /**
    * Handbook constants of half-wave rectification: mean 0.450 U, effective 0.707 U (from memory).
    */
+  @OutsideCheck(
+      of = "half-wave",
+      against = "handbook constants 0.450 and 0.707",
+      worth = Worth.FROM_MEMORY)
   @Test
   void halfWave() {
     assertEquals(0.450, HalfWave.mean(1), 0.0005);
@@ -117,6 +128,7 @@ class WindingTest {
    * JCGM 100:2008, H.2, Table H.2: the phase angle is 1.04446 rad, so that the power factor is
    * cos(1.04446); the power is the current squared times R of Table H.3. Printed digits: 2e-5.
    */
+  @OutsideCheck(of = "power-factor", against = "JCGM 100:2008, H.2")
   @Test
   void powerFactorOfTheGuideToUncertainty() {
     double power = 19.6610e-3 * 19.6610e-3 * 127.732;
@@ -134,6 +146,11 @@ class WindingTest {
    * Arithmetic on the definition: 9 of 12 ohm leave a quarter missing. IEC 60228 annex: a reading
    * at 60 °C times 0.862 is the one at 20 °C, within 0.5 %.
    */
+  @OutsideCheck(
+      of = "shorted-turns",
+      against =
+          "factor of IEC 60228, annex, for the reading at 20 °C; the share is a ratio,"
+              + " by hand")
   @Test
   void shareOfTurnsMissing() {
     assertEquals(0.25, ShortedTurns.missing(9, 12), 1e-12);
@@ -146,6 +163,7 @@ class WindingTest {
    * 19.6610 mA; an inductance of 1 H has that reactance at 219.847/2π Hz. Printed digits of the
    * three: 1e-7 A.
    */
+  @OutsideCheck(of = "solenoid-current", against = "JCGM 100:2008, H.2")
   @Test
   void solenoidOfTheGuideToUncertainty() {
     double current = SolenoidCurrent.current(4.9990, 127.732, 1, 219.847 / (2 * Math.PI));
@@ -178,6 +196,10 @@ class WindingTest {
    * ohm and 0.1 H: current until 3.50 rad, mean 0.308 A, effective 0.474 A, 22.4 W. Half of the
    * last printed digit.
    */
+  @OutsideCheck(
+      of = "half-wave-coil",
+      against = "Hart, Power Electronics (2011), example 3-3",
+      worth = Worth.FROM_MEMORY)
   @Test
   void coilBehindOneDiodeOfATextbook() {
     HalfWaveCoil coil = HalfWaveCoil.of(100 / Math.sqrt(2), 100, 0.1, 377 / (2 * Math.PI));
@@ -192,6 +214,7 @@ class WindingTest {
    * free-wheeling diode): 340 V peak on 10 ohm and a reactance of 10 ohm: mean 10.823 A, effective
    * 13.952 A. Half of the last printed digit.
    */
+  @OutsideCheck(of = "half-wave-coil", against = "course in power electronics, pe.gastli.info")
   @Test
   void coilWithFreeWheelingDiodeOfACourse() {
     HalfWaveCoil coil =
@@ -238,6 +261,9 @@ class WindingTest {
    * (easymanua.ls 118124, page 45): 33, 29 and 34 have 9.4 %. Resistances are measured alike; no
    * standard with a worked example of them was found.
    */
+  @OutsideCheck(
+      of = "winding-balance",
+      against = "the same measure in the manual of a power analyser (easymanua.ls 118124)")
   @Test
   void unbalanceOfOtherFigures() {
     double[] x = {33, 29, 34};
@@ -248,6 +274,9 @@ class WindingTest {
    * Worked examples: a delta of 10, 5 and 15 ohm has a star of 1.67, 5 and 2.5 ohm
    * (yourelectrichome.com), one of three times 27 ohm one of 9 ohm (electricalexams.co).
    */
+  @OutsideCheck(
+      of = "star-of-delta",
+      against = "worked examples, yourelectrichome.com and electricalexams.co")
   @ParameterizedTest
   @CsvSource({"10, 15, 5, 1.67, 5, 2.5", "27, 27, 27, 9, 9, 9"})
   void starsOfTextbooks(double ab, double bc, double ca, double a, double b, double c) {
@@ -262,6 +291,9 @@ class WindingTest {
    * 2000 rpm of four at 120 Hz, 855 rpm of four at 30 Hz (engineeringprep.com 401 and 110). Printed
    * digits.
    */
+  @OutsideCheck(
+      of = "motor-slip",
+      against = "worked examples, engcal.online and engineeringprep.com 401 and 110")
   @ParameterizedTest
   @CsvSource({
     "50, 4, 1500, 1440, 0.04, 1e-9",
@@ -277,6 +309,7 @@ class WindingTest {
   }
 
   /** A worked example (byjus.com): 119.365 W of 169.256 VA have 0.705. */
+  @OutsideCheck(of = "power-factor", against = "worked example, byjus.com")
   @Test
   void powerFactorOfATextbook() {
     assertEquals(0.705, PowerFactor.factor(119.365, 169.256, 1), 0.0005);
@@ -287,6 +320,9 @@ class WindingTest {
    * measured): 1308 for 150 mH, 1069 for 100 mH, 956 for 80 mH, 756 for 50 mH, 585 for 30 mH; the
    * reactance is in the ratio of the inductance. Whole turns: 0.001.
    */
+  @OutsideCheck(
+      of = "shorted-turns-by-impedance",
+      against = "coils that were wound and measured, groupdiy.com 366175")
   @ParameterizedTest
   @CsvSource({"100, 1069", "80, 956", "50, 756", "30, 585"})
   void turnsOfCoilsThatWereWound(double millihenries, double turns) {

@@ -18,6 +18,8 @@ import kelter.core.problem.InputException;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pump.PumpCurve;
 import kelter.hydraulics.water.StandardGravity;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,6 +62,8 @@ class OperatingPointTest {
    * the friction factor of Swamee and Jain, which differs from Colebrook's by up to 1 %, and
    * another g.
    */
+  @OutsideCheck(of = "hose-head-loss", against = "EPANET 2.3.5, six networks")
+  @OutsideCheck(of = "operating-point", against = "EPANET 2.3.5, six networks")
   @ParameterizedTest
   @MethodSource("recorded")
   void anIndependentEngine(String row) throws IOException {
@@ -95,6 +99,10 @@ class OperatingPointTest {
    * reproduced elsewhere. The loss is put into a short hose whose coefficient makes the same
    * parabola.
    */
+  @OutsideCheck(
+      of = "operating-point",
+      against = "Çengel and Cimbala, Fluid Mechanics, chapter 14",
+      worth = Worth.FROM_MEMORY)
   @Test
   void problemOfATextbook() {
     PumpCurve curve = new PumpCurve(7.46, 0.0453 / (LITRE_PER_MINUTE * LITRE_PER_MINUTE), 2, 0);
@@ -250,6 +258,7 @@ class OperatingPointTest {
   }
 
   /** EPANET 2.3.5, recorded beside this test: the heads at two speeds, by name. */
+  @OutsideCheck(of = "pump-curve-head", against = "EPANET 2.3.5, two speeds")
   @ParameterizedTest
   @CsvSource({"1, 41.1011, 2.55489", "0.9, 36.5072, 2.08742"})
   void curveHeadByName(String speed, String flow, double head) {
@@ -290,6 +299,9 @@ class OperatingPointTest {
   }
 
   /** In order the motor changes nothing: EPANET 2.3.5 gives 41.1011 L/min and 2.55489 m. */
+  @OutsideCheck(
+      of = "pump-with-motor",
+      against = "EPANET 2.3.5; how much damage takes has none, only its direction is tested")
   @Test
   void motorInOrder() {
     Computation good = withMotor(Map.of());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kelter.core.law.InductionMachine;
 import kelter.hydraulics.pump.PumpCurve;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +36,9 @@ class SupplyTest {
    * twice its rated torque at most bends a little before, so that its slip changes by up to 6 % of
    * itself more.
    */
+  @OutsideCheck(
+      of = "pump-with-motor",
+      against = "table of the effect of voltage on induction motors, filipinoengineer.com")
   @ParameterizedTest
   @CsvSource({"0.9, 23, -19", "1.1, -17, 21"})
   void voltageAndInduction(double voltage, double slipPercent, double torquePercent) {

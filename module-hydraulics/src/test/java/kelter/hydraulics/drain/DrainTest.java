@@ -12,6 +12,8 @@ import kelter.core.quantity.Unit;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.pipe.TorricelliJet;
 import kelter.hydraulics.water.Water;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +26,10 @@ class DrainTest {
    * Çengel and Cimbala, Fluid Mechanics, Example 5-2, from memory: a tank of 3 ft diameter through
    * a hole of 0.5 in without loss, from 4 ft to 2 ft: 757 s.
    */
+  @OutsideCheck(
+      of = "drain-time",
+      against = "Çengel and Cimbala, Fluid Mechanics, example 5-2, a tank with a hole",
+      worth = Worth.FROM_MEMORY)
   @Test
   void tankOfATextbook() {
     double hole = Math.PI / 4 * Math.pow(0.5 / 12 * FOOT, 2);
@@ -157,6 +163,9 @@ class DrainTest {
    * estimations), US gallons to a tenth: 1.5 in by 100 ft 9.2, 1 in by 100 ft 4.1, 3/4 in by 50 ft
    * 1.2, 5/8 in by 50 ft 0.8; the level rises by the content over the plan area.
    */
+  @OutsideCheck(
+      of = "hose-backflow",
+      against = "nwcg.gov, water handling unit estimations, Table 3.1")
   @ParameterizedTest
   @CsvSource({"1.5, 100, 9.2", "1, 100, 4.1", "0.75, 50, 1.2", "0.625, 50, 0.8"})
   void contentOfFireHoses(double inches, double feet, double gallons) {

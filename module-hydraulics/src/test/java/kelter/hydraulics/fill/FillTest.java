@@ -11,6 +11,8 @@ import kelter.core.problem.InputException;
 import kelter.core.quantity.Unit;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +25,7 @@ class FillTest {
   /**
    * IEC 60534-2-1, definition: a valve of Kv 1 m3/h passes 1 m3/h of water at 1 bar, 2 at 4 bar.
    */
+  @OutsideCheck(of = "valve-flow", against = "IEC 60534-2-1, definition of Kv")
   @Test
   void definitionOfTheFlowCoefficient() {
     assertEquals(1 / 3600.0, FlowCoefficient.flow(1 / 3600.0, 1e5, 1000), 1e-15);
@@ -31,6 +34,7 @@ class FillTest {
   }
 
   /** Valve handbooks: Kv = 0.865 Cv, Cv being US gallons in a minute at 1 psi. */
+  @OutsideCheck(of = "valve-flow", against = "valve handbooks, Kv = 0.865 Cv")
   @Test
   void americanCoefficient() {
     double flow = FlowCoefficient.flow(0.865 / 3600, PSI, 999);
@@ -101,6 +105,10 @@ class FillTest {
    * 19.8 psi (14), 17.4 (18), 14.7 (25), with 400 000 psi for the wall and 300 000 psi for the
    * water, 6 % less than White's figure, which makes the surge up to 2 % less.
    */
+  @OutsideCheck(
+      of = "pressure-surge",
+      against = "AWWA C900 and M23, within 2 %",
+      worth = Worth.FROM_MEMORY)
   @ParameterizedTest
   @CsvSource({"14, 19.8", "18, 17.4", "25, 14.7"})
   void surgeInPlasticPipe(double ratio, double psi) {
@@ -140,6 +148,9 @@ class FillTest {
    * 1.66 in with a wall of 0.14 in and 400 000 psi, 1 ft/s stopped: 20.3 psi. It takes 294 000 psi
    * for the water, 7 % less than White's figure.
    */
+  @OutsideCheck(
+      of = "pressure-surge",
+      against = "New Mexico State University, Soils 456, chapter 8")
   @Test
   void surgeOfAWorkedExample() {
     double wave = JoukowskySurge.waveSpeed(999, 1.66, 0.14, 400_000 * PSI);

@@ -8,6 +8,7 @@ import java.util.Map;
 import kelter.core.module.Computation;
 import kelter.core.problem.InputException;
 import kelter.hydraulics.water.Water;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 
 class LevelTest {
@@ -77,6 +78,10 @@ class LevelTest {
    * 13.6 g/cm3, the air has a sixth of the volume that it has at the surface. 47.6 m are from the
    * surface of the lake to that in the bell, whose water has risen by five sixths of it.
    */
+  @OutsideCheck(
+      of = "air-trap-pressure",
+      against = "worked example, byjus.com: how far water rises in a bell")
+  @OutsideCheck(of = "air-trap-height", against = "worked example, byjus.com: a bell in a lake")
   @Test
   void bellInALake() {
     double airHead = 0.70 * 13.6;
@@ -93,6 +98,7 @@ class LevelTest {
    * that is open below has 0.40 m3 when it floats lower; the water stands 2.5 m lower inside than
    * outside, with 10 m of water for the atmosphere.
    */
+  @OutsideCheck(of = "air-trap-pressure", against = "school problem, xiaoyuandeng.com")
   @Test
   void floatingCylinder() {
     double length = 1.2;
@@ -104,6 +110,7 @@ class LevelTest {
    * space of V gallons 2 exp(-500.887/V) must be left after five minutes. With 500.887 gallons that
    * is a time constant of five minutes, and exp(-1/5), 81.87 %, are kept after one.
    */
+  @OutsideCheck(of = "pressure-decay", against = "California TP-201.3 (1996), equation 9-1")
   @Test
   void leakTestOfARegulation() {
     double inch = 249.089; // Pa, conventional inch of water

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Random;
 import kelter.hydraulics.pipe.FrictionFactor.Regime;
 import kelter.hydraulics.water.Water;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,6 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FrictionTest {
 
   /** The Python package fluids, documentation of Colebrook, printed to 17 digits. */
+  @OutsideCheck(
+      of = "friction-factor",
+      against = "documentation of the Python package fluids, Colebrook")
   @Test
   void colebrookAsOthersSolvedIt() {
     assertEquals(0.018513866, ColebrookWhite.factor(1e5, 1e-4), 0.5e-9);
@@ -34,12 +38,14 @@ class FrictionTest {
   }
 
   /** Swamee and Jain 1976, 0.0184524 (fluids), within the 1 % that they claim. */
+  @OutsideCheck(of = "friction-factor", against = "Swamee and Jain 1976 by fluids, within 1 %")
   @Test
   void agreesWithTheExplicitEquation() {
     assertEquals(0.0184524, FrictionFactor.value(1e5, 1e-4), 0.01 * 0.0184524);
   }
 
   /** Crane TP-410, problem 7.9: Re 1675.62, f 0.0381949. */
+  @OutsideCheck(of = "friction-factor", against = "Crane TP-410, problem 7.9")
   @Test
   void laminar() {
     FrictionFactor factor = FrictionFactor.of(1675.62, 0);
@@ -75,6 +81,7 @@ class FrictionTest {
    * White, Fluid Mechanics, Example 6.7: oil of 1e-5 m2/s, 0.2 m3/s through 500 m of 200 mm cast
    * iron, roughness 0.26 mm: 117 m, printed to three digits.
    */
+  @OutsideCheck(of = "hose-head-loss", against = "White, Fluid Mechanics, example 6.7")
   @Test
   void oilThroughCastIron() {
     Hose pipe = new Hose(100, 0.2, 0.26e-3, 0);
@@ -87,6 +94,7 @@ class FrictionTest {
    * roughness of 0.0008, Re 2.7e5: 4.5 ft. The friction factor was read from the chart as 0.020,
    * good to one in its last digit.
    */
+  @OutsideCheck(of = "hose-head-loss", against = "White, Fluid Mechanics, example 6.6")
   @Test
   void exampleOfMoody() {
     double foot = 0.3048;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import kelter.hydraulics.water.Water;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +24,7 @@ class OpeningTest {
    * velocity in it, 4.4 in of mercury under water at 60 °F: 106 US gal/min. The differential head
    * is 4.4 in times 12.57 (mercury under water) = 1.405 m.
    */
+  @OutsideCheck(of = "jet-flow", against = "Crane TP-410, problem 7.23")
   @Test
   void orificeOfAHandbook() {
     double area = 0.625 * Math.PI / 4 * 0.0508 * 0.0508;
@@ -43,6 +46,10 @@ class OpeningTest {
    * Resistance, thin sharp-edged orifice in a straight pipe (diagram 4-14), from memory: 47.8 for
    * an open share of 0.2, 3.8 for 0.5. Contraction formulas differ by a quarter.
    */
+  @OutsideCheck(
+      of = "blocked-bore",
+      against = "Idelchik, diagram 4-14, within a quarter",
+      worth = Worth.FROM_MEMORY)
   @Test
   void blockedBoreAgainstAHandbook() {
     assertEquals(47.8, BlockedBore.lossCoefficient(0.2), 0.25 * 47.8);
@@ -61,6 +68,9 @@ class OpeningTest {
    * an open share of 0.1, 0.2 and 0.3. The wide stream before it contracts up to 8 % more than one
    * in the pipe would.
    */
+  @OutsideCheck(
+      of = "blocked-bore",
+      against = "measurements of Weisbach, Encyclopaedia Britannica, 11th edition")
   @ParameterizedTest
   @CsvSource({"0.1, 231.7", "0.2, 50.99", "0.3, 19.78"})
   void blockedBoreAgainstMeasurements(double open, double loss) {
@@ -72,6 +82,9 @@ class OpeningTest {
    * orifice of 50 mm in a pipe of 73.66 mm with a discharge coefficient of 0.61512 takes 5.231
    * velocity heads.
    */
+  @OutsideCheck(
+      of = "blocked-bore",
+      against = "ISO 5167-2 by the Python package fluids, within 3 %")
   @Test
   void blockedBoreAgainstTheOrificeOfAStandard() {
     double open = 0.05 * 0.05 / (0.07366 * 0.07366);

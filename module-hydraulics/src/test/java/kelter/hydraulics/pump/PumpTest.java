@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Map;
 import kelter.core.module.Computation;
 import kelter.core.quantity.Unit;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +21,7 @@ class PumpTest {
   private static final double HORSEPOWER = 745.7; // W
 
   /** Crane TP-410, problem 7.33: 400 gpm, 126 ft, 17.5 hp at 3500 rpm; at 1700 rpm. */
+  @OutsideCheck(of = "affinity-laws", against = "Crane TP-410, problem 7.33")
   @Test
   void affinityOfAHandbook() {
     double r = 1700.0 / 3500;
@@ -28,6 +31,7 @@ class PumpTest {
   }
 
   /** A maker's bulletin TIB-33: 200 gpm, 60 ft, 5 bhp at 1700 rpm; at 2000 rpm 235, 83, 8.1. */
+  @OutsideCheck(of = "affinity-laws", against = "a maker's bulletin TIB-33")
   @Test
   void affinityOfABulletin() {
     double r = 2000.0 / 1700;
@@ -46,6 +50,7 @@ class PumpTest {
   }
 
   /** Crane TP-410, problem 7.15: 100 gpm, 421 ft, efficiency 0.70, 70 °F: 15.2 hp. */
+  @OutsideCheck(of = "hydraulic-power", against = "Crane TP-410, problem 7.15")
   @Test
   void powerOfAHandbook() {
     double power =
@@ -103,6 +108,7 @@ class PumpTest {
    * Crane TP-410, problem 7.32, read backwards: the gauge of 5 psi at 60 °F (999.0 kg/m3) is 11.54
    * ft of water.
    */
+  @OutsideCheck(of = "pump-head", against = "Crane TP-410, problem 7.32")
   @Test
   void gaugeOfAHandbook() {
     assertEquals(11.54, PumpHead.head(5 * 6894.757, 0, 0, 0.02, 0.02, 999.0) / FOOT, 0.012);
@@ -200,6 +206,10 @@ class PumpTest {
   }
 
   /** ISO 9906:2012, Table 8, from memory: grade 3B flow ±9 %, head ±7 %, power +9 %. */
+  @OutsideCheck(
+      of = "pump-acceptance",
+      against = "ISO 9906:2012, Table 8",
+      worth = Worth.FROM_MEMORY)
   @Test
   void gradesOfTheStandard() {
     assertEquals(0.93, Iso9906Grade.GRADE_3B.head(1).low(), 1e-12);
@@ -222,6 +232,7 @@ class PumpTest {
   }
 
   /** Hydraulic Institute HI 1.3, example: 0.0402 m3/s, 100 m, 3550 rpm: 22.508. */
+  @OutsideCheck(of = "specific-speed", against = "Hydraulic Institute HI 1.3, example")
   @Test
   void specificSpeedOfAHandbook() {
     assertEquals(22.508, SpecificSpeed.of(3550.0 / 60, 0.0402, 100), 0.0006);
@@ -257,6 +268,7 @@ class PumpTest {
    * of mercury of vacuum, discharge pipe 350 mm with 75 kPa, gauges 0.525 m apart: 10.15 m. It
    * takes 13.6 for mercury and 9.81 m/s2.
    */
+  @OutsideCheck(of = "pump-head", against = "worked example, studen.com, question 15222175")
   @Test
   void headOfAWorkedExample() {
     double rise = 75_000 + 0.127 * 13.6 * 9810;
@@ -268,6 +280,9 @@ class PumpTest {
    * curves have a head at no flow of 90 to 110 % of the square of the impeller's diameter (feet,
    * inches, 1750 rpm). The estimate is of that size, and its band is wider.
    */
+  @OutsideCheck(
+      of = "impeller-head",
+      against = "field rule, cheresources.com; of that size, not to the digit")
   @ParameterizedTest
   @CsvSource({"3", "6", "10"})
   void headAtNoFlowOfMakersCurves(double inches) {
@@ -284,6 +299,9 @@ class PumpTest {
    * its power have no check from outside: neither the standard nor a page that prints its table
    * could be had.
    */
+  @OutsideCheck(
+      of = "pump-acceptance",
+      against = "ISO 9906:1999, grade 2 (ksb.com); grades 1B, 3B and the power have none")
   @Test
   void gradeTwoAsPrinted() {
     double[] out =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kelter.hydraulics.water.StandardGravity;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 
 class SprayArmTest {
@@ -14,6 +15,9 @@ class SprayArmTest {
    * Mechanics): a sprinkler of four jets of 10 mm at 0.6 m, 20 L/s of 1 kg/L in all, held at 300
    * rpm by a generator: 537.7 N m and 16.9 kW.
    */
+  @OutsideCheck(
+      of = "spray-arm",
+      against = "Çengel and Cimbala, Fluid Mechanics, worked example (scribd.com 495973957)")
   @Test
   void sprinklerOfATextbook() {
     double area = 4 * Math.PI / 4 * 0.01 * 0.01;

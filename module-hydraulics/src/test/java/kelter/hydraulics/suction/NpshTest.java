@@ -7,6 +7,8 @@ import java.util.Map;
 import kelter.core.module.Computation;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
+import kelter.testkit.ledger.OutsideCheck;
+import kelter.testkit.ledger.Worth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +22,7 @@ class NpshTest {
    * Crane TP-410, problem 7.32: 5 psi on the water, 60 °F, 25 ft of lift, 6 ft of loss, air at 14.7
    * psi: 13.89 ft, printed 4.233 m.
    */
+  @OutsideCheck(of = "npsh-available", against = "Crane TP-410, problem 7.32")
   @Test
   void suctionOfAHandbook() {
     Water water = Water.at((60 + 459.67) / 1.8);
@@ -69,6 +72,7 @@ class NpshTest {
    * pump's need, so cavitation begins where the loss is 6 ft. With a single loss coefficient of 1
    * that is a velocity of sqrt(2 g 6 ft) = 5.99 m/s, 47.0 L/s through 100 mm (arithmetic).
    */
+  @OutsideCheck(of = "cavitation-onset", against = "Crane TP-410, problem 7.32, read backwards")
   @Test
   void onsetOfAHandbook() {
     double flow =
@@ -105,6 +109,10 @@ class NpshTest {
    * ANSI/HI 9.8-1998 gives the submergence in US units as S = D + 0.574 Q / D^1.5 (inches, US
    * gallons in a minute), from memory: 10 in and 2000 gpm need 46.3 in.
    */
+  @OutsideCheck(
+      of = "critical-submergence",
+      against = "ANSI/HI 9.8-1998",
+      worth = Worth.FROM_MEMORY)
   @Test
   void submergenceInUsUnits() {
     double inch = 0.0254;
@@ -125,6 +133,10 @@ class NpshTest {
    * 2 and 2 ft: 33.9 + 6 - 0.839 - 4 = 35.061 ft; a lift of 8 ft at 7000 ft, where the air is 26.2
    * ft of water, 50 °F, losses of 1 and 2 ft, the vapour 0.411 ft: 14.79 ft.
    */
+  @OutsideCheck(
+      of = "npsh-available",
+      against =
+          "Bachus and Custodio, Know and Understand Centrifugal Pumps, figures 2-1 and" + " 2-2")
   @Test
   void tanksOfATextbook() {
     Water warm = Water.at((70 + 459.67) / 1.8);
@@ -143,6 +155,9 @@ class NpshTest {
    * Worked figures by the American standard for pump intakes (eng-tips.com, thread 222509), to
    * three digits: 3200 US gallons in a minute through 16 in need 44.7 in, 1000 need 25 in.
    */
+  @OutsideCheck(
+      of = "critical-submergence",
+      against = "worked figures, eng-tips.com, thread 222509")
   @ParameterizedTest
   @CsvSource({"3200, 44.7, 0.06", "1000, 25, 0.06"})
   void submergenceOfWorkedFigures(double gallons, double inches, double tolerance) {

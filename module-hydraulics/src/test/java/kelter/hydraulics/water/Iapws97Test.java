@@ -3,6 +3,7 @@ package kelter.hydraulics.water;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.hummeling.if97.IF97;
+import kelter.testkit.ledger.OutsideCheck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class Iapws97Test {
 
   /** IAPWS R7-97(2012), Table 5, printed to nine digits. */
+  @OutsideCheck(of = "water-properties", against = "IAPWS R7-97(2012), Table 5")
   @ParameterizedTest
   @CsvSource({
     "300, 3e6, 0.100215168e-2, 4.17301218e3",
@@ -23,6 +25,7 @@ class Iapws97Test {
   }
 
   /** IAPWS R7-97(2012), Table 35, printed to nine digits, in MPa. */
+  @OutsideCheck(of = "water-properties", against = "IAPWS R7-97(2012), Table 35")
   @ParameterizedTest
   @CsvSource({"300, 0.353658941e-2", "500, 0.263889776e1", "600, 0.123443146e2"})
   void verificationTableOfRegion4(double t, double pressure) {
@@ -30,6 +33,7 @@ class Iapws97Test {
   }
 
   /** IAPWS R12-08, Table 4 (factor of the critical point 1), in µPa s, printed to six decimals. */
+  @OutsideCheck(of = "water-properties", against = "IAPWS R12-08, Table 4")
   @ParameterizedTest
   @CsvSource({
     "998, 298.15, 889.735100",
@@ -43,6 +47,7 @@ class Iapws97Test {
   }
 
   /** The library com.hummeling:if97 1.0.5, an implementation of the same formulations. */
+  @OutsideCheck(of = "water-properties", against = "library if97 1.0.5")
   @ParameterizedTest
   @ValueSource(doubles = {1, 4, 10, 20, 37, 50, 60, 75, 90, 99})
   void referenceLibrary(double celsius) throws Exception {
@@ -59,6 +64,7 @@ class Iapws97Test {
   }
 
   /** IAPWS R6-95 (scientific formulation) at 0.1 MPa, computed with the Python package iapws. */
+  @OutsideCheck(of = "water-properties", against = "IAPWS R6-95 by the Python package iapws")
   @ParameterizedTest
   @CsvSource({
     "10, 999.7018",

@@ -1,0 +1,13 @@
+package kelter.electrical;
+
+import kelter.core.module.CalculationModule;
+import kelter.testkit.ledger.ModuleLedger;
+
+/** Holds the ledger of the module against its calculations and tests. */
+class ElectricalLedgerTest extends ModuleLedger {
+
+  @Override
+  protected CalculationModule module() {
+    return new ElectricalModule();
+  }
+}
