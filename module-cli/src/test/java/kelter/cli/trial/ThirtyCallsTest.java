@@ -70,9 +70,13 @@ class ThirtyCallsTest {
     assertTrue(upTo(FEW, places) >= amongThree, "among three: " + places);
   }
 
-  /** What came out, in a sentence for the page on the method. */
-  static String told() throws IOException {
-    List<Integer> places = places(calls("thirty-calls.json"));
+  /** What came out, in sentences for the page on the method. */
+  static List<String> told() throws IOException {
+    return List.of(told("thirty-calls.json"), told("further-calls.json"));
+  }
+
+  private static String told(String name) throws IOException {
+    List<Integer> places = places(calls(name));
     return "Of %d calls, the cause was named first in %d and among the first three in %d"
         .formatted(places.size(), upTo(1, places), upTo(FEW, places));
   }
