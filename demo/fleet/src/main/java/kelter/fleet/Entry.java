@@ -8,11 +8,12 @@ import kelter.core.book.BookEntry;
 import kelter.core.book.learning.BookLearning;
 import kelter.core.file.book.EntryLine;
 import kelter.core.problem.InputException;
+import scala.Tuple2;
 
 /**
  * An entry of a book as it travels between machines, or why a line is none.
  *
- * @param job its job; empty if it is refused
+ * @param job its job; the place of the line if it is refused
  * @param closed the day of closing, year first, so that days sort as texts
  * @param ties what it is tied to others by
  * @param text the entry as a line, always in the same spelling
@@ -32,12 +33,17 @@ record Entry(String job, String closed, List<String> ties, String text, String r
           "");
     } catch (InputException mistakes) {
       return refused(
-          "", mistakes.problems().stream().map(line::told).collect(Collectors.joining("\n")));
+          line.place(),
+          mistakes.problems().stream().map(line::told).collect(Collectors.joining("\n")));
     }
   }
 
   private static Entry refused(String job, String why) {
     return new Entry(job, "", List.of(), "", why);
+  }
+
+  Tuple2<String, Entry> keyed() {
+    return new Tuple2<>(job, this);
   }
 
   boolean isUsed() {

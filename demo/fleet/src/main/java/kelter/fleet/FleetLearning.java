@@ -31,46 +31,42 @@ record FleetLearning(Learned learned, long refused, List<String> told) {
    * @param parts into how many parts they are put, each learned from by itself; 1 or more
    */
   static FleetLearning of(JavaRDD<Line> lines, LearningRule rule, int parts) {
-    JavaRDD<Entry> read = lines.map(Entry::of).persist(StorageLevel.MEMORY_AND_DISK_SER());
-    JavaRDD<Entry> jobs =
-        read.filter(Entry::isUsed)
-            .mapToPair(entry -> new Tuple2<>(entry.job(), entry))
+    JavaPairRDD<String, Entry> all =
+        lines
+            .mapToPair(line -> Entry.of(line).keyed())
             .reduceByKey(Entry::or)
-            .values()
-            .persist(StorageLevel.MEMORY_AND_DISK_SER());
-    JavaRDD<String> wrong =
-        read.union(jobs).filter(entry -> !entry.isUsed()).map(Entry::refused);
-    BookTally tally = tally(jobs.filter(Entry::isUsed), rule, parts);
-    FleetLearning all =
+            .persist(StorageLevel.MEMORY_AND_DISK());
+    JavaRDD<String> wrong = all.values().filter(entry -> !entry.isUsed()).map(Entry::refused);
+    BookTally tally = tally(all.filter(each -> each._2().isUsed()), rule, parts);
+    FleetLearning learning =
         new FleetLearning(
             tally.learned(Tool.workshop().kinds()::kind), wrong.count(), wrong.takeOrdered(TOLD));
-    jobs.unpersist();
-    read.unpersist();
-    return all;
+    all.unpersist();
+    return learning;
   }
 
-  private static BookTally tally(JavaRDD<Entry> jobs, LearningRule rule, int parts) {
+  private static BookTally tally(
+      JavaPairRDD<String, Entry> jobs, LearningRule rule, int parts) {
     JavaPairRDD<String, String> groups =
         Groups.of(
             jobs.flatMapToPair(
-                entry ->
+                job ->
                     new Mapped<>(
-                        entry.ties().iterator(), tie -> new Tuple2<>(tie, entry.job()))));
+                        job._2().ties().iterator(), tie -> new Tuple2<>(tie, job._1()))));
     BookTally tally =
-        jobs.mapToPair(entry -> new Tuple2<>(entry.job(), entry))
-            .leftOuterJoin(groups)
-            .values()
-            .mapToPair(each -> new Tuple2<>(turn(each._1(), each._2().orElse("")), each._1().text()))
+        jobs.leftOuterJoin(groups)
+            .mapToPair(
+                job -> {
+                  Entry entry = job._2()._1();
+                  String group = job._2()._2().orElse(job._1());
+                  return new Tuple2<>(new Turn(group, entry.closed(), job._1()), entry.text());
+                })
             .repartitionAndSortWithinPartitions(new Turn.Parts(parts))
             .values()
             .mapPartitions(part -> List.of(tally(part, rule)).iterator())
             .treeReduce(BookTally::plus);
     groups.unpersist();
     return tally;
-  }
-
-  private static Turn turn(Entry entry, String group) {
-    return new Turn(group.isEmpty() ? entry.job() : group, entry.closed(), entry.job());
   }
 
   private static BookTally tally(Iterator<String> part, LearningRule rule) {

@@ -74,8 +74,13 @@ record Line(String file, long offset, byte[] bytes) implements Serializable {
     }
   }
 
+  /** Where it stands; no job has such an id. */
+  String place() {
+    return file + ", byte " + offset;
+  }
+
   /** A mistake of this line, with its place. */
   String told(Problem problem) {
-    return "%s, byte %d: %s".formatted(file, offset, problem.display());
+    return place() + ": " + problem.display();
   }
 }
