@@ -45,14 +45,12 @@ record FleetLearning(Learned learned, long refused, List<String> told) {
     return learning;
   }
 
-  private static BookTally tally(
-      JavaPairRDD<String, Entry> jobs, LearningRule rule, int parts) {
+  private static BookTally tally(JavaPairRDD<String, Entry> jobs, LearningRule rule, int parts) {
     JavaPairRDD<String, String> groups =
         Groups.of(
             jobs.flatMapToPair(
                 job ->
-                    new Mapped<>(
-                        job._2().ties().iterator(), tie -> new Tuple2<>(tie, job._1()))));
+                    new Mapped<>(job._2().ties().iterator(), tie -> new Tuple2<>(tie, job._1()))));
     BookTally tally =
         jobs.leftOuterJoin(groups)
             .mapToPair(

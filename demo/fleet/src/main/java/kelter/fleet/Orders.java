@@ -33,7 +33,8 @@ record Orders(
   static final String USAGE =
       """
       learn FROM TO [--as-of=DAY] [--kept-per-year=RATIO] [--parts=NUMBER]
-      diagnose FROM TO [--learned=FILE] [--parts=NUMBER]""";
+      diagnose FROM TO [--learned=FILE] [--parts=NUMBER]\
+      """;
 
   private static final int MOST_PARTS = 1_000_000;
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import kelter.core.book.BookEntry;
 import kelter.core.book.BookedMachine;
 import kelter.core.book.ConfirmedCause;
@@ -24,8 +25,8 @@ import kelter.core.quantity.Money;
 
 /**
  * An invented network of shops: closed jobs in the order of their closing, one after the other and
- * always the same. Machines are met again, complaints come back, also on the day of the repair, causes
- * are not found at first, parts are renewed, and some machines are of no kind that is known.
+ * always the same. Machines are met again, complaints come back, also on the day of the repair,
+ * causes are not found at first, parts are renewed, and some machines are of no kind that is known.
  */
 final class Network implements Iterator<BookEntry> {
 
@@ -130,7 +131,8 @@ final class Network implements Iterator<BookEntry> {
         number % 5 == 0 ? "" : "S" + number,
         number % 11 == 0
             ? OptionalDouble.empty()
-            : OptionalDouble.of(Math.max(0, closed.getYear() + closed.getDayOfYear() / 366.0 - made)),
+            : OptionalDouble.of(
+                Math.max(0, closed.getYear() + closed.getDayOfYear() / 366.0 - made)),
         OptionalDouble.empty(),
         OptionalDouble.empty());
   }
@@ -155,7 +157,7 @@ final class Network implements Iterator<BookEntry> {
 
   private Map<String, Answer> symptoms(Kind kind) {
     Map<String, Answer> symptoms = new TreeMap<>();
-    for (String each : kind.symptoms()) {
+    for (String each : new TreeSet<>(kind.symptoms())) {
       if (symptoms.size() < 4 && random.nextInt(4) == 0) {
         symptoms.put(each, Answer.values()[random.nextInt(3)]);
       }
