@@ -11,9 +11,8 @@ import scala.Tuple2;
 /**
  * Which jobs belong together because ties lead from one to the other, over however many between
  * them. Large and small stars take turns until each job is joined to the least one of its group
- * alone (Kiveris et al., Connected components in MapReduce and beyond, SoCC 2014, from memory):
- * about as many rounds as the logarithm of the longest way has digits squared, and no machine has
- * to hold them all.
+ * alone (Kiveris et al., Connected components in MapReduce and beyond, SoCC 2014, from memory). The
+ * rounds grow with the logarithm of what hangs together, and no machine has to hold it all.
  */
 final class Groups {
 
