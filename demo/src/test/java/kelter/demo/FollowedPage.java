@@ -1,21 +1,12 @@
 package kelter.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -33,44 +24,33 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class FollowedPage {
 
-  private static final Pattern BLOCK =
-      Pattern.compile("^```(\\w*)\\n(.*?)^```$", Pattern.MULTILINE | Pattern.DOTALL);
-  private static final Set<String> LEFT_OUT = Set.of("target", ".git", ".idea");
-
   @TempDir private Path folder;
 
-  private record Run(int code, String said) {}
+  private CopiedSources copied;
 
-  /** A block of the page: a command, what it prints, or code. */
-  private record Block(String language, String text) {}
-
-  private static List<Block> blocks(String page) {
-    List<Block> blocks = new ArrayList<>();
-    Matcher matcher = BLOCK.matcher(page);
-    while (matcher.find()) {
-      blocks.add(new Block(matcher.group(1), matcher.group(2)));
-    }
-    return blocks;
+  @AfterEach
+  void unlink() throws IOException {
+    copied.unlink();
   }
 
   @Test
   void everyCommandDoesWhatThePageSays() throws IOException, InterruptedException {
-    Path sources = folder.resolve("kelter");
-    copy(Path.of("..").toRealPath(), sources);
+    copied = CopiedSources.in(folder);
+    Path sources = copied.sources();
     Path module = sources.resolve("demo").resolve("outside-module");
     String page = Files.readString(module.resolve("README.md"));
     long begun = System.nanoTime();
     String said = "";
     int commands = 0;
-    for (Block block : blocks(page)) {
+    for (PageBlock block : PageBlock.of(page)) {
       switch (block.language()) {
         case "sh" -> {
-          Run run = run(sources, block.text());
+          CopiedSources.Run run = copied.run(block.text());
           said = run.said();
           assertEquals(0, run.code(), block.text() + said);
           commands++;
         }
-        case "" -> assertPrinted(block.text(), said);
+        case "" -> block.assertPrinted(said);
         case "java" -> assertStands(block.text(), module);
         default -> throw new AssertionError("nobody knows what to do with " + block);
       }
@@ -79,14 +59,6 @@ class FollowedPage {
     System.out.printf("The page took %.0f s.%n", (System.nanoTime() - begun) / 1e9);
     assertJavaModules(page, sources);
     assertMistakesEndTheBuild(sources, module);
-  }
-
-  private static void assertPrinted(String lines, String said) {
-    lines
-        .lines()
-        .filter(line -> !line.isBlank())
-        .forEach(
-            line -> assertTrue(said.contains(line), "'" + line + "' is not printed:\n" + said));
   }
 
   private static void assertStands(String code, Path module) throws IOException {
@@ -109,7 +81,7 @@ class FollowedPage {
       return;
     }
     Set<String> there = new TreeSet<>();
-    for (String line : run(sources, java + " --list-modules").said().lines().toList()) {
+    for (String line : copied.run(java + " --list-modules").said().lines().toList()) {
       String name = line.split("@")[0];
       if (name.matches("(java|jdk)\\..*")) {
         there.add(name);
@@ -133,7 +105,7 @@ class FollowedPage {
     Files.delete(test);
     Path renamed = test.resolveSibling("GrinderRules.java");
     Files.writeString(renamed, sound.replace("GrinderContractTest", "GrinderRules"));
-    Run unfound = run(sources, build);
+    CopiedSources.Run unfound = copied.run(build);
     assertNotEquals(0, unfound.code());
     assertTrue(unfound.said().contains("The contract did not run"), unfound.said());
     Files.delete(renamed);
@@ -142,80 +114,8 @@ class FollowedPage {
     Path descriptor = module.resolve("src/main/java/module-info.java");
     String provides = Files.readString(descriptor);
     Files.writeString(descriptor, provides.replaceAll("(?s)\\n\\s*provides.*?;", ""));
-    Run unprovided = run(sources, build);
+    CopiedSources.Run unprovided = copied.run(build);
     assertNotEquals(0, unprovided.code());
     assertTrue(unprovided.said().contains("lacks 'provides kelter.core"), unprovided.said());
-  }
-
-  private Run run(Path sources, String command) throws IOException, InterruptedException {
-    Path said = folder.resolve("said.txt");
-    ProcessBuilder builder =
-        new ProcessBuilder("sh", "-eu", "-c", command)
-            .directory(sources.toFile())
-            .redirectErrorStream(true)
-            .redirectOutput(said.toFile());
-    Map<String, String> environment = builder.environment();
-    environment.put("MAVEN_OPTS", "-Dmaven.repo.local=" + localRepository());
-    environment.put(
-        "PATH",
-        Path.of(System.getProperty("kelter.maven"), "bin")
-            + File.pathSeparator
-            + environment.get("PATH"));
-    environment.put("LC_ALL", "C.UTF-8");
-    int code = builder.start().waitFor();
-    return new Run(code, Files.readString(said, StandardCharsets.UTF_8));
-  }
-
-  /** All that Maven has already, by links, but nothing of Kelter. */
-  private Path localRepository() throws IOException {
-    Path local = folder.resolve("repository");
-    if (Files.exists(local)) {
-      return local;
-    }
-    Files.createDirectory(local);
-    try (Stream<Path> groups = Files.list(Path.of(System.getProperty("kelter.local")))) {
-      for (Path group : groups.toList()) {
-        if (!group.getFileName().toString().equals("kelter")) {
-          Files.createSymbolicLink(local.resolve(group.getFileName()), group.toRealPath());
-        }
-      }
-    }
-    assertFalse(Files.exists(local.resolve("kelter")));
-    return local;
-  }
-
-  /** Links that lead out of the folder are taken away here, so that nothing behind them is. */
-  @AfterEach
-  void unlink() throws IOException {
-    try (Stream<Path> groups = Files.list(localRepository())) {
-      for (Path group : groups.filter(Files::isSymbolicLink).toList()) {
-        Files.delete(group);
-      }
-    }
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    Files.walkFileTree(
-        from,
-        new SimpleFileVisitor<>() {
-          @Override
-          public FileVisitResult preVisitDirectory(Path each, BasicFileAttributes attributes)
-              throws IOException {
-            if (LEFT_OUT.contains(each.getFileName().toString()) && !each.equals(from)) {
-              return FileVisitResult.SKIP_SUBTREE;
-            }
-            Files.createDirectories(to.resolve(from.relativize(each)));
-            return FileVisitResult.CONTINUE;
-          }
-
-          @Override
-          public FileVisitResult visitFile(Path each, BasicFileAttributes attributes)
-              throws IOException {
-            if (attributes.isRegularFile() && !each.getFileName().toString().equals(".git")) {
-              Files.copy(each, to.resolve(from.relativize(each)));
-            }
-            return FileVisitResult.CONTINUE;
-          }
-        });
   }
 }

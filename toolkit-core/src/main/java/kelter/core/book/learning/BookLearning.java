@@ -17,13 +17,8 @@ import kelter.core.book.ReadingTaken;
 import kelter.core.book.WorkDone;
 import kelter.core.book.learned.KindTable;
 import kelter.core.book.learned.Learned;
-import kelter.core.book.learned.LearnedKind;
-import kelter.core.book.learned.LearnedTime;
 import kelter.core.catalogue.Kind;
-import kelter.core.diagnosis.EngineSettings;
-import kelter.core.diagnosis.learning.LogNormalTimes;
 import kelter.core.diagnosis.learning.LogNormalTimes.Timed;
-import kelter.core.diagnosis.learning.Strength;
 import kelter.core.problem.Required;
 
 /**
@@ -31,25 +26,12 @@ import kelter.core.problem.Required;
  */
 public final class BookLearning {
 
-  /** A remedy usually cures; common practice, no source. */
-  private static final double USUALLY_CURES = 0.85;
-
-  /** A cured complaint comes back so often; common practice, no source. */
-  private static final double USUALLY_COMES_BACK = 0.05;
-
-  /** As many readings the usual rate of blunders counts; own choice. */
-  private static final Strength.Guess BLUNDERS = new Strength.Guess(100, 0.7, 40, 1000);
-
-  /** Of a normal distribution, for the one in twenty that is greater. */
-  private static final double ONE_IN_TWENTY = 1.6448536269514722;
-
   private final Function<String, Optional<Kind>> kindOf;
   private final LearningRule rule;
   private final Map<String, Optional<KindTally>> kinds = new TreeMap<>();
   private final Map<String, Timed> work = new TreeMap<>();
   private final Map<String, Timed> readings = new TreeMap<>();
   private final RateTally cures = new RateTally();
-  private final RateTally callBacks = new RateTally();
   private final RateTally blunders = new RateTally();
   private final LifeTally lives = new LifeTally();
   private final CalibrationTally calibration = new CalibrationTally();
@@ -181,59 +163,42 @@ public final class BookLearning {
    * @return figures of all that was in them
    */
   public Learned learned() {
-    List<KindTally> known = new ArrayList<>();
-    kinds.values().forEach(each -> each.filter(kind -> !kind.isEmpty()).ifPresent(known::add));
-    double strength =
-        Strength.of(known.stream().map(KindTally::sample).toList(), LearningRule.SHARES);
-    double chanceStrength =
-        Strength.of(
-            known.stream()
-                .flatMap(kind -> kind.cells().stream())
-                .map(SymptomTally.Cell::sample)
-                .toList(),
-            LearningRule.CHANCES);
-    double groupStrength =
-        Strength.of(
-            known.stream()
-                .flatMap(kind -> kind.groupSamples(kind.shares(strength)).stream())
-                .toList(),
-            LearningRule.GROUPS);
-    Map<String, LearnedKind> ofKinds = new TreeMap<>();
-    for (KindTally kind : known) {
-      ofKinds.put(kind.table().kind().id(), kind.learned(strength, chanceStrength, groupStrength));
-    }
+    return tally().learned(kindOf);
+  }
+
+  /**
+   * What was counted in the entries so far.
+   *
+   * @return counts that stay as they are when more entries are read
+   */
+  public BookTally tally() {
+    Map<String, KindCounts> counts = new TreeMap<>();
+    kinds.forEach((id, each) -> each.ifPresent(kind -> counts.put(id, kind.counts())));
+    RateTally callBacks = new RateTally();
     for (CuredJob each : cured.values()) {
       callBacks.add(each.kind(), each.cameBack(), each.weight());
     }
-    return new Learned(
-        rule.asOf(),
-        jobs,
-        rule.keptPerYear(),
-        strength,
-        chanceStrength,
-        ofKinds,
-        times(work),
-        times(readings),
-        cures.about(USUALLY_CURES),
-        callBacks.about(USUALLY_COMES_BACK),
-        blunders.about(EngineSettings.USUAL.blunder(), BLUNDERS),
-        lives.lives(),
-        calibration.calibration());
+    BookTally.Counts read =
+        new BookTally.Counts(
+            jobs, counts, work, readings, cures, callBacks, blunders, lives.counts(), calibration);
+    return new BookTally(rule, BookTally.Counts.none().plus(read));
   }
 
-  private static Map<String, LearnedTime> times(Map<String, Timed> timed) {
-    Map<String, LearnedTime> times = new TreeMap<>();
-    LogNormalTimes.of(timed)
-        .forEach(
-            (key, each) ->
-                times.put(
-                    key,
-                    new LearnedTime(
-                        each.number(),
-                        each.weight(),
-                        each.median(),
-                        each.mean(),
-                        each.median() * Math.exp(ONE_IN_TWENTY * each.sdLog()))));
-    return times;
+  /**
+   * What an entry is tied to others by: its complaint came up again, or its machine was met again.
+   * Entries of which two share one of these teach together; those that are not tied, not even by
+   * others between them, can be learned from apart.
+   *
+   * @param entry an entry
+   * @return words that stand for its job, for the job that it is a call-back of, and for its
+   *     machine if the serial number is told
+   */
+  public static List<String> ties(BookEntry entry) {
+    List<String> ties = new ArrayList<>(List.of("job " + entry.job()));
+    entry.callBackOf().ifPresent(before -> ties.add("job " + before));
+    if (!entry.machine().serial().isEmpty()) {
+      ties.add("machine " + LifeTally.serial(entry));
+    }
+    return ties;
   }
 }

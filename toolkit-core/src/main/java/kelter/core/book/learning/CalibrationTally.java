@@ -1,7 +1,6 @@
 package kelter.core.book.learning;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.io.Serializable;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,14 +13,18 @@ import kelter.core.diagnosis.simulation.CalibrationTable;
 import kelter.core.diagnosis.simulation.LogLoss;
 
 /** What was told of causes before the work, and what was confirmed. */
-final class CalibrationTally {
+final class CalibrationTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
 
   private static final int BINS = 5;
   private static final double LEAST = 0.001;
 
-  private final List<Double> ofTruth = new ArrayList<>();
-  private final List<Double> ofFirst = new ArrayList<>();
-  private final List<Boolean> came = new ArrayList<>();
+  private final int[] cases = new int[BINS];
+  private final int[] came = new int[BINS];
+  private final double[] said = new double[BINS];
+  private double logLoss;
+  private double brier;
 
   /** Counts an entry that has both. */
   void add(BookEntry entry) {
@@ -42,26 +45,41 @@ final class CalibrationTally {
         truth = Math.max(truth, each.getValue());
       }
     }
-    ofTruth.add(Math.max(LEAST, truth));
-    ofFirst.add(highest);
-    came.add(there.contains(first));
+    add(Math.max(LEAST, truth), highest, there.contains(first));
+  }
+
+  private void add(double ofTruth, double ofFirst, boolean firstCame) {
+    int bin = CalibrationTable.bin(ofFirst, BINS);
+    cases[bin]++;
+    came[bin] += firstCame ? 1 : 0;
+    said[bin] += ofFirst;
+    logLoss += LogLoss.of(ofTruth);
+    brier += BrierScore.ofEvents(new double[] {ofFirst}, new boolean[] {firstCame});
+  }
+
+  CalibrationTally plus(CalibrationTally other) {
+    CalibrationTally both = new CalibrationTally();
+    for (int i = 0; i < BINS; i++) {
+      both.cases[i] = cases[i] + other.cases[i];
+      both.came[i] = came[i] + other.came[i];
+      both.said[i] = said[i] + other.said[i];
+    }
+    both.logLoss = logLoss + other.logLoss;
+    both.brier = brier + other.brier;
+    return both;
   }
 
   Optional<Calibration> calibration() {
-    if (ofTruth.isEmpty()) {
+    CalibrationTable table = CalibrationTable.of(cases, said, came);
+    int all = table.cases();
+    if (all == 0) {
       return Optional.empty();
     }
-    double[] said = ofFirst.stream().mapToDouble(Double::doubleValue).toArray();
-    boolean[] happened = new boolean[said.length];
-    for (int i = 0; i < happened.length; i++) {
-      happened[i] = came.get(i);
-    }
-    CalibrationTable table = CalibrationTable.of(said, happened, BINS);
     return Optional.of(
         new Calibration(
-            said.length,
-            LogLoss.of(ofTruth.stream().mapToDouble(Double::doubleValue).toArray()),
-            BrierScore.ofEvents(said, happened),
+            all,
+            logLoss / all,
+            brier / all,
             table.expectedError(),
             table.bins().stream()
                 .filter(bin -> bin.cases() > 0)

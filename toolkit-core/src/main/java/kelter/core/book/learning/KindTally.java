@@ -24,18 +24,24 @@ import kelter.core.job.SymptomReport.Answer;
 final class KindTally {
 
   private final KindTable table;
-  private final ShareTally all = new ShareTally();
-  private final Map<String, ShareTally> models = new TreeMap<>();
-  private final Map<Integer, ShareTally> ages = new TreeMap<>();
-  private final SymptomTally symptoms = new SymptomTally();
-  private final Map<String, Integer> unnamed = new TreeMap<>();
+  private final KindCounts counts;
   private final Map<String, NotFound> notFound = new HashMap<>();
 
   /** A job that was closed without a cause, of which a call-back may tell one. */
   private record NotFound(BookedMachine machine, double weight) {}
 
   KindTally(KindTable table) {
+    this(table, KindCounts.none());
+  }
+
+  /** What was counted already, against a table. */
+  KindTally(KindTable table, KindCounts counts) {
     this.table = table;
+    this.counts = counts;
+  }
+
+  KindCounts counts() {
+    return counts;
   }
 
   KindTable table() {
@@ -64,7 +70,7 @@ final class KindTally {
     int[] classes = fresh.stream().mapToInt(table::of).toArray();
     for (ConfirmedCause cause : fresh) {
       if (table.of(cause) == table.other()) {
-        unnamed.merge(cause.key(), 1, Integer::sum);
+        counts.unnamed().merge(cause.key(), 1, Integer::sum);
       }
     }
     NotFound before = notFound.remove(first);
@@ -79,7 +85,7 @@ final class KindTally {
     }
     if (classes.length == 1 && entry.causes().size() == 1) {
       for (Map.Entry<String, Answer> each : entry.symptoms().entrySet()) {
-        symptoms.add(classes[0], each.getKey(), each.getValue() != Answer.NO, weight);
+        counts.symptoms().add(classes[0], each.getKey(), each.getValue() != Answer.NO, weight);
       }
     }
   }
@@ -99,34 +105,30 @@ final class KindTally {
   }
 
   private List<ShareTally> tallies(BookedMachine machine) {
-    List<ShareTally> tallies = new ArrayList<>(List.of(all));
+    List<ShareTally> tallies = new ArrayList<>(List.of(counts.all()));
     String model = machine.sameModel();
     if (!model.isEmpty()) {
-      tallies.add(models.computeIfAbsent(model, any -> new ShareTally()));
+      tallies.add(counts.models().computeIfAbsent(model, any -> new ShareTally()));
     }
     if (machine.age().isPresent()) {
       int band = LearnedKind.band(machine.age().getAsDouble());
-      tallies.add(ages.computeIfAbsent(band, any -> new ShareTally()));
+      tallies.add(counts.ages().computeIfAbsent(band, any -> new ShareTally()));
     }
     return tallies;
   }
 
-  boolean isEmpty() {
-    return all.jobs() == 0;
-  }
-
   Strength.Sample sample() {
-    return all.sample(table, table.shares());
+    return counts.all().sample(table, table.shares());
   }
 
   List<SymptomTally.Cell> cells() {
-    return symptoms.cells(table);
+    return counts.symptoms().cells(table);
   }
 
   /** The shares at the typical age, by table and book. */
   double[] shares(double strength) {
-    double[] expected = all.expected(table, table.shares());
-    double[] mean = DirichletPrior.of(expected, strength).predictive(all.counts(table));
+    double[] expected = counts.all().expected(table, table.shares());
+    double[] mean = DirichletPrior.of(expected, strength).predictive(counts.all().counts(table));
     double[] shares = table.shares();
     for (int i = 0; i < shares.length; i++) {
       shares[i] *= mean[i] / expected[i];
@@ -137,8 +139,8 @@ final class KindTally {
   /** Those models and ages of which there are enough jobs, against the shares of all. */
   List<Strength.Sample> groupSamples(double[] shares) {
     List<Strength.Sample> samples = new ArrayList<>();
-    enough(models).values().forEach(each -> samples.add(each.sample(table, shares)));
-    enough(ages).values().forEach(each -> samples.add(each.sample(table, shares)));
+    enough(counts.models()).values().forEach(each -> samples.add(each.sample(table, shares)));
+    enough(counts.ages()).values().forEach(each -> samples.add(each.sample(table, shares)));
     return samples;
   }
 
@@ -150,24 +152,25 @@ final class KindTally {
 
   LearnedKind learned(double strength, double chanceStrength, double groupStrength) {
     double[] shares = shares(strength);
-    double[] counts = all.counts(table);
+    double[] found = counts.all().counts(table);
     Map<String, LearnedShare> learned = new LinkedHashMap<>();
     for (int i = 0; i < shares.length; i++) {
-      learned.put(table.keys().get(i), new LearnedShare(shares[i], table.shares()[i], counts[i]));
+      learned.put(table.keys().get(i), new LearnedShare(shares[i], table.shares()[i], found[i]));
     }
     Map<String, LearnedGroup> ofModels = new LinkedHashMap<>();
-    enough(models)
+    enough(counts.models())
         .forEach((model, each) -> ofModels.put(model, group(each, shares, groupStrength)));
     Map<Integer, LearnedGroup> ofAges = new LinkedHashMap<>();
-    enough(ages).forEach((age, each) -> ofAges.put(age, group(each, shares, groupStrength)));
+    enough(counts.ages())
+        .forEach((age, each) -> ofAges.put(age, group(each, shares, groupStrength)));
     return new LearnedKind(
-        all.jobs(),
-        all.weight() / (all.weight() + strength),
+        counts.all().jobs(),
+        counts.all().weight() / (counts.all().weight() + strength),
         learned,
         chances(chanceStrength),
         ofModels,
         ofAges,
-        unnamed);
+        counts.unnamed());
   }
 
   private Map<String, Map<String, LearnedChance>> chances(double strength) {

@@ -1,5 +1,6 @@
 package kelter.core.book.learning;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import kelter.core.diagnosis.learning.DirichletPrior;
@@ -13,7 +14,7 @@ import kelter.core.problem.Required;
  * @param keptPerYear what a job still counts for after each year, above 0 and up to 1; 1 forgets
  *     nothing
  */
-public record LearningRule(LocalDate asOf, double keptPerYear) {
+public record LearningRule(LocalDate asOf, double keptPerYear) implements Serializable {
 
   /** What a job still counts for after each year, where nothing else is stated. */
   public static final double USUALLY_KEPT = DirichletPrior.KEPT_PER_YEAR;

@@ -1,5 +1,6 @@
 package kelter.core.book.learning;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,9 @@ import kelter.core.diagnosis.learning.BetaDistribution;
 import kelter.core.diagnosis.learning.Strength;
 
 /** How often something was so, by what it was of. */
-final class RateTally {
+final class RateTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
 
   /** As so many cases the usual rate counts against all that were counted; own choice. */
   private static final double USUAL_CASES = 20;
@@ -17,20 +20,25 @@ final class RateTally {
   private static final double LOW = 0.025;
   private static final double HIGH = 0.975;
 
-  private final Map<String, double[]> counts = new TreeMap<>();
+  private final TreeMap<String, YesNo> counts = new TreeMap<>();
 
   void add(String of, boolean so, double weight) {
-    double[] count = counts.computeIfAbsent(of, any -> new double[2]);
-    count[so ? 0 : 1] += weight;
+    counts.merge(of, YesNo.one(so, weight), YesNo::plus);
+  }
+
+  RateTally plus(RateTally other) {
+    RateTally both = new RateTally();
+    both.counts.putAll(MergedMaps.of(counts, other.counts, YesNo.NONE, YesNo::plus));
+    return both;
   }
 
   /** Rates drawn to the rate of all, which itself is drawn to a usual one. */
   Map<String, LearnedRate> about(double usual) {
     double so = USUAL_CASES * usual;
     double all = USUAL_CASES;
-    for (double[] each : counts.values()) {
-      so += each[0];
-      all += each[0] + each[1];
+    for (YesNo each : counts.values()) {
+      so += each.yes();
+      all += each.all();
     }
     return rates(so / all, LearningRule.RATES);
   }
@@ -42,8 +50,8 @@ final class RateTally {
 
   private Map<String, LearnedRate> rates(double prior, Strength.Guess guess) {
     List<Strength.Sample> samples = new ArrayList<>();
-    for (double[] each : counts.values()) {
-      samples.add(new Strength.Sample(new double[] {prior, 1 - prior}, each));
+    for (YesNo each : counts.values()) {
+      samples.add(new Strength.Sample(new double[] {prior, 1 - prior}, each.counts()));
     }
     double strength = Strength.of(samples, guess);
     Map<String, LearnedRate> rates = new TreeMap<>();
@@ -51,10 +59,10 @@ final class RateTally {
     return rates;
   }
 
-  private static LearnedRate rate(double[] count, double prior, double strength) {
-    double cases = count[0] + count[1];
+  private static LearnedRate rate(YesNo count, double prior, double strength) {
+    double cases = count.all();
     BetaDistribution rate =
-        new BetaDistribution(strength * prior, strength * (1 - prior)).and(cases, count[0]);
+        new BetaDistribution(strength * prior, strength * (1 - prior)).and(cases, count.yes());
     return new LearnedRate(
         cases, cases / (cases + strength), rate.mean(), rate.quantile(LOW), rate.quantile(HIGH));
   }

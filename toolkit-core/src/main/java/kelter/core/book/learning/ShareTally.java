@@ -1,18 +1,21 @@
 package kelter.core.book.learning;
 
-import java.util.HashMap;
+import java.io.Serializable;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import kelter.core.book.learned.KindTable;
 import kelter.core.diagnosis.learning.Strength;
 
 /** How often calls fell into each class, and how old their machines were. */
-final class ShareTally {
+final class ShareTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
 
   private static final int UNKNOWN = -1;
 
-  private final Map<Integer, Double> counts = new HashMap<>();
-  private final Map<Integer, Double> ages = new HashMap<>();
+  private final TreeMap<Integer, Double> counts = new TreeMap<>();
+  private final TreeMap<Integer, Double> ages = new TreeMap<>();
   private int jobs;
 
   /** Counts a call, which may fall into several classes with a share of its weight each. */
@@ -30,6 +33,14 @@ final class ShareTally {
     for (int each : classes) {
       counts.merge(each, weight / classes.length, Double::sum);
     }
+  }
+
+  ShareTally plus(ShareTally other) {
+    ShareTally both = new ShareTally();
+    both.counts.putAll(MergedMaps.sums(counts, other.counts));
+    both.ages.putAll(MergedMaps.sums(ages, other.ages));
+    both.jobs = jobs + other.jobs;
+    return both;
   }
 
   int jobs() {

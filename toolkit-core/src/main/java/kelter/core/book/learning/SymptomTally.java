@@ -1,7 +1,7 @@
 package kelter.core.book.learning;
 
+import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,22 +21,32 @@ import kelter.core.numeric.Root;
  * symptom, by which the table fits all its answers together; what is learned is how a cause stands
  * out from it.
  */
-final class SymptomTally {
+final class SymptomTally implements Serializable {
+
+  private static final long serialVersionUID = 1;
 
   /** No factor on odds is greater than e to this. */
   private static final double GREATEST_SHIFT = 6;
 
   private static final double TOLERANCE = 1e-9;
 
-  private final Map<String, Map<Integer, double[]>> answers = new TreeMap<>();
+  private final TreeMap<String, Map<Integer, YesNo>> answers = new TreeMap<>();
 
   /** An answer, yes or no, that counts so much. */
   void add(int cause, String symptom, boolean yes, double weight) {
-    double[] counts =
-        answers
-            .computeIfAbsent(symptom, any -> new HashMap<>())
-            .computeIfAbsent(cause, any -> new double[2]);
-    counts[yes ? 0 : 1] += weight;
+    answers
+        .computeIfAbsent(symptom, any -> new TreeMap<>())
+        .merge(cause, YesNo.one(yes, weight), YesNo::plus);
+  }
+
+  SymptomTally plus(SymptomTally other) {
+    SymptomTally both = new SymptomTally();
+    both.answers.putAll(MergedMaps.of(answers, other.answers, Map.of(), SymptomTally::together));
+    return both;
+  }
+
+  private static Map<Integer, YesNo> together(Map<Integer, YesNo> one, Map<Integer, YesNo> other) {
+    return MergedMaps.of(one, other, YesNo.NONE, YesNo::plus);
   }
 
   /**
@@ -85,17 +95,17 @@ final class SymptomTally {
           double shift = told.isEmpty() ? 0 : shift(told, counts);
           told.forEach(
               (cause, chance) -> {
-                double[] count = counts.get(cause);
-                cells.add(new Cell(cause, symptom, chance, shift, count[0], count[1]));
+                YesNo count = counts.get(cause);
+                cells.add(new Cell(cause, symptom, chance, shift, count.yes(), count.no()));
               });
         });
     return cells;
   }
 
   private static Map<Integer, Double> told(
-      KindTable table, String symptom, Map<Integer, double[]> counts) {
+      KindTable table, String symptom, Map<Integer, YesNo> counts) {
     Map<Integer, Double> told = new LinkedHashMap<>();
-    for (int cause : new TreeMap<>(counts).keySet()) {
+    for (int cause : counts.keySet()) {
       Map<String, Double> chances =
           cause < table.nothing() ? table.kind().causes().get(cause).symptoms() : Map.of();
       double chance = chances.getOrDefault(symptom, 0.0);
@@ -107,15 +117,15 @@ final class SymptomTally {
   }
 
   /** Falls with the shift, so that it is 0 once; beyond the ends the shift stays at the end. */
-  private static double shift(Map<Integer, Double> told, Map<Integer, double[]> counts) {
+  private static double shift(Map<Integer, Double> told, Map<Integer, YesNo> counts) {
     DoubleUnaryOperator excess =
         shift -> {
           // A yes and a no of nobody keep the shift about 0 where little was answered.
           double sum = 1 - 2 * Cell.chance(shift);
           for (Map.Entry<Integer, Double> each : told.entrySet()) {
-            double[] count = counts.get(each.getKey());
+            YesNo count = counts.get(each.getKey());
             double expected = Cell.chance(Cell.odds(each.getValue()) + shift);
-            sum += count[0] - (count[0] + count[1]) * expected;
+            sum += count.yes() - count.all() * expected;
           }
           return sum;
         };

@@ -1,5 +1,6 @@
 package kelter.core.diagnosis.learning;
 
+import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -31,7 +32,7 @@ public final class LogNormalTimes {
    * @param mean the mean of their natural logarithms
    * @param square the mean of the squares of these
    */
-  public record Timed(double number, double mean, double square) {
+  public record Timed(double number, double mean, double square) implements Serializable {
 
     /**
      * With one more.
@@ -45,6 +46,19 @@ public final class LogNormalTimes {
       double all = number + weight;
       return new Timed(
           all, mean + (log - mean) * weight / all, square + (log * log - square) * weight / all);
+    }
+
+    /**
+     * With those that were timed elsewhere.
+     *
+     * @param other more times of the same sort
+     * @return all together
+     */
+    public Timed plus(Timed other) {
+      double all = number + other.number;
+      double part = all > 0 ? other.number / all : 0;
+      return new Timed(
+          all, mean + (other.mean - mean) * part, square + (other.square - square) * part);
     }
 
     /** None yet. */

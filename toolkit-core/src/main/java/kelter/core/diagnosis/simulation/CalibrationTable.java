@@ -73,6 +73,25 @@ public record CalibrationTable(List<Bin> bins) {
       came[bin] += happened[i] ? 1 : 0;
       said[bin] += p;
     }
+    return of(cases, said, came);
+  }
+
+  /**
+   * The table of what was counted by bin already.
+   *
+   * @param cases how many cases are in each bin, 0 or more
+   * @param said the sum of what was said of them
+   * @param came in how many of them it came
+   * @return the table, with as many bins of equal width
+   * @throws IllegalArgumentException if not as many of each are given, or none
+   */
+  public static CalibrationTable of(int[] cases, double[] said, int[] came) {
+    int bins = cases.length;
+    if (bins < 1 || said.length != bins || came.length != bins) {
+      throw new IllegalArgumentException(
+          "bins: %d with cases, %d with what was said, %d with what came; as many of each, 1 or more"
+              .formatted(bins, said.length, came.length));
+    }
     List<Bin> table = new ArrayList<>();
     for (int b = 0; b < bins; b++) {
       double n = cases[b];
@@ -85,8 +104,14 @@ public record CalibrationTable(List<Bin> bins) {
     return (double) bin / bins;
   }
 
-  /** The bin whose edges, as they are rounded, hold the probability. */
-  private static int bin(double p, int bins) {
+  /**
+   * The bin whose edges, as they are rounded, hold a probability.
+   *
+   * @param p what was said, 0 to 1
+   * @param bins how many bins of equal width, 1 or more
+   * @return its number, from 0
+   */
+  public static int bin(double p, int bins) {
     int bin = Math.max(0, Math.min(bins - 1, (int) (p * bins)));
     if (bin > 0 && p <= edge(bin, bins)) {
       return bin - 1;

@@ -30,6 +30,17 @@ class LogNormalTimesTest {
     assertEquals(3, timed.number());
   }
 
+  /** The squares of ln 1 = 0 and ln e = 1, of which the second counts half, have the mean 1/3. */
+  @Test
+  void timesThatWereTakenApartAreTheSameTogether() {
+    Timed both = Timed.NONE.and(1, 1).plus(Timed.NONE.and(Math.E, 0.5));
+
+    assertEquals(new Timed(1.5, 1.0 / 3, 1.0 / 3), both);
+    assertEquals(both, both.plus(Timed.NONE));
+    assertEquals(both, Timed.NONE.plus(both));
+    assertEquals(Timed.NONE, Timed.NONE.plus(Timed.NONE));
+  }
+
   @Test
   void manyTimesSpeakForThemselves() {
     SplittableRandom random = new SplittableRandom(3);

@@ -139,4 +139,24 @@ class CalibrationTest {
   private static void refused(org.junit.jupiter.api.function.Executable code) {
     assertThrows(IllegalArgumentException.class, code);
   }
+
+  /** By hand: of three cases of which .1, .2 and .3 was said, one came: 1/3 against 0.2. */
+  @Test
+  void whatWasCountedByBinMakesTheSameTable() {
+    double[] said = {0.1, 0.2, 0.3, 0.9};
+    boolean[] came = {false, true, false, true};
+    CalibrationTable counted =
+        CalibrationTable.of(
+            new int[] {3, 1}, new double[] {0.1 + 0.2 + 0.3, 0.9}, new int[] {1, 1});
+
+    assertEquals(CalibrationTable.of(said, came, 2), counted);
+    assertEquals(1.0 / 3, counted.bins().get(0).came(), 1e-15);
+    assertEquals(0.2, counted.bins().get(0).said(), 1e-15);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> CalibrationTable.of(new int[2], new double[2], new int[1]));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> CalibrationTable.of(new int[0], new double[0], new int[0]));
+  }
 }
