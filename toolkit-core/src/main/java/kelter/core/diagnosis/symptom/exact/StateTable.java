@@ -23,6 +23,9 @@ final class StateTable {
   /** For each case the entries; cases that are alike for this state share them. */
   private final double[][] entries;
 
+  /** Once asked for. */
+  private IntervalSums sums;
+
   private StateTable(SubsetSpace space, int[] made, double[][] entries) {
     this.space = space;
     this.made = made;
@@ -91,8 +94,7 @@ final class StateTable {
 
   /** The table of two faults whose severities are independent: the union product of theirs. */
   StateTable with(StateTable other) {
-    IntervalSums sums = new IntervalSums(space, other.spread(), other.made);
-    double[] both = sums.union(spread());
+    double[] both = other.sums().union(spread());
     int[] all = made.clone();
     double[][] pair = new double[all.length][];
     for (int c = 0; c < all.length; c++) {
@@ -109,7 +111,10 @@ final class StateTable {
   }
 
   IntervalSums sums() {
-    return new IntervalSums(space, spread(), made);
+    if (sums == null) {
+      sums = new IntervalSums(space, spread(), made);
+    }
+    return sums;
   }
 
   /** Adds, in each case, what the state makes to what others make. */
