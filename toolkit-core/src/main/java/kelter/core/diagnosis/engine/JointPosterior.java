@@ -31,6 +31,9 @@ final class JointPosterior {
   private final double[][] marginal;
   private final double[][] faults;
 
+  /** For each group and fault how bad it is by itself, once asked for. */
+  private final Diagnosis.Severity[][] severity;
+
   /** A term of the prior with its share of the whole and by how much its prior is multiplied. */
   private record Term(double share, BroughtAcross brought, SymptomPosterior posterior) {}
 
@@ -43,6 +46,7 @@ final class JointPosterior {
     this.shares = new double[groups.size()][][];
     this.marginal = new double[groups.size()][];
     this.faults = new double[groups.size()][];
+    this.severity = new Diagnosis.Severity[groups.size()][];
   }
 
   /**
@@ -407,9 +411,23 @@ final class JointPosterior {
     if (asked.symptoms().isEmpty()) {
       return groups.get(group).severity(state, fault);
     }
-    if (isPairOfSingles(group, state)) {
+    boolean single = groups.get(group).faultsOf(state).length == 1;
+    if (!single && isPairOfSingles(group, state)) {
       return severity(group, fault + 1, fault);
     }
+    if (!single) {
+      return severityOf(group, state, fault);
+    }
+    if (severity[group] == null) {
+      severity[group] = new Diagnosis.Severity[groups.get(group).faults().size()];
+    }
+    if (severity[group][fault] == null) {
+      severity[group][fault] = severityOf(group, state, fault);
+    }
+    return severity[group][fault];
+  }
+
+  private Diagnosis.Severity severityOf(int group, int state, int fault) {
     double[] ofNode = shares(group, state);
     double mean = 0;
     double square = 0;

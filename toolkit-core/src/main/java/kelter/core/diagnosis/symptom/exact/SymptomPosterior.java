@@ -172,11 +172,12 @@ public final class SymptomPosterior {
   public Lift lift(int group) {
     WeighedSets sets = new WeighedSets(tracking);
     double logTop = machine.groups().get(group).logTop();
+    double[] ofEach = sets.overCases(others(group));
     return new Lift(
         sets.made(machine.groups().get(group)),
         logTop + Math.log(total),
-        sets.ofSubsets(others(group), Math::max),
-        sets.ofSubsets(others(group), Math::min));
+        WeighedSets.ofSubsets(ofEach, Math::max),
+        WeighedSets.ofSubsets(ofEach, Math::min));
   }
 
   /** How much all other groups and the reports speak for the states of one group. */
@@ -217,7 +218,8 @@ public final class SymptomPosterior {
    * @param logBound a bound of their prior times likelihood, as a natural logarithm
    */
   public double leftOut(int group, double logBound) {
-    double[] most = new WeighedSets(tracking).ofSubsets(others(group), Math::max);
+    double[] ofEach = new WeighedSets(tracking).overCases(others(group));
+    double[] most = WeighedSets.ofSubsets(ofEach, Math::max);
     double logTop = machine.groups().get(group).logTop();
     return Math.exp(logBound - logTop) * most[most.length - 1] / total;
   }
