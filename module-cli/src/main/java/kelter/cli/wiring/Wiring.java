@@ -18,11 +18,22 @@ import kelter.core.workshop.Workshop;
 /**
  * Binds what commands work with: the modules that were found, the shop, the clock, the terminal,
  * and the workshop that is made of them. What exists already comes from providers: instances would
- * be searched for what to inject, with all their methods, at every start. The provider of the shop
- * is compared by identity: to hash the record of a shop takes 6 ms of a start.
+ * be searched for what to inject, with all their methods, at every start. This and the provider of
+ * the shop are compared by identity: to hash the record of a shop takes 6 ms of a start.
  */
-record Wiring(List<CalculationModule> modules, Shop shop, Terminal terminal, Clock clock)
-    implements Module {
+final class Wiring implements Module {
+
+  private final List<CalculationModule> modules;
+  private final Shop shop;
+  private final Terminal terminal;
+  private final Clock clock;
+
+  Wiring(List<CalculationModule> modules, Shop shop, Terminal terminal, Clock clock) {
+    this.modules = modules;
+    this.shop = shop;
+    this.terminal = terminal;
+    this.clock = clock;
+  }
 
   private static final class Modules extends TypeLiteral<Set<CalculationModule>> {}
 

@@ -21,6 +21,12 @@ public record Question(String component, Observable observable, Conditions condi
     Objects.requireNonNull(conditions);
   }
 
+  /** By component and id alone, since to hash the record of an observable is dear at a start. */
+  @Override
+  public int hashCode() {
+    return 31 * component.hashCode() + observable.id().hashCode();
+  }
+
   /**
    * What is asked about, without its conditions.
    *

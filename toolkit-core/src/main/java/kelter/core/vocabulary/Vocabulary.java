@@ -48,7 +48,7 @@ public final class Vocabulary {
     all.addAll(Symptoms.SIGNS);
     for (Symptom symptom : all) {
       Symptom earlier = symptoms.putIfAbsent(symptom.id(), symptom);
-      if (earlier != null && !earlier.equals(symptom)) {
+      if (earlier != null && earlier != symptom && !earlier.equals(symptom)) {
         throw new IllegalArgumentException(
             "two modules give the symptom '" + symptom.id() + "' two meanings");
       }
@@ -76,7 +76,7 @@ public final class Vocabulary {
     all.addAll(b);
     for (T word : all) {
       T earlier = byId.putIfAbsent(id.apply(word), word);
-      if (earlier != null && !earlier.equals(word)) {
+      if (earlier != null && earlier != word && !earlier.equals(word)) {
         throw new IllegalArgumentException(
             "two modules give '" + id.apply(word) + "' of '" + kind + "' two meanings");
       }

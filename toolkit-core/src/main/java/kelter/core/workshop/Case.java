@@ -1,13 +1,14 @@
 package kelter.core.workshop;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
@@ -157,7 +158,8 @@ public final class Case {
   }
 
   private Situation situation() {
-    Map<Measurement, List<Finding>> judged = new ConcurrentHashMap<>();
+    // By identity, since to hash the record of a reading is dear at a start.
+    Map<Measurement, List<Finding>> judged = Collections.synchronizedMap(new IdentityHashMap<>());
     return new Situation(
         job,
         findings(),

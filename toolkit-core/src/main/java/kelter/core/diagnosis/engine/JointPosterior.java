@@ -29,6 +29,10 @@ final class JointPosterior {
   private final List<Term> terms;
   private final double[][][] shares;
   private final double[][] marginal;
+  private final double[][] faults;
+
+  /** For each group and fault how bad it is by itself, once asked for. */
+  private final Diagnosis.Severity[][] severity;
 
   /** A term of the prior with its share of the whole and by how much its prior is multiplied. */
   private record Term(double share, BroughtAcross brought, SymptomPosterior posterior) {}
@@ -41,6 +45,8 @@ final class JointPosterior {
     this.terms = terms;
     this.shares = new double[groups.size()][][];
     this.marginal = new double[groups.size()][];
+    this.faults = new double[groups.size()][];
+    this.severity = new Diagnosis.Severity[groups.size()][];
   }
 
   /**
@@ -154,6 +160,17 @@ final class JointPosterior {
 
   /** The probability that a fault of a group is there, whatever else is. */
   double fault(int group, int fault) {
+    if (faults[group] == null) {
+      double[] all = new double[groups.get(group).faults().size()];
+      for (int each = 0; each < all.length; each++) {
+        all[each] = overStates(group, each);
+      }
+      faults[group] = all;
+    }
+    return faults[group][fault];
+  }
+
+  private double overStates(int group, int fault) {
     double sum = 0;
     for (int state = 0; state < groups.get(group).states(); state++) {
       sum += groups.get(group).hasFault(state, fault) ? marginal(group, state) : 0;
@@ -305,9 +322,10 @@ final class JointPosterior {
 
   /** The probability of a joint state, one state number for each group. */
   double joint(int... states) {
+    double explained = terms.get(0).posterior.explained(states);
     double sum = 0;
     for (Term term : terms) {
-      sum += term.share * term.posterior.joint(states);
+      sum += term.share * term.posterior.joint(explained, states);
     }
     return sum;
   }
@@ -393,9 +411,23 @@ final class JointPosterior {
     if (asked.symptoms().isEmpty()) {
       return groups.get(group).severity(state, fault);
     }
-    if (isPairOfSingles(group, state)) {
+    boolean single = groups.get(group).faultsOf(state).length == 1;
+    if (!single && isPairOfSingles(group, state)) {
       return severity(group, fault + 1, fault);
     }
+    if (!single) {
+      return severityOf(group, state, fault);
+    }
+    if (severity[group] == null) {
+      severity[group] = new Diagnosis.Severity[groups.get(group).faults().size()];
+    }
+    if (severity[group][fault] == null) {
+      severity[group][fault] = severityOf(group, state, fault);
+    }
+    return severity[group][fault];
+  }
+
+  private Diagnosis.Severity severityOf(int group, int state, int fault) {
     double[] ofNode = shares(group, state);
     double mean = 0;
     double square = 0;

@@ -1,6 +1,7 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,7 +25,8 @@ final class NextQuestions {
   private static final double NEGLIGIBLE = 1e-4;
 
   private final JointPosterior posterior;
-  private final List<JointState> joints;
+  private final Known any;
+  private final List<Known> joints = new ArrayList<>();
   private final List<Symptom> symptoms;
   private final Map<String, Integer> place = new HashMap<>();
   private final List<SymptomChances> chances = new ArrayList<>();
@@ -32,17 +34,41 @@ final class NextQuestions {
   /** For each group and state, once asked for, with which chances it makes the symptoms. */
   private final double[][][] means;
 
+  /** What is known of the machine, with the chance that each symptom is there, once asked for. */
+  private static final class Known {
+    private final int[] states;
+    private final double probability;
+    private final double[] there;
+
+    /**
+     * What is known.
+     *
+     * @param states the state of each group; null where any may be
+     */
+    private Known(int[] states, double probability, int symptoms) {
+      this.states = states;
+      this.probability = probability;
+      this.there = new double[symptoms];
+      Arrays.fill(there, Double.NaN);
+    }
+  }
+
   private NextQuestions(JointPosterior posterior, List<JointState> joints, List<Symptom> symptoms) {
     this.posterior = posterior;
-    this.joints = joints.stream().filter(j -> j.probability() > NEGLIGIBLE).toList();
     this.symptoms = symptoms;
+    this.any = new Known(null, 1, symptoms.size());
+    for (JointState joint : joints) {
+      if (joint.probability() > NEGLIGIBLE) {
+        this.joints.add(new Known(joint.states(), joint.probability(), symptoms.size()));
+      }
+    }
     for (Symptom symptom : symptoms) {
       place.put(symptom.id(), place.size());
     }
     this.means = new double[posterior.groups().size()][][];
     for (Group group : posterior.groups()) {
       means[chances.size()] = new double[group.states()][];
-      chances.add(new SymptomChances(group, symptoms));
+      chances.add(new SymptomChances(group, symptoms, place));
     }
   }
 
@@ -77,14 +103,14 @@ final class NextQuestions {
   /** The mutual information of a plain answer and the state, in bits. */
   private double bits(Symptom symptom) {
     double rest = 1;
-    double all = yes(symptom, null);
+    double all = yes(symptom, any);
     double left = all;
     double bits = entropy(all);
-    for (JointState joint : joints) {
-      double yes = yes(symptom, joint.states());
-      rest -= joint.probability();
-      left -= joint.probability() * yes;
-      bits -= joint.probability() * entropy(yes);
+    for (Known joint : joints) {
+      double yes = yes(symptom, joint);
+      rest -= joint.probability;
+      left -= joint.probability * yes;
+      bits -= joint.probability * entropy(yes);
     }
     if (rest > NEGLIGIBLE) {
       bits -= rest * entropy(Math.max(0, Math.min(1, left / rest)));
@@ -92,24 +118,31 @@ final class NextQuestions {
     return Math.max(0, bits);
   }
 
-  /** The chance that the owner says yes in a state, or in any if none is named. */
-  private double yes(Symptom symptom, int[] states) {
+  /** The chance that the owner says yes. */
+  private double yes(Symptom symptom, Known known) {
     double masked = 0;
     for (String masker : symptom.maskedBy()) {
-      masked = 1 - (1 - masked) * (1 - there(symptoms.get(place.get(masker)), states));
+      masked = 1 - (1 - masked) * (1 - there(place.get(masker), known));
     }
-    double there = there(symptom, states);
+    double there = there(place.get(symptom.id()), known);
     Symptom.Misreports wrong = symptom.misreports();
     double open = there * (1 - wrong.falseNo()) + (1 - there) * wrong.falseYes();
     return masked * wrong.yesWhenMasked() + (1 - masked) * open;
   }
 
   /** The chance that a symptom is there. */
-  private double there(Symptom symptom, int[] states) {
+  private double there(int number, Known known) {
+    if (Double.isNaN(known.there[number])) {
+      known.there[number] = there(symptoms.get(number), number, known.states);
+    }
+    return known.there[number];
+  }
+
+  private double there(Symptom symptom, int number, int[] states) {
     double absent = 1;
     boolean sound = states != null;
     for (int g = 0; g < chances.size(); g++) {
-      absent *= 1 - made(g, place.get(symptom.id()), states);
+      absent *= 1 - made(g, number, states);
       sound &= states != null && states[g] == Group.HEALTHY;
     }
     return 1 - absent * (1 - (sound ? symptom.amongUnfounded() : symptom.leak()));

@@ -1,7 +1,9 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.symptom.GroupChances;
@@ -18,18 +20,34 @@ final class SymptomChances {
   private final FaultSymptom[][] made;
 
   SymptomChances(Group group, List<Symptom> symptoms) {
+    this(group, symptoms, places(symptoms));
+  }
+
+  /**
+   * The same where the places of the symptoms are known.
+   *
+   * @param place by the id of a symptom its place in the list
+   */
+  SymptomChances(Group group, List<Symptom> symptoms, Map<String, Integer> place) {
     this.group = group;
     this.symptoms = symptoms;
     this.made = new FaultSymptom[group.faults().size()][symptoms.size()];
     for (int fault = 0; fault < made.length; fault++) {
       for (FaultSymptom each : group.faults().get(fault).symptoms()) {
-        for (int i = 0; i < symptoms.size(); i++) {
-          if (symptoms.get(i).id().equals(each.symptom())) {
-            made[fault][i] = each;
-          }
+        Integer known = place.get(each.symptom());
+        if (known != null) {
+          made[fault][known] = each;
         }
       }
     }
+  }
+
+  private static Map<String, Integer> places(List<Symptom> symptoms) {
+    Map<String, Integer> place = new HashMap<>();
+    for (Symptom symptom : symptoms) {
+      place.put(symptom.id(), place.size());
+    }
+    return place;
   }
 
   /**

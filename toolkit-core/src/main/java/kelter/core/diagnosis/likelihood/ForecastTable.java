@@ -33,7 +33,7 @@ final class ForecastTable {
   private int points;
   private int hint;
   private Boolean startsHealthy;
-  private final double[][] kept = new double[STEPS + 1][];
+  private double[][] kept;
 
   ForecastTable(Readings readings, int fault) {
     this.readings = readings;
@@ -62,6 +62,9 @@ final class ForecastTable {
     int place = (int) (severity * STEPS);
     if (place != severity * STEPS) {
       return forecast(severity).clone();
+    }
+    if (kept == null) {
+      kept = new double[STEPS + 1][];
     }
     if (kept[place] == null) {
       kept[place] = forecast(Math.max(LEAST, severity)).clone();

@@ -48,19 +48,15 @@ public final class Group {
     /** The pairs of faults that can meet, those that may matter most first. */
     List<Pair> pairs(Outside outside) {
       List<Pair> pairs = new ArrayList<>();
+      PairLook look = null; // without readings all pairs look alike
       for (int i = 0; withPairs && i < prior.length; i++) {
         for (int j = i + 1; j < prior.length; j++) {
           if (odds.of(i, j) > 0) {
-            PairForecast forecast = new PairForecast(readings, i, tables[i], j, tables[j]);
+            if (look == null || readings.count() > 0) {
+              look = new PairLook(readings, new PairForecast(readings, i, tables[i], j, tables[j]));
+            }
             double log = logExplained + Math.log(odds.of(i, j));
-            pairs.add(
-                new Pair(
-                    i,
-                    j,
-                    log,
-                    outside.logMost(i, j),
-                    outside.logLeast(i, j),
-                    new PairLook(readings, forecast)));
+            pairs.add(new Pair(i, j, log, outside.logMost(i, j), outside.logLeast(i, j), look));
           }
         }
       }

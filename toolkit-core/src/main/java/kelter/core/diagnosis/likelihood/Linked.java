@@ -269,10 +269,11 @@ final class Linked {
     double most = Double.NEGATIVE_INFINITY;
     double sum = 0;
     for (int in : choices) {
-      if (logMost(in) < most - NEGLIGIBLE) {
+      double logMost = logMost(in);
+      if (logMost < most - NEGLIGIBLE) {
         continue;
       }
-      double log = log(in);
+      double log = log(in, logMost);
       if (log > most) {
         sum = sum * Math.exp(most - log) + 1;
         most = log;
@@ -292,14 +293,14 @@ final class Linked {
     return log;
   }
 
-  private double log(int in) {
+  private double log(int in, double logMost) {
     double squares = 0;
     for (int m = 0; m < members.length; m++) {
       if ((in >> m & 1) != 0) {
         squares += residual[m] * residual[m];
       }
     }
-    return logMost(in) - squares / 2 + integral(in);
+    return logMost - squares / 2 + integral(in);
   }
 
   /** log of exp(v' M^-1 v / 2) / sqrt(det M), by elimination; M is positive definite. */

@@ -31,6 +31,7 @@ final class PairForecast {
   private final double[][] root;
   private int pieces = COARSEST;
   private double[][] interaction;
+  private boolean interacts;
 
   PairForecast(
       Readings readings, int one, ForecastTable tableOne, int other, ForecastTable tableOther) {
@@ -56,6 +57,7 @@ final class PairForecast {
   private double[][] tabled(double[][] coarser) {
     int side = pieces + 1;
     double[][] grid = new double[side * side][];
+    interacts = false;
     for (int i = 0; i < side; i++) {
       for (int j = 0; j < side; j++) {
         boolean known = coarser != null && i % 2 == 0 && j % 2 == 0;
@@ -63,6 +65,7 @@ final class PairForecast {
             known
                 ? coarser[i / 2 * (pieces / 2 + 1) + j / 2]
                 : interaction((double) i / pieces, (double) j / pieces);
+        interacts |= grid[i * side + j] != null;
       }
     }
     return grid;
@@ -159,6 +162,9 @@ final class PairForecast {
   }
 
   private void addInteraction(double first, double second, double[] forecast) {
+    if (!interacts) {
+      return;
+    }
     int i = Math.min((int) (first * pieces / 2), pieces / 2 - 1);
     int j = Math.min((int) (second * pieces / 2), pieces / 2 - 1);
     double[] s = Parabola.weights(first * pieces / 2 - i);

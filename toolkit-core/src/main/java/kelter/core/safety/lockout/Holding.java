@@ -9,6 +9,7 @@ import java.util.Set;
 import kelter.core.check.Finding;
 import kelter.core.job.Measurement;
 import kelter.core.job.SymptomReport.Answer;
+import kelter.core.vocabulary.OwnersWords;
 
 /**
  * Which rows hold.
@@ -25,8 +26,9 @@ record Holding(List<ActiveRow> active, List<String> ask) {
     List<ActiveRow> active = new ArrayList<>();
     Set<String> ask = new LinkedHashSet<>();
     Set<String> explained = new HashSet<>();
+    List<List<String>> said = OwnersWords.clauses(situation.said());
     for (LockOutRow row : table.rows()) {
-      Trigger trigger = Trigger.of(row, situation);
+      Trigger trigger = Trigger.of(row, situation, said);
       ask.addAll(trigger.ask());
       for (Measurement measurement : trigger.measurements()) {
         explained.add(key(measurement.component(), measurement.observable()));

@@ -28,10 +28,14 @@ enum Said {
   /** So many words a denial stands before what it denies at most. */
   private static final int BEFORE = 3;
 
-  /** The strongest way in which one of some phrases stands in what somebody said. */
-  static Said of(List<String> phrases, String sentence) {
+  /**
+   * The strongest way in which one of some phrases stands in what somebody said.
+   *
+   * @param clauses the words of each clause, as {@link OwnersWords#clauses} tells them
+   */
+  static Said of(List<String> phrases, List<List<String>> clauses) {
     Said strongest = NOT;
-    for (List<String> clause : OwnersWords.clauses(sentence)) {
+    for (List<String> clause : clauses) {
       for (String phrase : phrases) {
         Said here = in(clause, phrase);
         strongest = here.compareTo(strongest) > 0 ? here : strongest;

@@ -30,7 +30,12 @@ record Trigger(
   private static final Trigger NONE =
       new Trigger(List.of(), Set.of(), List.of(), Set.of(), false, false);
 
-  static Trigger of(LockOutRow row, Situation situation) {
+  /**
+   * What makes a row hold.
+   *
+   * @param said the words of each clause of what was said of the machine
+   */
+  static Trigger of(LockOutRow row, Situation situation, List<List<String>> said) {
     When when = row.when();
     if (when.fixed().isPresent() && when.fixed().get() != situation.isFixed()) {
       return NONE;
@@ -41,7 +46,7 @@ record Trigger(
     List<String> because = new ArrayList<>();
     if (isAbout(when, situation)) {
       for (Told told : when.told()) {
-        told(told, situation, reported, ask, because);
+        told(told, situation, said, reported, ask, because);
       }
     }
     for (Measurement measurement : beyond) {
@@ -81,11 +86,16 @@ record Trigger(
   }
 
   private static void told(
-      Told told, Situation situation, Set<String> reported, Set<String> ask, List<String> because) {
+      Told told,
+      Situation situation,
+      List<List<String>> said,
+      Set<String> reported,
+      Set<String> ask,
+      List<String> because) {
     Optional<Answer> answer = situation.answer(told.symptom());
-    Said said = answer.isPresent() ? Said.NOT : Said.of(told.words(), situation.said());
+    Said here = answer.isPresent() ? Said.NOT : Said.of(told.words(), said);
     boolean holds =
-        answer.isPresent() ? answer.get() != Answer.NO : said.compareTo(Said.UNSURE) >= 0;
+        answer.isPresent() ? answer.get() != Answer.NO : here.compareTo(Said.UNSURE) >= 0;
     if (holds) {
       reported.add(told.symptom());
       because.add(
@@ -95,7 +105,7 @@ record Trigger(
               .map(Symptom::title)
               .orElse(told.symptom()));
     }
-    if (said == Said.DENIED || said == Said.UNSURE) {
+    if (here == Said.DENIED || here == Said.UNSURE) {
       ask.add(told.symptom());
     }
   }

@@ -16,14 +16,17 @@ import kelter.core.diagnosis.symptom.cases.SubsetSpace;
  */
 final class CausesBefore {
 
+  /** Most rows go on in one way only. */
+  private static final int FEW = 2;
+
   private final SubsetSpace space;
   private final CausesBefore shorter;
   private final GroupTables last;
   private final double sound;
   private double[] wrong;
   private IntervalSums wrongSums;
-  private final Map<GroupTables, CausesBefore> longer = new IdentityHashMap<>();
-  private final Map<CausesBehind, double[]> around = new IdentityHashMap<>();
+  private final Map<GroupTables, CausesBefore> longer = new IdentityHashMap<>(FEW);
+  private final Map<CausesBehind, double[]> around = new IdentityHashMap<>(FEW);
 
   private CausesBefore(SubsetSpace space, CausesBefore shorter, GroupTables last, double sound) {
     this.space = space;

@@ -12,9 +12,12 @@ import kelter.core.diagnosis.symptom.cases.SubsetSpace;
  */
 final class CausesBehind {
 
+  /** Most rows go on in one way only. */
+  private static final int FEW = 2;
+
   private final double[] value;
   private final double soundValue;
-  private final Map<GroupTables, CausesBehind> longer = new IdentityHashMap<>();
+  private final Map<GroupTables, CausesBehind> longer = new IdentityHashMap<>(FEW);
 
   private CausesBehind(double[] value, double soundValue) {
     this.value = value;

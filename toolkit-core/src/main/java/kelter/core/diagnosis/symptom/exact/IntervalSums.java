@@ -16,6 +16,8 @@ import kelter.core.diagnosis.symptom.cases.SubsetSpace;
  */
 final class IntervalSums {
 
+  private static final int[] NONE = {};
+
   private final SubsetSpace space;
   private final int[] made;
   private final int[][] ternary;
@@ -34,8 +36,11 @@ final class IntervalSums {
     this.ternary = new int[space.cases()][];
     this.sums = new double[space.cases()][];
     for (int c = 0; c < sums.length; c++) {
-      ternary[c] = space.ternary(c, made[c]);
-      sums[c] = filled(function, space.start(c), made[c], ternary[c]);
+      ternary[c] = made[c] == 0 ? NONE : space.ternary(c, made[c]);
+      sums[c] =
+          made[c] == 0
+              ? new double[] {function[space.start(c)]}
+              : filled(function, space.start(c), made[c], ternary[c]);
     }
   }
 
@@ -61,12 +66,23 @@ final class IntervalSums {
   double[] union(double[] other) {
     double[] union = space.zero();
     for (int c = 0; c < sums.length; c++) {
+      if (made[c] == 0) {
+        multiply(other, sums[c][0], c, union);
+        continue;
+      }
       int start = space.start(c);
       for (int set = 0; set < space.subsets(c); set++) {
         union[start + set] = union(other, start, set, c);
       }
     }
     return union;
+  }
+
+  /** In a case in which nothing is made, either product is one with a number. */
+  private void multiply(double[] function, double factor, int number, double[] into) {
+    for (int i = space.start(number); i < space.start(number + 1); i++) {
+      into[i] = function[i] * factor;
+    }
   }
 
   private double union(double[] other, int start, int set, int number) {
@@ -89,6 +105,10 @@ final class IntervalSums {
   double[] transposed(double[] value) {
     double[] transposed = space.zero();
     for (int c = 0; c < sums.length; c++) {
+      if (made[c] == 0) {
+        multiply(value, sums[c][0], c, transposed);
+        continue;
+      }
       int start = space.start(c);
       for (int set = 0; set < space.subsets(c); set++) {
         transposed[start + set] = transposed(value, start, set, c);

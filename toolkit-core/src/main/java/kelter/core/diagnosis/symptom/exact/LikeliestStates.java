@@ -27,6 +27,8 @@ final class LikeliestStates {
   private final double total;
   private final double[][][] value;
   private final double[] nothingYet;
+  private final List<JointState> found = new ArrayList<>();
+  private final PriorityQueue<Row> queue = new PriorityQueue<>();
 
   LikeliestStates(
       List<GroupTables> groups, ReportWeights weights, SubsetSpace space, double total) {
@@ -75,22 +77,22 @@ final class LikeliestStates {
   }
 
   /**
-   * The likeliest states.
+   * The likeliest states. Who asks for more goes on where the search ended before.
    *
    * @param count how many
    * @param sound the probability of the sound machine
    */
   List<JointState> find(int count, double sound) {
-    List<JointState> found = new ArrayList<>();
-    found.add(new JointState(new int[groups.size()], sound));
-    PriorityQueue<Row> queue = new PriorityQueue<>();
-    queue.add(new Row(null, GroupChances.HEALTHY, -1, nothingYet[0]));
-    double enough = 0;
+    if (found.isEmpty()) {
+      found.add(new JointState(new int[groups.size()], sound));
+      queue.add(new Row(null, GroupChances.HEALTHY, -1, nothingYet[0]));
+    }
+    double enough = least(count);
     while (!queue.isEmpty() && queue.peek().bound * (1 + ROUNDING) >= enough * total) {
       Row row = queue.poll();
       if (row.group == groups.size() - 1) {
         found.add(new JointState(row.states(groups.size()), row.bound / total));
-        enough = least(found, count);
+        enough = least(count);
       } else {
         extend(row, queue);
       }
@@ -100,7 +102,7 @@ final class LikeliestStates {
   }
 
   /** The probability that a further state needs to be one of those asked for. */
-  private static double least(List<JointState> found, int count) {
+  private double least(int count) {
     Collections.sort(found);
     return found.size() < count ? 0 : found.get(count - 1).probability();
   }

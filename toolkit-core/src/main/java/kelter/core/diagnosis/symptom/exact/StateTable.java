@@ -1,7 +1,9 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import kelter.core.diagnosis.symptom.StateChances;
 import kelter.core.diagnosis.symptom.cases.ReportCase;
@@ -22,6 +24,12 @@ final class StateTable {
 
   /** For each case the entries; cases that are alike for this state share them. */
   private final double[][] entries;
+
+  /** Once asked for. */
+  private IntervalSums sums;
+
+  /** Once asked for. */
+  private List<Alike> alike;
 
   private StateTable(SubsetSpace space, int[] made, double[][] entries) {
     this.space = space;
@@ -91,8 +99,7 @@ final class StateTable {
 
   /** The table of two faults whose severities are independent: the union product of theirs. */
   StateTable with(StateTable other) {
-    IntervalSums sums = new IntervalSums(space, other.spread(), other.made);
-    double[] both = sums.union(spread());
+    double[] both = other.sums().union(spread());
     int[] all = made.clone();
     double[][] pair = new double[all.length][];
     for (int c = 0; c < all.length; c++) {
@@ -109,7 +116,10 @@ final class StateTable {
   }
 
   IntervalSums sums() {
-    return new IntervalSums(space, spread(), made);
+    if (sums == null) {
+      sums = new IntervalSums(space, spread(), made);
+    }
+    return sums;
   }
 
   /** Adds, in each case, what the state makes to what others make. */
@@ -166,6 +176,26 @@ final class StateTable {
     }
   }
 
+  /** Cases that are alike for a state, with the chances at its nodes. */
+  private record Alike(List<Integer> cases, double[][] chance, double[] unnoticed) {}
+
+  private List<Alike> alike(StateChances.Nodes nodes, Tracking tracking) {
+    Map<double[], Alike> alike = new IdentityHashMap<>();
+    List<Alike> inOrder = new ArrayList<>();
+    for (int c = 0; c < made.length; c++) {
+      Alike known = alike.get(entries[c]);
+      if (known == null) {
+        ReportCase own = tracking.number(c);
+        double[][] chance = chances(nodes, own, made[c]);
+        known = new Alike(new ArrayList<>(), chance, own.unnoticed(nodes));
+        alike.put(entries[c], known);
+        inOrder.add(known);
+      }
+      known.cases.add(c);
+    }
+    return inOrder;
+  }
+
   /**
    * By what the reports multiply each node: {@code sum over S of c(S) prod over S of p prod outside
    * S of (1 - p)}, symptom by symptom at half the entries each.
@@ -175,23 +205,19 @@ final class StateTable {
    * @param value c, what the others make of each set that the state makes
    */
   double[] factors(StateChances.Nodes nodes, Tracking tracking, double[] value) {
-    Map<double[], double[]> alike = new IdentityHashMap<>();
-    for (int c = 0; c < made.length; c++) {
-      double[] gathered = alike.computeIfAbsent(entries[c], own -> new double[own.length]);
-      gather(value, c, made[c], gathered);
+    if (alike == null) {
+      alike = alike(nodes, tracking);
     }
     double[] factors = new double[nodes.share().length];
-    for (int c = 0; c < made.length; c++) {
-      double[] gathered = alike.remove(entries[c]);
-      if (gathered != null) {
-        ReportCase own = tracking.number(c);
-        double[][] chance = chances(nodes, own, made[c]);
-        double[] unnoticed = own.unnoticed(nodes);
-        double[] rest = new double[gathered.length];
-        for (int node = 0; node < factors.length; node++) {
-          System.arraycopy(gathered, 0, rest, 0, rest.length);
-          factors[node] += unnoticed[node] * contracted(chance, node, rest);
-        }
+    for (Alike each : alike) {
+      double[] gathered = new double[1 << each.chance.length];
+      for (int c : each.cases) {
+        gather(value, c, made[c], gathered);
+      }
+      double[] rest = new double[gathered.length];
+      for (int node = 0; node < factors.length; node++) {
+        System.arraycopy(gathered, 0, rest, 0, rest.length);
+        factors[node] += each.unnoticed[node] * contracted(each.chance, node, rest);
       }
     }
     return factors;

@@ -58,9 +58,6 @@ public final class SymptomPosterior {
     int count = groups.size();
     this.before = new CausesBefore[count + 1];
     before[0] = start;
-    for (int g = 0; g < count; g++) {
-      before[g + 1] = before[g].and(groups.get(g));
-    }
     this.behind = new CausesBehind[count + 1];
     behind[count] = end;
     for (int g = count - 1; g >= 0; g--) {
@@ -117,6 +114,14 @@ public final class SymptomPosterior {
     return posterior;
   }
 
+  /** The first groups, put together when they are first asked for. */
+  private CausesBefore before(int group) {
+    if (before[group] == null) {
+      before[group] = before(group - 1).and(groups.get(group - 1));
+    }
+    return before[group];
+  }
+
   /** The same with one report taken back; symptoms stay tracked or folded as they are. */
   public SymptomPosterior without(int symptom) {
     Tracking rest = tracking.without(symptom);
@@ -143,9 +148,9 @@ public final class SymptomPosterior {
   private double ofAll() {
     double someWrong = 0;
     for (int g = 0; g < groups.size(); g++) {
-      someWrong = someWrong * groups.get(g).sum() + before[g].sound() * groups.get(g).faultySum();
+      someWrong = someWrong * groups.get(g).sum() + before(g).sound() * groups.get(g).faultySum();
     }
-    return someWrong + soundFactor * before[groups.size()].sound();
+    return someWrong + soundFactor * before(groups.size()).sound();
   }
 
   /** The probability that a group is in a state, whatever the others do. */
@@ -153,25 +158,26 @@ public final class SymptomPosterior {
     GroupTables tables = groups.get(group);
     double without =
         state == GroupChances.HEALTHY
-            ? before[group].aroundHealthy(behind[group + 1])
+            ? before(group).aroundHealthy(behind[group + 1])
             : tables.table(state).dot(others(group));
     return tables.weight(state) * without / total;
   }
 
   /** c_g: what all other groups and the reports make of each set that a faulty state makes. */
   private double[] others(int group) {
-    return before[group].around(behind[group + 1]);
+    return before(group).around(behind[group + 1]);
   }
 
   /** How much all other groups and the reports speak for the states of a group. */
   public Lift lift(int group) {
     WeighedSets sets = new WeighedSets(tracking);
     double logTop = machine.groups().get(group).logTop();
+    double[] ofEach = sets.overCases(others(group));
     return new Lift(
         sets.made(machine.groups().get(group)),
         logTop + Math.log(total),
-        sets.ofSubsets(others(group), Math::max),
-        sets.ofSubsets(others(group), Math::min));
+        WeighedSets.ofSubsets(ofEach, Math::max),
+        WeighedSets.ofSubsets(ofEach, Math::min));
   }
 
   /** How much all other groups and the reports speak for the states of one group. */
@@ -212,14 +218,15 @@ public final class SymptomPosterior {
    * @param logBound a bound of their prior times likelihood, as a natural logarithm
    */
   public double leftOut(int group, double logBound) {
-    double[] most = new WeighedSets(tracking).ofSubsets(others(group), Math::max);
+    double[] ofEach = new WeighedSets(tracking).overCases(others(group));
+    double[] most = WeighedSets.ofSubsets(ofEach, Math::max);
     double logTop = machine.groups().get(group).logTop();
     return Math.exp(logBound - logTop) * most[most.length - 1] / total;
   }
 
   /** The probability that nothing at all is wrong. */
   public double sound() {
-    return before[groups.size()].sound() * behind[groups.size()].soundValue() / total;
+    return before(groups.size()).sound() * behind[groups.size()].soundValue() / total;
   }
 
   /** The probability that a symptom is there. */
@@ -247,7 +254,7 @@ public final class SymptomPosterior {
   }
 
   private double share(ReportWeights part) {
-    CausesBefore all = before[groups.size()];
+    CausesBefore all = before(groups.size());
     double wrong = SubsetSpace.dot(all.wrong(), part.ofMade());
     return (wrong + all.sound() * soundFactor * part.ofSound()) / total;
   }
@@ -317,20 +324,43 @@ public final class SymptomPosterior {
 
   /** The probability of a joint state, one state number for each group. */
   public double joint(int... states) {
-    double[] made = null;
+    return joint(explained(states), states);
+  }
+
+  /**
+   * The same where it is known how the reports are explained.
+   *
+   * @param explained what {@link #explained} tells of the state, here or where only priors differ
+   * @param states one state number for each group
+   */
+  public double joint(double explained, int... states) {
     double weight = 1;
     for (int g = 0; g < states.length; g++) {
-      GroupTables group = groups.get(g);
-      weight *= group.weight(states[g]);
+      weight *= groups.get(g).weight(states[g]);
+    }
+    return weight * explained / total;
+  }
+
+  /**
+   * How likely the reports are in a joint state, in a unit of its own. Whatever multiplies priors
+   * ({@link #times}) leaves it as it is.
+   *
+   * @param states one state number for each group
+   */
+  public double explained(int... states) {
+    double[] made = null;
+    for (int g = 0; g < states.length; g++) {
       if (states[g] != GroupChances.HEALTHY) {
-        double[] own = tracking.space().zero();
-        group.table(states[g]).addTo(own, 1);
-        made = made == null ? own : group.table(states[g]).sums().union(made);
+        StateTable table = groups.get(g).table(states[g]);
+        if (made == null) {
+          made = tracking.space().zero();
+          table.addTo(made, 1);
+        } else {
+          made = table.sums().union(made);
+        }
       }
     }
-    double explained =
-        made == null ? soundFactor * weights.ofSound() : SubsetSpace.dot(made, weights.ofMade());
-    return weight * explained / total;
+    return made == null ? soundFactor * weights.ofSound() : SubsetSpace.dot(made, weights.ofMade());
   }
 
   /**

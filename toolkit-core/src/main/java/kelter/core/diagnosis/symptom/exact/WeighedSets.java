@@ -46,11 +46,11 @@ final class WeighedSets {
   /**
    * For each set the greatest or the least of what is made of its subsets.
    *
-   * @param value what is made of each set of each case
+   * @param ofEach what is made of each set
    * @param choice chooses the greater or the less
    */
-  double[] ofSubsets(double[] value, DoubleBinaryOperator choice) {
-    double[] chosen = overCases(value);
+  static double[] ofSubsets(double[] ofEach, DoubleBinaryOperator choice) {
+    double[] chosen = ofEach.clone();
     for (int symptom = 1; symptom < chosen.length; symptom <<= 1) {
       for (int set = 0; set < chosen.length; set++) {
         if ((set & symptom) != 0) {
@@ -61,8 +61,12 @@ final class WeighedSets {
     return chosen;
   }
 
-  /** What is made of each set: the sum over the cases in which none of its symptoms is absent. */
-  private double[] overCases(double[] value) {
+  /**
+   * What is made of each set: the sum over the cases in which none of its symptoms is absent.
+   *
+   * @param value what is made of each set of each case
+   */
+  double[] overCases(double[] value) {
     double[] sum = new double[1 << tracking.weighed().size()];
     int[] own = new int[sum.length];
     for (int c = 0; c < tracking.space().cases(); c++) {
