@@ -1,6 +1,8 @@
 package kelter.cli.book;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -15,12 +17,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import kelter.core.book.Added;
@@ -31,6 +35,7 @@ import kelter.core.book.Likeness;
 import kelter.core.book.Selection;
 import kelter.core.book.Similar;
 import kelter.core.file.book.EntryLine;
+import kelter.core.file.disk.TextFile;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.problem.InputException;
 
@@ -70,7 +75,7 @@ final class JdbcBook implements JobBook {
           new InputException(
               name,
               "holds what is no entry: " + noEntry.getMessage(),
-              "'kelter book check' tells more"));
+              "keep it aside and take the last backup"));
     }
   }
 
@@ -96,18 +101,18 @@ final class JdbcBook implements JobBook {
   }
 
   private List<Added> written(List<BookEntry> entries) throws SQLException {
-    Map<String, String> there = digests(entries);
+    Map<String, Set<String>> there = digests(entries);
     List<Added> added = new ArrayList<>();
     int next = next();
     try (EntryWriter writer = new EntryWriter(connection)) {
       for (BookEntry entry : entries) {
         String digest = digest(entry);
-        String before = there.putIfAbsent(entry.job(), digest);
+        Set<String> before = there.putIfAbsent(entry.job(), Set.of(digest));
         if (before == null) {
           writer.add(next++, entry, digest);
           added.add(Added.NEW);
         } else {
-          added.add(before.equals(digest) ? Added.KNOWN : Added.OTHER);
+          added.add(before.contains(digest) ? Added.KNOWN : Added.OTHER);
         }
       }
       writer.write();
@@ -115,23 +120,40 @@ final class JdbcBook implements JobBook {
     return added;
   }
 
-  private Map<String, String> digests(List<BookEntry> entries) throws SQLException {
-    Map<String, String> there = new HashMap<>();
+  /** By the id of a job that is there the digests by which it may be given again. */
+  private Map<String, Set<String>> digests(List<BookEntry> entries) throws SQLException {
+    Map<String, Set<String>> there = new HashMap<>();
     for (int from = 0; from < entries.size(); from += PAGE) {
-      List<BookEntry> page = entries.subList(from, Math.min(entries.size(), from + PAGE));
-      String sql = "select job, digest from entry where job in " + EntryLoader.marks(page.size());
-      try (PreparedStatement query = connection.prepareStatement(sql)) {
-        for (int i = 0; i < page.size(); i++) {
-          query.setString(i + 1, page.get(i).job());
-        }
-        try (ResultSet row = query.executeQuery()) {
-          while (row.next()) {
-            there.put(row.getString(1), row.getString(2));
-          }
+      digests(entries.subList(from, Math.min(entries.size(), from + PAGE)), there);
+    }
+    return there;
+  }
+
+  private void digests(List<BookEntry> page, Map<String, Set<String>> there) throws SQLException {
+    Set<String> withoutSerial = new HashSet<>();
+    for (BookEntry entry : page) {
+      if (entry.machine().serial().isEmpty()) {
+        withoutSerial.add(entry.job());
+      }
+    }
+    List<Object> jobs = page.stream().<Object>map(BookEntry::job).toList();
+    List<Integer> leftOut = new ArrayList<>();
+    String sql =
+        "select job, digest, number, serial from entry where job in "
+            + EntryLoader.marks(page.size());
+    try (PreparedStatement query = prepared(sql, jobs);
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        there.put(row.getString(1), Set.of(row.getString(2)));
+        if (!row.getString(4).isEmpty() && withoutSerial.contains(row.getString(1))) {
+          leftOut.add(row.getInt(3));
         }
       }
     }
-    return there;
+    for (EntryLoader.Stored stored : loader.load(leftOut)) {
+      there.put(
+          stored.entry().job(), Set.of(stored.digest(), digest(stored.entry().withoutSerial())));
+    }
   }
 
   private int next() throws SQLException {
@@ -395,18 +417,35 @@ final class JdbcBook implements JobBook {
           "ask whoever keeps it, or write all entries with 'kelter book export'");
     }
     if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
-      throw new InputException(to.toString(), "is there already", "name another file");
+      throw isThere(to);
     }
+    Path part = to.resolveSibling(to.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     try {
-      connection.setAutoCommit(true);
-      try (PreparedStatement copy = connection.prepareStatement("vacuum into ?")) {
-        copy.setString(1, to.toString());
-        copy.execute();
-      } finally {
-        connection.setAutoCommit(false);
-      }
+      copy(part);
+      Files.move(part, to);
     } catch (SQLException fault) {
-      throw BookFault.of(to.toString(), dialect, fault);
+      throw BookFault.ofCopy(name, to.toString(), fault);
+    } catch (FileAlreadyExistsException meanwhile) {
+      throw isThere(to);
+    } catch (IOException unwritable) {
+      throw new InputException(
+          to.toString(), "cannot be written: " + unwritable.getMessage(), "name another file");
+    } finally {
+      TextFile.erase(part);
+    }
+  }
+
+  private static InputException isThere(Path copy) {
+    return new InputException(copy.toString(), "is there already", "name another file");
+  }
+
+  private void copy(Path to) throws SQLException {
+    connection.setAutoCommit(true);
+    try (PreparedStatement copy = connection.prepareStatement("vacuum into ?")) {
+      copy.setString(1, to.toString());
+      copy.execute();
+    } finally {
+      connection.setAutoCommit(false);
     }
   }
 

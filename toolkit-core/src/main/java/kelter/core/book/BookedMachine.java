@@ -52,6 +52,11 @@ public record BookedMachine(
     }
   }
 
+  /** The same machine without its serial number. */
+  BookedMachine withoutSerial() {
+    return new BookedMachine(kind, maker, model, "", age, cycles, hours);
+  }
+
   /**
    * Maker and model in one spelling, by which machines of one model are found.
    *
