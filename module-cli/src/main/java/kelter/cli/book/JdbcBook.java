@@ -1,8 +1,6 @@
 package kelter.cli.book;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -41,9 +39,6 @@ import kelter.core.problem.InputException;
 
 /** A job book in a database. */
 final class JdbcBook implements JobBook {
-
-  /** So many entries are read at a time. */
-  private static final int PAGE = 2_000;
 
   private final String name;
   private final Dialect dialect;
@@ -123,8 +118,8 @@ final class JdbcBook implements JobBook {
   /** By the id of a job that is there the digests by which it may be given again. */
   private Map<String, Set<String>> digests(List<BookEntry> entries) throws SQLException {
     Map<String, Set<String>> there = new HashMap<>();
-    for (int from = 0; from < entries.size(); from += PAGE) {
-      digests(entries.subList(from, Math.min(entries.size(), from + PAGE)), there);
+    for (int from = 0; from < entries.size(); from += EntryLoader.PAGE) {
+      digests(entries.subList(from, Math.min(entries.size(), from + EntryLoader.PAGE)), there);
     }
     return there;
   }
@@ -219,9 +214,9 @@ final class JdbcBook implements JobBook {
   private List<BookEntry> loaded(String sql, List<Object> values, int most) throws SQLException {
     List<Integer> numbers = numbers(sql, values);
     List<BookEntry> entries = new ArrayList<>();
-    for (int from = 0; from < Math.min(most, numbers.size()); from += PAGE) {
+    for (int from = 0; from < Math.min(most, numbers.size()); from += EntryLoader.PAGE) {
       loader
-          .load(numbers.subList(from, Math.min(numbers.size(), from + PAGE)))
+          .load(numbers.subList(from, Math.min(numbers.size(), from + EntryLoader.PAGE)))
           .forEach(stored -> entries.add(stored.entry()));
     }
     return entries;
@@ -345,16 +340,24 @@ final class JdbcBook implements JobBook {
   }
 
   private void eachStored(Consumer<EntryLoader.Stored> reader) {
-    String day = "";
-    int number = 0;
-    List<Map.Entry<Integer, String>> page = page(day, number);
-    while (!page.isEmpty()) {
-      List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
-      reading(() -> loader.load(numbers)).forEach(reader);
-      Map.Entry<Integer, String> last = page.get(page.size() - 1);
-      page = page(last.getValue(), last.getKey());
-    }
+    ReadAhead.of(this::pageAfter, page -> page.stored().forEach(reader));
   }
+
+  /** The entries that follow a page; the first where there is none before. */
+  private Optional<Page> pageAfter(Optional<Page> before) {
+    List<Map.Entry<Integer, String>> page =
+        page(before.map(Page::day).orElse(""), before.map(Page::number).orElse(0));
+    if (page.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
+    Map.Entry<Integer, String> last = page.get(page.size() - 1);
+    return Optional.of(
+        new Page(reading(() -> loader.load(numbers)), last.getValue(), last.getKey()));
+  }
+
+  /** Some entries, with day and number of the last. */
+  private record Page(List<EntryLoader.Stored> stored, String day, int number) {}
 
   /** The numbers and days of the entries that follow one. */
   private List<Map.Entry<Integer, String>> page(String day, int number) {
@@ -364,7 +367,8 @@ final class JdbcBook implements JobBook {
           String sql =
               "select number, closed from entry where closed > ? or (closed = ? and number > ?)"
                   + " order by closed, number limit ?";
-          try (PreparedStatement query = prepared(sql, List.of(day, day, number, PAGE));
+          try (PreparedStatement query =
+                  prepared(sql, List.of(day, day, number, EntryLoader.PAGE));
               ResultSet row = query.executeQuery()) {
             while (row.next()) {
               page.add(Map.entry(row.getInt(1), row.getString(2)));
@@ -417,26 +421,17 @@ final class JdbcBook implements JobBook {
           "ask whoever keeps it, or write all entries with 'kelter book export'");
     }
     if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
-      throw isThere(to);
+      throw new InputException(to.toString(), "is there already", "name another file");
     }
     Path part = to.resolveSibling(to.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     try {
       copy(part);
-      Files.move(part, to);
+      TextFile.place(part, to);
     } catch (SQLException fault) {
       throw BookFault.ofCopy(name, to.toString(), fault);
-    } catch (FileAlreadyExistsException meanwhile) {
-      throw isThere(to);
-    } catch (IOException unwritable) {
-      throw new InputException(
-          to.toString(), "cannot be written: " + unwritable.getMessage(), "name another file");
     } finally {
       TextFile.erase(part);
     }
-  }
-
-  private static InputException isThere(Path copy) {
-    return new InputException(copy.toString(), "is there already", "name another file");
   }
 
   private void copy(Path to) throws SQLException {

@@ -93,7 +93,11 @@ final class BookImportCommand implements Command {
       }
     }
 
+    /** Silent where it was no import yet. */
     void tellBrokenOff() {
+      if (fresh + known + other == 0) {
+        return;
+      }
       terminal.complain(
           "kelter: the import was broken off after "
               + (fresh + known + other)

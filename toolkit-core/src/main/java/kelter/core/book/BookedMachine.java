@@ -25,8 +25,10 @@ public record BookedMachine(
     OptionalDouble cycles,
     OptionalDouble hours) {
 
+  /** The greatest age, years; own choice. */
+  public static final double OLDEST = 200;
+
   private static final int LONGEST = 200;
-  private static final double OLDEST = 200;
   private static final double MOST = 1e9;
 
   /**

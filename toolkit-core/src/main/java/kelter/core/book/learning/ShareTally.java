@@ -11,8 +11,11 @@ final class ShareTally {
 
   private static final int UNKNOWN = -1;
 
-  private final Map<Integer, Double> counts = new HashMap<>();
-  private final Map<Integer, Double> ages = new HashMap<>();
+  /** Most tallies are of a model that was met once. */
+  private static final int FEW = 2;
+
+  private final Map<Integer, Double> counts = new HashMap<>(FEW);
+  private final Map<Integer, Double> ages = new HashMap<>(FEW);
   private int jobs;
 
   /** Counts a call, which may fall into several classes with a share of its weight each. */
