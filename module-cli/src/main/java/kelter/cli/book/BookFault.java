@@ -19,6 +19,8 @@ final class BookFault {
 
   private static final int PRIMARY = 0xFF;
 
+  private static final String UNTOLD = "what is not told as added was not added";
+
   private BookFault() {}
 
   /** The fault of a database as a mistake that can be mended. */
@@ -26,20 +28,29 @@ final class BookFault {
     return dialect == Dialect.SQLITE ? ofFile(book, fault) : ofServer(book, fault);
   }
 
+  /** The fault of a copy of a book in a file: the book is damaged, or the copy cannot be made. */
+  static InputException ofCopy(String book, String copy, SQLException fault) {
+    boolean isOfBook = (fault.getErrorCode() & PRIMARY) == CORRUPT;
+    return ofFile(isOfBook ? book : copy, fault);
+  }
+
   private static InputException ofFile(String book, SQLException fault) {
     return switch (fault.getErrorCode() & PRIMARY) {
       case BUSY, LOCKED ->
           told(book, "is being written by another program", "try again when that is done");
       case READ_ONLY ->
-          told(book, "may not be written", "give yourself the right to write file and folder");
-      case INPUT_OUTPUT ->
-          told(book, "the disk failed while it was read or written", "look at the disk");
-      case CORRUPT ->
           told(
               book,
-              "is damaged",
-              "keep it aside and take the last backup; 'kelter book check' tells more");
-      case FULL -> told(book, "the disk is full; nothing was added", "make room and try again");
+              "may not be written, which takes place beside it even to read it",
+              "give yourself the right to write file and folder");
+      case INPUT_OUTPUT ->
+          told(
+              book,
+              "could not be read or written: the disk is full, your share of it is used up, or it"
+                  + " fails",
+              "look at the disk; " + UNTOLD);
+      case CORRUPT -> told(book, "is damaged", "keep it aside and take the last backup");
+      case FULL -> told(book, "the disk is full", "make room and try again; " + UNTOLD);
       case CANNOT_OPEN ->
           told(book, "cannot be opened", "look whether folder and file are there and yours");
       case NO_DATABASE -> told(book, "is no job book", "name the book.db of a shop");
@@ -54,13 +65,13 @@ final class BookFault {
       return told(
           book,
           "the database cannot be reached or closed the connection: " + plain(fault),
-          "look at address, network and server; what was not confirmed was not added");
+          "look at address, network and server; " + UNTOLD);
     }
     if (state.startsWith("28")) {
       return told(book, "the database refuses the user: " + plain(fault), "");
     }
     if (state.startsWith("53")) {
-      return told(book, "the database has no room left; nothing was added", "");
+      return told(book, "the database has no room left", UNTOLD);
     }
     return told(book, plain(fault), "");
   }

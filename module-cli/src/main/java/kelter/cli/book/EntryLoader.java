@@ -25,7 +25,13 @@ import kelter.core.vocabulary.CalendarDate;
 /** Makes entries of their rows. */
 final class EntryLoader {
 
+  /** So many entries are loaded at a time at most; as many numbers both databases take. */
+  static final int PAGE = 1_000;
+
   private final Connection connection;
+
+  /** By their text the queries for pages, which are costly to prepare; they go with the book. */
+  private final Map<String, PreparedStatement> ofPages = new HashMap<>();
 
   EntryLoader(Connection connection) {
     this.connection = connection;
@@ -39,91 +45,114 @@ final class EntryLoader {
     T of(ResultSet row) throws SQLException;
   }
 
-  /** The entries of some numbers, in their order; up to a thousand or so. */
+  /** The entries of some numbers, in their order; up to {@value #PAGE}. */
   List<Stored> load(List<Integer> numbers) throws SQLException {
     if (numbers.isEmpty()) {
       return List.of();
     }
-    Map<Integer, List<Map.Entry<String, Answer>>> symptoms =
-        rows("symptom", numbers, row -> Map.entry(row.getString(3), answer(row.getString(4))));
-    Map<Integer, List<String>> displayed = rows("displayed", numbers, row -> row.getString(3));
-    Map<Integer, List<ConfirmedCause>> causes =
-        rows(
-            "cause",
-            numbers,
-            row -> new ConfirmedCause(row.getString(3), row.getString(4), row.getString(5)));
-    Map<Integer, List<WorkDone>> work = rows("work", numbers, EntryLoader::work);
-    Map<Integer, List<ReadingTaken>> readings = rows("reading", numbers, EntryLoader::reading);
-    Map<Integer, List<Map.Entry<String, Double>>> predictions =
-        rows("prediction", numbers, row -> Map.entry(row.getString(3), row.getDouble(4)));
-    Map<Integer, Stored> found = new HashMap<>();
+    Parts parts =
+        new Parts(
+            rows("symptom", numbers, row -> Map.entry(row.getString(3), answer(row.getString(4)))),
+            rows("displayed", numbers, row -> row.getString(3)),
+            rows(
+                "cause",
+                numbers,
+                row -> new ConfirmedCause(row.getString(3), row.getString(4), row.getString(5))),
+            rows("work", numbers, EntryLoader::work),
+            rows("reading", numbers, EntryLoader::reading),
+            rows("prediction", numbers, row -> Map.entry(row.getString(3), row.getDouble(4))));
     String sql =
         "select "
             + EntryWriter.ENTRY_COLUMNS
             + " from entry where number in "
             + marks(numbers.size());
-    try (PreparedStatement query = filled(sql, numbers);
-        ResultSet row = query.executeQuery()) {
-      while (row.next()) {
-        int number = row.getInt(1);
-        BookEntry entry =
-            new BookEntry(
-                row.getString(2),
-                Optional.ofNullable(row.getString(4)).map(CalendarDate::require),
-                CalendarDate.require(row.getString(5)),
-                machine(row),
-                Optional.ofNullable(row.getString(13)).map(Market::valueOf),
-                row.getString(14),
-                row.getString(15),
-                mapped(symptoms.getOrDefault(number, List.of())),
-                displayed.getOrDefault(number, List.of()),
-                outcome(row.getString(16)),
-                causes.getOrDefault(number, List.of()),
-                work.getOrDefault(number, List.of()),
-                readings.getOrDefault(number, List.of()),
-                mapped(predictions.getOrDefault(number, List.of())),
-                Optional.ofNullable(row.getString(17)).map(Money::parse),
-                Optional.ofNullable(row.getString(18)));
-        found.put(number, new Stored(entry, row.getString("digest")));
-      }
-    }
-    List<Stored> ordered = new ArrayList<>();
-    for (int number : numbers) {
-      if (found.containsKey(number)) {
-        ordered.add(found.get(number));
-      }
-    }
-    return ordered;
+    return asked(
+        sql,
+        numbers,
+        row -> {
+          Map<Integer, Stored> found = new HashMap<>();
+          while (row.next()) {
+            found.put(row.getInt(1), new Stored(entry(row, parts), row.getString(3)));
+          }
+          return numbers.stream().filter(found::containsKey).map(found::get).toList();
+        });
+  }
+
+  /** What stands in the other tables, by the number of the entry. */
+  private record Parts(
+      Map<Integer, List<Map.Entry<String, Answer>>> symptoms,
+      Map<Integer, List<String>> displayed,
+      Map<Integer, List<ConfirmedCause>> causes,
+      Map<Integer, List<WorkDone>> work,
+      Map<Integer, List<ReadingTaken>> readings,
+      Map<Integer, List<Map.Entry<String, Double>>> predictions) {}
+
+  private static BookEntry entry(ResultSet row, Parts parts) throws SQLException {
+    int number = row.getInt(1);
+    return new BookEntry(
+        row.getString(2),
+        Optional.ofNullable(row.getString(4)).map(CalendarDate::require),
+        CalendarDate.require(row.getString(5)),
+        machine(row),
+        Optional.ofNullable(row.getString(13)).map(Market::valueOf),
+        row.getString(14),
+        row.getString(15),
+        mapped(parts.symptoms().getOrDefault(number, List.of())),
+        parts.displayed().getOrDefault(number, List.of()),
+        outcome(row.getString(16)),
+        parts.causes().getOrDefault(number, List.of()),
+        parts.work().getOrDefault(number, List.of()),
+        parts.readings().getOrDefault(number, List.of()),
+        mapped(parts.predictions().getOrDefault(number, List.of())),
+        Optional.ofNullable(row.getString(17)).map(Money::parse),
+        Optional.ofNullable(row.getString(18)));
   }
 
   private <T> Map<Integer, List<T>> rows(String table, List<Integer> numbers, RowReader<T> reader)
       throws SQLException {
-    Map<Integer, List<T>> rows = new HashMap<>();
     String sql =
         "select * from "
             + table
             + " where entry in "
             + marks(numbers.size())
             + " order by entry, place";
-    try (PreparedStatement query = filled(sql, numbers);
-        ResultSet row = query.executeQuery()) {
-      while (row.next()) {
-        rows.computeIfAbsent(row.getInt(1), any -> new ArrayList<>()).add(reader.of(row));
-      }
-    }
-    return rows;
+    return asked(
+        sql,
+        numbers,
+        row -> {
+          Map<Integer, List<T>> rows = new HashMap<>();
+          while (row.next()) {
+            rows.computeIfAbsent(row.getInt(1), any -> new ArrayList<>()).add(reader.of(row));
+          }
+          return rows;
+        });
   }
 
   static String marks(int number) {
     return "(" + "?, ".repeat(number - 1) + "?)";
   }
 
-  private PreparedStatement filled(String sql, List<Integer> numbers) throws SQLException {
-    PreparedStatement query = connection.prepareStatement(sql);
-    for (int i = 0; i < numbers.size(); i++) {
-      query.setInt(i + 1, numbers.get(i));
+  private <T> T asked(String sql, List<Integer> numbers, RowReader<T> reader) throws SQLException {
+    boolean isPage = numbers.size() == PAGE;
+    PreparedStatement query = ofPages.get(sql);
+    if (query == null) {
+      query = connection.prepareStatement(sql);
+      if (isPage) {
+        ofPages.put(sql, query);
+      }
     }
-    return query;
+    try {
+      for (int i = 0; i < numbers.size(); i++) {
+        query.setInt(i + 1, numbers.get(i));
+      }
+      try (ResultSet rows = query.executeQuery()) {
+        return reader.of(rows);
+      }
+    } finally {
+      if (!isPage) {
+        query.close();
+      }
+    }
   }
 
   private static <T> Map<String, T> mapped(List<Map.Entry<String, T>> members) {

@@ -15,12 +15,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import kelter.core.book.Added;
@@ -31,14 +33,12 @@ import kelter.core.book.Likeness;
 import kelter.core.book.Selection;
 import kelter.core.book.Similar;
 import kelter.core.file.book.EntryLine;
+import kelter.core.file.disk.TextFile;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.problem.InputException;
 
 /** A job book in a database. */
 final class JdbcBook implements JobBook {
-
-  /** So many entries are read at a time. */
-  private static final int PAGE = 2_000;
 
   private final String name;
   private final Dialect dialect;
@@ -70,7 +70,7 @@ final class JdbcBook implements JobBook {
           new InputException(
               name,
               "holds what is no entry: " + noEntry.getMessage(),
-              "'kelter book check' tells more"));
+              "keep it aside and take the last backup"));
     }
   }
 
@@ -96,18 +96,18 @@ final class JdbcBook implements JobBook {
   }
 
   private List<Added> written(List<BookEntry> entries) throws SQLException {
-    Map<String, String> there = digests(entries);
+    Map<String, Set<String>> there = digests(entries);
     List<Added> added = new ArrayList<>();
     int next = next();
     try (EntryWriter writer = new EntryWriter(connection)) {
       for (BookEntry entry : entries) {
         String digest = digest(entry);
-        String before = there.putIfAbsent(entry.job(), digest);
+        Set<String> before = there.putIfAbsent(entry.job(), Set.of(digest));
         if (before == null) {
           writer.add(next++, entry, digest);
           added.add(Added.NEW);
         } else {
-          added.add(before.equals(digest) ? Added.KNOWN : Added.OTHER);
+          added.add(before.contains(digest) ? Added.KNOWN : Added.OTHER);
         }
       }
       writer.write();
@@ -115,23 +115,40 @@ final class JdbcBook implements JobBook {
     return added;
   }
 
-  private Map<String, String> digests(List<BookEntry> entries) throws SQLException {
-    Map<String, String> there = new HashMap<>();
-    for (int from = 0; from < entries.size(); from += PAGE) {
-      List<BookEntry> page = entries.subList(from, Math.min(entries.size(), from + PAGE));
-      String sql = "select job, digest from entry where job in " + EntryLoader.marks(page.size());
-      try (PreparedStatement query = connection.prepareStatement(sql)) {
-        for (int i = 0; i < page.size(); i++) {
-          query.setString(i + 1, page.get(i).job());
-        }
-        try (ResultSet row = query.executeQuery()) {
-          while (row.next()) {
-            there.put(row.getString(1), row.getString(2));
-          }
+  /** By the id of a job that is there the digests by which it may be given again. */
+  private Map<String, Set<String>> digests(List<BookEntry> entries) throws SQLException {
+    Map<String, Set<String>> there = new HashMap<>();
+    for (int from = 0; from < entries.size(); from += EntryLoader.PAGE) {
+      digests(entries.subList(from, Math.min(entries.size(), from + EntryLoader.PAGE)), there);
+    }
+    return there;
+  }
+
+  private void digests(List<BookEntry> page, Map<String, Set<String>> there) throws SQLException {
+    Set<String> withoutSerial = new HashSet<>();
+    for (BookEntry entry : page) {
+      if (entry.machine().serial().isEmpty()) {
+        withoutSerial.add(entry.job());
+      }
+    }
+    List<Object> jobs = page.stream().<Object>map(BookEntry::job).toList();
+    List<Integer> leftOut = new ArrayList<>();
+    String sql =
+        "select job, digest, number, serial from entry where job in "
+            + EntryLoader.marks(page.size());
+    try (PreparedStatement query = prepared(sql, jobs);
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        there.put(row.getString(1), Set.of(row.getString(2)));
+        if (!row.getString(4).isEmpty() && withoutSerial.contains(row.getString(1))) {
+          leftOut.add(row.getInt(3));
         }
       }
     }
-    return there;
+    for (EntryLoader.Stored stored : loader.load(leftOut)) {
+      there.put(
+          stored.entry().job(), Set.of(stored.digest(), digest(stored.entry().withoutSerial())));
+    }
   }
 
   private int next() throws SQLException {
@@ -197,9 +214,9 @@ final class JdbcBook implements JobBook {
   private List<BookEntry> loaded(String sql, List<Object> values, int most) throws SQLException {
     List<Integer> numbers = numbers(sql, values);
     List<BookEntry> entries = new ArrayList<>();
-    for (int from = 0; from < Math.min(most, numbers.size()); from += PAGE) {
+    for (int from = 0; from < Math.min(most, numbers.size()); from += EntryLoader.PAGE) {
       loader
-          .load(numbers.subList(from, Math.min(numbers.size(), from + PAGE)))
+          .load(numbers.subList(from, Math.min(numbers.size(), from + EntryLoader.PAGE)))
           .forEach(stored -> entries.add(stored.entry()));
     }
     return entries;
@@ -323,16 +340,24 @@ final class JdbcBook implements JobBook {
   }
 
   private void eachStored(Consumer<EntryLoader.Stored> reader) {
-    String day = "";
-    int number = 0;
-    List<Map.Entry<Integer, String>> page = page(day, number);
-    while (!page.isEmpty()) {
-      List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
-      reading(() -> loader.load(numbers)).forEach(reader);
-      Map.Entry<Integer, String> last = page.get(page.size() - 1);
-      page = page(last.getValue(), last.getKey());
-    }
+    ReadAhead.of(this::pageAfter, page -> page.stored().forEach(reader));
   }
+
+  /** The entries that follow a page; the first where there is none before. */
+  private Optional<Page> pageAfter(Optional<Page> before) {
+    List<Map.Entry<Integer, String>> page =
+        page(before.map(Page::day).orElse(""), before.map(Page::number).orElse(0));
+    if (page.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
+    Map.Entry<Integer, String> last = page.get(page.size() - 1);
+    return Optional.of(
+        new Page(reading(() -> loader.load(numbers)), last.getValue(), last.getKey()));
+  }
+
+  /** Some entries, with day and number of the last. */
+  private record Page(List<EntryLoader.Stored> stored, String day, int number) {}
 
   /** The numbers and days of the entries that follow one. */
   private List<Map.Entry<Integer, String>> page(String day, int number) {
@@ -342,7 +367,8 @@ final class JdbcBook implements JobBook {
           String sql =
               "select number, closed from entry where closed > ? or (closed = ? and number > ?)"
                   + " order by closed, number limit ?";
-          try (PreparedStatement query = prepared(sql, List.of(day, day, number, PAGE));
+          try (PreparedStatement query =
+                  prepared(sql, List.of(day, day, number, EntryLoader.PAGE));
               ResultSet row = query.executeQuery()) {
             while (row.next()) {
               page.add(Map.entry(row.getInt(1), row.getString(2)));
@@ -397,16 +423,24 @@ final class JdbcBook implements JobBook {
     if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
       throw new InputException(to.toString(), "is there already", "name another file");
     }
+    Path part = to.resolveSibling(to.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     try {
-      connection.setAutoCommit(true);
-      try (PreparedStatement copy = connection.prepareStatement("vacuum into ?")) {
-        copy.setString(1, to.toString());
-        copy.execute();
-      } finally {
-        connection.setAutoCommit(false);
-      }
+      copy(part);
+      TextFile.place(part, to);
     } catch (SQLException fault) {
-      throw BookFault.of(to.toString(), dialect, fault);
+      throw BookFault.ofCopy(name, to.toString(), fault);
+    } finally {
+      TextFile.erase(part);
+    }
+  }
+
+  private void copy(Path to) throws SQLException {
+    connection.setAutoCommit(true);
+    try (PreparedStatement copy = connection.prepareStatement("vacuum into ?")) {
+      copy.setString(1, to.toString());
+      copy.execute();
+    } finally {
+      connection.setAutoCommit(false);
     }
   }
 

@@ -29,7 +29,7 @@ final class BookAddCommand implements Command {
         "book add",
         "Add closed jobs to the job book.",
         "All of them or, where one has a mistake, none. A job that is in the book already is left"
-            + " as it is.",
+            + " as it is, also where its serial number is left out now.",
         List.of(NamedBook.OPTION, Invocation.SHOP),
         List.of(
             CommandArgument.one(

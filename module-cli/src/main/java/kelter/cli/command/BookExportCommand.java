@@ -6,7 +6,6 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.book.BookEntry;
-import kelter.core.book.BookedMachine;
 import kelter.core.book.JobBook;
 import kelter.core.file.book.EntryLine;
 import kelter.core.file.book.EntryTable;
@@ -58,7 +57,7 @@ final class BookExportCommand implements Command {
           write(
               invocation,
               "",
-              entry -> EntryLine.write(serials ? entry : withoutSerial(entry)) + "\n");
+              entry -> EntryLine.write(serials ? entry : entry.withoutSerial()) + "\n");
       case "csv" -> write(invocation, EntryTable.head(), EntryTable::row);
       case "ords" ->
           write(invocation, RepairData.head(), entry -> RepairData.row(entry, provider, country));
@@ -88,35 +87,5 @@ final class BookExportCommand implements Command {
           });
     }
     invocation.terminal().printJson(text.toString());
-  }
-
-  private static BookEntry withoutSerial(BookEntry entry) {
-    BookedMachine machine = entry.machine();
-    return machine.serial().isEmpty()
-        ? entry
-        : new BookEntry(
-            entry.job(),
-            entry.called(),
-            entry.closed(),
-            new BookedMachine(
-                machine.kind(),
-                machine.maker(),
-                machine.model(),
-                "",
-                machine.age(),
-                machine.cycles(),
-                machine.hours()),
-            entry.market(),
-            entry.complaint(),
-            entry.notes(),
-            entry.symptoms(),
-            entry.displayed(),
-            entry.outcome(),
-            entry.causes(),
-            entry.work(),
-            entry.readings(),
-            entry.predictions(),
-            entry.charged(),
-            entry.callBackOf());
   }
 }

@@ -14,6 +14,7 @@ import kelter.core.book.BookEntry;
 import kelter.core.book.JobBook;
 import kelter.core.file.book.EntrySource;
 import kelter.core.file.disk.TextFile;
+import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 
 /** {@code kelter book import FILE}: many closed jobs, of which some may be unusable. */
@@ -49,9 +50,10 @@ final class BookImportCommand implements Command {
     try (JobBook book = NamedBook.of(invocation).openOrMake()) {
       Import taken = new Import(book, invocation.terminal());
       try {
-        EntrySource.read(file, taken);
-      } finally {
-        taken.flush();
+        taken.all(file);
+      } catch (InputException brokenOff) {
+        taken.tellBrokenOff();
+        throw brokenOff;
       }
       taken.keepRefused(file);
       BookJson.Counts counts = taken.counts();
@@ -81,6 +83,27 @@ final class BookImportCommand implements Command {
     Import(JobBook book, Terminal terminal) {
       this.book = book;
       this.terminal = terminal;
+    }
+
+    void all(Path file) {
+      try {
+        EntrySource.read(file, this);
+      } finally {
+        flush();
+      }
+    }
+
+    /** Silent where it was no import yet. */
+    void tellBrokenOff() {
+      if (fresh + known + other == 0) {
+        return;
+      }
+      terminal.complain(
+          "kelter: the import was broken off after "
+              + (fresh + known + other)
+              + " jobs, of which it added "
+              + fresh
+              + ".");
     }
 
     @Override

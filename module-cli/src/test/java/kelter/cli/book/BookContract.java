@@ -67,6 +67,21 @@ abstract class BookContract {
     }
   }
 
+  /** As entries are exported; what else differs is another content. */
+  @Test
+  void anEntryWithoutItsSerialNumberIsKnown() throws Exception {
+    try (JobBook book = place().openOrMake()) {
+      book.add(List.of(full("one"), washer(2)));
+      BookEntry other = said(full("one").withoutSerial(), "something else", Map.of());
+
+      assertEquals(
+          List.of(Added.KNOWN, Added.KNOWN),
+          book.add(List.of(full("one").withoutSerial(), washer(2).withoutSerial())));
+      assertEquals(List.of(Added.OTHER), book.add(List.of(other)));
+      assertEquals(Optional.of(full("one")), book.find("one"));
+    }
+  }
+
   @Test
   void entriesAreListedTheLatestFirst() throws Exception {
     try (JobBook book = place().openOrMake()) {

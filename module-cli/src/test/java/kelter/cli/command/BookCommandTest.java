@@ -322,6 +322,22 @@ class BookCommandTest {
   }
 
   @Test
+  void whatIsExportedIsInTheBookAlready() throws IOException {
+    book("add", lines("jobs.jsonl", List.of(full("first"), full("second"))).toString());
+    for (String[] form : new String[][] {{}, {"--serials"}}) {
+      Path exported =
+          Files.writeString(temporary.resolve("again.jsonl"), book("export", form).out());
+      for (String command : List.of("add", "import")) {
+        Console again = book(command, exported.toString());
+
+        assertEquals(0, again.code(), again.err());
+        assertTrue(again.out().contains("Added: 0. In the book already: 2."), again.out());
+      }
+    }
+    assertTrue(book("show", "first").out().contains("T9-0412"));
+  }
+
+  @Test
   void statsTellFromHowMany() throws IOException {
     fill(12, "heater.open");
     Console stats = book("stats");

@@ -4,7 +4,7 @@ package kelter.core.book;
 public enum Added {
   /** It is in the book now. */
   NEW,
-  /** It was there before, word for word. */
+  /** It was there before, word for word, or all but the serial number that is left out here. */
   KNOWN,
   /** There is another entry of the same job; the book stays as it was. */
   OTHER

@@ -99,6 +99,33 @@ public record BookEntry(
     predictions.forEach(BookEntry::requireChance);
   }
 
+  /**
+   * The same entry for others, who have no business with the serial number.
+   *
+   * @return this entry where it has no serial number, or a copy without it
+   */
+  public BookEntry withoutSerial() {
+    return machine.serial().isEmpty()
+        ? this
+        : new BookEntry(
+            job,
+            called,
+            closed,
+            machine.withoutSerial(),
+            market,
+            complaint,
+            notes,
+            symptoms,
+            displayed,
+            outcome,
+            causes,
+            work,
+            readings,
+            predictions,
+            charged,
+            callBackOf);
+  }
+
   private static <T> Map<String, T> sorted(Map<String, T> members) {
     if (members.size() > MOST) {
       throw new IllegalArgumentException(

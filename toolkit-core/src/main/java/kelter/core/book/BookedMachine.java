@@ -25,8 +25,10 @@ public record BookedMachine(
     OptionalDouble cycles,
     OptionalDouble hours) {
 
+  /** The greatest age, years; own choice. */
+  public static final double OLDEST = 200;
+
   private static final int LONGEST = 200;
-  private static final double OLDEST = 200;
   private static final double MOST = 1e9;
 
   /**
@@ -50,6 +52,11 @@ public record BookedMachine(
       throw new IllegalArgumentException(
           "%s of %s; 0 to %.0f is allowed".formatted(what, figure.getAsDouble(), most));
     }
+  }
+
+  /** The same machine without its serial number. */
+  BookedMachine withoutSerial() {
+    return new BookedMachine(kind, maker, model, "", age, cycles, hours);
   }
 
   /**

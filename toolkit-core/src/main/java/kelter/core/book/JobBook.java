@@ -15,7 +15,8 @@ public interface JobBook extends AutoCloseable {
 
   /**
    * Adds entries, all or none of them. An entry that is there already is left as it is, so that the
-   * same entries may be given again.
+   * same entries may be given again. One without a serial number is the same as one that has it,
+   * since entries are given away without it.
    *
    * @param entries the entries, each job once
    * @return what became of each, in the same order

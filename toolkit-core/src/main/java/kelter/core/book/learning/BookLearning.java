@@ -108,11 +108,20 @@ public final class BookLearning {
         lives.add(entry, kind.get().table().kind());
       }
     }
-    Set<String> taught = taughtBy.computeIfAbsent(first, any -> new HashSet<>(2));
-    entry.causes().stream().map(ConfirmedCause::key).forEach(taught::add);
+    taught(first, entry.causes());
     calibration.add(entry);
     times(entry, weight);
     comesBack(entry, weight);
+  }
+
+  /** Kept in little room: there is one set for nearly every job, mostly of one cause. */
+  private void taught(String first, List<ConfirmedCause> causes) {
+    if (causes.isEmpty()) {
+      return;
+    }
+    Set<String> taught = new HashSet<>(taughtBy.getOrDefault(first, Set.of()));
+    causes.forEach(cause -> taught.add(cause.key()));
+    taughtBy.put(first, Set.copyOf(taught));
   }
 
   private Optional<KindTally> kind(String id) {

@@ -59,9 +59,18 @@ public final class RepairData {
           "record_date",
           "problem");
 
-  /** Names that columns had in older tables; from memory of the public data. */
+  /** Names that columns have in the public data, from version 0.1 to 0.3 (openrepair/data). */
   private static final Map<String, String> OLD =
-      Map.of("product_age", "product_age_estimate", "category", "product_category");
+      Map.of(
+          "product_age",
+          "product_age_estimate",
+          "category",
+          "product_category",
+          "date",
+          "event_date");
+
+  /** In the tables of 0.1 and 0.2.1 a year that nobody knows (openrepair/data). */
+  private static final String UNKNOWN_YEAR = "????";
 
   /** The kinds that have a category of their own (hand-over list of the standard). */
   private static final Map<String, Category> CATEGORIES =
@@ -156,12 +165,13 @@ public final class RepairData {
     try (CSVParser parser =
         CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get().parse(text)) {
       Iterator<CSVRecord> rows = parser.iterator();
-      Map<String, Integer> columns = rows.hasNext() ? columns(rows.next()) : Map.of();
+      Map<String, Integer> columns = new HashMap<>();
+      int width = rows.hasNext() ? head(rows.next(), columns) : 0;
       require(columns, name);
       long line = parser.getCurrentLineNumber() + 1;
       while (rows.hasNext()) {
         CSVRecord cells = rows.next();
-        new Row(cells, columns, line, new FilePlace(name, line, 0)).read(sink);
+        new Row(cells, columns, width, new FilePlace(name, line, 0)).read(sink);
         line = parser.getCurrentLineNumber() + 1;
       }
     } catch (UncheckedIOException broken) {
@@ -178,14 +188,14 @@ public final class RepairData {
         "what stands before that is in the book");
   }
 
-  private static Map<String, Integer> columns(CSVRecord head) {
-    Map<String, Integer> columns = new HashMap<>();
+  /** Tells which column has which field, and how many columns there are, some without a name. */
+  private static int head(CSVRecord head, Map<String, Integer> columns) {
     for (int i = 0; i < head.size(); i++) {
       String field = head.get(i).replace("\ufeff", "").strip().toLowerCase(Locale.ROOT);
       field = field.replace(' ', '_');
       columns.putIfAbsent(OLD.getOrDefault(field, field), i);
     }
-    return columns;
+    return head.size();
   }
 
   private static void require(Map<String, Integer> columns, String name) {
@@ -205,7 +215,7 @@ public final class RepairData {
   }
 
   /** One row. */
-  private record Row(CSVRecord cells, Map<String, Integer> columns, long line, FilePlace place) {
+  private record Row(CSVRecord cells, Map<String, Integer> columns, int width, FilePlace place) {
 
     private String cell(String field) {
       Integer column = columns.get(field);
@@ -215,11 +225,8 @@ public final class RepairData {
 
     void read(Sink sink) {
       List<Problem> problems = new ArrayList<>();
-      if (cells.size() != columns.size()) {
-        problem(
-            "",
-            "has %s cells; the first row has %s".formatted(cells.size(), columns.size()),
-            problems);
+      if (cells.size() != width) {
+        problem("", "has %s cells; the first row has %s".formatted(cells.size(), width), problems);
       }
       String job = job(problems);
       Optional<LocalDate> closed = CalendarDate.of(day(cell("event_date")));
@@ -236,9 +243,9 @@ public final class RepairData {
         entry = entry(job, closed.orElseThrow(), outcome.orElseThrow(), age, problems);
       }
       if (entry.isPresent()) {
-        sink.entry(line, entry.get());
+        sink.entry(place.line(), entry.get());
       } else {
-        sink.refused(line, SafeCsv.row(cells.toList()).strip(), problems);
+        sink.refused(place.line(), SafeCsv.row(cells.toList()).strip(), problems);
       }
     }
 
@@ -316,16 +323,22 @@ public final class RepairData {
       if (!told.isEmpty()) {
         return number("product_age_estimate", told, problems);
       }
-      if (year.isEmpty() || closed.isEmpty()) {
+      if (year.isEmpty() || year.equals(UNKNOWN_YEAR) || closed.isEmpty()) {
         return OptionalDouble.empty();
       }
       OptionalDouble made = number("year_of_manufacture", year, problems);
       if (made.isPresent() && made.getAsDouble() == 0) {
         return OptionalDouble.empty();
       }
-      return made.isPresent()
-          ? OptionalDouble.of(closed.get().getYear() - made.getAsDouble())
-          : made;
+      double age = made.isPresent() ? closed.get().getYear() - made.getAsDouble() : 0;
+      if (!(age >= 0 && age <= BookedMachine.OLDEST)) {
+        problem(
+            "year_of_manufacture",
+            "'%s' is %.0f years before the repair; 0 to %.0f is allowed"
+                .formatted(shown("year_of_manufacture"), age, BookedMachine.OLDEST),
+            problems);
+      }
+      return made.isPresent() ? OptionalDouble.of(age) : made;
     }
 
     private OptionalDouble number(String field, String text, List<Problem> problems) {

@@ -68,6 +68,23 @@ public final class TextFile {
     }
   }
 
+  /**
+   * Gives a file that is whole its name, and never that of another one.
+   *
+   * @param whole the file, written by whoever beside its place
+   * @param path its place
+   * @throws InputException if there is something already, or it cannot be moved, with the cause
+   */
+  public static void place(Path whole, Path path) {
+    try {
+      Files.move(whole, path);
+    } catch (FileAlreadyExistsException another) {
+      throw isThere(path);
+    } catch (IOException unwritable) {
+      throw DiskFault.unwritable(path, path.toAbsolutePath(), unwritable);
+    }
+  }
+
   private static InputException isThere(Path path) {
     return new InputException(
         Mistake.FILE, path.toString(), "is there already", "name another file");

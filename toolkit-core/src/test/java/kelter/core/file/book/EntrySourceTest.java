@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -37,6 +38,20 @@ class EntrySourceTest implements EntrySource.Sink {
       ex_2,Ex,NLD,Vacuum,Vacuum,34,Tarnwell,,8,End of life,Item too worn out,g,2023-05-06,2023-05-07,no suction
       ex_3,Ex,NLD,Laptop,Laptop,16,Ostvik,,,Mended,,g,2023-05-06,2023-05-07,slow
       ex_4,Ex,NLD,Toaster,Toaster,31,Ostvik,,-1,2,,g,06/05/2023,2023-05-07,'=1+1
+      """;
+
+  /**
+   * As tables of version 0.1 are written (headers of openrepair/data, 201909 and 202003): the day
+   * is 'date', a year that nobody knows '????', and the first row may have columns without a name.
+   */
+  private static final String OLD_REPAIRS =
+      """
+      id,data_provider,product_category,brand,year_of_manufacture,repair_status,group_identifier,date,problem,,,
+      ex_1,Ex,Toaster,Ostvik,????,Repairable,g,2014-03-08,Pops up at once,,,
+      ex_2,Ex,Kettle,Tarnwell,2009,Fixed,g,2014-03-08,Switch,,,
+      ex_3,Ex,Kettle,Tarnwell,1009,Fixed,g,2014-03-08,Switch,,,
+      ex_4,Ex,Kettle,Tarnwell,2041,????,g,Ex,Switch,,,
+      ex_5,Ex,Kettle,Tarnwell,earlier than 1990,Fixed,g,2014-03-08,Switch,,
       """;
 
   @TempDir private Path folder;
@@ -106,6 +121,37 @@ class EntrySourceTest implements EntrySource.Sink {
     assertEquals(2, refused.size());
     assertTrue(refused.get(1).length() < 1000);
     assertEquals(2, entries.size());
+  }
+
+  @Test
+  void tablesOfTheFirstVersionAreRead() throws IOException {
+    read(OLD_REPAIRS);
+
+    assertEquals(List.of("ex-1", "ex-2"), entries.stream().map(BookEntry::job).toList());
+    assertEquals(LocalDate.of(2014, 3, 8), entries.get(0).closed());
+    assertEquals(OptionalDouble.empty(), entries.get(0).machine().age());
+    assertEquals(OptionalDouble.of(5), entries.get(1).machine().age());
+    assertEquals(List.of(2L, 3L, 4L, 5L, 6L), lines);
+    String told = problems.toString();
+    assertTrue(told.contains("'1009' is 1005 years before the repair; 0 to 200"), told);
+    assertTrue(told.contains("'????' is no status"), told);
+    assertTrue(told.contains("'Ex' is not a date"), told);
+    assertTrue(told.contains("'earlier than 1990' is no number"), told);
+    assertTrue(told.contains("has 11 cells; the first row has 12"), told);
+  }
+
+  /** As tables of version 0.2.1 are written (openrepair/data, 202009): without an age. */
+  @Test
+  void tablesOfTheSecondVersionAreRead() throws IOException {
+    read(
+        """
+        id,data_provider,country,partner_product_category,product_category,brand,year_of_manufacture,repair_status,repair_barrier_if_end_of_life,group_identifier,event_date,problem
+        ex_1,Ex,DEU,"Kitchen ~ Iron","Iron",Unknown,????,Unknown,,9,2017-02-25,?
+        """);
+
+    assertEquals(List.of(), problems);
+    assertEquals("iron", entries.get(0).machine().kind());
+    assertEquals(Outcome.UNKNOWN, entries.get(0).outcome());
   }
 
   @Test
