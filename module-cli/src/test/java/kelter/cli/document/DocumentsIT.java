@@ -104,6 +104,7 @@ class DocumentsIT {
     fill("kelter modules --plugins DIR", "kelter modules --plugins my-plugins");
     fill("kelter schema [NAME]", "kelter schema job");
     fill("kelter completion SHELL", "kelter completion bash");
+    fill("kelter completion", "kelter completion bash");
     fill("kelter man [COMMAND]", "kelter man diagnose");
   }
 
