@@ -130,7 +130,7 @@ public final class Kelter {
   /** The shop that the environment names, for a command that goes by a shop. */
   private Optional<String> shop(CommandUsage usage) {
     String named = environment.getOrDefault(NamedShop.VARIABLE, "");
-    return usage.options().contains(NamedShop.OPTION) && !named.isBlank()
+    return !named.isBlank() && usage.options().contains(NamedShop.OPTION)
         ? Optional.of(named)
         : Optional.empty();
   }

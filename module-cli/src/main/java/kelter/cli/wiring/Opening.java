@@ -11,6 +11,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import kelter.cli.plugin.PluginWatch;
 import kelter.cli.terminal.Terminal;
+import kelter.core.file.LockOutFile;
 import kelter.core.shop.Shop;
 import kelter.core.workshop.Workshop;
 
@@ -113,6 +114,8 @@ public final class Opening implements Runnable {
     if (!usual) {
       return wired(found, shop);
     }
+    // Every job needs the table, and it is read while the other thread still wires.
+    LockOutFile.shipped();
     usualWorkshop.run();
     return done(usualWorkshop);
   }

@@ -1,7 +1,9 @@
 package kelter.hydraulics.onefault;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
@@ -59,14 +61,13 @@ public record OneFault(ComponentKind kind, FaultRow fault, List<Sign> signs, Lis
    */
   public static OneFault of(String id, String title, FaultRow fault, Sign... signs) {
     List<Observable> observables = new ArrayList<>();
-    List<Characteristic> figures = new ArrayList<>();
+    Map<String, Characteristic> figures = new LinkedHashMap<>();
     for (Sign sign : signs) {
       observables.add(sign.observable());
-      if (sign.figure().isPresent() && !figures.contains(sign.figure().get())) {
-        figures.add(sign.figure().get());
-      }
+      sign.figure().ifPresent(figure -> figures.putIfAbsent(figure.id(), figure));
     }
-    ComponentKind kind = new ComponentKind(id, title, observables, figures, List.of());
+    ComponentKind kind =
+        new ComponentKind(id, title, observables, List.copyOf(figures.values()), List.of());
     return new OneFault(kind, fault, List.of(signs), List.of());
   }
 

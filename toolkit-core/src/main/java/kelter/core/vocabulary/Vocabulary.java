@@ -118,9 +118,12 @@ public final class Vocabulary {
    * @return the symptoms of any machine, then those of the modules
    */
   public List<Symptom> weighed() {
-    List<Symptom> weighed = new ArrayList<>(symptoms.values());
-    weighed.removeAll(Symptoms.SIGNS);
-    return List.copyOf(weighed);
+    // By its word, since to compare records is dear at a start.
+    Map<String, Symptom> weighed = new LinkedHashMap<>(symptoms);
+    for (Symptom sign : Symptoms.SIGNS) {
+      weighed.remove(sign.id());
+    }
+    return List.copyOf(weighed.values());
   }
 
   /**
