@@ -14,6 +14,7 @@ final class Commands {
       List.of(
           "bench",
           "new",
+          "enter",
           "check",
           "diagnose",
           "sheet",
@@ -74,6 +75,7 @@ final class Commands {
     return switch (name) {
       case "bench" -> new BenchCommand();
       case "new" -> new NewCommand();
+      case "enter" -> new EnterCommand();
       case "check" -> new CheckCommand();
       case "diagnose" -> new DiagnoseCommand();
       case "sheet" -> new SheetCommand();

@@ -110,7 +110,8 @@ final class DiagnoseCommand implements Command {
                 + WhatIfText.of(readings, now, then, invocation.terminal()));
   }
 
-  private static void diagnose(Invocation invocation, Case machine) {
+  /** Shows the diagnosis of a case. */
+  static void diagnose(Invocation invocation, Case machine) {
     Terminal terminal = invocation.terminal();
     List<String> notes = notes(machine);
     List<String> allNotes = new ArrayList<>(invocation.notes());

@@ -120,6 +120,12 @@ final class DoneCommand implements Command {
     layout.hanging("Recorded: ", ProofText.done(all.get(all.size() - 1)) + ".");
     if (known.isEmpty()) {
       layout.line("It is in your own words, so it does not count for the chance of a cure.");
+      List<String> near = Remedy.near(told, machine.remedies());
+      if (!near.isEmpty()) {
+        layout.line(
+            "If you mean %s: kelter done --undo %s, and then by that name."
+                .formatted(String.join(" or ", near), invocation.argument()));
+      }
     }
     if (!before.isEmpty()) {
       layout.line("The tests that were made before this work are to be made again.");

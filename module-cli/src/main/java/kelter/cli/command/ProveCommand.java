@@ -1,8 +1,6 @@
 package kelter.cli.command;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -43,12 +41,10 @@ final class ProveCommand implements Command {
           "SYMPTOM=ANSWER",
           "keep what the machine does after the work: yes, no, sometimes");
 
-  private static final Pattern READING =
-      Pattern.compile(
-          "([a-z0-9-]+)\\.([a-z0-9-]+) *= *(.*?)(?: +at +(.*?))?(?: +with +([a-z0-9-]+))?");
+  private static final Measurement.Stage AS_LEFT = Measurement.Stage.AS_LEFT;
+
   private static final Pattern RESULT =
       Pattern.compile("([a-z0-9-]+) *= *(met|not met) *(?:: *(.*))?");
-  private static final Pattern ANSWER = Pattern.compile("([a-z0-9-]+) *= *(yes|no|sometimes)");
 
   @Override
   public CommandUsage usage() {
@@ -104,53 +100,18 @@ final class ProveCommand implements Command {
       return;
     }
     JobEdits edits = new JobEdits(invocation);
-    read.forEach(told -> edits.add(READ.name() + " \"" + told + "\"", () -> reading(told)));
+    read.forEach(
+        told -> edits.add(READ.name() + " \"" + told + "\"", () -> Entry.reading(told, AS_LEFT)));
     tests.forEach(told -> edits.add(TEST.name() + " \"" + told + "\"", () -> test(told)));
-    saw.forEach(told -> edits.add(SAW.name() + " \"" + told + "\"", () -> seen(told)));
+    saw.forEach(
+        told -> edits.add(SAW.name() + " \"" + told + "\"", () -> Entry.symptom(told, AS_LEFT)));
     edits.write();
   }
 
-  private static Matcher matched(Pattern pattern, String told, String form) {
-    Matcher matcher = pattern.matcher(told.strip());
-    if (!matcher.matches()) {
-      throw new IllegalArgumentException("is not of the form " + form);
-    }
-    return matcher;
-  }
-
-  private static UnaryOperator<Json.Obj> reading(String told) {
-    Matcher matcher =
-        matched(READING, told, "PART.OBSERVABLE=READING, such as heater.resistance=26.4 ohm");
-    Map<String, String> at = new LinkedHashMap<>();
-    if (matcher.group(4) != null) {
-      for (String each : matcher.group(4).split(",")) {
-        int equals = each.indexOf('=');
-        if (equals < 0) {
-          throw new IllegalArgumentException("behind 'at' write WORD=VALUE, such as flow=0 L/min");
-        }
-        at.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
-      }
-    }
-    ProgressEdit.Written written =
-        new ProgressEdit.Written(
-            matcher.group(1),
-            matcher.group(2),
-            matcher.group(3),
-            at,
-            Optional.ofNullable(matcher.group(5)),
-            Measurement.Stage.AS_LEFT);
-    return content -> ProgressEdit.with(content, written);
-  }
-
   private static UnaryOperator<Json.Obj> test(String told) {
-    Matcher matcher = matched(RESULT, told, "STEP=met or STEP=not met: what was seen");
+    Matcher matcher = Entry.matched(RESULT, told, "STEP=met or STEP=not met: what was seen");
     String note = matcher.group(3) == null ? "" : matcher.group(3);
     TestDone test = new TestDone(matcher.group(1), matcher.group(2).equals("met"), note);
     return content -> ProgressEdit.with(content, test);
-  }
-
-  private static UnaryOperator<Json.Obj> seen(String told) {
-    Matcher matcher = matched(ANSWER, told, "SYMPTOM=no, or yes, or sometimes");
-    return content -> ProgressEdit.withSymptom(content, matcher.group(1), matcher.group(2));
   }
 }

@@ -140,6 +140,16 @@ class LedCaseTest {
   }
 
   @Test
+  void whatIsTakenBackIsTold() {
+    Session begun = begin("dryer", "6", "skip");
+    Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, begun.prompt());
+    Reply back = after(begun, "y").answer("undo");
+    assertEquals("Taken back: 'y', said to: " + asked.symptom().question(), back.told().get(0));
+    Reply note = after(begun, "note the door squeaks").answer("undo");
+    assertEquals("Taken back: 'note the door squeaks'", note.told().get(0));
+  }
+
+  @Test
   void whatCannotBeIsAskedAgain() {
     Session session = begin("water-boiler", "3", "skip");
     Reply reply = session.answer("heater resistance = 26 kg");

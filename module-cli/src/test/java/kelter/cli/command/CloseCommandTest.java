@@ -130,6 +130,11 @@ class CloseCommandTest {
     Console refused = run(1, "done", washer, "heater.renew-heatr");
 
     assertTrue(refused.err().contains("did you mean 'heater.renew-heater'?"), refused.err());
+    Console own = run(0, "done", washer, "renew heater");
+    assertTrue(own.out().contains("If you mean heater.renew-heater"), own.out());
+    run(0, "done", "--undo", washer);
+    run(0, "done", washer, "Renew heater with its seal");
+    assertFalse(run(0, "prove", washer).out().contains("is no work that is known here"), "known");
     run(0, "done", washer, "Hose clip put right");
     assertTrue(run(0, "prove", washer).out().contains("is no work that is known here"), "not told");
   }

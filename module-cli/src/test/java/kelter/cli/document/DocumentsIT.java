@@ -50,6 +50,7 @@ class DocumentsIT {
     fill("kelter new KIND", "kelter new kettle");
     fill("kelter new KIND -o JOB", "kelter new kettle -o new.json");
     fill("kelter new --all", "kelter new kettle --all");
+    fill("kelter enter JOB", "kelter enter job.json --saw leaks=no");
     fill("kelter check JOB", "kelter check job.json");
     fill("kelter check --risk JOB", "kelter check --risk job.json");
     fill("kelter diagnose JOB", "kelter diagnose job.json");

@@ -1,10 +1,13 @@
 package kelter.core.diagnosis;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.job.Component;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Ids;
@@ -61,7 +64,7 @@ public record Remedy(
   }
 
   /**
-   * The remedy that somebody means.
+   * The remedy that somebody means. Capitals, articles and punctuation do not count.
    *
    * @param words its key, its title, or the words of its component with a colon and its title
    * @param among the remedies of the machine
@@ -69,16 +72,44 @@ public record Remedy(
    */
   public static Optional<Remedy> called(String words, List<Remedy> among) {
     String told = words.strip();
+    String plain = plain(told);
     Map<String, Remedy> meant = new LinkedHashMap<>();
     for (Remedy each : among) {
       String full = Component.words(each.component()) + ": " + each.title();
       if (each.key().equals(told)
-          || each.title().equalsIgnoreCase(told)
-          || full.equalsIgnoreCase(told)) {
+          || plain(each.title()).equals(plain)
+          || plain(full).equals(plain)) {
         meant.put(each.key(), each);
       }
     }
     return meant.size() == 1 ? meant.values().stream().findFirst() : Optional.empty();
+  }
+
+  private static String plain(String words) {
+    return words
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^\\p{L}\\p{N}]+", " ")
+        .replaceAll("\\b(the|a|an|its) ", "")
+        .strip();
+  }
+
+  /**
+   * The remedies that somebody may mean: the title has all of the words.
+   *
+   * @param words some words
+   * @param among the remedies of the machine
+   * @return their keys
+   */
+  public static List<String> near(String words, List<Remedy> among) {
+    List<String> told = List.of(plain(words).split(" "));
+    Set<String> keys = new LinkedHashSet<>();
+    for (Remedy each : among) {
+      String title = plain(Component.words(each.component()) + " " + each.title());
+      if (List.of(title.split(" ")).containsAll(told)) {
+        keys.add(each.key());
+      }
+    }
+    return List.copyOf(keys);
   }
 
   /**

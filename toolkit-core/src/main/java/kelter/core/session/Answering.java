@@ -66,7 +66,7 @@ final class Answering {
     if (word.equals(UNDO)) {
       return session
           .before()
-          .map(before -> Reply.to(before, "Taken back."))
+          .map(before -> Reply.to(before, TakenBack.words(before.prompt(), session.typed())))
           .orElseGet(() -> Reply.to(session, "There is nothing to take back."));
     }
     if (word.equals("done")) {
@@ -323,13 +323,8 @@ final class Answering {
       return checked(
           session.saying(ProgressEdit.withSymptom(session.content(), symptom.id(), answer)));
     }
-    Json.Obj symptoms =
-        session.content().members().get("symptoms") instanceof Json.Obj told
-            ? told
-            : new Json.Obj(Map.of());
     return checked(
-        session.saying(
-            session.content().with("symptoms", symptoms.with(symptom.id(), new Json.Str(answer)))));
+        session.saying(ProgressEdit.withReport(session.content(), symptom.id(), answer)));
   }
 
   private Reply measured(Prompt.Measure measure) {

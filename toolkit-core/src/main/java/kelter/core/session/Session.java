@@ -43,6 +43,10 @@ public final class Session {
   private final boolean proving;
 
   private final Optional<Session> before;
+
+  /** The line that made it of the one before. */
+  private String typed = "";
+
   private Case machine;
   private Prompt prompt;
 
@@ -244,7 +248,16 @@ public final class Session {
    * @return the session as it goes on, and what to say to the line
    */
   public Reply answer(String line) {
-    return new Answering(this, line.strip()).reply();
+    Reply reply = new Answering(this, line.strip()).reply();
+    if (reply.session().before.filter(each -> each == this).isPresent()) {
+      reply.session().typed = line.strip();
+    }
+    return reply;
+  }
+
+  /** The line that made it of the one before. */
+  String typed() {
+    return typed;
   }
 
   Workshop workshop() {

@@ -75,6 +75,30 @@ public final class ProgressEdit {
   }
 
   /**
+   * The content without the readings in whose place another one comes.
+   *
+   * @param job the content
+   * @param reading the reading that comes
+   * @return the content without what was read of the same observable at the same stage, whatever
+   *     the conditions
+   */
+  public static Json.Obj without(Json.Obj job, Written reading) {
+    if (!(job.members().get("measurements") instanceof Json.Arr measurements)) {
+      return job;
+    }
+    List<Json> rest = new ArrayList<>(measurements.items());
+    rest.removeIf(each -> each instanceof Json.Obj told && isOfSame(told, reading));
+    return job.with("measurements", new Json.Arr(rest));
+  }
+
+  private static boolean isOfSame(Json.Obj told, Written reading) {
+    Json stage = told.members().getOrDefault("stage", text(Measurement.Stage.AS_FOUND.id()));
+    return text(reading.component()).equals(told.members().get("of"))
+        && text(reading.observable()).equals(told.members().get("observable"))
+        && text(reading.stage().id()).equals(stage);
+  }
+
+  /**
    * The content with a piece of work more.
    *
    * @param job the content
@@ -154,6 +178,18 @@ public final class ProgressEdit {
             ? result
             : EMPTY.with("result", result).with("note", text(test.note()));
     return job.with("tests", object(job, "tests").with(test.step(), entry));
+  }
+
+  /**
+   * The content with what the owner says of a symptom, in the place of what was said before.
+   *
+   * @param job the content
+   * @param symptom its id
+   * @param answer yes, no or sometimes
+   * @return the content with it
+   */
+  public static Json.Obj withReport(Json.Obj job, String symptom, String answer) {
+    return job.with("symptoms", object(job, "symptoms").with(symptom, text(answer)));
   }
 
   /**
