@@ -18,6 +18,9 @@ final class NeededWork {
   /** A fault that is at least this likely is one to pay for. */
   private static final double LIKELY = 0.05;
 
+  /** From this chance on a fault is there, or a part needed, whatever else is. */
+  private static final double SURE = 0.9;
+
   /** Work goes on while the chance that a fault outlasts it is above this. */
   private static final double OUTLASTS = 0.1;
 
@@ -50,6 +53,18 @@ final class NeededWork {
         outlasts *= 1 - remedy.probabilityOfCure();
       }
     }
+  }
+
+  /** Whether some work is needed in any case, whatever else may be wrong. */
+  static boolean isSure(Remedy remedy, Diagnosis diagnosis) {
+    boolean cures =
+        diagnosis.faults().stream()
+            .filter(each -> each.probability() >= SURE)
+            .flatMap(each -> diagnosis.basis().remedies(each.fault()).stream())
+            .anyMatch(each -> each.key().equals(remedy.key()));
+    return cures
+        || diagnosis.takeAlong().stream()
+            .anyMatch(each -> each.remedy().key().equals(remedy.key()) && each.chance() >= SURE);
   }
 
   /** Rows that somebody's work has to end; what only the kind of machine brings is none. */

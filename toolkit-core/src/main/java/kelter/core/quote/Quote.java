@@ -232,7 +232,7 @@ public record Quote(
             several || !decided,
             true,
             tariff));
-    if (several && decided) {
+    if (several && (decided || NeededWork.isSure(needed.get(0), machine.diagnosis()))) {
       List<Remedy> first = needed.subList(0, 1);
       offers.add(
           mend(
