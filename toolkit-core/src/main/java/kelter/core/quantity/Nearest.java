@@ -2,6 +2,7 @@ package kelter.core.quantity;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -14,7 +15,8 @@ public final class Nearest {
 
   /**
    * The known word with the fewest changed, added, dropped or swapped letters, case ignored, if
-   * there are few enough of them: one in three letters, at least one.
+   * there are few enough of them: one in three letters, at least one. Else the only one of which
+   * the word is a part, such as {@code air-heater} for heater.
    *
    * @param word the word found
    * @param known the words allowed
@@ -29,7 +31,14 @@ public final class Nearest {
         .filter(candidate -> distance(word, candidate) <= allowed)
         .min(
             Comparator.<String>comparingInt(candidate -> distance(word, candidate))
-                .thenComparing(Comparator.naturalOrder()));
+                .thenComparing(Comparator.naturalOrder()))
+        .or(() -> onlyWith(word.toLowerCase(Locale.ROOT), known));
+  }
+
+  private static Optional<String> onlyWith(String part, Collection<String> known) {
+    List<String> having =
+        known.stream().filter(each -> List.of(each.split("[-. ]")).contains(part)).toList();
+    return having.size() == 1 ? Optional.of(having.get(0)) : Optional.empty();
   }
 
   /** Optimal string alignment distance, case ignored. */

@@ -19,6 +19,14 @@ class NearestTest {
   }
 
   @Test
+  void theOnlyOneWithTheWordInItIsMeant() {
+    List<String> parts = List.of("air-heater", "door-switch", "float-switch", "heater-relay-2");
+    assertEquals(Optional.of("door-switch"), Nearest.of("Door", parts));
+    assertEquals(Optional.empty(), Nearest.of("switch", parts));
+    assertEquals(Optional.empty(), Nearest.of("heater", parts));
+  }
+
+  @Test
   void nothingNearIsNothing() {
     assertEquals(Optional.empty(), Nearest.of("voltage", KNOWN));
     assertEquals(Optional.empty(), Nearest.of("x".repeat(1000), KNOWN));
