@@ -175,9 +175,9 @@ public final class Session {
     if (!aside.contains(SAID) && machine().job().complaint().said().isBlank()) {
       return new Prompt.Said();
     }
-    String lockOut = machine().lockOutAsFound().text();
-    if (!lockOut.isEmpty() && !heeded.contains(lockOut)) {
-      return new Prompt.Heed(new Caution(Caution.Signal.DANGER, lockOut));
+    Optional<Caution> lockOut = machine().lockOutAsFound().caution();
+    if (lockOut.isPresent() && !heeded.contains(lockOut.get().text())) {
+      return new Prompt.Heed(lockOut.get());
     }
     Optional<Symptom> danger = ofDanger();
     if (danger.isPresent()) {

@@ -43,6 +43,7 @@ import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
 import kelter.core.shop.Shop;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Symptom;
@@ -148,6 +149,20 @@ public final class Workshop {
    */
   public Vocabulary vocabulary() {
     return vocabulary;
+  }
+
+  /**
+   * Every caution that a result may tell, for programs that want to know the ids beforehand.
+   *
+   * @return those of the core first, then those of the modules; what depends on a machine or a
+   *     reading is left open in the text, as {@code %s} or in braces
+   */
+  public List<Caution> cautions() {
+    List<Caution> all = new ArrayList<>(Caution.COMMON);
+    all.addAll(Shop.CAUTIONS);
+    all.addAll(Locking.vocabulary());
+    modules.forEach(module -> all.addAll(module.cautions()));
+    return List.copyOf(all);
   }
 
   /**

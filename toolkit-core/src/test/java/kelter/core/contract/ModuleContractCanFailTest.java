@@ -293,7 +293,7 @@ class ModuleContractCanFailTest {
 
     @Test
     void aDangerousProcedureWithoutCaution() {
-      Caution notice = new Caution(Caution.Signal.NOTICE, "The floor may get wet.");
+      Caution notice = new Caution("wet-floor", Caution.Signal.NOTICE, "The floor may get wet.");
       assertTold("running machine", cautions(Hazard.RUNNING, List.of()));
       assertTold("live parts", cautions(Hazard.LIVE, List.of()));
       assertTold("live parts", cautions(Hazard.LIVE, List.of(notice)));

@@ -291,7 +291,14 @@ public final class JsonOutput {
    * @throws IOException never, since it is written into a text
    */
   public void cautions(List<Caution> cautions) throws IOException {
-    texts("cautions", cautions.stream().map(Caution::display).toList());
+    objects("cautions", cautions, this::write);
+  }
+
+  private void write(Caution caution) throws IOException {
+    text("id", caution.id());
+    text("level", caution.signal().id());
+    text("text", caution.text());
+    bool("keeps-unplugged", caution.keepsUnplugged());
   }
 
   /**

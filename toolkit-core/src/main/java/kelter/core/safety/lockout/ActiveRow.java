@@ -1,6 +1,7 @@
 package kelter.core.safety.lockout;
 
 import java.util.List;
+import kelter.core.safety.Caution;
 
 /**
  * A row of the table that holds.
@@ -31,5 +32,14 @@ public record ActiveRow(
     because = List.copyOf(because);
     openDead = List.copyOf(openDead);
     openLast = List.copyOf(openLast);
+  }
+
+  /**
+   * What to mind because it holds.
+   *
+   * @return its caution with its text
+   */
+  public Caution caution() {
+    return row.caution(text, !standing);
   }
 }
