@@ -194,7 +194,9 @@ final class QuoteCommand implements Command {
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine, quote, customer));
       note(invocation, QuoteText.note(quote));
-      return;
+      if (!invocation.isJson()) {
+        return;
+      }
     }
     QuoteText text = new QuoteText(invocation.terminal());
     Command.show(
@@ -216,7 +218,9 @@ final class QuoteCommand implements Command {
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine, invoice, customer));
       note(invocation, QuoteText.note(invoice, customer));
-      return;
+      if (!invocation.isJson()) {
+        return;
+      }
     }
     QuoteText text = new QuoteText(invocation.terminal());
     Command.show(
@@ -230,7 +234,8 @@ final class QuoteCommand implements Command {
     RepairForm form = RepairForm.of(machine, quote, quote.offer(option));
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine, form, quote));
-    } else {
+    }
+    if (page.isEmpty() || invocation.isJson()) {
       invocation.tell(QuoteJson.of(form, quote, machine));
     }
   }
