@@ -2,13 +2,12 @@ package kelter.core.safety;
 
 import java.util.List;
 import java.util.Objects;
-import kelter.core.vocabulary.Ids;
 
 /**
  * A caution that belongs to a step or a finding and stands in front of it.
  *
- * @param id its word for programs, unique among all modules; it stays the same when the text
- *     changes
+ * @param id its word for programs, lower-case letters, digits and hyphens, unique among all
+ *     modules; it stays the same when the text changes
  * @param signal how bad it can get
  * @param text what can happen and what to do, one or two sentences
  * @param keepsUnplugged whether the machine must not be powered again before that is mended, so
@@ -38,13 +37,13 @@ public record Caution(String id, Signal signal, String text, boolean keepsUnplug
   /**
    * Checks id and text.
    *
-   * @throws IllegalArgumentException if the id is none or the text is blank
+   * @throws IllegalArgumentException if the id or the text is blank
    */
   public Caution {
-    Ids.require(id);
     Objects.requireNonNull(signal);
-    if (text.isBlank()) {
-      throw new IllegalArgumentException("a caution says what can happen and what to do");
+    if (id.isBlank() || text.isBlank()) {
+      throw new IllegalArgumentException(
+          "a caution has an id and says what can happen and what to do");
     }
   }
 

@@ -218,7 +218,9 @@ public final class Session {
 
   private boolean isAskedOrHolds(Symptom sign) {
     return machine().lockOutAsFound().ask().contains(sign.id())
-        || leftToOthers().stream().anyMatch(row -> row.because().contains(sign.title()));
+        || leftToOthers().stream()
+            .anyMatch(
+                row -> row.because().stream().anyMatch(ground -> ground.about().equals(sign.id())));
   }
 
   /** The rows by which danger, not only the kind of machine, leaves nothing to be done here. */

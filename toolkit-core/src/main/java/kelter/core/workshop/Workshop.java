@@ -270,6 +270,17 @@ public final class Workshop {
   }
 
   /**
+   * What can be wrong with kinds of components, and what mends it, on machines of all known kinds.
+   * It makes the models of all of them, which takes a moment.
+   *
+   * @return what is known, by kind of component
+   */
+  public List<PartFaults> faults() {
+    return PartFaults.of(
+        this, kinds.ids().stream().flatMap(id -> kinds.kind(id).stream()).toList());
+  }
+
+  /**
    * A machine with the parts that machines of its kind have.
    *
    * @param stated the machine as a job tells it

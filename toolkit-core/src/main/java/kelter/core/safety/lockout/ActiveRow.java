@@ -8,7 +8,7 @@ import kelter.core.safety.Caution;
  *
  * @param row the row
  * @param text its text in the market's words, with the figures of the machine
- * @param because what makes it hold, for a person
+ * @param because what makes it hold
  * @param standing whether only the kind of machine makes it hold, which nothing that is found ends
  * @param quiet whether it is about a part that such machines only may have, so that it bars the
  *     part and is not told before all else
@@ -20,7 +20,7 @@ import kelter.core.safety.Caution;
 public record ActiveRow(
     LockOutRow row,
     String text,
-    List<String> because,
+    List<Ground> because,
     boolean standing,
     boolean quiet,
     List<Reread> openDead,

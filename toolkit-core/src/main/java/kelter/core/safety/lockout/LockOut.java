@@ -225,7 +225,12 @@ public record LockOut(
    * @return the caution of the strictest row; empty if none holds
    */
   public Optional<Caution> caution() {
-    return rows.stream().filter(each -> !each.quiet()).map(ActiveRow::caution).findFirst();
+    for (ActiveRow each : rows) {
+      if (!each.quiet()) {
+        return Optional.of(each.caution());
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -234,7 +239,8 @@ public record LockOut(
    * @return the text of the strictest row; empty if none holds
    */
   public String text() {
-    return caution().map(Caution::text).orElse("");
+    Optional<Caution> caution = caution();
+    return caution.isPresent() ? caution.get().text() : "";
   }
 
   /**
