@@ -119,6 +119,7 @@ final class DiagnoseCommand implements Command {
     List<Statement> allNotes = new ArrayList<>(DiagnosisNote.AS_READ.each(invocation.notes()));
     allNotes.addAll(notes);
     invocation.advise(PriceAdvice.of(machine.job(), machine.remedies()));
+    invocation.adviseOnShop(machine);
     Command.show(
         invocation,
         () -> DiagnosisJson.diagnosis(machine, allNotes),

@@ -103,6 +103,7 @@ final class QuoteCommand implements Command {
     }
     Case machine = invocation.open();
     invocation.advise(PriceAdvice.of(machine.job(), machine.remedies()));
+    invocation.adviseOnShop(machine);
     if (invocation.given().has(FINAL)) {
       invoice(invocation, machine, day, page);
       return;
