@@ -79,7 +79,7 @@ final class LockOutJson {
   private static void writeSuspicion(JsonOutput out, Suspicion each) throws IOException {
     out.text("row", each.row());
     out.text("component", each.component());
-    out.text("fault", each.fault());
+    out.word("fault", each.faultId(), each.fault());
     out.probability("probability", each.probability());
     Optional<String> test = each.test();
     out.textOrNull("test", test);

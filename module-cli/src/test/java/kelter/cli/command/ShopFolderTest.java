@@ -214,7 +214,7 @@ class ShopFolderTest {
           "format": "kelter-stock/1",
           "parts": [
             { "part": "Element", "for": "heater.renew-heater", "number": 1 },
-            { "part": "Link", "for": "thermal-link.renw", "number": 2 },
+            { "part": "Link", "for": "thermal-link.renew-termal-link", "number": 2 },
             { "part": "Clip", "number": 5 }
           ]
         }
@@ -224,10 +224,10 @@ class ShopFolderTest {
           inShop(command, "quay-17").err().lines().filter(line -> line.contains("remedy")).toList();
 
       assertEquals(2, told.size(), told.toString());
-      assertTrue(told.get(0).contains("stock.json:5:"), told.get(0));
+      assertTrue(told.get(0).contains("stock.json, line 5,"), told.get(0));
       assertTrue(told.get(0).contains("/parts/1/for"), told.get(0));
-      assertTrue(told.get(0).contains("did you mean 'thermal-link.renew"), told.get(0));
-      assertTrue(told.get(1).contains("prices.json:5:"), told.get(1));
+      assertTrue(told.get(0).contains("did you mean 'thermal-link.renew-thermal-link'?"), told.get(0));
+      assertTrue(told.get(1).contains("prices.json, line 5,"), told.get(1));
       assertTrue(told.get(1).contains("did you mean 'heater.renew-heater'?"), told.get(1));
     }
     Files.writeString(shop.resolve("prices.json"), PRICES.replace("renew-haeter", "descale"));
