@@ -226,7 +226,8 @@ class ShopFolderTest {
       assertEquals(2, told.size(), told.toString());
       assertTrue(told.get(0).contains("stock.json, line 5,"), told.get(0));
       assertTrue(told.get(0).contains("/parts/1/for"), told.get(0));
-      assertTrue(told.get(0).contains("did you mean 'thermal-link.renew-thermal-link'?"), told.get(0));
+      assertTrue(
+          told.get(0).contains("did you mean 'thermal-link.renew-thermal-link'?"), told.get(0));
       assertTrue(told.get(1).contains("prices.json, line 5,"), told.get(1));
       assertTrue(told.get(1).contains("did you mean 'heater.renew-heater'?"), told.get(1));
     }

@@ -70,12 +70,7 @@ public record Suspicion(
     }
     return Optional.of(
         new Suspicion(
-            row.id(),
-            fault.component(),
-            fault.id(),
-            fault.title(),
-            fault.probability(),
-            test));
+            row.id(), fault.component(), fault.id(), fault.title(), fault.probability(), test));
   }
 
   /** Whether a test was made and decided. */
