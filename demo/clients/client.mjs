@@ -17,7 +17,7 @@ function schema(name) {
   return JSON.parse(execFileSync(kelter, ["schema", name], { maxBuffer: 1 << 24 }));
 }
 
-// The name of a schema: that of kelter-diagnosis/3 is diagnosis.
+// The name of a schema: that of kelter-diagnosis/4 is diagnosis.
 function nameOf(format) {
   return format.replace(/^kelter-/, "").split("/")[0];
 }

@@ -27,7 +27,7 @@ def schema(kelter, name):
 
 
 def name_of(format_id):
-    """The name of a schema: that of kelter-diagnosis/3 is diagnosis."""
+    """The name of a schema: that of kelter-diagnosis/4 is diagnosis."""
     return format_id.removeprefix("kelter-").split("/")[0]
 
 

@@ -7,6 +7,7 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.core.safety.Caution;
 import kelter.electrical.belt.Belt;
 import kelter.electrical.brushmotor.BrushedMotor;
 import kelter.electrical.brushmotor.Tacho;
@@ -16,6 +17,7 @@ import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.capacitor.CapacitorLeakage;
 import kelter.electrical.capacitor.CapacitorLeakageLimit;
 import kelter.electrical.capacitor.StoredEnergy;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.cold.DefrostSensor;
 import kelter.electrical.cold.DefrostTimer;
 import kelter.electrical.cold.StartRelay;
@@ -251,5 +253,10 @@ public final class ElectricalModule implements CalculationModule {
         Seal.ofBody(),
         Seal.ofDrum(),
         new OutOfReach());
+  }
+
+  @Override
+  public List<Caution> cautions() {
+    return ElectricalCautions.ALL;
   }
 }

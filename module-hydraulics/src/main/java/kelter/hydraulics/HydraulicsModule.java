@@ -6,6 +6,7 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.core.safety.Caution;
 import kelter.hydraulics.air.AirHeat;
 import kelter.hydraulics.air.BlockedAir;
 import kelter.hydraulics.air.CompressorDuty;
@@ -22,6 +23,7 @@ import kelter.hydraulics.airway.Coil;
 import kelter.hydraulics.airway.Duct;
 import kelter.hydraulics.airway.Filter;
 import kelter.hydraulics.airway.Flap;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.circuit.PumpAgainstCircuit;
 import kelter.hydraulics.circuit.PumpWithMotor;
 import kelter.hydraulics.condensate.CondensatePump;
@@ -168,5 +170,10 @@ public final class HydraulicsModule implements CalculationModule {
   @Override
   public List<Instrument> instruments() {
     return WaterInstruments.all();
+  }
+
+  @Override
+  public List<Caution> cautions() {
+    return HydraulicCautions.ALL;
   }
 }

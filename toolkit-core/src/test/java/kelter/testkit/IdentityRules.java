@@ -16,6 +16,7 @@ import kelter.core.job.Instrument;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Part;
+import kelter.core.safety.Caution;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Ids;
 
@@ -59,6 +60,7 @@ public final class IdentityRules {
   public static List<String> ids(CalculationModule module, List<Appliance> appliances) {
     List<String> breaches = new ArrayList<>();
     unique("calculation", module.calculations().stream().map(Calculation::id), breaches);
+    unique("caution", module.cautions().stream().map(Caution::id), breaches);
     unique("instrument", module.instruments().stream().map(Instrument::id), breaches);
     for (Part part : module.parts().all()) {
       unique("check", part.checks().stream().map(Check::id), breaches);

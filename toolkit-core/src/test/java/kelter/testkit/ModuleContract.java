@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import kelter.core.job.Appliance;
 import kelter.core.module.CalculationModule;
+import kelter.testkit.trial.CautionRules;
 import kelter.testkit.trial.FoundModules;
 import kelter.testkit.trial.KindRules;
 import kelter.testkit.trial.LoadingRules;
@@ -141,6 +142,11 @@ public abstract class ModuleContract {
   @Test
   protected final void dangerousProceduresCarryCautions() {
     assertKept(VocabularyRules.cautions(module(), appliances()));
+  }
+
+  @Test
+  protected final void cautionsAreListed() {
+    assertKept(CautionRules.listed(module(), appliances()));
   }
 
   @Test

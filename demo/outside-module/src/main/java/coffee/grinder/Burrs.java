@@ -57,9 +57,13 @@ final class Burrs implements Part {
 
   private static final Caution FINGERS =
       new Caution(
-          Signal.WARNING, "Moving parts. Keep fingers and tools out of the hopper and the chute.");
+          "hopper-and-chute",
+          Signal.WARNING,
+          "Moving parts. Keep fingers and tools out of the hopper and the chute.");
   private static final Caution SHARP =
-      new Caution(Signal.CAUTION, "Burrs are sharp. Hold them by the rim.");
+      new Caution("sharp-burrs", Signal.CAUTION, "Burrs are sharp. Hold them by the rim.");
+
+  static final List<Caution> CAUTIONS = List.of(FINGERS, SHARP);
 
   private static final double USUAL_DOSE = 0.018; // kg
   private static final double USUAL_RATE = 0.002; // kg/s

@@ -5,6 +5,7 @@ import kelter.core.module.About;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Parts;
+import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Symptom;
 
 /** Coffee grinders. */
@@ -31,5 +32,10 @@ public final class GrinderModule implements CalculationModule {
   @Override
   public List<Symptom> symptoms() {
     return List.of(Burrs.GRINDS_SLOWLY, Burrs.DOSES_SHORT);
+  }
+
+  @Override
+  public List<Caution> cautions() {
+    return Burrs.CAUTIONS;
   }
 }

@@ -3,7 +3,6 @@ package kelter.cli.command;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.batch.Answers;
@@ -88,9 +87,7 @@ final class AnswerCommand implements Command {
   }
 
   private static JsonResult diagnosis(Case machine, JobDocument document) {
-    List<String> notes = new ArrayList<>(document.notes());
-    notes.addAll(DiagnoseCommand.notes(machine));
-    return DiagnosisJson.diagnosis(machine, notes);
+    return DiagnosisJson.diagnosis(machine, DiagnoseCommand.notes(machine, document));
   }
 
   private static JsonResult whatIf(Case machine, Workshop workshop, List<String> readings) {

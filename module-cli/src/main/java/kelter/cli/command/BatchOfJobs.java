@@ -3,18 +3,19 @@ package kelter.cli.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import kelter.cli.batch.Batch;
 import kelter.cli.batch.BatchJob;
 import kelter.cli.batch.JobFolder;
 import kelter.cli.batch.JobLines;
 import kelter.cli.json.DiagnosisJson;
 import kelter.cli.usage.CommandOption;
+import kelter.core.file.JobDocument;
 import kelter.core.file.disk.DiskFault;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Mistake;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
 
@@ -33,7 +34,9 @@ final class BatchOfJobs {
 
   /** Tells the diagnosis of each job on a line. */
   static void diagnose(
-      Invocation invocation, List<CommandOption> ofOne, Function<Case, List<String>> notes) {
+      Invocation invocation,
+      List<CommandOption> ofOne,
+      BiFunction<Case, JobDocument, List<Statement>> notes) {
     for (CommandOption option : ofOne) {
       if (invocation.given().has(option)) {
         throw new InputException(
@@ -46,9 +49,7 @@ final class BatchOfJobs {
             workshop,
             document -> {
               Case machine = workshop.open(document.job());
-              List<String> all = new ArrayList<>(document.notes());
-              all.addAll(notes.apply(machine));
-              return DiagnosisJson.diagnosis(machine, all);
+              return DiagnosisJson.diagnosis(machine, notes.apply(machine, document));
             },
             invocation.madeBy());
     try {

@@ -2,14 +2,13 @@ package kelter.cli.command;
 
 import java.util.List;
 import java.util.Map;
+import kelter.cli.json.BookJson;
 import kelter.cli.text.book.EntryText;
 import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.book.BookEntry;
 import kelter.core.book.JobBook;
-import kelter.core.file.book.EntryLine;
-import kelter.core.file.json.JsonText;
 import kelter.core.problem.InputException;
 
 /** {@code kelter book show JOB}: all that the job book has of a job. */
@@ -32,9 +31,9 @@ final class BookShowCommand implements Command {
     try (JobBook book = NamedBook.of(invocation).open()) {
       BookEntry entry = book.find(job).orElseThrow(() -> unknown(job));
       Map<String, List<String>> cameBack = book.cameBack(List.of(job));
-      Command.showFile(
+      Command.show(
           invocation,
-          () -> JsonText.write(EntryLine.json(entry)),
+          () -> BookJson.entries(List.of(entry)),
           () -> EntryText.of(entry, cameBack.getOrDefault(job, List.of()), invocation.terminal()));
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.advice.PriceAdvice;
+import kelter.cli.diagnosis.DiagnosisNote;
 import kelter.cli.diagnosis.DiagnosisScreen;
 import kelter.cli.diagnosis.DiagnosisText;
 import kelter.cli.diagnosis.WhatIf;
@@ -17,8 +18,10 @@ import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
+import kelter.core.file.JobDocument;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
 
@@ -113,37 +116,47 @@ final class DiagnoseCommand implements Command {
   /** Shows the diagnosis of a case. */
   static void diagnose(Invocation invocation, Case machine) {
     Terminal terminal = invocation.terminal();
-    List<String> notes = notes(machine);
-    List<String> allNotes = new ArrayList<>(invocation.notes());
+    List<Statement> notes = notes(machine);
+    List<Statement> allNotes = new ArrayList<>(DiagnosisNote.AS_READ.each(invocation.notes()));
     allNotes.addAll(notes);
     invocation.advise(PriceAdvice.of(machine.job(), machine.remedies()));
+    invocation.adviseOnShop(machine);
     Command.show(
         invocation,
         () -> DiagnosisJson.diagnosis(machine, allNotes),
         () ->
             invocation.given().has(FULL)
                 ? JobText.cautions(machine.cautions(), terminal)
-                    + DiagnosisText.of(machine, notes, terminal)
+                    + DiagnosisText.of(machine, Statement.texts(notes), terminal)
                 : DiagnosisScreen.of(machine, machine.cautions(), terminal));
   }
 
-  /** What has to be told beside a diagnosis. */
-  static List<String> notes(Case machine) {
-    List<String> notes = new ArrayList<>();
+  /** What has to be told beside a diagnosis, and how its job was read. */
+  static List<Statement> notes(Case machine, JobDocument document) {
+    List<Statement> notes = new ArrayList<>(DiagnosisNote.AS_READ.each(document.notes()));
+    notes.addAll(notes(machine));
+    return notes;
+  }
+
+  private static List<Statement> notes(Case machine) {
+    List<Statement> notes = new ArrayList<>();
     if (isOnlyAssumed(machine.job())) {
-      notes.add(COMPLAINT_ASSUMED);
+      notes.add(DiagnosisNote.COMPLAINT_ASSUMED.of(COMPLAINT_ASSUMED));
     }
     List<String> standIns = machine.standIns();
     if (!standIns.isEmpty()) {
-      notes.add("Taken until the job states them: " + String.join("; ", standIns) + ".");
+      notes.add(
+          DiagnosisNote.STAND_INS.of(
+              "Taken until the job states them: " + String.join("; ", standIns) + "."));
     }
-    notes.addAll(machine.fromBook());
+    notes.addAll(DiagnosisNote.FROM_BOOK.each(machine.fromBook()));
     List<String> rest = machine.notAssessed();
     if (!rest.isEmpty()) {
       notes.add(
-          "Not assessed, for want of a fault model or of figures: "
-              + String.join(", ", rest)
-              + ".");
+          DiagnosisNote.NOT_ASSESSED.of(
+              "Not assessed, for want of a fault model or of figures: "
+                  + String.join(", ", rest)
+                  + "."));
     }
     return notes;
   }

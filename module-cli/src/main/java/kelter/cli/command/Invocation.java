@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.advice.JobAdvice;
+import kelter.cli.advice.ShopAdvice;
 import kelter.cli.json.output.JsonResult;
 import kelter.cli.json.output.MadeBy;
 import kelter.cli.terminal.Terminal;
@@ -262,6 +263,14 @@ final class Invocation {
             .toList();
     if (!advised && !ofFile.isEmpty()) {
       Complaints.tell(JobFile.placed(jobFile(), new InputException(ofFile)).problems(), terminal);
+    }
+  }
+
+  /** Tells what of the shop's stock and prices is never used, beside the remedies of a case. */
+  void adviseOnShop(Case machine) {
+    Optional<ShopFolder> folder = shop().folder();
+    if (!advised && folder.isPresent()) {
+      Complaints.tell(ShopAdvice.of(folder.get(), workshop(), machine), terminal);
     }
   }
 

@@ -94,19 +94,21 @@ public final class Kelter {
   }
 
   private int answer(String... arguments) {
-    if (arguments.length == 0
-        || CommandUsage.HELP.isCalled(arguments[0])
-        || arguments[0].equals("help")) {
-      terminal.print(overview());
+    boolean json = CommandLineReader.asksForJson(arguments);
+    if (json && forPeople(arguments[0])) {
+      return refuse("", UsageException.forPeople(arguments[0]).mistakes(), true);
+    }
+    if (arguments.length > 0 && arguments[0].equals(VERSION)) {
+      terminal.print("kelter " + version() + ", Java " + System.getProperty("java.version") + "\n");
       return DONE;
     }
-    if (arguments[0].equals(VERSION)) {
-      terminal.print("kelter " + version() + ", Java " + System.getProperty("java.version") + "\n");
+    if (arguments.length == 0 || forPeople(arguments[0])) {
+      terminal.print(overview());
       return DONE;
     }
     String name = Commands.in(arguments);
     if (!Commands.NAMES.contains(name)) {
-      return refuse("", List.of(noCommand(name)), CommandLineReader.asksForJson(arguments));
+      return refuse("", List.of(noCommand(name)), json);
     }
     Command command = Commands.named(name);
     if (command.diagnoses()) {
@@ -118,13 +120,27 @@ public final class Kelter {
       int words = name.split(" ").length;
       given = CommandLineReader.read(usage, Arrays.copyOfRange(arguments, words, arguments.length));
     } catch (UsageException wrong) {
-      return refuse(name + " ", wrong.mistakes(), CommandLineReader.asksForJson(arguments));
+      return refuse(name + " ", wrong.mistakes(), json);
     }
     if (given.has(CommandUsage.HELP)) {
+      if (json) {
+        String help = name + " " + CommandUsage.HELP.name();
+        return refuse(name + " ", UsageException.forPeople(help).mistakes(), true);
+      }
       terminal.print(HelpText.of(usage, terminal));
       return DONE;
     }
-    return run(command, new Invocation(given, opening, terminal, command.diagnoses(), shop(usage)));
+    try {
+      return run(
+          command, new Invocation(given, opening, terminal, command.diagnoses(), shop(usage)));
+    } catch (UsageException wrong) {
+      return refuse(name + " ", wrong.mistakes(), json);
+    }
+  }
+
+  /** Whether a first word asks for what only people read. */
+  private static boolean forPeople(String word) {
+    return CommandUsage.HELP.isCalled(word) || word.equals("help") || word.equals(VERSION);
   }
 
   /** The shop that the environment names, for a command that goes by a shop. */
@@ -210,6 +226,8 @@ public final class Kelter {
       List<Problem> problems = invocation.placed(unusable).problems();
       Complaints.tell(problems, terminal);
       return without(BAD_INPUT, problems, invocation);
+    } catch (UsageException wrong) {
+      throw wrong;
     } catch (RuntimeException | LinkageError defect) {
       if (invocation.hasPlugins()) {
         PluginFault fault = PluginFault.behind(defect);

@@ -163,7 +163,8 @@ final class NewCommand implements Command {
       JobFile.writeNew(document, file.get());
       String word = named.isPresent() ? file.get().toString() : document.job().id();
       invocation.terminal().complain("Written: " + file.get() + ". Next: kelter diagnose " + word);
-    } else {
+    }
+    if (file.isEmpty() || invocation.isJson()) {
       invocation.terminal().printJson(text);
     }
     for (Symptom symptom : toAsk) {

@@ -10,6 +10,7 @@ import kelter.cli.json.ProofJson;
 import kelter.cli.proof.ProofText;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
+import kelter.cli.usage.UsageException;
 import kelter.core.file.json.Json;
 import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Measurement;
@@ -84,6 +85,9 @@ final class ProveCommand implements Command {
   }
 
   private static void refuseBoth(Invocation invocation) {
+    if (invocation.isJson()) {
+      throw UsageException.forPeople("prove --led");
+    }
     for (CommandOption other : List.of(READ, TEST, SAW)) {
       if (invocation.given().has(other)) {
         throw new InputException(

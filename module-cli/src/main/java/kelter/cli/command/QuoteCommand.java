@@ -103,6 +103,7 @@ final class QuoteCommand implements Command {
     }
     Case machine = invocation.open();
     invocation.advise(PriceAdvice.of(machine.job(), machine.remedies()));
+    invocation.adviseOnShop(machine);
     if (invocation.given().has(FINAL)) {
       invoice(invocation, machine, day, page);
       return;
@@ -194,7 +195,9 @@ final class QuoteCommand implements Command {
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine, quote, customer));
       note(invocation, QuoteText.note(quote));
-      return;
+      if (!invocation.isJson()) {
+        return;
+      }
     }
     QuoteText text = new QuoteText(invocation.terminal());
     Command.show(
@@ -216,7 +219,9 @@ final class QuoteCommand implements Command {
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine, invoice, customer));
       note(invocation, QuoteText.note(invoice, customer));
-      return;
+      if (!invocation.isJson()) {
+        return;
+      }
     }
     QuoteText text = new QuoteText(invocation.terminal());
     Command.show(
@@ -230,7 +235,8 @@ final class QuoteCommand implements Command {
     RepairForm form = RepairForm.of(machine, quote, quote.offer(option));
     if (page.isPresent()) {
       TextFile.write(page.get(), QuotePage.of(machine, form, quote));
-    } else {
+    }
+    if (page.isEmpty() || invocation.isJson()) {
       invocation.tell(QuoteJson.of(form, quote, machine));
     }
   }

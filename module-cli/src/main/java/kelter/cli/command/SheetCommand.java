@@ -63,6 +63,7 @@ final class SheetCommand implements Command {
       requirePage(page.get(), invocation);
     }
     Case machine = invocation.open();
+    invocation.adviseOnShop(machine);
     Bag bag = Bag.of(machine, invocation.workshop().shop());
     SheetText text = new SheetText(invocation.terminal());
     if (invocation.given().has(BAG)) {

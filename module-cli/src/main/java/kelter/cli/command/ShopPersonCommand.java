@@ -1,6 +1,5 @@
 package kelter.cli.command;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -59,9 +58,10 @@ final class ShopPersonCommand implements Command {
     } catch (IllegalArgumentException refused) {
       throw new InputException(id, refused.getMessage(), "add --name, and jobs by their ids");
     }
-    Path file = persons.write(person);
+    Persons.Written written = persons.write(person);
+    Complaints.tell(written.unread(), invocation.terminal());
     Layout layout = new Layout(invocation.terminal());
-    layout.line((known.isPresent() ? "Changed: " : "Kept: ") + file);
+    layout.line((known.isPresent() ? "Changed: " : "Kept: ") + written.file());
     layout.line(
         person.jobs().isEmpty()
             ? "No job is named yet: --job ID"

@@ -81,6 +81,7 @@ final class WeighCommand implements Command {
     Job job = machine.job();
     long seed = invocation.given().whole(SEED, USUAL_SEED);
     invocation.advise(PriceAdvice.of(job, machine.remedies()));
+    invocation.adviseOnShop(machine);
     Optional<CarbonBalance> carbon =
         invocation.given().has(CARBON) ? machine.carbon() : Optional.empty();
     boolean asked = invocation.given().has(WHY);

@@ -13,6 +13,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
 import kelter.core.session.NextStep;
+import kelter.core.vocabulary.Likelihood;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.workshop.Case;
 
@@ -102,7 +103,7 @@ public final class DiagnosisScreen {
             "%s (%s): %s"
                 .formatted(
                     Figures.percent(state.probability()),
-                    Figures.likelihood(state.probability()),
+                    Likelihood.of(state.probability()).words(),
                     DiagnosisWords.describe(state, DiagnosisScreen::severity)));
       }
     }
@@ -174,7 +175,7 @@ public final class DiagnosisScreen {
                 layout.hanging(
                     INDENT,
                     "If nobody can tell, take "
-                        + measured(new NextStep.Measure("", other.question(), other.minutes()))
+                        + measured(new NextStep.Measure(other.question(), other.minutes()))
                         + " '--full' says how."));
   }
 

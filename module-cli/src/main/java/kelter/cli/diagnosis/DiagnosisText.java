@@ -22,6 +22,7 @@ import kelter.core.diagnosis.EngineSettings;
 import kelter.core.job.Job;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.session.NextStep;
+import kelter.core.vocabulary.Likelihood;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.Case;
@@ -153,7 +154,7 @@ public final class DiagnosisText {
   private void state(int place, Diagnosis.RankedState state) {
     String label = "  " + place + ". ";
     String probability = Figures.percent(state.probability());
-    String words = Figures.likelihood(state.probability());
+    String words = Likelihood.of(state.probability()).words();
     layout.hanging(
         label,
         probability

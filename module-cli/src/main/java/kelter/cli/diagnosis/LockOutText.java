@@ -7,6 +7,7 @@ import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.Ground;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.Reread;
 import kelter.core.safety.lockout.StepsFor;
@@ -44,7 +45,9 @@ final class LockOutText {
     layout.hanging(
         "  - ",
         "%s, because of: %s."
-            .formatted(each.row().state().word(), String.join("; ", each.because())));
+            .formatted(
+                each.row().state().word(),
+                String.join("; ", each.because().stream().map(Ground::text).toList())));
     if (!each.row().first().isEmpty()) {
       layout.hanging("    First: ", each.row().first());
     }

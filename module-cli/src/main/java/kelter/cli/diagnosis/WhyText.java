@@ -12,6 +12,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.vocabulary.Likelihood;
 
 /** Why a fault is held for as likely as it is, in plain words with numbers. */
 public final class WhyText {
@@ -63,7 +64,7 @@ public final class WhyText {
         "%s (%s). %s"
             .formatted(
                 Figures.percent(fault.probability()),
-                Figures.likelihood(fault.probability()),
+                Likelihood.of(fault.probability()).words(),
                 fault.fault().modelled() ? severity(fault.severity()) : NOT_MODELLED));
     layout.hanging(
         "  ",

@@ -146,7 +146,7 @@ public final class ComputationJson {
     double factor = output.kind().unit().factor();
     List<Computation.Input> inputs = analysis.computation().inputs();
     out.text("effect", effect.title());
-    out.text("distribution", effect.shape().words());
+    out.word("distribution", effect.shape().id(), effect.shape().words());
     out.number("degrees-of-freedom", effect.degreesOfFreedom());
     out.objects(
         "inputs",
@@ -182,9 +182,15 @@ public final class ComputationJson {
         "first-order-holds",
         () -> {
           out.number("tolerance-of-one-digit", outcome.toOneDigit().tolerance() / factor);
-          out.text("to-one-digit", outcome.toOneDigit().holds().words());
+          out.word(
+              "to-one-digit",
+              outcome.toOneDigit().holds().id(),
+              outcome.toOneDigit().holds().words());
           out.number("tolerance-of-two-digits", outcome.toTwoDigits().tolerance() / factor);
-          out.text("to-two-digits", outcome.toTwoDigits().holds().words());
+          out.word(
+              "to-two-digits",
+              outcome.toTwoDigits().holds().id(),
+              outcome.toTwoDigits().holds().words());
         });
   }
 }

@@ -2,7 +2,6 @@ package kelter.cli.json;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import kelter.cli.json.output.JsonOutput;
 import kelter.cli.json.output.JsonResult;
 import kelter.core.diagnosis.Conclusion;
@@ -10,6 +9,8 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.job.Job;
 import kelter.core.job.SymptomReport;
+import kelter.core.vocabulary.Likelihood;
+import kelter.core.vocabulary.Statement;
 import kelter.core.vocabulary.Vocabulary;
 import kelter.core.workshop.Case;
 
@@ -25,7 +26,7 @@ public final class DiagnosisJson {
    * @param notes what else should be known
    * @return the result
    */
-  public static JsonResult diagnosis(Case machine, List<String> notes) {
+  public static JsonResult diagnosis(Case machine, List<Statement> notes) {
     Job job = machine.job();
     Diagnosis diagnosis = machine.diagnosis();
     return new JsonResult(
@@ -60,7 +61,7 @@ public final class DiagnosisJson {
           out.objects("plan", diagnosis.plan(), step -> writeStep(out, job, step));
           out.objects("take-along", diagnosis.takeAlong(), needed -> writeNeeded(out, needed));
           out.texts("not-used", diagnosis.notUsed());
-          out.texts("notes", notes);
+          out.statements("notes", notes);
         });
   }
 
@@ -121,6 +122,7 @@ public final class DiagnosisJson {
     out.text("title", fault.fault().title());
     out.bool("modelled", fault.fault().modelled());
     out.probability("probability", fault.probability());
+    writeLikelihood(out, fault.probability());
     writeSeverity(out, fault.severity());
   }
 
@@ -129,9 +131,9 @@ public final class DiagnosisJson {
         "conclusion",
         () -> {
           out.bool("decided", conclusion.isDecided());
-          out.text("reason", conclusion.reason().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+          out.word("reason", conclusion.reason().id(), conclusion.reason().words());
           out.texts("about", conclusion.about());
-          out.text("action", conclusion.action());
+          out.word("action", conclusion.advice().id(), conclusion.action());
         });
   }
 
@@ -171,6 +173,7 @@ public final class DiagnosisJson {
         });
     out.bool("unexplained", state.unexplained());
     out.probability("probability", state.probability());
+    writeLikelihood(out, state.probability());
     out.objects("evidence", state.evidence(), evidence -> writeEvidence(out, evidence));
     out.objects("reports", state.reports(), report -> writeReport(out, report));
   }
@@ -194,6 +197,11 @@ public final class DiagnosisJson {
     out.text("symptom", question.symptom().id());
     out.text("question", question.symptom().question());
     out.number("bits", question.bits());
+  }
+
+  private static void writeLikelihood(JsonOutput out, double probability) throws IOException {
+    Likelihood likelihood = Likelihood.of(probability);
+    out.word("likelihood", likelihood.id(), likelihood.words());
   }
 
   private static void writeSeverity(JsonOutput out, Diagnosis.Severity severity)

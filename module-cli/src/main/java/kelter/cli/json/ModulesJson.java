@@ -1,7 +1,11 @@
 package kelter.cli.json;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import kelter.cli.json.output.JsonOutput;
 import kelter.cli.json.output.JsonResult;
 import kelter.core.catalogue.Kind;
@@ -17,6 +21,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
 import kelter.core.workshop.Coverage;
+import kelter.core.workshop.PartFaults;
 import kelter.core.workshop.Workshop;
 
 /** What is loaded, and all words in which jobs are told, as a result. */
@@ -41,16 +46,30 @@ public final class ModulesJson {
           out.objects("modules", workshop.modules(), module -> write(out, module));
           ErrorsJson.write("refused", out, refused);
           out.objects("kinds", kinds, kind -> write(out, kind));
-          out.objects("components", vocabulary.kinds(), kind -> write(out, kind));
+          Map<String, PartFaults> faults = new TreeMap<>();
+          workshop.faults().forEach(each -> faults.put(each.component(), each));
+          out.objects(
+              "components",
+              vocabulary.kinds(),
+              kind -> write(out, kind, Optional.ofNullable(faults.get(kind.id()))));
           out.objects("symptoms", vocabulary.symptoms(), symptom -> write(out, symptom));
           out.objects(
               "meanings",
               List.of(Meaning.values()),
               meaning -> {
                 out.text("id", meaning.id());
+                out.text("title", meaning.symptom().title());
                 out.text("symptom", meaning.symptom().id());
               });
           out.texts("units", Unit.symbols());
+          out.cautions(workshop.cautions());
+          out.objects(
+              "words",
+              ResultWords.of(workshop),
+              words -> {
+                out.text("member", words.member());
+                out.statements("values", words.values());
+              });
         });
   }
 
@@ -66,8 +85,15 @@ public final class ModulesJson {
           out.text("title", calculation.title());
           out.source(calculation.source());
         });
-    out.texts(
-        "checks", module.parts().checks().stream().map(check -> check.id()).distinct().toList());
+    Map<String, String> checks = new LinkedHashMap<>();
+    module.parts().checks().forEach(check -> checks.putIfAbsent(check.id(), check.title()));
+    out.objects(
+        "checks",
+        List.copyOf(checks.entrySet()),
+        check -> {
+          out.text("id", check.getKey());
+          out.text("title", check.getValue());
+        });
     out.texts("components", module.parts().kinds().stream().map(ComponentKind::id).toList());
   }
 
@@ -84,14 +110,38 @@ public final class ModulesJson {
           out.text("title", part.title());
         });
     out.texts("asked", kind.asked());
+    out.objects(
+        "causes",
+        kind.causes(),
+        cause -> {
+          out.text("id", cause.fault());
+          out.text("component", cause.part());
+          out.text("title", cause.title());
+        });
   }
 
-  private static void write(JsonOutput out, ComponentKind kind) throws IOException {
+  private static void write(JsonOutput out, ComponentKind kind, Optional<PartFaults> faults)
+      throws IOException {
     out.text("id", kind.id());
     out.text("title", kind.title());
     out.objects("observables", kind.observables(), observable -> write(out, observable));
     out.objects("figures", kind.figures(), figure -> write(out, figure));
     out.objects("curves", kind.curves(), curve -> write(out, curve));
+    out.objects(
+        "faults",
+        faults.map(PartFaults::faults).orElse(List.of()),
+        fault -> {
+          out.text("id", fault.id());
+          out.text("title", fault.title());
+        });
+    out.objects(
+        "remedies",
+        faults.map(PartFaults::remedies).orElse(List.of()),
+        remedy -> {
+          out.text("id", remedy.id());
+          out.text("title", remedy.title());
+          out.bool("needs-part", remedy.needsPart());
+        });
   }
 
   private static void write(JsonOutput out, Observable observable) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Optional;
 import kelter.cli.json.output.JsonOutput;
 import kelter.cli.json.output.JsonResult;
+import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
 import kelter.core.session.NextStep;
@@ -40,7 +41,7 @@ public final class NextJson {
   private static void write(JsonOutput out, NextStep step) throws IOException {
     if (step instanceof NextStep.Ask ask) {
       out.text("step", "ask");
-      out.text("why", "");
+      out.word("why", null, "");
       out.object(QUESTION, () -> writeQuestion(out, ask.symptom()));
       Optional<Diagnosis.NextMeasurement> otherwise = ask.otherwise();
       if (otherwise.isPresent()) {
@@ -51,13 +52,13 @@ public final class NextJson {
       out.text(WORK, null);
     } else if (step instanceof NextStep.Measure measure) {
       out.text("step", "measure");
-      out.text("why", measure.why());
+      out.word("why", measure.again().map(Conclusion.Advice::id).orElse(null), measure.why());
       out.text(QUESTION, null);
       writeReading(out, measure.question(), measure.minutes());
       out.text(WORK, null);
     } else {
       out.text("step", "mend");
-      out.text("why", "");
+      out.word("why", null, "");
       out.text(QUESTION, null);
       out.text(READING, null);
       writeWork(out, ((NextStep.Mend) step).first());

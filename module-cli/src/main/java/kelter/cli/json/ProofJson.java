@@ -19,7 +19,6 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Scale;
 import kelter.core.quantity.Unit;
-import kelter.core.safety.lockout.Reread;
 import kelter.core.workshop.Case;
 
 /** What was shown after the work, as JSON. */
@@ -57,8 +56,8 @@ public final class ProofJson {
           out.object(
               "open",
               () -> {
-                out.texts(
-                    "release", proof.release().stream().map(Reread::display).distinct().toList());
+                LockOutJson.writeRereads(
+                    "release", out, proof.release().stream().distinct().toList());
                 out.texts(
                     "readings",
                     proof.toRepeat().stream()
@@ -94,7 +93,8 @@ public final class ProofJson {
         () -> {
           out.probability("probability", cure.map(Cure::chance).orElse(Double.NaN));
           out.bool("read", cure.filter(Cure::read).isPresent());
-          out.text("words", cure.map(Cure::words).orElse("Nothing is recorded as done"));
+          Cure.Outcome outcome = cure.map(Cure::outcome).orElse(Cure.Outcome.NOTHING_DONE);
+          out.word("words", outcome.id(), outcome.words());
           out.objects(
               "still",
               cure.map(Cure::still).orElse(List.of()),
@@ -146,7 +146,10 @@ public final class ProofJson {
         name,
         () -> {
           out.textOrNull("shown", shown);
-          out.textOrNull("verdict", against.map(each -> each.verdict().words()));
+          out.word(
+              "verdict",
+              against.map(each -> each.verdict().id()).orElse(null),
+              against.map(each -> each.verdict().words()).orElse(null));
           out.textOrNull("finding", against.map(Finding::id));
         });
   }

@@ -16,6 +16,7 @@ import kelter.core.quote.Offer;
 import kelter.core.quote.Quote;
 import kelter.core.quote.RepairForm;
 import kelter.core.shop.Repairer;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 
 /** Quotations, data of invoices and data for the repair form as JSON. Money is told as text. */
@@ -49,7 +50,7 @@ public final class QuoteJson {
           }
           out.textOrNull("call-out-credited", quote.credited().map(yes -> yes ? "yes" : "no"));
           out.textOrNull("guarantee", quote.guarantee().map(Quantity::format));
-          out.texts("terms", quote.terms());
+          out.statements("terms", quote.terms());
         });
   }
 
@@ -104,7 +105,10 @@ public final class QuoteJson {
                 out.text("id", field.id());
                 out.text("title", field.title());
                 out.textOrNull("value", field.value());
-                out.text("missing", field.missing());
+                out.word(
+                    "missing",
+                    field.missing().map(Statement::id).orElse(null),
+                    field.missing().map(Statement::text).orElse(""));
               });
         });
   }
@@ -129,7 +133,7 @@ public final class QuoteJson {
         () -> {
           out.bool("bars-all", stop.all());
           out.bool("only-what-ends-it", stop.only());
-          out.texts("first", stop.first());
+          out.statements("first", stop.first());
         });
   }
 
@@ -140,7 +144,7 @@ public final class QuoteJson {
           out.bool("decided", cause.decided());
           out.texts("faults", cause.faults());
           out.probability("probability", cause.probability());
-          out.text("action", cause.action());
+          out.word("action", cause.advice().id(), cause.action());
         });
   }
 

@@ -11,39 +11,39 @@ import java.nio.charset.StandardCharsets;
  */
 public enum ResultFormat {
   /** {@code kelter check}. */
-  FINDINGS("findings", 3),
+  FINDINGS("findings", 4),
   /** {@code kelter diagnose}. */
-  DIAGNOSIS("diagnosis", 3),
+  DIAGNOSIS("diagnosis", 4),
   /** {@code kelter diagnose --why}. */
-  EXPLANATION("explanation", 3),
+  EXPLANATION("explanation", 4),
   /** {@code kelter diagnose --what-if}. */
-  WHAT_IF("what-if", 3),
+  WHAT_IF("what-if", 4),
   /** What {@code kelter answer} tells on the command next. */
-  NEXT("next", 1),
+  NEXT("next", 2),
   /** {@code kelter weigh}. */
-  WEIGHING("weighing", 4),
+  WEIGHING("weighing", 5),
   /** {@code kelter quote}. */
-  QUOTE("quote", 1),
+  QUOTE("quote", 2),
   /** {@code kelter quote --final}. */
-  INVOICE("invoice", 2),
+  INVOICE("invoice", 3),
   /** {@code kelter quote --form json}. */
-  REPAIR_FORM("repair-form", 1),
+  REPAIR_FORM("repair-form", 2),
   /** {@code kelter prove}. */
-  PROOF("proof", 1),
+  PROOF("proof", 2),
   /** {@code kelter simulate}. */
-  SIMULATION("simulation", 3),
+  SIMULATION("simulation", 4),
   /** {@code kelter readings}. */
-  READINGS("readings", 3),
+  READINGS("readings", 4),
   /** {@code kelter compute}. */
-  COMPUTATION("computation", 3),
+  COMPUTATION("computation", 4),
   /** {@code kelter compute} without values. */
-  CALCULATION("calculation", 2),
+  CALCULATION("calculation", 3),
   /** {@code kelter modules}. */
-  MODULES("modules", 2),
+  MODULES("modules", 3),
   /** {@code kelter modules --coverage}. */
   COVERAGE("coverage", 2),
   /** {@code kelter instruments}. */
-  INSTRUMENTS("instruments", 3),
+  INSTRUMENTS("instruments", 4),
   /** {@code kelter book add} and {@code import}. */
   BOOK_ADDED("book-added", 1),
   /** {@code kelter book list} and {@code search}. */

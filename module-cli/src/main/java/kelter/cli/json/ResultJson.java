@@ -79,11 +79,11 @@ public final class ResultJson {
           out.value("high", finding.limits().high(), finding.kind(), finding.unit());
           out.text("unit", finding.unit().code());
         });
-    out.text("verdict", finding.verdict().words());
+    out.word("verdict", finding.verdict().id(), finding.verdict().words());
     out.probability("probability-of-conformity", finding.judgement().probabilityOfConformity());
     out.source(finding.source());
     out.cautions(finding.cautions());
     out.text("remark", finding.remark());
-    out.texts("to-settle", settling.of(finding));
+    out.statements("to-settle", settling.of(finding));
   }
 }

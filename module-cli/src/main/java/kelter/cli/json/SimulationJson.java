@@ -111,7 +111,7 @@ public final class SimulationJson {
   }
 
   private static void walks(JsonOutput out, SimulationReport.Walks walks) throws IOException {
-    out.text("order", walks.order().words());
+    out.word("order", walks.order().id(), walks.order().words());
     out.number("jobs", walks.jobs());
     out.number("reached", walks.reached());
     out.number("right", walks.right());

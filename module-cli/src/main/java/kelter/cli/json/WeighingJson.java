@@ -49,7 +49,7 @@ public final class WeighingJson {
           if (weighed.carbon().isPresent()) {
             out.object("carbon", () -> writeCarbon(out, weighed.carbon().get()));
           }
-          out.texts("assumptions", weighing.assumptions());
+          out.statements("assumptions", weighing.assumptions());
           out.sources(weighing.sources());
         });
   }
@@ -60,7 +60,7 @@ public final class WeighingJson {
     writeAmount(out, "making-new", carbon.makingNew(), "kg");
     writeAmount(out, "making-new-spread", carbon.makingNewPerYear(), "kg" + A_YEAR);
     out.number("pay-back-years", carbon.payBack());
-    out.texts("assumptions", carbon.assumptions());
+    out.statements("assumptions", carbon.assumptions());
     out.sources(carbon.sources());
   }
 
@@ -101,7 +101,7 @@ public final class WeighingJson {
         "influences",
         reasons.influences(),
         influence -> {
-          out.text("what", influence.what());
+          out.word("what", influence.id(), influence.what());
           out.text("low", influence.low());
           out.text("high", influence.high());
           out.number("saving-low", influence.savingLow());
@@ -121,7 +121,7 @@ public final class WeighingJson {
         "rules",
         reasons.rules(),
         rule -> {
-          out.text("rule", rule.rule());
+          out.word("rule", rule.id(), rule.rule());
           out.text("here", rule.here());
           out.source(rule.source());
         });

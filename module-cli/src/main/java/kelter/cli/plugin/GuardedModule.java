@@ -12,6 +12,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.Required;
+import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Symptom;
 
 /**
@@ -24,6 +25,7 @@ public final class GuardedModule implements CalculationModule {
   private final List<Calculation> calculations;
   private final Parts parts;
   private final List<Symptom> symptoms;
+  private final List<Caution> cautions;
   private final List<Instrument> instruments;
   private final Optional<Weigher> weigher;
   private final AtomicBoolean weigherFailed = new AtomicBoolean();
@@ -43,6 +45,8 @@ public final class GuardedModule implements CalculationModule {
     parts = new Parts(guarded);
     symptoms =
         guard.ask("symptoms()", () -> Required.list(module.symptoms(), "the list of symptoms"));
+    cautions =
+        guard.ask("cautions()", () -> Required.list(module.cautions(), "the list of cautions"));
     instruments =
         guard.ask(
             "instruments()", () -> Required.list(module.instruments(), "the list of instruments"));
@@ -102,6 +106,11 @@ public final class GuardedModule implements CalculationModule {
   @Override
   public List<Symptom> symptoms() {
     return symptoms;
+  }
+
+  @Override
+  public List<Caution> cautions() {
+    return cautions;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package kelter.cli.plugin;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
@@ -10,6 +11,7 @@ import kelter.core.option.Explained;
 import kelter.core.option.LearnedLives;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
+import kelter.core.vocabulary.Statement;
 
 /** The weigher of a plugin; once it failed, the next module that weighs takes its place. */
 record GuardedWeigher(Guard guard, Weigher weigher, AtomicBoolean failed) implements Weigher {
@@ -27,6 +29,11 @@ record GuardedWeigher(Guard guard, Weigher weigher, AtomicBoolean failed) implem
   @Override
   public Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
     return asked("weigher, carbon()", () -> weigher.carbon(job, diagnosis));
+  }
+
+  @Override
+  public List<Statement> statements() {
+    return asked("weigher, statements()", weigher::statements);
   }
 
   @Override

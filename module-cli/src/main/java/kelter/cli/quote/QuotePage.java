@@ -21,6 +21,7 @@ import kelter.core.quote.Quote;
 import kelter.core.quote.RepairForm;
 import kelter.core.shop.Repairer;
 import kelter.core.text.HarmlessText;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 
 /**
@@ -79,7 +80,7 @@ public final class QuotePage {
     }
     List<String> besides = new ArrayList<>();
     QuoteWords.declined(quote).ifPresent(besides::add);
-    besides.addAll(quote.terms());
+    besides.addAll(Statement.texts(quote.terms()));
     if (!besides.isEmpty()) {
       page.section("What holds besides", besides, Optional.empty(), List.of());
     }
@@ -169,7 +170,8 @@ public final class QuotePage {
                 ? List.of()
                 : told(
                     List.of(
-                        (field.value().isEmpty() ? "Missing: " : "To add: ") + field.missing())));
+                        (field.value().isEmpty() ? "Missing: " : "To add: ")
+                            + field.missing().get().text())));
   }
 
   private String page(String title, List<String> head, List<String> sign) {

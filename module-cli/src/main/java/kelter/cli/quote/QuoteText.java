@@ -12,6 +12,7 @@ import kelter.core.quote.Bill;
 import kelter.core.quote.Invoice;
 import kelter.core.quote.Offer;
 import kelter.core.quote.Quote;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 
 /** Quotations and data of invoices as text for one screen. */
@@ -73,7 +74,8 @@ public final class QuoteText {
 
   /** All that holds besides, or what comes first and where the rest is. */
   private static void besides(Quote quote, boolean all, Layout layout) {
-    layout.line(all ? String.join(" ", quote.terms()) : quote.terms().get(0));
+    List<String> terms = Statement.texts(quote.terms());
+    layout.line(all ? String.join(" ", terms) : terms.get(0));
     if (all) {
       layout.line(QuoteWords.NOT_ADVICE);
     }

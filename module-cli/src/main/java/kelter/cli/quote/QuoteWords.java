@@ -12,6 +12,8 @@ import kelter.core.quote.Invoice;
 import kelter.core.quote.Offer;
 import kelter.core.quote.Quote;
 import kelter.core.shop.Repairer;
+import kelter.core.vocabulary.Likelihood;
+import kelter.core.vocabulary.Statement;
 
 /** The sentences that text and page of a quotation share. */
 final class QuoteWords {
@@ -42,7 +44,7 @@ final class QuoteWords {
             .formatted(
                 cause.faults().isEmpty() ? "nothing" : String.join("; and ", cause.faults()),
                 Figures.percent(cause.probability()),
-                Figures.likelihood(cause.probability()));
+                Likelihood.of(cause.probability()).words());
     if (cause.decided()) {
       return "Most likely: " + likely + ".";
     }
@@ -58,7 +60,7 @@ final class QuoteWords {
     } else if (quote.stop().only()) {
       told.add("Only work that ends this is quoted.");
     }
-    for (String first : quote.stop().first()) {
+    for (String first : Statement.texts(quote.stop().first())) {
       told.add("First: " + first);
     }
     return told;

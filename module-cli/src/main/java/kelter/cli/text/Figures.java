@@ -35,31 +35,6 @@ public final class Figures {
   }
 
   /**
-   * The words of the IPCC's scale of likelihood (Guidance Note AR4, 2005).
-   *
-   * @param probability a probability
-   * @return its words
-   */
-  public static String likelihood(double probability) {
-    if (probability > 0.99) {
-      return "virtually certain";
-    }
-    if (probability > 0.9) {
-      return "very likely";
-    }
-    if (probability > 0.66) {
-      return "likely";
-    }
-    if (probability > 0.33) {
-      return "about as likely as not";
-    }
-    if (probability > 0.1) {
-      return "unlikely";
-    }
-    return probability > 0.01 ? "very unlikely" : "exceptionally unlikely";
-  }
-
-  /**
    * What was measured.
    *
    * @param finding a finding

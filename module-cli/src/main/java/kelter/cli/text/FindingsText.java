@@ -5,6 +5,7 @@ import kelter.cli.terminal.Terminal;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
 import kelter.core.check.Verdict;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 
 /** Findings for a person. */
@@ -90,7 +91,7 @@ public final class FindingsText {
       layout.hanging(
           "      ", "No instrument of known accuracy named: an ordinary one is assumed.");
     }
-    for (String sentence : settling.of(finding)) {
+    for (String sentence : Statement.texts(settling.of(finding))) {
       layout.hanging("      ", sentence);
     }
     if (!finding.remark().isBlank()) {

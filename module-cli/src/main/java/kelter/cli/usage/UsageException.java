@@ -20,6 +20,19 @@ public final class UsageException extends RuntimeException {
   }
 
   /**
+   * JSON was asked of what speaks to people.
+   *
+   * @param what what was called
+   * @return what is wrong
+   */
+  public static UsageException forPeople(String what) {
+    return new UsageException(
+        List.of(
+            "'%s' has no result as JSON; leave %s away"
+                .formatted(what, CommandUsage.FORMAT.name())));
+  }
+
+  /**
    * All that is wrong.
    *
    * @return each in one line

@@ -91,7 +91,7 @@ public final class WeighingScreen {
     if (most.isPresent()) {
       layout.hanging("Depends most on: ", told(most.get()));
     } else if (!weighing.assumptions().isEmpty()) {
-      layout.hanging("Assumed: ", weighing.assumptions().get(0));
+      layout.hanging("Assumed: ", weighing.assumptions().get(0).text());
     }
   }
 

@@ -14,6 +14,7 @@ import kelter.core.option.Option;
 import kelter.core.option.Weighing;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
 
 /** Repair or replace, for the owner: the answer first, then the options, then what it rests on. */
 public final class WeighingText {
@@ -60,7 +61,7 @@ public final class WeighingText {
     if (weighed.carbon().isPresent()) {
       text.carbon(weighed.carbon().get());
     }
-    text.list("Assumptions", weighing.assumptions());
+    text.list("Assumptions", Statement.texts(weighing.assumptions()));
     text.list("Sources", weighing.sources().stream().map(Source::display).toList());
     if (weighed.reasons().isEmpty()) {
       text.layout.blank().line("'--why' tells what would turn the answer, and draws it.");
@@ -85,7 +86,7 @@ public final class WeighingText {
             : "A new machine makes good what its making emits after "
                 + QuantityFormat.fixed(carbon.payBack(), 1)
                 + " years.");
-    for (String item : carbon.assumptions()) {
+    for (String item : Statement.texts(carbon.assumptions())) {
       layout.hanging(INDENT + "- ", item);
     }
     for (Source source : carbon.sources()) {

@@ -82,7 +82,7 @@ class AnswersTest {
     assertEquals("\"good\"", text(answers.get(0), "id"));
     assertEquals("7.50", text(answers.get(1), "id"), "an id comes back as it was written");
     assertEquals("0", text(answers.get(2), "exit-code"));
-    assertTrue(text(answers.get(2), "result").contains("kelter-next/1"));
+    assertTrue(text(answers.get(2), "result").contains("kelter-next/2"));
   }
 
   /** The request after it is answered as if nothing had been. */

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import kelter.cli.diagnosis.DiagnosisNote;
 import kelter.cli.json.DiagnosisJson;
 import kelter.cli.json.output.MadeBy;
 import kelter.cli.wiring.Found;
@@ -36,7 +37,11 @@ class BatchTest {
     List<String> lines = new ArrayList<>();
     Batch batch =
         new Batch(
-            WORKSHOP, job -> DiagnosisJson.diagnosis(WORKSHOP.open(job.job()), job.notes()), BY);
+            WORKSHOP,
+            job ->
+                DiagnosisJson.diagnosis(
+                    WORKSHOP.open(job.job()), DiagnosisNote.AS_READ.each(job.notes())),
+            BY);
     int code = batch.run(jobs, threads, lines::add);
     lines.forEach(line -> assertEquals(line.length() - 1, line.indexOf('\n'), line));
     return new Told(

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import kelter.cli.wiring.Found;
 import kelter.core.file.JobDocument;
@@ -75,7 +76,11 @@ class JobVersionsTest {
     Json.Obj result = json(console.out());
     List<Json> notes = ((Json.Arr) result.members().get("notes")).items();
 
-    NOTES.forEach(note -> assertTrue(notes.contains(new Json.Str(note)), notes.toString()));
+    for (String note : NOTES) {
+      Json told =
+          new Json.Obj(Map.of("id", new Json.Str("job-as-read"), "text", new Json.Str(note)));
+      assertTrue(notes.contains(told), notes.toString());
+    }
   }
 
   @Test

@@ -253,7 +253,7 @@ class KelterTest {
         continue;
       }
     }
-    assertTrue(console.out().contains("\"kelter-calculation/2\""), console.out());
+    assertTrue(console.out().contains("\"kelter-calculation/3\""), console.out());
     assertTrue(console.out().contains("\"measures\" : \"power\""), console.out());
   }
 

@@ -146,7 +146,7 @@ class ReadingsCommandTest {
         continue;
       }
     }
-    assertTrue(console.out().contains("\"kelter-readings/3\""));
+    assertTrue(console.out().contains("\"kelter-readings/4\""));
     assertTrue(console.out().contains("\"difference\" : 2000"), console.out());
   }
 

@@ -351,7 +351,92 @@ class ResultSchemaTest {
     refused(ResultFormat.DIAGNOSIS, "standing", new Json.Str("a rumour"));
     refused(ResultFormat.DIAGNOSIS, "hazard", new Json.Str("none"));
     refused(ResultFormat.WHAT_IF, "reason", new Json.Str("DECIDED"));
-    refused(ResultFormat.COMPUTATION, "format", new Json.Str("kelter-computation/2"));
+    refused(ResultFormat.COMPUTATION, "format", new Json.Str("kelter-computation/3"));
+  }
+
+  /** The ids that kelter modules tells beforehand, by the member of results that has them. */
+  private static Map<String, Set<String>> toldBeforehand() {
+    Json.Obj modules = RESULTS.get(ResultFormat.MODULES).get(0);
+    Map<String, Set<String>> words = new LinkedHashMap<>();
+    words.put("cautions", ids(array(modules, "cautions"), "id"));
+    for (Json each : array(modules, "words")) {
+      words.put(text(each, "member"), ids(array(each, "values"), "id"));
+    }
+    for (String ofWeighing : List.of("what-id", "rule-id", "assumptions")) {
+      words.put(ofWeighing, words.get("weighing"));
+    }
+    return words;
+  }
+
+  private static Set<String> ids(List<Json> items, String member) {
+    Set<String> ids = new TreeSet<>();
+    for (Json item : items) {
+      if (item instanceof Json.Obj object && object.members().get(member) instanceof Json.Str id) {
+        ids.add(id.text());
+      }
+    }
+    return ids;
+  }
+
+  /** The ids of a member, or of its items. */
+  private static Set<String> ids(String name, Json value) {
+    if (value instanceof Json.Arr array) {
+      return ids(array.items(), name.equals("tests") ? "step" : "id");
+    }
+    return value instanceof Json.Str id ? Set.of(id.text()) : Set.of();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyIdBesideWordsIsToldBeforehand(ResultFormat format) {
+    Map<String, Set<String>> words = toldBeforehand();
+    for (Json.Obj result : RESULTS.get(format)) {
+      eachObject(
+          result,
+          (path, it) ->
+              it.members()
+                  .forEach(
+                      (name, value) -> {
+                        boolean only = value instanceof Json.Arr || name.endsWith("-id");
+                        if (only && words.containsKey(name)) {
+                          Set<String> unknown = new TreeSet<>(ids(name, value));
+                          unknown.removeAll(words.get(name));
+                          assertEquals(Set.of(), unknown, path + "/" + name);
+                        }
+                      }));
+    }
+  }
+
+  /** What a schema lists is what the core may tell, no more and no less. */
+  @ParameterizedTest
+  @EnumSource
+  void aSchemaListsTheIdsThatAreToldBeforehand(ResultFormat format) {
+    Map<String, Set<String>> words = toldBeforehand();
+    eachObject(
+        json(format.schema()),
+        (path, it) -> {
+          String name = path.substring(path.lastIndexOf('/') + 1);
+          Json of = path.endsWith("/properties/" + name) ? it : null;
+          if (of == null || !words.containsKey(name)) {
+            return;
+          }
+          if (name.endsWith("-id") && it.members().containsKey("enum")) {
+            assertEquals(words.get(name), texts(array(it, "enum")), path);
+          } else if (it.members().get("items") instanceof Json.Obj items
+              && items.members().get("properties") instanceof Json.Obj properties
+              && member(properties, "id") instanceof Json.Obj id
+              && id.members().containsKey("enum")) {
+            assertEquals(words.get(name), texts(array(id, "enum")), path);
+          }
+        });
+  }
+
+  private static Set<String> texts(List<Json> items) {
+    Set<String> texts = new TreeSet<>();
+    items.stream()
+        .filter(Json.Str.class::isInstance)
+        .forEach(item -> texts.add(((Json.Str) item).text()));
+    return texts;
   }
 
   @Test

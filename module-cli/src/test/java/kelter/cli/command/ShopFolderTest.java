@@ -205,6 +205,38 @@ class ShopFolderTest {
   }
 
   @Test
+  void aWordOfStockOrPricesThatNamesNoRemedyIsTold() throws IOException {
+    Files.writeString(shop.resolve("prices.json"), PRICES);
+    Files.writeString(
+        shop.resolve("stock.json"),
+        """
+        {
+          "format": "kelter-stock/1",
+          "parts": [
+            { "part": "Element", "for": "heater.renew-heater", "number": 1 },
+            { "part": "Link", "for": "thermal-link.renew-termal-link", "number": 2 },
+            { "part": "Clip", "number": 5 }
+          ]
+        }
+        """);
+    for (String command : List.of("diagnose", "quote", "sheet")) {
+      List<String> told =
+          inShop(command, "quay-17").err().lines().filter(line -> line.contains("remedy")).toList();
+
+      assertEquals(2, told.size(), told.toString());
+      assertTrue(told.get(0).contains("stock.json, line 5,"), told.get(0));
+      assertTrue(told.get(0).contains("/parts/1/for"), told.get(0));
+      assertTrue(
+          told.get(0).contains("did you mean 'thermal-link.renew-thermal-link'?"), told.get(0));
+      assertTrue(told.get(1).contains("prices.json, line 5,"), told.get(1));
+      assertTrue(told.get(1).contains("did you mean 'heater.renew-heater'?"), told.get(1));
+    }
+    Files.writeString(shop.resolve("prices.json"), PRICES.replace("renew-haeter", "descale"));
+    Files.delete(shop.resolve("stock.json"));
+    assertFalse(inShop("diagnose", "quay-17").err().contains("remedy"));
+  }
+
+  @Test
   void instrumentsAndLogsGoByTheFolderToo() throws IOException {
     Files.writeString(
         shop.resolve("shop.json"),

@@ -68,6 +68,18 @@ class ShopPersonCommandTest {
   }
 
   @Test
+  void aMistakeInTheFileOfAnotherIsToldAndDoesNotHinder() throws IOException {
+    person(0, "p-1", "--name", "A. Sample", "--job", "marrowby-0412");
+    Files.writeString(file("p-2"), "{\n  \"format\": \"kelter-person/1\",\n  \"id\": \"p-2\"\n}");
+    Console changed = person(0, "p-1", "--telephone", "0 555 01 20");
+
+    assertTrue(Files.readString(file("p-1")).contains("0 555 01 20"));
+    assertTrue(changed.err().contains("p-2.json"), changed.err());
+    assertTrue(changed.err().contains("name"), changed.err());
+    assertTrue(told(person(1, "p-3", "--name", "B", "--job", "marrowby-0412")).contains("of p-1"));
+  }
+
+  @Test
   void aFileWithAMistakeCanBeForgotten() throws IOException {
     for (String content : new String[] {"{\"name\": 3, \"jobs\": [", "{\"nme\": \"A. Sample\"}"}) {
       Files.createDirectories(file("p-1").getParent());

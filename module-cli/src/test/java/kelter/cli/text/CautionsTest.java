@@ -24,7 +24,7 @@ class CautionsTest {
   private final CautionLines cautions = new CautionLines(layout);
 
   private static Caution shock(String what) {
-    return new Caution(Signal.DANGER, "Electric shock. " + what);
+    return new Caution("shock", Signal.DANGER, "Electric shock. " + what);
   }
 
   @Test
@@ -48,7 +48,7 @@ class CautionsTest {
 
   @Test
   void aCautionOfOneSentenceIsToldAgainAsItIs() {
-    Caution one = new Caution(Signal.WARNING, "Never bridge a thermal link.");
+    Caution one = new Caution("thermal-link", Signal.WARNING, "Never bridge a thermal link.");
     cautions.write("", List.of(one, one));
 
     assertEquals(

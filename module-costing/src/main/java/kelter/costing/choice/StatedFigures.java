@@ -21,6 +21,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.CalendarDate;
+import kelter.core.vocabulary.Statement;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.ComponentLives;
 import kelter.costing.life.KindOfLife;
@@ -40,10 +41,10 @@ public final class StatedFigures {
   private final Job job;
   private final Prices prices;
   private final Terms terms;
-  private final List<String> assumptions;
+  private final List<Statement> assumptions;
   private final List<String> nothing = new ArrayList<>();
 
-  private StatedFigures(Job job, Prices prices, List<String> assumptions) {
+  private StatedFigures(Job job, Prices prices, List<Statement> assumptions) {
     this.job = job;
     this.prices = prices;
     this.terms = prices.terms();
@@ -62,7 +63,7 @@ public final class StatedFigures {
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
   public static Basis of(
-      Job job, PlannedWork work, KindOfLife kind, LearnedLives lives, List<String> assumptions) {
+      Job job, PlannedWork work, KindOfLife kind, LearnedLives lives, List<Statement> assumptions) {
     List<Problem> problems = new ArrayList<>();
     if (job.appliance().age().isEmpty()) {
       problems.add(
@@ -109,7 +110,7 @@ public final class StatedFigures {
 
   private Basis basis(PlannedWork work, KindOfLife kind, LearnedLives lives) {
     if (!kind.isStudied()) {
-      assumptions.add(kind.assumption());
+      assumptions.add(Assumption.KIND_NOT_STUDIED.with(kind.assumption()));
     }
     ApplianceLife used = UsedLife.of(kind, job.use(), assumptions);
     ApplianceLife life = withLearned(used, lives);
@@ -120,14 +121,11 @@ public final class StatedFigures {
     Quantity stated = job.appliance().age().orElseThrow();
     double age = stated.si() / YEAR;
     if (age < newWarranty) {
-      assumptions.add(
-          "The machine is younger than the warranty on a new one lasts: its own warranty is not"
-              + " counted. Ask who pays before anything is done.");
+      assumptions.add(Assumption.UNDER_WARRANTY.with());
     }
     Basis.Spread spread = spread();
     if (!nothing.isEmpty()) {
-      assumptions.add(
-          "Not stated in the job, and taken as nothing: " + String.join("; ", nothing) + ".");
+      assumptions.add(Assumption.TAKEN_AS_NOTHING.with(String.join("; ", nothing)));
     }
     double rate = rate();
     dates();
@@ -151,8 +149,8 @@ public final class StatedFigures {
     }
     LearnedLife own = learned.get();
     assumptions.add(
-        "Beside the studies, the life of such machines was learned: %s. It counts as %s of them."
-            .formatted(own.source().display(), QuantityFormat.fixed(own.weight(), 1)));
+        Assumption.LIFE_LEARNED.with(
+            own.source().display(), QuantityFormat.fixed(own.weight(), 1)));
     return life.with(new Weibull(own.scale(), own.shape()), own.weight(), life.studies().size());
   }
 
@@ -172,8 +170,7 @@ public final class StatedFigures {
       if (own.isPresent()) {
         known.put(component.id(), own.get());
         assumptions.add(
-            "The life of the component '%s' was learned: %s."
-                .formatted(component.id(), own.get().source().display()));
+            Assumption.COMPONENT_LIFE_LEARNED.with(component.id(), own.get().source().display()));
       } else if (memory.isPresent()) {
         Weibull life = memory.get().stretched(scale);
         known.put(
@@ -182,10 +179,7 @@ public final class StatedFigures {
       }
     }
     if (!remembered.isEmpty()) {
-      assumptions.add(
-          ("Mean lives of components, from memory, at this use: %s. They count half, and half counts"
-                  + " that a component lasts as long as its machine.")
-              .formatted(String.join(", ", remembered)));
+      assumptions.add(Assumption.COMPONENT_LIVES_REMEMBERED.with(String.join(", ", remembered)));
     }
     return known;
   }
@@ -269,15 +263,11 @@ public final class StatedFigures {
     Optional<Double> old = running(prices.runningPerYear(), job.use().now(), "old");
     Optional<Double> young = running(prices.runningPerYearNew(), job.use().next(), "new");
     if (old.isEmpty() && young.isEmpty()) {
-      assumptions.add(
-          "The job states no running costs; energy, water and detergent were taken to cost the same"
-              + " for the old and the new machine and were left out.");
+      assumptions.add(Assumption.NO_RUNNING_COSTS.with());
     } else if (young.isEmpty()) {
-      assumptions.add(
-          "The job states no running cost of the new machine; that of the old one was taken.");
+      assumptions.add(Assumption.NO_RUNNING_COST_NEW.with());
     } else if (old.isEmpty()) {
-      assumptions.add(
-          "The job states no running cost of the old machine; that of the new one was taken.");
+      assumptions.add(Assumption.NO_RUNNING_COST_OLD.with());
     }
     return new double[] {old.or(() -> young).orElse(0.0), young.or(() -> old).orElse(0.0)};
   }
@@ -294,11 +284,10 @@ public final class StatedFigures {
     Optional<Money> detergent = prices.supplies().detergentPerCycle();
     boolean wet = consumption.water().isPresent() && water.isPresent();
     assumptions.add(
-        "The running cost of the %s machine was worked out from its cycles a week and its energy%s%s"
-            .formatted(
-                which,
-                wet ? " and water" : ", without water",
-                detergent.isPresent() ? ", and the detergent." : ", without detergent."));
+        Assumption.RUNNING_COST_WORKED_OUT.with(
+            which,
+            wet ? " and water" : ", without water",
+            detergent.isPresent() ? ", and the detergent." : ", without detergent."));
     double cycle =
         RunningCost.ofCycle(
             consumption.energy().get().si(),
@@ -311,9 +300,7 @@ public final class StatedFigures {
 
   private double rate() {
     if (prices.discountRate().isEmpty()) {
-      assumptions.add(
-          "The job states no discount rate; 3 % a year was taken, the least real rate of 10 CFR"
-              + " 436.14.");
+      assumptions.add(Assumption.NO_DISCOUNT_RATE.with());
     }
     return si(prices.discountRate(), Basis.USUAL_RATE);
   }
@@ -321,11 +308,11 @@ public final class StatedFigures {
   private void dates() {
     Optional<LocalDate> day = terms.priceDate();
     if (day.isEmpty()) {
-      assumptions.add("The job does not date its prices; they were taken as those of today.");
+      assumptions.add(Assumption.NO_PRICE_DATE.with());
     } else {
       boolean old = day.get().plusYears(1).isBefore(CalendarDate.of(job.date()).orElse(day.get()));
       assumptions.add(
-          "Prices are those of " + day.get() + (old ? ", more than a year before the call." : "."));
+          Assumption.PRICE_DATE.with(day.get(), old ? ", more than a year before the call." : "."));
     }
   }
 }

@@ -8,6 +8,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.quantity.Money;
+import kelter.core.vocabulary.Statement;
 
 /**
  * Prices of parts that a job does not state. A machine has dozens of parts that may be behind a
@@ -34,7 +35,7 @@ public final class UnstatedParts {
    *     stated
    */
   public static Job assumed(
-      Job job, Diagnosis diagnosis, PlannedWork work, List<String> assumptions) {
+      Job job, Diagnosis diagnosis, PlannedWork work, List<Statement> assumptions) {
     if (job.prices().isEmpty() || job.prices().get().replacement().isEmpty()) {
       return job;
     }
@@ -54,11 +55,7 @@ public final class UnstatedParts {
     if (taken.isEmpty()) {
       return job;
     }
-    assumptions.add(
-        "Parts that are hardly needed and have no price in the job were taken at a tenth of a new"
-            + " machine, from memory: "
-            + String.join(", ", taken)
-            + ".");
+    assumptions.add(Assumption.PART_PRICES_GUESSED.with(String.join(", ", taken)));
     return job.at(prices.withParts(parts));
   }
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import kelter.core.owner.Use;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.vocabulary.Statement;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.KindOfLife;
 import kelter.costing.use.HouseholdUse;
@@ -37,10 +38,9 @@ final class UsedLife {
 
   private UsedLife() {}
 
-  static ApplianceLife of(KindOfLife kind, Use use, List<String> assumptions) {
+  static ApplianceLife of(KindOfLife kind, Use use, List<Statement> assumptions) {
     if (use.cyclesPerWeek().isEmpty()) {
-      assumptions.add(
-          "The job states no cycles a week; use as hard as where the lives were studied was taken.");
+      assumptions.add(Assumption.NO_CYCLES.with());
       return kind.life();
     }
     Quantity cycles = use.cyclesPerWeek().get();
@@ -48,36 +48,32 @@ final class UsedLife {
       double built = use.builtForCycles().get().si();
       double years = built / (cycles.si() * RunningCost.WEEKS_PER_YEAR);
       assumptions.add(
-          ("Such a machine was taken to last the %s cycles on average that it is built for: %s years"
-                  + " at this use. The spread is that of the studies.")
-              .formatted(QuantityFormat.fixed(built, 0), QuantityFormat.fixed(years, 1)));
+          Assumption.BUILT_FOR_CYCLES.with(
+              QuantityFormat.fixed(built, 0), QuantityFormat.fixed(years, 1)));
       return spread(kind, years / kind.life().mean(), cycles, Double.POSITIVE_INFINITY);
     }
     return scaled(kind, cycles, assumptions);
   }
 
-  private static ApplianceLife scaled(KindOfLife kind, Quantity cycles, List<String> assumptions) {
+  private static ApplianceLife scaled(
+      KindOfLife kind, Quantity cycles, List<Statement> assumptions) {
     OptionalDouble household =
         kind.isStudied()
             ? HouseholdUse.cyclesPerWeek(kind.studies().get(0).kind())
             : OptionalDouble.empty();
     if (household.isEmpty()) {
-      assumptions.add(
-          "Cycles a week do not tell how long this kind of machine lasts, unless the job states how"
-              + " many it is built for; the lives were taken as studied.");
+      assumptions.add(Assumption.CYCLES_DO_NOT_TELL.with());
       return kind.life();
     }
     double factor = LifeAtUse.years(1, household.getAsDouble(), cycles.si());
     double kept = Math.max(SHORTEST, Math.min(LONGEST, factor));
     assumptions.add(
-        ("Households were taken to run %s cycles a week (%s) and this machine runs %s: its life was"
-                + " taken %s times as long, wear counted in cycles%s (common practice, no source).")
-            .formatted(
-                QuantityFormat.fixed(household.getAsDouble(), 1),
-                HouseholdUse.SOURCE.standing().words(),
-                QuantityFormat.fixed(cycles.si(), 1),
-                QuantityFormat.fixed(kept, 2),
-                kept == factor ? "" : " and not beyond that"));
+        Assumption.CYCLES_AGAINST_HOUSEHOLDS.with(
+            QuantityFormat.fixed(household.getAsDouble(), 1),
+            HouseholdUse.SOURCE.standing().words(),
+            QuantityFormat.fixed(cycles.si(), 1),
+            QuantityFormat.fixed(kept, 2),
+            kept == factor ? "" : " and not beyond that"));
     return spread(kind, kept, cycles, LONGEST);
   }
 

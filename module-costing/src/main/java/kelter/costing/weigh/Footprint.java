@@ -10,6 +10,8 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Quantity;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
+import kelter.costing.choice.Assumption;
 import kelter.costing.use.CarbonOfReplacing;
 import kelter.costing.use.RunningCost;
 
@@ -44,14 +46,12 @@ final class Footprint {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    List<String> assumptions = new ArrayList<>();
+    List<Statement> assumptions = new ArrayList<>();
     List<Source> sources = new ArrayList<>(List.of(CarbonOfReplacing.SOURCE));
-    assumptions.add(
-        "Only the energy of its use and the making of the machine are counted: no water, no"
-            + " detergent, no parts. Electricity stays as it is over the years.");
-    assumptions.add("Making a new machine is spread evenly over its mean life.");
+    assumptions.add(Assumption.CARBON_OF_ENERGY_AND_MAKING.with());
+    assumptions.add(Assumption.MAKING_SPREAD_OVER_LIFE.with());
     if (use.carbon().newMachine().isEmpty()) {
-      assumptions.add("The job does not say what making a new machine emits; 300 kg were taken.");
+      assumptions.add(Assumption.MAKING_NOT_STATED.with());
       sources.add(USUAL_MAKING_SOURCE);
     }
     double making = use.carbon().newMachine().map(Quantity::si).orElse(USUAL_MAKING);

@@ -9,6 +9,7 @@ import java.util.function.DoubleFunction;
 import kelter.core.option.Reasons.Influence;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.vocabulary.Statement;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.Outcomes;
@@ -23,6 +24,37 @@ import kelter.costing.life.Weibull;
  * rate from nothing to twice, the life of the machine from the least to the most hopeful study.
  */
 final class Influences {
+  private static final Statement AGE_OF_MACHINE =
+      new Statement("age-of-machine", "age of the machine");
+  private static final Statement LIFE_OF_MACHINES =
+      new Statement("life-of-machines", "mean life of such machines");
+  private static final Statement LIFE_OF_COMPONENT =
+      new Statement("life-of-component", "mean life of the component");
+  private static final Statement PRICE_OF_NEW_MACHINE =
+      new Statement("price-of-new-machine", "price of a new machine, installed");
+  private static final Statement RUNNING_COST_OLD =
+      new Statement("running-cost-old", "running cost of the old machine a year");
+  private static final Statement PRICES_OF_SUPPLIES =
+      new Statement("prices-of-supplies", "prices of energy, water and detergent, against today's");
+  private static final Statement DISCOUNT_RATE =
+      new Statement("discount-rate", "discount rate a year");
+  private static final Statement BILL_FOR_REPAIR =
+      new Statement("bill-for-repair", "bill for the repair, without the call-out");
+  private static final Statement CHANCE_OF_CURE =
+      new Statement("chance-of-cure", "chance that the repair cures");
+
+  /** All figures that may be told. */
+  static final List<Statement> ALL =
+      List.of(
+          AGE_OF_MACHINE,
+          LIFE_OF_MACHINES,
+          LIFE_OF_COMPONENT,
+          PRICE_OF_NEW_MACHINE,
+          RUNNING_COST_OLD,
+          PRICES_OF_SUPPLIES,
+          DISCOUNT_RATE,
+          BILL_FOR_REPAIR,
+          CHANCE_OF_CURE);
 
   private static final double PRICE = 0.2;
   private static final double TWICE = 2;
@@ -87,7 +119,7 @@ final class Influences {
     double error = basis.ageUncertainty() > 0 ? 2 * basis.ageUncertainty() : USUAL_AGE_ERROR;
     double low = Math.max(0, basis.age() - error);
     double high = basis.age() + error;
-    return moved("age of the machine", low, high, Influences::years, basis::withAge);
+    return moved(AGE_OF_MACHINE, low, high, Influences::years, basis::withAge);
   }
 
   private Influence life() {
@@ -97,7 +129,8 @@ final class Influences {
     Weibull least = Collections.min(studies, byMean);
     Weibull most = Collections.max(studies, byMean);
     return new Influence(
-        "mean life of such machines",
+        LIFE_OF_MACHINES.id(),
+        LIFE_OF_MACHINES.text(),
         years(least.mean()),
         years(most.mean()),
         saving(basis.withLife(new ApplianceLife(List.of(least)), basis.componentLife())),
@@ -108,7 +141,7 @@ final class Influences {
     Basis basis = comparison.basis();
     double mean = meanOfComponent(basis);
     return moved(
-        "mean life of the component",
+        LIFE_OF_COMPONENT,
         1 / TWICE,
         TWICE,
         times -> years(mean * times),
@@ -128,7 +161,7 @@ final class Influences {
 
   private Influence newMachine() {
     return moved(
-        "price of a new machine, installed",
+        PRICE_OF_NEW_MACHINE,
         share(comparison.basis().spread().replacement()),
         times -> money(costs.newMachine() * times),
         times -> costs.with(costs.newMachine() * times, costs.running(), costs.runningNew()));
@@ -136,7 +169,7 @@ final class Influences {
 
   private Influence running() {
     return moved(
-        "running cost of the old machine a year",
+        RUNNING_COST_OLD,
         PRICE,
         times -> money(costs.running() * times),
         times -> costs.with(costs.newMachine(), costs.running() * times, costs.runningNew()));
@@ -145,7 +178,7 @@ final class Influences {
   /** What both machines use gets dearer or cheaper alike. */
   private Influence supplies() {
     return moved(
-        "prices of energy, water and detergent, against today's",
+        PRICES_OF_SUPPLIES,
         share(comparison.basis().spread().running()),
         Influences::percent,
         times ->
@@ -161,7 +194,8 @@ final class Influences {
     Basis basis = comparison.basis();
     double high = Math.max(basis.rate(), Basis.USUAL_RATE) * TWICE;
     return new Influence(
-        "discount rate a year",
+        DISCOUNT_RATE.id(),
+        DISCOUNT_RATE.text(),
         "0 %",
         QuantityFormat.fixed(100 * high, 1) + " %",
         saving(basis.withRate(0)),
@@ -173,7 +207,8 @@ final class Influences {
     double work = repair.outcomes().meanBill(comparison.states()) - callOut;
     double share = share(comparison.basis().spread().repair());
     return new Influence(
-        "bill for the repair, without the call-out",
+        BILL_FOR_REPAIR.id(),
+        BILL_FOR_REPAIR.text(),
         money(work * (1 - share)),
         money(work * (1 + share)),
         saving(repair.outcomes().dearer(1 - share, callOut)),
@@ -184,7 +219,8 @@ final class Influences {
     Outcomes likelier = repair.outcomes().failing(1 / TWICE);
     Outcomes unlikelier = repair.outcomes().failing(TWICE);
     return new Influence(
-        "chance that the repair cures",
+        CHANCE_OF_CURE.id(),
+        CHANCE_OF_CURE.text(),
         percent(unlikelier.chanceOfCure(comparison.states())),
         percent(likelier.chanceOfCure(comparison.states())),
         saving(unlikelier),
@@ -198,7 +234,7 @@ final class Influences {
 
   /** A cost that is so much lower and higher, as a ratio of today's. */
   private Influence moved(
-      String what, double share, DoubleFunction<String> told, DoubleFunction<Costs> changed) {
+      Statement what, double share, DoubleFunction<String> told, DoubleFunction<Costs> changed) {
     return moved(
         what,
         1 - share,
@@ -208,13 +244,14 @@ final class Influences {
   }
 
   private Influence moved(
-      String what,
+      Statement what,
       double low,
       double high,
       DoubleFunction<String> told,
       DoubleFunction<Basis> changed) {
     return new Influence(
-        what,
+        what.id(),
+        what.text(),
         told.apply(low),
         told.apply(high),
         saving(changed.apply(low)),

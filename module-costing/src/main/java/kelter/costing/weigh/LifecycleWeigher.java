@@ -16,6 +16,8 @@ import kelter.core.option.Option;
 import kelter.core.option.Reasons;
 import kelter.core.option.Weigher;
 import kelter.core.option.Weighing;
+import kelter.core.vocabulary.Statement;
+import kelter.costing.choice.Assumption;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Costs;
@@ -59,14 +61,14 @@ public final class LifecycleWeigher implements Weigher {
 
   @Override
   public Weighing weigh(Job job, Diagnosis diagnosis, long seed) {
-    List<String> assumptions = new ArrayList<>();
+    List<Statement> assumptions = new ArrayList<>();
     OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
     return weighing(comparison, diagnosis, assumptions, Scenario.draw(comparison, draws, seed));
   }
 
   @Override
   public Explained weighAndExplain(Job job, Diagnosis diagnosis, long seed) {
-    List<String> assumptions = new ArrayList<>();
+    List<Statement> assumptions = new ArrayList<>();
     OptionComparison comparison = OptionComparison.of(job, diagnosis, lives, assumptions);
     double[][] costs = Scenario.draw(comparison, draws, seed);
     return new Explained(
@@ -77,7 +79,7 @@ public final class LifecycleWeigher implements Weigher {
   private Weighing weighing(
       OptionComparison comparison,
       Diagnosis diagnosis,
-      List<String> assumptions,
+      List<Statement> assumptions,
       double[][] costs) {
     assumptions.addAll(Premises.of(comparison));
     return new Weighing(
@@ -196,5 +198,13 @@ public final class LifecycleWeigher implements Weigher {
       }
     }
     return cheapest;
+  }
+
+  @Override
+  public List<Statement> statements() {
+    List<Statement> all = new ArrayList<>(Assumption.all());
+    all.addAll(Influences.ALL);
+    all.add(RulesOfThumb.HALF_PRICE);
+    return List.copyOf(all);
   }
 }

@@ -11,6 +11,7 @@ import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.option.LearnedLives;
 import kelter.core.problem.InputException;
+import kelter.core.vocabulary.Statement;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Candidates;
@@ -66,7 +67,7 @@ record OptionComparison(
    * @throws InputException if the job lacks what cannot be assumed; every such thing is told
    */
   static OptionComparison of(
-      Job job, Diagnosis diagnosis, LearnedLives lives, List<String> assumptions) {
+      Job job, Diagnosis diagnosis, LearnedLives lives, List<Statement> assumptions) {
     States states = States.of(diagnosis);
     PlannedWork work = PlannedWork.of(diagnosis);
     List<Candidate> candidates = Candidates.of(job, diagnosis, states, work);

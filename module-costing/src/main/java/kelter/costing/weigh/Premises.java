@@ -7,6 +7,8 @@ import java.util.Map;
 import kelter.core.option.LearnedLives.LearnedLife;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
+import kelter.costing.choice.Assumption;
 import kelter.costing.choice.Basis;
 import kelter.costing.choice.Candidate;
 import kelter.costing.choice.Costs;
@@ -18,104 +20,64 @@ import kelter.costing.money.SinglePresentValue;
 /** What every comparison takes for granted, and where its figures and methods come from. */
 final class Premises {
 
-  private static final List<String> ALWAYS =
+  private static final List<Assumption> ALWAYS =
       List.of(
-          "Prices stay as they are but for inflation: the discount rate is taken as a real rate.",
-          "A mended machine lasts as long as any other of its age; the work renews the component or"
-              + " part that it is done on and nothing else.",
-          "No study of the life of components is known; where nothing else is said, a component is taken"
-              + " to last as long as a machine of its kind. Renewing a part takes half of the age off its component,"
-              + " cleaning and setting take none. If it fails again before the machine ends,"
-              + " the same"
-              + " work is paid once more.",
-          "Where the work does not cure, a new machine follows at once; it is in the annual"
-              + " cost, not"
-              + " in what is paid now.",
-          "Prices are taken as the owner pays them, taxes included.");
-
-  private static final String CALL_OUT =
-      "The call-out is paid whatever is done, also if the machine is replaced.";
-
-  private static final String CREDITED =
-      "The call-out is taken off again where the machine is mended.";
-
-  private static final String DAYS =
-      "While a part or a new machine is awaited, the machine is taken to stand still; steps that need"
-          + " parts wait one after the other. What those days cost is in the cost a year and not in"
-          + " the bill.";
-
-  private static final String SPREAD =
-      "Prices are drawn around those stated, lognormal with the spread that the job states, each kind"
-          + " of price by itself and the same over all years.";
-
-  private static final String NOT_TO_BE_HAD =
-      "The job says that no new machine can be had, so that replacing is no option. The years that"
-          + " the machine lasts are still valued at the price stated for one.";
-
-  private static final String WAITING =
-      "Where nothing is done although there is a fault, the call-out is paid again and the best of"
-          + " the repairs follows.";
+          Assumption.REAL_PRICES,
+          Assumption.MENDED_LIKE_OTHERS,
+          Assumption.COMPONENT_AS_MACHINE,
+          Assumption.NO_CURE_NEW_MACHINE,
+          Assumption.TAXES_INCLUDED);
 
   private static final double WORTH_TELLING = 0.1;
 
   private Premises() {}
 
   /** What the comparison takes for granted whatever the job states. */
-  static List<String> of(OptionComparison comparison) {
+  static List<Statement> of(OptionComparison comparison) {
     Basis basis = comparison.basis();
     double[] means = basis.life().studies().stream().mapToDouble(Weibull::mean).sorted().toArray();
-    List<String> premises = new ArrayList<>();
+    List<Statement> premises = new ArrayList<>();
     premises.add(
-        ("The studies of the life of such machines give means from %s to %s years. A study counts"
-                + " the more, the more machines reach the age of this one by it, for this machine"
-                + " and for a new one: place, care and use stay the same. So an old machine speaks"
-                + " for long lives, its own and that of the next.")
-            .formatted(
-                QuantityFormat.fixed(means[0], 1),
-                QuantityFormat.fixed(means[means.length - 1], 1)));
+        Assumption.STUDIES_DIFFER.with(
+            QuantityFormat.fixed(means[0], 1), QuantityFormat.fixed(means[means.length - 1], 1)));
     premises.add(
-        ("All options are compared over the same %s years, the mean life of a new machine; a machine"
-                + " that ends sooner is followed by a new one at today's price, and years beyond are"
-                + " credited.")
-            .formatted(QuantityFormat.fixed(basis.life().meanOfNew(basis.age()), 1)));
-    premises.addAll(ALWAYS);
+        Assumption.SAME_YEARS.with(QuantityFormat.fixed(basis.life().meanOfNew(basis.age()), 1)));
+    ALWAYS.forEach(each -> premises.add(each.with()));
     premises.addAll(ofTerms(basis));
     double unexplained = comparison.states().incurable();
     if (unexplained >= WORTH_TELLING) {
-      premises.add(
-          "By %s nothing that is known explains the readings. That counts as beyond repair here."
-              .formatted(Influences.percent(unexplained)));
+      premises.add(Assumption.UNEXPLAINED_BEYOND_REPAIR.with(Influences.percent(unexplained)));
     }
     if (comparison.replacing().isEmpty()) {
-      premises.add(NOT_TO_BE_HAD);
+      premises.add(Assumption.NO_NEW_MACHINE.with());
     }
     if (comparison.first(Candidate.Kind.WAIT).isPresent()) {
-      premises.add(WAITING);
+      premises.add(Assumption.WAITING_COSTS_CALL_OUT.with());
     }
     return premises;
   }
 
-  private static List<String> ofTerms(Basis basis) {
+  private static List<Statement> ofTerms(Basis basis) {
     Costs costs = basis.costs();
-    List<String> premises = new ArrayList<>();
+    List<Statement> premises = new ArrayList<>();
     if (costs.callOut() > 0) {
-      premises.add(costs.callOutWithWork() > 0 ? CALL_OUT : CREDITED);
+      premises.add(
+          costs.callOutWithWork() > 0
+              ? Assumption.CALL_OUT_PAID.with()
+              : Assumption.CALL_OUT_CREDITED.with());
     }
     if (costs.waitForPart() > 0 || costs.waitForMachine() > 0) {
-      premises.add(DAYS);
+      premises.add(Assumption.STANDS_STILL.with());
     }
     if (basis.repairWarranty() > 0) {
       premises.add(
-          "What was mended and fails again within %s years of warranty is mended for nothing."
-              .formatted(QuantityFormat.fixed(basis.repairWarranty(), 1)));
+          Assumption.REPAIR_WARRANTY.with(QuantityFormat.fixed(basis.repairWarranty(), 1)));
     }
     if (basis.newWarranty() > 0) {
-      premises.add(
-          "A new machine that ends within %s years of warranty is replaced for nothing."
-              .formatted(QuantityFormat.fixed(basis.newWarranty(), 1)));
+      premises.add(Assumption.NEW_WARRANTY.with(QuantityFormat.fixed(basis.newWarranty(), 1)));
     }
     if (basis.spread().isAny()) {
-      premises.add(SPREAD);
+      premises.add(Assumption.PRICES_DRAWN.with());
     }
     return premises;
   }

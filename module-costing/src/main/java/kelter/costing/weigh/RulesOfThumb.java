@@ -6,9 +6,15 @@ import java.util.Optional;
 import kelter.core.option.Reasons.RuleOfThumb;
 import kelter.core.quantity.Money;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
 
 /** What rules of thumb say to a comparison, and where they mislead. */
 final class RulesOfThumb {
+
+  /** The rule of half the price. */
+  static final Statement HALF_PRICE =
+      new Statement(
+          "half-price", "Repair only if it costs less than half the price of a new machine.");
 
   private static final double HALF = 0.5;
 
@@ -46,7 +52,8 @@ final class RulesOfThumb {
                 Money.rounded(HALF * price, currency),
                 upTo(comparison.breakEvenBill(), currency));
     return new RuleOfThumb(
-        "Repair only if it costs less than half the price of a new machine.",
+        HALF_PRICE.id(),
+        HALF_PRICE.text(),
         here,
         Source.commonPractice("the rule of half the price, as told in the trade"));
   }

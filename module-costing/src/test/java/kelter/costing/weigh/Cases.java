@@ -258,7 +258,9 @@ final class Cases {
       List<Diagnosis.NextMeasurement> next,
       List<Diagnosis.PlanStep> plan,
       List<String> notUsed) {
-    Conclusion open = new Conclusion(Conclusion.Reason.NOT_MEASURED, List.of(), "measure", true);
+    Conclusion open =
+        new Conclusion(
+            Conclusion.Reason.NOT_MEASURED, List.of(), Conclusion.Advice.MEASURE, "measure", true);
     return new Diagnosis(
         ranking,
         faults,

@@ -75,7 +75,7 @@ class FootprintTest {
     assertTrue(Double.isNaN(balance.payBack()));
     assertEquals(
         "The job does not say what making a new machine emits; 300 kg were taken.",
-        balance.assumptions().get(2));
+        balance.assumptions().get(2).text());
     assertEquals(
         List.of(Standing.FROM_MEMORY, Standing.FROM_MEMORY),
         balance.sources().stream().map(Source::standing).toList());

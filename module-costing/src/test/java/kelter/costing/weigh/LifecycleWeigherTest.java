@@ -308,7 +308,7 @@ class LifecycleWeigherTest {
     Weighing guessed = weigh(Cases.job("washer-extractor", 8, Optional.of(sparse)), LIKELY_BLOCKED);
     assertEquals(stated + 2, guessed.assumptions().size());
     for (String word : List.of("washer-extractor", "call-out", "installing", "running", "3 %")) {
-      assertTrue(guessed.assumptions().stream().anyMatch(a -> a.contains(word)), word);
+      assertTrue(guessed.assumptions().stream().anyMatch(a -> a.text().contains(word)), word);
     }
   }
 
@@ -452,7 +452,7 @@ class LifecycleWeigherTest {
     double dearer = -sound * 30 + (1 - sound) * 45;
     assertEquals(
         dearer / life, mean(weighing, "do-nothing") - mean(weighing, "drain-pump.clean"), 1e-9);
-    assertTrue(weighing.assumptions().stream().anyMatch(a -> a.contains("nothing is done")));
+    assertTrue(weighing.assumptions().stream().anyMatch(a -> a.text().contains("nothing is done")));
   }
 
   private static Prices withParts(Prices full, Map<String, Money> parts) {

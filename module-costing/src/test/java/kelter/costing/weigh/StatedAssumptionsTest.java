@@ -26,6 +26,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
+import kelter.core.vocabulary.Statement;
 import kelter.costing.choice.Costs;
 import kelter.costing.choice.PlannedWork;
 import kelter.costing.choice.States;
@@ -86,9 +87,9 @@ class StatedAssumptionsTest {
   }
 
   private static List<String> assumed(Job job) {
-    List<String> assumptions = new ArrayList<>();
+    List<Statement> assumptions = new ArrayList<>();
     OptionComparison.of(job, LEAKS, LearnedLives.NONE, assumptions);
-    return assumptions;
+    return Statement.texts(assumptions);
   }
 
   private static Costs costs(Job job) {

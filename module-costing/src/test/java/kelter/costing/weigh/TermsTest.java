@@ -31,6 +31,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
+import kelter.core.vocabulary.Statement;
 import kelter.costing.choice.Outcomes;
 import kelter.costing.life.ApplianceLife;
 import kelter.costing.life.KindOfLife;
@@ -139,7 +140,7 @@ class TermsTest {
   }
 
   private static boolean says(Weighing weighing, String words) {
-    return weighing.assumptions().stream().anyMatch(a -> a.contains(words));
+    return weighing.assumptions().stream().anyMatch(a -> a.text().contains(words));
   }
 
   @Test
@@ -338,14 +339,15 @@ class TermsTest {
                 Optional.of(Quantity.of(50, "L", QuantityKind.VOLUME))),
             Use.Consumption.UNKNOWN,
             Use.Carbon.NONE);
-    List<String> assumptions = new ArrayList<>();
+    List<Statement> assumptions = new ArrayList<>();
     OptionComparison comparison =
         OptionComparison.of(
             used(Cases.washer(6, unstated), use), SURE, LearnedLives.NONE, assumptions);
     assertEquals(365.25, comparison.basis().costs().running(), 1e-9);
     assertEquals(365.25, comparison.basis().costs().runningNew(), 1e-9);
-    assertTrue(assumptions.stream().anyMatch(a -> a.contains("worked out")));
-    assertTrue(assumptions.stream().anyMatch(a -> a.contains("running cost of the new machine")));
+    assertTrue(assumptions.stream().anyMatch(a -> a.text().contains("worked out")));
+    assertTrue(
+        assumptions.stream().anyMatch(a -> a.text().contains("running cost of the new machine")));
   }
 
   /**

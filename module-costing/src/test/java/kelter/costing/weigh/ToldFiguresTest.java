@@ -24,6 +24,7 @@ import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
 import org.junit.jupiter.api.Test;
 
 /** The figures that a comparison tells a person beside the options, worked out by hand. */
@@ -189,7 +190,8 @@ class ToldFiguresTest {
 
   /** What is said after the premise that always comes last. */
   private static List<String> terms(Prices prices, Diagnosis diagnosis) {
-    List<String> premises = Premises.of(comparison(Cases.washer(6, prices), diagnosis));
+    List<String> premises =
+        Statement.texts(Premises.of(comparison(Cases.washer(6, prices), diagnosis)));
     return premises.subList(premises.indexOf(INCLUDED) + 1, premises.size());
   }
 

@@ -11,13 +11,12 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
@@ -80,16 +79,11 @@ public final class BrushedMotor implements Part {
           .how("Take a brush out and turn the rotor. Look at each bar with a lamp.")
           .by(Electrical.inside(6));
 
-  /** Dust that conducts and bothers the lungs. */
-  private static final Caution DUST =
-      new Caution(
-          Signal.CAUTION, "Brush dust. Wear a mask and wipe or suck it off; it conducts current.");
-
   static final Observable LENGTH =
       Observable.named("length", "length of the shorter brush")
           .quantity(QuantityKind.LENGTH, 0, 0.1)
           .how("Take both brushes out and measure the carbon alone. Write the shorter one.")
-          .by(Electrical.dead(8, new Accuracy(0, 5e-4), DUST));
+          .by(Electrical.dead(8, new Accuracy(0, 5e-4), ElectricalCautions.BRUSH_DUST));
 
   /** A motor with brushes. */
   public static final ComponentKind BRUSHED_MOTOR =

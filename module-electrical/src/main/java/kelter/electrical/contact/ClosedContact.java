@@ -5,9 +5,8 @@ import kelter.core.check.Allowed;
 import kelter.core.check.LimitRule;
 import kelter.core.check.Limits;
 import kelter.core.check.Measured;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.electrical.caution.ElectricalCautions;
 
 /** What a closed contact or a whole thermal link may have at most: 1 Ohm on an ordinary meter. */
 public enum ClosedContact implements LimitRule {
@@ -17,17 +16,11 @@ public enum ClosedContact implements LimitRule {
   private static final Source SOURCE =
       Source.commonPractice("a closed contact or whole thermal link has less than 1 ohm");
 
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Never bridge a thermal link, thermostat or door switch, not even to try: find out why it"
-              + " opened.");
-
   @Override
   public Optional<Allowed> allowed(Measured measured) {
     return Optional.of(
         Allowed.of("continuity of a closed contact", SOURCE, Limits.atMost(1))
             .resting("test leads taken off")
-            .butIfNot(NEVER_BRIDGE));
+            .butIfNot(ElectricalCautions.NEVER_BRIDGE_CONTACT));
   }
 }

@@ -15,8 +15,6 @@ import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
@@ -105,13 +103,6 @@ public final class ControlBoard implements Part {
   private static final Source OFF_SOURCE =
       Source.commonPractice("an output that is off has more than 100 kohm, snubber included");
 
-  private static final Caution SWITCHES_BY_ITSELF =
-      new Caution(
-          Signal.WARNING,
-          "Fire and flood. The load runs as soon as the machine is plugged in: leave it unplugged and"
-              + " its tap shut until the board is mended.",
-          true);
-
   /** Parts that only machines have which defrost. */
   private static final List<String> OF_DEFROST =
       List.of("defrost-sensor", "defrost-timer", "evaporator");
@@ -131,7 +122,7 @@ public final class ControlBoard implements Part {
   private static Optional<Allowed> off(Measured measured) {
     return Optional.of(
         Allowed.of("resistance across an output that is off", OFF_SOURCE, Limits.atLeast(OFF))
-            .butIfNot(SWITCHES_BY_ITSELF));
+            .butIfNot(ElectricalCautions.SWITCHES_BY_ITSELF));
   }
 
   @Override

@@ -14,11 +14,11 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /**
@@ -26,12 +26,6 @@ import kelter.electrical.component.Electrical;
  * symptoms too, are from memory.
  */
 public final class Door implements Part {
-
-  private static final Caution SPRINGS =
-      new Caution(
-          Signal.WARNING,
-          "Crushing and cuts. Door springs and hinges are under tension: hold the door, and relieve"
-              + " or pin the spring before you take it off.");
 
   static final Observable CATCHES =
       Observable.named("catches", "how the latch catches")
@@ -116,14 +110,14 @@ public final class Door implements Part {
                             25,
                             0.6,
                             Caution.UNPLUG,
-                            SPRINGS),
+                            ElectricalCautions.DOOR_SPRINGS),
                         Work.withPart(
                             "renew-hinges",
                             "renew the hinges, in pairs",
                             60,
                             0.95,
                             Caution.UNPLUG,
-                            SPRINGS)),
+                            ElectricalCautions.DOOR_SPRINGS)),
                 fault("spring-broken", "spring or cord of the door broken", 0.01)
                     .wears(Wear.WIRE)
                     .changes(Hung.FALLS.becomes(0.95))
@@ -138,7 +132,7 @@ public final class Door implements Part {
                             50,
                             0.95,
                             Caution.UNPLUG,
-                            SPRINGS)))
+                            ElectricalCautions.DOOR_SPRINGS)))
             .looks(CATCHES, Hung.CATCH)
             .looks(HANGS, Hung.SAG)
             .looks(FALLS, Hung.FALLS)

@@ -23,7 +23,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
@@ -31,6 +30,7 @@ import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
 
@@ -39,12 +39,6 @@ import kelter.electrical.contact.ClosedContact;
  * symptoms too, and spreads are from memory.
  */
 public final class DoorLock implements Part {
-
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.DANGER,
-          "Moving parts and burns. Never bridge a door lock, not even to try: the door must not open"
-              + " while the machine turns or is hot.");
 
   static final Characteristic COIL =
       new Characteristic(
@@ -76,7 +70,7 @@ public final class DoorLock implements Part {
           .how(
               "Let it lock, then plug out. A PTC holds for a minute or two: prove dead, pull its plug"
                   + " and measure across the contact.")
-          .by(Electrical.dead(6, Electrical.OHMMETER, NEVER_BRIDGE));
+          .by(Electrical.dead(6, Electrical.OHMMETER, ElectricalCautions.NEVER_BRIDGE_DOOR_LOCK));
 
   static final ComponentKind DOOR_LOCK =
       new ComponentKind(
@@ -149,7 +143,12 @@ public final class DoorLock implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component lock) {
     Work renew =
         Work.renewing(
-            "renew-door-lock", "renew the door lock", 35, 0.95, Caution.UNPLUG, NEVER_BRIDGE);
+            "renew-door-lock",
+            "renew the door lock",
+            35,
+            0.95,
+            Caution.UNPLUG,
+            ElectricalCautions.NEVER_BRIDGE_DOOR_LOCK);
     double open = Electrical.RESISTANCE.high();
     double usual = lock.si(COIL, USUAL);
     return Optional.of(
@@ -188,7 +187,7 @@ public final class DoorLock implements Part {
                                 30,
                                 0.6,
                                 Caution.UNPLUG,
-                                NEVER_BRIDGE),
+                                ElectricalCautions.NEVER_BRIDGE_DOOR_LOCK),
                             renew)))
             .looks(CLICKS, Lock.CLICKS)
             .looks(BOLT, Lock.BOLT)

@@ -16,11 +16,11 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
 import kelter.electrical.contact.OpenContact;
@@ -41,13 +41,6 @@ public final class DoorSwitch implements Part {
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
           .how("Take one wire off, open the door and measure across the switch.")
           .by(Electrical.dead(4, Electrical.OHMMETER));
-
-  private static final Caution RUNS_OPEN =
-      new Caution(
-          Signal.DANGER,
-          "Moving parts. The machine may run with its door open: leave it unplugged until the switch"
-              + " is mended.",
-          true);
 
   /** A door switch. */
   public static final ComponentKind DOOR_SWITCH =
@@ -72,7 +65,8 @@ public final class DoorSwitch implements Part {
             .on(
                 DOOR_SWITCH,
                 OPEN_RESISTANCE,
-                new OpenContact("resistance with the door open", RUNS_OPEN)));
+                new OpenContact(
+                    "resistance with the door open", ElectricalCautions.RUNS_WITH_DOOR_OPEN)));
   }
 
   @Override

@@ -14,10 +14,10 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /**
@@ -26,26 +26,23 @@ import kelter.electrical.component.Electrical;
  */
 public final class FanWheel implements Part {
 
-  private static final Caution BLADES =
-      new Caution(Signal.CAUTION, "Sharp edges. Wear gloves and turn the wheel by its hub.");
-
   static final Observable WOBBLE =
       Observable.named("wobble", "how its wheel sits on the shaft")
           .graded("firmly and true", "wobbles a little", "wobbles or rubs", "loose or off")
           .how("Hold the shaft and rock the wheel. Then spin it and look along its rim.")
-          .by(Electrical.inside(4, BLADES));
+          .by(Electrical.inside(4, ElectricalCautions.SHARP_BLADES));
 
   static final Observable DIRT =
       Observable.named("dirt", "what sticks to its blades")
           .graded("nothing", "a film", "a thick layer", "caked over")
           .how("Look at the blades from both sides with a lamp.")
-          .by(Electrical.inside(3, BLADES));
+          .by(Electrical.inside(3, ElectricalCautions.SHARP_BLADES));
 
   static final Observable TURNS =
       Observable.named("turns", "how its wheel turns by hand")
           .graded("freely", "brushes something", "stiffly", "held fast")
           .how("Turn the wheel a full turn. Look for ice, lint, wires or a thing in its way.")
-          .by(Electrical.inside(3, BLADES));
+          .by(Electrical.inside(3, ElectricalCautions.SHARP_BLADES));
 
   /** What faults change. */
   private enum Wheel implements Figure {
@@ -100,7 +97,13 @@ public final class FanWheel implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component fan) {
     Work renew =
-        Work.renewing("renew-fan-wheel", "renew the fan wheel", 35, 0.95, Caution.UNPLUG, BLADES);
+        Work.renewing(
+            "renew-fan-wheel",
+            "renew the fan wheel",
+            35,
+            0.95,
+            Caution.UNPLUG,
+            ElectricalCautions.SHARP_BLADES);
     return Optional.of(
         PartModel.of(fan.id(), Electrical.PRIORS, Wheel.values())
             .on(fan, kind)
@@ -118,7 +121,7 @@ public final class FanWheel implements Part {
                             20,
                             0.7,
                             Caution.UNPLUG,
-                            BLADES),
+                            ElectricalCautions.SHARP_BLADES),
                         renew),
                 fault("greasy", "fan wheel out of balance with grease or dust", 0.015)
                     .wears(Wear.DEPOSIT)
@@ -134,7 +137,7 @@ public final class FanWheel implements Part {
                             30,
                             0.9,
                             Caution.UNPLUG,
-                            BLADES)),
+                            ElectricalCautions.SHARP_BLADES)),
                 fault("blocked", "fan wheel held by ice, lint or a thing in its way", 0.015)
                     .changes(Wheel.HELD.becomes(line(0.45, 0.97)))
                     .makes(Symptoms.WEAK_AIR, 0.5, 0.9)
@@ -148,7 +151,7 @@ public final class FanWheel implements Part {
                             20,
                             0.9,
                             Caution.UNPLUG,
-                            BLADES)))
+                            ElectricalCautions.SHARP_BLADES)))
             .looks(WOBBLE, Wheel.WOBBLE)
             .looks(DIRT, Wheel.DIRT)
             .looks(TURNS, Wheel.HELD)

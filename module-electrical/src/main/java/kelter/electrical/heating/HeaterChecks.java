@@ -8,8 +8,6 @@ import kelter.core.job.RatedRange;
 import kelter.core.job.Reading;
 import kelter.core.law.PowerInputBand;
 import kelter.core.quantity.QuantityFormat;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.electrical.caution.ElectricalCautions;
@@ -68,12 +66,6 @@ final class HeaterChecks {
       "what is heated along is not known of this kind of appliance: between no load and that of a"
           + " dishwasher nothing is decided";
 
-  private static final Caution DO_NOT_CONNECT =
-      new Caution(
-          Signal.WARNING,
-          "Do not put this heater under voltage again before the reading is explained: a short heats"
-              + " wires and contacts within seconds.");
-
   private HeaterChecks() {}
 
   /**
@@ -116,7 +108,9 @@ final class HeaterChecks {
     String words = words(reading, limits);
     Allowed resting =
         allowed.resting(words.isEmpty() || basis.isEmpty() ? words + basis : words + "; " + basis);
-    return reading.most() < limits.low() ? resting.butIfNot(DO_NOT_CONNECT) : resting;
+    return reading.most() < limits.low()
+        ? resting.butIfNot(ElectricalCautions.SHORTED_HEATER)
+        : resting;
   }
 
   /** What an extreme reading means. */

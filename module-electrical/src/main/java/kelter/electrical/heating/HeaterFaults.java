@@ -13,7 +13,6 @@ import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.insulation.EarthLeak;
@@ -27,12 +26,6 @@ import kelter.electrical.insulation.EarthLeak;
  * be open.
  */
 final class HeaterFaults {
-
-  private static final Caution EARTH_AGAIN =
-      new Caution(
-          Signal.DANGER,
-          "Put the protective conductor back before anything else, and measure it and the insulation"
-              + " before the machine is plugged in.");
 
   /**
    * Heat of a bad joint over that of a glowing one: from a tenth, at which it is warm, to three
@@ -124,7 +117,7 @@ final class HeaterFaults {
         0.97,
         Caution.UNPLUG,
         medium.hot(),
-        EARTH_AGAIN);
+        ElectricalCautions.CONDUCTOR_BACK);
   }
 
   static FaultRow leaking(Medium medium) {
@@ -245,10 +238,7 @@ final class HeaterFaults {
                 0.8,
                 Caution.UNPLUG,
                 Caution.HOT_WATER,
-                new Caution(
-                    Signal.CAUTION,
-                    "Descaling acid burns skin and eyes and gives off gas: gloves, goggles, open"
-                        + " window, never together with bleach.")),
+                ElectricalCautions.DESCALING_ACID),
             renew(Medium.WATER))
         .wears(Wear.DEPOSIT);
   }
@@ -268,7 +258,10 @@ final class HeaterFaults {
                 Restores.FUNCTION,
                 true,
                 0.8,
-                List.of(Caution.UNPLUG, ElectricalCautions.TEST_VOLTAGE, EARTH_AGAIN)))
+                List.of(
+                    Caution.UNPLUG,
+                    ElectricalCautions.TEST_VOLTAGE,
+                    ElectricalCautions.CONDUCTOR_BACK)))
         .wears(Wear.WIRE);
   }
 }

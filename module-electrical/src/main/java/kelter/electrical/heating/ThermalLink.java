@@ -22,7 +22,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
@@ -179,11 +178,7 @@ public final class ThermalLink implements Part {
         .curedBy(
             renew(
                 "find why the thermal link opened, and renew it",
-                new Caution(
-                    Signal.WARNING,
-                    "A thermal link opens because something got too hot. Find out what"
-                        + " before a new one goes in, fit the same temperature and current,"
-                        + " and never bridge it.")));
+                ElectricalCautions.OPENED_THERMAL_LINK));
   }
 
   /** It is whole when cold. */

@@ -12,18 +12,14 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /** The glass of a hob. A crack lets water in to live parts. Chances are from memory. */
 public final class GlassTop implements Part {
-
-  private static final Caution CRACKED =
-      new Caution(
-          Signal.DANGER, "Electric shock. Isolate a hob with a cracked glass and do not use it.");
 
   static final Observable CRACK =
       Observable.named("crack", "a crack or a chip that goes through the glass")
@@ -65,7 +61,7 @@ public final class GlassTop implements Part {
                             45,
                             0.97,
                             Caution.UNPLUG,
-                            CRACKED)))
+                            ElectricalCautions.CRACKED_GLASS)))
             .looks(CRACK, Glass.CRACK)
             .build());
   }

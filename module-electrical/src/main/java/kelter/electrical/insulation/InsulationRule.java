@@ -7,9 +7,8 @@ import kelter.core.check.Limits;
 import kelter.core.check.Measured;
 import kelter.core.job.Reading;
 import kelter.core.quantity.QuantityFormat;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.protection.InsulationLimit;
 
 /**
@@ -20,14 +19,6 @@ import kelter.electrical.protection.InsulationLimit;
  * @param heaters whether the milder limit of appliances with heaters holds
  */
 public record InsulationRule(boolean heaters) implements LimitRule {
-
-  /** What to mind where insulation is too low. */
-  public static final Caution DO_NOT_RETURN =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock. Leave the machine unplugged and do not hand it back before the insulation"
-              + " is mended and measured again.",
-          true);
 
   private static final String BEYOND =
       "; over range tells nothing without the end of the range: write for instance > 200 MOhm";
@@ -47,7 +38,7 @@ public record InsulationRule(boolean heaters) implements LimitRule {
             .resting(
                 (stated.isPresent() ? ofClass(mildest) : ofEither())
                     + (isOverRange(measured) ? BEYOND : ""))
-            .butIfNot(DO_NOT_RETURN);
+            .butIfNot(ElectricalCautions.FAILED_INSULATION);
     return Optional.of(
         stated.isPresent() ? allowed : allowed.orPerhaps(limits(ProtectionClass.II)));
   }

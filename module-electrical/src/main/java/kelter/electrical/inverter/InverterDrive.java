@@ -20,7 +20,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
@@ -28,6 +27,7 @@ import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.insulation.InsulationRule;
 
@@ -37,13 +37,6 @@ import kelter.electrical.insulation.InsulationRule;
  * Chances, those of symptoms too, are from memory.
  */
 public final class InverterDrive implements Part {
-
-  static final Caution DC_LINK =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock. The direct-current link holds 170 V to 570 V after the plug is out, and"
-              + " longer if its bleeder is broken. Wait 15 minutes or as marked, then read less than"
-              + " 60 V between plus and minus before you touch.");
 
   static final Observable NO_ATTEMPT =
       Observable.named("no-attempt", "nothing moves, hums or warms when it should run")
@@ -73,7 +66,7 @@ public final class InverterDrive implements Part {
           .how(
               "Pull the motor plug off the drive. Measure the three pairs, leads nulled, and reckon"
                   + " the greatest distance from the mean (kelter compute winding-balance).")
-          .by(Electrical.dead(6, new Accuracy(0, 0.01), DC_LINK));
+          .by(Electrical.dead(6, new Accuracy(0, 0.01), ElectricalCautions.DC_LINK));
 
   static final Observable INSULATION =
       Observable.named("insulation-resistance", "insulation resistance of its motor to earth")
@@ -115,7 +108,7 @@ public final class InverterDrive implements Part {
   }
 
   private static Procedure inside(double minutes) {
-    return Electrical.inside(minutes, DC_LINK);
+    return Electrical.inside(minutes, ElectricalCautions.DC_LINK);
   }
 
   @Override
@@ -151,7 +144,7 @@ public final class InverterDrive implements Part {
             50,
             0.9,
             Caution.UNPLUG,
-            DC_LINK);
+            ElectricalCautions.DC_LINK);
     return Optional.of(
         PartModel.of(drive.id(), Electrical.PRIORS, Drive.values())
             .on(drive, INVERTER_DRIVE)
@@ -186,7 +179,7 @@ public final class InverterDrive implements Part {
                             30,
                             0.45,
                             Caution.UNPLUG,
-                            DC_LINK),
+                            ElectricalCautions.DC_LINK),
                         renew))
             .looks(NO_ATTEMPT, Drive.STILL)
             .looks(STOPS, Drive.STOPS)

@@ -15,10 +15,10 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /**
@@ -71,15 +71,7 @@ public final class Lamp implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component lamp) {
     Work renew =
         Work.renewing(
-            "renew-lamp",
-            "renew the lamp",
-            8,
-            0.96,
-            Caution.UNPLUG,
-            new Caution(
-                Signal.WARNING,
-                "Burns and cuts. Let it cool; fit the same voltage, power and, in an oven, one made"
-                    + " for heat."));
+            "renew-lamp", "renew the lamp", 8, 0.96, Caution.UNPLUG, ElectricalCautions.HOT_LAMP);
     return Optional.of(
         PartModel.of(lamp.id(), Electrical.PRIORS, Bulb.values())
             .on(lamp, LAMP)

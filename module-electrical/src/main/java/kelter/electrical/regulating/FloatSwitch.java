@@ -17,11 +17,11 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.LowPath;
@@ -49,11 +49,6 @@ public final class FloatSwitch implements Part {
   static final ComponentKind FLOAT_SWITCH =
       new ComponentKind(
           "float-switch", "float switch", List.of(MOVES, CLOSED), List.of(), List.of());
-
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Flood. Never bridge a float switch: dry the pan, find the leak and try the float.");
 
   /** What faults change. */
   private enum Float implements Figure {
@@ -83,7 +78,12 @@ public final class FloatSwitch implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("float-switch-conducts", "Does the float switch close?")
-            .on(FLOAT_SWITCH, CLOSED, new LowPath("resistance of the float switch", NEVER_BRIDGE)));
+            .on(
+                FLOAT_SWITCH,
+                CLOSED,
+                new LowPath(
+                    "resistance of the float switch",
+                    ElectricalCautions.NEVER_BRIDGE_FLOAT_SWITCH)));
   }
 
   @Override
@@ -118,7 +118,7 @@ public final class FloatSwitch implements Part {
                             25,
                             0.95,
                             Caution.UNPLUG,
-                            NEVER_BRIDGE)))
+                            ElectricalCautions.NEVER_BRIDGE_FLOAT_SWITCH)))
             .looks(MOVES, Float.STUCK)
             .looks(CLOSED, state -> state.of(Float.CLOSED), Spread.constant(0.7))
             .build());

@@ -15,12 +15,11 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.LowPath;
@@ -74,12 +73,6 @@ public final class Thermostat implements Part {
       Source.fromMemory(
           "thermostats of small and large machines open within 20 K of their setting");
 
-  static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Fire and scalds. Never bridge a thermostat, and let nothing heat whose thermostat does not"
-              + " open.");
-
   @Override
   public List<ComponentKind> kinds() {
     return List.of(THERMOSTAT);
@@ -89,9 +82,17 @@ public final class Thermostat implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("thermostat-conducts", "Does the thermostat conduct?")
-            .on(THERMOSTAT, CLOSED, new LowPath("resistance of the thermostat", NEVER_BRIDGE)),
+            .on(
+                THERMOSTAT,
+                CLOSED,
+                new LowPath(
+                    "resistance of the thermostat", ElectricalCautions.NEVER_BRIDGE_THERMOSTAT)),
         LimitCheck.named("thermostat-opens", "Does the thermostat open?")
-            .on(THERMOSTAT, OPENED, new OpenContact("resistance of an open contact", NEVER_BRIDGE)),
+            .on(
+                THERMOSTAT,
+                OPENED,
+                new OpenContact(
+                    "resistance of an open contact", ElectricalCautions.NEVER_BRIDGE_THERMOSTAT)),
         LimitCheck.named("thermostat-overshoot", "Does the thermostat open near its setting?")
             .on(THERMOSTAT, OVERSHOOT, Thermostat::nearItsSetting));
   }
@@ -99,7 +100,7 @@ public final class Thermostat implements Part {
   private static Optional<Allowed> nearItsSetting(Measured measured) {
     return Optional.of(
         Allowed.of("how far it goes beyond its setting", WITHIN, new Limits(-OFF, OFF))
-            .butIfNot(NEVER_BRIDGE));
+            .butIfNot(ElectricalCautions.NEVER_BRIDGE_THERMOSTAT));
   }
 
   /**

@@ -11,6 +11,7 @@ import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /**
@@ -26,7 +27,7 @@ final class ThermostatFaults {
           35,
           0.94,
           Caution.UNPLUG,
-          Thermostat.NEVER_BRIDGE);
+          ElectricalCautions.NEVER_BRIDGE_THERMOSTAT);
 
   private ThermostatFaults() {}
 

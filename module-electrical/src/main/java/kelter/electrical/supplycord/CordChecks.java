@@ -9,8 +9,6 @@ import kelter.core.job.Component;
 import kelter.core.job.RatedRange;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
@@ -48,20 +46,6 @@ final class CordChecks {
           SoundJoint.SOURCE.document()
               + "; the cord at most what IEC 60228 allows its conductor at 70 °C");
 
-  private static final Caution NO_EARTH =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock. Without its protective conductor a fault puts voltage on touchable metal:"
-              + " leave the machine unplugged until the path is mended.",
-          true);
-
-  private static final Caution LEAKS =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock. Unplug the machine and do not hand it back before the leak is found and"
-              + " the current measured again.",
-          true);
-
   private static final String OR_TWO_WIRE =
       ", and that of two-wire ones, because the job does not state the protection class: two prongs"
           + " and a double square on the nameplate mean class II";
@@ -70,13 +54,6 @@ final class CordChecks {
       Source.commonPractice(
           "a live conductor has what IEC 60228 allows it and 0.5 ohm at its ends");
 
-  private static final Caution BROKEN =
-      new Caution(
-          Signal.DANGER,
-          "Fire and electric shock. A broken conductor sparks inside the cord: leave the machine"
-              + " unplugged until the cord is renewed.",
-          true);
-
   private CordChecks() {}
 
   static Optional<Allowed> liveConductor(Measured measured) {
@@ -84,7 +61,7 @@ final class CordChecks {
     return Optional.of(
         Allowed.of("resistance of a live conductor, bent", LIVE, Limits.atMost(most))
             .resting("test leads taken off")
-            .butIfNot(BROKEN));
+            .butIfNot(ElectricalCautions.BROKEN_CORD));
   }
 
   /**
@@ -103,7 +80,7 @@ final class CordChecks {
     return local.isPresent()
         ? Optional.of(
             byLocalCode(measured, "insulation resistance", Limits.atLeast(local.get().si()))
-                .butIfNot(InsulationRule.DO_NOT_RETURN))
+                .butIfNot(ElectricalCautions.FAILED_INSULATION))
         : new InsulationRule(Heater.isIn(measured.appliance())).allowed(measured);
   }
 
@@ -114,7 +91,9 @@ final class CordChecks {
             ? Optional.of(
                 byLocalCode(measured, "protective conductor", Limits.atMost(local.get().si())))
             : ofConductor(measured);
-    return allowed.isPresent() ? Optional.of(allowed.get().butIfNot(NO_EARTH)) : allowed;
+    return allowed.isPresent()
+        ? Optional.of(allowed.get().butIfNot(ElectricalCautions.NO_PROTECTIVE_CONDUCTOR))
+        : allowed;
   }
 
   private static Optional<Allowed> ofConductor(Measured measured) {
@@ -226,7 +205,7 @@ final class CordChecks {
               LeakageLimit.AFTER_REPAIR,
               Limits.atMost(afterRepair));
     }
-    return Optional.of(allowed.butIfNot(LEAKS));
+    return Optional.of(allowed.butIfNot(ElectricalCautions.LEAKS_CURRENT));
   }
 
   private static Allowed byLocalCode(Measured measured, String what, Limits limits) {

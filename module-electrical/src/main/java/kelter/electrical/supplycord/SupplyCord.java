@@ -17,9 +17,9 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.Path;
@@ -87,10 +87,7 @@ public final class SupplyCord implements Part {
             35,
             0.95,
             Caution.UNPLUG,
-            new Caution(
-                Signal.DANGER,
-                "Electric shock. Measure the protective conductor again, bending the cord, before"
-                    + " the machine is plugged in."));
+            ElectricalCautions.CONDUCTOR_AGAIN);
     return Optional.of(
         PartModel.of(cord.id(), Electrical.PRIORS, Path.values())
             .on(cord, CordWords.CORD, LiveWay.values())

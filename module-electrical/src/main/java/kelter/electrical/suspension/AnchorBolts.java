@@ -13,22 +13,15 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /** The bolts that hold a machine to the floor. Chances, those of symptoms too, are from memory. */
 public final class AnchorBolts implements Part {
-
-  private static final Caution TEARS_OFF =
-      new Caution(
-          Signal.WARNING,
-          "Crushing. A machine with loose anchors can walk or tear off as it spins: no spin before"
-              + " they are tight and their floor is sound.",
-          true);
 
   static final Observable MOVES =
       Observable.named("moves", "the frame moves against the floor, or its bolts show fresh marks")
@@ -88,7 +81,7 @@ public final class AnchorBolts implements Part {
                             40,
                             0.9,
                             Caution.UNPLUG,
-                            TEARS_OFF)))
+                            ElectricalCautions.LOOSE_ANCHORS)))
             .looks(MOVES, Hold.MOVES)
             .looks(TURNS, Hold.LOOSE)
             .build());

@@ -28,6 +28,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.drive.DampedSwing;
 
@@ -49,7 +50,7 @@ public final class Damper implements Part {
       Observable.named("resists", "how a damper resists by hand")
           .graded("firmly and evenly", "weakly or by jerks", "hardly at all")
           .how("Unhook each damper at its lower end, push and pull it. Write the weakest.")
-          .by(Electrical.inside(12, Tub.HEAVY));
+          .by(Electrical.inside(12, ElectricalCautions.HEAVY_TUB));
 
   static final ComponentKind DAMPER =
       new ComponentKind("damper", "damper", List.of(SWINGS, RESISTS), List.of(), List.of());
@@ -119,7 +120,7 @@ public final class Damper implements Part {
                             45,
                             0.95,
                             Caution.UNPLUG,
-                            Tub.HEAVY)))
+                            ElectricalCautions.HEAVY_TUB)))
             .looks(
                 SWINGS,
                 state -> DampedSwing.swings(state.of(Damping.RATIO), VISIBLE),

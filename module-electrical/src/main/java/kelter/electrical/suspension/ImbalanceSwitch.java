@@ -16,11 +16,11 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /**
@@ -28,12 +28,6 @@ import kelter.electrical.component.Electrical;
  * moved. Chances, those of symptoms too, and spreads are from memory.
  */
 public final class ImbalanceSwitch implements Part {
-
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Never bridge the imbalance switch, not even to try: nothing else stops a tub that"
-              + " strikes.");
 
   static final Observable AT_REST =
       resistance("rest-resistance", "resistance across it at rest", "leave its lever alone");
@@ -68,7 +62,9 @@ public final class ImbalanceSwitch implements Part {
     return Observable.named(id, title)
         .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
         .how("Take one wire off, " + lever + " and measure across it, leads nulled.")
-        .by(Electrical.dead(4, Electrical.OHMMETER, NEVER_BRIDGE));
+        .by(
+            Electrical.dead(
+                4, Electrical.OHMMETER, ElectricalCautions.NEVER_BRIDGE_IMBALANCE_SWITCH));
   }
 
   @Override
@@ -99,7 +95,7 @@ public final class ImbalanceSwitch implements Part {
                             30,
                             0.95,
                             Caution.UNPLUG,
-                            NEVER_BRIDGE)))
+                            ElectricalCautions.NEVER_BRIDGE_IMBALANCE_SWITCH)))
             .looks(AT_REST, state -> state.of(Contact.REST), Spread.constant(0.7))
             .looks(MOVED, state -> state.of(Contact.MOVED), Spread.constant(0.7))
             .build());

@@ -18,6 +18,7 @@ import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Proof;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 
 /** The springs that a tub hangs on. Chances, those of symptoms too, are from memory. */
@@ -31,7 +32,7 @@ public final class Spring implements Part {
       Observable.named("broken", "a spring is broken or off its hook")
           .proving()
           .how("Look at both ends of each spring with a lamp.")
-          .by(Electrical.inside(3, Tub.HEAVY));
+          .by(Electrical.inside(3, ElectricalCautions.HEAVY_TUB));
 
   static final ComponentKind SPRING =
       new ComponentKind(
@@ -81,7 +82,7 @@ public final class Spring implements Part {
                             40,
                             0.97,
                             Caution.UNPLUG,
-                            Tub.HEAVY)))
+                            ElectricalCautions.HEAVY_TUB)))
             .looks(HANGS_LOW, Hang.LOW)
             .looks(BROKEN, Hang.BROKEN)
             .build());

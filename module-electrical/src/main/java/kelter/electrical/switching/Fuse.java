@@ -7,7 +7,6 @@ import java.util.Optional;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
@@ -18,12 +17,6 @@ import kelter.electrical.contact.SwitchContact;
 
 /** A fuse inside a machine. Chances are from memory. */
 public final class Fuse {
-
-  private static final Caution FIND_WHY =
-      new Caution(
-          Signal.WARNING,
-          "A fuse blows because something drew too much. Find out what before a new one goes in, fit"
-              + " the same rating and size, and never bridge it.");
 
   private static final Observable CLOSED =
       ContactWords.closed(
@@ -52,7 +45,7 @@ public final class Fuse {
         CLOSED,
         Optional.empty(),
         Optional.of(BLACK),
-        FIND_WHY,
+        ElectricalCautions.BLOWN_FUSE,
         List.of(
             fault("blown", "fuse blown", 0.02)
                 .changes(Path.open(), SwitchContact.MARKS.becomes(0.4))
@@ -68,6 +61,6 @@ public final class Fuse {
                         25,
                         0.7,
                         Caution.UNPLUG,
-                        FIND_WHY))));
+                        ElectricalCautions.BLOWN_FUSE))));
   }
 }

@@ -9,10 +9,10 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.Path;
 import kelter.electrical.contact.SwitchContact;
@@ -39,13 +39,6 @@ public final class HandSwitch {
           "Look at its case and terminals, pull each push-on terminal a little.",
           3);
 
-  private static final Caution STAYS_ON =
-      new Caution(
-          Signal.WARNING,
-          "A switch that drops voltage heats itself, one that is welded never lets go: leave the"
-              + " machine unplugged until it is renewed.",
-          true);
-
   private HandSwitch() {}
 
   /**
@@ -60,7 +53,7 @@ public final class HandSwitch {
         CLOSED,
         Optional.of(OPENED),
         Optional.of(BURNS),
-        STAYS_ON,
+        ElectricalCautions.HAND_SWITCH_CONTACT,
         List.of(
             fault("contact-burnt", "contact of the switch burnt", 0.02)
                 .wears(Wear.CONTACT)

@@ -8,10 +8,10 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.Path;
 import kelter.electrical.contact.SwitchContact;
@@ -32,12 +32,6 @@ public final class OverloadProtector {
           "Look at its case and at the pin of the compressor.",
           3);
 
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Fire. Never bridge the protector of a compressor, not even to try: find out whether the"
-              + " compressor stands, runs hot or does not start.");
-
   private OverloadProtector() {}
 
   /**
@@ -56,7 +50,7 @@ public final class OverloadProtector {
         CLOSED,
         Optional.empty(),
         Optional.of(BURNS),
-        NEVER_BRIDGE,
+        ElectricalCautions.NEVER_BRIDGE_PROTECTOR,
         List.of(
             fault("open", "overload protector open when cold", 0.01)
                 .wears(Wear.CONTACT)
@@ -72,6 +66,6 @@ public final class OverloadProtector {
                         25,
                         0.8,
                         Caution.UNPLUG,
-                        NEVER_BRIDGE))));
+                        ElectricalCautions.NEVER_BRIDGE_PROTECTOR))));
   }
 }

@@ -9,10 +9,10 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.Path;
 import kelter.electrical.contact.SwitchContact;
@@ -39,13 +39,6 @@ public final class SelectorSwitch {
           "Look at terminals and case: dull or dark terminals were hot.",
           4);
 
-  private static final Caution HOT =
-      new Caution(
-          Signal.WARNING,
-          "A contact that drops voltage heats its terminal, one that is welded heats without a stop:"
-              + " do not let it work again before the selector is renewed.",
-          true);
-
   private SelectorSwitch() {}
 
   /**
@@ -66,7 +59,7 @@ public final class SelectorSwitch {
         CLOSED,
         Optional.of(OPENED),
         Optional.of(BURNS),
-        HOT,
+        ElectricalCautions.SELECTOR_CONTACT,
         List.of(
             fault("contact-burnt", "contact of the selector switch burnt", 0.03)
                 .wears(Wear.CONTACT)

@@ -8,10 +8,10 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.module.Part;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
+import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.Path;
 
@@ -30,12 +30,6 @@ public final class TiltSwitch {
           "Take one wire off, lay the machine down and measure across it.",
           5);
 
-  private static final Caution NEVER_BRIDGE =
-      new Caution(
-          Signal.WARNING,
-          "Fire. Never bridge a tilt switch, and never close the machine with one that does not"
-              + " open.");
-
   private TiltSwitch() {}
 
   /**
@@ -50,7 +44,7 @@ public final class TiltSwitch {
         CLOSED,
         Optional.of(OPENED),
         Optional.empty(),
-        NEVER_BRIDGE,
+        ElectricalCautions.NEVER_BRIDGE_TILT_SWITCH,
         List.of(
             fault("open", "tilt switch open", 0.02)
                 .wears(Wear.CONTACT)

@@ -22,7 +22,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -31,7 +30,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
-import kelter.hydraulics.part.AirSide;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -40,12 +39,6 @@ import kelter.hydraulics.part.WaterSide;
  * less of that. The sealed circuit is not opened.
  */
 public final class Coil implements Part {
-
-  private static final Caution FINS =
-      new Caution(
-          Signal.CAUTION,
-          "Sharp fins. Wear gloves; never pierce, bend or scrape the coil: gas may come out, and may"
-              + " burn.");
 
   static final Characteristic USUAL_RISE =
       new Characteristic(
@@ -58,7 +51,7 @@ public final class Coil implements Part {
       Observable.named("dirt", "how clogged its fins or tubes are")
           .graded("clean", "dusty", "clogged")
           .how("Look at it with a lamp, where the air goes in.")
-          .by(Procedure.inside(3, FINS));
+          .by(Procedure.inside(3, HydraulicCautions.SHARP_FINS));
 
   static final Observable RISE =
       Observable.named("rise", "how much warmer than the room it is")
@@ -66,7 +59,7 @@ public final class Coil implements Part {
           .how(
               "Let it run for half an hour with the door shut. Hold a surface thermometer to the middle"
                   + " of the condenser and take the temperature of the room from it.")
-          .by(Procedure.running(5, new Accuracy(0, 2), AirSide.FAN_TURNS));
+          .by(Procedure.running(5, new Accuracy(0, 2), HydraulicCautions.TURNING_FAN));
 
   private static final ComponentKind CONDENSER =
       new ComponentKind(
@@ -79,7 +72,12 @@ public final class Coil implements Part {
 
   private static final Work CLEAN =
       Work.byHand(
-          "clean-coil", "clean the coil with brush and vacuum", 25, 0.9, Caution.UNPLUG, FINS);
+          "clean-coil",
+          "clean the coil with brush and vacuum",
+          25,
+          0.9,
+          Caution.UNPLUG,
+          HydraulicCautions.SHARP_FINS);
 
   private static final FaultRow CONDENSER_DIRTY =
       fault("dirty", "condenser dirty", 0.06)

@@ -31,6 +31,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.AirSide;
 import kelter.hydraulics.part.WaterSide;
 
@@ -61,13 +62,13 @@ public final class Duct implements Part {
           .how(
               "Hold a vane at the same place of the intake with the duct on and with it off. Divide the"
                   + " first reading by the second.")
-          .by(Procedure.running(10, AirSide.TWO_VANE_READINGS, AirSide.FAN_TURNS));
+          .by(Procedure.running(10, AirSide.TWO_VANE_READINGS, HydraulicCautions.TURNING_FAN));
 
   static final Observable BACK_PRESSURE =
       Observable.named("back-pressure", "pressure at the start of the duct")
           .quantity(QuantityKind.PRESSURE_DIFFERENCE, 0, 1000)
           .how("Read a manometer on a tap in the duct, close to the machine, while it runs.")
-          .by(Procedure.running(10, AirSide.SMALL_MANOMETER, AirSide.FAN_TURNS));
+          .by(Procedure.running(10, AirSide.SMALL_MANOMETER, HydraulicCautions.TURNING_FAN));
 
   private static final ComponentKind KIND =
       new ComponentKind(

@@ -23,12 +23,12 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.AirSide;
 import kelter.hydraulics.part.WaterSide;
 
@@ -37,11 +37,6 @@ import kelter.hydraulics.part.WaterSide;
  * What it leaves of the flow is asked only where its share of the losses is known.
  */
 public final class Filter implements Part {
-
-  private static final Caution NOT_A_DRYER =
-      new Caution(
-          Signal.DANGER,
-          "Fire by lint or burns. Never run a dryer or a heater without its filter or grille.");
 
   static final Observable DIRT =
       Observable.named("dirt", "how clogged it looks")
@@ -55,7 +50,12 @@ public final class Filter implements Part {
           .how(
               "Hold a vane at the same place of the outlet, or of a funnel on the hose, with it in and"
                   + " without it. Divide the first reading by the second.")
-          .by(Procedure.running(5, AirSide.TWO_VANE_READINGS, NOT_A_DRYER, AirSide.FAN_TURNS));
+          .by(
+              Procedure.running(
+                  5,
+                  AirSide.TWO_VANE_READINGS,
+                  HydraulicCautions.NEVER_WITHOUT_FILTER,
+                  HydraulicCautions.TURNING_FAN));
 
   /** A filter or grille. */
   static final ComponentKind FILTER = kind("filter", "air filter");

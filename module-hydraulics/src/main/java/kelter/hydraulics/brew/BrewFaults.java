@@ -9,8 +9,8 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 
 /**
  * What can be wrong on the way of the brewing water. At severity 1 a worn pump has a quarter of its
@@ -21,23 +21,38 @@ import kelter.core.vocabulary.Symptoms;
  */
 final class BrewFaults {
 
-  private static final Caution VENT =
-      new Caution(
-          Signal.WARNING,
-          "Scald. Let the machine cool and vent it to 0 bar at the wand before you loosen a fitting.");
-
   private static final Work RENEW_PUMP =
-      Work.renewing("renew-brew-pump", "renew the brew pump", 30, 0.95, Caution.UNPLUG, VENT);
+      Work.renewing(
+          "renew-brew-pump",
+          "renew the brew pump",
+          30,
+          0.95,
+          Caution.UNPLUG,
+          HydraulicCautions.VENT_FIRST);
   private static final Work FREE_PUMP =
       Work.byHand(
-          "free-brew-pump", "descale and free the brew pump", 25, 0.6, Caution.UNPLUG, VENT);
+          "free-brew-pump",
+          "descale and free the brew pump",
+          25,
+          0.6,
+          Caution.UNPLUG,
+          HydraulicCautions.VENT_FIRST);
   private static final Work PRIME =
-      Work.byHand("prime-brew-pump", "fill the pump with a syringe and bleed it", 10, 0.85, VENT);
+      Work.byHand(
+          "prime-brew-pump",
+          "fill the pump with a syringe and bleed it",
+          10,
+          0.85,
+          HydraulicCautions.VENT_FIRST);
   private static final Work CLEAN_TANK_VALVE =
       Work.byHand("free-tank-valve", "clean and free the valve of the tank", 8, 0.85);
   private static final Work SET_VALVE =
       Work.byHand(
-          "set-over-pressure-valve", "clean and set the over-pressure valve", 25, 0.7, VENT);
+          "set-over-pressure-valve",
+          "clean and set the over-pressure valve",
+          25,
+          0.7,
+          HydraulicCautions.VENT_FIRST);
   private static final Work RENEW_VALVE =
       Work.renewing(
           "renew-over-pressure-valve",
@@ -45,17 +60,37 @@ final class BrewFaults {
           30,
           0.95,
           Caution.UNPLUG,
-          VENT);
+          HydraulicCautions.VENT_FIRST);
   private static final Work CLEAR_JET =
-      Work.byHand("clear-jet", "descale and clear the jet or valve", 30, 0.85, VENT);
+      Work.byHand(
+          "clear-jet",
+          "descale and clear the jet or valve",
+          30,
+          0.85,
+          HydraulicCautions.VENT_FIRST);
   private static final Work CLEAN_SCREEN =
-      Work.byHand("clean-group-screen", "unscrew the screen and clean it", 10, 0.95, VENT);
+      Work.byHand(
+          "clean-group-screen",
+          "unscrew the screen and clean it",
+          10,
+          0.95,
+          HydraulicCautions.VENT_FIRST);
   private static final Work CLEAN_THREE_WAY =
       Work.byHand(
-          "clean-three-way-valve", "descale the three-way valve", 40, 0.7, Caution.UNPLUG, VENT);
+          "clean-three-way-valve",
+          "descale the three-way valve",
+          40,
+          0.7,
+          Caution.UNPLUG,
+          HydraulicCautions.VENT_FIRST);
   private static final Work RENEW_THREE_WAY =
       Work.renewing(
-          "renew-three-way-valve", "renew the three-way valve", 35, 0.95, Caution.UNPLUG, VENT);
+          "renew-three-way-valve",
+          "renew the three-way valve",
+          35,
+          0.95,
+          Caution.UNPLUG,
+          HydraulicCautions.VENT_FIRST);
 
   private BrewFaults() {}
 

@@ -3,13 +3,13 @@ package kelter.hydraulics.brew;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.WaterSide;
 
 /** The words for the way of the brewing water. */
@@ -17,12 +17,6 @@ final class BrewWords {
 
   static final double ML_PER_MIN = 1e-6 / 60; // m3/s
   static final double BAR = 1e5; // Pa
-
-  private static final Caution UNDER_PRESSURE =
-      new Caution(
-          Signal.WARNING,
-          "Scald. A portafilter may still be under pressure when the pump has stopped: wait, loosen it"
-              + " slowly, keep the face away.");
 
   private static final Accuracy GAUGE = new Accuracy(0.025, 0.2 * BAR);
 
@@ -50,7 +44,9 @@ final class BrewWords {
       Observable.named("blind-pressure", "pressure at the brew head against a blind gauge")
           .quantity(QuantityKind.GAUGE_PRESSURE, 0, 25 * BAR)
           .how("Lock a portafilter with a gauge in, brew for 10 s, and read where it settles.")
-          .by(Procedure.running(5, GAUGE, Caution.HOT_WATER, UNDER_PRESSURE));
+          .by(
+              Procedure.running(
+                  5, GAUGE, Caution.HOT_WATER, HydraulicCautions.PORTAFILTER_PRESSURE));
 
   static final Observable SOUND =
       Observable.named("sound", "sound of the pump")
@@ -81,7 +77,9 @@ final class BrewWords {
           .how(
               "Blind gauge at the brew head, return hose of the valve in a beaker: read the gauge when"
                   + " water begins to run from the hose.")
-          .by(Procedure.running(8, GAUGE, Caution.HOT_WATER, UNDER_PRESSURE));
+          .by(
+              Procedure.running(
+                  8, GAUGE, Caution.HOT_WATER, HydraulicCautions.PORTAFILTER_PRESSURE));
 
   static final Observable RETURNS =
       Observable.named("runs-back", "water runs back into the tank all through a usual shot")

@@ -23,7 +23,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -32,6 +31,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.FigureRule;
 import kelter.hydraulics.part.WaterSide;
 
@@ -44,11 +44,6 @@ public final class DosingPump implements Part {
   private static final double ML_PER_MIN = 1e-6 / 60; // m3/s
   private static final double USUAL = 50 * ML_PER_MIN; // m3/s; from memory
 
-  private static final Caution CORROSIVE =
-      new Caution(
-          Signal.DANGER,
-          "Burns. Detergent is caustic: goggles and gloves, flush the tube with water before you open it.");
-
   static final Characteristic RATED =
       new Characteristic("rated-flow", "flow rate of the dosing pump", QuantityKind.FLOW)
           .within(new Span(0.1 * ML_PER_MIN, 5000 * ML_PER_MIN));
@@ -57,28 +52,30 @@ public final class DosingPump implements Part {
       Observable.named("delivered", "flow rate with its prime key held")
           .quantity(QuantityKind.FLOW, 0, 5000 * ML_PER_MIN)
           .how("Hose end in a measuring cylinder: hold the prime key for a minute.")
-          .by(Procedure.running(4, new Accuracy(0.04, ML_PER_MIN), CORROSIVE));
+          .by(
+              Procedure.running(
+                  4, new Accuracy(0.04, ML_PER_MIN), HydraulicCautions.CAUSTIC_DETERGENT));
 
   static final Observable STANDS_PRIMED =
       Observable.named("stands-primed", "its rotor stands still with the prime key held")
           .how("Look through its cover while the prime key is held.")
-          .by(Procedure.running(1, Procedure.BY_EYE, CORROSIVE));
+          .by(Procedure.running(1, Procedure.BY_EYE, HydraulicCautions.CAUSTIC_DETERGENT));
 
   static final Observable STANDS_CALLED =
       Observable.named("stands-called", "its rotor stands still when the programme should dose")
           .how("Start a programme and watch the rotor when it should dose.")
-          .by(Procedure.running(6, Procedure.BY_EYE, CORROSIVE));
+          .by(Procedure.running(6, Procedure.BY_EYE, HydraulicCautions.CAUSTIC_DETERGENT));
 
   static final Observable BUBBLES =
       Observable.named("bubbles", "air bubbles run in its suction hose, or can or lance is empty")
           .how("Look at the suction hose while it runs, and at lance and can.")
-          .by(Procedure.running(2, Procedure.BY_EYE, CORROSIVE));
+          .by(Procedure.running(2, Procedure.BY_EYE, HydraulicCautions.CAUSTIC_DETERGENT));
 
   static final Observable TUBE =
       Observable.named("tube", "the squeezed tube")
           .graded("round", "flat", "cracked")
           .how("Take the cover off and look at the tube where the rollers run.")
-          .by(Procedure.inside(4, CORROSIVE));
+          .by(Procedure.inside(4, HydraulicCautions.CAUSTIC_DETERGENT));
 
   private static final ComponentKind KIND =
       new ComponentKind(
@@ -163,12 +160,24 @@ public final class DosingPump implements Part {
   }
 
   private static List<FaultRow> faults() {
-    Work tube = Work.withPart("renew-tube", "renew the squeezed tube", 15, 0.95, CORROSIVE);
+    Work tube =
+        Work.withPart(
+            "renew-tube", "renew the squeezed tube", 15, 0.95, HydraulicCautions.CAUSTIC_DETERGENT);
     Work suction =
-        Work.byHand("tighten-suction", "fill the can, seat lance and hose", 10, 0.9, CORROSIVE);
+        Work.byHand(
+            "tighten-suction",
+            "fill the can, seat lance and hose",
+            10,
+            0.9,
+            HydraulicCautions.CAUSTIC_DETERGENT);
     Work pump =
         Work.renewing(
-            "renew-dosing-pump", "renew the dosing pump", 30, 0.95, Caution.UNPLUG, CORROSIVE);
+            "renew-dosing-pump",
+            "renew the dosing pump",
+            30,
+            0.95,
+            Caution.UNPLUG,
+            HydraulicCautions.CAUSTIC_DETERGENT);
     Work signal =
         Work.byHand(
             "restore-signal",

@@ -5,9 +5,8 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 
@@ -51,10 +50,7 @@ public final class StandpipeOverflow {
         List.of(
             new Output("capacity", "flow rate at the brim", QuantityKind.FLOW),
             new Output("spare", "capacity less the pump's flow rate", QuantityKind.FLOW)),
-        List.of(
-            new Caution(
-                Signal.NOTICE,
-                "An overflowing standpipe floods the floor. Watch the first drain phase to its end.")),
+        List.of(HydraulicCautions.STANDPIPE_OVERFLOW),
         StandpipeOverflow::compute);
   }
 

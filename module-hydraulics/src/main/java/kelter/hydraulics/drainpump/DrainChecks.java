@@ -7,9 +7,8 @@ import kelter.core.check.Measured;
 import kelter.core.job.Component;
 import kelter.core.job.Curve;
 import kelter.core.quantity.QuantityFormat;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.drain.HoseBackflow;
 import kelter.hydraulics.drain.StandpipeOverflow;
 import kelter.hydraulics.pipe.Hose;
@@ -51,10 +50,6 @@ final class DrainChecks {
   private static final Source STANDPIPE =
       Source.fromMemory(
           "Energy equation, White, Fluid Mechanics, chapter 6; loss of the trap 5, length as the height");
-  private static final Caution OVERFLOW =
-      new Caution(
-          Signal.NOTICE,
-          "An overflowing standpipe floods the floor. Watch the first drain phase to its end.");
 
   private DrainChecks() {}
 
@@ -103,10 +98,8 @@ final class DrainChecks {
     return Optional.of(
         drained(measured, volume)
             .minding(
-                new Caution(
-                    Signal.WARNING,
-                    "Crushing. A machine that has not drained holds up to %s kg of water: empty it before you tilt it."
-                        .formatted(QuantityFormat.plain(Math.rint(volume * KILOGRAMS))))));
+                HydraulicCautions.UNDRAINED_WEIGHT.with(
+                    QuantityFormat.plain(Math.rint(volume * KILOGRAMS)))));
   }
 
   private static Allowed drained(Measured measured, double volume) {
@@ -174,7 +167,7 @@ final class DrainChecks {
                             height,
                             new Hose(height, bore, 0, TRAP_LOSS),
                             RatedPump.water(measured.conditions()))))
-            .minding(OVERFLOW));
+            .minding(HydraulicCautions.STANDPIPE_OVERFLOW));
   }
 
   /** Does the check valve hold what is in the hose? */

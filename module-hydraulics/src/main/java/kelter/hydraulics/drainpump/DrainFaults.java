@@ -9,9 +9,9 @@ import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.pumppart.PumpFaults;
 import kelter.hydraulics.pumppart.PumpFigure;
 
@@ -29,34 +29,58 @@ final class DrainFaults {
 
   private static final double CLOSED_BORE = 0.97; // ratio
 
-  private static final Caution SHARP =
-      new Caution(
-          Signal.CAUTION,
-          "Glass, pins and sharp sheet edges in pump and sump. Wear cut-proof gloves.");
-  private static final Caution FLOOD =
-      new Caution(
-          Signal.CAUTION,
-          "Flood. Close the tap, empty the sump first, and watch every joint during a test run.");
-  private static final Caution HEAVY =
-      new Caution(
-          Signal.WARNING,
-          "Crushing. A machine with water in it is heavy: empty it before you tilt it, and prop it.");
-
   private static final Work CLEAN_STRAINER =
-      byHand("clean-strainer", "clean the strainer and the trap", 12, 0.95, SHARP);
+      byHand(
+          "clean-strainer",
+          "clean the strainer and the trap",
+          12,
+          0.95,
+          HydraulicCautions.SHARP_IN_SUMP);
   private static final Work CLEAN_PUMP =
-      byHand("clean-pump", "clear the pump chamber and the vanes", 25, 0.9, SHARP);
+      byHand(
+          "clean-pump",
+          "clear the pump chamber and the vanes",
+          25,
+          0.9,
+          HydraulicCautions.SHARP_IN_SUMP);
   private static final Work RENEW_PUMP =
-      Work.renewing("renew-pump", "renew the drain pump", 40, 0.97, Caution.UNPLUG, HEAVY, FLOOD);
+      Work.renewing(
+          "renew-pump",
+          "renew the drain pump",
+          40,
+          0.97,
+          Caution.UNPLUG,
+          HydraulicCautions.HEAVY_WITH_WATER,
+          HydraulicCautions.FLOOD_FROM_SUMP);
   private static final Work CLEAR_HOSE =
-      byHand("clear-hose", "clear the drain hose, take out kinks", 20, 0.85, FLOOD);
+      byHand(
+          "clear-hose",
+          "clear the drain hose, take out kinks",
+          20,
+          0.85,
+          HydraulicCautions.FLOOD_FROM_SUMP);
   private static final Work TIGHTEN_HOSE =
-      byHand("tighten-hose", "seat the drain hose and tighten its clips", 15, 0.7, FLOOD);
+      byHand(
+          "tighten-hose",
+          "seat the drain hose and tighten its clips",
+          15,
+          0.7,
+          HydraulicCautions.FLOOD_FROM_SUMP);
   private static final Work RENEW_HOSE = withPart("renew-hose", "renew the drain hose");
   private static final Work LOWER_HOSE =
-      byHand("lower-hose", "lay the hose and its outlet lower", 20, 0.9, FLOOD);
+      byHand(
+          "lower-hose",
+          "lay the hose and its outlet lower",
+          20,
+          0.9,
+          HydraulicCautions.FLOOD_FROM_SUMP);
   private static final Work CLEAN_VALVE =
-      byHand("clean-valve", "clean the check valve and free its flap", 20, 0.8, FLOOD);
+      byHand(
+          "clean-valve",
+          "clean the check valve and free its flap",
+          20,
+          0.8,
+          HydraulicCautions.FLOOD_FROM_SUMP);
   private static final Work RENEW_VALVE = withPart("renew-valve", "renew the check valve");
 
   private static final PumpFaults PUMP = new PumpFaults("drain pump");
@@ -153,6 +177,7 @@ final class DrainFaults {
   }
 
   private static Work withPart(String id, String title) {
-    return Work.withPart(id, title, 25, 0.95, Caution.UNPLUG, Caution.HOT_WATER, FLOOD);
+    return Work.withPart(
+        id, title, 25, 0.95, Caution.UNPLUG, Caution.HOT_WATER, HydraulicCautions.FLOOD_FROM_SUMP);
   }
 }

@@ -22,6 +22,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
@@ -78,7 +79,9 @@ public final class DrainPump implements Part {
           .how(
               "Set a tee with an upright clear hose between pump and check valve, let it drain, and read"
                   + " the height of the water in the clear hose above that in the sump.")
-          .by(Procedure.running(12, new Accuracy(0, 0.02), Caution.HOT_WATER, PumpWords.HOSE_END));
+          .by(
+              Procedure.running(
+                  12, new Accuracy(0, 0.02), Caution.HOT_WATER, HydraulicCautions.LOOSE_HOSE_END));
 
   static final Observable HOSE_HEAD =
       Observable.named("hose-head", "height of the water behind the check valve while it drains")
@@ -87,7 +90,9 @@ public final class DrainPump implements Part {
           .how(
               "Set a tee with an upright clear hose between check valve and drain hose, let it drain, and"
                   + " read the height of the water in the clear hose above that in the sump.")
-          .by(Procedure.running(12, new Accuracy(0, 0.02), Caution.HOT_WATER, PumpWords.HOSE_END));
+          .by(
+              Procedure.running(
+                  12, new Accuracy(0, 0.02), Caution.HOT_WATER, HydraulicCautions.LOOSE_HOSE_END));
 
   static final Observable FLOW =
       Observable.named("flow", "flow rate at the end of the drain hose")
@@ -98,7 +103,10 @@ public final class DrainPump implements Part {
                   + " known volume once the hose runs full.")
           .by(
               Procedure.running(
-                  5, new Accuracy(0.05, 0.2 / 60_000), Caution.HOT_WATER, PumpWords.HOSE_END));
+                  5,
+                  new Accuracy(0.05, 0.2 / 60_000),
+                  Caution.HOT_WATER,
+                  HydraulicCautions.LOOSE_HOSE_END));
 
   static final Observable DRAIN_TIME =
       Observable.named("drain-time", "time in which a full drain phase empties the machine")
@@ -107,7 +115,7 @@ public final class DrainPump implements Part {
           .how(
               "Fill it as for a cycle, start draining, and take the time until the pump draws air; give up"
                   + " after ten minutes.")
-          .by(Procedure.running(4, new Accuracy(0.02, 2), PumpWords.WET_MAINS));
+          .by(Procedure.running(4, new Accuracy(0.02, 2), HydraulicCautions.WET_MAINS));
 
   static final Observable POWER =
       PumpWords.power(
@@ -200,7 +208,10 @@ public final class DrainPump implements Part {
                   + " height, and drain again.")
           .by(
               Procedure.running(
-                  6, new Accuracy(0.03, 2e-5), Caution.HOT_WATER, PumpWords.HOSE_END));
+                  6,
+                  new Accuracy(0.03, 2e-5),
+                  Caution.HOT_WATER,
+                  HydraulicCautions.LOOSE_HOSE_END));
 
   static final ComponentKind KIND =
       new ComponentKind(

@@ -5,9 +5,8 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.pipe.Hose;
 import kelter.hydraulics.water.Water;
 
@@ -74,10 +73,7 @@ public final class JoukowskySurge {
             new Output("wave-speed", "speed of the pressure wave", QuantityKind.VELOCITY),
             new Output(
                 "sudden-within", "closing time below which it is sudden", QuantityKind.TIME)),
-        List.of(
-            new Caution(
-                Signal.NOTICE,
-                "A surge can open joints and hoses. Close the tap when the machine is left alone.")),
+        List.of(HydraulicCautions.SURGE),
         JoukowskySurge::compute);
   }
 

@@ -7,9 +7,8 @@ import kelter.core.check.Measured;
 import kelter.core.job.Component;
 import kelter.core.job.Evaluation;
 import kelter.core.job.Measurement;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.fill.JoukowskySurge;
 
 /** What may be read on an inlet valve and its supply. */
@@ -22,11 +21,6 @@ final class InletChecks {
   private static final double CLOSING = 0.03; // s, the usual solenoid valve, from memory
   private static final double WALL = 1e-3; // m
   private static final double COPPER = 120e9; // Pa, Young's modulus, handbooks, from memory
-
-  private static final Caution OPENS_JOINTS =
-      new Caution(
-          Signal.NOTICE,
-          "A surge can open joints and hoses. Close the tap when the machine is left alone.");
 
   private InletChecks() {}
 
@@ -89,7 +83,7 @@ final class InletChecks {
                     "Joukowsky 1898 and Michaud 1878; supply and surge together at most 1.2 MPa, as appliances"
                         + " on the mains of water are tested, IEC 60335-2-7"),
                 () -> stopped(supply(fill), length, bore))
-            .minding(OPENS_JOINTS));
+            .minding(HydraulicCautions.SURGE));
   }
 
   private static Limits stopped(double supply, double length, double bore) {

@@ -10,9 +10,9 @@ import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.leak.LeakHunt;
 import kelter.hydraulics.pipe.BlockedBore;
 
@@ -28,15 +28,6 @@ import kelter.hydraulics.pipe.BlockedBore;
  */
 final class InletFaults {
 
-  private static final Caution PRESSURE =
-      new Caution(
-          Signal.CAUTION,
-          "Water under pressure. Close the tap and let the pressure out into a bucket before you loosen a"
-              + " joint; watch every joint afterwards.");
-  private static final Caution PLUMBING =
-      new Caution(
-          Signal.NOTICE, "The pipes of the house are the plumber's: local codes come first.");
-
   private static final Work CLEAN_SCREEN =
       Work.byHand(
           "clean-screen",
@@ -44,14 +35,31 @@ final class InletFaults {
           12,
           0.95,
           Caution.UNPLUG,
-          PRESSURE);
+          HydraulicCautions.SUPPLY_PRESSURE);
   private static final Work STRAIGHTEN_HOSE =
       Work.byHand(
-          "straighten-hose", "lay the fill hose without kinks", 8, 0.8, Caution.UNPLUG, PRESSURE);
+          "straighten-hose",
+          "lay the fill hose without kinks",
+          8,
+          0.8,
+          Caution.UNPLUG,
+          HydraulicCautions.SUPPLY_PRESSURE);
   private static final Work RENEW_HOSE =
-      Work.withPart("renew-hose", "renew the fill hose", 15, 0.95, Caution.UNPLUG, PRESSURE);
+      Work.withPart(
+          "renew-hose",
+          "renew the fill hose",
+          15,
+          0.95,
+          Caution.UNPLUG,
+          HydraulicCautions.SUPPLY_PRESSURE);
   private static final Work RENEW_VALVE =
-      Work.renewing("renew-valve", "renew the inlet valve", 30, 0.95, Caution.UNPLUG, PRESSURE);
+      Work.renewing(
+          "renew-valve",
+          "renew the inlet valve",
+          30,
+          0.95,
+          Caution.UNPLUG,
+          HydraulicCautions.SUPPLY_PRESSURE);
   private static final Work TIGHTEN =
       Work.byHand(
           "seal-connection",
@@ -59,17 +67,23 @@ final class InletFaults {
           10,
           0.75,
           Caution.UNPLUG,
-          PRESSURE);
+          HydraulicCautions.SUPPLY_PRESSURE);
   private static final Work RAISE_PRESSURE =
       Work.byHand(
           "raise-pressure",
           "have the pressure of the supply put right (reducer, filter, pump of the house)",
           15,
           0.6,
-          PRESSURE,
-          PLUMBING);
+          HydraulicCautions.SUPPLY_PRESSURE,
+          HydraulicCautions.HOUSE_PIPES);
   private static final Work OPEN_TAP =
-      Work.byHand("open-tap", "open the tap and stop valves wholly", 5, 0.8, PRESSURE, PLUMBING);
+      Work.byHand(
+          "open-tap",
+          "open the tap and stop valves wholly",
+          5,
+          0.8,
+          HydraulicCautions.SUPPLY_PRESSURE,
+          HydraulicCautions.HOUSE_PIPES);
   private static final Work REDUCE_PRESSURE =
       new Work(
           "reduce-pressure",
@@ -78,7 +92,7 @@ final class InletFaults {
           Restores.FUNCTION,
           true,
           0.9,
-          List.of(PRESSURE, PLUMBING));
+          List.of(HydraulicCautions.SUPPLY_PRESSURE, HydraulicCautions.HOUSE_PIPES));
 
   /** The faults. */
   static final List<FaultRow> ALL =

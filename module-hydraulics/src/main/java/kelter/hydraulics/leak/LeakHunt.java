@@ -6,7 +6,6 @@ import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 
@@ -18,13 +17,6 @@ import kelter.core.vocabulary.Procedure;
  * @param wet whether paper laid there dry is wet after a run
  */
 public record LeakHunt(Observable tracks, Observable wet) {
-
-  /** What to mind before a joint is opened or renewed. */
-  public static final Caution DRAIN_FIRST =
-      new Caution(
-          Signal.CAUTION,
-          "Flood. Close the tap, let the pressure out and the water off before you loosen a joint; watch"
-              + " it during a test run.");
 
   /** What faults change. */
   public enum Leak implements Figure {

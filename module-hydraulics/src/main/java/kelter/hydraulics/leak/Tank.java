@@ -16,12 +16,11 @@ import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.leak.LeakHunt.Leak;
 import kelter.hydraulics.part.WaterSide;
 
@@ -44,13 +43,7 @@ public final class Tank implements Part {
       Observable.named("drained-water", "what comes out with the first bucket from the drain cock")
           .graded("clear", "cloudy", "grit")
           .how("Power off. Let it cool, drain a bucket from the bottom, and let it stand a minute.")
-          .by(
-              Procedure.inside(
-                  10,
-                  new Caution(
-                      Signal.WARNING,
-                      "Scald. The tank holds water of 60 °C or more: let it cool, or draw it off through a"
-                          + " hose into the drain.")));
+          .by(Procedure.inside(10, HydraulicCautions.HOT_TANK));
 
   private static final ComponentKind KIND =
       new ComponentKind(
@@ -94,7 +87,8 @@ public final class Tank implements Part {
         .makes(Symptoms.LEAKS, chance(0.1, 0.9, 0.97))
         .makes(Symptoms.DISCOLOURED_WATER, 0, 0.3)
         .makes(Symptoms.TRIPS_RCD, 0, 0.12)
-        .curedBy(Work.renewing("renew-tank", "renew the tank", 60, 0.95, LeakHunt.DRAIN_FIRST));
+        .curedBy(
+            Work.renewing("renew-tank", "renew the tank", 60, 0.95, HydraulicCautions.DRAIN_FIRST));
   }
 
   private static FaultRow offSeat() {
@@ -114,7 +108,8 @@ public final class Tank implements Part {
         .makes(Symptoms.LOUD, chance(0.03, 0.48, 0.8))
         .makes(Symptoms.HEATS_SLOWLY, 0, 0.6)
         .makes(Symptoms.WEAK_FLOW, 0, 0.45)
-        .curedBy(Work.byHand("flush-tank", "flush the tank", 45, 0.85, LeakHunt.DRAIN_FIRST));
+        .curedBy(
+            Work.byHand("flush-tank", "flush the tank", 45, 0.85, HydraulicCautions.DRAIN_FIRST));
   }
 
   @Override

@@ -18,6 +18,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.leak.LeakHunt.Leak;
 import kelter.hydraulics.part.WaterSide;
 
@@ -31,7 +32,7 @@ import kelter.hydraulics.part.WaterSide;
  */
 public record Vessel(ComponentKind kind, LeakHunt hunt, FaultRow leaks) implements Part {
 
-  private static final Caution DRAIN = LeakHunt.DRAIN_FIRST;
+  private static final Caution DRAIN = HydraulicCautions.DRAIN_FIRST;
 
   /**
    * The hose from the tap to the machine.

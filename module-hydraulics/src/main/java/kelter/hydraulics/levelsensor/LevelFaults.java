@@ -8,9 +8,9 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 
 /**
  * What can be wrong with the measuring of the level. At severity 1 a clogged trap passes 5 % of the
@@ -21,11 +21,6 @@ import kelter.core.vocabulary.Symptoms;
  */
 final class LevelFaults {
 
-  private static final Caution OVERFLOW =
-      new Caution(
-          Signal.CAUTION,
-          "Flood. A machine that does not know its level can overfill: stay beside it for the first fill.");
-
   private static final Work CLEAN_TRAP =
       Work.byHand(
           "clean-trap",
@@ -33,7 +28,7 @@ final class LevelFaults {
           25,
           0.9,
           Caution.UNPLUG,
-          OVERFLOW);
+          HydraulicCautions.OVERFILLING);
 
   private static final Work RENEW_TUBE =
       Work.withPart(
@@ -42,10 +37,16 @@ final class LevelFaults {
           20,
           0.9,
           Caution.UNPLUG,
-          OVERFLOW);
+          HydraulicCautions.OVERFILLING);
 
   private static final Work RENEW_SENSOR =
-      Work.renewing("renew-sensor", "renew the level sensor", 25, 0.95, Caution.UNPLUG, OVERFLOW);
+      Work.renewing(
+          "renew-sensor",
+          "renew the level sensor",
+          25,
+          0.95,
+          Caution.UNPLUG,
+          HydraulicCautions.OVERFILLING);
 
   /** The faults. */
   static final List<FaultRow> ALL =

@@ -12,7 +12,6 @@ import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -21,6 +20,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.FixedRule;
 import kelter.hydraulics.part.WaterSide;
 
@@ -34,11 +34,6 @@ public final class BoilerParts {
   private static final double SET_PRESSURE = 1.2 * BAR; // Pa; from memory
   private static final Accuracy GAUGE = new Accuracy(0.025, 0.04 * BAR);
   private static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
-
-  private static final Caution STEAM =
-      new Caution(
-          Signal.WARNING,
-          "Scald. Steam of 120 °C: let the boiler cool and vent it to 0 bar before you loosen a fitting.");
 
   private BoilerParts() {}
 
@@ -57,12 +52,12 @@ public final class BoilerParts {
         Observable.named("opens-at", "pressure at which it opens")
             .quantity(QuantityKind.GAUGE_PRESSURE, 0, 20 * BAR)
             .how("Machine closed and warming: read the gauge of the boiler when heating stops.")
-            .by(Procedure.running(8, GAUGE, STEAM));
+            .by(Procedure.running(8, GAUGE, HydraulicCautions.BOILER_STEAM));
     Observable closes =
         Observable.named("closes-at", "pressure at which it closes again")
             .quantity(QuantityKind.GAUGE_PRESSURE, 0, 20 * BAR)
             .how("Let steam off at the wand and read the gauge when heating starts again.")
-            .by(Procedure.running(6, GAUGE, STEAM));
+            .by(Procedure.running(6, GAUGE, HydraulicCautions.BOILER_STEAM));
     return OneFault.of(
             "pressure-switch",
             "pressure switch",
@@ -73,14 +68,19 @@ public final class BoilerParts {
                 .makes(Symptoms.TOO_HOT, chance(0.02, 0.34, 0.7))
                 .makes(Symptoms.POOR_RESULT, 0, 0.5)
                 .curedBy(
-                    Work.byHand("set-pressure-switch", "set the pressure switch", 20, 0.5, STEAM),
+                    Work.byHand(
+                        "set-pressure-switch",
+                        "set the pressure switch",
+                        20,
+                        0.5,
+                        HydraulicCautions.BOILER_STEAM),
                     Work.renewing(
                         "renew-pressure-switch",
                         "renew the pressure switch",
                         35,
                         0.95,
                         Caution.UNPLUG,
-                        STEAM)),
+                        HydraulicCautions.BOILER_STEAM)),
             Sign.of(opens, set, SET_PRESSURE, line(1, 1.35), Spread.constant(0.08 * BAR)),
             Sign.of(closes, set, SET_PRESSURE, line(0.875, 0.2), Spread.constant(0.08 * BAR)))
         .within(
@@ -114,17 +114,17 @@ public final class BoilerParts {
         Observable.named("in-water", "resistance from probe to body in water")
             .logarithmic(QuantityKind.RESISTANCE, span)
             .how("Boiler full. Take the wire off the probe, measure to the body at once.")
-            .by(Procedure.dead(5, OHMMETER, STEAM));
+            .by(Procedure.dead(5, OHMMETER, HydraulicCautions.BOILER_STEAM));
     Observable dry =
         Observable.named("dry", "resistance from probe to body out of water")
             .logarithmic(QuantityKind.RESISTANCE, span)
             .how("Take the wire off, lift the probe out, dry its seal, measure to its thread.")
-            .by(Procedure.dead(10, OHMMETER, STEAM));
+            .by(Procedure.dead(10, OHMMETER, HydraulicCautions.BOILER_STEAM));
     Observable scale =
         Observable.named("scale", "scale on the probe")
             .graded("clean", "film", "crust")
             .how("Let the boiler cool and vent it. Unscrew the probe and look at it.")
-            .by(Procedure.inside(10, STEAM));
+            .by(Procedure.inside(10, HydraulicCautions.BOILER_STEAM));
     return OneFault.of(
             "level-probe",
             "level probe",
@@ -137,7 +137,12 @@ public final class BoilerParts {
                 .makes(Meaning.FILL.symptom(), 0, 0.5)
                 .curedBy(
                     Work.byHand(
-                        "clean-level-probe", "descale the probe", 20, 0.9, Caution.UNPLUG, STEAM)),
+                        "clean-level-probe",
+                        "descale the probe",
+                        20,
+                        0.9,
+                        Caution.UNPLUG,
+                        HydraulicCautions.BOILER_STEAM)),
             Sign.value(wet, power(1e4, 200), Spread.constant(0.6)),
             Sign.word(scale, early(0.1, 0.95)),
             Sign.value(dry, power(1e7, 1), Spread.constant(1)))
@@ -169,7 +174,7 @@ public final class BoilerParts {
     Observable hisses =
         Observable.named("hisses", "steam or water comes from it once the pressure is up")
             .how("Closed machine at pressure: listen at it and hold a cold spoon over it.")
-            .by(Procedure.running(4, Procedure.BY_EYE, STEAM));
+            .by(Procedure.running(4, Procedure.BY_EYE, HydraulicCautions.BOILER_STEAM));
     Observable hangs =
         Observable.named("pin-hangs", "its pin does not fall by itself when cold")
             .how("Boiler cold and vented. Push the pin up and let it go.")
@@ -182,8 +187,18 @@ public final class BoilerParts {
             .makes(Symptoms.WEAK_STEAM, chance(0.03, 0.51, 0.85))
             .makes(Symptoms.LEAKS, chance(0.03, 0.42, 0.8))
             .curedBy(
-                Work.byHand("free-vacuum-breaker", "descale and free it", 20, 0.7, STEAM),
-                Work.renewing("renew-vacuum-breaker", "renew the vacuum breaker", 20, 0.95, STEAM)),
+                Work.byHand(
+                    "free-vacuum-breaker",
+                    "descale and free it",
+                    20,
+                    0.7,
+                    HydraulicCautions.BOILER_STEAM),
+                Work.renewing(
+                    "renew-vacuum-breaker",
+                    "renew the vacuum breaker",
+                    20,
+                    0.95,
+                    HydraulicCautions.BOILER_STEAM)),
         Sign.word(hisses, chance(0.04, 0.6, 0.9)),
         Sign.word(hangs, chance(0.03, 0.75, 0.95)));
   }
@@ -201,14 +216,20 @@ public final class BoilerParts {
     Observable without =
         Observable.named("steams-without-tip", "it steams well with the tip off only")
             .how("Wand cold: tip off. Then open the valve a little into a jug.")
-            .by(Procedure.running(4, Procedure.BY_EYE, STEAM));
+            .by(Procedure.running(4, Procedure.BY_EYE, HydraulicCautions.BOILER_STEAM));
     return OneFault.of(
         "steam-wand",
         "steam wand",
         fault("blocked", "steam wand blocked", 0.02)
             .wears(Wear.DEPOSIT)
             .makes(Symptoms.WEAK_STEAM, chance(0.1, 0.95, 0.98))
-            .curedBy(Work.byHand("clear-wand", "soak and clear the tip and wand", 12, 0.95, STEAM)),
+            .curedBy(
+                Work.byHand(
+                    "clear-wand",
+                    "soak and clear the tip and wand",
+                    12,
+                    0.95,
+                    HydraulicCautions.BOILER_STEAM)),
         Sign.word(holes, early(0.08, 0.95)),
         Sign.word(without, chance(0.05, 0.8, 0.92)));
   }

@@ -10,7 +10,6 @@ import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -18,6 +17,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.FigureRule;
 
 /**
@@ -28,10 +28,6 @@ public final class IronParts {
 
   private static final double ML_PER_MIN = 1e-6 / 60; // m3/s
   private static final double STEAM_RATE = 25 * ML_PER_MIN; // m3/s; from memory
-
-  private static final Caution HOT =
-      new Caution(
-          Signal.WARNING, "Burn and scald. The sole has 200 °C: hold it away, let it cool after.");
 
   private IronParts() {}
 
@@ -49,7 +45,7 @@ public final class IronParts {
         Observable.named("steam-rate", "water that is steamed off, 1 mL for each gram")
             .quantity(QuantityKind.FLOW, 0, 1000 * ML_PER_MIN)
             .how("Hot and filled: weigh it, steam for two minutes at the most, weigh it again.")
-            .by(Procedure.running(8, new Accuracy(0.05, ML_PER_MIN), HOT));
+            .by(Procedure.running(8, new Accuracy(0.05, ML_PER_MIN), HydraulicCautions.HOT_SOLE));
     Observable holes =
         Observable.named("holes", "the steam holes of the sole")
             .graded("open", "specks", "scaled shut")
@@ -63,7 +59,13 @@ public final class IronParts {
                 .makes(Symptoms.WEAK_STEAM, chance(0.1, 0.8, 0.97))
                 .makes(Symptoms.LEAKS, chance(0.05, 0.48, 0.7))
                 .makes(Symptoms.DISCOLOURED_WATER, 0, 0.6)
-                .curedBy(Work.byHand("descale-sole", "descale the steam path", 30, 0.75, HOT)),
+                .curedBy(
+                    Work.byHand(
+                        "descale-sole",
+                        "descale the steam path",
+                        30,
+                        0.75,
+                        HydraulicCautions.HOT_SOLE)),
             Sign.word(holes, early(0.12, 0.95)),
             Sign.of(
                 rate, rated, STEAM_RATE, early(1, 0.08), Spread.relative(0.15).atLeast(ML_PER_MIN)))
@@ -88,7 +90,7 @@ public final class IronParts {
     Observable drips =
         Observable.named("drips-shut", "it drips with the steam switched off")
             .how("Full, hot, steam off: hold it flat over a cloth for a minute.")
-            .by(Procedure.running(4, Procedure.BY_EYE, HOT));
+            .by(Procedure.running(4, Procedure.BY_EYE, HydraulicCautions.HOT_SOLE));
     Observable seat =
         Observable.named("needle", "needle and seat of the valve")
             .graded("clean", "scaled", "worn")

@@ -9,8 +9,6 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -18,6 +16,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.FigureRule;
 
 /**
@@ -32,12 +31,6 @@ public final class SafetyGroup {
   private static final double RELIEF = 7 * BAR; // Pa; from memory
   private static final double SUPPLY = 3.0 / 7; // ratio of that; from memory
 
-  private static final Caution NEVER_PLUG =
-      new Caution(
-          Signal.DANGER,
-          "Explosion. Never cap, plug or tighten a relief valve or its outlet, not even to try. A tank that"
-              + " is overheated: power off, let it cool, open nothing.");
-
   private SafetyGroup() {}
 
   /**
@@ -50,7 +43,7 @@ public final class SafetyGroup {
         Observable.named("drips-below", "it drips although the pressure is below its stamp")
             .how(
                 "Heating off for an hour, or at its usual pressure: read the gauge, watch its outlet.")
-            .by(Procedure.running(5, Procedure.BY_EYE, NEVER_PLUG));
+            .by(Procedure.running(5, Procedure.BY_EYE, HydraulicCautions.NEVER_PLUG_RELIEF));
     return OneFault.of(
         "relief-valve",
         "relief valve",
@@ -60,7 +53,11 @@ public final class SafetyGroup {
             .makes(Symptoms.LEAKS, 0, 0.5)
             .curedBy(
                 Work.renewing(
-                    "renew-relief-valve", "renew the relief valve", 35, 0.95, NEVER_PLUG)),
+                    "renew-relief-valve",
+                    "renew the relief valve",
+                    35,
+                    0.95,
+                    HydraulicCautions.NEVER_PLUG_RELIEF)),
         Sign.word(drips, chance(0.04, 0.92, 0.97)));
   }
 
@@ -80,7 +77,9 @@ public final class SafetyGroup {
         Observable.named("hot-pressure", "pressure of the store at the end of heating")
             .quantity(QuantityKind.GAUGE_PRESSURE, 0, 20 * BAR)
             .how("Draw nothing while it heats. Read the gauge in the cold feed as heating ends.")
-            .by(Procedure.running(10, new Accuracy(0.025, 0.2 * BAR), NEVER_PLUG));
+            .by(
+                Procedure.running(
+                    10, new Accuracy(0.025, 0.2 * BAR), HydraulicCautions.NEVER_PLUG_RELIEF));
     Observable noCushion =
         Observable.named("no-cushion", "the vessel has no air, or a valve shuts the way back")
             .asked(
@@ -101,7 +100,7 @@ public final class SafetyGroup {
                         "charge the vessel or open the way back",
                         25,
                         0.8,
-                        NEVER_PLUG)),
+                        HydraulicCautions.NEVER_PLUG_RELIEF)),
             Sign.word(onlyHot, chance(0.04, 0.9, 0.95)),
             Sign.word(noCushion, chance(0.06, 0.85, 0.93)),
             Sign.of(

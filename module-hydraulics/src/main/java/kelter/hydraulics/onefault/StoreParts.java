@@ -12,14 +12,13 @@ import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.law.Celsius;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.hotwater.MixedWater;
 import kelter.hydraulics.hotwater.StirredStore;
 import kelter.hydraulics.part.FixedRule;
@@ -39,15 +38,6 @@ public final class StoreParts {
   private static final double OTHER_STOP = 0.4; // share of hot water; from memory
   private static final Accuracy THERMOMETER = new Accuracy(0, 0.7);
 
-  private static final Caution SCALD =
-      new Caution(
-          Signal.WARNING,
-          "Scald. Water of 60 °C burns within 5 s: keep hands out of the stream, warn the household.");
-  private static final Caution SHUT_OFF =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock and scald. Lock off every supply, shut the cold water, let the pressure off.");
-
   private StoreParts() {}
 
   /**
@@ -64,11 +54,11 @@ public final class StoreParts {
             .how(
                 "Store hot, heating off. Run the hot tap, note its steady temperature, and note it again"
                     + " once a fifth of the volume has run into a bucket.")
-            .by(Procedure.running(10, THERMOMETER, SCALD));
+            .by(Procedure.running(10, THERMOMETER, HydraulicCautions.HOT_STREAM));
     Observable tube =
         Observable.named("broken", "the dip tube is short, holed or in pieces")
             .how("Take the cold connection off and pull the tube out.")
-            .by(Procedure.inside(25, SHUT_OFF));
+            .by(Procedure.inside(25, HydraulicCautions.STORE_SHUT_OFF));
     return OneFault.of(
             "dip-tube",
             "dip tube",
@@ -76,7 +66,13 @@ public final class StoreParts {
                 .wears(Wear.RUBBER)
                 .makes(Symptoms.RUNS_OUT_EARLY, chance(0.1, 0.9, 0.97))
                 .makes(Symptoms.DISCOLOURED_WATER, 0, 0.2)
-                .curedBy(Work.renewing("renew-dip-tube", "renew the dip tube", 60, 0.95, SHUT_OFF)),
+                .curedBy(
+                    Work.renewing(
+                        "renew-dip-tube",
+                        "renew the dip tube",
+                        60,
+                        0.95,
+                        HydraulicCautions.STORE_SHUT_OFF)),
             Sign.value(drop, early(KEPT, mixed), Spread.constant(1)),
             Sign.word(tube, chance(0.03, 0.93, 0.97)))
         .within(
@@ -102,7 +98,7 @@ public final class StoreParts {
         Observable.named("range", "change of the outlet from one stop of its knob to the other")
             .quantity(QuantityKind.TEMPERATURE_DIFFERENCE, 0, 80)
             .how("Run the outlet, turn the knob to one stop, wait a minute, read; then the other.")
-            .by(Procedure.running(6, THERMOMETER, SCALD));
+            .by(Procedure.running(6, THERMOMETER, HydraulicCautions.HOT_STREAM));
     Observable stiff =
         Observable.named("stiff", "its knob does not turn, or turns without resistance")
             .asked(2, "Mark the position of the knob and turn it from stop to stop.");
@@ -116,9 +112,18 @@ public final class StoreParts {
                 .makes(Symptoms.STAYS_COLD, 0, 0.4)
                 .makes(Symptoms.TOO_HOT, 0, 0.2)
                 .curedBy(
-                    Work.byHand("descale-mixing-valve", "descale and free it", 40, 0.6, SCALD),
+                    Work.byHand(
+                        "descale-mixing-valve",
+                        "descale and free it",
+                        40,
+                        0.6,
+                        HydraulicCautions.HOT_STREAM),
                     Work.renewing(
-                        "renew-mixing-valve", "renew the mixing valve", 45, 0.95, SHUT_OFF)),
+                        "renew-mixing-valve",
+                        "renew the mixing valve",
+                        45,
+                        0.95,
+                        HydraulicCautions.STORE_SHUT_OFF)),
             Sign.value(reach, early(range, 1), Spread.constant(3)),
             Sign.word(stiff, chance(0.04, 0.6, 0.85)))
         .within(
@@ -149,7 +154,7 @@ public final class StoreParts {
         Observable.named("left", "what is left of its thickness")
             .quantity(QuantityKind.PERCENT, 0, 1)
             .how("Let the store cool, let the pressure off, unscrew the anode and measure it.")
-            .by(Procedure.dead(20, new Accuracy(0, 0.05), SHUT_OFF));
+            .by(Procedure.dead(20, new Accuracy(0, 0.05), HydraulicCautions.STORE_SHUT_OFF));
     return OneFault.of(
             "anode",
             "anode",
@@ -157,7 +162,13 @@ public final class StoreParts {
                 .wears(Wear.DEPOSIT)
                 .makes(Symptoms.SMELLS_FOUL, chance(0.05, 0.6, 0.8))
                 .makes(Symptoms.DISCOLOURED_WATER, chance(0.05, 0.5, 0.8))
-                .curedBy(Work.renewing("renew-anode", "renew the anode", 40, 0.9, SHUT_OFF)),
+                .curedBy(
+                    Work.renewing(
+                        "renew-anode",
+                        "renew the anode",
+                        40,
+                        0.9,
+                        HydraulicCautions.STORE_SHUT_OFF)),
             Sign.value(current, power(1e-3, 0.01), Spread.constant(0.6)),
             Sign.value(core, line(0.7, 0.03), Spread.constant(0.12)))
         .within(

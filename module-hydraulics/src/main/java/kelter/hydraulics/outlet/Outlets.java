@@ -11,7 +11,6 @@ import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -20,6 +19,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.onefault.OneFault;
 import kelter.hydraulics.onefault.Sign;
 import kelter.hydraulics.part.FigureRule;
@@ -33,10 +33,6 @@ public final class Outlets {
 
   private static final double L_PER_MIN = 1e-3 / 60; // m3/s
 
-  private static final Caution SHARP =
-      new Caution(
-          Signal.CAUTION, "Glass and bone splinters in arms and tubs. Wear cut-proof gloves.");
-
   private Outlets() {}
 
   /**
@@ -49,11 +45,11 @@ public final class Outlets {
         Observable.named("jets", "the jets of the arm")
             .graded("open", "some shut", "shut")
             .how("Take the arm out and hold it against the light.")
-            .by(Procedure.inside(4, SHARP));
+            .by(Procedure.inside(4, HydraulicCautions.SPLINTERS));
     Observable rattles =
         Observable.named("rattles", "something rattles in the arm when it is shaken")
             .how("Take the arm out, hold it upright, and shake it.")
-            .by(Procedure.inside(3, SHARP));
+            .by(Procedure.inside(3, HydraulicCautions.SPLINTERS));
     Observable still =
         Observable.named("does-not-turn", "the arm did not turn during a run")
             .asked(4, "Turn the arm to the door, run a minute, open, and look where it stands.");
@@ -64,7 +60,13 @@ public final class Outlets {
             .wears(Wear.DEPOSIT)
             .makes(Symptoms.WEAK_FLOW, chance(0.05, 0.7, 0.95))
             .makes(Symptoms.POOR_RESULT, chance(0.05, 0.8, 0.95))
-            .curedBy(Work.byHand("clean-arm", "clean the arm and its jets", 12, 0.95, SHARP)),
+            .curedBy(
+                Work.byHand(
+                    "clean-arm",
+                    "clean the arm and its jets",
+                    12,
+                    0.95,
+                    HydraulicCautions.SPLINTERS)),
         Sign.word(jets, early(0.1, 0.95)),
         Sign.word(still, chance(0.06, 0.6, 0.9)),
         Sign.word(rattles, chance(0.05, 0.35, 0.5)));

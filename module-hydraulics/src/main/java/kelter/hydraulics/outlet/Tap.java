@@ -19,13 +19,12 @@ import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.As;
 import kelter.hydraulics.part.FixedRule;
 import kelter.hydraulics.part.WaterSide;
@@ -37,10 +36,6 @@ import kelter.hydraulics.part.WaterSide;
 public final class Tap implements Part {
 
   private static final double L_PER_MIN = 1e-3 / 60; // m3/s
-
-  private static final Caution SCALD =
-      new Caution(
-          Signal.WARNING, "Scald. Cool and empty the boiler before you open its tap; wear gloves.");
 
   static final Observable FLOW =
       Observable.named("flow", "flow rate of the wide open tap")
@@ -96,7 +91,9 @@ public final class Tap implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component tap) {
-    Work renew = Work.renewing("renew-tap", "renew the tap or its seat cup", 20, 0.95, SCALD);
+    Work renew =
+        Work.renewing(
+            "renew-tap", "renew the tap or its seat cup", 20, 0.95, HydraulicCautions.BOILER_TAP);
     return Optional.of(
         PartModel.of(tap.id(), WaterSide.PRIORS, Change.values())
             .on(tap, KIND)
@@ -106,7 +103,14 @@ public final class Tap implements Part {
                     .changes(Change.FLOW.times(early(1, 0.05)))
                     .makes(Symptoms.WEAK_FLOW, chance(0.1, 0.95, 0.98))
                     .makes(Symptoms.DISCOLOURED_WATER, 0, 0.6)
-                    .curedBy(Work.byHand("descale-tap", "descale the tap", 25, 0.85, SCALD), renew),
+                    .curedBy(
+                        Work.byHand(
+                            "descale-tap",
+                            "descale the tap",
+                            25,
+                            0.85,
+                            HydraulicCautions.BOILER_TAP),
+                        renew),
                 fault("leaks", "tap drips or leaks", 0.03)
                     .wears(Wear.RUBBER)
                     .changes(Change.DRIPS.plus(early(0, 0.9)))

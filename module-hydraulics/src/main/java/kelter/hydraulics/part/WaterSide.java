@@ -2,12 +2,12 @@ package kelter.hydraulics.part;
 
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.caution.HydraulicCautions;
 
 /** What the parts that water runs through share. */
 public final class WaterSide {
@@ -23,17 +23,6 @@ public final class WaterSide {
       new Characteristic("temperature", "temperature of the water", QuantityKind.TEMPERATURE)
           .within(new Span(268.15, 393.15));
 
-  private static final Caution SPILL =
-      new Caution(
-          Signal.CAUTION,
-          "Water runs out of the sump, perhaps hot and with lye or broken glass in it. Let it cool, wear"
-              + " gloves and eye protection, put a tray under it.");
-
-  private static final Caution UNDER_COVERS =
-      new Caution(
-          Signal.CAUTION,
-          "Water, perhaps hot. Let it cool and the pressure off, shut the tap, put a tray under it.");
-
   private WaterSide() {}
 
   /**
@@ -43,7 +32,7 @@ public final class WaterSide {
    * @return the procedure
    */
   public static Procedure opened(double minutes) {
-    return Procedure.inside(minutes, SPILL);
+    return Procedure.inside(minutes, HydraulicCautions.SUMP_SPILL);
   }
 
   /**
@@ -53,7 +42,7 @@ public final class WaterSide {
    * @return the procedure
    */
   public static Procedure behindCovers(double minutes) {
-    return Procedure.inside(minutes, UNDER_COVERS);
+    return Procedure.inside(minutes, HydraulicCautions.WATER_UNDER_COVERS);
   }
 
   /**

@@ -7,8 +7,8 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 
 /**
  * The faults of any centrifugal pump. What they change at severity 1 is judgement (common practice,
@@ -30,13 +30,6 @@ public record PumpFaults(String pump) {
   /** The share of the head that blocked vanes cost at most. */
   private static final double MOST_HEAD_LOST = 1;
 
-  private static final Caution LIVE =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock. Voltage at the pump is measured on live parts: that is for those who are"
-              + " competent and licensed for it. Anybody else traces the break with the plug out, by"
-              + " continuity, and leaves the rest to them.");
-
   /** Minutes and chances of cure of this and the next: common practice, no source. */
   private static final Work MEND_WIRE =
       Work.byHand(
@@ -46,7 +39,7 @@ public record PumpFaults(String pump) {
           35,
           0.6,
           Caution.UNPLUG,
-          LIVE);
+          HydraulicCautions.LIVE_PUMP);
 
   private static final Work RENEW_CONTROL =
       Work.withPart(
@@ -55,7 +48,7 @@ public record PumpFaults(String pump) {
           45,
           0.9,
           Caution.UNPLUG,
-          LIVE);
+          HydraulicCautions.LIVE_PUMP);
 
   /**
    * Something is wound round or stuck between the vanes: at worst 95 % of the passages are closed.

@@ -3,13 +3,13 @@ package kelter.hydraulics.pumppart;
 import java.util.List;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.CurveKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -78,19 +78,6 @@ public record PumpWords(
   private static final List<Characteristic> RUNNING_AT_FLOW =
       List.of(AT_FLOW, WaterSide.AT_TEMPERATURE, AT_FREQUENCY, AT_VOLTAGE);
 
-  /** An outlet that is held by hand. */
-  public static final Caution HOSE_END =
-      new Caution(
-          Signal.CAUTION,
-          "A loose hose end can jump and flood the floor. Fix it before you start the pump.");
-
-  /** Electric parts near water. */
-  public static final Caution WET_MAINS =
-      new Caution(
-          Signal.DANGER,
-          "Electric shock. Keep the meter, the plug and your hands dry, and use a socket with a residual"
-              + " current device.");
-
   /** An ordinary meter on its resistance ranges: 1 % and 0.2 ohm for leads and contacts. */
   private static final Accuracy OHMMETER = new Accuracy(0.01, 0.2);
 
@@ -113,7 +100,9 @@ public record PumpWords(
         .quantity(QuantityKind.HEAD, 0, most)
         .at(RUNNING_AT_FLOW)
         .how(how)
-        .by(Procedure.running(minutes, accuracy, Caution.HOT_WATER, HOSE_END));
+        .by(
+            Procedure.running(
+                minutes, accuracy, Caution.HOT_WATER, HydraulicCautions.LOOSE_HOSE_END));
   }
 
   /**
@@ -130,7 +119,7 @@ public record PumpWords(
         .quantity(QuantityKind.POWER, 0, most)
         .at(RUNNING)
         .how(how)
-        .by(Procedure.running(4, new Accuracy(0.015, floor), WET_MAINS));
+        .by(Procedure.running(4, new Accuracy(0.015, floor), HydraulicCautions.WET_MAINS));
   }
 
   /**
@@ -146,7 +135,7 @@ public record PumpWords(
         .quantity(QuantityKind.CURRENT, 0, most)
         .at(RUNNING)
         .how(how)
-        .by(Procedure.running(4, new Accuracy(0.015, 0.01), WET_MAINS));
+        .by(Procedure.running(4, new Accuracy(0.015, 0.01), HydraulicCautions.WET_MAINS));
   }
 
   /**
@@ -176,7 +165,7 @@ public record PumpWords(
     return Observable.named("noise", "noise of the " + pump + " with water in it")
         .graded("silent", "hums", "usual", "louder", "rattles")
         .how(how)
-        .by(Procedure.running(1, Procedure.BY_EYE, WET_MAINS));
+        .by(Procedure.running(1, Procedure.BY_EYE, HydraulicCautions.WET_MAINS));
   }
 
   /**

@@ -32,6 +32,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.leak.LeakHunt;
 import kelter.hydraulics.leak.LeakHunt.Leak;
 import kelter.hydraulics.part.FixedRule;
@@ -167,7 +168,8 @@ public final class Softening implements Part {
 
   private static List<FaultRow> ofSoftener() {
     Work renew =
-        Work.renewing("renew-softener", "renew the softener", 60, 0.95, LeakHunt.DRAIN_FIRST);
+        Work.renewing(
+            "renew-softener", "renew the softener", 60, 0.95, HydraulicCautions.DRAIN_FIRST);
     return List.of(
         hard(fault("salt-out", "water softener without salt", 0.02))
             .changes(Soft.KEPT.plus(early(0, 1)), Soft.SALT_GONE.becomes(early(0, 1)))

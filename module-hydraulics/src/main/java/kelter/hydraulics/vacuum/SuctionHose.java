@@ -29,6 +29,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.AirSide;
 import kelter.hydraulics.part.WaterSide;
 
@@ -46,7 +47,7 @@ public final class SuctionHose implements Part {
           .how(
               "Press a manometer on the end of the wand, then on the inlet of the body without the hose,"
                   + " for a few seconds each. Divide the first reading by the second.")
-          .by(Procedure.running(5, new Accuracy(0.02, 0.01), AirSide.FAN_TURNS));
+          .by(Procedure.running(5, new Accuracy(0.02, 0.01), HydraulicCautions.TURNING_FAN));
 
   static final Observable FLOW_KEPT =
       Observable.named("flow-kept", "air at the wand, by the air at the body")
@@ -54,7 +55,7 @@ public final class SuctionHose implements Part {
           .how(
               "Hold a vane in a funnel on the open wand, then on the inlet of the body without the hose."
                   + " Divide the first reading by the second.")
-          .by(Procedure.running(5, AirSide.TWO_VANE_READINGS, AirSide.FAN_TURNS));
+          .by(Procedure.running(5, AirSide.TWO_VANE_READINGS, HydraulicCautions.TURNING_FAN));
 
   static final Observable SPLIT =
       Observable.named("split", "a split or hole in the hose, or it whistles when bent")

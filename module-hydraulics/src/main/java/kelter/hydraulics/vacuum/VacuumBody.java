@@ -28,7 +28,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
-import kelter.hydraulics.part.AirSide;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.WaterSide;
 
 /** The housing of a vacuum cleaner between inlet and fan. */
@@ -42,13 +42,13 @@ public final class VacuumBody implements Part {
       Observable.named("draws-paper", "a joint or crack draws a strip of paper")
           .how(
               "Close the inlet with the hand, run it, and lead a strip of thin paper along the joints.")
-          .by(Procedure.running(4, Procedure.BY_EYE, AirSide.FAN_TURNS));
+          .by(Procedure.running(4, Procedure.BY_EYE, HydraulicCautions.TURNING_FAN));
 
   static final Observable SUCTION =
       Observable.named("sealed-suction", "suction at the closed inlet of the body")
           .quantity(QuantityKind.PRESSURE_DIFFERENCE, 0, 60_000)
           .how("Press a manometer on the inlet of the body without the hose, for a few seconds.")
-          .by(Procedure.running(3, new Accuracy(0.02, 100), AirSide.FAN_TURNS));
+          .by(Procedure.running(3, new Accuracy(0.02, 100), HydraulicCautions.TURNING_FAN));
 
   private static final ComponentKind KIND =
       new ComponentKind(

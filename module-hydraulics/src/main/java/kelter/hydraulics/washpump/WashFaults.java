@@ -9,9 +9,9 @@ import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.vocabulary.Meaning;
 import kelter.core.vocabulary.Symptoms;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.pumppart.PumpFaults;
 import kelter.hydraulics.pumppart.PumpFigure;
 
@@ -28,48 +28,61 @@ import kelter.hydraulics.pumppart.PumpFigure;
  */
 final class WashFaults {
 
-  private static final Caution SHARP =
-      new Caution(
-          Signal.CAUTION,
-          "Glass, bone and sharp sheet edges in pump and filter. Wear cut-proof gloves.");
-  private static final Caution HEAVY =
-      new Caution(
-          Signal.WARNING,
-          "Crushing. A machine with water in it is heavy: empty it before you tilt it, and prop it.");
-  private static final Caution CAPACITOR =
-      new Caution(
-          Signal.DANGER,
-          "Stored charge. A run capacitor can hold its charge after the plug is out: discharge it through"
-              + " a resistor and prove it dead.");
-  private static final Caution FLOOD =
-      new Caution(
-          Signal.CAUTION,
-          "Flood. Close the tap before you open the water side, and watch every joint during a test run.");
-
   private static final Work CLEAN_PUMP =
-      byHand("clean-pump", "clear the pump chamber and the vanes", 35, 0.9, SHARP);
+      byHand(
+          "clean-pump",
+          "clear the pump chamber and the vanes",
+          35,
+          0.9,
+          HydraulicCautions.SHARP_IN_FILTER);
   private static final Work CLEAN_FILTER =
-      byHand("clean-filter", "clean the filter and its seat", 10, 0.95, SHARP);
+      byHand(
+          "clean-filter",
+          "clean the filter and its seat",
+          10,
+          0.95,
+          HydraulicCautions.SHARP_IN_FILTER);
   private static final Work CLEAN_JETS =
-      byHand("clean-jets", "clear and descale the jets", 20, 0.9, SHARP);
+      byHand(
+          "clean-jets", "clear and descale the jets", 20, 0.9, HydraulicCautions.SHARP_IN_FILTER);
   private static final Work SET_LEVEL =
       byHand(
           "set-level",
           "find why too little water comes in, and set the level right",
           30,
           0.75,
-          FLOOD);
+          HydraulicCautions.FLOOD_FROM_WATER_SIDE);
   private static final Work RENEW_IMPELLER =
-      withPart("renew-impeller", "renew the impeller and its cover", 45, HEAVY);
+      withPart(
+          "renew-impeller",
+          "renew the impeller and its cover",
+          45,
+          HydraulicCautions.HEAVY_WITH_WATER);
   private static final Work RENEW_SEAL =
-      withPart("renew-seal", "renew shaft seal and bearings", 60, HEAVY);
+      withPart(
+          "renew-seal", "renew shaft seal and bearings", 60, HydraulicCautions.HEAVY_WITH_WATER);
   private static final Work RENEW_CAPACITOR =
-      withPart("renew-capacitor", "renew the run capacitor or the speed control", 20, CAPACITOR);
+      withPart(
+          "renew-capacitor",
+          "renew the run capacitor or the speed control",
+          20,
+          HydraulicCautions.RUN_CAPACITOR_RENEWED);
   private static final Work RENEW_PASSAGE =
-      withPart("renew-passage", "renew feed pipe, joint or arm bearing", 30, FLOOD);
+      withPart(
+          "renew-passage",
+          "renew feed pipe, joint or arm bearing",
+          30,
+          HydraulicCautions.FLOOD_FROM_WATER_SIDE);
   private static final Work RENEW_PUMP =
       Work.renewing(
-          "renew-pump", "renew the wash pump", 60, 0.97, Caution.UNPLUG, CAPACITOR, HEAVY, FLOOD);
+          "renew-pump",
+          "renew the wash pump",
+          60,
+          0.97,
+          Caution.UNPLUG,
+          HydraulicCautions.RUN_CAPACITOR_RENEWED,
+          HydraulicCautions.HEAVY_WITH_WATER,
+          HydraulicCautions.FLOOD_FROM_WATER_SIDE);
 
   private static final PumpFaults PUMP = new PumpFaults("wash pump");
 

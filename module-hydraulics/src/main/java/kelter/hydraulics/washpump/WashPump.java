@@ -14,7 +14,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.Characteristic;
@@ -22,6 +21,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pumppart.PumpChecks;
 import kelter.hydraulics.pumppart.PumpFigure;
@@ -76,16 +76,6 @@ public final class WashPump implements Part {
               QuantityKind.ROTATIONAL_SPEED)
           .within(new Span(0.01, 100));
 
-  private static final Caution TURNING =
-      new Caution(
-          Signal.WARNING,
-          "Moving parts. Keep fingers, hair and cloth away from the pump while it can start.");
-  private static final Caution CHARGED =
-      new Caution(
-          Signal.DANGER,
-          "Stored charge. A run capacitor can hold its charge after the plug is out: discharge it through"
-              + " a resistor and prove it dead before you touch.");
-
   static final Observable HEAD =
       PumpWords.head(
           "wash pump",
@@ -133,7 +123,7 @@ public final class WashPump implements Part {
           "main winding of the wash pump",
           "Discharge the run capacitor, take all wires off the pump, null the leads, and measure between"
               + " the terminals of the main winding; behind an inverter between each two of them.",
-          CHARGED);
+          HydraulicCautions.RUN_CAPACITOR_READ);
 
   static final Observable SPEED =
       Observable.named("speed", "speed of the wash pump")
@@ -142,7 +132,12 @@ public final class WashPump implements Part {
           .how(
               "Read the speed at the motor's far shaft end with an optical tachometer, or from the tone of"
                   + " its hum with a frequency meter.")
-          .by(Procedure.running(10, new Accuracy(0.005, 0.2), TURNING, PumpWords.WET_MAINS));
+          .by(
+              Procedure.running(
+                  10,
+                  new Accuracy(0.005, 0.2),
+                  HydraulicCautions.PUMP_CAN_START,
+                  HydraulicCautions.WET_MAINS));
 
   static final Observable ARM_SPEED =
       Observable.named("arm-speed", "speed of the spray arm")
@@ -156,7 +151,7 @@ public final class WashPump implements Part {
       Observable.named(
               "pressure-swings", "the spray or the hum comes and goes, as with air in the water")
           .how("Listen for a minute, and watch the jets or the power meter's needle.")
-          .by(Procedure.running(2, Procedure.BY_EYE, PumpWords.WET_MAINS));
+          .by(Procedure.running(2, Procedure.BY_EYE, HydraulicCautions.WET_MAINS));
 
   static final Observable LEVEL =
       Observable.named("level", "water above the pump inlet while it washes")

@@ -1,6 +1,7 @@
 package kelter.core.check;
 
 import java.util.List;
+import java.util.Optional;
 import kelter.core.problem.Required;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.quantity.QuantityKind;
@@ -8,6 +9,7 @@ import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.vocabulary.Statement;
 
 /**
  * Measured against limits.
@@ -160,32 +162,37 @@ public record Finding(
    * What would settle a finding that is undecided, for a person.
    *
    * @param rule the rule by which the verdict was given
-   * @return a sentence; empty if there is a verdict
+   * @return a sentence with its word for programs; empty if there is a verdict
    */
-  public String toSettle(DecisionRule rule) {
+  public Optional<Statement> toSettle(DecisionRule rule) {
     if (verdict() != Verdict.UNDECIDED) {
-      return "";
+      return Optional.empty();
     }
     if (judgement.quantity().isEmpty() && (shown.startsWith(">") || shown.startsWith("<"))) {
-      return "To settle it, read a value with an instrument whose range reaches it.";
+      return ToSettle.READ_VALUE.told(
+          "To settle it, read a value with an instrument whose range reaches it.");
     }
     if (judgement.quantity().isEmpty()) {
-      return "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
-          .formatted(unit.code());
+      return ToSettle.READ_VALUE.told(
+          "To settle it, read a value; at the end of a range write the end, for instance '> 2 %s'."
+              .formatted(unit.code()));
     }
     if (Double.isNaN(judgement.probabilityOfConformity())) {
-      return "Not another instrument settles it, but what the limit depends on.";
+      return ToSettle.STATE_LIMIT.told(
+          "Not another instrument settles it, but what the limit depends on.");
     }
     Estimate measured = judgement.measured().get();
     double enough = rule.settlingUncertainty(measured.value(), limits);
     if (enough == 0) {
-      return "The value lies on the limit: no instrument settles it.";
+      return ToSettle.ON_LIMIT.told("The value lies on the limit: no instrument settles it.");
     }
     if (measured.standardUncertainty() <= enough) {
-      return "To settle it, read it more often: so few readings do not tell how much they scatter.";
+      return ToSettle.READ_OFTENER.told(
+          "To settle it, read it more often: so few readings do not tell how much they scatter.");
     }
-    return "To settle it, read the same to ± %s; this reading is good to ± %s."
-        .formatted(expanded(enough), expanded(measured.standardUncertainty()));
+    return ToSettle.READ_FINER.told(
+        "To settle it, read the same to ± %s; this reading is good to ± %s."
+            .formatted(expanded(enough), expanded(measured.standardUncertainty())));
   }
 
   private String expanded(double standardUncertainty) {

@@ -15,6 +15,7 @@ import kelter.core.uncertainty.ErrorTerm;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.InputQuantity;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Statement;
 import kelter.core.vocabulary.Vocabulary;
 
 /**
@@ -35,8 +36,9 @@ public record Settling(
     DecisionRule rule,
     Predicate<Finding> readable) {
 
-  private static final String LOCKED =
-      "It cannot be settled now: the machine is locked out from this reading.";
+  private static final Optional<Statement> LOCKED =
+      ToSettle.LOCKED_OUT.told(
+          "It cannot be settled now: the machine is locked out from this reading.");
 
   /**
    * Where everything may be read.
@@ -72,20 +74,20 @@ public record Settling(
    * @param finding a finding of the job
    * @return sentences; empty if there is a verdict
    */
-  public List<String> of(Finding finding) {
-    String how = finding.toSettle(rule);
+  public List<Statement> of(Finding finding) {
+    Optional<Statement> how = finding.toSettle(rule);
     if (how.isEmpty()) {
       return List.of();
     }
     if (!readable.test(finding)) {
-      return List.of(LOCKED);
+      return LOCKED.stream().toList();
     }
-    List<String> sentences = new ArrayList<>(List.of(how));
+    List<Statement> sentences = new ArrayList<>(how.stream().toList());
     Optional<Estimate> measured = finding.judgement().measured();
     if (measured.isPresent() && !Double.isNaN(finding.judgement().probabilityOfConformity())) {
       double enough = rule.settlingUncertainty(measured.get().value(), finding.limits());
       if (enough > 0) {
-        add(sentences, "", ways(finding, enough));
+        ways(finding, enough).flatMap(ToSettle.INSTRUMENTS::told).ifPresent(sentences::add);
       }
     }
     return sentences;

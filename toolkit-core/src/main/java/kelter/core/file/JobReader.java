@@ -2,6 +2,7 @@ package kelter.core.file;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import kelter.core.catalogue.Completion;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
 import kelter.core.file.progress.ProgressReader;
+import kelter.core.file.tax.TaxFields;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
@@ -181,15 +183,22 @@ final class JobReader {
     Optional<String> format =
         field.isPresent() ? oneOf(field.get(), FORMATS, "format") : Optional.empty();
     boolean versionOne = format.isPresent() && format.get().equals(VersionOne.FORMAT);
-    for (String name : SINCE_TWO) {
-      Optional<JsonNode> later = versionOne ? root.optional(name) : Optional.empty();
+    if (versionOne) {
+      refuseLater(root, SINCE_TWO);
+      root.optional("prices").ifPresent(prices -> refuseLater(prices, TaxFields.NAMES));
+    }
+    return versionOne;
+  }
+
+  private static void refuseLater(JsonNode node, Collection<String> names) {
+    for (String name : names) {
+      Optional<JsonNode> later = node.optional(name);
       if (later.isPresent()) {
         later
             .get()
             .problem("is not in files of version 1", "write \"format\": \"" + FORMAT + "\" above");
       }
     }
-    return versionOne;
   }
 
   private static <T> Optional<T> word(JsonNode root, String name, Map<String, T> words) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Instrument;
 import kelter.core.option.Weigher;
+import kelter.core.safety.Caution;
 import kelter.core.vocabulary.Symptom;
 
 /**
@@ -47,6 +48,17 @@ public interface CalculationModule {
    * @return symptoms whose ids no other module uses; none by default
    */
   default List<Symptom> symptoms() {
+    return List.of();
+  }
+
+  /**
+   * What it may tell people to mind, at calculations, readings, findings and work, so that programs
+   * know the ids beforehand.
+   *
+   * @return cautions whose ids no other module uses, each id once, beside {@link Caution#COMMON}; a
+   *     text that takes figures has {@code %s} for each
+   */
+  default List<Caution> cautions() {
     return List.of();
   }
 

@@ -2,6 +2,7 @@ package kelter.core.option;
 
 import java.util.List;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
 
 /**
  * What keeping a machine and replacing it emit, in kg of carbon dioxide equivalent.
@@ -20,7 +21,7 @@ public record CarbonBalance(
     double makingNew,
     double makingNewPerYear,
     double payBack,
-    List<String> assumptions,
+    List<Statement> assumptions,
     List<Source> sources) {
 
   public CarbonBalance {

@@ -36,6 +36,7 @@ public record Reasons(
   /**
    * A figure that is not known for sure, by itself.
    *
+   * @param id the word for the figure; it stays the same when the words change
    * @param what the figure, for a person
    * @param low what it may be at least, for a person
    * @param high what it may be at most, for a person
@@ -44,9 +45,10 @@ public record Reasons(
    * @param savingHigh the same if the figure is high
    */
   public record Influence(
-      String what, String low, String high, double savingLow, double savingHigh) {
+      String id, String what, String low, String high, double savingLow, double savingHigh) {
 
     public Influence {
+      Objects.requireNonNull(id);
       Objects.requireNonNull(what);
       Objects.requireNonNull(low);
       Objects.requireNonNull(high);
@@ -80,13 +82,15 @@ public record Reasons(
   /**
    * A rule of thumb beside the computed answer.
    *
+   * @param id the word for the rule; it stays the same when the words change
    * @param rule the rule
    * @param here what it says here, and whether that can be trusted
    * @param source where it comes from
    */
-  public record RuleOfThumb(String rule, String here, Source source) {
+  public record RuleOfThumb(String id, String rule, String here, Source source) {
 
     public RuleOfThumb {
+      Objects.requireNonNull(id);
       Objects.requireNonNull(rule);
       Objects.requireNonNull(here);
       Objects.requireNonNull(source);

@@ -1,8 +1,10 @@
 package kelter.core.option;
 
+import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Job;
+import kelter.core.vocabulary.Statement;
 
 /**
  * Weighs the options of a diagnosed job. It must be free of memory and safe for several threads.
@@ -44,6 +46,16 @@ public interface Weigher {
    */
   default Optional<CarbonBalance> carbon(Job job, Diagnosis diagnosis) {
     return Optional.empty();
+  }
+
+  /**
+   * What it may tell as assumptions, as figures that move the answer and as rules of thumb, so that
+   * programs know the ids beforehand.
+   *
+   * @return each id once; a text has {@code %s} for what depends on the job
+   */
+  default List<Statement> statements() {
+    return List.of();
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
 
 /**
  * The options of a job, weighed against each other.
@@ -23,7 +24,7 @@ public record Weighing(
     Conclusion conclusion,
     List<Option> options,
     double breakEvenRepair,
-    List<String> assumptions,
+    List<Statement> assumptions,
     List<Source> sources) {
 
   /** From these odds on an answer is told without a word about how close it is; a judgement. */

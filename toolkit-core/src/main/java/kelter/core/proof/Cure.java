@@ -69,24 +69,77 @@ public record Cure(double chance, List<Still> still, boolean read, boolean bette
     return new Cure(left.cured(), still, read, better);
   }
 
+  /** What the cure comes to. */
+  public enum Outcome {
+    /** No work is recorded. */
+    NOTHING_DONE("nothing-done", "Nothing is recorded as done"),
+    /** Nothing was read or seen after the work. */
+    NOTHING_READ(
+        "nothing-read", "Nothing was read or seen after the work: whether it worked is open"),
+    /** What made the complaint is gone, at the level of a decision. */
+    MENDED("mended", "Mended, by what was read after the work"),
+    /** It is likelier there than not, and less bad. */
+    BETTER("better-not-mended", "Better than before, and not mended"),
+    /** It is likelier there than not. */
+    NOT_MENDED("not-mended", "Not mended"),
+    /** It is likelier gone than not, which is not decided, and less bad. */
+    BETTER_UNDECIDED(
+        "better-undecided", "Better than before, and not decided whether it is mended"),
+    /** It is likelier gone than not, which is not decided. */
+    UNDECIDED("undecided", "Not decided whether it worked");
+
+    private final String id;
+    private final String words;
+
+    Outcome(String id, String words) {
+      this.id = id;
+      this.words = words;
+    }
+
+    /**
+     * The word for programs; it stays the same when the words change.
+     *
+     * @return lower-case letters and hyphens
+     */
+    public String id() {
+      return id;
+    }
+
+    /**
+     * The words that a person sees.
+     *
+     * @return a sentence without its full stop
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * What the cure comes to.
+   *
+   * @return any but {@link Outcome#NOTHING_DONE}
+   */
+  public Outcome outcome() {
+    if (!read) {
+      return Outcome.NOTHING_READ;
+    }
+    if (chance >= DECIDED) {
+      return Outcome.MENDED;
+    }
+    boolean less = better || still.stream().anyMatch(Still::isLessBad);
+    if (chance < LIKELIER_NOT) {
+      return less ? Outcome.BETTER : Outcome.NOT_MENDED;
+    }
+    return less ? Outcome.BETTER_UNDECIDED : Outcome.UNDECIDED;
+  }
+
   /**
    * The cure in words.
    *
    * @return a sentence without its full stop
    */
   public String words() {
-    if (!read) {
-      return "Nothing was read or seen after the work: whether it worked is open";
-    }
-    if (chance >= DECIDED) {
-      return "Mended, by what was read after the work";
-    }
-    boolean less = better || still.stream().anyMatch(Still::isLessBad);
-    if (chance < LIKELIER_NOT) {
-      return less ? "Better than before, and not mended" : "Not mended";
-    }
-    return less
-        ? "Better than before, and not decided whether it is mended"
-        : "Not decided whether it worked";
+    return outcome().words();
   }
 }

@@ -2,8 +2,11 @@ package kelter.core.quote;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Job;
@@ -16,6 +19,7 @@ import kelter.core.safety.LockState;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.shop.Offering;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 
 /**
@@ -47,20 +51,30 @@ public record Quote(
     List<Offer> offers,
     Optional<Bill> ifDeclined,
     Optional<Boolean> credited,
-    List<String> terms,
+    List<Statement> terms,
     Offering offering,
     Optional<Quantity> guarantee) {
 
-  private static final String MORE =
-      "If more is found, nothing beyond this offer is done without your word. You get a new price"
-          + " first.";
+  private static final Statement MORE =
+      new Statement(
+          "nothing-without-your-word",
+          "If more is found, nothing beyond this offer is done without your word. You get a new price"
+              + " first.");
   private static final String THEN = "; you get a price for mending it then";
-  private static final String EXCLUDED =
-      "Not in the price: a new machine, and what is another trade's work, such as gas, refrigerant"
-          + " or fixed wiring.";
-  private static final String NEW_PARTS = "All parts are new.";
-  private static final String NO_ROOM =
-      "The prices state no spread, so that the maximum has no room for work that takes longer.";
+  private static final Statement EXCLUDED =
+      new Statement(
+          "other-trades-excluded",
+          "Not in the price: a new machine, and what is another trade's work, such as gas, refrigerant"
+              + " or fixed wiring.");
+  private static final String GUARANTEE = "guarantee";
+  private static final String STANDS_FOR =
+      "On this repair we give %s from the day it is done, parts and labour, for the same"
+          + " defect; your rights by law stay as they are.";
+  private static final Statement NEW_PARTS = new Statement("new-parts", "All parts are new.");
+  private static final Statement NO_ROOM =
+      new Statement(
+          "no-room-for-longer-work",
+          "The prices state no spread, so that the maximum has no room for work that takes longer.");
 
   /**
    * What the lock-out table asks before and beside any price.
@@ -68,9 +82,10 @@ public record Quote(
    * @param text its strictest text; empty if no row holds
    * @param all whether no work on the machine is for this tool, and so none is offered
    * @param only whether no other work is offered than what ends a lock-out
-   * @param first what has to be done first, or who is to be called, by the rows that hold
+   * @param first what has to be done first, or who is to be called, each with the id of the row
+   *     that asks for it
    */
-  public record Stop(String text, boolean all, boolean only, List<String> first) {
+  public record Stop(String text, boolean all, boolean only, List<Statement> first) {
 
     /** Copies the list. */
     public Stop {
@@ -86,9 +101,16 @@ public record Quote(
    * @param faults what is likeliest to be wrong together, in the words of the owner; empty if
    *     nothing is
    * @param probability how likely that is, from 0 to 1
-   * @param action what would decide it, or what to do next; a sentence without its full stop
+   * @param advice what kind of thing would decide it, or is to be done next
+   * @param action the same in words: what would decide it, or what to do next; a sentence without
+   *     its full stop
    */
-  public record Cause(boolean decided, List<String> faults, double probability, String action) {
+  public record Cause(
+      boolean decided,
+      List<String> faults,
+      double probability,
+      Conclusion.Advice advice,
+      String action) {
 
     /** Copies the list. */
     public Cause {
@@ -168,15 +190,16 @@ public record Quote(
   }
 
   private static Stop stop(LockOut lockOut, List<ActiveRow> open) {
-    List<String> first = new ArrayList<>();
+    Map<String, Statement> first = new LinkedHashMap<>();
     for (ActiveRow each : lockOut.rows()) {
       boolean calls = each.row().state() == LockState.D && !each.quiet();
       if ((lockOut.barsAll() ? calls : open.contains(each)) && !each.row().first().isEmpty()) {
-        first.add(each.row().first());
+        String words = each.row().first();
+        first.putIfAbsent(words, new Statement(each.row().id(), words));
       }
     }
     return new Stop(
-        lockOut.text(), lockOut.barsAll(), !open.isEmpty(), first.stream().distinct().toList());
+        lockOut.text(), lockOut.barsAll(), !open.isEmpty(), List.copyOf(first.values()));
   }
 
   private static Cause cause(Diagnosis diagnosis) {
@@ -185,6 +208,7 @@ public record Quote(
         diagnosis.basis().conclusion().isDecided(),
         best.map(Quote::wrong).orElse(List.of()),
         best.map(Diagnosis.RankedState::probability).orElse(0.0),
+        diagnosis.basis().conclusion().advice(),
         diagnosis.basis().conclusion().action());
   }
 
@@ -265,9 +289,9 @@ public record Quote(
     return new Offer(id, title, List.of(), false, tariff.bill(List.of(tariff.callOut())));
   }
 
-  private static List<String> terms(
+  private static List<Statement> terms(
       List<Offer> offers, Prices prices, Optional<Quantity> guarantee) {
-    List<String> terms = new ArrayList<>();
+    List<Statement> terms = new ArrayList<>();
     terms.add(MORE);
     boolean maximum = offers.stream().anyMatch(Offer::maximum);
     if (maximum && !new Tariff(prices).spreads()) {
@@ -276,16 +300,23 @@ public record Quote(
     terms.add(EXCLUDED);
     if (offers.stream().anyMatch(offer -> !offer.work().isEmpty())) {
       terms.add(NEW_PARTS);
-      guarantee.map(Quote::standsFor).ifPresent(terms::add);
+      guarantee.map(time -> new Statement(GUARANTEE, standsFor(time))).ifPresent(terms::add);
     }
     return terms;
   }
 
+  /**
+   * All that may hold besides, so that programs know the ids beforehand.
+   *
+   * @return each with {@code %s} for what depends on the job
+   */
+  public static List<Statement> vocabulary() {
+    return List.of(MORE, NO_ROOM, EXCLUDED, NEW_PARTS, new Statement(GUARANTEE, STANDS_FOR));
+  }
+
   /** What the repairer promises beside the law. */
   static String standsFor(Quantity time) {
-    return ("On this repair we give %s from the day it is done, parts and labour, for the same"
-            + " defect; your rights by law stay as they are.")
-        .formatted(WorkWords.of(time));
+    return STANDS_FOR.formatted(WorkWords.of(time));
   }
 
   /**

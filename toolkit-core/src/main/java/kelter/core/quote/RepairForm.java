@@ -1,6 +1,7 @@
 package kelter.core.quote;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.job.Appliance;
@@ -8,6 +9,7 @@ import kelter.core.job.Job;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
 import kelter.core.shop.Repairer;
+import kelter.core.vocabulary.Statement;
 import kelter.core.workshop.Case;
 
 /**
@@ -19,8 +21,43 @@ import kelter.core.workshop.Case;
  */
 public record RepairForm(List<Field> fields) {
 
-  private static final String SHOP = "not in the profile of the shop";
-  private static final String BY_HAND = "the repairer has to state it";
+  /** Why a field is empty or not complete. */
+  private enum Missing {
+    SHOP("not-in-shop", "not in the profile of the shop"),
+    BY_HAND("repairer-states", "the repairer has to state it"),
+    JOB("not-in-job", "not in the job: "),
+    DECISION("not-decided", "not decided yet: "),
+    WORK("mends-nothing", "this option mends nothing"),
+    RATE("no-tax-rate", "the tax rate is not stated"),
+    PRICE("no-price", "no price is stated for: ");
+
+    private final String id;
+    private final String text;
+
+    Missing(String id, String text) {
+      this.id = id;
+      this.text = text;
+    }
+
+    Optional<Statement> told() {
+      return told("");
+    }
+
+    Optional<Statement> told(String more) {
+      return Optional.of(new Statement(id, text + more));
+    }
+  }
+
+  private static final Optional<Statement> NOTHING = Optional.empty();
+
+  /**
+   * All that may be missing, so that programs know the ids beforehand.
+   *
+   * @return ids with the words that begin a sentence
+   */
+  public static List<Statement> vocabulary() {
+    return Arrays.stream(Missing.values()).flatMap(each -> each.told().stream()).toList();
+  }
 
   /**
    * A field.
@@ -30,14 +67,15 @@ public record RepairForm(List<Field> fields) {
    * @param value what goes in; empty if it is not known
    * @param missing why there is nothing, or what is still to be added; empty if nothing is missing
    */
-  public record Field(String id, String title, Optional<String> value, String missing) {
+  public record Field(
+      String id, String title, Optional<String> value, Optional<Statement> missing) {
 
     /** Checks that nothing is null. */
     public Field {
       Required.value(id, "id of a field");
       Required.value(title, "title of a field");
       Required.optional(value, "value of a field");
-      Required.value(missing, "what is missing in a field");
+      Required.optional(missing, "what is missing in a field");
     }
   }
 
@@ -57,11 +95,13 @@ public record RepairForm(List<Field> fields) {
   public static RepairForm of(Case machine, Quote quote, Offer offer) {
     Repairer repairer = quote.offering().repairer();
     List<Field> fields = new ArrayList<>();
-    fields.add(field("repairer", "Repairer", repairer.name(), SHOP));
-    fields.add(field("address", "Geographical address", repairer.address(), SHOP));
-    fields.add(field("telephone", "Telephone", repairer.telephone(), SHOP));
-    fields.add(field("e-mail", "E-mail", repairer.email(), SHOP));
-    fields.add(field("online", "Other contact online, if offered", repairer.online(), SHOP));
+    fields.add(field("repairer", "Repairer", repairer.name(), Missing.SHOP.told()));
+    fields.add(field("address", "Geographical address", repairer.address(), Missing.SHOP.told()));
+    fields.add(field("telephone", "Telephone", repairer.telephone(), Missing.SHOP.told()));
+    fields.add(field("e-mail", "E-mail", repairer.email(), Missing.SHOP.told()));
+    fields.add(
+        field(
+            "online", "Other contact online, if offered", repairer.online(), Missing.SHOP.told()));
     fields.add(good(machine.job()));
     fields.add(defect(quote.cause()));
     fields.add(repair(offer));
@@ -72,25 +112,29 @@ public record RepairForm(List<Field> fields) {
             "time-to-complete",
             "Time to complete the repair",
             "",
-            BY_HAND + " in workdays, and from when they count"));
+            Missing.BY_HAND.told(" in workdays, and from when they count")));
     fields.add(
         field(
             "temporary-replacement",
             "Temporary replacement, and its cost",
             "",
-            BY_HAND + "; blank does not mean no"));
-    fields.add(field("place", "Where the good is handed over", "", BY_HAND));
+            Missing.BY_HAND.told("; blank does not mean no")));
+    fields.add(field("place", "Where the good is handed over", "", Missing.BY_HAND.told()));
     fields.add(ancillary(quote));
-    fields.add(field("valid-until", "Period of validity", "until " + quote.validUntil(), ""));
+    fields.add(field("valid-until", "Period of validity", "until " + quote.validUntil(), NOTHING));
     fields.add(
-        field("additional", "Additional information", String.join(" ", quote.terms()), BY_HAND));
+        field(
+            "additional",
+            "Additional information",
+            String.join(" ", Statement.texts(quote.terms())),
+            Missing.BY_HAND.told()));
     return new RepairForm(fields);
   }
 
-  private static Field field(String id, String title, String value, String missing) {
+  private static Field field(String id, String title, String value, Optional<Statement> missing) {
     return value.isBlank()
         ? new Field(id, title, Optional.empty(), missing)
-        : new Field(id, title, Optional.of(value), "");
+        : new Field(id, title, Optional.of(value), NOTHING);
   }
 
   private static Field good(Job job) {
@@ -105,7 +149,7 @@ public record RepairForm(List<Field> fields) {
         "good",
         "Good to be repaired",
         Optional.of(String.join(", ", words)),
-        missing.isEmpty() ? "" : "not in the job: " + String.join(", ", missing));
+        missing.isEmpty() ? NOTHING : Missing.JOB.told(String.join(", ", missing)));
   }
 
   private static void add(String name, String value, List<String> words, List<String> missing) {
@@ -123,7 +167,7 @@ public record RepairForm(List<Field> fields) {
         "defect",
         "Nature of the defect",
         told ? Optional.of(String.join("; and ", cause.faults())) : Optional.empty(),
-        told ? "" : "not decided yet: " + cause.action());
+        told ? NOTHING : Missing.DECISION.told(cause.action()));
   }
 
   private static Field repair(Offer offer) {
@@ -131,7 +175,7 @@ public record RepairForm(List<Field> fields) {
         "repair",
         "Type of repair suggested",
         Optional.of(offer.title()),
-        offer.work().isEmpty() ? "this option mends nothing" : "");
+        offer.work().isEmpty() ? Missing.WORK.told() : NOTHING);
   }
 
   private static Field price(Offer offer) {
@@ -141,12 +185,12 @@ public record RepairForm(List<Field> fields) {
     if (total.isPresent()) {
       String tax =
           bill.tax().map(amount -> ", tax of %s included".formatted(amount.format())).orElse("");
-      return new Field("price", title, Optional.of(total.get().format() + tax), "");
+      return new Field("price", title, Optional.of(total.get().format() + tax), NOTHING);
     }
-    String missing =
+    Optional<Statement> missing =
         bill.open().isEmpty()
-            ? "the tax rate is not stated"
-            : "no price is stated for: " + String.join("; ", bill.open());
+            ? Missing.RATE.told()
+            : Missing.PRICE.told(String.join("; ", bill.open()));
     return new Field("price", title, Optional.empty(), missing);
   }
 
@@ -157,7 +201,7 @@ public record RepairForm(List<Field> fields) {
                 + " sum of all work that may be needed, with room for prices that turn out higher"
                 + " where their spread is known."
             : "Fixed.";
-    return field("price-method", "How the price is calculated", method, "");
+    return field("price-method", "How the price is calculated", method, NOTHING);
   }
 
   private static Field ancillary(Quote quote) {
@@ -165,7 +209,7 @@ public record RepairForm(List<Field> fields) {
         "ancillary",
         "Ancillary services such as removal, installation, transport, each with its cost",
         quote.ifDeclined().flatMap(bill -> coming(bill, quote.credited().orElse(false))),
-        BY_HAND + " for services beyond coming to the machine, or 'none'");
+        Missing.BY_HAND.told(" for services beyond coming to the machine, or 'none'"));
   }
 
   private static Optional<String> coming(Bill bill, boolean credited) {

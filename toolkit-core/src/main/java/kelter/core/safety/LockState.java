@@ -7,20 +7,31 @@ import java.util.Set;
 /** What a machine may be used for, the mildest state first. Common practice, no source. */
 public enum LockState {
   /** As usual. */
-  A("as usual", EnumSet.allOf(Taken.class)),
+  A("as-usual", "as usual", EnumSet.allOf(Taken.class)),
   /** Unplugged until the named finding is settled. */
-  B("unplugged", EnumSet.of(Taken.LOOK, Taken.ASK, Taken.DEAD)),
+  B("unplugged", "unplugged", EnumSet.of(Taken.LOOK, Taken.ASK, Taken.DEAD)),
   /** Isolated by a competent person; dead tests once it is locked off and proved dead. */
-  C("isolated", EnumSet.of(Taken.LOOK, Taken.ASK, Taken.DEAD)),
+  C("isolated", "isolated", EnumSet.of(Taken.LOOK, Taken.ASK, Taken.DEAD)),
   /** Not for this tool: stop and call. Looking only from where nothing can happen. */
-  D("stop", EnumSet.of(Taken.LOOK, Taken.ASK));
+  D("stop", "stop", EnumSet.of(Taken.LOOK, Taken.ASK));
 
+  private final String id;
   private final String word;
   private final Set<Taken> allowed;
 
-  LockState(String word, Set<Taken> allowed) {
+  LockState(String id, String word, Set<Taken> allowed) {
+    this.id = id;
     this.word = word;
     this.allowed = Collections.unmodifiableSet(allowed);
+  }
+
+  /**
+   * The word for programs; it stays the same when the words change.
+   *
+   * @return lower-case letters and hyphens
+   */
+  public String id() {
+    return id;
   }
 
   /**

@@ -40,11 +40,24 @@ public sealed interface NextStep {
   /**
    * A reading.
    *
-   * @param why why it is taken again; empty for a new one
+   * @param again what is advised where it is taken again; empty for a new one
+   * @param why the same in words; empty for a new one
    * @param question what is measured
    * @param minutes how long it takes, in min
    */
-  record Measure(String why, Question question, double minutes) implements NextStep {}
+  record Measure(Optional<Conclusion.Advice> again, String why, Question question, double minutes)
+      implements NextStep {
+
+    /**
+     * A reading that is not taken again.
+     *
+     * @param question what to measure
+     * @param minutes how long it takes
+     */
+    public Measure(Question question, double minutes) {
+      this(Optional.empty(), "", question, minutes);
+    }
+  }
 
   /**
    * No further reading.
@@ -92,7 +105,7 @@ public sealed interface NextStep {
                 .goesFirst(
                     first.get().question().component(), first.get().question().observable().id());
     if (suspected) {
-      return new Measure("", first.get().question(), first.get().minutes());
+      return new Measure(first.get().question(), first.get().minutes());
     }
     if (!diagnosis.basis().enough()) {
       Optional<Symptom> asked = asked(diagnosis, next, aside);
@@ -100,7 +113,7 @@ public sealed interface NextStep {
         return new Ask(asked.get(), next.stream().findFirst());
       }
       if (!next.isEmpty()) {
-        return new Measure("", next.get(0).question(), next.get(0).minutes());
+        return new Measure(next.get(0).question(), next.get(0).minutes());
       }
     }
     return new Mend(diagnosis.plan().stream().findFirst());
@@ -155,6 +168,7 @@ public sealed interface NextStep {
     }
     return Optional.of(
         new Measure(
+            Optional.of(diagnosis.basis().conclusion().advice()),
             diagnosis.basis().conclusion().action(),
             new Question(component.get().id(), observable.get(), Conditions.NONE),
             observable.get().procedure().minutes()));

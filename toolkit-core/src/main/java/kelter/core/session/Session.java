@@ -179,9 +179,9 @@ public final class Session {
     if (!aside.contains(SAID) && machine().job().complaint().said().isBlank()) {
       return new Prompt.Said();
     }
-    String lockOut = machine().lockOutAsFound().text();
-    if (!lockOut.isEmpty() && !heeded.contains(lockOut)) {
-      return new Prompt.Heed(new Caution(Caution.Signal.DANGER, lockOut));
+    Optional<Caution> lockOut = machine().lockOutAsFound().caution();
+    if (lockOut.isPresent() && !heeded.contains(lockOut.get().text())) {
+      return new Prompt.Heed(lockOut.get());
     }
     Optional<Symptom> danger = ofDanger();
     if (danger.isPresent()) {
@@ -222,7 +222,9 @@ public final class Session {
 
   private boolean isAskedOrHolds(Symptom sign) {
     return machine().lockOutAsFound().ask().contains(sign.id())
-        || leftToOthers().stream().anyMatch(row -> row.because().contains(sign.title()));
+        || leftToOthers().stream()
+            .anyMatch(
+                row -> row.because().stream().anyMatch(ground -> ground.about().equals(sign.id())));
   }
 
   /** The rows by which danger, not only the kind of machine, leaves nothing to be done here. */

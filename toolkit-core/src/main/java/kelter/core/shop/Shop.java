@@ -43,6 +43,23 @@ public record Shop(
   /** A shop of which nothing is known: no instruments, the usual rule, no live work. */
   public static final Shop UNKNOWN = new Shop(List.of(), DecisionRule.USUAL, false, List.of());
 
+  private static final Caution NO_DATE =
+      new Caution(
+          "calibration-without-date",
+          Caution.Signal.NOTICE,
+          "The calibration of '%s' runs out on %s, and the job has no date to hold that against.");
+
+  private static final Caution RAN_OUT =
+      new Caution(
+          "calibration-ran-out",
+          Caution.Signal.CAUTION,
+          "The calibration of '%s' ran out on %s. What it shows may be off by more than its maker"
+              + " says: hold it against a known reading before you rely on it, and above all before"
+              + " you rely on it to prove dead.");
+
+  /** What there may be to mind about its instruments; instrument and day are filled in. */
+  public static final List<Caution> CAUTIONS = List.of(NO_DATE, RAN_OUT);
+
   public Shop {
     Objects.requireNonNull(rule);
     Objects.requireNonNull(prices);
@@ -190,20 +207,10 @@ public record Shop(
 
   private static Optional<Caution> overdue(String id, LocalDate due, String date) {
     if (date.isEmpty()) {
-      return Optional.of(
-          new Caution(
-              Caution.Signal.NOTICE,
-              "The calibration of '%s' runs out on %s, and the job has no date to hold that against."
-                  .formatted(id, due)));
+      return Optional.of(NO_DATE.with(id, due));
     }
     return LocalDate.parse(date).isAfter(due)
-        ? Optional.of(
-            new Caution(
-                Caution.Signal.CAUTION,
-                ("The calibration of '%s' ran out on %s. What it shows may be off by more than its"
-                        + " maker says: hold it against a known reading before you rely on it, and"
-                        + " above all before you rely on it to prove dead.")
-                    .formatted(id, due)))
+        ? Optional.of(RAN_OUT.with(id, due))
         : Optional.empty();
   }
 }

@@ -6,22 +6,33 @@ package kelter.core.uncertainty;
  */
 public enum Shape {
   /** Anywhere between two limits, all equally likely: makers' limits of error, rounding. */
-  RECTANGULAR("rectangular", Math.sqrt(3)),
+  RECTANGULAR("rectangular", "rectangular", Math.sqrt(3)),
   /** Between two limits, more likely near the middle. */
-  TRIANGULAR("triangular", Math.sqrt(6)),
+  TRIANGULAR("triangular", "triangular", Math.sqrt(6)),
   /** Between two limits, mostly near them: something that swings, such as a thermostat. */
-  U_SHAPED("U-shaped", Math.sqrt(2)),
+  U_SHAPED("u-shaped", "U-shaped", Math.sqrt(2)),
   /** Normal: certificates that state a coverage factor. */
-  NORMAL("normal", Double.NaN),
+  NORMAL("normal", "normal", Double.NaN),
   /** Student's t, scaled: the scatter of few readings. */
-  STUDENT_T("t", Double.NaN);
+  STUDENT_T("student-t", "t", Double.NaN);
 
+  private final String id;
   private final String words;
   private final double divisor;
 
-  Shape(String words, double divisor) {
+  Shape(String id, String words, double divisor) {
+    this.id = id;
     this.words = words;
     this.divisor = divisor;
+  }
+
+  /**
+   * The word for programs; it stays the same when the words change.
+   *
+   * @return lower-case letters and hyphens
+   */
+  public String id() {
+    return id;
   }
 
   /**

@@ -69,6 +69,11 @@ final class Locking implements Permit {
     return same ? job : job.with(complaint, found);
   }
 
+  /** What the rows of the table may say, in its order. */
+  static List<Caution> vocabulary() {
+    return TABLE.rows().stream().map(row -> row.caution(row.text().usual(), true)).toList();
+  }
+
   /** What the table says before any fault is weighed. */
   LockOut withoutSuspicions() {
     return plain;
@@ -93,10 +98,8 @@ final class Locking implements Permit {
   List<Caution> cautions() {
     Map<String, Caution> cautions = new LinkedHashMap<>();
     for (ActiveRow each : plain.rows()) {
-      boolean unplugged = each.row().only().isEmpty() && !each.standing();
-      String text = each.text();
       if (!each.quiet()) {
-        cautions.putIfAbsent(text, new Caution(Caution.Signal.DANGER, text, unplugged));
+        cautions.putIfAbsent(each.text(), each.caution());
       }
     }
     return List.copyOf(cautions.values());

@@ -43,6 +43,7 @@ import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.safety.Caution;
 import kelter.core.shop.Shop;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Symptom;
@@ -151,6 +152,20 @@ public final class Workshop {
   }
 
   /**
+   * Every caution that a result may tell, for programs that want to know the ids beforehand.
+   *
+   * @return those of the core first, then those of the modules; what depends on a machine or a
+   *     reading is left open in the text, as {@code %s} or in braces
+   */
+  public List<Caution> cautions() {
+    List<Caution> all = new ArrayList<>(Caution.COMMON);
+    all.addAll(Shop.CAUTIONS);
+    all.addAll(Locking.vocabulary());
+    modules.forEach(module -> all.addAll(module.cautions()));
+    return List.copyOf(all);
+  }
+
+  /**
    * The instruments that a job may name without describing them, beside those of any trade.
    *
    * @return those of the shop, then those of all modules
@@ -252,6 +267,17 @@ public final class Workshop {
    */
   public List<Coverage> coverage() {
     return kinds.ids().stream().map(id -> Coverage.of(this, kinds.kind(id).orElseThrow())).toList();
+  }
+
+  /**
+   * What can be wrong with kinds of components, and what mends it, on machines of all known kinds.
+   * It makes the models of all of them, which takes a moment.
+   *
+   * @return what is known, by kind of component
+   */
+  public List<PartFaults> faults() {
+    return PartFaults.of(
+        this, kinds.ids().stream().flatMap(id -> kinds.kind(id).stream()).toList());
   }
 
   /**

@@ -8,6 +8,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.source.Source;
 import kelter.core.uncertainty.Estimate;
+import kelter.core.vocabulary.Statement;
 import org.junit.jupiter.api.Test;
 
 /** What would settle a finding. */
@@ -34,7 +35,7 @@ class FindingTest {
             Source.commonPractice("a test"),
             List.of(),
             "");
-    return finding.toSettle(DecisionRule.USUAL);
+    return finding.toSettle(DecisionRule.USUAL).map(Statement::text).orElse("");
   }
 
   private static Judgement judged(double value, double u, Limits limits) {

@@ -26,6 +26,7 @@ import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Statement;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 
@@ -145,7 +146,8 @@ class RepeatedTest {
             Source.commonPractice("a test"),
             List.of(),
             "");
-    return new Settling(job, VOCABULARY, List.of(), DecisionRule.USUAL).of(finding);
+    return Statement.texts(
+        new Settling(job, VOCABULARY, List.of(), DecisionRule.USUAL).of(finding));
   }
 
   /**

@@ -47,6 +47,7 @@ import kelter.testkit.ForecastRules;
 import kelter.testkit.IdentityRules;
 import kelter.testkit.TextRules;
 import kelter.testkit.VocabularyRules;
+import kelter.testkit.trial.CautionRules;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -293,13 +294,25 @@ class ModuleContractCanFailTest {
 
     @Test
     void aDangerousProcedureWithoutCaution() {
-      Caution notice = new Caution(Caution.Signal.NOTICE, "The floor may get wet.");
+      Caution notice = new Caution("wet-floor", Caution.Signal.NOTICE, "The floor may get wet.");
       assertTold("running machine", cautions(Hazard.RUNNING, List.of()));
       assertTold("live parts", cautions(Hazard.LIVE, List.of()));
       assertTold("live parts", cautions(Hazard.LIVE, List.of(notice)));
       assertEquals(List.of(), cautions(Hazard.RUNNING, List.of(notice)));
       assertEquals(List.of(), cautions(Hazard.LIVE, List.of(Caution.UNPLUG)));
       assertEquals(List.of(), cautions(Hazard.DEAD, List.of()));
+    }
+
+    @Test
+    void aCautionThatIsNotListed() {
+      Caution notice = new Caution("wet-floor", Caution.Signal.NOTICE, "The floor may get wet.");
+      Observable observable =
+          Observable.named("noise", "noise").by(procedure(Hazard.RUNNING, List.of(notice)));
+      assertTold(
+          "'wet-floor' is not in", CautionRules.listed(SampleModule.with(observable), APPLIANCES));
+      Observable common =
+          Observable.named("noise", "noise").by(procedure(Hazard.DEAD, List.of(Caution.UNPLUG)));
+      assertEquals(List.of(), CautionRules.listed(SampleModule.with(common), APPLIANCES));
     }
 
     @Test

@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
+import kelter.core.owner.TaxRate;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.vocabulary.ComponentKind;
@@ -254,6 +256,34 @@ class VersionOneTest {
       assertEquals("is not in files of version 1", problem.what());
       assertEquals("write \"format\": \"kelter-job/2\" above", problem.remedy());
     }
+  }
+
+  /** The schema of version 1 knows no tax; the reader agrees with it. */
+  @Test
+  void whatTellsOfTaxIsOfVersionTwo() {
+    String prices =
+        """
+        "prices": { "currency": "EUR", "tax-rate": "21 %", "tax-rate-parts": "9 %",
+          "tax-rounding": "per line", "prices-with-tax": true },
+        "id": "v-1",""";
+    String one = file(1, "heater").replace("\"id\": \"v-1\",", prices);
+
+    assertEquals(
+        List.of(
+            "/prices/tax-rate",
+            "/prices/tax-rate-parts",
+            "/prices/tax-rounding",
+            "/prices/prices-with-tax"),
+        problems(one, WITHOUT).stream().map(Problem::where).toList());
+    assertEquals(
+        Optional.of("21 %"),
+        JobFile.parse(file(2, "heater").replace("\"id\": \"v-1\",", prices), WITHOUT)
+            .job()
+            .prices()
+            .orElseThrow()
+            .tax()
+            .rate()
+            .map(TaxRate::format));
   }
 
   @Test

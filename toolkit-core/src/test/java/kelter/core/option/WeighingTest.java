@@ -20,7 +20,8 @@ class WeighingTest {
   }
 
   private static Weighing weighing(boolean readFirst, Option... options) {
-    Conclusion conclusion = new Conclusion(Reason.DECIDED, List.of(), "go on", readFirst);
+    Conclusion conclusion =
+        new Conclusion(Reason.DECIDED, List.of(), Conclusion.Advice.WORK, "go on", readFirst);
     return new Weighing(
         Currency.getInstance("EUR"),
         conclusion,

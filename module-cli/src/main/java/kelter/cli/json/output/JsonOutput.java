@@ -16,6 +16,7 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Statement;
 
 /** A JSON text under construction. What is not finite is written as null. */
 public final class JsonOutput {
@@ -157,6 +158,37 @@ public final class JsonOutput {
   }
 
   /**
+   * Words for a person, with their word for programs in a member of the same name that ends with
+   * {@code -id}.
+   *
+   * @param name the name of the member with the words
+   * @param id the word for programs, or null
+   * @param words the words, or null
+   * @throws IOException never, since it is written into a text
+   */
+  public void word(String name, String id, String words) throws IOException {
+    text(name, words);
+    text(name + "-id", id);
+  }
+
+  /**
+   * What is told to a person, each with what it is about.
+   *
+   * @param name the name of the member
+   * @param statements what is told
+   * @throws IOException never, since it is written into a text
+   */
+  public void statements(String name, List<Statement> statements) throws IOException {
+    objects(
+        name,
+        statements,
+        each -> {
+          text("id", each.id());
+          text("text", each.text());
+        });
+  }
+
+  /**
    * A number, or null where it is not finite.
    *
    * @param name the name of the member
@@ -265,7 +297,7 @@ public final class JsonOutput {
 
   private void write(Source source) throws IOException {
     text("document", source.document());
-    text("standing", source.standing().words());
+    word("standing", source.standing().id(), source.standing().words());
   }
 
   /**
@@ -291,7 +323,14 @@ public final class JsonOutput {
    * @throws IOException never, since it is written into a text
    */
   public void cautions(List<Caution> cautions) throws IOException {
-    texts("cautions", cautions.stream().map(Caution::display).toList());
+    objects("cautions", cautions, this::write);
+  }
+
+  private void write(Caution caution) throws IOException {
+    text("id", caution.id());
+    text("level", caution.signal().id());
+    text("text", caution.text());
+    bool("keeps-unplugged", caution.keepsUnplugged());
   }
 
   /**

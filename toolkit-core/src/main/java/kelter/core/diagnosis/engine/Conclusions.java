@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.diagnosis.Conclusion;
+import kelter.core.diagnosis.Conclusion.Advice;
 import kelter.core.diagnosis.Conclusion.Reason;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
@@ -83,13 +84,20 @@ final class Conclusions {
     }
     if (certainty(first) >= DECIDED) {
       List<String> again = notLocked(suspects.stream().map(Conclusions::name).toList());
-      String action =
-          again.isEmpty()
-              ? faults(first).isEmpty()
-                  ? "nothing to mend by these readings"
-                  : "go by the order of work"
-              : "take again: " + names(again);
-      return new Conclusion(Reason.DECIDED, faults(first), action, !suspects.isEmpty());
+      boolean suspected = !suspects.isEmpty();
+      if (!again.isEmpty()) {
+        String action = "take again: " + names(again);
+        return new Conclusion(Reason.DECIDED, faults(first), Advice.READ_AGAIN, action, suspected);
+      }
+      return faults(first).isEmpty()
+          ? new Conclusion(
+              Reason.DECIDED,
+              List.of(),
+              Advice.NOTHING,
+              "nothing to mend by these readings",
+              suspected)
+          : new Conclusion(
+              Reason.DECIDED, faults(first), Advice.WORK, "go by the order of work", suspected);
     }
     JointState second = joints.size() > 1 ? joints.get(1) : first;
     List<String> both = new ArrayList<>(faults(first));
@@ -99,6 +107,7 @@ final class Conclusions {
       return new Conclusion(
           Reason.INSTRUMENT_TOO_COARSE,
           List.of(coarse),
+          Advice.READ_FINER,
           "take " + words(coarse) + " with a finer instrument",
           true);
     }
@@ -109,6 +118,7 @@ final class Conclusions {
     return new Conclusion(
         Reason.NOT_SEPARABLE,
         both,
+        tells ? Advice.MEASURE : Advice.WORK,
         tells
             ? "measure " + words(next.get(0).question().key()) + " to tell them apart"
             : "no known measurement tells them apart: go by the order of work",
@@ -128,6 +138,7 @@ final class Conclusions {
     return new Conclusion(
         Reason.NOT_MEASURED,
         open,
+        next.isEmpty() ? Advice.TAKE_READINGS : Advice.MEASURE,
         next.isEmpty() ? "take readings" : "measure " + words(next.get(0).question().key()),
         true);
   }
@@ -145,6 +156,7 @@ final class Conclusions {
     return new Conclusion(
         Reason.NO_CAUSE_FITS,
         doubtful,
+        again.isEmpty() && action.isEmpty() ? Advice.LOOK_BEYOND : Advice.READ_AGAIN,
         (again.isEmpty() ? action : "take again: " + names(again) + "; ")
             + "no listed cause explains them together",
         true);

@@ -292,6 +292,7 @@ public final class DiagnosisEngine {
         new Conclusion(
             Conclusion.Reason.NOT_MEASURED,
             notUsed,
+            Conclusion.Advice.NAME_COMPONENT,
             "name a component with its figures that a module knows faults of",
             true);
     return new Diagnosis(

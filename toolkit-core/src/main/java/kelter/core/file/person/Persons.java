@@ -85,15 +85,31 @@ public record Persons(Path shop) {
   }
 
   /**
-   * Writes a person. In a file that is there already everything else stays, such as a note.
+   * What became of a person who was to be written.
+   *
+   * @param file the file
+   * @param unread the mistakes of other persons' files, whose jobs are not known for that
+   */
+  public record Written(Path file, List<Problem> unread) {
+
+    /** Copies the list. */
+    public Written {
+      unread = List.copyOf(unread);
+    }
+  }
+
+  /**
+   * Writes a person. In a file that is there already everything else stays, such as a note. The
+   * file of another person that cannot be read does not hinder it.
    *
    * @param person the person
-   * @return the file
-   * @throws InputException if one of the jobs is another person's, or a file cannot be read or
-   *     written
+   * @return the file, and what could not be read beside it
+   * @throws InputException if one of the jobs is another person's, or the person's own file cannot
+   *     be read or written
    */
-  public Path write(Person person) {
-    requireFree(person);
+  public Written write(Person person) {
+    List<Problem> unread = new ArrayList<>();
+    requireFree(person, unread);
     Path file = file(person.id());
     if (Files.isRegularFile(file)) {
       PersonFile.change(file, person);
@@ -101,21 +117,32 @@ public record Persons(Path shop) {
       Folder.make(folder());
       PersonFile.writeNew(file, person);
     }
-    return file;
+    return new Written(file, unread);
   }
 
-  private void requireFree(Person person) {
+  private void requireFree(Person person, List<Problem> unread) {
     List<Problem> problems = new ArrayList<>();
     for (Path file : files()) {
       if (!file.equals(file(person.id()))) {
-        Person other = PersonFile.read(file);
-        person.jobs().stream()
-            .filter(other.jobs()::contains)
-            .forEach(job -> problems.add(taken(job, other)));
+        read(file, unread)
+            .ifPresent(
+                other ->
+                    person.jobs().stream()
+                        .filter(other.jobs()::contains)
+                        .forEach(job -> problems.add(taken(job, other))));
       }
     }
     if (!problems.isEmpty()) {
       throw new InputException(problems);
+    }
+  }
+
+  private static Optional<Person> read(Path file, List<Problem> unread) {
+    try {
+      return Optional.of(PersonFile.read(file));
+    } catch (InputException mistakes) {
+      unread.addAll(mistakes.problems());
+      return Optional.empty();
     }
   }
 

@@ -125,6 +125,24 @@ public record ShopFolder(Path path) {
   }
 
   /**
+   * Its prices.
+   *
+   * @return the file, whether it is there or not
+   */
+  public Path prices() {
+    return path.resolve(PRICES);
+  }
+
+  /**
+   * Its stock.
+   *
+   * @return the file, whether it is there or not
+   */
+  public Path stock() {
+    return path.resolve(STOCK);
+  }
+
+  /**
    * What its job book taught.
    *
    * @return the file that {@link #complete} reads, whether it is there or not

@@ -1,6 +1,7 @@
 package kelter.core.file.tax;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.json.JsonNode;
@@ -12,6 +13,10 @@ import kelter.core.owner.TaxRounding;
 public final class TaxFields {
 
   private static final Map<String, TaxRounding> ROUNDINGS = roundings();
+
+  /** Their names. */
+  public static final List<String> NAMES =
+      List.of("tax-rate", "tax-rate-parts", "tax-rounding", "prices-with-tax");
 
   private TaxFields() {}
 

@@ -1,13 +1,14 @@
 package kelter.core.safety.lockout;
 
 import java.util.List;
+import kelter.core.safety.Caution;
 
 /**
  * A row of the table that holds.
  *
  * @param row the row
  * @param text its text in the market's words, with the figures of the machine
- * @param because what makes it hold, for a person
+ * @param because what makes it hold
  * @param standing whether only the kind of machine makes it hold, which nothing that is found ends
  * @param quiet whether it is about a part that such machines only may have, so that it bars the
  *     part and is not told before all else
@@ -19,7 +20,7 @@ import java.util.List;
 public record ActiveRow(
     LockOutRow row,
     String text,
-    List<String> because,
+    List<Ground> because,
     boolean standing,
     boolean quiet,
     List<Reread> openDead,
@@ -31,5 +32,14 @@ public record ActiveRow(
     because = List.copyOf(because);
     openDead = List.copyOf(openDead);
     openLast = List.copyOf(openLast);
+  }
+
+  /**
+   * What to mind because it holds.
+   *
+   * @return its caution with its text
+   */
+  public Caution caution() {
+    return row.caution(text, !standing);
   }
 }

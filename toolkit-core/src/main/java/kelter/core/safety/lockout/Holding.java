@@ -99,14 +99,15 @@ record Holding(List<ActiveRow> active, List<String> ask) {
   /** What a check of a module says keeps the machine unplugged, and no row of the table names. */
   private static Trigger ofModules(Situation situation, Set<String> explained) {
     List<Measurement> measurements = new ArrayList<>();
-    List<String> because = new ArrayList<>();
+    List<Ground> because = new ArrayList<>();
     for (Finding finding : situation.findings()) {
       boolean said = situation.answer(finding.observable()).filter(a -> a == Answer.NO).isPresent();
       boolean named =
           explained.contains(key(finding.component(), finding.observable()))
               || explained.contains(finding.observable());
       if (finding.keepsUnplugged() && !named && !said) {
-        because.add(finding.component() + " " + finding.observable().replace('-', ' '));
+        because.add(
+            Ground.ofReading(Ground.Sort.FINDING, finding.component(), finding.observable(), ""));
         measurements.addAll(
             situation.job().measurements(finding.component(), finding.observable()));
       }

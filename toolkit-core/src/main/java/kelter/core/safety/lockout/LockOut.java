@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.job.Market;
+import kelter.core.safety.Caution;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
@@ -219,12 +220,27 @@ public record LockOut(
   }
 
   /**
+   * What to mind before all else.
+   *
+   * @return the caution of the strictest row; empty if none holds
+   */
+  public Optional<Caution> caution() {
+    for (ActiveRow each : rows) {
+      if (!each.quiet()) {
+        return Optional.of(each.caution());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
    * The first line of every text.
    *
    * @return the text of the strictest row; empty if none holds
    */
   public String text() {
-    return rows.stream().filter(each -> !each.quiet()).map(ActiveRow::text).findFirst().orElse("");
+    Optional<Caution> caution = caution();
+    return caution.isPresent() ? caution.get().text() : "";
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.safety.Caution;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
 import kelter.core.source.Source;
@@ -92,5 +93,17 @@ public record LockOutRow(
 
   private static boolean isLong(String text) {
     return text.strip().split("\\s+").length > MOST_WORDS;
+  }
+
+  /**
+   * What to mind while it holds.
+   *
+   * @param itsText its text, with the figures of the machine
+   * @param holdsByItself whether more than the kind of machine makes it hold
+   * @return its caution, of the same id for every machine
+   */
+  public Caution caution(String itsText, boolean holdsByItself) {
+    return new Caution(
+        "lock-out-" + id, Caution.Signal.DANGER, itsText, only.isEmpty() && holdsByItself);
   }
 }

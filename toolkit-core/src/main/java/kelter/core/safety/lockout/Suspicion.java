@@ -11,13 +11,19 @@ import kelter.core.job.Measurement;
  *
  * @param row the id of the row
  * @param component the id of the component
+ * @param faultId the id of the fault
  * @param fault what is wrong, for a person
  * @param probability how likely, 0 to 1
  * @param test the word for what is looked at or read dead first; empty if nothing is known that
  *     would rule it out
  */
 public record Suspicion(
-    String row, String component, String fault, double probability, Optional<String> test) {
+    String row,
+    String component,
+    String faultId,
+    String fault,
+    double probability,
+    Optional<String> test) {
 
   /**
    * A fault with its chance.
@@ -63,7 +69,8 @@ public record Suspicion(
       return Optional.empty();
     }
     return Optional.of(
-        new Suspicion(row.id(), fault.component(), fault.title(), fault.probability(), test));
+        new Suspicion(
+            row.id(), fault.component(), fault.id(), fault.title(), fault.probability(), test));
   }
 
   /** Whether a test was made and decided. */

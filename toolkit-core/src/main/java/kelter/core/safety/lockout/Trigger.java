@@ -14,7 +14,7 @@ import kelter.core.vocabulary.Symptom;
  *
  * @param measurements the readings beyond a limit
  * @param symptoms the ids of symptoms that are reported
- * @param because what makes it hold, for a person
+ * @param because what makes it hold
  * @param ask the ids of symptoms to ask for once
  * @param holds whether anything does
  * @param standing whether only the kind of machine does
@@ -22,7 +22,7 @@ import kelter.core.vocabulary.Symptom;
 record Trigger(
     List<Measurement> measurements,
     Set<String> symptoms,
-    List<String> because,
+    List<Ground> because,
     Set<String> ask,
     boolean holds,
     boolean standing) {
@@ -43,7 +43,7 @@ record Trigger(
     List<Measurement> beyond = beyond(when, situation);
     Set<String> reported = new LinkedHashSet<>();
     Set<String> ask = new LinkedHashSet<>();
-    List<String> because = new ArrayList<>();
+    List<Ground> because = new ArrayList<>();
     if (isAbout(when, situation)) {
       for (Told told : when.told()) {
         told(told, situation, said, reported, ask, because);
@@ -51,16 +51,16 @@ record Trigger(
     }
     for (Measurement measurement : beyond) {
       because.add(
-          "%s %s %s"
-              .formatted(
-                  measurement.component(),
-                  measurement.observable().replace('-', ' '),
-                  measurement.shown()));
+          Ground.ofReading(
+              Ground.Sort.READING,
+              measurement.component(),
+              measurement.observable(),
+              measurement.shown()));
     }
     boolean kind = isOfKind(when, situation) && !isDenied(when, situation);
     boolean found = !because.isEmpty();
     if (kind) {
-      because.add("kind of machine");
+      because.add(new Ground(Ground.Sort.KIND, "", "kind of machine"));
     }
     return new Trigger(beyond, reported, because, ask, found || kind, kind && !found);
   }
@@ -91,7 +91,7 @@ record Trigger(
       List<List<String>> said,
       Set<String> reported,
       Set<String> ask,
-      List<String> because) {
+      List<Ground> because) {
     Optional<Answer> answer = situation.answer(told.symptom());
     Said here = answer.isPresent() ? Said.NOT : Said.of(told.words(), said);
     boolean holds =
@@ -99,11 +99,13 @@ record Trigger(
     if (holds) {
       reported.add(told.symptom());
       because.add(
-          situation
-              .vocabulary()
-              .symptom(told.symptom())
-              .map(Symptom::title)
-              .orElse(told.symptom()));
+          Ground.ofSymptom(
+              told.symptom(),
+              situation
+                  .vocabulary()
+                  .symptom(told.symptom())
+                  .map(Symptom::title)
+                  .orElse(told.symptom())));
     }
     if (here == Said.DENIED || here == Said.UNSURE) {
       ask.add(told.symptom());

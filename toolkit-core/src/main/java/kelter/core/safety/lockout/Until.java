@@ -1,5 +1,6 @@
 package kelter.core.safety.lockout;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,6 +25,22 @@ public record Until(
   public Until {
     dead = List.copyOf(dead);
     last = List.copyOf(last);
+  }
+
+  /**
+   * By what it is released, for programs.
+   *
+   * @return {@code readings}, {@code record}, both or none, where nothing releases it
+   */
+  public List<String> ways() {
+    List<String> ways = new ArrayList<>();
+    if (byReadings()) {
+      ways.add("readings");
+    }
+    if (record) {
+      ways.add("record");
+    }
+    return ways;
   }
 
   /**

@@ -23,16 +23,27 @@ public record Validation(
   /** The answer of the comparison. */
   public enum Answer {
     /** Both differences are within the tolerance. */
-    YES("yes"),
+    YES("yes", "yes"),
     /** One of them is not. */
-    NO("no"),
+    NO("no", "no"),
     /** The difference is as near to the tolerance as the Monte Carlo figures are steady. */
-    UNSETTLED("not settled");
+    UNSETTLED("not-settled", "not settled");
 
+    private final String id;
     private final String words;
 
-    Answer(String words) {
+    Answer(String id, String words) {
+      this.id = id;
       this.words = words;
+    }
+
+    /**
+     * The word for programs; it stays the same when the words change.
+     *
+     * @return lower-case letters and hyphens
+     */
+    public String id() {
+      return id;
     }
 
     /**

@@ -1,0 +1,2 @@
+/** What can hurt at parts that water or air runs through, in words. Not exported. */
+package kelter.hydraulics.caution;
