@@ -167,7 +167,10 @@ class BookLearningTest {
     return spinner().shares().get(key).share();
   }
 
-  /** Gelman et al., Bayesian Data Analysis, 3.4: (n + s p) / (N + s), all machines of one age. */
+  /**
+   * Gelman et al., Bayesian Data Analysis, 3.4: (n + s p) / (N + s), all machines of one age. The
+   * mean of such predictions over many s is one of them.
+   */
   @Test
   void sharesAreThoseOfTheDirichletPrediction() {
     found(5, "pump.blocked");
@@ -191,6 +194,18 @@ class BookLearningTest {
     assertTrue(share("belt.worn") > 0.1, "belt " + share("belt.worn"));
     assertTrue(share("belt.worn") < 0.3, "belt " + share("belt.worn"));
     assertTrue(share("pump.blocked") > 0.38, "pump " + share("pump.blocked"));
+  }
+
+  /** Of a table that nine of ten times is right, three jobs move a share by less than a point. */
+  @Test
+  void threeJobsHardlyMoveATable() {
+    found(1, "belt.worn");
+    found(1, "heater.open");
+    found(1, "pump.blocked");
+
+    assertEquals(0.1, share("belt.worn"), 0.01);
+    assertEquals(0.5, share("pump.blocked"), 0.01);
+    assertTrue(spinner().weight() > 0 && spinner().weight() < 0.01, "" + spinner().weight());
   }
 
   @Test
