@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import kelter.core.book.BookEntry;
 import kelter.core.book.BookedMachine;
 import kelter.core.book.ConfirmedCause;
+import kelter.core.book.JobBook;
 import kelter.core.book.Outcome;
 import kelter.core.book.ReadingTaken;
 import kelter.core.book.WorkDone;
@@ -45,25 +46,48 @@ final class EntryLoader {
     T of(ResultSet row) throws SQLException;
   }
 
+  /** The columns of an entry that teach, and nothing in the place of the others. */
+  private static final String LESSON =
+      "number, job, '', null, closed, kind, maker, model, serial, age, null, null, null, '', '',"
+          + " outcome, null, call_back_of";
+
+  /** The same of work. */
+  private static final String LESSON_OF_WORK =
+      "entry, place, component, remedy, minutes, null, cured";
+
   /** The entries of some numbers, in their order; up to {@value #PAGE}. */
   List<Stored> load(List<Integer> numbers) throws SQLException {
+    return load(numbers, true);
+  }
+
+  /** The same entries with what they teach alone ({@link JobBook#lessons}). */
+  List<Stored> lessons(List<Integer> numbers) throws SQLException {
+    return load(numbers, false);
+  }
+
+  private List<Stored> load(List<Integer> numbers, boolean whole) throws SQLException {
     if (numbers.isEmpty()) {
       return List.of();
     }
     Parts parts =
         new Parts(
-            rows("symptom", numbers, row -> Map.entry(row.getString(3), answer(row.getString(4)))),
-            rows("displayed", numbers, row -> row.getString(3)),
+            rows(
+                "symptom",
+                "*",
+                numbers,
+                row -> Map.entry(row.getString(3), answer(row.getString(4)))),
+            whole ? rows("displayed", "*", numbers, row -> row.getString(3)) : Map.of(),
             rows(
                 "cause",
+                "*",
                 numbers,
                 row -> new ConfirmedCause(row.getString(3), row.getString(4), row.getString(5))),
-            rows("work", numbers, EntryLoader::work),
-            rows("reading", numbers, EntryLoader::reading),
-            rows("prediction", numbers, row -> Map.entry(row.getString(3), row.getDouble(4))));
+            rows("work", whole ? "*" : LESSON_OF_WORK, numbers, EntryLoader::work),
+            rows("reading", "*", numbers, EntryLoader::reading),
+            rows("prediction", "*", numbers, row -> Map.entry(row.getString(3), row.getDouble(4))));
     String sql =
         "select "
-            + EntryWriter.ENTRY_COLUMNS
+            + (whole ? EntryWriter.ENTRY_COLUMNS : LESSON)
             + " from entry where number in "
             + marks(numbers.size());
     return asked(
@@ -108,10 +132,13 @@ final class EntryLoader {
         Optional.ofNullable(row.getString(18)));
   }
 
-  private <T> Map<Integer, List<T>> rows(String table, List<Integer> numbers, RowReader<T> reader)
+  private <T> Map<Integer, List<T>> rows(
+      String table, String columns, List<Integer> numbers, RowReader<T> reader)
       throws SQLException {
     String sql =
-        "select * from "
+        "select "
+            + columns
+            + " from "
             + table
             + " where entry in "
             + marks(numbers.size())
