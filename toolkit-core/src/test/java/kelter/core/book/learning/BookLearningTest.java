@@ -439,6 +439,33 @@ class BookLearningTest {
     assertEquals(2, life.median().orElseThrow());
   }
 
+  /** The belt of one machine is seen at five, seven and nine years: one life, which lasts. */
+  @Test
+  void aPartThatGoesOnCountsOnce() {
+    for (int age = 5; age <= 9; age += 2) {
+      BookedMachine machine =
+          new BookedMachine(
+              "spinner",
+              "Ostvik",
+              "B",
+              "S-1",
+              OptionalDouble.of(age),
+              OptionalDouble.empty(),
+              OptionalDouble.empty());
+      BookEntry plain =
+          entry("job-" + age, TODAY.minusDays(9 - age), Outcome.CURED, "pump.blocked");
+      entries.add(with(plain, machine, Map.of(), List.of(), List.of(), Map.of(), Optional.empty()));
+    }
+    found(1, "belt.worn");
+    var belt = learned().lives().get("spinner.belt");
+    var pump = learned().lives().get("spinner.pump");
+
+    assertEquals(1, belt.failures());
+    assertEquals(1, belt.lasted());
+    assertEquals(3, pump.failures());
+    assertEquals(1, pump.lasted());
+  }
+
   @Test
   void ratesTimesBlundersAndCalibrationAreLearned() {
     for (int i = 0; i < 200; i++) {
