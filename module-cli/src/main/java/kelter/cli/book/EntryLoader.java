@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import kelter.core.book.BookEntry;
 import kelter.core.book.BookedMachine;
 import kelter.core.book.ConfirmedCause;
+import kelter.core.book.JobBook;
 import kelter.core.book.Outcome;
 import kelter.core.book.ReadingTaken;
 import kelter.core.book.WorkDone;
@@ -45,27 +46,100 @@ final class EntryLoader {
     T of(ResultSet row) throws SQLException;
   }
 
+  /** The columns of an entry that teach, and nothing in the place of the others. */
+  private static final String LESSON =
+      "number, job, '', null, closed, kind, maker, model, serial, age, null, null, null, '', '',"
+          + " outcome, null, call_back_of";
+
+  /** Parts ids that are read as one text, which is costly to fetch; no id has a blank. */
+  private static final String BLANK = " ";
+
+  /** What was made of such texts, most of which come again and again. */
+  private final Map<String, Map.Entry<String, Answer>> knownAnswers = new HashMap<>();
+
+  private final Map<String, ConfirmedCause> knownCauses = new HashMap<>();
+  private final Map<String, String[]> knownWords = new HashMap<>();
+
   /** The entries of some numbers, in their order; up to {@value #PAGE}. */
   List<Stored> load(List<Integer> numbers) throws SQLException {
-    if (numbers.isEmpty()) {
-      return List.of();
-    }
-    Parts parts =
-        new Parts(
-            rows("symptom", numbers, row -> Map.entry(row.getString(3), answer(row.getString(4)))),
-            rows("displayed", numbers, row -> row.getString(3)),
-            rows(
-                "cause",
-                numbers,
-                row -> new ConfirmedCause(row.getString(3), row.getString(4), row.getString(5))),
-            rows("work", numbers, EntryLoader::work),
-            rows("reading", numbers, EntryLoader::reading),
-            rows("prediction", numbers, row -> Map.entry(row.getString(3), row.getDouble(4))));
-    String sql =
-        "select "
-            + EntryWriter.ENTRY_COLUMNS
-            + " from entry where number in "
-            + marks(numbers.size());
+    return numbers.isEmpty() ? List.of() : load(numbers, EntryWriter.ENTRY_COLUMNS, parts(numbers));
+  }
+
+  /** The same entries with what they teach alone ({@link JobBook#lessons}). */
+  List<Stored> lessons(List<Integer> numbers) throws SQLException {
+    return numbers.isEmpty() ? List.of() : load(numbers, LESSON, taught(numbers));
+  }
+
+  private Parts parts(List<Integer> numbers) throws SQLException {
+    return new Parts(
+        rows("symptom", "*", numbers, row -> Map.entry(row.getString(3), answer(row.getString(4)))),
+        rows("displayed", "*", numbers, row -> row.getString(3)),
+        rows(
+            "cause",
+            "*",
+            numbers,
+            row -> new ConfirmedCause(row.getString(3), row.getString(4), row.getString(5))),
+        rows("work", "*", numbers, EntryLoader::work),
+        rows("reading", "*", numbers, EntryLoader::reading),
+        rows("prediction", "*", numbers, EntryLoader::prediction));
+  }
+
+  private Parts taught(List<Integer> numbers) throws SQLException {
+    return new Parts(
+        rows("symptom", "entry, symptom || ' ' || answer", numbers, this::knownAnswer),
+        Map.of(),
+        rows(
+            "cause",
+            "entry, component || ' ' || kind || ' ' || fault",
+            numbers,
+            row -> knownCauses.computeIfAbsent(row.getString(2), EntryLoader::cause)),
+        rows(
+            "work", "entry, component || ' ' || remedy, minutes, cured", numbers, this::taughtWork),
+        rows(
+            "reading",
+            "entry, component || ' ' || observable || ' ' || instrument, minutes, misled",
+            numbers,
+            this::taughtReading),
+        rows("prediction", "*", numbers, EntryLoader::prediction));
+  }
+
+  private String[] words(ResultSet row) throws SQLException {
+    return knownWords.computeIfAbsent(row.getString(2), text -> text.split(BLANK, -1));
+  }
+
+  private Map.Entry<String, Answer> knownAnswer(ResultSet row) throws SQLException {
+    return knownAnswers.computeIfAbsent(
+        row.getString(2),
+        text -> {
+          String[] words = text.split(BLANK, -1);
+          return Map.entry(words[0], answer(words[1]));
+        });
+  }
+
+  private static ConfirmedCause cause(String text) {
+    String[] words = text.split(BLANK, -1);
+    return new ConfirmedCause(words[0], words[1], words[2]);
+  }
+
+  private WorkDone taughtWork(ResultSet row) throws SQLException {
+    String[] words = words(row);
+    int cured = row.getInt(4);
+    Optional<Boolean> known = row.wasNull() ? Optional.empty() : Optional.of(cured == 1);
+    return new WorkDone(words[0], words[1], number(row, 3), Optional.empty(), known);
+  }
+
+  private ReadingTaken taughtReading(ResultSet row) throws SQLException {
+    String[] words = words(row);
+    return new ReadingTaken(words[0], words[1], words[2], number(row, 3), row.getInt(4) == 1);
+  }
+
+  private static Map.Entry<String, Double> prediction(ResultSet row) throws SQLException {
+    return Map.entry(row.getString(3), row.getDouble(4));
+  }
+
+  private List<Stored> load(List<Integer> numbers, String columns, Parts parts)
+      throws SQLException {
+    String sql = "select " + columns + " from entry where number in " + marks(numbers.size());
     return asked(
         sql,
         numbers,
@@ -108,10 +182,13 @@ final class EntryLoader {
         Optional.ofNullable(row.getString(18)));
   }
 
-  private <T> Map<Integer, List<T>> rows(String table, List<Integer> numbers, RowReader<T> reader)
+  private <T> Map<Integer, List<T>> rows(
+      String table, String columns, List<Integer> numbers, RowReader<T> reader)
       throws SQLException {
     String sql =
-        "select * from "
+        "select "
+            + columns
+            + " from "
             + table
             + " where entry in "
             + marks(numbers.size())

@@ -336,15 +336,25 @@ final class JdbcBook implements JobBook {
 
   @Override
   public void each(Consumer<BookEntry> reader) {
-    eachStored(stored -> reader.accept(stored.entry()));
+    eachStored(loader::load, stored -> reader.accept(stored.entry()));
   }
 
-  private void eachStored(Consumer<EntryLoader.Stored> reader) {
-    ReadAhead.of(this::pageAfter, page -> page.stored().forEach(reader));
+  @Override
+  public void lessons(Consumer<BookEntry> reader) {
+    eachStored(loader::lessons, stored -> reader.accept(stored.entry()));
+  }
+
+  @FunctionalInterface
+  private interface Loading {
+    List<EntryLoader.Stored> of(List<Integer> numbers) throws SQLException;
+  }
+
+  private void eachStored(Loading loading, Consumer<EntryLoader.Stored> reader) {
+    ReadAhead.<Page>of(before -> pageAfter(before, loading), page -> page.stored().forEach(reader));
   }
 
   /** The entries that follow a page; the first where there is none before. */
-  private Optional<Page> pageAfter(Optional<Page> before) {
+  private Optional<Page> pageAfter(Optional<Page> before, Loading loading) {
     List<Map.Entry<Integer, String>> page =
         page(before.map(Page::day).orElse(""), before.map(Page::number).orElse(0));
     if (page.isEmpty()) {
@@ -353,7 +363,7 @@ final class JdbcBook implements JobBook {
     List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
     Map.Entry<Integer, String> last = page.get(page.size() - 1);
     return Optional.of(
-        new Page(reading(() -> loader.load(numbers)), last.getValue(), last.getKey()));
+        new Page(reading(() -> loading.of(numbers)), last.getValue(), last.getKey()));
   }
 
   /** Some entries, with day and number of the last. */
@@ -389,6 +399,7 @@ final class JdbcBook implements JobBook {
     }
     if (wrong.isEmpty()) {
       eachStored(
+          loader::load,
           stored -> {
             if (!digest(stored.entry()).equals(stored.digest())) {
               wrong.add("the entry of '" + stored.entry().job() + "' is not as it was added");

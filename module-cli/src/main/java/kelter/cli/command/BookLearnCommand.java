@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import kelter.cli.text.book.LearnedText;
 import kelter.cli.usage.CommandOption;
@@ -73,11 +74,16 @@ final class BookLearnCommand implements Command {
 
   /** What the book teaches today. */
   static Learned learned(Invocation invocation, double usuallyKept) {
-    return learned(invocation, usuallyKept, entry -> {});
+    return going(invocation, usuallyKept, JobBook::lessons);
   }
 
   /** What the book teaches today, where somebody else reads along. */
   static Learned learned(Invocation invocation, double usuallyKept, Consumer<BookEntry> reader) {
+    return going(invocation, usuallyKept, (book, learning) -> book.each(learning.andThen(reader)));
+  }
+
+  private static Learned going(
+      Invocation invocation, double usuallyKept, BiConsumer<JobBook, Consumer<BookEntry>> through) {
     double kept = invocation.given().number(KEPT, usuallyKept);
     LearningRule rule;
     try {
@@ -88,11 +94,7 @@ final class BookLearnCommand implements Command {
     Kinds kinds = kinds(invocation);
     BookLearning learning = BookLearning.begin(kinds::kind, rule);
     try (JobBook book = NamedBook.of(invocation).open()) {
-      book.each(
-          entry -> {
-            learning.read(entry);
-            reader.accept(entry);
-          });
+      through.accept(book, learning::read);
     }
     return learning.learned();
   }

@@ -6,11 +6,13 @@ import static kelter.cli.book.Entries.plain;
 import static kelter.cli.book.Entries.said;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -22,7 +24,12 @@ import kelter.core.book.BookEntry;
 import kelter.core.book.JobBook;
 import kelter.core.book.Likeness;
 import kelter.core.book.Selection;
+import kelter.core.book.learning.BookLearning;
+import kelter.core.book.learning.LearningRule;
+import kelter.core.file.book.LearnedFile;
 import kelter.core.job.SymptomReport.Answer;
+import kelter.core.module.CalculationModule;
+import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 
 /** What a job book must do, whichever database it is in. */
@@ -159,6 +166,30 @@ abstract class BookContract {
         assertEquals("job-" + i, read.get(i).job());
       }
     }
+  }
+
+  @Test
+  void lessonsTeachWhatTheWholeEntriesDo() throws Exception {
+    try (JobBook book = place().openOrMake()) {
+      List<BookEntry> entries = new ArrayList<>();
+      for (int i = 0; i < 1203; i++) {
+        entries.add(i % 2 == 0 ? Entries.full("full-" + i) : washer(i));
+      }
+      book.add(entries);
+      BookLearning whole = learning();
+      BookLearning lessons = learning();
+      book.each(whole::read);
+      book.lessons(lessons::read);
+
+      assertEquals(1203, lessons.tally().jobs());
+      assertEquals(LearnedFile.text(whole.learned()), LearnedFile.text(lessons.learned()));
+    }
+  }
+
+  private static BookLearning learning() {
+    Workshop tool = Workshop.of(ServiceLoader.load(CalculationModule.class));
+    LearningRule rule = new LearningRule(LocalDate.of(2030, 1, 1), LearningRule.USUALLY_KEPT);
+    return BookLearning.begin(tool.kinds()::kind, rule);
   }
 
   /** Two vans at once: each entry is there once, whoever came first. */

@@ -3,6 +3,7 @@ package kelter.cli.trial;
 import java.io.PrintStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +19,6 @@ import kelter.core.book.BookedMachine;
 import kelter.core.book.ConfirmedCause;
 import kelter.core.book.Outcome;
 import kelter.core.book.learned.Learned;
-import kelter.core.book.learned.LearnedKind;
 import kelter.core.book.learning.BookLearning;
 import kelter.core.book.learning.LearningRule;
 import kelter.core.catalogue.Kind;
@@ -40,7 +40,13 @@ public final class BookReport {
 
   private static final int QUESTIONS = 3;
   private static final int FEW = 3;
-  private static final int MOST_AFTER_FEW = 920;
+
+  /** So many calls are diagnosed by each small book. */
+  private static final int NEXT = 5;
+
+  /** A kind is called worse with a book where its log loss is by more than this, nats. */
+  private static final double WORSE = 0.02;
+
   private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
   private static final LearningRule RULE = new LearningRule(DAY, 1);
 
@@ -54,24 +60,31 @@ public final class BookReport {
 
   /**
    * Prints log loss and calibration with and without a book, by kind, in worlds whose shares are
-   * moved and in that of the files; then after three jobs of each kind.
+   * moved and in that of the files; then by many books of three jobs. Differences are told with
+   * their standard error, from pairs of the same calls or books.
    *
-   * @param jobs how many jobs are in the book, and how many are diagnosed after it
+   * @param jobs how many jobs are in the book; half as many are diagnosed after it
+   * @param books how many books of three jobs there are of each kind
    * @param seed the same seed gives the same machines
    * @param worlds how many worlds with other shares
    * @param out takes the tables
    */
-  public static void print(int jobs, long seed, int worlds, PrintStream out) {
+  public static void print(int jobs, int books, long seed, int worlds, PrintStream out) {
     for (int world = 0; world < worlds; world++) {
-      BookReport moved = new BookReport(Calls.in(seed + world, moved(seed + world)), out);
       out.println("World " + (world + 1) + ", shares moved by up to four times, one rare common");
-      moved.compare(jobs, world == 0);
-      moved.afterFew(Math.min(jobs, MOST_AFTER_FEW));
+      new BookReport(Calls.in(seed + world, moved(seed + world)), out).report(jobs, books);
     }
     out.println("The world of the files");
-    BookReport told = new BookReport(Calls.asTold(seed), out);
-    told.compare(jobs, false);
-    told.afterFew(Math.min(jobs, MOST_AFTER_FEW));
+    new BookReport(Calls.asTold(seed), out).report(jobs, books);
+  }
+
+  private void report(int jobs, int books) {
+    if (jobs > 0) {
+      compare(jobs);
+    }
+    if (books > 0) {
+      afterFew(books);
+    }
   }
 
   /** The kinds with their shares moved. */
@@ -84,65 +97,82 @@ public final class BookReport {
     return Calls.TOOL.in(Shop.UNKNOWN.with(Optional.empty(), List.of(), Models.NONE, kinds));
   }
 
-  private void compare(int jobs, boolean byKind) {
+  private void compare(int jobs) {
     List<BookEntry> book = IntStream.range(0, jobs).parallel().mapToObj(this::entry).toList();
     Learned learned = learned(book);
-    List<Integer> next = IntStream.range(jobs, 2 * jobs).boxed().toList();
+    List<Integer> next = IntStream.range(jobs, jobs + jobs / 2).boxed().toList();
     CallTable without = table(next, Calls.TOOL);
     CallTable with = table(next, with(learned));
     out.printf(
         Locale.ROOT,
         "%d jobs in the book, the next %d; a table counts as %.0f jobs, a chance as %.0f answers%n",
         jobs,
-        jobs,
+        next.size(),
         learned.strength(),
         learned.chanceStrength());
     line("all", without, with);
-    line("all, by its shares alone", without, table(next, with(sharesAlone(learned))));
-    if (byKind) {
-      for (String kind : KindFile.shipped()) {
-        line(kind, without.only(kind), with.only(kind));
-      }
+    for (String kind : KindFile.shipped()) {
+      line(kind, without.only(kind), with.only(kind));
     }
   }
 
-  /** Each kind by a book of its own with three jobs. */
-  private void afterFew(int jobs) {
-    int kinds = KindFile.shipped().size();
-    double without = 0;
-    double with = 0;
+  /** Each kind by books of its own with three jobs. */
+  private void afterFew(int books) {
+    List<String> kinds = KindFile.shipped();
+    double[] without = new double[kinds.size() * books];
+    double[] with = new double[without.length];
     int worse = 0;
-    for (int kind = 0; kind < kinds; kind++) {
-      int first = kind;
-      List<BookEntry> book =
-          IntStream.range(0, FEW).mapToObj(job -> entry(first + job * kinds)).toList();
-      List<Integer> next =
-          IntStream.range(0, jobs / kinds).mapToObj(job -> first + (FEW + job) * kinds).toList();
-      double plain = table(next, Calls.TOOL).logLoss(0);
-      double learned = table(next, with(learned(book))).logLoss(0);
-      without += plain / kinds;
-      with += learned / kinds;
-      worse += learned > plain + 0.02 ? 1 : 0;
+    for (int kind = 0; kind < kinds.size(); kind++) {
+      int from = kind * books;
+      for (int book = 0; book < books; book++) {
+        afterFew(kind, book, from + book, without, with);
+      }
+      Difference own =
+          Difference.of(
+              Arrays.copyOfRange(without, from, from + books),
+              Arrays.copyOfRange(with, from, from + books));
+      worse += own.mean() > WORSE ? 1 : 0;
+      out.printf(Locale.ROOT, "  %-28s %+.4f +- %.4f%n", kinds.get(kind), own.mean(), own.error());
     }
+    Difference all = Difference.of(without, with);
+    double plain = Arrays.stream(without).average().orElseThrow();
     out.printf(
         Locale.ROOT,
-        "after %d jobs of each kind: log loss %.3f without, %.3f with; worse by more than .02 in %d"
-            + " of %d kinds%n",
+        "after %d jobs, %d books of each kind: log loss %.3f -> %.3f (%+.4f +- %.4f); worse by more"
+            + " than .02 in %d of %d kinds%n",
         FEW,
-        without,
-        with,
+        books,
+        plain,
+        plain + all.mean(),
+        all.mean(),
+        all.error(),
         worse,
-        kinds);
+        kinds.size());
+  }
+
+  private void afterFew(int kind, int book, int place, double[] without, double[] with) {
+    int kinds = KindFile.shipped().size();
+    int first = kind + book * (FEW + NEXT) * kinds;
+    List<BookEntry> jobs =
+        IntStream.range(0, FEW).parallel().mapToObj(job -> entry(first + job * kinds)).toList();
+    List<Integer> next =
+        IntStream.range(FEW, FEW + NEXT).mapToObj(job -> first + job * kinds).toList();
+    without[place] = table(next, Calls.TOOL).logLoss(0);
+    with[place] = table(next, with(learned(jobs))).logLoss(0);
   }
 
   private void line(String name, CallTable without, CallTable with) {
+    Difference difference = Difference.of(without.logLosses(0), with.logLosses(0));
     out.printf(
         Locale.ROOT,
-        "  %-28s %5d  log loss %.3f -> %.3f  first %2.0f%% -> %2.0f%%  off by %4.1f -> %4.1f%n",
+        "  %-28s %5d  log loss %.3f -> %.3f (%+.4f +- %.4f)  first %2.0f%% -> %2.0f%%  off by %4.1f"
+            + " -> %4.1f%n",
         name,
         without.size(),
         without.logLoss(0),
         with.logLoss(0),
+        difference.mean(),
+        difference.error(),
         100 * without.first(0),
         100 * with.first(0),
         100 * without.calibration(0).expectedError(),
@@ -155,38 +185,6 @@ public final class BookReport {
 
   private static Workshop with(Learned learned) {
     return Calls.TOOL.in(Shop.UNKNOWN.with(Optional.of(learned)));
-  }
-
-  private static Learned sharesAlone(Learned learned) {
-    Map<String, LearnedKind> kinds = new TreeMap<>();
-    learned
-        .kinds()
-        .forEach(
-            (id, kind) ->
-                kinds.put(
-                    id,
-                    new LearnedKind(
-                        kind.jobs(),
-                        kind.weight(),
-                        kind.shares(),
-                        Map.of(),
-                        kind.models(),
-                        kind.ages(),
-                        kind.unnamed())));
-    return new Learned(
-        learned.asOf(),
-        learned.jobs(),
-        learned.keptPerYear(),
-        learned.strength(),
-        learned.chanceStrength(),
-        kinds,
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Optional.empty());
   }
 
   private CallTable table(List<Integer> numbers, Workshop tool) {

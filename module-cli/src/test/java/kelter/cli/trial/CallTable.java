@@ -65,7 +65,16 @@ final class CallTable {
 
   /** The mean log loss at a stage, nats. */
   double logLoss(int stage) {
-    return mean(call -> -Math.log(Math.max(LEAST, call.stages().get(stage).ofTruth())));
+    return mean(call -> logLoss(call, stage));
+  }
+
+  /** The log loss of each call at a stage, nats. */
+  double[] logLosses(int stage) {
+    return calls.stream().mapToDouble(call -> logLoss(call, stage)).toArray();
+  }
+
+  private static double logLoss(Call call, int stage) {
+    return -Math.log(Math.max(LEAST, call.stages().get(stage).ofTruth()));
   }
 
   /** What is said of the cause named first against how often it is there. */

@@ -11,7 +11,8 @@ import kelter.core.problem.Required;
  * @param asOf the day for which was learned
  * @param jobs how many entries were read
  * @param keptPerYear what a job still counts for after each year
- * @param strength as how many jobs a table of shares counts, estimated from the book
+ * @param strength as how many jobs a table of shares counts on average, estimated from the book; by
+ *     kind it follows from the weight of its jobs
  * @param chanceStrength as how many answers a chance of a table counts, likewise
  * @param kinds by kind of machine what is behind calls
  * @param work by {@code component-kind.remedy} how long it takes, minutes

@@ -15,6 +15,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.learning.LogNormalTimes;
 import kelter.core.diagnosis.learning.LogNormalTimes.Timed;
+import kelter.core.diagnosis.learning.SpikeAndSlab;
 import kelter.core.diagnosis.learning.Strength;
 import kelter.core.problem.Required;
 
@@ -41,6 +42,9 @@ public final class BookTally implements Serializable {
 
   /** Of a normal distribution, for the one in twenty that is greater. */
   private static final double ONE_IN_TWENTY = 1.6448536269514722;
+
+  /** No table is told to count as more jobs than this. */
+  private static final double MOST_JOBS = 1e6;
 
   private final LearningRule rule;
   private final Counts counts;
@@ -136,8 +140,8 @@ public final class BookTally implements Serializable {
    */
   public Learned learned(Function<String, Optional<Kind>> kindOf) {
     List<KindTally> known = known(kindOf);
-    double strength =
-        Strength.of(known.stream().map(KindTally::sample).toList(), LearningRule.SHARES);
+    List<Strength.Sample> samples = known.stream().map(KindTally::sample).toList();
+    SpikeAndSlab tables = SpikeAndSlab.of(samples, LearningRule.RIGHT, LearningRule.SHARES);
     double chanceStrength =
         Strength.of(
             known.stream()
@@ -145,21 +149,23 @@ public final class BookTally implements Serializable {
                 .map(SymptomTally.Cell::sample)
                 .toList(),
             LearningRule.CHANCES);
-    double groupStrength =
-        Strength.of(
-            known.stream()
-                .flatMap(kind -> kind.groupSamples(kind.shares(strength)).stream())
-                .toList(),
-            LearningRule.GROUPS);
+    List<Strength.Sample> groups = new ArrayList<>();
+    for (int i = 0; i < known.size(); i++) {
+      KindTally kind = known.get(i);
+      groups.addAll(kind.groupSamples(kind.shares(tables.weight(i))));
+    }
+    double groupStrength = Strength.of(groups, LearningRule.GROUPS);
     Map<String, LearnedKind> ofKinds = new TreeMap<>();
-    for (KindTally kind : known) {
-      ofKinds.put(kind.table().kind().id(), kind.learned(strength, chanceStrength, groupStrength));
+    for (int i = 0; i < known.size(); i++) {
+      KindTally kind = known.get(i);
+      ofKinds.put(
+          kind.table().kind().id(), kind.learned(tables.weight(i), chanceStrength, groupStrength));
     }
     return new Learned(
         rule.asOf(),
         counts.jobs(),
         rule.keptPerYear(),
-        strength,
+        strength(samples, tables),
         chanceStrength,
         ofKinds,
         times(counts.work()),
@@ -169,6 +175,20 @@ public final class BookTally implements Serializable {
         counts.blunders().about(EngineSettings.USUAL.blunder(), BLUNDERS),
         counts.lives().lives(),
         counts.calibration().calibration());
+  }
+
+  /** As how many jobs the tables count, from {@code w = N / (N + s)} over all kinds together. */
+  private static double strength(List<Strength.Sample> samples, SpikeAndSlab tables) {
+    double jobs = 0;
+    double weights = 0;
+    for (int i = 0; i < samples.size(); i++) {
+      jobs += samples.get(i).number() * (1 - tables.weight(i));
+      weights += tables.weight(i);
+    }
+    if (samples.isEmpty()) {
+      return LearningRule.SHARES.usual();
+    }
+    return jobs < MOST_JOBS * weights ? jobs / weights : MOST_JOBS;
   }
 
   private List<KindTally> known(Function<String, Optional<Kind>> kindOf) {

@@ -125,10 +125,18 @@ final class KindTally {
     return counts.symptoms().cells(table);
   }
 
-  /** The shares at the typical age, by table and book. */
-  double[] shares(double strength) {
+  /**
+   * The shares at the typical age, by table and book.
+   *
+   * @param weight how much the counts weigh against the table, 0 to below 1
+   */
+  double[] shares(double weight) {
     double[] expected = counts.all().expected(table, table.shares());
-    double[] mean = DirichletPrior.of(expected, strength).predictive(counts.all().counts(table));
+    double[] found = KindTable.normalised(counts.all().counts(table));
+    double[] mean = new double[expected.length];
+    for (int i = 0; i < mean.length; i++) {
+      mean[i] = expected[i] + weight * (found[i] - expected[i]);
+    }
     double[] shares = table.shares();
     for (int i = 0; i < shares.length; i++) {
       shares[i] *= mean[i] / expected[i];
@@ -150,8 +158,8 @@ final class KindTally {
     return enough;
   }
 
-  LearnedKind learned(double strength, double chanceStrength, double groupStrength) {
-    double[] shares = shares(strength);
+  LearnedKind learned(double weight, double chanceStrength, double groupStrength) {
+    double[] shares = shares(weight);
     double[] found = counts.all().counts(table);
     Map<String, LearnedShare> learned = new LinkedHashMap<>();
     for (int i = 0; i < shares.length; i++) {
@@ -165,7 +173,7 @@ final class KindTally {
         .forEach((age, each) -> ofAges.put(age, group(each, shares, groupStrength)));
     return new LearnedKind(
         counts.all().jobs(),
-        counts.all().weight() / (counts.all().weight() + strength),
+        weight,
         learned,
         chances(chanceStrength),
         ofModels,

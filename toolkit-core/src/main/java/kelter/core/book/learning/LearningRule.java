@@ -3,6 +3,7 @@ package kelter.core.book.learning;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import kelter.core.diagnosis.learning.BetaDistribution;
 import kelter.core.diagnosis.learning.DirichletPrior;
 import kelter.core.diagnosis.learning.Strength;
 import kelter.core.problem.Required;
@@ -19,7 +20,16 @@ public record LearningRule(LocalDate asOf, double keptPerYear) implements Serial
   /** What a job still counts for after each year, where nothing else is stated. */
   public static final double USUALLY_KEPT = DirichletPrior.KEPT_PER_YEAR;
 
-  /** As how many jobs a table of shares counts; own choice, and the rest from the book. */
+  /**
+   * How often a table of shares is right, so that what strays from it is chance; own choice, and
+   * the rest from the book. It is high so that few jobs hardly move a table.
+   */
+  static final BetaDistribution RIGHT = new BetaDistribution(9, 1);
+
+  /**
+   * As how many jobs a table of shares counts that is not right; own choice, and the rest from the
+   * book.
+   */
   static final Strength.Guess SHARES = new Strength.Guess(60, 0.7, 20, 4000);
 
   /** As how many answers a table of chances counts; own choice, and the rest from the book. */

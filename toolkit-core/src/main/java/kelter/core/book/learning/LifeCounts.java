@@ -35,6 +35,16 @@ record LifeCounts(
     count(lived, kind, age, 1);
   }
 
+  /** A machine that was that old came again, so that its parts lived on. */
+  void livesOn(String kind, double age) {
+    count(lived, kind, age, -1);
+  }
+
+  /** A part of such a machine did not live on. */
+  void stays(String part, double age) {
+    count(moved, part, age, 1);
+  }
+
   void failed(String part, double age) {
     count(failed, part, age, 1);
   }

@@ -45,6 +45,19 @@ public final class Strength {
       return sum + LogGamma.value(strength) - LogGamma.value(strength + jobs);
     }
 
+    /**
+     * How many were counted.
+     *
+     * @return the sum of the counts
+     */
+    public double number() {
+      double sum = 0;
+      for (double each : counts) {
+        sum += each;
+      }
+      return sum;
+    }
+
     /** A class that was met although the table gives it no share tells nothing of s. */
     private boolean isPossible() {
       for (int k = 0; k < counts.length; k++) {
@@ -79,7 +92,7 @@ public final class Strength {
       }
     }
 
-    private double logDensity(double strength) {
+    double logDensity(double strength) {
       double deviate = Math.log(strength / usual) / spread;
       return -deviate * deviate / 2;
     }

@@ -96,7 +96,7 @@ public final class LearnedFile {
             .text("as-of", learned.asOf().toString())
             .number("jobs", learned.jobs())
             .number("kept-per-year", learned.keptPerYear())
-            .number("strength", learned.strength())
+            .figure("strength", learned.strength())
             .number("chance-strength", learned.chanceStrength())
             .each("kinds", learned.kinds(), LearnedFile::json)
             .each("work", learned.work(), LearnedFile::json)

@@ -167,7 +167,10 @@ class BookLearningTest {
     return spinner().shares().get(key).share();
   }
 
-  /** Gelman et al., Bayesian Data Analysis, 3.4: (n + s p) / (N + s), all machines of one age. */
+  /**
+   * Gelman et al., Bayesian Data Analysis, 3.4: (n + s p) / (N + s), all machines of one age. The
+   * mean of such predictions over many s is one of them.
+   */
   @Test
   void sharesAreThoseOfTheDirichletPrediction() {
     found(5, "pump.blocked");
@@ -191,6 +194,18 @@ class BookLearningTest {
     assertTrue(share("belt.worn") > 0.1, "belt " + share("belt.worn"));
     assertTrue(share("belt.worn") < 0.3, "belt " + share("belt.worn"));
     assertTrue(share("pump.blocked") > 0.38, "pump " + share("pump.blocked"));
+  }
+
+  /** Of a table that nine of ten times is right, three jobs move a share by less than a point. */
+  @Test
+  void threeJobsHardlyMoveATable() {
+    found(1, "belt.worn");
+    found(1, "heater.open");
+    found(1, "pump.blocked");
+
+    assertEquals(0.1, share("belt.worn"), 0.01);
+    assertEquals(0.5, share("pump.blocked"), 0.01);
+    assertTrue(spinner().weight() > 0 && spinner().weight() < 0.01, "" + spinner().weight());
   }
 
   @Test
@@ -422,6 +437,33 @@ class BookLearningTest {
     assertEquals(2, life.failures());
     assertEquals(0, life.lasted());
     assertEquals(2, life.median().orElseThrow());
+  }
+
+  /** The belt of one machine is seen at five, seven and nine years: one life, which lasts. */
+  @Test
+  void aPartThatGoesOnCountsOnce() {
+    for (int age = 5; age <= 9; age += 2) {
+      BookedMachine machine =
+          new BookedMachine(
+              "spinner",
+              "Ostvik",
+              "B",
+              "S-1",
+              OptionalDouble.of(age),
+              OptionalDouble.empty(),
+              OptionalDouble.empty());
+      BookEntry plain =
+          entry("job-" + age, TODAY.minusDays(9 - age), Outcome.CURED, "pump.blocked");
+      entries.add(with(plain, machine, Map.of(), List.of(), List.of(), Map.of(), Optional.empty()));
+    }
+    found(1, "belt.worn");
+    var belt = learned().lives().get("spinner.belt");
+    var pump = learned().lives().get("spinner.pump");
+
+    assertEquals(1, belt.failures());
+    assertEquals(1, belt.lasted());
+    assertEquals(3, pump.failures());
+    assertEquals(1, pump.lasted());
   }
 
   @Test
