@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.check.Checker;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
@@ -751,5 +752,21 @@ class ElectricalChecksTest {
             Jobs.measurement("cord", "voltage-drop", drop(0.3)));
     assertEquals(Verdict.NOT_MEASURED, odd.verdict());
     assertTrue(odd.remark().contains("1.3 mm2"), odd.remark());
+  }
+
+  /** Common practice: within 10 % of the service figure, 3800 ohm at 20 °C. */
+  @ParameterizedTest
+  @CsvSource({"3900, CONFORMS", "3000, DOES_NOT_CONFORM", "5000, DOES_NOT_CONFORM"})
+  void theCoilOfASolenoidIsHeldAgainstItsFigure(String ohm, Verdict verdict) {
+    assertEquals(
+        Set.of(verdict),
+        DriveMachines.verdicts(
+            Jobs.appliance(
+                Jobs.component(
+                    "solenoid",
+                    "solenoid",
+                    Optional.empty(),
+                    Map.of("coil-resistance", Quantity.of(3800, "Ohm", QuantityKind.RESISTANCE)))),
+            DriveMachines.read("solenoid", "coil-resistance", ohm + " Ohm")));
   }
 }
