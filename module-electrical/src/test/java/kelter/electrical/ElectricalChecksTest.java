@@ -24,6 +24,7 @@ import kelter.core.module.Parts;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.safety.ProtectionClass;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -768,5 +769,44 @@ class ElectricalChecksTest {
                     Optional.empty(),
                     Map.of("coil-resistance", Quantity.of(3800, "Ohm", QuantityKind.RESISTANCE)))),
             DriveMachines.read("solenoid", "coil-resistance", ohm + " Ohm")));
+  }
+
+  /** UL 101, as cited by others: 0.6 mA are too much for two prongs, not for a grounded machine. */
+  @ParameterizedTest
+  @CsvSource({"I, CONFORMS", "II, DOES_NOT_CONFORM"})
+  void theStatedClassDecidesInNorthAmerica(ProtectionClass stated, Verdict verdict) {
+    Appliance unknown = american(Jobs.component("cord", "supply-cord"));
+    Nameplate nameplate =
+        new Nameplate(
+            unknown.nameplate().voltage(),
+            unknown.nameplate().frequency(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(stated));
+    Appliance machine =
+        new Appliance("dryer", "", "", "", Optional.empty(), nameplate, unknown.components());
+    assertEquals(
+        verdict,
+        only(findings(machine, Jobs.measurement("cord", "touch-current", milliampere(0.6)))));
+  }
+
+  @Test
+  void howFastWaterWarmsIsNotJudgedWithoutItsVolume() {
+    Finding finding = only(heats("washing-machine", 2), rate(2, Conditions.NONE));
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("state the volume"), finding.remark());
+  }
+
+  @Test
+  void howWarmAirGetsIsNotJudgedWithoutItsFlowRate() {
+    Component heater =
+        Jobs.component(
+            "heater",
+            "air-heater",
+            Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+            Map.of());
+    Finding finding = only(Jobs.appliance(heater), air(40));
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("state the flow rate"), finding.remark());
   }
 }
