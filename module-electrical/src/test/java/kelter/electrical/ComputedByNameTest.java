@@ -1,13 +1,6 @@
 package kelter.electrical;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import java.util.HashMap;
-import java.util.Map;
-import kelter.core.module.Calculation;
-import kelter.core.module.Computation;
-import kelter.core.module.Output;
-import kelter.core.quantity.Quantity;
+import kelter.testkit.ByName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -139,37 +132,6 @@ class ComputedByNameTest {
           """)
   void eachFigureGoesWhereItBelongs(
       String id, String given, String word, String figure, String unit) {
-    Computation.Result result =
-        Computation.of(calculation(id), figures(given)).results().stream()
-            .filter(each -> each.output().id().equals(word))
-            .findFirst()
-            .orElseThrow();
-    assertEquals(
-        si(result.output(), Double.parseDouble(figure), unit),
-        result.quantity().si(),
-        halfOfTheLastDigit(result.output(), figure, unit));
-  }
-
-  private static Calculation calculation(String id) {
-    return new ElectricalModule()
-        .calculations().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
-  }
-
-  private static Map<String, String> figures(String given) {
-    Map<String, String> figures = new HashMap<>();
-    for (String one : given.split(", ")) {
-      figures.put(one.substring(0, one.indexOf('=')), one.substring(one.indexOf('=') + 1));
-    }
-    return figures;
-  }
-
-  private static double si(Output output, double figure, String unit) {
-    return Quantity.of(figure, unit, output.kind()).si();
-  }
-
-  private static double halfOfTheLastDigit(Output output, String figure, String unit) {
-    int point = figure.indexOf('.');
-    double half = 0.5 * Math.pow(10, point < 0 ? 0 : point + 1 - figure.length());
-    return si(output, half, unit) - si(output, 0, unit);
+    new ByName(new ElectricalModule().calculations()).assertGives(id, given, word, figure, unit);
   }
 }
