@@ -196,6 +196,11 @@ class LockOutTest {
       List<Finding> findings,
       List<Suspicion> suspicions,
       String... kinds) {
+    return LockOut.of(TABLE, situation(machine, market, findings, kinds), suspicions);
+  }
+
+  private static Situation situation(
+      Machine machine, Market market, List<Finding> findings, String... kinds) {
     List<Component> components = new ArrayList<>();
     for (String kind : kinds) {
       components.add(new Component(kind, kind, Nameplate.UNREADABLE, Map.of(), Map.of(), INVENTED));
@@ -224,10 +229,7 @@ class LockOutTest {
             Optional.of(market),
             machine.records(),
             plain.progress());
-    return LockOut.of(
-        TABLE,
-        new Situation(job, findings, LockOutTest::judge, Optional.empty(), market, WORDS),
-        suspicions);
+    return new Situation(job, findings, LockOutTest::judge, Optional.empty(), market, WORDS);
   }
 
   private static LockState state(Machine machine, String... kinds) {
@@ -496,5 +498,47 @@ class LockOutTest {
     assertTrue(lockOut.mends("heater"));
     assertTrue(lockOut.allows("heater", "resistance", Hazard.DEAD));
     assertFalse(lockOut.staysUnplugged());
+  }
+
+  private static List<Suspicion> suspected(Machine machine, String part, double chance, String id) {
+    List<Suspicion> all = new ArrayList<>();
+    for (Suspicion each :
+        Suspicion.of(
+            TABLE,
+            situation(machine, Market.EU, List.of(), "supply-cord", "heater", "door-switch"),
+            List.of(new Suspicion.Likely(part, id, id, chance)))) {
+      all.add(each);
+    }
+    return all;
+  }
+
+  /** From one in five on a fault that a row names is looked for before any power. */
+  @Test
+  void aLikelyFaultIsSuspectedUntilItsTestIsIn() {
+    assertEquals(List.of(), suspected(Machine.SILENT, "supply-cord", 0.19, "earth-open"));
+    assertEquals(List.of(), suspected(Machine.SILENT, "supply-cord", 0.9, "broken"));
+    List<Suspicion> open = suspected(Machine.SILENT, "supply-cord", 0.2, "earth-open");
+    assertEquals(
+        List.of(new Suspicion("earth", "supply-cord", "earth-open", 0.2, Optional.of(EARTH))),
+        open);
+    Machine good = Machine.SILENT.with(ratio("supply-cord", EARTH, 0.5, Stage.AS_FOUND));
+    assertEquals(List.of(), suspected(good, "supply-cord", 0.2, "earth-open"));
+    Machine poor = Machine.SILENT.with(ratio("supply-cord", EARTH, 3, Stage.AS_FOUND));
+    assertEquals(List.of(), suspected(poor, "supply-cord", 0.2, "earth-open"));
+    Machine unclear = Machine.SILENT.with(ratio("supply-cord", EARTH, 1.2, Stage.AS_FOUND));
+    assertEquals(1, suspected(unclear, "supply-cord", 0.2, "earth-open").size());
+    assertEquals(
+        List.of(), suspected(Machine.SILENT.recording("earth"), "supply-cord", 0.2, "earth-open"));
+  }
+
+  /** A welded contact is row 10, but that of a door switch is not: it has a row of its own. */
+  @Test
+  void aWeldedDoorSwitchIsNoStuckContact() {
+    assertEquals(
+        List.of("stuck-contact"),
+        suspected(Machine.SILENT, "heater", 0.5, "welded").stream().map(Suspicion::row).toList());
+    assertFalse(
+        suspected(Machine.SILENT, "door-switch", 0.5, "welded").stream()
+            .anyMatch(each -> each.row().equals("stuck-contact")));
   }
 }
