@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.check.Checker;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
@@ -23,6 +24,7 @@ import kelter.core.module.Parts;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.safety.ProtectionClass;
 import kelter.core.vocabulary.Vocabulary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -751,5 +753,60 @@ class ElectricalChecksTest {
             Jobs.measurement("cord", "voltage-drop", drop(0.3)));
     assertEquals(Verdict.NOT_MEASURED, odd.verdict());
     assertTrue(odd.remark().contains("1.3 mm2"), odd.remark());
+  }
+
+  /** Common practice: within 10 % of the service figure, 3800 ohm at 20 °C. */
+  @ParameterizedTest
+  @CsvSource({"3900, CONFORMS", "3000, DOES_NOT_CONFORM", "5000, DOES_NOT_CONFORM"})
+  void theCoilOfASolenoidIsHeldAgainstItsFigure(String ohm, Verdict verdict) {
+    assertEquals(
+        Set.of(verdict),
+        DriveMachines.verdicts(
+            Jobs.appliance(
+                Jobs.component(
+                    "solenoid",
+                    "solenoid",
+                    Optional.empty(),
+                    Map.of("coil-resistance", Quantity.of(3800, "Ohm", QuantityKind.RESISTANCE)))),
+            DriveMachines.read("solenoid", "coil-resistance", ohm + " Ohm")));
+  }
+
+  /** UL 101, as cited by others: 0.6 mA are too much for two prongs, not for a grounded machine. */
+  @ParameterizedTest
+  @CsvSource({"I, CONFORMS", "II, DOES_NOT_CONFORM"})
+  void theStatedClassDecidesInNorthAmerica(ProtectionClass stated, Verdict verdict) {
+    Appliance unknown = american(Jobs.component("cord", "supply-cord"));
+    Nameplate nameplate =
+        new Nameplate(
+            unknown.nameplate().voltage(),
+            unknown.nameplate().frequency(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(stated));
+    Appliance machine =
+        new Appliance("dryer", "", "", "", Optional.empty(), nameplate, unknown.components());
+    assertEquals(
+        verdict,
+        only(findings(machine, Jobs.measurement("cord", "touch-current", milliampere(0.6)))));
+  }
+
+  @Test
+  void howFastWaterWarmsIsNotJudgedWithoutItsVolume() {
+    Finding finding = only(heats("washing-machine", 2), rate(2, Conditions.NONE));
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("state the volume"), finding.remark());
+  }
+
+  @Test
+  void howWarmAirGetsIsNotJudgedWithoutItsFlowRate() {
+    Component heater =
+        Jobs.component(
+            "heater",
+            "air-heater",
+            Optional.of(Quantity.of(2.4, "kW", QuantityKind.POWER)),
+            Map.of());
+    Finding finding = only(Jobs.appliance(heater), air(40));
+    assertEquals(Verdict.NOT_MEASURED, finding.verdict());
+    assertTrue(finding.remark().contains("state the flow rate"), finding.remark());
   }
 }

@@ -188,4 +188,10 @@ class FaultPairsTest {
   void wearComesWithAgeAndMishapsDoNot(String wears, String ageless) {
     new Aging(SampleMachines.all(), FaultPairsTest::models).assertComesWithAge(wears, ageless);
   }
+
+  /** The auxiliary winding alone draws a tenth of 2.2 A (from memory), far below the rated one. */
+  @Test
+  void withTheMainWindingOpenTheAuxiliaryOneDrawsLittle() {
+    assertEquals(0.22, forecast(SampleMachines.MOTOR, "motor.current", "motor.winding-open"), 1e-9);
+  }
 }

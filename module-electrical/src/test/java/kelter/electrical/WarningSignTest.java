@@ -43,6 +43,7 @@ class WarningSignTest {
       assertEquals(Verdict.DOES_NOT_CONFORM, finding.judgement().verdict());
       assertEquals("cord", finding.component());
       assertTrue(finding.cautions().contains(ElectricalCautions.TINGLE));
+      assertEquals("out of use until the cause is found and mended", finding.remark());
     }
   }
 
@@ -57,6 +58,7 @@ class WarningSignTest {
     Finding finding = findings(SampleMachines.WASHER, shock(Answer.NO)).get(0);
     assertEquals(Verdict.CONFORMS, finding.judgement().verdict());
     assertTrue(finding.cautions().isEmpty());
+    assertEquals("", finding.remark());
     assertTrue(findings(SampleMachines.WASHER, Complaint.UNSAID).isEmpty());
     assertTrue(findings(Jobs.appliance(), shock(Answer.YES)).isEmpty());
   }

@@ -599,4 +599,30 @@ class ChecksTest {
       assertEquals("", new HydraulicsModule().parts().whyNot(SampleMachines.with(pump), pump));
     }
   }
+
+  /** Common practice, no source: 100 mm that were dipped, give or take 8 % and 5 mm. */
+  @Test
+  void whatTheMachineShowsIsHeldAgainstWhatWasDipped() {
+    Conditions dipped = at("height", Quantity.of(100, "mm", QuantityKind.LENGTH));
+    Quantity shown = Quantity.of(120, "mm", QuantityKind.LENGTH);
+    Finding finding =
+        only(job(SampleMachines.levelSensor(), read("level-sensor", "shown-level", shown, dipped)));
+    assertEquals(0.087, finding.limits().low(), 1e-9);
+    assertEquals(0.113, finding.limits().high(), 1e-9);
+    assertEquals(Verdict.DOES_NOT_CONFORM, finding.verdict());
+  }
+
+  @Test
+  void aHeadThatGrewIsDoubtedAndALowOneAtNoFlowIsThePumps() {
+    Finding high = only(job(SampleMachines.drainPump(), head(2.6, Conditions.NONE)));
+    assertTrue(high.remark().contains("does not gain head with age"), high.remark());
+    Finding low = only(job(SampleMachines.drainPump(), head(1.2, Conditions.NONE)));
+    assertTrue(low.remark().contains("At no flow the hose plays no part"), low.remark());
+    Finding flowing =
+        only(
+            job(
+                SampleMachines.drainPump(),
+                head(0.8, at("flow", Quantity.of(10, "L/min", QuantityKind.FLOW)))));
+    assertEquals("", flowing.remark());
+  }
 }

@@ -8,9 +8,15 @@ import static kelter.electrical.DriveMachines.verdicts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Set;
 import kelter.core.check.Verdict;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
+import kelter.core.job.Appliance;
 import kelter.core.job.Measurement;
+import kelter.electrical.ElectricalModule;
+import kelter.electrical.Jobs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,5 +67,33 @@ class CompressorTest {
     assertEquals(Set.of(Verdict.CONFORMS), verdicts(COLD, run, start, right));
     assertEquals(Set.of(Verdict.DOES_NOT_CONFORM), verdicts(COLD, run, start, wrong));
     assertEquals(Set.of(Verdict.NOT_MEASURED), verdicts(COLD, right));
+  }
+
+  /** What a plate states is known better than what is usual; the sum of both windings as well. */
+  @Test
+  void statedWindingsAreForecastMoreNarrowlyThanUsualOnes() {
+    Appliance unstated = Jobs.appliance(Jobs.component("compressor-winding", "compressor-winding"));
+    for (String question : List.of("run-resistance", "start-resistance", "end-to-end-resistance")) {
+      assertTrue(
+          spread(COLD, "compressor-winding." + question)
+              < spread(unstated, "compressor-winding." + question),
+          question);
+    }
+  }
+
+  private static double spread(Appliance machine, String question) {
+    for (FaultModel model : new ElectricalModule().parts().faultModels(machine)) {
+      List<Question> questions = model.questions();
+      for (int i = 0; i < questions.size(); i++) {
+        Question asked = questions.get(i);
+        if ((asked.component() + "." + asked.observable().id()).equals(question)) {
+          double[] spread = new double[questions.size()];
+          double[] none = new double[model.faults().size() + model.shared().size()];
+          model.forecaster(questions).forecast(none, new double[spread.length], spread);
+          return spread[i];
+        }
+      }
+    }
+    throw new AssertionError("no forecast of " + question);
   }
 }

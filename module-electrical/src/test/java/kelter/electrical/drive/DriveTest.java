@@ -85,4 +85,17 @@ class DriveTest {
     assertThrows(IllegalArgumentException.class, () -> DampedSwing.decrement(0, 1));
     assertThrows(IllegalArgumentException.class, () -> DampedSwing.swings(1.2, 0.1));
   }
+
+  /**
+   * By hand, with balls that touch at 60° (cosine 0.5): k = 0.2 · 0.5 = 0.1, so 15 · 0.9 = 13.5, 8
+   * · 13.5 = 108, 8 · 15 · 1.1 = 132 and 15 · 0.99 / 0.2 = 74.25 Hz.
+   */
+  @Test
+  void anInclinedContactBringsTheFrequenciesCloser() {
+    BearingFrequencies all = BearingFrequencies.of(30, 8, 0.2, 0.5);
+    assertEquals(13.5, all.cage(), 1e-9);
+    assertEquals(108, all.outer(), 1e-9);
+    assertEquals(132, all.inner(), 1e-9);
+    assertEquals(74.25, all.ball(), 1e-9);
+  }
 }

@@ -365,4 +365,11 @@ class HeaterTest {
   void heatCapacityOfWater(double expected) {
     assertEquals(expected, HeatUp.WATER_HEAT_CAPACITY, 0.004 * expected);
   }
+
+  /** IEC 60335-1, clause 10, Table 1: the rows end with 25 W, up to which there is no lower end. */
+  @Test
+  void exactlyTwentyFiveWattsHaveNoBandOfResistance() {
+    assertThrows(IllegalArgumentException.class, () -> HeaterResistance.band(25, 230));
+    assertTrue(HeaterResistance.band(25.1, 230).high() < Double.POSITIVE_INFINITY);
+  }
 }

@@ -523,4 +523,15 @@ class HeatingTest {
     assertEquals(220 * 220 / 24.0, healthy(model, "power"), 3);
     assertTrue(shared(model, 1).contains("2.4 %"), shared(model, 1));
   }
+
+  /**
+   * Heat balance by hand: 12 L at 992.2 kg/m³ and 4184 J/(kg K) are 49.8 kJ/K, 6 kg of steel at
+   * 0.50 and 3.2 kg of plastic at 1.6 kJ/(kg K) 8.1 kJ/K, and a load that nobody stated is taken
+   * from 0 to 12 · 0.45 kg of cotton at 1.34 kJ/(kg K), 3.6 kJ/K in the middle; 92.5 % of 2 kW warm
+   * 61.6 kJ/K by 1.803 K/min.
+   */
+  @Test
+  void theWaterWarmsAsTheBalanceOfHeatTells() {
+    assertEquals(1.803, 60 * of(model(WASHER), "", 0, "heater.heating-rate"), 0.005);
+  }
 }

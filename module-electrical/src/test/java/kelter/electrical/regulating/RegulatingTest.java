@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
+import java.util.stream.Collectors;
+import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.job.Appliance;
+import kelter.electrical.ElectricalModule;
 import kelter.electrical.Forecasts;
 import kelter.electrical.Jobs;
 import kelter.electrical.SampleMachines;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** When parts open that open by themselves. */
 class RegulatingTest {
@@ -97,5 +103,36 @@ class RegulatingTest {
     assertTrue(at("float.closed-resistance", "float.stuck") < 0.5);
     assertTrue(at("float.float-stuck", "float.open") < 0.2);
     assertTrue(at("float.closed-resistance", "float.open") > 1e6);
+  }
+
+  /**
+   * The same fault of a thermostat lets what it feeds run too long or too short: by the balance of
+   * heat a heater that runs too long gets too hot, a compressor too cold.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "opens-late, too-hot, too-cold-inside",
+    "welded, too-hot, too-cold-inside",
+    "opens-early, heats-slowly, too-warm-inside",
+    "open, stays-cold, too-warm-inside"
+  })
+  void whatColdAndHeatMakeOfTheSameFault(String fault, String heats, String cools) {
+    Appliance refrigerator =
+        Jobs.appliance(
+            Jobs.component("starter", "start-relay"), Jobs.component("thermostat", "thermostat"));
+    Set<String> ofHeat = symptoms(SampleMachines.IRON, "thermostat." + fault);
+    Set<String> ofCold = symptoms(refrigerator, "thermostat." + fault);
+    assertTrue(ofHeat.contains(heats) && !ofHeat.contains(cools), ofHeat.toString());
+    assertTrue(ofCold.contains(cools) && !ofCold.contains(heats), ofCold.toString());
+  }
+
+  private static Set<String> symptoms(Appliance machine, String fault) {
+    return new ElectricalModule()
+        .parts().faultModels(machine).stream()
+            .flatMap(model -> model.faults().stream())
+            .filter(each -> each.key().equals(fault))
+            .flatMap(each -> each.symptoms().stream())
+            .map(FaultSymptom::symptom)
+            .collect(Collectors.toSet());
   }
 }

@@ -79,6 +79,8 @@ class SensorTest {
   @OutsideCheck(of = "platinum-temperature", against = "IEC 60751:2008, table of PT100")
   @ParameterizedTest
   @CsvSource({
+    "-150, 39.72",
+    "-100, 60.26",
     "-40, 84.27",
     "-20, 92.16",
     "0, 100.00",

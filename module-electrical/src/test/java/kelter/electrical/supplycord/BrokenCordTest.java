@@ -32,4 +32,17 @@ class BrokenCordTest {
     assertTrue(Forecasts.of(cleaner, "cord.conductor-resistance", 1, "cord.broken") > 1e5);
     assertTrue(Forecasts.of(cleaner, "cord.drops-out", 0.5, "cord.broken") > 0.5);
   }
+
+  /** 5 m of 1.5 mm² at 13.3 Ohm/km (IEC 60228, Table 3) stand in for a section without a row. */
+  @Test
+  void aSectionThatNoTableHasIsTakenAsAUsualCord() {
+    Appliance machine =
+        Jobs.appliance(
+            Jobs.component(
+                "cord",
+                "supply-cord",
+                Optional.empty(),
+                Map.of("section", Quantity.of(0.9, "mm2", QuantityKind.AREA))));
+    assertEquals(0.1665, Forecasts.of(machine, "cord.conductor-resistance"), 0.0005);
+  }
 }

@@ -311,4 +311,33 @@ class PumpTest {
     assertEquals(9.5, out[2], 1e-9);
     assertEquals(10.5, out[3], 1e-9);
   }
+
+  /** By hand: 15 (1 - q / 575) = (q / 500)² at 531.66 mL/min; without any opening all flows. */
+  @Test
+  void aVibrationPumpMeetsAnOpening() {
+    double perMinute = 1e-6 / 60;
+    VibrationPump pump = new VibrationPump(575 * perMinute, 15e5);
+    double opening = 1e5 / (500 * perMinute * 500 * perMinute);
+    assertEquals(531.66, pump.through(opening) / perMinute, 0.005);
+    assertEquals(575, pump.through(0) / perMinute, 1e-9);
+  }
+
+  /**
+   * The cross of ISO 9906 by hand: grade 1B allows 5 % of the flow rate and 3 % of the head. Of a
+   * steep curve the bar about 0.5 L/s ends at 0.475 and at 0.525 L/s: what it lifts there is met,
+   * more or less is not.
+   */
+  @Test
+  void aSteepCurveMeetsTheBarOfTheFlowRate() {
+    PumpCurve steep = PumpCurve.through(new double[] {0, 1e-3}, new double[] {20, 0});
+    double flow = 0.5e-3;
+    double head = steep.head(flow);
+    double left = steep.head(0.475e-3);
+    double right = steep.head(0.525e-3);
+    assertTrue(Iso9906Grade.GRADE_1B.isMet(steep, flow, left - 1e-3));
+    assertTrue(Iso9906Grade.GRADE_1B.isMet(steep, flow, right + 1e-3));
+    assertTrue(left - head > 0.03 * left && head - right > 0.03 * right);
+    assertFalse(Iso9906Grade.GRADE_1B.isMet(steep, flow, left + 0.1));
+    assertFalse(Iso9906Grade.GRADE_1B.isMet(steep, flow, right - 0.1));
+  }
 }

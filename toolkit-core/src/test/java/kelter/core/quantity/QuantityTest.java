@@ -117,4 +117,13 @@ class QuantityTest {
     return assertThrows(QuantityFormatException.class, () -> expected.require(quantity))
         .getMessage();
   }
+
+  @Test
+  void anUncertaintyIsToldInTheUnitOfItsKindAndBack() {
+    Quantity length = Quantity.ofSi(0.5, 0.001, QuantityKind.LENGTH);
+    assertEquals(500, length.value(), 1e-9);
+    assertEquals(1, length.standardUncertainty(), 1e-12);
+    assertEquals(0.001, length.standardUncertaintySi(), 1e-15);
+    assertEquals(0.1, length.in(Unit.of("cm")).standardUncertainty(), 1e-12);
+  }
 }

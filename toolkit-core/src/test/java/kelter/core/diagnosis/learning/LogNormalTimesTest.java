@@ -3,6 +3,7 @@ package kelter.core.diagnosis.learning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
@@ -75,5 +76,24 @@ class LogNormalTimesTest {
     Expected expected = new Expected(5, .5, 20, .6);
 
     assertEquals(20 * Math.exp(.18), expected.mean(), 1e-12);
+  }
+
+  /**
+   * Two sorts by hand, logarithms of 2 and 4, 5 and 7: both sums of squares are 2, and four usual
+   * times of (ln 1.5)² = 0.1644 make 4.6576 / 6 = 0.7763 within. The means of 3 and 6 lie 1.5 from
+   * their middle: 2 · 2.25 · 2 - 0.7763 = 8.2237, over 4 - 8 / 4 = 2, is 4.1119 between. So each
+   * counts 2 / (2 + 0.7763 / 4.1119) = 0.9137, the first is expected at 4.5 - 0.9137 · 1.5 =
+   * 3.1294, and its own variance is (2 + 4 · 0.7763) / 5 = 1.0210.
+   */
+  @Test
+  void twoSortsByHand() {
+    Map<String, Timed> sorts = new LinkedHashMap<>();
+    sorts.put("quick", new Timed(2, 3, 10));
+    sorts.put("slow", new Timed(2, 6, 37));
+    LogNormalTimes.Expected quick = LogNormalTimes.of(sorts).get("quick");
+    assertEquals(0.9137, quick.weight(), 0.00005);
+    assertEquals(3.1294, Math.log(quick.median()), 0.00005);
+    assertEquals(Math.sqrt(1.0210), quick.sdLog(), 0.00005);
+    assertEquals(2, quick.number(), 1e-12);
   }
 }
