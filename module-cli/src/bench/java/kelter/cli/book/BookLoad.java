@@ -57,8 +57,8 @@ public final class BookLoad {
 
   private static final String[] WORDS =
       ("leaks seal door drum water cold hot loud grinds stops cycle display blank smell burnt hums"
-           + " starts fills drains slowly hose filter lint belt slips trips breaker kitchen floor"
-           + " since weeks again sometimes never always after before rinse spin heat timer lamp")
+              + " starts fills drains slowly hose filter lint belt slips trips breaker kitchen floor"
+              + " since weeks again sometimes never always after before rinse spin heat timer lamp")
           .split(" ");
 
   private final List<Kind> kinds = new ArrayList<>();

@@ -32,10 +32,10 @@ class LimitCheckTest {
   private static final Source SOURCE = Source.commonPractice("a test");
 
   private static final Caution OF_THE_WAY =
-      new Caution(Signal.WARNING, "Hot. Let it cool before you read it.");
+      new Caution("hot", Signal.WARNING, "Hot. Let it cool before you read it.");
 
   private static final Caution IF_NOT =
-      new Caution(Signal.DANGER, "Fire. Leave it unplugged until it is renewed.", true);
+      new Caution("fire", Signal.DANGER, "Fire. Leave it unplugged until it is renewed.", true);
 
   private static final Observable RESISTANCE =
       Observable.named("resistance", "resistance")

@@ -373,7 +373,7 @@ class LockOutTest {
   @Test
   void aLikelyFaultComesBeforeAnyPowerAndItsTestFirst() {
     Suspicion suspicion =
-        new Suspicion("earth", "supply-cord", "earth open", 0.2, Optional.of(EARTH));
+        new Suspicion("earth", "supply-cord", "earth-open", "earth open", 0.2, Optional.of(EARTH));
     LockOut lockOut =
         of(Machine.SILENT, Market.EU, List.of(), List.of(suspicion), "supply-cord", "heater");
     assertEquals(LockState.A, lockOut.state());
@@ -387,8 +387,8 @@ class LockOutTest {
   /** A caution of a module that keeps a machine unplugged holds where no row of the table does. */
   @Test
   void whatAModuleSaysKeepsItUnplugged() {
-    Caution unplug = new Caution(Signal.DANGER, "Shock. Leave it unplugged.", true);
-    Caution other = new Caution(Signal.DANGER, "Shock. Take care.", false);
+    Caution unplug = new Caution("shock", Signal.DANGER, "Shock. Leave it unplugged.", true);
+    Caution other = new Caution("care", Signal.DANGER, "Shock. Take care.", false);
     Measurement poor = ratio("heater", "resistance", 3, Stage.AS_FOUND);
     Finding keeps = finding("heater", "resistance", 3, Verdict.DOES_NOT_CONFORM, unplug);
     Finding warns = finding("heater", "resistance", 3, Verdict.DOES_NOT_CONFORM, other);
@@ -519,7 +519,9 @@ class LockOutTest {
     assertEquals(List.of(), suspected(Machine.SILENT, "supply-cord", 0.9, "broken"));
     List<Suspicion> open = suspected(Machine.SILENT, "supply-cord", 0.2, "earth-open");
     assertEquals(
-        List.of(new Suspicion("earth", "supply-cord", "earth-open", 0.2, Optional.of(EARTH))),
+        List.of(
+            new Suspicion(
+                "earth", "supply-cord", "earth-open", "earth-open", 0.2, Optional.of(EARTH))),
         open);
     Machine good = Machine.SILENT.with(ratio("supply-cord", EARTH, 0.5, Stage.AS_FOUND));
     assertEquals(List.of(), suspected(good, "supply-cord", 0.2, "earth-open"));
