@@ -55,6 +55,8 @@ class FormatJsonTest {
     String entry = ((Json.Str) json(Files.readAllLines(lines).get(0)).members().get("job")).text();
     String learned = folder.resolve("learned.json").toString();
     calls.put("new", List.of("kettle"));
+    String open = Files.copy(healthy, folder.resolve("open.json")).toString();
+    calls.put("enter", List.of(open, "--saw", "leaks=no"));
     calls.put("check", List.of(job));
     calls.put("diagnose", List.of(job));
     calls.put("weigh", List.of(job));
