@@ -91,4 +91,11 @@ class InputTextTest {
             QuantityFormatException.class, () -> InputText.parse(text, QuantityKind.VOLTAGE));
     assertTrue(refused.getMessage().length() > 10, refused.getMessage());
   }
+
+  @Test
+  void aMultipleHasMultipleErrors() {
+    InputQuantity thrice = InputQuantity.normal(new Estimate(10, 0.5)).times(3);
+    assertEquals(30, thrice.value(), 1e-12);
+    assertEquals(1.5, thrice.estimate().standardUncertainty(), 1e-12);
+  }
 }

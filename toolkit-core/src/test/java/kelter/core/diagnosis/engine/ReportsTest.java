@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
 import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
+import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Knowledge;
@@ -399,5 +400,18 @@ class ReportsTest {
       assertEquals(machine.bits(machine.first(sure, 1 - sure)), proved, 1e-10);
       assertEquals(machine.bits(machine.first(1 - sure, sure)), ruledOut, 1e-10);
     }
+  }
+
+  /** A fault that is all but proved is still held against the likeliest state without it. */
+  @Test
+  void theRivalOfAFaultIsAStateWithoutIt() {
+    Noisy noisy = new Noisy(0.01, new double[] {0.1, 0.3}, new double[] {0.5, 0.9});
+    SmallMachine machine = noisy.machine(Map.of("seen-1", true));
+    Explanation why =
+        new DiagnosisEngine(noisy.settings())
+            .explain(machine.job(), knowledge(machine), "part.f1")
+            .orElseThrow();
+    assertTrue(why.fault().probability() > 0.8, why.fault().toString());
+    assertEquals("nothing wrong", why.rival());
   }
 }
