@@ -122,9 +122,6 @@ public final class Filter implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component filter) {
-    if (LintOfDryers.isToldIn(appliance)) {
-      return Optional.empty();
-    }
     boolean charcoal = filter.kind().equals(CHARCOAL.id());
     PartModel model =
         PartModel.of(filter.id(), WaterSide.PRIORS, AirwayFigure.values())
@@ -141,10 +138,5 @@ public final class Filter implements Part {
               Spread.relative(0.02).atLeast(0.02).andOfEffect(0.1));
     }
     return Optional.of(model.build());
-  }
-
-  @Override
-  public String whyNot(Appliance appliance, Component component) {
-    return LintOfDryers.isToldIn(appliance) ? LintOfDryers.WHY_NOT : "";
   }
 }

@@ -21,7 +21,7 @@ public final class Symptoms {
       of(
           "does-not-start",
           "does not start",
-          "Does nothing happen when it is switched on and started?",
+          "Does it fail to start when it is switched on?",
           2,
           14,
           Misreports.PLAIN);
@@ -41,7 +41,7 @@ public final class Symptoms {
       of(
           "control-dead",
           "does not answer its buttons",
-          "Do buttons and knobs do nothing?",
+          "Does it ignore its buttons and knobs?",
           1,
           5.3,
           Misreports.PLAIN);
@@ -74,7 +74,13 @@ public final class Symptoms {
 
   /** The machine does not fill. */
   public static final Symptom DOES_NOT_FILL =
-      of("does-not-fill", "does not fill", "Does no water come in?", 2, 5.9, Misreports.PLAIN)
+      of(
+              "does-not-fill",
+              "does not fill",
+              "Does it stay dry when it should fill?",
+              2,
+              5.9,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine fills slowly. */
@@ -103,7 +109,7 @@ public final class Symptoms {
       of(
               "does-not-drain",
               "does not drain",
-              "Does the water stay in, with nothing running out?",
+              "Does all the water stay in when it should drain?",
               2,
               8,
               Misreports.PLAIN)
@@ -146,14 +152,20 @@ public final class Symptoms {
       of(
           "tank-full-shown",
           "says that its tank is full",
-          "Does it say that the tank is full when it is not?",
+          "Does it say that its tank is full although it is empty?",
           2,
           12.5,
           Misreports.PLAIN);
 
   /** The machine stays cold. */
   public static final Symptom STAYS_COLD =
-      of("stays-cold", "stays cold", "Does it not get warm at all?", 2, 16, Misreports.PLAIN)
+      of(
+              "stays-cold",
+              "stays cold",
+              "Does it stay cold when it should heat?",
+              2,
+              16,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine heats slowly. */
@@ -247,7 +259,7 @@ public final class Symptoms {
       of(
           "too-cold-inside",
           "is too cold inside",
-          "Does it freeze what should not freeze?",
+          "Does it freeze what should only be cool?",
           2,
           5,
           Misreports.PLAIN);
@@ -339,7 +351,7 @@ public final class Symptoms {
       of(
               "does-not-spin",
               "does not spin",
-              "Does it not come up to spin speed?",
+              "Does it fail to reach its spin speed?",
               2,
               16,
               Misreports.PLAIN)
@@ -350,7 +362,7 @@ public final class Symptoms {
       of(
           "hums-only",
           "hums and does no more",
-          "Does it hum without turning?",
+          "Does it only hum or click when it should run?",
           1,
           6,
           Misreports.PLAIN);
@@ -392,7 +404,7 @@ public final class Symptoms {
       of(
           "door-does-not-lock",
           "does not lock its door",
-          "Does the door not lock?",
+          "Does the door stay unlocked when it should lock?",
           1,
           5.5,
           Misreports.PLAIN);
@@ -402,7 +414,7 @@ public final class Symptoms {
       of(
           "door-does-not-open",
           "does not open its door",
-          "Does the door not open when it is done?",
+          "Does the door stay locked or stuck when it is done?",
           1,
           3.5,
           Misreports.PLAIN);
@@ -412,14 +424,20 @@ public final class Symptoms {
       of(
           "door-does-not-close",
           "does not close its door properly",
-          "Does the door not close, or close badly?",
+          "Does the door close badly, or stay open?",
           1,
           5.2,
           Misreports.PLAIN);
 
   /** The machine gives no water. */
   public static final Symptom NO_FLOW =
-      of("no-flow", "gives no water", "Does no water come out of it?", 2, 14, Misreports.PLAIN)
+      of(
+              "no-flow",
+              "gives no water",
+              "Does it stay dry where water should come out?",
+              2,
+              14,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine gives little water. */
@@ -458,7 +476,7 @@ public final class Symptoms {
       of(
           "runs-without-end",
           "runs without end",
-          "Does it not stop when it should?",
+          "Does it go on when it should stop?",
           3,
           19,
           Misreports.PLAIN);
