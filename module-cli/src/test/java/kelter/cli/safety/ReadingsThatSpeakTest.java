@@ -65,6 +65,44 @@ class ReadingsThatSpeakTest {
     assertTrue(chance(blocked, "duct.blocked") > 0.8);
     assertTrue(chance(slow.open(), "duct.blocked") < 0.3);
     assertTrue(blocked.lockOut().row("lint").isPresent());
-    assertTrue(chance(slow.read("duct", "inside", "free").open(), "duct.blocked") < 0.02);
+    double free = chance(slow.read("duct", "inside", "free").open(), "duct.blocked");
+    assertTrue(free < 0.3 * chance(slow.open(), "duct.blocked"), free + "");
+  }
+
+  /** A start relay that is dead leaves both spaces warm. */
+  @Test
+  void aColdFreezerBesideAWarmFridgeSpeaksForDefrostFanOrFlap() {
+    Call warm = Call.of("refrigerator").answered("too-warm-inside", "yes");
+    Case one = warm.answered("fresh-food-only", "yes").open();
+    double relay = chance(one, "start-relay.dead");
+
+    assertTrue(relay < 0.3 * chance(warm.open(), "start-relay.dead"), relay + "");
+    assertTrue(
+        chance(one, "evaporator-fan.winding-open")
+            > 1.5 * chance(warm.open(), "evaporator-fan.winding-open"));
+    assertTrue(
+        List.of(
+                "defrost-heater.open",
+                "thermal-cut-out.open",
+                "evaporator-fan.seized",
+                "fan.blocked",
+                "evaporator-fan.winding-open")
+            .contains(one.diagnosis().faults().get(0).fault().key()),
+        one.diagnosis().faults().get(0).toString());
+  }
+
+  /** What runs freely with the filter empty is a matter of grind and dose. */
+  @Test
+  void waterThatRunsFreelyWithoutCoffeeAcquitsTheWayOfTheWater() {
+    Call weak = Call.of("espresso-machine").answered("weak-flow", "yes");
+    Case free = weak.answered("weak-without-coffee", "no").open();
+
+    double before = weak.open().diagnosis().healthy();
+    assertTrue(
+        free.diagnosis().healthy() > 1.3 * before, free.diagnosis().healthy() + " " + before);
+    assertTrue(chance(free, "group-screen.clogged") < chance(weak.open(), "group-screen.clogged"));
+    assertEquals(
+        "Does the water come slowly with the filter empty, too?",
+        weak.open().vocabulary().symptom("weak-without-coffee").orElseThrow().question());
   }
 }

@@ -7,6 +7,7 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
@@ -23,7 +24,6 @@ import kelter.core.job.Component;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.safety.Caution.Signal;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
@@ -38,10 +38,11 @@ import kelter.hydraulics.part.WaterSide;
  */
 public final class Filter implements Part {
 
-  private static final Caution NOT_A_DRYER =
-      new Caution(
-          Signal.DANGER,
-          "Fire by lint or burns. Never run a dryer or a heater without its filter or grille.");
+  /**
+   * Machines that heat the air: lint or dust on a heater burns, so none runs without its filter.
+   */
+  private static final Set<String> HEATED =
+      Set.of("tumble-dryer", "washer-dryer", "hair-dryer", "fan-heater");
 
   static final Observable DIRT =
       Observable.named("dirt", "how clogged it looks")
@@ -54,8 +55,9 @@ public final class Filter implements Part {
           .quantity(QuantityKind.PERCENT, 0, 1.1)
           .how(
               "Hold a vane at the same place of the outlet, or of a funnel on the hose, with it in and"
-                  + " without it. Divide the first reading by the second.")
-          .by(Procedure.running(5, AirSide.TWO_VANE_READINGS, NOT_A_DRYER, AirSide.FAN_TURNS));
+                  + " without it. Divide the first reading by the second. Never in a machine that heats"
+                  + " the air.")
+          .by(Procedure.running(5, AirSide.TWO_VANE_READINGS, AirSide.FAN_TURNS));
 
   /** A filter or grille. */
   static final ComponentKind FILTER = kind("filter", "air filter");
@@ -129,7 +131,7 @@ public final class Filter implements Part {
             .faults(charcoal ? SPENT : CLOGGED)
             .looks(DIRT, AirwayFigure.DIRT);
     double share = filter.si(AirThrough.LOSS_SHARE);
-    if (share > 0) {
+    if (share > 0 && !HEATED.contains(appliance.kind())) {
       model
           .under(new AirThrough(share))
           .observe(

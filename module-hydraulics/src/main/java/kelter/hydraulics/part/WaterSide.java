@@ -34,6 +34,12 @@ public final class WaterSide {
           Signal.CAUTION,
           "Water, perhaps hot. Let it cool and the pressure off, shut the tap, put a tray under it.");
 
+  private static final Caution RUN_OFF =
+      new Caution(
+          Signal.CAUTION,
+          "Foul water stands in it, perhaps hot where the machine heats water. Put a tray and a towel"
+              + " under it.");
+
   private WaterSide() {}
 
   /**
@@ -44,6 +50,16 @@ public final class WaterSide {
    */
   public static Procedure opened(double minutes) {
     return Procedure.inside(minutes, SPILL);
+  }
+
+  /**
+   * Looked at where condensate or waste water runs off.
+   *
+   * @param minutes how long it takes, greater than zero
+   * @return the procedure
+   */
+  public static Procedure runOff(double minutes) {
+    return Procedure.inside(minutes, RUN_OFF);
   }
 
   /**

@@ -90,8 +90,12 @@ final class Answering {
 
   private static String told(Problem problem) {
     return problem.remedy().isEmpty()
-        ? problem.what() + "."
-        : problem.what() + "; " + problem.remedy() + ".";
+        ? sentence(problem.what())
+        : sentence(problem.what() + "; " + problem.remedy());
+  }
+
+  private static String sentence(String words) {
+    return words.endsWith("?") ? words : words + ".";
   }
 
   /** What is ordered whatever is asked. */

@@ -296,6 +296,23 @@ public final class OwnersWords {
         "thaw",
         "food spoil",
         "not freez");
+    put(
+        all,
+        "fresh-food-only",
+        "freezer ok",
+        "freezer fine",
+        "freezer good",
+        "freezer is cold",
+        "freezer cold",
+        "freezer work",
+        "freezer still",
+        "freezer freez",
+        "only the fridge",
+        "just the fridge",
+        "fridge part",
+        "fridge section",
+        "fridge warm",
+        "fresh food warm");
     put(all, "too-cold-inside", "freezes the", "too cold", "salad frozen", "frozen in the fridge");
     put(all, "ices-up", "ice", "frost", "iced", "frozen over");
     put(all, "trips-breaker", "trips the breaker", "breaker", "fuse", "mcb");
@@ -418,6 +435,14 @@ public final class OwnersWords {
         "dribbl",
         "slow flow",
         "no pressure");
+    put(
+        all,
+        "weak-without-coffee",
+        "without coffee",
+        "no coffee in",
+        "filter empty",
+        "empty filter",
+        "blind filter");
     put(all, "weak-steam", "weak steam", "no steam", "little steam", "not froth");
     put(
         all,

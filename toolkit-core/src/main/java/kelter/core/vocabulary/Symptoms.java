@@ -254,6 +254,16 @@ public final class Symptoms {
           51,
           Misreports.PLAIN);
 
+  /** The machine fails in its fresh-food space only, with the freezer in order. */
+  public static final Symptom FRESH_FOOD_ONLY =
+      of(
+          "fresh-food-only",
+          "fails in its fresh-food space only, with the freezer in order",
+          "Is the freezer cold while the fresh-food space is too warm?",
+          1,
+          15,
+          Misreports.SUBTLE);
+
   /** The machine is too cold inside. */
   public static final Symptom TOO_COLD_INSIDE =
       of(
@@ -451,6 +461,17 @@ public final class Symptoms {
               Misreports.SUBTLE)
           .hiddenBy(NO_FLOW);
 
+  /** The machine gives little water even with no coffee in its way. */
+  public static final Symptom WEAK_WITHOUT_COFFEE =
+      of(
+              "weak-without-coffee",
+              "gives little water with the filter empty, too",
+              "Does the water come slowly with the filter empty, too?",
+              2,
+              3,
+              Misreports.SUBTLE)
+          .hiddenBy(NO_FLOW);
+
   /** The machine gives weak steam. */
   public static final Symptom WEAK_STEAM =
       of(
@@ -606,6 +627,7 @@ public final class Symptoms {
                 DOES_NOT_DRY,
                 STAYS_WET,
                 TOO_WARM_INSIDE,
+                FRESH_FOOD_ONLY,
                 TOO_COLD_INSIDE,
                 ICES_UP,
                 TRIPS_BREAKER,
@@ -628,6 +650,7 @@ public final class Symptoms {
                 DOOR_DOES_NOT_CLOSE,
                 NO_FLOW,
                 WEAK_FLOW,
+                WEAK_WITHOUT_COFFEE,
                 WEAK_STEAM,
                 WEAK_AIR,
                 WEAK_SUCTION,
