@@ -205,7 +205,7 @@ final class Answering {
     if (prompt instanceof Prompt.Heed heed) {
       return word.equals("ok") || word.equals("y") || word.equals("yes")
           ? Reply.to(session.heeding(heed.caution()))
-          : Reply.to(session, "Type ok once that is done.");
+          : Reply.to(session, "Type ok once that is done or kept to.");
     }
     if (prompt instanceof Prompt.Work) {
       return isSkipped() ? Reply.to(session.without(List.of(ProofStep.WORK))) : done(line);
