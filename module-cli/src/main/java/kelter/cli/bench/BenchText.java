@@ -111,7 +111,7 @@ public final class BenchText {
       layout.blank().line("What does the owner say?");
     } else if (prompt instanceof Prompt.Heed heed) {
       layout.blank().hanging("! ", terminal.attention(heed.caution().text()));
-      layout.line("Type ok once that is done.");
+      layout.line("Type ok once that is done or kept to.");
     } else if (prompt instanceof Prompt.Ask ask) {
       standing(session, layout);
       layout.hanging("Ask: ", ask.symptom().question() + " (y, n, s)");

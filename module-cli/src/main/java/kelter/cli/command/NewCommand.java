@@ -111,13 +111,21 @@ final class NewCommand implements Command {
     Optional<Kind> kind = KindWords.kind(invocation.argument(), workshop.kinds());
     String date = LocalDate.now(invocation.clock()).toString();
     if (invocation.given().has(ALL)) {
-      write(longForm(kind, date, workshop.vocabulary()), List.of(), invocation);
+      write(longForm(kind, date, workshop.vocabulary()), invocation);
       return;
     }
     String word = kind.map(Kind::id).orElse(KindWords.OTHER);
     ShortJob job = new ShortJob(word, date, workshop.vocabulary(), symptoms(kind));
     invocation.shop().folder().ifPresent(shop -> job.job("id", Optional.of(shop.freeId(word))));
-    write(JsonText.write(shortForm(job, invocation.given()).content()), job.toAsk(), invocation);
+    write(JsonText.write(shortForm(job, invocation.given()).content()), invocation);
+    for (ShortJob.Taken taken : job.taken()) {
+      invocation.terminal().complain(taken.line());
+    }
+    for (Symptom symptom : job.toAsk()) {
+      invocation
+          .terminal()
+          .complain("Ask the owner: " + symptom.question() + " (" + symptom.id() + ")");
+    }
   }
 
   private static Set<String> symptoms(Optional<Kind> kind) {
@@ -153,7 +161,7 @@ final class NewCommand implements Command {
   }
 
   /** Reads back what was made, so that every mistake in it is told, and writes it. */
-  private static void write(String text, List<Symptom> toAsk, Invocation invocation) {
+  private static void write(String text, Invocation invocation) {
     Json content = JsonText.read(text.getBytes(StandardCharsets.UTF_8), "job", "");
     JobDocument document = invocation.workshop().read(content);
     Optional<Path> named = invocation.given().path(OUTPUT);
@@ -166,11 +174,6 @@ final class NewCommand implements Command {
     }
     if (file.isEmpty() || invocation.isJson()) {
       invocation.terminal().printJson(text);
-    }
-    for (Symptom symptom : toAsk) {
-      invocation
-          .terminal()
-          .complain("Ask the owner: " + symptom.question() + " (" + symptom.id() + ")");
     }
   }
 }

@@ -19,9 +19,6 @@ import kelter.core.quantity.QuantityFormat;
 /** The words for states, readings and work that all texts of a diagnosis share. */
 final class DiagnosisWords {
 
-  /** Above this spread the readings tell nothing of a severity; the prior's is 0.29. */
-  private static final double SEVERITY_TOLD = 0.25;
-
   private DiagnosisWords() {}
 
   /** Whether it is decided, and if not, for which reason and what to do about it. */
@@ -44,7 +41,7 @@ final class DiagnosisWords {
     List<String> parts = new ArrayList<>();
     for (Diagnosis.PresentFault present : state.faults()) {
       Fault fault = present.fault();
-      boolean told = fault.modelled() && present.severity().sd() <= SEVERITY_TOLD;
+      boolean told = fault.modelled() && present.severity().isTold();
       parts.add(named(fault) + (told ? severity.apply(present.severity()) : ""));
     }
     if (state.unexplained()) {

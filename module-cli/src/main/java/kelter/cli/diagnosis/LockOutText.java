@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.safety.LockState;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.Ground;
 import kelter.core.safety.lockout.LockOut;
@@ -31,7 +32,7 @@ final class LockOutText {
   /** All of it. */
   void write() {
     if (!lockOut.rows().isEmpty() || !lockOut.suspicions().isEmpty() || !lockOut.ask().isEmpty()) {
-      layout.heading("Locked out: " + lockOut.state().word());
+      layout.heading(heading());
       lockOut.rows().forEach(this::row);
       lockOut.suspicions().forEach(each -> layout.hanging("  ! ", suspected(each)));
       ask();
@@ -39,6 +40,14 @@ final class LockOutText {
     steps("Isolate it, in this order", machine.isolation());
     steps("Back to power, in this order", machine.backToPower());
     layout.hanging("  ", "Local codes, the maker's instructions and licensed practice come first.");
+  }
+
+  /** Rows that bar one part leave the machine as usual. */
+  private String heading() {
+    if (lockOut.state() != LockState.A) {
+      return "Locked out: " + lockOut.state().word();
+    }
+    return lockOut.rows().isEmpty() ? "Before any power" : "Parts to leave alone, if it has them";
   }
 
   private void row(ActiveRow each) {

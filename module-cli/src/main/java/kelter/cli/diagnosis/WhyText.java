@@ -75,6 +75,9 @@ public final class WhyText {
   }
 
   private static String severity(Diagnosis.Severity severity) {
+    if (!severity.isTold()) {
+      return "How bad it is, if it is there, nothing tells so far.";
+    }
     return ("If it is there, its severity is %s ± %s, from 0 (none) to 1 (total); ± is the standard"
             + " uncertainty times 2.")
         .formatted(

@@ -8,6 +8,7 @@ import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.cli.text.StepText;
 import kelter.core.check.Finding;
+import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Component;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.WorkDone;
@@ -124,15 +125,13 @@ public final class ProofText {
   }
 
   private static String still(Cure.Still still) {
-    String now = severity(still.fault().severity().mean());
+    String now = severity(still.fault().severity());
     String before =
         still
             .before()
             .map(
                 each ->
-                    ", as found "
-                        + Figures.percent(each.probability())
-                        + severity(each.severity().mean()))
+                    ", as found " + Figures.percent(each.probability()) + severity(each.severity()))
             .orElse("");
     return "still possible: %s, %s%s%s"
         .formatted(
@@ -142,8 +141,8 @@ public final class ProofText {
             before);
   }
 
-  private static String severity(double mean) {
-    return ", severity " + Math.round(10 * mean) / 10.0;
+  private static String severity(Diagnosis.Severity severity) {
+    return severity.isTold() ? ", severity " + Math.round(10 * severity.mean()) / 10.0 : "";
   }
 
   private void readings() {

@@ -31,7 +31,35 @@ public final class ShortJob {
   private final Map<String, Map<String, Json>> components = new LinkedHashMap<>();
   private final Map<String, Json> symptoms = new LinkedHashMap<>();
   private final List<Json> displayed = new ArrayList<>();
+  private final List<Taken> taken = new ArrayList<>();
   private String said = "";
+
+  /**
+   * How words were understood.
+   *
+   * @param words what was told
+   * @param symptom what it was taken for
+   * @param answer yes, no or sometimes
+   */
+  public record Taken(String words, Symptom symptom, String answer) {
+
+    /**
+     * The same in words.
+     *
+     * @return one line
+     */
+    public String line() {
+      return "Understood '"
+          + words
+          + "': "
+          + symptom.title()
+          + " ("
+          + symptom.id()
+          + "), "
+          + answer
+          + ".";
+    }
+  }
 
   /**
    * Begins a job.
@@ -139,7 +167,17 @@ public final class ShortJob {
           meant.isEmpty() ? nearest(words) : "say which: " + ids(meant));
     }
     symptoms.put(meant.get(0).id(), new Json.Str(answer));
+    taken.add(new Taken(words, meant.get(0), answer));
     return this;
+  }
+
+  /**
+   * How the words for symptoms were understood.
+   *
+   * @return what was told, in its order
+   */
+  public List<Taken> taken() {
+    return List.copyOf(taken);
   }
 
   private String nearest(String words) {

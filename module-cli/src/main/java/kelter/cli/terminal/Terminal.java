@@ -257,8 +257,9 @@ public final class Terminal {
     return sign >= BOLD && sign <= USUAL;
   }
 
+  /** A line may hold only the end of a colour that a line before it began. */
   private static boolean isMarked(String words) {
-    return words.indexOf(BOLD) >= 0 || words.indexOf(YELLOW) >= 0;
+    return words.indexOf(BOLD) >= 0 || words.indexOf(YELLOW) >= 0 || words.indexOf(USUAL) >= 0;
   }
 
   private String coloured(String shown) {

@@ -10,7 +10,8 @@ public final class Words {
 
   /**
    * Puts words into lines, with one space between them; a word that is wider than a line is broken
-   * behind a full stop or hyphen, or gets a line for itself where it has none.
+   * at a no-break space, else behind a full stop or hyphen, or gets a line for itself where it has
+   * none.
    *
    * @param words the words, one or more
    * @param first the most characters of the first line
@@ -39,11 +40,15 @@ public final class Words {
   private static void breakLong(StringBuilder line, int room, int others, List<String> lines) {
     int most = room;
     while (line.length() > most) {
-      int cut = Math.max(line.lastIndexOf(".", most - 1), line.lastIndexOf("-", most - 1));
+      int space = line.lastIndexOf("\u00a0", most - 1);
+      int cut =
+          space > 0
+              ? space
+              : Math.max(line.lastIndexOf(".", most - 1), line.lastIndexOf("-", most - 1));
       if (cut < 1 || line.indexOf(" ") >= 0 || line.charAt(cut - 1) == '-') {
         return;
       }
-      lines.add(line.substring(0, cut + 1));
+      lines.add(line.substring(0, space > 0 ? cut : cut + 1));
       line.delete(0, cut + 1);
       most = others;
     }

@@ -16,6 +16,9 @@ public final class Layout {
   /** A column narrower than this is not worth wrapping into. */
   private static final int LEAST_ROOM = 20;
 
+  /** How far what stands below its label is set in. */
+  private static final int BELOW = 4;
+
   private final StringBuilder text = new StringBuilder();
   private final Terminal terminal;
 
@@ -45,7 +48,8 @@ public final class Layout {
   }
 
   /**
-   * A paragraph whose first line starts with a label and whose others hang below its text.
+   * A paragraph whose first line starts with a label and whose others hang below its text; below
+   * the label where the terminal has no room for a word beside it.
    *
    * @param label what stands in front
    * @param words the paragraph
@@ -54,6 +58,10 @@ public final class Layout {
   public Layout hanging(String label, String words) {
     String front = terminal.shown(label);
     int indent = front.length();
+    if (indent > BELOW && isTooWide(words, terminal.width() - indent)) {
+      String lead = label.substring(0, label.length() - label.stripLeading().length());
+      return hanging(lead, label.strip()).hanging(" ".repeat(BELOW), words);
+    }
     List<String> lines = wrap(terminal.shown(words), terminal.width() - indent);
     for (int i = 0; i < lines.size(); i++) {
       text.append(i == 0 ? front : " ".repeat(indent)).append(lines.get(i)).append('\n');
@@ -169,6 +177,16 @@ public final class Layout {
       rows.add(shown);
     }
     return rows;
+  }
+
+  /** Whether a word does not fit beside a label, and does below it. */
+  private boolean isTooWide(String words, int room) {
+    for (String word : terminal.shown(words).split("[ \u00a0]")) {
+      if (word.length() > room && word.length() <= terminal.width() - BELOW) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static List<String> wrap(String words, int width) {

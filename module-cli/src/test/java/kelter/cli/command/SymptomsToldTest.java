@@ -144,10 +144,37 @@ class SymptomsToldTest {
   @Test
   void modulesTellTheWordsForSymptomsAndMeanings() {
     String said = words(Console.run("modules"));
-    assertTrue(said.contains("stays-cold stays cold. Does it not get warm at all?"), said);
+    assertTrue(
+        said.contains("stays-cold stays cold. Does it stay cold when it should heat?"), said);
     assertTrue(said.contains("heat shows a fault of heating"), said);
     String json = Console.run("modules", "--format", "json").out();
-    assertTrue(json.contains("\"question\" : \"Does it not get warm at all?\""), json);
+    assertTrue(json.contains("\"question\" : \"Does it stay cold when it should heat?\""), json);
     assertTrue(json.contains("\"symptom\" : \"shows-heat\""), json);
+  }
+
+  @Test
+  void aNewJobTellsHowEachSymptomWasUnderstood() {
+    Console console =
+        Console.run("new", "tumble-dryer", "-s", "takes two cycles", "-s", "leaks=no");
+
+    assertEquals(0, console.code(), console.err());
+    assertTrue(
+        console
+            .err()
+            .contains(
+                "Understood 'takes two cycles': does not dry in the usual time (does-not-dry), yes."),
+        console.err());
+    assertTrue(console.err().contains("Understood 'leaks': leaks (leaks), no."), console.err());
+  }
+
+  @Test
+  void wordsThatMayMeanSeveralSymptomsAreNotChosenFrom() {
+    Console console = Console.run("new", "tumble-dryer", "-s", "slow");
+
+    assertEquals(1, console.code());
+    assertEquals("", console.out());
+    assertTrue(
+        console.err().contains("say which: heats-slowly, does-not-dry, runs-without-end"),
+        console.err());
   }
 }

@@ -281,4 +281,54 @@ class ProofTest {
             .orElseThrow()
             .result());
   }
+
+  private static Case washingMachine(WorkDone work, boolean drained) {
+    Json.Obj content =
+        (Json.Obj)
+            kelter.core.file.json.JsonText.read(
+                Call.of("washing-machine").answered("water-left", "yes").json("", "", ""),
+                "call",
+                "");
+    content = ProgressEdit.with(content, work);
+    return open(drained ? ProgressEdit.withSymptom(content, "water-left", "no") : content);
+  }
+
+  private static WorkDone cleared(String... found) {
+    return new WorkDone(
+        Optional.of("drain-pump.clean-pump"),
+        "",
+        Optional.empty(),
+        List.of(),
+        List.of(found),
+        "",
+        "",
+        "");
+  }
+
+  /**
+   * What was found and removed counts with the chance that its remedy cures, 0.9, and more once the
+   * complaint is gone; without a find no more than the pump was suspected before.
+   */
+  @Test
+  void whatWasFoundAndRemovedIsMended() {
+    double clearedOnly = washingMachine(cleared("drain-pump.jammed"), false).asLeft().get().cured();
+    assertEquals(0.89, clearedOnly, 0.03);
+    Proof proof = Proof.of(washingMachine(cleared("drain-pump.jammed"), true));
+    assertTrue(proof.cure().orElseThrow().chance() > 0.95, proof.cure().toString());
+    double nothingFound = washingMachine(cleared(), true).asLeft().orElseThrow().cured();
+    assertTrue(nothingFound > 0.05 && nothingFound < 0.5, nothingFound + "");
+  }
+
+  @Test
+  void aFindOfWhatWasNotWorkedOnIsStillThere() {
+    double cured = washingMachine(cleared("strainer.clogged"), false).asLeft().get().cured();
+    assertTrue(cured < 0.05, cured + "");
+  }
+
+  @Test
+  void aFindLeavesTheDiagnosisAsFoundAlone() {
+    assertEquals(
+        probabilities(washingMachine(cleared(), false)),
+        probabilities(washingMachine(cleared("drain-pump.jammed"), false)));
+  }
 }

@@ -23,8 +23,10 @@ enum CircuitFigure implements Figure {
   HEATER_OPEN(0),
   /** Above 0 where no current can flow for another reason. */
   INTERRUPTED(0),
-  /** What the heater conducts to earth beside its own insulation, S. */
+  /** What the heater conducts to earth beside its own insulation while it is warm, S. */
   LEAK(0),
+  /** The same while it is cold, S. */
+  COLD_LEAK(0),
   /** What leaks elsewhere in the appliance, S. */
   OTHER_LEAK(0),
   /** Heat of the worst joint at the heater over that of a glowing one, as a ratio. */

@@ -57,7 +57,11 @@ final class HeaterFaults {
     rows.add(leaking(medium));
     rows.add(split(medium));
     rows.add(hotTerminal(group));
-    rows.add(medium == Medium.AIR ? lint() : scaled());
+    if (medium == Medium.WATER) {
+      rows.add(scaled());
+    } else if (group.blown()) {
+      rows.add(lint());
+    }
     return rows;
   }
 
@@ -112,7 +116,7 @@ final class HeaterFaults {
   private static Work renew(Medium medium) {
     return Work.renewing(
         "renew-heater",
-        medium == Medium.AIR ? "renew the air heater" : "renew the heater with its seal",
+        medium == Medium.AIR ? "renew the heater" : "renew the heater with its seal",
         45,
         0.97,
         Caution.UNPLUG,
@@ -123,7 +127,9 @@ final class HeaterFaults {
   static FaultRow leaking(Medium medium) {
     return toEarth(
         fault("leaking", "heater leaks to earth", 0.07)
-            .changes(CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE)),
+            .changes(
+                CircuitFigure.LEAK.plus(EarthLeak.WARM_CONDUCTANCE),
+                CircuitFigure.COLD_LEAK.plus(EarthLeak.COLD_CONDUCTANCE)),
         medium);
   }
 
@@ -134,12 +140,13 @@ final class HeaterFaults {
             .apartFrom("leaking")
             .changes(
                 CircuitFigure.SHEATH_DAMAGED.becomes(0.97),
-                CircuitFigure.LEAK.plus(EarthLeak.CONDUCTANCE)),
+                CircuitFigure.LEAK.plus(EarthLeak.WARM_CONDUCTANCE),
+                CircuitFigure.COLD_LEAK.plus(EarthLeak.COLD_CONDUCTANCE)),
         medium);
   }
 
   private static FaultRow toEarth(FaultRow row, Medium medium) {
-    return row.makes(Symptoms.TRIPS_RCD, EarthLeak.TRIPS)
+    return row.makes(Symptoms.TRIPS_RCD, EarthLeak.HEATER_TRIPS)
         .makes(Symptoms.TRIPS_BREAKER, 0.05, 0.35)
         .makes(Symptoms.STAYS_COLD, 0.05, 0.35)
         .makes(Symptoms.STOPS_IN_CYCLE, 0.05, 0.45)

@@ -21,6 +21,7 @@ import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.electrical.component.CordWords;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.heating.Leaking.Insulation;
 import kelter.electrical.heating.Operation.OfReading;
 import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.rating.CordConductor;
@@ -114,10 +115,11 @@ public final class Heating implements Part {
       model
           .on(group.cord().get(), CordWords.CORD)
           .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
-          .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
           .looks(
               CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
           .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
+          .under(Leaking.AS_WARM)
+          .observe(CordWords.APPLIANCE_INSULATION, Insulation::ofAppliance, EarthLeak.SPREAD)
           .under(circuit)
           .observe(CordWords.VOLTAGE_DROP, at -> at.cordDrop(conductor), OF_DROPS);
     }
@@ -130,20 +132,25 @@ public final class Heating implements Part {
     model
         .on(group.heater(), words.kind())
         .faults(HeaterFaults.ofHeater(group))
-        .looks(HeaterWords.INSULATION, Leaking::ofHeater, EarthLeak.SPREAD)
-        .looks(words.deposit(), CircuitFigure.DEPOSIT)
         .looks(HeaterWords.TERMINAL_BURNS, CircuitFigure.TERMINAL_BURNS)
         .looks(HeaterWords.MARKING_DIFFERS, CircuitFigure.MARKING_DIFFERS)
         .looks(words.sheath(), CircuitFigure.SHEATH_DAMAGED)
+        .under(Leaking.AS_WARM)
+        .observe(HeaterWords.INSULATION, Insulation::ofHeater, EarthLeak.SPREAD)
         .under(circuit)
         .observe(
             HeaterWords.RESISTANCE, Operation::cold, Spread.constant(Operation.HOT_AGAINST_COLD))
         .observe(words.current(), Operation::current, new OfReading(1, 0.05))
         .observe(words.power(), Operation::power, new OfReading(2, 10))
         .observe(words.voltage(), Operation::terminalVoltage, circuit.fromReadingToReading())
-        .observe(HeaterWords.JOINT_DROP, Operation::jointDrop, OF_DROPS)
-        .usually(ofHeater(group.heater(), words.amount()))
-        .observe(words.warming(), Operation::warming, new OfReading(2, air ? 2 : 5e-4, true));
+        .observe(HeaterWords.JOINT_DROP, Operation::jointDrop, OF_DROPS);
+    if (!air || group.blown()) {
+      model
+          .looks(words.deposit(), CircuitFigure.DEPOSIT)
+          .under(circuit)
+          .usually(ofHeater(group.heater(), words.amount()))
+          .observe(words.warming(), Operation::warming, new OfReading(2, air ? 2 : 5e-4, true));
+    }
   }
 
   /** One conductor of the cord, Ohm; of the usual one where the table has none for its figures. */

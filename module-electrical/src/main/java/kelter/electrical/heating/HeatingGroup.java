@@ -18,6 +18,7 @@ import kelter.electrical.regulating.Thermostat;
  * @param heater the heater
  * @param medium what it heats
  * @param balance what is heated along with water
+ * @param blown whether a stream of air with lint or dust in it runs over it
  * @param rating what it has when it is in order
  * @param rated whether its rating is stated; else it is a usual one
  * @param links its thermal links
@@ -31,6 +32,7 @@ record HeatingGroup(
     Component heater,
     Medium medium,
     HeatBalance balance,
+    boolean blown,
     HeaterRating rating,
     boolean rated,
     List<Component> links,
@@ -43,6 +45,10 @@ record HeatingGroup(
   /** Words of ids that do not tell one heater from another. */
   private static final Set<String> COMMON_WORDS =
       Set.of("heater", "element", "sensor", "link", "relay", "thermal", "temperature");
+
+  /** Machines whose heaters get no lint: they stand in still air or are cast into metal. */
+  private static final Set<String> WITHOUT_LINT =
+      Set.of("refrigerator", "oven", "hob", "plate-hob", "iron", "toaster");
 
   /** The group of a component; empty if it is no heater. */
   static Optional<HeatingGroup> of(Appliance appliance, Component heater) {
@@ -82,6 +88,7 @@ record HeatingGroup(
             part,
             medium.get(),
             HeatBalance.of(appliance.kind()),
+            medium.get() == Medium.AIR && !WITHOUT_LINT.contains(appliance.kind()),
             rating.orElseGet(() -> HeaterRating.usual(appliance, part, medium.get().usualPower())),
             rating.isPresent(),
             List.of(),
@@ -97,6 +104,7 @@ record HeatingGroup(
         heater,
         medium,
         balance,
+        blown,
         rating,
         rated,
         own(appliance, ThermalLink.THERMAL_LINK.id(), first),

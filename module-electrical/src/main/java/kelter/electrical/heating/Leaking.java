@@ -3,6 +3,7 @@ package kelter.electrical.heating;
 import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.model.Circumstances;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -22,6 +23,18 @@ import kelter.electrical.insulation.EarthLeak;
  */
 public final class Leaking implements Part {
 
+  /**
+   * A part from here on is warm, K: 40 °C, as in the lock-out table; common practice, no source.
+   */
+  private static final double WARM = 313.15;
+
+  /** What is read by conditions: a part that tells no temperature is cold. */
+  static final Circumstances<Insulation> AS_WARM =
+      conditions ->
+          conditions.si(Electrical.TEMPERATURE, 0) >= WARM
+              ? state -> new Insulation(state, CircuitFigure.LEAK)
+              : state -> new Insulation(state, CircuitFigure.COLD_LEAK);
+
   @Override
   public List<ComponentKind> kinds() {
     return List.of(CordWords.CORD);
@@ -38,20 +51,30 @@ public final class Leaking implements Part {
     return PartModel.of(cord.id() + "-insulation", Electrical.PRIORS, CircuitFigure.values())
         .on(cord, CordWords.CORD)
         .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
-        .looks(CordWords.APPLIANCE_INSULATION, Leaking::ofAppliance, EarthLeak.SPREAD)
         .looks(
             CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
         .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
+        .under(AS_WARM)
+        .observe(CordWords.APPLIANCE_INSULATION, Insulation::ofAppliance, EarthLeak.SPREAD)
         .build();
   }
 
-  /** Insulation resistance of the heater, Ohm. */
-  static double ofHeater(State state) {
-    return EarthLeak.insulation(state.of(CircuitFigure.LEAK));
-  }
+  /**
+   * The insulation of heater and appliance.
+   *
+   * @param state the state
+   * @param leak what the heater leaks, as warm as it is
+   */
+  record Insulation(State state, CircuitFigure leak) {
 
-  /** Insulation resistance of the whole appliance, Ohm. */
-  static double ofAppliance(State state) {
-    return EarthLeak.insulation(state.of(CircuitFigure.LEAK) + state.of(CircuitFigure.OTHER_LEAK));
+    /** Insulation resistance of the heater, Ohm. */
+    double ofHeater() {
+      return EarthLeak.insulation(state.of(leak));
+    }
+
+    /** Insulation resistance of the whole appliance, Ohm. */
+    double ofAppliance() {
+      return EarthLeak.insulation(state.of(leak) + state.of(CircuitFigure.OTHER_LEAK));
+    }
   }
 }

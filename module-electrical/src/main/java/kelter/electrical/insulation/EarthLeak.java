@@ -48,6 +48,29 @@ public final class EarthLeak {
   /** What an insulation tester shows: parts in order differ more than leaks of one severity. */
   public static final Spread<Object> SPREAD = new OfInsulation();
 
+  /**
+   * What share of the leaks of heaters shows only while they are warm: damp has been driven out or
+   * a crack closes as they cool. From memory.
+   */
+  private static final double ONLY_WARM = 0.25;
+
+  /** How bad a leak that shows only while warm is then: as one in the middle. From memory. */
+  private static final double WHILE_WARM = 0.5;
+
+  /**
+   * What such a leak of a heater conducts while it is warm, S. Below a quarter the severity tells
+   * that it shows only then.
+   */
+  public static final Course WARM_CONDUCTANCE =
+      severity -> CONDUCTANCE.at(severity < ONLY_WARM ? WHILE_WARM : severity);
+
+  /** What it conducts once it has cooled, S. */
+  public static final Course COLD_CONDUCTANCE =
+      severity -> severity < ONLY_WARM ? 0 : CONDUCTANCE.at(severity);
+
+  /** The chance that it trips a residual-current device of 30 mA. */
+  public static final Course HEATER_TRIPS = severity -> tripping(WARM_CONDUCTANCE.at(severity));
+
   private EarthLeak() {}
 
   private record OfInsulation() implements Spread<Object> {

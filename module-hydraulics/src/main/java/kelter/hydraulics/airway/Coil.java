@@ -123,9 +123,6 @@ public final class Coil implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component coil) {
-    if (LintOfDryers.isToldIn(appliance)) {
-      return Optional.empty();
-    }
     boolean warm = coil.kind().equals(CONDENSER.id());
     PartModel model =
         PartModel.of(coil.id(), WaterSide.PRIORS, AirwayFigure.values())
@@ -140,10 +137,5 @@ public final class Coil implements Part {
           Spread.relative(0.1).atLeast(1).andOfEffect(0.2));
     }
     return Optional.of(model.build());
-  }
-
-  @Override
-  public String whyNot(Appliance appliance, Component component) {
-    return LintOfDryers.isToldIn(appliance) ? LintOfDryers.WHY_NOT : "";
   }
 }

@@ -136,9 +136,6 @@ public final class Duct implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component duct) {
-    if (LintOfDryers.isToldIn(appliance)) {
-      return Optional.empty();
-    }
     PartModel model =
         PartModel.of(duct.id(), WaterSide.PRIORS, AirwayFigure.values())
             .on(duct, KIND)
@@ -164,10 +161,5 @@ public final class Duct implements Part {
               Spread.relative(0.1).atLeast(3).andOfEffect(0.1));
     }
     return Optional.of(model.build());
-  }
-
-  @Override
-  public String whyNot(Appliance appliance, Component component) {
-    return LintOfDryers.isToldIn(appliance) ? LintOfDryers.WHY_NOT : "";
   }
 }

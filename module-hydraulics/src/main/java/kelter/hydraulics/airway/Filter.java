@@ -7,6 +7,7 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
@@ -38,6 +39,12 @@ import kelter.hydraulics.part.WaterSide;
  */
 public final class Filter implements Part {
 
+  /**
+   * Machines that heat the air: lint or dust on a heater burns, so none runs without its filter.
+   */
+  private static final Set<String> HEATED =
+      Set.of("tumble-dryer", "washer-dryer", "hair-dryer", "fan-heater");
+
   static final Observable DIRT =
       Observable.named("dirt", "how clogged it looks")
           .graded("clean", "dusty", "clogged")
@@ -49,13 +56,9 @@ public final class Filter implements Part {
           .quantity(QuantityKind.PERCENT, 0, 1.1)
           .how(
               "Hold a vane at the same place of the outlet, or of a funnel on the hose, with it in and"
-                  + " without it. Divide the first reading by the second.")
-          .by(
-              Procedure.running(
-                  5,
-                  AirSide.TWO_VANE_READINGS,
-                  HydraulicCautions.NEVER_WITHOUT_FILTER,
-                  HydraulicCautions.TURNING_FAN));
+                  + " without it. Divide the first reading by the second. Never in a machine that heats"
+                  + " the air.")
+          .by(Procedure.running(5, AirSide.TWO_VANE_READINGS, HydraulicCautions.TURNING_FAN));
 
   /** A filter or grille. */
   static final ComponentKind FILTER = kind("filter", "air filter");
@@ -122,9 +125,6 @@ public final class Filter implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component filter) {
-    if (LintOfDryers.isToldIn(appliance)) {
-      return Optional.empty();
-    }
     boolean charcoal = filter.kind().equals(CHARCOAL.id());
     PartModel model =
         PartModel.of(filter.id(), WaterSide.PRIORS, AirwayFigure.values())
@@ -132,7 +132,7 @@ public final class Filter implements Part {
             .faults(charcoal ? SPENT : CLOGGED)
             .looks(DIRT, AirwayFigure.DIRT);
     double share = filter.si(AirThrough.LOSS_SHARE);
-    if (share > 0) {
+    if (share > 0 && !HEATED.contains(appliance.kind())) {
       model
           .under(new AirThrough(share))
           .observe(
@@ -141,10 +141,5 @@ public final class Filter implements Part {
               Spread.relative(0.02).atLeast(0.02).andOfEffect(0.1));
     }
     return Optional.of(model.build());
-  }
-
-  @Override
-  public String whyNot(Appliance appliance, Component component) {
-    return LintOfDryers.isToldIn(appliance) ? LintOfDryers.WHY_NOT : "";
   }
 }

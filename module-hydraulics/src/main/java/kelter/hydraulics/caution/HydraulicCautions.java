@@ -22,6 +22,14 @@ public final class HydraulicCautions {
           Signal.CAUTION,
           "Water, perhaps hot. Let it cool and the pressure off, shut the tap, put a tray under it.");
 
+  /** Where condensate or waste water runs off. */
+  public static final Caution RUN_OFF =
+      new Caution(
+          "run-off",
+          Signal.CAUTION,
+          "Foul water stands in it, perhaps hot where the machine heats water. Put a tray and a towel"
+              + " under it.");
+
   /** A running fan. */
   public static final Caution TURNING_FAN =
       new Caution(
@@ -211,13 +219,6 @@ public final class HydraulicCautions {
           "Stored charge. A run capacitor can hold its charge after the plug is out: discharge it through"
               + " a resistor and prove it dead before you touch.");
 
-  /** A reading without the filter. */
-  public static final Caution NEVER_WITHOUT_FILTER =
-      new Caution(
-          "never-without-filter",
-          Signal.DANGER,
-          "Fire by lint or burns. Never run a dryer or a heater without its filter or grille.");
-
   /** The fins of a coil. */
   public static final Caution SHARP_FINS =
       new Caution(
@@ -262,6 +263,7 @@ public final class HydraulicCautions {
       List.of(
           SUMP_SPILL,
           WATER_UNDER_COVERS,
+          RUN_OFF,
           TURNING_FAN,
           STANDPIPE_OVERFLOW,
           UNDRAINED_WEIGHT,
@@ -288,7 +290,6 @@ public final class HydraulicCautions {
           CAUSTIC_DETERGENT,
           PUMP_CAN_START,
           RUN_CAPACITOR_READ,
-          NEVER_WITHOUT_FILTER,
           SHARP_FINS,
           OVERFILLING,
           LIVE_PUMP,

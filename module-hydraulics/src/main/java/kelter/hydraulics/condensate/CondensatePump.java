@@ -54,7 +54,7 @@ public final class CondensatePump implements Part {
       Observable.named("impeller", "lint or slime at its inlet and impeller")
           .graded("clean", "some", "clogged")
           .how("Take the pump out of its tray and look; turn the impeller with a finger.")
-          .by(WaterSide.opened(8));
+          .by(WaterSide.runOff(8));
 
   private static final ComponentKind KIND =
       new ComponentKind(

@@ -34,7 +34,7 @@ public final class RunOffDrain implements Part {
           .how(
               "Pour 100 mL of water into the channel, or a bucket into a drain of the building, and"
                   + " watch.")
-          .by(WaterSide.opened(5));
+          .by(WaterSide.runOff(5));
 
   private static final ComponentKind KIND =
       new ComponentKind("drain", "drain", List.of(STANDS, POURED), List.of(), List.of());

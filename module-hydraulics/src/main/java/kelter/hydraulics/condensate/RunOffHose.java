@@ -28,12 +28,12 @@ public final class RunOffHose implements Part {
       Observable.named("poured", "how water runs through it")
           .graded("freely", "slowly", "not-at-all")
           .how("Take one end off, hold it over a bowl and pour 100 mL of water into the other.")
-          .by(WaterSide.opened(6));
+          .by(WaterSide.behindCovers(6));
 
   static final Observable WET =
       Observable.named("wet", "a split, a chafed place or a wet trace along it")
           .how("Follow it from end to end with a lamp and a dry paper, and bend it at its ends.")
-          .by(WaterSide.opened(4));
+          .by(WaterSide.behindCovers(4));
 
   private static final ComponentKind KIND =
       new ComponentKind(

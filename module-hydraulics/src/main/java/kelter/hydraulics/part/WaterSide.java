@@ -36,6 +36,16 @@ public final class WaterSide {
   }
 
   /**
+   * Looked at where condensate or waste water runs off.
+   *
+   * @param minutes how long it takes, greater than zero
+   * @return the procedure
+   */
+  public static Procedure runOff(double minutes) {
+    return Procedure.inside(minutes, HydraulicCautions.RUN_OFF);
+  }
+
+  /**
    * Looked at or measured behind covers with the plug out.
    *
    * @param minutes how long it takes, greater than zero

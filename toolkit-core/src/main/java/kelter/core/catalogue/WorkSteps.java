@@ -14,10 +14,16 @@ import kelter.core.source.Source;
  * @param always what holds for all work
  * @param parts by the kind of component what holds for work on it
  * @param machines by the kind of machine what holds for all work on it
+ * @param places by the kind of machine and the id of its part what holds for work on that part, in
+ *     place of what holds for its kind of component
  * @param source where that comes from
  */
 public record WorkSteps(
-    Steps always, Map<String, Steps> parts, Map<String, Steps> machines, Source source) {
+    Steps always,
+    Map<String, Steps> parts,
+    Map<String, Steps> machines,
+    Map<String, Map<String, Steps>> places,
+    Source source) {
 
   /** In a text for the owner: how to take the power off. */
   private static final String OFF = "{off}";
@@ -30,6 +36,7 @@ public record WorkSteps(
     Objects.requireNonNull(always);
     parts = Map.copyOf(parts);
     machines = Map.copyOf(machines);
+    places = Map.copyOf(places);
     Objects.requireNonNull(source);
   }
 
@@ -115,18 +122,33 @@ public record WorkSteps(
     boolean plug = kind.filter(Kind::fixed).isEmpty();
     Steps ofKind =
         kind.map(each -> machines.getOrDefault(each.id(), Steps.NONE)).orElse(Steps.NONE);
+    Map<String, Steps> own =
+        kind.map(each -> places.getOrDefault(each.id(), Map.of())).orElse(Map.of());
+    return new WorkSteps(
+        always.and(ofKind).told(plug),
+        told(parts, plug),
+        Map.of(),
+        kind.map(each -> Map.of(each.id(), told(own, plug))).orElse(Map.of()),
+        source);
+  }
+
+  private static Map<String, Steps> told(Map<String, Steps> steps, boolean plug) {
     Map<String, Steps> told = new HashMap<>();
-    parts.forEach((part, steps) -> told.put(part, steps.told(plug)));
-    return new WorkSteps(always.and(ofKind).told(plug), told, Map.of(), source);
+    steps.forEach((part, each) -> told.put(part, each.told(plug)));
+    return told;
   }
 
   /**
-   * The steps for work on a kind of component.
+   * The steps for work on a part.
    *
+   * @param machine the kind of machine
+   * @param part the id of the part
    * @param kind the kind of component
-   * @return its steps; none where nothing is known of it
+   * @return those of the part in such machines, else those of the kind of component; none where
+   *     nothing is known of it
    */
-  public Steps of(String kind) {
-    return parts.getOrDefault(kind, Steps.NONE);
+  public Steps of(String machine, String part, String kind) {
+    Steps own = places.getOrDefault(machine, Map.of()).get(part);
+    return own != null ? own : parts.getOrDefault(kind, Steps.NONE);
   }
 }

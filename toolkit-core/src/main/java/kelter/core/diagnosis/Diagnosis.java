@@ -166,7 +166,20 @@ public record Diagnosis(
    * @param mean the mean of its distribution
    * @param sd the standard deviation of its distribution
    */
-  public record Severity(double mean, double sd) {}
+  public record Severity(double mean, double sd) {
+
+    /** Above this spread the readings tell nothing of a severity; the prior's is 0.29. */
+    private static final double TOLD = 0.25;
+
+    /**
+     * Whether what was read and reported tells how bad it is.
+     *
+     * @return false where that is nearly as open as before
+     */
+    public boolean isTold() {
+      return sd <= TOLD;
+    }
+  }
 
   /**
    * What one reading says for a state against the machine being in order, by itself.

@@ -25,7 +25,7 @@ public final class WorkStepsFile {
   private static final String FORMAT = "kelter-work/1";
   private static final String NAME = "/kelter/core/sheet/work-steps.json";
   private static final Set<String> FILE =
-      JsonNode.names("format", "source", "always", "parts", "machines", "note");
+      JsonNode.names("format", "source", "always", "parts", "machines", "places", "note");
   private static final Set<String> STEPS =
       JsonNode.names("bring", "open", "look", "traps", "close", "run", "owner");
 
@@ -69,19 +69,25 @@ public final class WorkStepsFile {
     Steps always = root.required("always").map(WorkStepsFile::steps).orElse(Steps.NONE);
     Map<String, Steps> parts = byKind(root, "parts");
     Map<String, Steps> machines = byKind(root, "machines");
+    Map<String, Map<String, Steps>> places = new LinkedHashMap<>();
+    root.optional("places")
+        .map(JsonNode::members)
+        .orElse(Map.of())
+        .forEach((machine, node) -> places.put(machine, byKind(node)));
     root.text("note");
     if (!problems.isEmpty() || source.isEmpty()) {
       throw new InputException(problems);
     }
-    return new WorkSteps(always, parts, machines, source.get());
+    return new WorkSteps(always, parts, machines, places, source.get());
   }
 
   private static Map<String, Steps> byKind(JsonNode root, String name) {
+    return root.optional(name).map(WorkStepsFile::byKind).orElse(Map.of());
+  }
+
+  private static Map<String, Steps> byKind(JsonNode node) {
     Map<String, Steps> steps = new LinkedHashMap<>();
-    root.optional(name)
-        .map(JsonNode::members)
-        .orElse(Map.of())
-        .forEach((kind, node) -> steps.put(kind, steps(node)));
+    node.members().forEach((kind, each) -> steps.put(kind, steps(each)));
     return steps;
   }
 

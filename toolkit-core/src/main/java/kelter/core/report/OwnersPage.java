@@ -192,15 +192,17 @@ public final class OwnersPage {
   }
 
   private Point watch() {
-    Set<String> kinds = new LinkedHashSet<>();
+    Set<String> parts = new LinkedHashSet<>();
     for (WorkDone work : job.progress().work()) {
-      work.component().map(this::kindOf).ifPresent(kinds::add);
+      work.component().ifPresent(parts::add);
     }
     Set<String> answers = new LinkedHashSet<>();
     if (isCured()) {
       answers.addAll(steps.always().owner());
     }
-    kinds.forEach(kind -> answers.addAll(steps.of(kind).owner()));
+    for (String part : parts) {
+      answers.addAll(steps.of(job.appliance().kind(), part, kindOf(part)).owner());
+    }
     if (answers.isEmpty()) {
       answers.add("If it does anything new, take its power off and call.");
     }

@@ -90,8 +90,12 @@ final class Answering {
 
   private static String told(Problem problem) {
     return problem.remedy().isEmpty()
-        ? problem.what() + "."
-        : problem.what() + "; " + problem.remedy() + ".";
+        ? sentence(problem.what())
+        : sentence(problem.what() + "; " + problem.remedy());
+  }
+
+  private static String sentence(String words) {
+    return words.endsWith("?") ? words : words + ".";
   }
 
   /** What is ordered whatever is asked. */
@@ -201,7 +205,7 @@ final class Answering {
     if (prompt instanceof Prompt.Heed heed) {
       return word.equals("ok") || word.equals("y") || word.equals("yes")
           ? Reply.to(session.heeding(heed.caution()))
-          : Reply.to(session, "Type ok once that is done.");
+          : Reply.to(session, "Type ok once that is done or kept to.");
     }
     if (prompt instanceof Prompt.Work) {
       return isSkipped() ? Reply.to(session.without(List.of(ProofStep.WORK))) : done(line);

@@ -63,7 +63,12 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
     WorkSteps onMachine = known.on(machine.kind());
     WorkSteps.Steps steps = onMachine.always();
     for (Remedy remedy : work) {
-      steps = steps.and(onMachine.of(kindOf(remedy.component(), machine)));
+      steps =
+          steps.and(
+              onMachine.of(
+                  machine.job().appliance().kind(),
+                  remedy.component(),
+                  kindOf(remedy.component(), machine)));
     }
     List<Section> sections = new ArrayList<>();
     add(sections, "Bring", bring(bag, steps));

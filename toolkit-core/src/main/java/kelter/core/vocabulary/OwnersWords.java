@@ -25,6 +25,28 @@ public final class OwnersWords {
    */
   private static final Map<String, List<String>> PHRASES = phrases();
 
+  /** Words that say that something takes long, and not what. */
+  private static final Set<String> TAKES_LONG =
+      Set.of(
+          "slow",
+          "slowly",
+          "too slow",
+          "very slow",
+          "long",
+          "too long",
+          "takes long",
+          "takes too long",
+          "takes longer",
+          "takes ages",
+          "takes forever",
+          "takes for ever",
+          "takes hours",
+          "takes twice as long");
+
+  /** What may be meant by them. */
+  private static final Set<String> LONG =
+      Set.of("does-not-dry", "heats-slowly", "drains-slowly", "fills-slowly", "runs-without-end");
+
   private OwnersWords() {}
 
   private static Map<String, List<String>> phrases() {
@@ -104,7 +126,9 @@ public final class OwnersWords {
         "long fill",
         "long to fill",
         "ages to fill",
-        "takes little water");
+        "takes little water",
+        "forever to fill",
+        "for ever to fill");
     put(
         all,
         "fills-without-end",
@@ -136,7 +160,12 @@ public final class OwnersWords {
         "pumps slow",
         "long to pump",
         "slow to empty",
-        "empties slow");
+        "empties slow",
+        "forever to drain",
+        "for ever to drain",
+        "forever to empty",
+        "for ever to empty",
+        "long to empty");
     put(
         all,
         "water-left",
@@ -189,7 +218,16 @@ public final class OwnersWords {
         "long to boil",
         "slow to boil",
         "barely warm",
-        "lukewarm");
+        "lukewarm",
+        "forever to heat",
+        "for ever to heat",
+        "forever to warm",
+        "for ever to warm",
+        "forever to boil",
+        "for ever to boil",
+        "forever to get hot",
+        "for ever to get hot",
+        "long to get hot");
     put(
         all,
         "runs-out-early",
@@ -228,7 +266,16 @@ public final class OwnersWords {
         "takes ages to dry",
         "long to dry",
         "two cycles",
-        "damp");
+        "damp",
+        "forever to dry",
+        "for ever to dry",
+        "slow to dry",
+        "dries slow",
+        "dry slow",
+        "hours to dry",
+        "two runs",
+        "second cycle",
+        "several cycles");
     put(
         all,
         "stays-wet",
@@ -249,6 +296,23 @@ public final class OwnersWords {
         "thaw",
         "food spoil",
         "not freez");
+    put(
+        all,
+        "fresh-food-only",
+        "freezer ok",
+        "freezer fine",
+        "freezer good",
+        "freezer is cold",
+        "freezer cold",
+        "freezer work",
+        "freezer still",
+        "freezer freez",
+        "only the fridge",
+        "just the fridge",
+        "fridge part",
+        "fridge section",
+        "fridge warm",
+        "fresh food warm");
     put(all, "too-cold-inside", "freezes the", "too cold", "salad frozen", "frozen in the fridge");
     put(all, "ices-up", "ice", "frost", "iced", "frozen over");
     put(all, "trips-breaker", "trips the breaker", "breaker", "fuse", "mcb");
@@ -371,6 +435,14 @@ public final class OwnersWords {
         "dribbl",
         "slow flow",
         "no pressure");
+    put(
+        all,
+        "weak-without-coffee",
+        "without coffee",
+        "no coffee in",
+        "filter empty",
+        "empty filter",
+        "blind filter");
     put(all, "weak-steam", "weak steam", "no steam", "little steam", "not froth");
     put(
         all,
@@ -396,7 +468,12 @@ public final class OwnersWords {
         "not switch off",
         "runs all the time",
         "keeps running",
-        "endless");
+        "endless",
+        "never end",
+        "never finish",
+        "goes on and on",
+        "on for hours",
+        "runs for hours");
     put(all, "short-cycles", "on and off", "clicks on", "cycles");
     return all;
   }
@@ -495,8 +572,9 @@ public final class OwnersWords {
    *
    * @param words an id, or any words
    * @param symptoms the symptoms that are known
-   * @return the one of that id; else those that have all the words in id, title or question; else
-   *     those of which the words are a phrase; empty if there is none
+   * @return the one of that id; for words that only say that something takes long, all that may
+   *     take long; else those that have all the words in id or title; else those of which the words
+   *     are a phrase; empty if there is none
    */
   public static List<Symptom> meant(String words, Collection<Symptom> symptoms) {
     String told = words.toLowerCase(Locale.ROOT).strip();
@@ -508,6 +586,9 @@ public final class OwnersWords {
       if (hasAll(symptom.id().replace('-', ' ') + " " + symptom.title(), told)) {
         holding.add(symptom);
       }
+    }
+    if (TAKES_LONG.contains(told.startsWith("it ") ? told.substring(3) : told)) {
+      return symptoms.stream().filter(each -> LONG.contains(each.id())).toList();
     }
     Set<Symptom> found = new LinkedHashSet<>(holding);
     if (found.isEmpty()) {

@@ -21,7 +21,7 @@ public final class Symptoms {
       of(
           "does-not-start",
           "does not start",
-          "Does nothing happen when it is switched on and started?",
+          "Does it fail to start when it is switched on?",
           2,
           14,
           Misreports.PLAIN);
@@ -41,7 +41,7 @@ public final class Symptoms {
       of(
           "control-dead",
           "does not answer its buttons",
-          "Do buttons and knobs do nothing?",
+          "Does it ignore its buttons and knobs?",
           1,
           5.3,
           Misreports.PLAIN);
@@ -74,7 +74,13 @@ public final class Symptoms {
 
   /** The machine does not fill. */
   public static final Symptom DOES_NOT_FILL =
-      of("does-not-fill", "does not fill", "Does no water come in?", 2, 5.9, Misreports.PLAIN)
+      of(
+              "does-not-fill",
+              "does not fill",
+              "Does it stay dry when it should fill?",
+              2,
+              5.9,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine fills slowly. */
@@ -103,7 +109,7 @@ public final class Symptoms {
       of(
               "does-not-drain",
               "does not drain",
-              "Does the water stay in, with nothing running out?",
+              "Does all the water stay in when it should drain?",
               2,
               8,
               Misreports.PLAIN)
@@ -146,14 +152,20 @@ public final class Symptoms {
       of(
           "tank-full-shown",
           "says that its tank is full",
-          "Does it say that the tank is full when it is not?",
+          "Does it say that its tank is full although it is empty?",
           2,
           12.5,
           Misreports.PLAIN);
 
   /** The machine stays cold. */
   public static final Symptom STAYS_COLD =
-      of("stays-cold", "stays cold", "Does it not get warm at all?", 2, 16, Misreports.PLAIN)
+      of(
+              "stays-cold",
+              "stays cold",
+              "Does it stay cold when it should heat?",
+              2,
+              16,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine heats slowly. */
@@ -242,12 +254,22 @@ public final class Symptoms {
           51,
           Misreports.PLAIN);
 
+  /** The machine fails in its fresh-food space only, with the freezer in order. */
+  public static final Symptom FRESH_FOOD_ONLY =
+      of(
+          "fresh-food-only",
+          "fails in its fresh-food space only, with the freezer in order",
+          "Is the freezer cold while the fresh-food space is too warm?",
+          1,
+          15,
+          Misreports.SUBTLE);
+
   /** The machine is too cold inside. */
   public static final Symptom TOO_COLD_INSIDE =
       of(
           "too-cold-inside",
           "is too cold inside",
-          "Does it freeze what should not freeze?",
+          "Does it freeze what should only be cool?",
           2,
           5,
           Misreports.PLAIN);
@@ -339,7 +361,7 @@ public final class Symptoms {
       of(
               "does-not-spin",
               "does not spin",
-              "Does it not come up to spin speed?",
+              "Does it fail to reach its spin speed?",
               2,
               16,
               Misreports.PLAIN)
@@ -350,7 +372,7 @@ public final class Symptoms {
       of(
           "hums-only",
           "hums and does no more",
-          "Does it hum without turning?",
+          "Does it only hum or click when it should run?",
           1,
           6,
           Misreports.PLAIN);
@@ -392,7 +414,7 @@ public final class Symptoms {
       of(
           "door-does-not-lock",
           "does not lock its door",
-          "Does the door not lock?",
+          "Does the door stay unlocked when it should lock?",
           1,
           5.5,
           Misreports.PLAIN);
@@ -402,7 +424,7 @@ public final class Symptoms {
       of(
           "door-does-not-open",
           "does not open its door",
-          "Does the door not open when it is done?",
+          "Does the door stay locked or stuck when it is done?",
           1,
           3.5,
           Misreports.PLAIN);
@@ -412,14 +434,20 @@ public final class Symptoms {
       of(
           "door-does-not-close",
           "does not close its door properly",
-          "Does the door not close, or close badly?",
+          "Does the door close badly, or stay open?",
           1,
           5.2,
           Misreports.PLAIN);
 
   /** The machine gives no water. */
   public static final Symptom NO_FLOW =
-      of("no-flow", "gives no water", "Does no water come out of it?", 2, 14, Misreports.PLAIN)
+      of(
+              "no-flow",
+              "gives no water",
+              "Does it stay dry where water should come out?",
+              2,
+              14,
+              Misreports.PLAIN)
           .hiddenBy(DOES_NOT_START);
 
   /** The machine gives little water. */
@@ -430,6 +458,17 @@ public final class Symptoms {
               "Does much less water come out of it than did?",
               4,
               15.6,
+              Misreports.SUBTLE)
+          .hiddenBy(NO_FLOW);
+
+  /** The machine gives little water even with no coffee in its way. */
+  public static final Symptom WEAK_WITHOUT_COFFEE =
+      of(
+              "weak-without-coffee",
+              "gives little water with the filter empty, too",
+              "Does the water come slowly with the filter empty, too?",
+              2,
+              3,
               Misreports.SUBTLE)
           .hiddenBy(NO_FLOW);
 
@@ -458,7 +497,7 @@ public final class Symptoms {
       of(
           "runs-without-end",
           "runs without end",
-          "Does it not stop when it should?",
+          "Does it go on when it should stop?",
           3,
           19,
           Misreports.PLAIN);
@@ -588,6 +627,7 @@ public final class Symptoms {
                 DOES_NOT_DRY,
                 STAYS_WET,
                 TOO_WARM_INSIDE,
+                FRESH_FOOD_ONLY,
                 TOO_COLD_INSIDE,
                 ICES_UP,
                 TRIPS_BREAKER,
@@ -610,6 +650,7 @@ public final class Symptoms {
                 DOOR_DOES_NOT_CLOSE,
                 NO_FLOW,
                 WEAK_FLOW,
+                WEAK_WITHOUT_COFFEE,
                 WEAK_STEAM,
                 WEAK_AIR,
                 WEAK_SUCTION,

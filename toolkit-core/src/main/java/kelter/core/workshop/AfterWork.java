@@ -41,7 +41,7 @@ import kelter.core.workshop.kind.GivenFaults;
  * complaint. That what made it is gone has 1 less the sum of {@code P' (P - c) / P} over all faults
  * and what nobody knows, P' being what is held after the work. Derived here.
  *
- * @param found what was held of the machine as found
+ * @param found what was held of the machine as found, and of what was found at the work
  * @param usual the settings under which that was
  * @param job the job
  */
@@ -99,38 +99,60 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
     return new Knowledge(models, idle, List.of(), List.of());
   }
 
-  /** The settings under which the chances of that knowledge hold as they stand. */
-  EngineSettings settings(Knowledge left) {
+  /**
+   * The settings under which the chances of that knowledge hold as they stand.
+   *
+   * <p>What made the complaint is one thing, so that the chances of that sum; what is there by
+   * coincidence comes one by one, so that nothing of it is there with the product of the chances
+   * that each is not.
+   */
+  EngineSettings settings(Knowledge before, Knowledge left) {
     double unknown = found.unexplained().probability() / left.models().size();
     double each = Math.min(1 - LEAST, Math.max(LEAST, unknown));
-    double sound = 1 - found.unexplained().probability();
+    Made made = made(before);
+    double cause = found.unexplained().probability() * made.unknown();
+    double beside = Math.pow(1 - each * (1 - made.unknown()), left.models().size());
     for (FaultModel model : left.models()) {
       for (Fault fault : model.faults()) {
-        sound -= fault.prior();
+        double share = made.shares().getOrDefault(fault.key(), 0.0);
+        cause += fault.prior() * share;
+        beside *= 1 - fault.prior() * (1 - share);
       }
     }
-    double nothing = Math.min(1 - LEAST, Math.max(LEAST, sound));
+    double nothing = Math.min(1 - LEAST, Math.max(LEAST, (1 - cause) * beside));
     return new EngineSettings(
         usual.blunder(), each, nothing, nothing, 1, usual.mostHazard(), usual.mostFaults());
   }
 
-  /** What is held of the machine after the work. */
-  AsLeft judged(Knowledge before, Diagnosis left) {
-    Map<String, Fault> asFound = new HashMap<>();
-    for (FaultModel model : before.allModels()) {
-      model.faults().forEach(fault -> asFound.put(fault.key(), fault));
-    }
-    Map<String, Double> now = chances(left);
+  /**
+   * What share of the chance of each fault, and of what nobody knows, made the complaint.
+   *
+   * @param shares by the key of a fault, from 0 to 1
+   * @param unknown the same of what nobody knows
+   */
+  private record Made(Map<String, Double> shares, double unknown) {}
+
+  private Made made(Knowledge before) {
     Priors priors = new Priors(job.appliance(), FaultHistory.NONE);
-    double there = 0;
-    for (Diagnosis.FaultProbability each : found.faults()) {
-      String key = each.fault().key();
-      double coincidence =
-          usual.beside(priors.of(asFound.get(key))) + brought(key, before.brings());
-      there += now.getOrDefault(key, 0.0) * made(each.probability(), coincidence);
+    Map<String, Double> asFound = chances(found);
+    Map<String, Double> shares = new HashMap<>();
+    for (FaultModel model : before.allModels()) {
+      for (Fault fault : model.faults()) {
+        double coincidence = usual.beside(priors.of(fault)) + brought(fault.key(), before.brings());
+        shares.put(fault.key(), made(asFound.getOrDefault(fault.key(), 0.0), coincidence));
+      }
     }
     double known = Math.pow(1 - usual.beside(usual.unexplained()), before.allModels().size());
-    there += left.unexplained().probability() * made(found.unexplained().probability(), 1 - known);
+    return new Made(shares, made(found.unexplained().probability(), 1 - known));
+  }
+
+  /** What is held of the machine after the work. */
+  AsLeft judged(Knowledge before, Diagnosis left) {
+    Made made = made(before);
+    double there = left.unexplained().probability() * made.unknown();
+    for (Diagnosis.FaultProbability each : left.faults()) {
+      there += each.probability() * made.shares().getOrDefault(each.fault().key(), 0.0);
+    }
     return new AsLeft(left, Math.min(1, Math.max(0, 1 - there)));
   }
 

@@ -227,8 +227,8 @@ public final class Case {
   }
 
   /**
-   * What is held of the machine after the work, by the chances that the work cures and by what was
-   * read and seen after it.
+   * What is held of the machine after the work, by what was found to be wrong, by the chances that
+   * the work cures and by what was read and seen after it.
    *
    * @return what is held of it; empty if no work is recorded and nothing was read after it
    */
@@ -253,12 +253,22 @@ public final class Case {
   }
 
   private AsLeft asLeft(Job after) {
-    AfterWork work = new AfterWork(diagnosis(), known().settings(), job);
+    AfterWork work = new AfterWork(withWhatWasFound(), known().settings(), job);
     Knowledge remaining = work.knowledge(knowledge());
     Diagnosis now =
-        new DiagnosisEngine(work.settings(remaining), FaultHistory.NONE, true, locking())
+        new DiagnosisEngine(
+                work.settings(knowledge(), remaining), FaultHistory.NONE, true, locking())
             .diagnose(Locking.weighed(after, Measurement.Stage.AS_LEFT), remaining);
     return work.judged(knowledge(), now);
+  }
+
+  /** The diagnosis as found, weighed with what the technician found to be wrong. */
+  private Diagnosis withWhatWasFound() {
+    WhatWasFound found = WhatWasFound.of(job, diagnosis(), known().settings());
+    return found.isNothing()
+        ? diagnosis()
+        : new DiagnosisEngine(found.in(known().settings()), FaultHistory.NONE, true, locking())
+            .diagnose(Locking.weighed(job), found.in(knowledge()));
   }
 
   /**

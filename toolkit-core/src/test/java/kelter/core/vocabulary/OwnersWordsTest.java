@@ -26,6 +26,9 @@ class OwnersWordsTest {
     "'It can’t drain', does-not-drain",
     "'Clothes are still damp after two hours', does-not-dry",
     "'I felt a tingle when I touched it', shock-felt",
+    "'It takes two cycles now', does-not-dry",
+    "'It takes for ever to dry', does-not-dry",
+    "'It takes forever to get hot', heats-slowly",
   })
   void aSentenceNamesItsSymptom(String sentence, String symptom) {
     assertTrue(named(sentence).contains(symptom), named(sentence).toString());
@@ -55,5 +58,18 @@ class OwnersWordsTest {
       boolean shown = symptom.id().startsWith("shows-");
       assertEquals(!shown, OwnersWords.isSaid(symptom), symptom.id());
     }
+  }
+
+  /** Words that fit several symptoms are for whoever tells them to part, not for the tool. */
+  @ParameterizedTest
+  @CsvSource({"slow", "too slow", "takes long", "takes for ever", "It takes forever"})
+  void wordsThatOnlySayThatItTakesLongMeanAllThatMayTakeLong(String words) {
+    List<Symptom> ofDryer = List.of(Symptoms.HEATS_SLOWLY, Symptoms.DOES_NOT_DRY, Symptoms.LOUD);
+
+    assertEquals(
+        List.of(Symptoms.HEATS_SLOWLY, Symptoms.DOES_NOT_DRY), OwnersWords.meant(words, ofDryer));
+    assertEquals(
+        List.of(Symptoms.DRAINS_SLOWLY),
+        OwnersWords.meant(words, List.of(Symptoms.DRAINS_SLOWLY, Symptoms.LEAKS)));
   }
 }

@@ -1,0 +1,108 @@
+package kelter.cli.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import kelter.core.diagnosis.Diagnosis;
+import kelter.core.workshop.Case;
+import org.junit.jupiter.api.Test;
+
+/** Readings of which technicians know what they tell; common practice, no source. */
+class ReadingsThatSpeakTest {
+
+  private static double chance(Case machine, String fault) {
+    return machine.diagnosis().faults().stream()
+        .filter(each -> each.fault().key().equals(fault))
+        .mapToDouble(Diagnosis.FaultProbability::probability)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Call boilerThatTrips() {
+    return Call.of("storage-water-heater").answered("trips-rcd", "yes");
+  }
+
+  private static Call insulation(String at) {
+    return boilerThatTrips().read("heater", "insulation-resistance", "> 200 Mohm", at, "as-found");
+  }
+
+  /** Some leaks of heaters close while they cool, so that only a warm reading acquits. */
+  @Test
+  void aColdInsulationReadingDoesNotAcquitAHeaterThatMayLeakOnlyWarm() {
+    double before = chance(boilerThatTrips().open(), "heater.leaking");
+    double cold = chance(insulation("").open(), "heater.leaking");
+    double warm = chance(insulation("\"temperature\":\"65 Cel\"").open(), "heater.leaking");
+
+    assertTrue(before > 0.3, before + "");
+    assertTrue(cold > 0.15 && cold < before, cold + "");
+    assertTrue(warm < 0.03, warm + "");
+  }
+
+  @Test
+  void aWarmReadingThatIsTooLowConvicts() {
+    double warm =
+        chance(
+            boilerThatTrips()
+                .read(
+                    "heater",
+                    "insulation-resistance",
+                    "0.05 Mohm",
+                    "\"temperature\":\"65 Cel\"",
+                    "as-found")
+                .open(),
+            "heater.leaking");
+
+    assertTrue(warm > 0.5, warm + "");
+  }
+
+  @Test
+  void theDuctOfADryerThatIsFoundBlockedIsTheCause() {
+    Call slow = Call.of("tumble-dryer").answered("does-not-dry", "yes").answered("weak-air", "yes");
+    Case blocked = slow.read("duct", "inside", "blocked").open();
+
+    assertEquals(List.of(), blocked.notAssessed());
+    assertTrue(chance(blocked, "duct.blocked") > 0.8);
+    assertTrue(chance(slow.open(), "duct.blocked") < 0.3);
+    assertTrue(blocked.lockOut().row("lint").isPresent());
+    double free = chance(slow.read("duct", "inside", "free").open(), "duct.blocked");
+    assertTrue(free < 0.3 * chance(slow.open(), "duct.blocked"), free + "");
+  }
+
+  /** A start relay that is dead leaves both spaces warm. */
+  @Test
+  void aColdFreezerBesideAWarmFridgeSpeaksForDefrostFanOrFlap() {
+    Call warm = Call.of("refrigerator").answered("too-warm-inside", "yes");
+    Case one = warm.answered("fresh-food-only", "yes").open();
+    double relay = chance(one, "start-relay.dead");
+
+    assertTrue(relay < 0.3 * chance(warm.open(), "start-relay.dead"), relay + "");
+    assertTrue(
+        chance(one, "evaporator-fan.winding-open")
+            > 1.5 * chance(warm.open(), "evaporator-fan.winding-open"));
+    assertTrue(
+        List.of(
+                "defrost-heater.open",
+                "thermal-cut-out.open",
+                "evaporator-fan.seized",
+                "fan.blocked",
+                "evaporator-fan.winding-open")
+            .contains(one.diagnosis().faults().get(0).fault().key()),
+        one.diagnosis().faults().get(0).toString());
+  }
+
+  /** What runs freely with the filter empty is a matter of grind and dose. */
+  @Test
+  void waterThatRunsFreelyWithoutCoffeeAcquitsTheWayOfTheWater() {
+    Call weak = Call.of("espresso-machine").answered("weak-flow", "yes");
+    Case free = weak.answered("weak-without-coffee", "no").open();
+
+    double before = weak.open().diagnosis().healthy();
+    assertTrue(
+        free.diagnosis().healthy() > 1.2 * before, free.diagnosis().healthy() + " " + before);
+    assertTrue(chance(free, "group-screen.clogged") < chance(weak.open(), "group-screen.clogged"));
+    assertEquals(
+        "Does the water come slowly with the filter empty, too?",
+        weak.open().vocabulary().symptom("weak-without-coffee").orElseThrow().question());
+  }
+}
