@@ -259,7 +259,7 @@ public final class Symptoms {
       of(
           "fresh-food-only",
           "fails in its fresh-food space only, with the freezer in order",
-          "Is the freezer cold while the fresh-food space is too warm?",
+          "Does the freezer still freeze while the fresh-food space is too warm?",
           1,
           15,
           Misreports.SUBTLE);
