@@ -57,6 +57,7 @@ class ReportCommandTest {
         job,
         "--outcome",
         "cured",
+        "--unproven",
         "--by",
         "M. Oram",
         "--note",
@@ -86,7 +87,7 @@ class ReportCommandTest {
   void aGuaranteeIsToldInWords() throws IOException {
     String washer = copied("washer-extractor.json");
     run(0, "done", washer, "heater.renew-heater");
-    run(0, "close", washer, "--outcome", "cured", "--guarantee", "12 mo");
+    run(0, "close", washer, "--outcome", "cured", "--unproven", "--guarantee", "12 mo");
 
     assertTrue(points(washer).contains("we give 12 months from"), points(washer));
   }
@@ -155,7 +156,7 @@ class ReportCommandTest {
     run(0, "done", washer, "heater.renew-heater");
     run(0, "done", washer, "drain-pump.clean-pump");
     assertTrue(points(washer).contains("Nothing was read or seen after the work: whether it"));
-    run(0, "close", washer, "--outcome", "cured");
+    run(0, "close", washer, "--outcome", "cured", "--unproven");
 
     String points = points(washer);
     assertTrue(points.contains("Nobody has measured or looked after the work: that"), points);
@@ -167,7 +168,7 @@ class ReportCommandTest {
     String washer = copied("washer-extractor.json");
     run(0, "done", washer, "heater.renew-heater");
     run(0, "prove", washer, "--test", "look=met");
-    run(0, "close", washer, "--outcome", "cured");
+    run(0, "close", washer, "--outcome", "cured", "--unproven");
 
     String points = points(washer);
     assertFalse(points.contains("Nobody has measured or looked"), points);

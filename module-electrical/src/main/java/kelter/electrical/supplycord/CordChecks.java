@@ -77,7 +77,20 @@ final class CordChecks {
               + " unplugged until the cord is renewed.",
           true);
 
+  /** What plug, terminals and joints have at most beside the conductor, Ohm; from memory. */
+  private static final double CONTACTS = 0.1;
+
+  private static final Source THICKER =
+      Source.fromMemory(
+          "EN 50678:2020 and EN 50699:2020: above 1.5 mm2 computed from the conductor (IEC 60228),"
+              + " 0.1 ohm for its contacts");
+
   private CordChecks() {}
+
+  /** A conductor, Ohm/m, by what one of 1.5 mm² has. */
+  private static double perMetre(double section) {
+    return USUAL_PER_METRE * USUAL_SECTION / section;
+  }
 
   static Optional<Allowed> liveConductor(Measured measured) {
     double most = conductor(measured.component()) + 0.5;
@@ -130,13 +143,22 @@ final class CordChecks {
     double length = cord.si(CordWords.LENGTH, SHORT_CORD);
     double section = cord.si(CordWords.SECTION, USUAL_SECTION);
     String title = "protective conductor against length of cord";
-    if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
+    if (length > 0 && section > USUAL_SECTION) {
+      return Optional.of(
+          Allowed.of(title, THICKER, Limits.atMost(CONTACTS + length * perMetre(section)))
+              .resting(
+                  "a cord of more than 1.5 mm2: its conductor and 0.1 ohm for its contacts"
+                      + (cord.figure(CordWords.LENGTH).isPresent()
+                          ? ""
+                          : ", 5 m taken, because its length is not stated")));
+    }
+    if (!(length > 0 && section > 0)) {
       return Optional.of(
           Allowed.without(
               title,
               ProtectiveConductorLimit.SOURCE,
-              "the limit is known of conductors of up to 1.5 mm2; of this cord state the one of local"
-                  + " code, 'protective-conductor-limit'"));
+              "length and section of a cord are above zero; or state the limit of local code,"
+                  + " 'protective-conductor-limit'"));
     }
     return Optional.of(
         Allowed.of(

@@ -1,23 +1,20 @@
-package kelter.core.proof;
+package kelter.core.safety.lockout;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.check.Finding;
-import kelter.core.job.Component;
-import kelter.core.job.Job;
+import kelter.core.check.Limits;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
 import kelter.core.job.work.TestDone;
-import kelter.core.proof.ReleaseTest.Result;
 import kelter.core.safety.ProtectionClass;
-import kelter.core.safety.lockout.Retest;
-import kelter.core.safety.lockout.StepsFor;
-import kelter.core.workshop.Case;
+import kelter.core.safety.lockout.ReleaseTest.Result;
+import kelter.core.vocabulary.Observable;
 
 /** The tests on the way back to power as they stand. */
-final class ReleaseTests {
+record ReleaseTests(Situation situation) {
 
   /** What only a machine with a protective conductor has. */
   private static final Set<String> OF_CLASS_ONE =
@@ -26,23 +23,15 @@ final class ReleaseTests {
   /** The step that only says to keep what was read. */
   private static final String WRITING_DOWN = "record";
 
-  private final Case machine;
-  private final Job job;
-
-  ReleaseTests(Case machine) {
-    this.machine = machine;
-    this.job = machine.job();
-  }
-
   /** All tests, in order. */
-  List<ReleaseTest> all() {
+  List<ReleaseTest> of(List<StepsFor> steps) {
     List<ReleaseTest> tests = new ArrayList<>();
-    for (StepsFor step : machine.backToPower()) {
+    for (StepsFor step : steps) {
       if (step.id().equals(WRITING_DOWN)) {
         continue;
       }
       if (step.read().isEmpty()) {
-        tests.add(looked(step));
+        tests.add(looked(step, Optional.empty()));
       }
       for (Retest retest : step.read()) {
         tests.addAll(read(step, retest));
@@ -51,11 +40,48 @@ final class ReleaseTests {
     return tests;
   }
 
-  private ReleaseTest looked(StepsFor step) {
-    Optional<TestDone> done =
-        job.progress().tests().stream().filter(each -> each.step().equals(step.id())).findFirst();
-    Result result =
+  /**
+   * The tests that are open before anything is read under power: all up to the first that is read
+   * under power.
+   */
+  static List<ReleaseTest> openBeforePower(List<ReleaseTest> tests) {
+    List<ReleaseTest> open = new ArrayList<>();
+    for (ReleaseTest test : tests) {
+      if (test.powered() && test.awaited().isPresent()) {
+        return open;
+      }
+      if (test.isOpen()) {
+        open.add(test);
+      }
+    }
+    return open;
+  }
+
+  private Optional<TestDone> written(StepsFor step) {
+    return situation.job().progress().tests().stream()
+        .filter(each -> each.step().equals(step.id()))
+        .findFirst();
+  }
+
+  /**
+   * What somebody wrote. A figure in it is held against its limit, whatever else was written; it
+   * speaks for the first that is read at the step.
+   */
+  private ReleaseTest looked(StepsFor step, Optional<Retest> awaited) {
+    Optional<TestDone> done = written(step);
+    Optional<Observable> observable = awaited.flatMap(this::observable);
+    boolean first = awaited.equals(step.read().stream().findFirst());
+    Optional<Limits> limits =
+        awaited
+            .filter(retest -> first)
+            .flatMap(retest -> new MachineFigures(situation).limits(retest.observable()));
+    Result said =
         done.map(each -> each.met() ? Result.MET : Result.NOT_MET).orElse(Result.NOT_MEASURED);
+    Result result =
+        done.filter(TestDone::met)
+            .flatMap(each -> NotedFigure.of(each.note(), observable, limits))
+            .map(NotedFigure::result)
+            .orElse(said);
     return new ReleaseTest(
         step.id(),
         step.title(),
@@ -63,44 +89,42 @@ final class ReleaseTests {
         step.powered(),
         "",
         "",
+        observable,
+        limits,
         Optional.empty(),
         result,
         done.map(TestDone::note).orElse(""));
   }
 
   private List<ReleaseTest> read(StepsFor step, Retest retest) {
-    Optional<ProtectionClass> of = job.appliance().nameplate().protectionClass();
+    Optional<ProtectionClass> of = situation.job().appliance().nameplate().protectionClass();
     boolean without = of.isPresent() && of.get() != ProtectionClass.I;
     List<ReleaseTest> tests = new ArrayList<>();
-    for (Component component : job.appliance().components()) {
-      boolean readable =
-          retest.of().contains(component.kind())
-              && machine.vocabulary().observable(component.kind(), retest.observable()).isPresent();
-      if (readable && without && OF_CLASS_ONE.contains(retest.observable())) {
+    for (String component : situation.readable(retest.of(), retest.observable())) {
+      if (without && OF_CLASS_ONE.contains(retest.observable())) {
         tests.add(
             test(step, component, retest, Optional.empty(), Result.NOT_APPLICABLE)
                 .noting("class " + of.get().name() + ": no protective conductor"));
-      } else if (readable) {
+      } else {
         tests.add(read(step, component, retest));
       }
     }
-    return tests.isEmpty() ? List.of(looked(step)) : tests;
+    return tests.isEmpty() ? List.of(looked(step, Optional.of(retest))) : tests;
   }
 
-  private ReleaseTest read(StepsFor step, Component component, Retest retest) {
-    Optional<TestDone> written =
-        job.progress().tests().stream().filter(each -> each.step().equals(step.id())).findFirst();
+  private ReleaseTest read(StepsFor step, String component, Retest retest) {
+    Optional<TestDone> written = written(step);
     if (written.isPresent() && !written.get().met()) {
       return test(step, component, retest, Optional.empty(), Result.NOT_MET)
           .noting(written.get().note());
     }
     Optional<Measurement> last = Optional.empty();
-    for (Measurement each : job.measurements(component.id(), retest.observable())) {
+    for (Measurement each : situation.job().measurements(component, retest.observable())) {
       last = each.stage() == Stage.AS_LEFT ? Optional.of(each) : last;
     }
     List<Finding> findings =
-        last.map(machine::judged).orElse(List.of()).stream()
-            .filter(each -> each.component().equals(component.id()))
+        last.map(situation.judge()).orElse(List.of()).stream()
+            .filter(each -> each.component().equals(component))
             .filter(each -> each.observable().equals(retest.observable()))
             .toList();
     Result result = Result.of(findings);
@@ -115,15 +139,23 @@ final class ReleaseTests {
     return test(step, component, retest, deciding, result).noting(note);
   }
 
-  private static ReleaseTest test(
-      StepsFor step, Component component, Retest retest, Optional<Finding> against, Result result) {
+  private Optional<Observable> observable(Retest retest) {
+    return retest.of().stream()
+        .flatMap(kind -> situation.vocabulary().observable(kind, retest.observable()).stream())
+        .findFirst();
+  }
+
+  private ReleaseTest test(
+      StepsFor step, String component, Retest retest, Optional<Finding> against, Result result) {
     return new ReleaseTest(
         step.id(),
         step.title(),
         step.text(),
         step.powered(),
-        component.id(),
+        component,
         retest.observable(),
+        observable(retest),
+        Optional.empty(),
         against,
         result,
         "");
