@@ -82,8 +82,8 @@ final class CordChecks {
 
   private static final Source THICKER =
       Source.fromMemory(
-          "EN 50678:2020 and EN 50699:2020: above 1.5 mm2 computed from the conductor (IEC 60228),"
-              + " 0.1 ohm for its contacts");
+          "EN 50678:2020 and EN 50699:2020, protective conductor resistance; conductor by IEC"
+              + " 60228");
 
   private CordChecks() {}
 
@@ -144,13 +144,7 @@ final class CordChecks {
     double section = cord.si(CordWords.SECTION, USUAL_SECTION);
     String title = "protective conductor against length of cord";
     if (length > 0 && section > USUAL_SECTION) {
-      return Optional.of(
-          Allowed.of(title, THICKER, Limits.atMost(CONTACTS + length * perMetre(section)))
-              .resting(
-                  "a cord of more than 1.5 mm2: its conductor and 0.1 ohm for its contacts"
-                      + (cord.figure(CordWords.LENGTH).isPresent()
-                          ? ""
-                          : ", 5 m taken, because its length is not stated")));
+      return Optional.of(ofThicker(title, cord, length, section));
     }
     if (!(length > 0 && section > 0)) {
       return Optional.of(
@@ -169,6 +163,22 @@ final class CordChecks {
                 cord.figure(CordWords.LENGTH).isPresent()
                     ? ""
                     : "a cord of at most 5 m taken, because its length is not stated"));
+  }
+
+  /**
+   * The document wants a computation for a thicker conductor, which is not known by its words: what
+   * meets 0.1 ohm and the conductor meets any, what fails the limit of a thinner one fails any.
+   */
+  private static Allowed ofThicker(String title, Component cord, double length, double section) {
+    return Allowed.of(
+            title, THICKER, Limits.atMost(ProtectiveConductorLimit.limit(length, USUAL_SECTION)))
+        .orPerhaps(Limits.atMost(CONTACTS + length * perMetre(section)))
+        .resting(
+            "a cord of more than 1.5 mm2 has a computed limit: its conductor and 0.1 ohm are met"
+                + " whatever it is; above that state 'protective-conductor-limit' of the cord"
+                + (cord.figure(CordWords.LENGTH).isPresent()
+                    ? ""
+                    : "; 5 m taken, because its length is not stated"));
   }
 
   static Optional<Allowed> voltageDrop(Measured measured) {

@@ -21,6 +21,8 @@ import kelter.core.workshop.Case;
  *
  * @param first what the lock-out table says first; empty if nothing
  * @param release what is still to be read before a row of the table lets go, dead readings first
+ * @param words the ids of rows of the table that keep the machine unplugged and that only the word
+ *     of a competent person ends
  * @param readings what was read as found beside what was read as left
  * @param symptoms what was reported, before and after
  * @param tests the tests on the way back to power, in order
@@ -31,6 +33,7 @@ import kelter.core.workshop.Case;
 public record Proof(
     String first,
     List<Reread> release,
+    List<String> words,
     List<ReadTwice> readings,
     List<SeenTwice> symptoms,
     List<ReleaseTest> tests,
@@ -51,6 +54,7 @@ public record Proof(
   /** Copies the lists. */
   public Proof {
     release = List.copyOf(release);
+    words = List.copyOf(words);
     readings = List.copyOf(readings);
     symptoms = List.copyOf(symptoms);
     tests = List.copyOf(tests);
@@ -75,6 +79,7 @@ public record Proof(
     return new Proof(
         machine.lockOut().text(),
         release(machine.lockOut()),
+        words(machine.lockOut()),
         readings,
         symptoms(job),
         machine.lockOut().backToPower(),
@@ -107,6 +112,13 @@ public record Proof(
     lockOut.rows().forEach(each -> open.addAll(each.openDead()));
     lockOut.rows().forEach(each -> open.addAll(each.openLast()));
     return List.copyOf(open);
+  }
+
+  private static List<String> words(LockOut lockOut) {
+    return lockOut.keeping().stream()
+        .filter(each -> each.openDead().isEmpty() && each.openLast().isEmpty())
+        .map(each -> each.row().id())
+        .toList();
   }
 
   private static List<SeenTwice> symptoms(Job job) {
@@ -205,7 +217,7 @@ public record Proof(
     release.forEach(each -> read.add(each.component() + "." + each.observable()));
     outside().forEach(each -> read.add(each.component() + "." + each.observable().id()));
     toRepeat().forEach(each -> read.add(each.component() + "." + each.observable().id()));
-    int looks = openSymptoms().size();
+    int looks = openSymptoms().size() + words.size();
     for (ReleaseTest test : openTests()) {
       looks += test.isRead() ? 0 : 1;
       if (test.isRead()) {

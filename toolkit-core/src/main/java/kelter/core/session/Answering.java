@@ -224,6 +224,9 @@ final class Answering {
     if (prompt instanceof Prompt.RangeEnd asked) {
       return rangeEnd(asked);
     }
+    if (prompt instanceof Prompt.Outside && isSkipped()) {
+      return Reply.to(session, "It holds the power back: mend it and read it again, or type done.");
+    }
     if (prompt instanceof Prompt.Outside outside) {
       return reading(outside.question().component(), outside.question().observable(), line);
     }
@@ -468,9 +471,10 @@ final class Answering {
     ProgressEdit.Written written =
         new ProgressEdit.Written(component, observable.id(), rest, at, instrument, session.stage());
     Session next = session.saying(ProgressEdit.with(session.content(), written));
+    Reply kept = checked(next);
     return askRange && isOpenAbove(next, of, rest)
         ? Reply.to(session.asking(new Prompt.RangeEnd(read(of).orElse(of), line)))
-        : checked(next);
+        : kept;
   }
 
   /** Whether a reading is over range, and how far that is would decide it. */
