@@ -170,13 +170,13 @@ final class CloseCommand implements Command {
     for (ActiveRow row : machine.lockOut().keeping()) {
       edits.problem(
           OUTCOME.name(),
-          "'cured' does not fit: the machine is locked out (%s); open: %s"
-              .formatted(row.text(), String.join("; ", words.told(row))),
+          "'cured' does not fit: the machine is locked out (%s) until %s"
+              .formatted(row.text(), row.row().until().words()),
           words.typed(row).isEmpty()
               ? "do what ends that, or close it as not-cured or stopped"
-              : "kelter prove JOB "
+              : "open is: kelter prove JOB "
                   + String.join(" ", words.typed(row))
-                  + ", or close it as not-cured or stopped");
+                  + "; or close it as not-cured or stopped");
     }
     if (!machine.job().progress().isWorked()) {
       edits.problem(

@@ -9,6 +9,7 @@ import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.cli.text.StepText;
 import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
 import kelter.core.job.Component;
 import kelter.core.job.Measurement;
 import kelter.core.job.work.PartUsed;
@@ -274,6 +275,9 @@ public final class ProofText {
     layout.hanging(
         INDENT + "    ",
         "%s; allowed %s".formatted(Figures.measured(finding), Figures.limits(finding)));
+    if (finding.verdict() == Verdict.UNDECIDED && !finding.remark().isEmpty()) {
+      layout.hanging(INDENT + "    ", StepText.sentence(finding.remark()));
+    }
     layout.hanging(INDENT + "    Source: ", finding.source().display());
   }
 

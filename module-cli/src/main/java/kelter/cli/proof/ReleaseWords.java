@@ -38,19 +38,6 @@ public record ReleaseWords(Case machine) {
   }
 
   /**
-   * What is open of a row, in few words.
-   *
-   * @param row a row that holds
-   * @return each reading; what else ends the row where none does
-   */
-  public List<String> told(ActiveRow row) {
-    List<String> told = new ArrayList<>();
-    row.openDead().forEach(each -> told.add(each.display()));
-    row.openLast().forEach(each -> told.add(each.display()));
-    return told.isEmpty() ? List.of(row.row().until().words()) : told;
-  }
-
-  /**
    * The options of {@code kelter prove} that end a row.
    *
    * @param row a row that holds

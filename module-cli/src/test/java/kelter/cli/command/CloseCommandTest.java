@@ -268,7 +268,10 @@ class CloseCommandTest {
     assertFalse(said.contains("Fixed wiring"), said);
     assertTrue(said.contains("(It trips"), said);
     assertTrue(said.contains("(Leaks to earth"), said);
-    assertTrue(said.contains("bake-element insulation resistance, warm"), said);
+    assertTrue(
+        said.contains(
+            "--read \"bake-element.insulation-resistance=... Mohm at temperature=... Cel\""),
+        said);
     assertTrue(
         said.contains("--read \"supply-cord.protective-conductor-resistance=... ohm\""), said);
 

@@ -359,6 +359,20 @@ class LedProofTest {
     assertTrue(undecided.told().toString().contains("State what this machine has"));
   }
 
+  @Test
+  void aLookThatKeepsThePowerOffIsAskedAgainWithTheReason() {
+    Session session = proving(WATER_HEATER);
+    for (int i = 0; i < 9 && !asked(session.prompt()).equals("heater.sheath-damaged"); i++) {
+      session = typing(session, "skip");
+    }
+    Session split = typing(session, "y");
+    for (int i = 0; i < 9 && !asked(split.prompt()).equals("heater.sheath-damaged"); i++) {
+      split = typing(split, "skip");
+    }
+    String why = assertInstanceOf(Prompt.Measure.class, split.prompt()).why();
+    assertTrue(why.contains("Read as yes, which does not do"), why);
+  }
+
   /** Less air that is read with the rise explains it, and is what a choked machine has. */
   @Test
   void lessAirDoesNotExcuseAHotterOne() {

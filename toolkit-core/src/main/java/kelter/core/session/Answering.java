@@ -397,14 +397,19 @@ final class Answering {
       return reply;
     }
     List<String> told = new ArrayList<>(reply.told());
-    undecided(reply.session().machine(), asked)
-        .ifPresent(
-            finding ->
-                told.add(
+    told.add(
+        undecided(reply.session().machine(), asked)
+            .map(
+                finding ->
                     "Kept, and %s%s. Read it again, or skip."
                         .formatted(
                             finding.verdict().words(),
-                            finding.remark().isEmpty() ? "" : ": " + finding.remark())));
+                            finding.remark().isEmpty()
+                                ? ""
+                                : ": " + finding.remark().replaceFirst("\\.$", "")))
+            .orElse(
+                "Kept. It does not end what keeps the power off: mend that and read it again, or"
+                    + " skip."));
     return new Reply(reply.session(), told, false);
   }
 

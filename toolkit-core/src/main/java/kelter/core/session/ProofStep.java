@@ -123,10 +123,20 @@ final class ProofStep {
           question(each.component(), each.observable(), each.warm() ? WARM : Conditions.NONE);
       if (question.isPresent() && isDead(question.get()) == dead && isOpen(question.get())) {
         String warm = each.warm() && isWarm(question.get()) ? ". " + howToWarm() : "";
-        return Optional.of(measure(question.get(), "it ends the lock-out" + warm));
+        return Optional.of(
+            measure(question.get(), "it ends the lock-out" + warm + soFar(question.get())));
       }
     }
     return Optional.empty();
+  }
+
+  /** What was read of it after the work and decides nothing, so that it is asked again. */
+  private String soFar(Question question) {
+    return machine.job().measurements(question.component(), question.observable().id()).stream()
+        .filter(each -> each.stage() == Measurement.Stage.AS_LEFT)
+        .reduce((one, other) -> other)
+        .map(each -> ". Read as " + each.shown() + ", which does not do")
+        .orElse("");
   }
 
   /** The one powered step that a row allows, else how a part gets warm without the mains. */
@@ -176,7 +186,7 @@ final class ProofStep {
       }
       Optional<Question> question = question(test.component(), test.observable(), Conditions.NONE);
       if (test.isOpen() && question.isPresent() && isOpen(question.get())) {
-        return Optional.of(measure(question.get(), sentence(test.text())));
+        return Optional.of(measure(question.get(), sentence(test.text()) + soFar(question.get())));
       }
       boolean look = test.isOpen() && !test.isRead() && !aside.contains(test.step());
       if (look) {
