@@ -359,6 +359,38 @@ class LedProofTest {
     assertTrue(undecided.told().toString().contains("State what this machine has"));
   }
 
+  /** The figure of one current says nothing of the other that is read at the same step. */
+  @Test
+  void eachCurrentOfAMachineWithoutACordIsAskedFor() {
+    Session session =
+        answering(
+            proving(WATER_HEATER.replace("\"trips-rcd\":\"yes\"", "\"stays-cold\":\"yes\"")),
+            "look = y",
+            "earth = 0.05 ohm",
+            "insulation = > 200 Mohm",
+            "polarity = y",
+            "filled = y",
+            "refill = y",
+            "valve-free = y",
+            "one-minute = y",
+            "leakage = 0.4 mA");
+    List<ReleaseTest> leakage =
+        proof(session).tests().stream().filter(each -> each.step().equals("leakage")).toList();
+    assertEquals("0.4 mA; 0.4 mA", leakage.get(0).note());
+    assertEquals(ReleaseTest.Result.MET, leakage.get(1).result());
+
+    Case one =
+        Call.of("storage-water-heater")
+            .met("leakage: 0.4 mA")
+            .open("\"voltage\":\"230 V\"", "", "");
+    assertEquals(
+        List.of(ReleaseTest.Result.MET, ReleaseTest.Result.NOT_MEASURED),
+        Proof.of(one).tests().stream()
+            .filter(each -> each.step().equals("leakage"))
+            .map(ReleaseTest::result)
+            .toList());
+  }
+
   @Test
   void aLookThatKeepsThePowerOffIsAskedAgainWithTheReason() {
     Session session = proving(WATER_HEATER);

@@ -46,7 +46,7 @@ public record Call(
   }
 
   /** Tests on the way back to power that were met, {@code step} or {@code step: note} each. */
-  Call met(String... steps) {
+  public Call met(String... steps) {
     return new Call(kind, market, said, symptoms, more, List.of(steps));
   }
 

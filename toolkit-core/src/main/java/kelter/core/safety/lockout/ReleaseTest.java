@@ -125,7 +125,17 @@ public record ReleaseTest(
   public Optional<TestDone> figure(String told) {
     return NotedFigure.of(told, awaited, limits)
         .filter(figure -> figure.result() != Result.UNDECIDED)
-        .map(figure -> new TestDone(step, figure.result() == Result.MET, told.strip()));
+        .map(
+            figure ->
+                new TestDone(
+                    step,
+                    figure.result() == Result.MET,
+                    isNext() ? note + "; " + told.strip() : told.strip()));
+  }
+
+  /** Whether a figure was written to the step that is read before this one. */
+  private boolean isNext() {
+    return result == Result.NOT_MEASURED && !note.isBlank();
   }
 
   /** The same with a note. */
