@@ -168,8 +168,8 @@ public final class BenchText {
         .flatMap(limits -> test.awaited())
         .map(
             read ->
-                "What do you read? (a value in %s, better than y or n; skip)"
-                    .formatted(read.kind().unit().symbol()))
+                "%s: what do you read? (a value in %s, better than y or n; skip)"
+                    .formatted(StepText.sentence(read.title()), read.kind().unit().symbol()))
         .orElse("Does it hold? (y, n; skip)");
   }
 
