@@ -3,6 +3,7 @@ package kelter.cli.bench;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import kelter.cli.proof.ProofText;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
@@ -12,9 +13,10 @@ import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.proof.ReadTwice;
 import kelter.core.quantity.Quantity;
 import kelter.core.safety.Caution;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.session.Prompt;
 import kelter.core.session.Reply;
 import kelter.core.session.Session;
@@ -118,12 +120,16 @@ public final class BenchText {
     } else if (prompt instanceof Prompt.Measure measure) {
       standing(session, layout);
       measure(measure, layout);
+    } else if (prompt instanceof Prompt.RangeEnd asked) {
+      rangeEnd(asked.question(), layout);
     } else if (prompt instanceof Prompt.Work work) {
       work(work, layout);
     } else if (prompt instanceof Prompt.Look look) {
-      layout.blank().hanging("Test: ", look.test().text() + " Does it hold? (y, n; skip)");
+      layout.blank().hanging("Test: ", look.test().text() + " " + holds(look.test()));
     } else if (prompt instanceof Prompt.Failed failed) {
       failed(failed.test(), layout);
+    } else if (prompt instanceof Prompt.Outside outside) {
+      outside(outside.read(), layout);
     } else if (prompt instanceof Prompt.Shown shown) {
       shown(shown.proof(), layout);
     } else if (prompt instanceof Prompt.Enough enough) {
@@ -143,14 +149,49 @@ public final class BenchText {
     layout.line("A number, PART.REMEDY, or your own words.");
   }
 
+  private static void rangeEnd(Question question, Layout layout) {
+    layout
+        .blank()
+        .hanging(
+            "Read: ",
+            Component.words(question.component())
+                + ": above the range of the tester. Up to what does it read? Only that decides it.")
+        .hanging(
+            "      ",
+            "(the end of its range, such as > 200 "
+                + question.observable().kind().unit().symbol()
+                + "; skip)");
+  }
+
+  private static String holds(ReleaseTest test) {
+    return test.limits()
+        .flatMap(limits -> test.awaited())
+        .map(
+            read ->
+                "%s: what do you read? (a value in %s, better than y or n; skip)"
+                    .formatted(StepText.sentence(read.title()), read.kind().unit().symbol()))
+        .orElse("Does it hold? (y, n; skip)");
+  }
+
   private void failed(ReleaseTest test, Layout layout) {
     layout
         .blank()
-        .hanging("! ", terminal.attention("Not met: " + test.text() + " Unplug again."))
+        .hanging("! ", terminal.attention("Not met: " + test.text() + " Take its power off."))
         .line(
             test.isRead()
                 ? "Mend that first, then read it again: a value, undo, or done."
                 : "Mend that first, then look again: y or n, undo, or done.");
+  }
+
+  private void outside(ReadTwice read, Layout layout) {
+    layout
+        .blank()
+        .hanging(
+            "! ",
+            terminal.attention(
+                "Not within its limits after the work: %s. Keep its power off."
+                    .formatted(ProofText.outside(read))))
+        .line("Mend that first, then read it again: a value, undo, or done.");
   }
 
   private static void shown(Proof proof, Layout layout) {
@@ -160,7 +201,14 @@ public final class BenchText {
         .ifPresent(
             cure ->
                 layout.line(
-                    "%s (the cause is gone: %s).".formatted(cure.words(), percent(cure.chance()))));
+                    cure.tellsChance()
+                        ? "%s (the cause is gone: %s)."
+                            .formatted(cure.words(), percent(cure.chance()))
+                        : cure.words() + "."));
+    for (ReleaseTest test : proof.beforePower()) {
+      layout.hanging(
+          "Power waits for: ", ProofText.title(test) + " (" + test.result().words() + ").");
+    }
     int open = proof.open();
     layout.line(
         open == 0
@@ -233,7 +281,9 @@ public final class BenchText {
       case YES_NO -> "(y, n; skip)";
       case GRADE -> "(" + String.join(", ", observable.grades()) + "; skip)";
       case QUANTITY ->
-          "(a value in " + observable.kind().unit().symbol() + " or another unit; OL; skip)";
+          "(a value in "
+              + observable.kind().unit().symbol()
+              + " or another unit; above the range: OL, better > and its end; skip)";
     };
   }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kelter.cli.proof.ReleaseWords;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
@@ -23,13 +24,14 @@ import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
-import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.quote.Bill;
 import kelter.core.quote.Quote;
+import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.vocabulary.Possible;
 import kelter.core.workshop.Case;
 
@@ -61,6 +63,9 @@ final class CloseCommand implements Command {
           ValueKind.TEXT,
           "TIME",
           "how long you stand for the work, such as '12 mo' (default: as the prices of the job or the shop's profile say)");
+  private static final CommandOption UNPROVEN =
+      CommandOption.flag(
+          "--unproven", "close it as cured by word alone; the job book learns no cure from it");
   private static final CommandOption BY =
       CommandOption.one("--by", ValueKind.TEXT, "NAME", "who closes it");
   private static final CommandOption NOTE =
@@ -73,7 +78,7 @@ final class CloseCommand implements Command {
             "Close a job: what it was, what came of it, what it cost.",
             "A closed job is not changed any more. If the owner calls again, 'kelter reopen' begins the"
                 + " next job.",
-            List.of(OUTCOME, CAUSE, CHARGED, OLD, GUARANTEE, BY, NOTE, NamedShop.OPTION),
+            List.of(OUTCOME, CAUSE, UNPROVEN, CHARGED, OLD, GUARANTEE, BY, NOTE, NamedShop.OPTION),
             List.of(Invocation.jobFile("the job")),
             List.of(
                 "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
@@ -95,6 +100,17 @@ final class CloseCommand implements Command {
     outcome
         .filter(Outcome.CURED::equals)
         .ifPresent(cured -> requireNotRefuted(proof, machine, edits));
+    outcome
+        .filter(Outcome.CURED::equals)
+        .filter(cured -> machine.job().progress().isWorked() && !proof.isShown())
+        .filter(cured -> !invocation.given().has(UNPROVEN))
+        .ifPresent(
+            cured ->
+                edits.problem(
+                    OUTCOME.name(),
+                    "'cured' rests on nothing: no reading, look or test after the work shows it",
+                    "show it with 'kelter prove --led', or add --unproven: it is then said to be"
+                        + " mended, and the job book learns no cure from it"));
     List<String> causes = causes(invocation, machine.job());
     FaultWords.hold(causes, machine, edits);
     if (outcome.isPresent()) {
@@ -150,11 +166,17 @@ final class CloseCommand implements Command {
 
   /** What has come out as it must not speaks against a cure. */
   private static void requireNotRefuted(Proof proof, Case machine, JobEdits edits) {
-    if (machine.lockOut().staysUnplugged()) {
+    ReleaseWords words = new ReleaseWords(machine);
+    for (ActiveRow row : machine.lockOut().keeping()) {
       edits.problem(
           OUTCOME.name(),
-          "'cured' does not fit: the machine is locked out (" + proof.first() + ")",
-          "do what ends that and enter the readings, or close it as not-cured or stopped");
+          "'cured' does not fit: the machine is locked out (%s) until %s"
+              .formatted(row.text(), row.row().until().words()),
+          words.typed(row).isEmpty()
+              ? "do what ends that, or close it as not-cured or stopped"
+              : "open is: kelter prove JOB "
+                  + String.join(" ", words.typed(row))
+                  + "; or close it as not-cured or stopped");
     }
     if (!machine.job().progress().isWorked()) {
       edits.problem(
@@ -248,7 +270,13 @@ final class CloseCommand implements Command {
     Job job = machine.job();
     Layout layout = new Layout(invocation.terminal());
     Closing closing = job.progress().closing().orElseThrow();
-    layout.line("Closed: " + job.id() + ", " + closing.outcome().words() + ".");
+    boolean word = closing.outcome() == Outcome.CURED && !proof.isShown();
+    layout.line(
+        "Closed: "
+            + job.id()
+            + ", "
+            + (word ? "said to be mended, not proven" : closing.outcome().words())
+            + ".");
     layout.hanging(
         "Cause: ",
         causes.isEmpty()

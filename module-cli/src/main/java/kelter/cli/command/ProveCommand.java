@@ -17,6 +17,7 @@ import kelter.core.job.Measurement;
 import kelter.core.job.work.TestDone;
 import kelter.core.problem.InputException;
 import kelter.core.proof.Proof;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.session.Session;
 import kelter.core.workshop.Case;
 
@@ -35,7 +36,8 @@ final class ProveCommand implements Command {
       CommandOption.many(
           "--test",
           "STEP=RESULT",
-          "keep how a test without a figure came out: met, or not met and behind a colon what was seen");
+          "keep how a test came out: met, or not met and behind a colon what was seen; a figure where"
+              + " the machine has no cord to read it on");
   private static final CommandOption SAW =
       CommandOption.many(
           "--saw",
@@ -106,13 +108,28 @@ final class ProveCommand implements Command {
     JobEdits edits = new JobEdits(invocation);
     read.forEach(
         told -> edits.add(READ.name() + " \"" + told + "\"", () -> Entry.reading(told, AS_LEFT)));
-    tests.forEach(told -> edits.add(TEST.name() + " \"" + told + "\"", () -> test(told)));
+    List<ReleaseTest> known =
+        tests.isEmpty()
+            ? List.of()
+            : invocation.workshop().open(edits.document().job()).lockOut().backToPower();
+    tests.forEach(told -> edits.add(TEST.name() + " \"" + told + "\"", () -> test(told, known)));
     saw.forEach(
         told -> edits.add(SAW.name() + " \"" + told + "\"", () -> Entry.symptom(told, AS_LEFT)));
     edits.write();
   }
 
-  private static UnaryOperator<Json.Obj> test(String told) {
+  private static UnaryOperator<Json.Obj> test(String told, List<ReleaseTest> known) {
+    int equals = told.indexOf('=');
+    String step = told.substring(0, Math.max(0, equals)).strip();
+    String read = told.substring(equals + 1).strip().replaceFirst("^(not )?met *: *", "");
+    Optional<TestDone> figure =
+        known.stream()
+            .filter(each -> each.step().equals(step))
+            .flatMap(each -> each.figure(read).stream())
+            .findFirst();
+    if (figure.isPresent()) {
+      return content -> ProgressEdit.with(content, figure.get());
+    }
     Matcher matcher = Entry.matched(RESULT, told, "STEP=met or STEP=not met: what was seen");
     String note = matcher.group(3) == null ? "" : matcher.group(3);
     TestDone test = new TestDone(matcher.group(1), matcher.group(2).equals("met"), note);

@@ -3,6 +3,7 @@ package kelter.cli.json;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import kelter.cli.json.output.JsonOutput;
 import kelter.cli.json.output.JsonResult;
 import kelter.core.check.Finding;
@@ -13,12 +14,12 @@ import kelter.core.proof.Cure;
 import kelter.core.proof.Difference;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
-import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Scale;
 import kelter.core.quantity.Unit;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.workshop.Case;
 
 /** What was shown after the work, as JSON. */
@@ -60,7 +61,7 @@ public final class ProofJson {
                     "release", out, proof.release().stream().distinct().toList());
                 out.texts(
                     "readings",
-                    proof.toRepeat().stream()
+                    Stream.concat(proof.outside().stream(), proof.toRepeat().stream())
                         .map(each -> each.component() + "." + each.observable().id())
                         .toList());
                 out.texts("symptoms", proof.openSymptoms());
@@ -117,6 +118,7 @@ public final class ProofJson {
     out.text("observable", read.observable().id());
     side(out, "as-found", read.found().map(each -> each.shown()), read.foundAgainst());
     side(out, "as-left", read.left().map(each -> each.shown()), read.leftAgainst());
+    out.texts("superseded", read.superseded().stream().map(each -> each.shown()).toList());
     Unit unit =
         read.leftAgainst()
             .or(read::foundAgainst)

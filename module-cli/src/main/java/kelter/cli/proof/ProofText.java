@@ -2,14 +2,17 @@ package kelter.cli.proof;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.JobText;
 import kelter.cli.text.Layout;
 import kelter.cli.text.StepText;
 import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Component;
+import kelter.core.job.Measurement;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.WorkDone;
 import kelter.core.proof.Change;
@@ -17,8 +20,8 @@ import kelter.core.proof.Cure;
 import kelter.core.proof.Difference;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
-import kelter.core.proof.ReleaseTest;
-import kelter.core.safety.lockout.Reread;
+import kelter.core.safety.lockout.ActiveRow;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Case;
 
@@ -31,6 +34,7 @@ public final class ProofText {
           + " says whether the machine may be used. Local codes and licensed practice come first.";
 
   private static final String INDENT = "  ";
+  private static final String PROVE = "kelter prove JOB ";
 
   private final Case machine;
   private final Proof proof;
@@ -120,6 +124,9 @@ public final class ProofText {
   }
 
   private static String words(Cure cure) {
+    if (cure.read() && !cure.tellsChance()) {
+      return cure.words();
+    }
     String chance = cure.read() ? "the cause is gone: " : "by what such work cures: ";
     return cure.words() + " (" + chance + Figures.percent(cure.chance()) + ")";
   }
@@ -153,12 +160,55 @@ public final class ProofText {
     for (ReadTwice each : proof.readings()) {
       layout.hanging(INDENT, Component.words(each.component()) + ": " + each.observable().title());
       layout.hanging(INDENT + "  as found ", told(each.foundAgainst(), each.foundShown()));
+      for (Measurement earlier : each.superseded()) {
+        layout.hanging(INDENT + "  before   ", earlier.shown() + " (read again since)");
+      }
       if (each.left().isPresent()) {
         layout.hanging(INDENT + "  as left  ", told(each.leftAgainst(), each.left().get().shown()));
       }
       each.difference().ifPresent(d -> layout.hanging(INDENT + "  ", difference(each, d)));
       layout.hanging(INDENT + "  ", change(each.change()));
     }
+  }
+
+  /**
+   * A reading after the work that does not conform.
+   *
+   * @param read the reading
+   * @return part, what was read, what it may be
+   */
+  public static String outside(ReadTwice read) {
+    return Component.words(read.component())
+        + ": "
+        + read.observable().title()
+        + ", "
+        + read.leftAgainst()
+            .map(each -> Figures.measured(each) + "; allowed " + Figures.limits(each))
+            .orElse(read.left().map(Measurement::shown).orElse(""));
+  }
+
+  private static String typed(ReadTwice read) {
+    boolean figure = read.observable().type() == Observable.Type.QUANTITY;
+    String at =
+        read.left().orElseThrow().conditions().figures().entrySet().stream()
+            .map(each -> each.getKey() + "=" + each.getValue().format())
+            .collect(Collectors.joining(","));
+    return "--read \"%s.%s=...%s%s\""
+        .formatted(
+            read.component(),
+            read.observable().id(),
+            figure ? " " + read.observable().kind().unit().symbol() : "",
+            at.isEmpty() ? "" : " at " + at);
+  }
+
+  /**
+   * A test in a few words.
+   *
+   * @param test the test
+   * @return its title, or else its text
+   */
+  public static String title(ReleaseTest test) {
+    return test.title().isEmpty() ? test.text() : test.title();
   }
 
   private String change(Change change) {
@@ -212,28 +262,21 @@ public final class ProofText {
     String before = "";
     for (ReleaseTest test : proof.tests()) {
       String text = test.text().equals(before) ? "" : test.text();
-      String read = test.isRead() ? " " + StepText.sentence(title(test)) : "";
+      String read =
+          test.awaited().map(each -> " " + StepText.sentence(each.title()) + ":").orElse("");
       layout.hanging(INDENT + mark(test) + " ", (text + read + " " + result(test)).strip());
       test.against().filter(each -> test.note().isBlank()).ifPresent(this::against);
       before = test.text();
     }
   }
 
-  private String title(ReleaseTest test) {
-    return machine
-            .job()
-            .appliance()
-            .component(test.component())
-            .flatMap(part -> machine.vocabulary().observable(part.kind(), test.observable()))
-            .map(Observable::title)
-            .orElse(test.observable())
-        + ":";
-  }
-
   private void against(Finding finding) {
     layout.hanging(
         INDENT + "    ",
         "%s; allowed %s".formatted(Figures.measured(finding), Figures.limits(finding)));
+    if (finding.verdict() == Verdict.UNDECIDED && !finding.remark().isEmpty()) {
+      layout.hanging(INDENT + "    ", StepText.sentence(finding.remark()));
+    }
     layout.hanging(INDENT + "    Source: ", finding.source().display());
   }
 
@@ -262,8 +305,16 @@ public final class ProofText {
       return;
     }
     layout.heading("Still open");
-    for (Reread each : proof.release()) {
-      layout.hanging(INDENT + "read, to end the lock-out: ", each.display());
+    ReleaseWords words = new ReleaseWords(machine);
+    for (ActiveRow row : machine.lockOut().keeping()) {
+      layout.hanging(INDENT, "to end the lock-out (" + row.text() + "):");
+      layout.hanging(INDENT + "  ", StepText.sentence(row.row().until().words()) + ".");
+      words.open(row).forEach(each -> layout.hanging(INDENT + "  read ", each));
+      words.typed(row).forEach(each -> layout.hanging(INDENT + "    ", PROVE + each));
+    }
+    for (ReadTwice each : proof.outside()) {
+      layout.hanging(INDENT + "mend and read again: ", outside(each));
+      layout.hanging(INDENT + "    ", PROVE + typed(each));
     }
     for (ReadTwice each : repeat) {
       layout.hanging(
@@ -277,6 +328,17 @@ public final class ProofText {
     if (tests > 0) {
       layout.hanging(
           INDENT, tests + (tests == 1 ? " test" : " tests") + " on the way back to power");
+    }
+    if (proof.readings().stream().anyMatch(each -> each.isOutside() && each.isDead())) {
+      layout.hanging(
+          INDENT, terminal.attention("No power before what is outside its limits is mended."));
+    } else if (!proof.beforePower().isEmpty()) {
+      layout.hanging(
+          INDENT + "power waits for: ",
+          proof.beforePower().stream()
+              .map(test -> title(test) + " (" + test.result().words() + ")")
+              .distinct()
+              .collect(Collectors.joining("; ")));
     }
     layout.hanging(INDENT, "'kelter prove --led JOB' leads through them.");
   }

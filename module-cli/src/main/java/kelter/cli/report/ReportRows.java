@@ -19,7 +19,7 @@ import kelter.core.job.Instrument;
 import kelter.core.job.work.WorkDone;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.shop.Shop;
 import kelter.core.shop.ShopInstrument;
 import kelter.core.workshop.AsLeft;

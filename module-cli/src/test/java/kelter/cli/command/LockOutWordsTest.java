@@ -153,11 +153,11 @@ class LockOutWordsTest {
             "Look for a second supply",
             "Back to power, in this order",
             "Earth: at most 0.3 ohm",
-            "Insulation: at least 0.3 Mohm",
+            "Insulation: at least 2 Mohm (0.3 Mohm once the nameplate is known to be of class I)",
             "Refill until the tap runs without air",
             "hands off, one minute",
             "at most 3.5 mA",
-            "unplug again")) {
+            "isolated again")) {
       int at = said.indexOf(step);
       assertTrue(at > last, step + " in " + said);
       last = at;

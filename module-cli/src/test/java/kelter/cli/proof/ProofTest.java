@@ -19,7 +19,7 @@ import kelter.core.job.work.WorkDone;
 import kelter.core.proof.Change;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.workshop.Case;
 import org.junit.jupiter.api.Test;
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import kelter.core.diagnosis.Remedy;
@@ -14,7 +15,6 @@ import kelter.core.file.KindFile;
 import kelter.core.file.LockOutFile;
 import kelter.core.file.WorkStepsFile;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
 import kelter.core.report.OwnersPage;
 import kelter.core.report.Point;
 import kelter.core.safety.Hazard;
@@ -23,6 +23,7 @@ import kelter.core.safety.Taken;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.LockOutRow;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.safety.lockout.Told;
 import kelter.core.session.Prompt;
 import kelter.core.session.Reply;
@@ -53,6 +54,9 @@ class LedLockOutTest {
 
   /** And so many of one that proves work. */
   private static final int PROOFS = 8;
+
+  private static final Set<String> BEFORE_POWER =
+      Set.of("look", "earth", "insulation", "polarity", "one-minute");
 
   private static final List<String> KINDS = KindFile.shipped();
 
@@ -197,6 +201,7 @@ class LedLockOutTest {
         Prompt prompt = session.prompt();
         if (prompt instanceof Prompt.Measure measure) {
           assertPermitted(session.machine(), measure, what);
+          assertWaits(session.machine(), measure, what);
           boolean warm = measure.question().conditions().figure("temperature").isPresent();
           types(reading(measure.question().observable(), random) + (warm ? " at 45 Cel" : ""));
         } else if (prompt instanceof Prompt.Look look) {
@@ -232,6 +237,18 @@ class LedLockOutTest {
     Point use = points.get(0);
     assertTrue(!locked || use.warning(), what + ": " + use + " " + machine.lockOut());
     assertTrue(!locked || use.answers().get(0).startsWith("No"), what + ": " + use);
+  }
+
+  /** After the work nothing is read under power before earth, insulation, poles and a minute. */
+  private static void assertWaits(Case machine, Prompt.Measure measure, String what) {
+    boolean powered =
+        measure.question().observable().procedure().hazard().compareTo(Hazard.DEAD) > 0;
+    List<String> open =
+        machine.lockOut().backToPower().stream()
+            .filter(test -> test.isOpen() && BEFORE_POWER.contains(test.step()))
+            .map(ReleaseTest::step)
+            .toList();
+    assertTrue(!powered || open.isEmpty(), what + ": " + measure.question().key() + " " + open);
   }
 
   /** Nothing is put under power that a row or a suspicion holds back. */

@@ -218,7 +218,7 @@ class LockOutPropertyTest {
     for (ActiveRow each : lockOut.rows()) {
       boolean machine = each.row().only().isEmpty();
       boolean opened =
-          each.openLast().contains(new Reread(component, observable.id(), false))
+          each.openLast().contains(Reread.of(component, observable.id(), false))
               && each.openDead().isEmpty();
       assertFalse(machine && !opened && !each.row().allowed().contains(Taken.of(hazard)), told);
       boolean inside = hazard == Hazard.DEAD && !component.equals("supply-cord");

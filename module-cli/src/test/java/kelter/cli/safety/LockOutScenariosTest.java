@@ -176,7 +176,8 @@ class LockOutScenariosTest {
             .left("supply-cord", "protective-conductor-resistance", "0.1 ohm", "")
             .left("supply-cord", "insulation-resistance", "> 200 MOhm", "")
             .left("heater", "insulation-resistance", "> 200 MOhm", "");
-    LockOut then = dead.open().lockOut();
+    assertFalse(dead.open().lockOut().allows("supply-cord", current, Hazard.RUNNING));
+    LockOut then = dead.met("look", "polarity", "filled", "one-minute").open().lockOut();
     assertEquals(LockState.B, then.state());
     assertTrue(then.allows("supply-cord", current, Hazard.RUNNING), then.toString());
     assertFalse(then.allows("heater", "power", Hazard.RUNNING));
@@ -190,7 +191,16 @@ class LockOutScenariosTest {
     assertState(LockState.B, machine);
     assertTrue(machine.lockOut().text().contains("fire"), machine.lockOut().text());
     assertFalse(Call.next(machine).contains("air-heater.air-temperature-rise"));
-    LockOut cleaned = dryer.left("air-heater", "lint", "none", "").open().lockOut();
+    Call clean = dryer.left("air-heater", "lint", "none", "");
+    assertFalse(
+        clean.open().lockOut().allows("air-heater", "air-temperature-rise", Hazard.RUNNING));
+    LockOut cleaned =
+        clean
+            .left("supply-cord", "protective-conductor-resistance", "0.1 ohm", "")
+            .left("supply-cord", "insulation-resistance", "> 200 MOhm", "")
+            .met("look", "lint-clean", "polarity", "one-minute")
+            .open()
+            .lockOut();
     assertTrue(cleaned.allows("air-heater", "air-temperature-rise", Hazard.RUNNING));
     assertFalse(cleaned.allows("air-heater", "power", Hazard.RUNNING));
   }

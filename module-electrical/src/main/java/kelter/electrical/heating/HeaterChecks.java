@@ -251,18 +251,34 @@ final class HeaterChecks {
               RISE, OF_AIR, "state the flow rate of the air with the reading or the heater"));
     }
     Limits power = power(input.get(), mains(measured));
-    double capacity = airflow * HeatUp.AIR_HEAT_CAPACITY;
+    Limits read = rise(power, airflow);
+    double most = Math.min(read.high(), most(measured, power));
     return Optional.of(
-        Allowed.of(
-                RISE,
-                OF_AIR,
-                new Limits(
-                    power.low() / (capacity * (1 + AIRFLOW)),
-                    power.high() / (capacity * (1 - AIRFLOW))))
+        Allowed.of(RISE, OF_AIR, new Limits(Math.min(read.low(), most), most))
             .resting(
                 input
                     .get()
-                    .remark("above: too little air; below: too little power, or too much air")));
+                    .remark(
+                        "above: too little air; below: too little power, or too much air"
+                            + (volts(measured) > 0
+                                ? ""
+                                : "; the mains voltage, stated with the reading, narrows it")))
+            .fearingAbove());
+  }
+
+  private static Limits rise(Limits power, double airflow) {
+    double capacity = airflow * HeatUp.AIR_HEAT_CAPACITY;
+    return new Limits(
+        power.low() / (capacity * (1 + AIRFLOW)), power.high() / (capacity * (1 - AIRFLOW)));
+  }
+
+  /**
+   * The most that the air may be warmed where it flows as the machine was made for, K: less air
+   * that was read with the rise does not make a choked machine conform.
+   */
+  private static double most(Measured measured, Limits power) {
+    double figure = measured.component().si(HeaterWords.AIRFLOW);
+    return figure > 0 ? rise(power, figure).high() : Double.POSITIVE_INFINITY;
   }
 
   /** What the nameplate says, where it has a power for which there is a band. */

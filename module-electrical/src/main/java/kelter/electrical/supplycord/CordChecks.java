@@ -54,7 +54,20 @@ final class CordChecks {
       Source.commonPractice(
           "a live conductor has what IEC 60228 allows it and 0.5 ohm at its ends");
 
+  /** What plug, terminals and joints have at most beside the conductor, Ohm; from memory. */
+  private static final double CONTACTS = 0.1;
+
+  private static final Source THICKER =
+      Source.fromMemory(
+          "EN 50678:2020 and EN 50699:2020, protective conductor resistance; conductor by IEC"
+              + " 60228");
+
   private CordChecks() {}
+
+  /** A conductor, Ohm/m, by what one of 1.5 mm² has. */
+  private static double perMetre(double section) {
+    return USUAL_PER_METRE * USUAL_SECTION / section;
+  }
 
   static Optional<Allowed> liveConductor(Measured measured) {
     double most = conductor(measured.component()) + 0.5;
@@ -109,13 +122,16 @@ final class CordChecks {
     double length = cord.si(CordWords.LENGTH, SHORT_CORD);
     double section = cord.si(CordWords.SECTION, USUAL_SECTION);
     String title = "protective conductor against length of cord";
-    if (!(length > 0 && section > 0 && section <= USUAL_SECTION)) {
+    if (length > 0 && section > USUAL_SECTION) {
+      return Optional.of(ofThicker(title, cord, length, section));
+    }
+    if (!(length > 0 && section > 0)) {
       return Optional.of(
           Allowed.without(
               title,
               ProtectiveConductorLimit.SOURCE,
-              "the limit is known of conductors of up to 1.5 mm2; of this cord state the one of local"
-                  + " code, 'protective-conductor-limit'"));
+              "length and section of a cord are above zero; or state the limit of local code,"
+                  + " 'protective-conductor-limit'"));
     }
     return Optional.of(
         Allowed.of(
@@ -126,6 +142,22 @@ final class CordChecks {
                 cord.figure(CordWords.LENGTH).isPresent()
                     ? ""
                     : "a cord of at most 5 m taken, because its length is not stated"));
+  }
+
+  /**
+   * The document wants a computation for a thicker conductor, which is not known by its words: what
+   * meets 0.1 ohm and the conductor meets any, what fails the limit of a thinner one fails any.
+   */
+  private static Allowed ofThicker(String title, Component cord, double length, double section) {
+    return Allowed.of(
+            title, THICKER, Limits.atMost(ProtectiveConductorLimit.limit(length, USUAL_SECTION)))
+        .orPerhaps(Limits.atMost(CONTACTS + length * perMetre(section)))
+        .resting(
+            "a cord of more than 1.5 mm2 has a computed limit: its conductor and 0.1 ohm are met"
+                + " whatever it is; above that state 'protective-conductor-limit' of the cord"
+                + (cord.figure(CordWords.LENGTH).isPresent()
+                    ? ""
+                    : "; 5 m taken, because its length is not stated"));
   }
 
   static Optional<Allowed> voltageDrop(Measured measured) {

@@ -20,6 +20,8 @@ import kelter.core.source.Source;
  * @param ifNot what to mind first where the reading does not conform
  * @param otherwise stricter limits that hold instead if something is so that the job does not tell,
  *     such as the protection class or the net; what lies between both is undecided
+ * @param fearedAbove whether it is a value above the limits that is feared ({@link
+ *     #fearingAbove()})
  */
 public record Allowed(
     String title,
@@ -28,7 +30,8 @@ public record Allowed(
     String remark,
     List<Caution> cautions,
     Optional<Caution> ifNot,
-    Optional<Limits> otherwise) {
+    Optional<Limits> otherwise,
+    boolean fearedAbove) {
 
   public Allowed {
     Objects.requireNonNull(title);
@@ -48,7 +51,14 @@ public record Allowed(
    */
   public static Allowed of(String title, Source source, Limits limits) {
     return new Allowed(
-        title, source, Optional.of(limits), "", List.of(), Optional.empty(), Optional.empty());
+        title,
+        source,
+        Optional.of(limits),
+        "",
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        false);
   }
 
   /**
@@ -78,7 +88,7 @@ public record Allowed(
    */
   public static Allowed without(String title, Source source, String why) {
     return new Allowed(
-        title, source, Optional.empty(), why, List.of(), Optional.empty(), Optional.empty());
+        title, source, Optional.empty(), why, List.of(), Optional.empty(), Optional.empty(), false);
   }
 
   /**
@@ -90,7 +100,7 @@ public record Allowed(
   public Allowed resting(String basis) {
     return limits.isEmpty()
         ? this
-        : new Allowed(title, source, limits, basis, cautions, ifNot, otherwise);
+        : new Allowed(title, source, limits, basis, cautions, ifNot, otherwise, fearedAbove);
   }
 
   /**
@@ -102,7 +112,7 @@ public record Allowed(
   public Allowed minding(Caution caution) {
     List<Caution> all = new ArrayList<>(cautions);
     all.add(caution);
-    return new Allowed(title, source, limits, remark, all, ifNot, otherwise);
+    return new Allowed(title, source, limits, remark, all, ifNot, otherwise, fearedAbove);
   }
 
   /**
@@ -112,7 +122,8 @@ public record Allowed(
    * @return the limits
    */
   public Allowed butIfNot(Caution caution) {
-    return new Allowed(title, source, limits, remark, cautions, Optional.of(caution), otherwise);
+    return new Allowed(
+        title, source, limits, remark, cautions, Optional.of(caution), otherwise, fearedAbove);
   }
 
   /**
@@ -122,6 +133,18 @@ public record Allowed(
    * @return the limits
    */
   public Allowed orPerhaps(Limits stricter) {
-    return new Allowed(title, source, limits, remark, cautions, ifNot, Optional.of(stricter));
+    return new Allowed(
+        title, source, limits, remark, cautions, ifNot, Optional.of(stricter), fearedAbove);
+  }
+
+  /**
+   * The same where a value above the limits is what is feared. Where they rest on a figure that
+   * nobody has stated, it is then enough to lie above them for no value of that figure and within
+   * them for one.
+   *
+   * @return the limits
+   */
+  public Allowed fearingAbove() {
+    return new Allowed(title, source, limits, remark, cautions, ifNot, otherwise, true);
   }
 }

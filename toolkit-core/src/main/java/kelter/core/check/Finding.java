@@ -27,6 +27,8 @@ import kelter.core.vocabulary.Statement;
  * @param source where the limits come from
  * @param cautions what to mind
  * @param remark what the verdict rests on or what would settle it, may be empty
+ * @param fearedAbove whether it is a value above the limits that is feared
+ * @see Allowed#fearingAbove()
  */
 public record Finding(
     String id,
@@ -40,7 +42,53 @@ public record Finding(
     Limits limits,
     Source source,
     List<Caution> cautions,
-    String remark) {
+    String remark,
+    boolean fearedAbove) {
+
+  /**
+   * A finding of which both sides of its limits count alike.
+   *
+   * @param id the check and the component
+   * @param component the id of the component
+   * @param observable the word for the observable
+   * @param title what was held against what, for a person
+   * @param shown the reading as it is told to a person, may be empty if not measured
+   * @param kind what was measured
+   * @param unit the unit in which reading and limits are told
+   * @param judgement the reading held against the limits
+   * @param limits what it may be, in the coherent SI unit
+   * @param source where the limits come from
+   * @param cautions what to mind
+   * @param remark what the verdict rests on or what would settle it, may be empty
+   */
+  public Finding(
+      String id,
+      String component,
+      String observable,
+      String title,
+      String shown,
+      QuantityKind kind,
+      Unit unit,
+      Judgement judgement,
+      Limits limits,
+      Source source,
+      List<Caution> cautions,
+      String remark) {
+    this(
+        id,
+        component,
+        observable,
+        title,
+        shown,
+        kind,
+        unit,
+        judgement,
+        limits,
+        source,
+        cautions,
+        remark,
+        false);
+  }
 
   /**
    * Checks that it can be told.
@@ -100,7 +148,8 @@ public record Finding(
         limits,
         source,
         cautions,
-        remark);
+        remark,
+        fearedAbove);
   }
 
   /**
@@ -121,7 +170,8 @@ public record Finding(
         limits,
         source,
         cautions,
-        remark);
+        remark,
+        fearedAbove);
   }
 
   /**
@@ -146,7 +196,32 @@ public record Finding(
         widest,
         from,
         cautions,
-        restsOn);
+        restsOn,
+        fearedAbove);
+  }
+
+  /**
+   * The same with another judgement against other limits.
+   *
+   * @param other the judgement
+   * @param against the limits
+   * @return a new finding
+   */
+  public Finding judged(Judgement other, Limits against) {
+    return new Finding(
+        id,
+        component,
+        observable,
+        title,
+        shown,
+        kind,
+        unit,
+        other,
+        against,
+        source,
+        cautions,
+        remark,
+        fearedAbove);
   }
 
   /**

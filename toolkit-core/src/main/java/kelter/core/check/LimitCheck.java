@@ -99,7 +99,8 @@ public record LimitCheck(
         limits,
         allowed.source(),
         cautions(allowed, judgement.verdict()),
-        allowed.remark());
+        allowed.remark(),
+        allowed.fearedAbove());
   }
 
   private List<Caution> cautions(Allowed allowed, Verdict verdict) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.Scale;
 import kelter.core.vocabulary.Characteristic;
 
 /**
@@ -19,6 +20,30 @@ public record Conditions(Map<String, Quantity> figures) {
   /** Checks that nothing is null. */
   public Conditions {
     figures = Required.map(figures, "conditions of a reading");
+  }
+
+  /** So far apart conditions may be that are taken as alike, as a ratio, and in K. */
+  private static final double NEAR = 0.1;
+
+  private static final double WARMER = 15;
+
+  /**
+   * Whether others are alike as far as both are told: within a tenth, or 15 K of a temperature; own
+   * choice.
+   *
+   * @param other the circumstances of another reading
+   * @return true if nothing that both tell is farther apart
+   */
+  public boolean isAlike(Conditions other) {
+    for (Map.Entry<String, Quantity> each : figures.entrySet()) {
+      double there = other.si(each.getKey(), each.getValue().si());
+      double apart = Math.abs(there - each.getValue().si());
+      boolean temperature = each.getValue().kind().scale() == Scale.TEMPERATURE;
+      if (apart > (temperature ? WARMER : NEAR * Math.abs(each.getValue().si()))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

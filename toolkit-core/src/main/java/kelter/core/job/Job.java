@@ -198,6 +198,24 @@ public record Job(
   }
 
   /**
+   * What was read after the work and counts: of the same thing under like conditions the last. What
+   * was read before it stays in the job.
+   *
+   * @return the measurements, in the order of the job
+   * @see Measurement#supersedes(Measurement)
+   */
+  public List<Measurement> asLeft() {
+    List<Measurement> left = new ArrayList<>();
+    for (Measurement each : measurements) {
+      if (each.stage() == Measurement.Stage.AS_LEFT) {
+        left.removeIf(each::supersedes);
+        left.add(each);
+      }
+    }
+    return List.copyOf(left);
+  }
+
+  /**
    * The same job on a machine that is told in another way.
    *
    * @param machine the machine

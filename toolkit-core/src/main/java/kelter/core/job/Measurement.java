@@ -90,6 +90,23 @@ public record Measurement(
     }
   }
 
+  /**
+   * Whether it stands in place of an earlier one: of the same thing at the same stage, under
+   * conditions that are alike and tell all that those of the earlier one tell, so that a cold
+   * reading does not stand in place of a warm one.
+   *
+   * @param earlier a measurement of the same job before this one
+   * @return true if the earlier one does not count any more
+   * @see Conditions#isAlike(Conditions)
+   */
+  public boolean supersedes(Measurement earlier) {
+    return component.equals(earlier.component)
+        && observable.equals(earlier.observable)
+        && stage == earlier.stage
+        && conditions.figures().keySet().containsAll(earlier.conditions.figures().keySet())
+        && earlier.conditions.isAlike(conditions);
+  }
+
   /** The readings as they are told to a person: the first five, and how many there are. */
   public String shown() {
     StringBuilder all = new StringBuilder();

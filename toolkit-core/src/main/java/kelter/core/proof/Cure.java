@@ -3,6 +3,7 @@ package kelter.core.proof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.workshop.AsLeft;
 
@@ -13,9 +14,11 @@ import kelter.core.workshop.AsLeft;
  * @param still what may still be wrong, the likeliest first; less than 2 % is left out
  * @param read whether anything was read or seen after the work; if not, the chance rests on what
  *     such work cures, and on what was held before it
+ * @param outside what was read after the work and does not conform
  * @param better whether a reading has come nearer to its limits without being within them
  */
-public record Cure(double chance, List<Still> still, boolean read, boolean better) {
+public record Cure(
+    double chance, List<Still> still, boolean read, List<Finding> outside, boolean better) {
 
   private static final double WORTH_TELLING = 0.02;
 
@@ -49,9 +52,10 @@ public record Cure(double chance, List<Still> still, boolean read, boolean bette
     }
   }
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Cure {
     still = List.copyOf(still);
+    outside = List.copyOf(outside);
   }
 
   static Cure of(Diagnosis found, AsLeft left, boolean read, boolean better) {
@@ -66,7 +70,17 @@ public record Cure(double chance, List<Still> still, boolean read, boolean bette
                     .findFirst()));
       }
     }
-    return new Cure(left.cured(), still, read, better);
+    return new Cure(left.cured(), still, read, left.outside(), better);
+  }
+
+  /**
+   * Whether the chance says how the machine stands. That the cause of the complaint is gone says
+   * nothing of a machine with another fault.
+   *
+   * @return false where what was read after the work speaks of such a fault
+   */
+  public boolean tellsChance() {
+    return outside.isEmpty() || chance < LIKELIER_NOT;
   }
 
   /** What the cure comes to. */
@@ -82,6 +96,9 @@ public record Cure(double chance, List<Still> still, boolean read, boolean bette
     BETTER("better-not-mended", "Better than before, and not mended"),
     /** It is likelier there than not. */
     NOT_MENDED("not-mended", "Not mended"),
+    /** What was read after the work is not within its limits. */
+    OUTSIDE_LIMITS(
+        "outside-limits", "Not mended: what was read after the work is not within its limits"),
     /** It is likelier gone than not, which is not decided, and less bad. */
     BETTER_UNDECIDED(
         "better-undecided", "Better than before, and not decided whether it is mended"),
@@ -124,10 +141,13 @@ public record Cure(double chance, List<Still> still, boolean read, boolean bette
     if (!read) {
       return Outcome.NOTHING_READ;
     }
+    boolean less = better || still.stream().anyMatch(Still::isLessBad);
+    if (!outside.isEmpty()) {
+      return less ? Outcome.BETTER : Outcome.OUTSIDE_LIMITS;
+    }
     if (chance >= DECIDED) {
       return Outcome.MENDED;
     }
-    boolean less = better || still.stream().anyMatch(Still::isLessBad);
     if (chance < LIKELIER_NOT) {
       return less ? Outcome.BETTER : Outcome.NOT_MENDED;
     }

@@ -12,6 +12,7 @@ import kelter.core.job.Progress;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.work.WorkDone;
 import kelter.core.safety.lockout.LockOut;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.safety.lockout.Reread;
 import kelter.core.workshop.Case;
 
@@ -20,18 +21,23 @@ import kelter.core.workshop.Case;
  *
  * @param first what the lock-out table says first; empty if nothing
  * @param release what is still to be read before a row of the table lets go, dead readings first
+ * @param words the ids of rows of the table that keep the machine unplugged and that only the word
+ *     of a competent person ends
  * @param readings what was read as found beside what was read as left
  * @param symptoms what was reported, before and after
  * @param tests the tests on the way back to power, in order
+ * @param beforePower those of them that are open and hold the power back
  * @param cure how likely it worked; empty if nothing was done and nothing read after it
  * @param unknown work that no module knows, so that it counts for nothing in the chance of a cure
  */
 public record Proof(
     String first,
     List<Reread> release,
+    List<String> words,
     List<ReadTwice> readings,
     List<SeenTwice> symptoms,
     List<ReleaseTest> tests,
+    List<ReleaseTest> beforePower,
     Optional<Cure> cure,
     List<String> unknown) {
 
@@ -48,9 +54,11 @@ public record Proof(
   /** Copies the lists. */
   public Proof {
     release = List.copyOf(release);
+    words = List.copyOf(words);
     readings = List.copyOf(readings);
     symptoms = List.copyOf(symptoms);
     tests = List.copyOf(tests);
+    beforePower = List.copyOf(beforePower);
     unknown = List.copyOf(unknown);
   }
 
@@ -71,9 +79,11 @@ public record Proof(
     return new Proof(
         machine.lockOut().text(),
         release(machine.lockOut()),
+        words(machine.lockOut()),
         readings,
         symptoms(job),
-        new ReleaseTests(machine).all(),
+        machine.lockOut().backToPower(),
+        machine.lockOut().beforePower(),
         cure,
         unknown(machine));
   }
@@ -101,8 +111,14 @@ public record Proof(
     Set<Reread> open = new LinkedHashSet<>();
     lockOut.rows().forEach(each -> open.addAll(each.openDead()));
     lockOut.rows().forEach(each -> open.addAll(each.openLast()));
-    open.removeIf(each -> each.component().isEmpty());
     return List.copyOf(open);
+  }
+
+  private static List<String> words(LockOut lockOut) {
+    return lockOut.keeping().stream()
+        .filter(each -> each.openDead().isEmpty() && each.openLast().isEmpty())
+        .map(each -> each.row().id())
+        .toList();
   }
 
   private static List<SeenTwice> symptoms(Job job) {
@@ -154,6 +170,16 @@ public record Proof(
   }
 
   /**
+   * The readings after the work that do not conform: what they are of is to be mended and read
+   * again. While one of them was taken dead, nothing is powered.
+   *
+   * @return those readings, in the order of the job
+   */
+  public List<ReadTwice> outside() {
+    return readings.stream().filter(ReadTwice::isOutside).toList();
+  }
+
+  /**
    * The tests that are still to be made.
    *
    * @return the open ones, in their order
@@ -172,6 +198,16 @@ public record Proof(
   }
 
   /**
+   * Whether anything after the work speaks of the complaint: a reading of what was mended or of
+   * what spoke for it, a look at a symptom, a test that rules some out.
+   *
+   * @return false where that it is mended rests on a word alone
+   */
+  public boolean isShown() {
+    return cure.filter(Cure::read).isPresent();
+  }
+
+  /**
    * How much is still to be shown.
    *
    * @return the number of readings, looks and tests
@@ -179,8 +215,9 @@ public record Proof(
   public int open() {
     Set<String> read = new LinkedHashSet<>();
     release.forEach(each -> read.add(each.component() + "." + each.observable()));
+    outside().forEach(each -> read.add(each.component() + "." + each.observable().id()));
     toRepeat().forEach(each -> read.add(each.component() + "." + each.observable().id()));
-    int looks = openSymptoms().size();
+    int looks = openSymptoms().size() + words.size();
     for (ReleaseTest test : openTests()) {
       looks += test.isRead() ? 0 : 1;
       if (test.isRead()) {
@@ -197,7 +234,7 @@ public record Proof(
    */
   public boolean isRefuted() {
     return tests.stream().anyMatch(each -> each.result() == ReleaseTest.Result.NOT_MET)
-        || readings.stream().anyMatch(each -> REFUTES.contains(each.change()))
+        || !outside().isEmpty()
         || symptoms.stream()
             .anyMatch(
                 each -> each.left().filter(said -> said != SymptomReport.Answer.NO).isPresent());

@@ -1,9 +1,11 @@
 package kelter.core.proof;
 
+import java.util.List;
 import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.job.Measurement;
+import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Observable;
 
 /**
@@ -15,6 +17,7 @@ import kelter.core.vocabulary.Observable;
  * @param foundAgainst what it was held against, if there are limits
  * @param left the reading after the work, if it was taken
  * @param leftAgainst what that is held against, if there are limits
+ * @param superseded what was read after the work before that and does not count any more
  * @param difference left less found, where both have a value
  * @param spoke whether the reading before the work spoke for what was mended, or did not conform
  */
@@ -25,8 +28,32 @@ public record ReadTwice(
     Optional<Finding> foundAgainst,
     Optional<Measurement> left,
     Optional<Finding> leftAgainst,
+    List<Measurement> superseded,
     Optional<Difference> difference,
     boolean spoke) {
+
+  /** Copies the list. */
+  public ReadTwice {
+    superseded = List.copyOf(superseded);
+  }
+
+  /**
+   * Whether it does not conform after the work.
+   *
+   * @return true if it has to be mended and read again
+   */
+  public boolean isOutside() {
+    return Proof.refutes(change());
+  }
+
+  /**
+   * Whether it is read without power.
+   *
+   * @return true if a fault that shows in it is there before any power
+   */
+  public boolean isDead() {
+    return observable.procedure().hazard().compareTo(Hazard.DEAD) <= 0;
+  }
 
   /**
    * What became of it.

@@ -10,11 +10,8 @@ import java.util.Set;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
-import kelter.core.quantity.Quantity;
-import kelter.core.quantity.Scale;
 import kelter.core.safety.lockout.Retest;
 import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Case;
@@ -24,11 +21,6 @@ final class ReadingsTwice {
 
   /** A reading that makes a state twice as likely speaks for it; own choice. */
   private static final double SPEAKS = 1;
-
-  /** So far apart conditions may be, as a ratio, and in K for a temperature. */
-  private static final double NEAR = 0.1;
-
-  private static final double WARMER = 15;
 
   private final Case machine;
   private final List<Diagnosis.Evidence> evidence;
@@ -56,8 +48,8 @@ final class ReadingsTwice {
       after.ifPresent(paired::add);
       observable(each).ifPresent(known -> all.add(twice(Optional.of(each), after, known)));
     }
-    for (Measurement each : machine.job().measurements()) {
-      if (each.stage() == Stage.AS_LEFT && !paired.contains(each) && !isTest(each)) {
+    for (Measurement each : machine.job().asLeft()) {
+      if (!paired.contains(each) && !isTest(each)) {
         observable(each)
             .ifPresent(known -> all.add(twice(Optional.empty(), Optional.of(each), known)));
       }
@@ -101,6 +93,7 @@ final class ReadingsTwice {
         before,
         left,
         left.flatMap(this::against),
+        left.map(this::superseded).orElse(List.of()),
         found.flatMap(
             then -> left.flatMap(now -> Difference.of(machine.job(), then, now, observable))),
         outside || found.filter(this::spoke).isPresent());
@@ -120,27 +113,27 @@ final class ReadingsTwice {
   /** The last reading as left under conditions like those of the one as found. */
   private Optional<Measurement> left(Measurement found) {
     Optional<Measurement> left = Optional.empty();
-    for (Measurement each : machine.job().measurements(found.component(), found.observable())) {
-      boolean after = each.stage() == Stage.AS_LEFT;
-      left = after && isAlike(found.conditions(), each.conditions()) ? Optional.of(each) : left;
+    for (Measurement each : machine.job().asLeft()) {
+      boolean same =
+          each.component().equals(found.component())
+              && each.observable().equals(found.observable());
+      left = same && found.conditions().isAlike(each.conditions()) ? Optional.of(each) : left;
     }
     return left;
   }
 
-  /**
-   * Whether conditions are alike as far as both tell them: within a tenth, or 15 K of a
-   * temperature; own choice.
-   */
-  private static boolean isAlike(Conditions one, Conditions other) {
-    for (Map.Entry<String, Quantity> each : one.figures().entrySet()) {
-      double there = other.si(each.getKey(), each.getValue().si());
-      double apart = Math.abs(there - each.getValue().si());
-      boolean temperature = each.getValue().kind().scale() == Scale.TEMPERATURE;
-      if (apart > (temperature ? WARMER : NEAR * Math.abs(each.getValue().si()))) {
-        return false;
+  /** What was read after the work before the reading that counts. */
+  private List<Measurement> superseded(Measurement left) {
+    List<Measurement> earlier = new ArrayList<>();
+    for (Measurement each : machine.job().measurements(left.component(), left.observable())) {
+      if (each == left) {
+        return earlier;
+      }
+      if (left.supersedes(each)) {
+        earlier.add(each);
       }
     }
-    return true;
+    return earlier;
   }
 
   /** What a reading is held against; where several limits are, the one that is met least. */

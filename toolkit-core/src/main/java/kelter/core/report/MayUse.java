@@ -5,12 +5,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.job.Component;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.proof.ReadTwice;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.workshop.Case;
 
 /**
@@ -82,6 +84,18 @@ public final class MayUse {
             .toList();
     if (!failed.isEmpty()) {
       against.add("No, not as it is. Not as it must be: " + String.join(", ", failed) + ".");
+    }
+    List<String> outside =
+        proof.outside().stream()
+            .filter(ReadTwice::isDead)
+            .map(each -> Component.words(each.component()) + ": " + each.observable().title())
+            .distinct()
+            .toList();
+    if (!outside.isEmpty()) {
+      against.add(
+          "No, not as it is. Read after the work and not within its limits: "
+              + String.join("; ", outside)
+              + ".");
     }
     return against;
   }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
-import kelter.core.proof.ReleaseTest.Result;
+import kelter.core.safety.lockout.ReleaseTest;
+import kelter.core.safety.lockout.ReleaseTest.Result;
 
 /** How the tests after the work came out, a line for each step; the worst of a step counts. */
 final class Tested {

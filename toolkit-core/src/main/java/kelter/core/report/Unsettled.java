@@ -6,7 +6,7 @@ import java.util.Optional;
 import kelter.core.job.work.Outcome;
 import kelter.core.proof.Cure;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.workshop.Case;
 
 /** What is not settled, which may be that a machine is mended that is said to be. */
@@ -98,9 +98,11 @@ final class Unsettled {
   private List<String> read(Cure cure) {
     List<String> answers = new ArrayList<>();
     answers.add(
-        "%s: in %s of 100 such cases the cause is gone."
-            .formatted(cure.words(), inHundred(cure.chance())));
-    if (saidMended && cure.chance() < LIKELIER) {
+        cure.tellsChance()
+            ? "%s: in %s of 100 such cases the cause is gone."
+                .formatted(cure.words(), inHundred(cure.chance()))
+            : cure.words() + ".");
+    if (saidMended && (cure.chance() < LIKELIER || !cure.tellsChance())) {
       answers.add("What was read after the work does not show it: " + ON_WORD);
     }
     answers.addAll(still(cure));

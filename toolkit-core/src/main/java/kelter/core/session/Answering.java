@@ -7,22 +7,31 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.catalogue.Kind;
+import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.file.json.Json;
 import kelter.core.file.progress.ProgressEdit;
+import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
+import kelter.core.job.Reading;
+import kelter.core.job.ReadingParser;
 import kelter.core.job.work.TestDone;
 import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.proof.Proof;
 import kelter.core.quantity.Nearest;
+import kelter.core.quantity.Quantity;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.OwnersWords;
 import kelter.core.vocabulary.Symptom;
+import kelter.core.workshop.Case;
 
 /** One line that was typed in a session. */
 final class Answering {
@@ -211,10 +220,19 @@ final class Answering {
       return isSkipped() ? Reply.to(session.without(List.of(ProofStep.WORK))) : done(line);
     }
     if (prompt instanceof Prompt.Look look) {
-      return looked(look.test().step());
+      return looked(look.test());
     }
     if (line.indexOf('=') > 0) {
       return said();
+    }
+    if (prompt instanceof Prompt.RangeEnd asked) {
+      return rangeEnd(asked);
+    }
+    if (prompt instanceof Prompt.Outside && isSkipped()) {
+      return Reply.to(session, "It holds the power back: mend it and read it again, or type done.");
+    }
+    if (prompt instanceof Prompt.Outside outside) {
+      return reading(outside.question().component(), outside.question().observable(), line);
     }
     if (prompt instanceof Prompt.Failed failed) {
       return againAfterMending(failed.test());
@@ -303,22 +321,48 @@ final class Answering {
                 part -> session.machine().vocabulary().observable(part.kind(), test.observable()));
     return observable.isPresent()
         ? reading(test.component(), observable.get(), line)
-        : looked(test.step());
+        : looked(test);
   }
 
-  /** How a test came out: y or n, and what was seen. */
-  private Reply looked(String step) {
+  /** How a test came out: a figure where one is read, else y or n, and what was seen. */
+  private Reply looked(ReleaseTest looked) {
+    String step = looked.step();
     if (isSkipped()) {
       return Reply.to(session.without(List.of(step)));
+    }
+    Optional<TestDone> figure = looked.figure(line);
+    if (figure.isPresent()) {
+      return checked(session.saying(ProgressEdit.with(session.content(), figure.get())));
     }
     String[] told = line.split("[ ,:]+", 2);
     String answer = ANSWERS.getOrDefault(told[0].toLowerCase(Locale.ROOT), "");
     if (!answer.equals("yes") && !answer.equals("no")) {
-      return Reply.to(session, "Answer y or n, and behind it what you saw.");
+      return Reply.to(session, "Answer " + answers(looked) + ", and behind it what you saw.");
     }
     String note = told.length > 1 ? told[1].strip() : "";
     TestDone test = new TestDone(step, answer.equals("yes"), note);
+    boolean figureOnly =
+        answer.equals("yes")
+            && session.prompt() instanceof Prompt.Look
+            && Proof.of(session.machine()).release().stream().anyMatch(each -> each.isAt(looked));
+    if (figureOnly) {
+      return Reply.to(
+          session.saying(ProgressEdit.with(session.content(), test)),
+          "Noted. The lock-out ends only by the figure: type it, or skip.");
+    }
     return checked(session.saying(ProgressEdit.with(session.content(), test)));
+  }
+
+  private static String answers(ReleaseTest looked) {
+    return looked
+        .limits()
+        .flatMap(limits -> looked.awaited())
+        .map(
+            read ->
+                "with the figure in %s (above the range of the tester: > and the end of the range),"
+                        .formatted(read.kind().unit().symbol())
+                    + " or y or n")
+        .orElse("y or n");
   }
 
   private Reply reported(Symptom symptom, String answer) {
@@ -339,10 +383,80 @@ final class Answering {
     if (word.replace("'", "").matches("can ?(no)?t reach")) {
       return Reply.to(session.without(session.allOf(component)));
     }
-    return reading(component, measure.question().observable(), line);
+    return sayingWhy(measure.question(), reading(component, measure.question().observable(), line));
+  }
+
+  /** A question that comes again tells why. */
+  private Reply sayingWhy(Question asked, Reply reply) {
+    boolean again =
+        reply.session() != session
+            && reply.session().prompt() instanceof Prompt.Measure measure
+            && measure.question().key().equals(asked.key());
+    if (!again) {
+      return reply;
+    }
+    List<String> told = new ArrayList<>(reply.told());
+    told.add(
+        undecided(reply.session().machine(), asked)
+            .map(
+                finding ->
+                    "Kept, and %s%s. Read it again, or skip."
+                        .formatted(
+                            finding.verdict().words(),
+                            finding.remark().isEmpty()
+                                ? ""
+                                : ": " + finding.remark().replaceFirst("\\.$", "")))
+            .orElse(
+                "Kept. It does not end what keeps the power off: mend that and read it again, or"
+                    + " skip."));
+    return new Reply(reply.session(), told, false);
+  }
+
+  /** The last reading of something at this stage, if it is held against a limit and undecided. */
+  private Optional<Finding> undecided(Case machine, Question asked) {
+    Optional<Measurement> last =
+        machine.job().measurements(asked.component(), asked.observable().id()).stream()
+            .filter(each -> each.stage() == session.stage())
+            .reduce((one, other) -> other);
+    return last.stream()
+        .flatMap(each -> machine.judged(each).stream())
+        .filter(each -> each.component().equals(asked.component()))
+        .filter(each -> each.observable().equals(asked.observable().id()))
+        .filter(each -> each.verdict() != Verdict.CONFORMS)
+        .findFirst();
+  }
+
+  /** The end of the range of a tester that showed a value above it. */
+  private Reply rangeEnd(Prompt.RangeEnd asked) {
+    Question question = asked.question();
+    if (isSkipped()) {
+      Reply kept = reading(question, question.observable(), asked.told(), false);
+      return Reply.to(
+          kept.session().without(List.of(question.key())),
+          "Kept as over range, which decides nothing. Once you know the end of the range: "
+              + question.key()
+              + " = > 200 "
+              + question.observable().kind().unit().symbol()
+              + ".");
+    }
+    String end = line.replaceFirst("^[>≥]\\s*", "");
+    String unit = question.observable().kind().unit().symbol();
+    String figure = end.matches("[0-9]+([.,][0-9]+)?") ? end + " " + unit : end;
+    String rest = asked.told().replaceFirst("^.*?(?= at | with |$)", "");
+    return reading(question, question.observable(), "> " + figure + rest, false);
   }
 
   private Reply reading(String component, Observable observable, String line) {
+    return reading(new Question(component, observable, Conditions.NONE), observable, line, true);
+  }
+
+  /**
+   * A reading.
+   *
+   * @param askRange whether the end of the range is asked for where only that would decide it
+   */
+  private Reply reading(Question of, Observable observable, String line, boolean askRange) {
+    String component = of.component();
     String text =
         observable.type() == Observable.Type.YES_NO
             ? ANSWERS.getOrDefault(line.toLowerCase(Locale.ROOT), line)
@@ -350,7 +464,7 @@ final class Answering {
     Optional<String> instrument = instrument(text);
     String rest = instrument.isPresent() ? text.substring(0, text.lastIndexOf(WITH)).strip() : text;
     int told = observable.type() == Observable.Type.QUANTITY ? rest.lastIndexOf(AT) : -1;
-    Map<String, String> at = asked(component, observable);
+    Map<String, String> at = asked(of);
     if (told > 0) {
       at.put(TEMPERATURE, rest.substring(told + AT.length()).strip());
       rest = rest.substring(0, told).strip();
@@ -360,30 +474,53 @@ final class Answering {
     at.remove(WARM);
     ProgressEdit.Written written =
         new ProgressEdit.Written(component, observable.id(), rest, at, instrument, session.stage());
-    return checked(session.saying(ProgressEdit.with(session.content(), written)));
+    Session next = session.saying(ProgressEdit.with(session.content(), written));
+    Reply kept = checked(next);
+    return askRange && isOpenAbove(next, of, rest)
+        ? Reply.to(session.asking(new Prompt.RangeEnd(read(of).orElse(of), line)))
+        : kept;
+  }
+
+  /** Whether a reading is over range, and how far that is would decide it. */
+  private boolean isOpenAbove(Session next, Question of, String told) {
+    return of.observable().type() == Observable.Type.QUANTITY
+        && ReadingParser.parse(told, of.observable()) instanceof Reading.OverRange
+        && undecided(next.machine(), of)
+            .filter(each -> each.verdict() == Verdict.UNDECIDED)
+            .isPresent();
   }
 
   /**
    * Under which conditions a reading is taken again: those that were asked for, but for a
    * temperature, which whoever reads it has to tell.
    */
-  private Map<String, String> asked(String component, Observable observable) {
+  private Map<String, String> asked(Question of) {
     Map<String, String> at = new LinkedHashMap<>();
-    if (session.stage() == Measurement.Stage.AS_LEFT
-        && session.prompt() instanceof Prompt.Measure measure
-        && measure.question().component().equals(component)
-        && measure.question().observable().id().equals(observable.id())) {
-      measure
-          .question()
-          .conditions()
-          .figures()
-          .forEach((name, value) -> at.put(name, value.format()));
-      if (ProofStep.isWarm(measure.question())) {
+    Optional<Question> question =
+        read(of).filter(asked -> session.stage() == Measurement.Stage.AS_LEFT);
+    if (question.isPresent()) {
+      Map<String, Quantity> figures = question.get().conditions().figures();
+      figures.forEach((name, value) -> at.put(name, value.format()));
+      boolean again = !(session.prompt() instanceof Prompt.Measure);
+      boolean temperature = at.remove(TEMPERATURE) != null;
+      if (ProofStep.isWarm(question.get()) || again && temperature) {
         at.put(WARM, "");
       }
-      at.remove(TEMPERATURE);
     }
     return at;
+  }
+
+  /** What is asked to be read now, if it is the same as something. */
+  private Optional<Question> read(Question same) {
+    Optional<Question> asked = Optional.empty();
+    if (session.prompt() instanceof Prompt.Outside outside) {
+      asked = Optional.of(outside.question());
+    } else if (session.prompt() instanceof Prompt.Measure measure) {
+      asked = Optional.of(measure.question());
+    } else if (session.prompt() instanceof Prompt.RangeEnd end) {
+      asked = Optional.of(end.question());
+    }
+    return asked.filter(each -> each.key().equals(same.key()));
   }
 
   /** The instrument that is named behind a reading, {@code 26 ohm with meter}. */

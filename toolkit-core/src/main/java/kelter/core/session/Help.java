@@ -27,8 +27,16 @@ final class Help {
       told.add("skip leaves it out; can't reach leaves out the whole part.");
     } else if (prompt instanceof Prompt.Work) {
       told.add("The number of a line, PART.REMEDY, or your own words; Enter to leave it out.");
-    } else if (prompt instanceof Prompt.Look) {
+    } else if (prompt instanceof Prompt.Look look) {
       told.add("y or n, and behind it what you saw: n, drips at the door. Enter to leave it open.");
+      look.test()
+          .limits()
+          .flatMap(limits -> look.test().awaited())
+          .ifPresent(read -> told.add("Better the figure: " + forms(read)));
+    } else if (prompt instanceof Prompt.Outside outside) {
+      told.add("Read again once it is mended: " + forms(outside.question().observable()));
+    } else if (prompt instanceof Prompt.RangeEnd) {
+      told.add("The greatest figure that the tester can show; Enter if nobody knows.");
     } else if (prompt instanceof Prompt.KindOfMachine) {
       told.add("What do you call the machine? A few letters do: dryer, washing, fridge.");
     } else if (prompt instanceof Prompt.Age) {
@@ -48,7 +56,7 @@ final class Help {
       case QUANTITY ->
           "A value with its unit, such as 1 "
               + observable.kind().unit().symbol()
-              + "; OL where the meter shows it.";
+              + "; OL where the meter shows it, or > and the end of its range.";
     };
   }
 }

@@ -6,8 +6,9 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.proof.Proof;
-import kelter.core.proof.ReleaseTest;
+import kelter.core.proof.ReadTwice;
 import kelter.core.safety.Caution;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.vocabulary.Symptom;
 
 /** What a session asks. */
@@ -46,6 +47,14 @@ public sealed interface Prompt {
   record Measure(Question question, double minutes, String why) implements Prompt {}
 
   /**
+   * Up to what the tester reads that showed a value over its range, which would decide it.
+   *
+   * @param question what was read
+   * @param told what was typed for it, such as {@code OL at 45 °C}
+   */
+  record RangeEnd(Question question, String told) implements Prompt {}
+
+  /**
    * What was done.
    *
    * @param likely the work that the diagnosis puts first, at most three
@@ -71,6 +80,14 @@ public sealed interface Prompt {
    * @param test the test
    */
   record Failed(ReleaseTest test) implements Prompt {}
+
+  /**
+   * Nothing more before something is mended: what was read dead after the work does not conform.
+   *
+   * @param read what it is, as found and as left
+   * @param question what is read again, under the same conditions
+   */
+  record Outside(ReadTwice read, Question question) implements Prompt {}
 
   /**
    * Nothing more: all that can be shown was shown.

@@ -12,13 +12,13 @@ import kelter.core.job.Conditions;
 import kelter.core.job.Measurement;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
-import kelter.core.proof.ReleaseTest;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.Taken;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
+import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.safety.lockout.Reread;
 import kelter.core.safety.lockout.Retest;
 import kelter.core.safety.lockout.Suspicion;
@@ -64,6 +64,10 @@ final class ProofStep {
         return new Prompt.Failed(test);
       }
     }
+    Optional<ReadTwice> outside = proof.outside().stream().filter(ReadTwice::isDead).findFirst();
+    if (outside.isPresent()) {
+      return outside(outside.get());
+    }
     return suspected()
         .or(() -> released(true))
         .or(() -> repeated(true))
@@ -73,6 +77,11 @@ final class ProofStep {
         .or(() -> tested(proof.tests().subList(lastRead(), proof.tests().size())))
         .or(this::symptom)
         .orElseGet(() -> new Prompt.Shown(proof));
+  }
+
+  private static Prompt outside(ReadTwice read) {
+    Conditions conditions = read.left().orElseThrow().conditions();
+    return new Prompt.Outside(read, new Question(read.component(), read.observable(), conditions));
   }
 
   private List<Remedy> likely() {
@@ -106,14 +115,28 @@ final class ProofStep {
   /** A reading that ends a lock-out. */
   private Optional<Prompt> released(boolean dead) {
     for (Reread each : proof.release()) {
+      Optional<ReleaseTest> figure = proof.tests().stream().filter(each::isAt).findFirst();
+      if (dead && figure.isPresent() && !aside.contains(each.step())) {
+        return figure.map(Prompt.Look::new);
+      }
       Optional<Question> question =
           question(each.component(), each.observable(), each.warm() ? WARM : Conditions.NONE);
       if (question.isPresent() && isDead(question.get()) == dead && isOpen(question.get())) {
         String warm = each.warm() && isWarm(question.get()) ? ". " + howToWarm() : "";
-        return Optional.of(measure(question.get(), "it ends the lock-out" + warm));
+        return Optional.of(
+            measure(question.get(), "it ends the lock-out" + warm + soFar(question.get())));
       }
     }
     return Optional.empty();
+  }
+
+  /** What was read of it after the work and decides nothing, so that it is asked again. */
+  private String soFar(Question question) {
+    return machine.job().measurements(question.component(), question.observable().id()).stream()
+        .filter(each -> each.stage() == Measurement.Stage.AS_LEFT)
+        .reduce((one, other) -> other)
+        .map(each -> ". Read as " + each.shown() + ", which does not do")
+        .orElse("");
   }
 
   /** The one powered step that a row allows, else how a part gets warm without the mains. */
@@ -148,7 +171,8 @@ final class ProofStep {
               each.component(),
               each.observable(),
               each.found().map(Measurement::conditions).orElse(Conditions.NONE));
-      if (isDead(question) == dead && (dead || mayBePowered()) && isOpen(question)) {
+      boolean powered = mayBePowered() && proof.beforePower().isEmpty();
+      if (isDead(question) == dead && (dead || powered) && isOpen(question)) {
         return Optional.of(measure(question, "as found " + each.foundShown()));
       }
     }
@@ -157,12 +181,12 @@ final class ProofStep {
 
   private Optional<Prompt> tested(List<ReleaseTest> tests) {
     for (ReleaseTest test : tests) {
-      if (test.powered() && !mayBePowered()) {
+      if (test.powered() && !(mayBePowered() && isNext(test))) {
         return Optional.empty();
       }
       Optional<Question> question = question(test.component(), test.observable(), Conditions.NONE);
       if (test.isOpen() && question.isPresent() && isOpen(question.get())) {
-        return Optional.of(measure(question.get(), sentence(test.text())));
+        return Optional.of(measure(question.get(), sentence(test.text()) + soFar(question.get())));
       }
       boolean look = test.isOpen() && !test.isRead() && !aside.contains(test.step());
       if (look) {
@@ -170,6 +194,12 @@ final class ProofStep {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether nothing that comes before a powered test is open. */
+  private boolean isNext(ReleaseTest test) {
+    List<ReleaseTest> before = proof.beforePower();
+    return before.isEmpty() || before.get(0).equals(test);
   }
 
   /**
@@ -228,7 +258,8 @@ final class ProofStep {
   private Optional<Prompt> symptom() {
     List<String> open = new ArrayList<>(proof.openSymptoms());
     open.removeIf(aside::contains);
-    if (machine.lockOut().forbidsRunning() || !mayBePowered()) {
+    boolean held = !mayBePowered() || !proof.beforePower().isEmpty();
+    if (machine.lockOut().forbidsRunning() || held) {
       return Optional.empty();
     }
     return open.stream()

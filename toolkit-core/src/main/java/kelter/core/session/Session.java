@@ -293,6 +293,13 @@ public final class Session {
     return new Session(workshop, idOf, other, aside, heeded, proving, Optional.of(this));
   }
 
+  /** The same that asks something before all else. */
+  Session asking(Prompt first) {
+    Session next = new Session(workshop, idOf, content, aside, heeded, proving, Optional.of(this));
+    next.prompt = first;
+    return next;
+  }
+
   /** The same in which something cannot be told or read. */
   Session without(List<String> more) {
     Set<String> all = new LinkedHashSet<>(aside);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.check.Finding;
 import kelter.core.diagnosis.Brings;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
@@ -19,8 +20,6 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.likelihood.Priors;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;
-import kelter.core.job.Measurement;
-import kelter.core.job.Measurement.Stage;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.work.WorkDone;
 import kelter.core.safety.lockout.StepsFor;
@@ -59,8 +58,6 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
    * @param ofKind the symptoms that such machines can have; all where the kind is not known
    */
   static Job left(Job job, List<StepsFor> steps, Set<String> ofKind) {
-    List<Measurement> left = new ArrayList<>(job.measurements());
-    left.removeIf(each -> each.stage() != Stage.AS_LEFT);
     Map<String, SymptomReport> seen = new LinkedHashMap<>();
     for (StepsFor step : steps) {
       boolean held =
@@ -76,7 +73,8 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
       seen.put(each.symptom(), each);
     }
     return job.with(
-        new Complaint(Complaint.Reason.INSPECTION, "", "", List.copyOf(seen.values())), left);
+        new Complaint(Complaint.Reason.INSPECTION, "", "", List.copyOf(seen.values())),
+        job.asLeft());
   }
 
   /**
@@ -147,13 +145,13 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
   }
 
   /** What is held of the machine after the work. */
-  AsLeft judged(Knowledge before, Diagnosis left) {
+  AsLeft judged(Knowledge before, Diagnosis left, List<Finding> outside) {
     Made made = made(before);
     double there = left.unexplained().probability() * made.unknown();
     for (Diagnosis.FaultProbability each : left.faults()) {
       there += each.probability() * made.shares().getOrDefault(each.fault().key(), 0.0);
     }
-    return new AsLeft(left, Math.min(1, Math.max(0, 1 - there)));
+    return new AsLeft(left, Math.min(1, Math.max(0, 1 - there)), outside);
   }
 
   /** The chance that another cause has brought a fault. */

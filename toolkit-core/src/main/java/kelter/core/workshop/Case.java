@@ -15,6 +15,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.check.Checker;
 import kelter.core.check.Finding;
 import kelter.core.check.Settling;
+import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Explanation;
 import kelter.core.diagnosis.Fault;
@@ -178,9 +179,9 @@ public final class Case {
     if (findings == null) {
       List<Finding> all = new ArrayList<>();
       for (Measurement.Stage stage : Measurement.Stage.values()) {
-        List<Measurement> read = new ArrayList<>(job.measurements());
-        read.removeIf(each -> each.stage() != stage);
         boolean found = stage == Measurement.Stage.AS_FOUND;
+        List<Measurement> read = new ArrayList<>(found ? job.measurements() : job.asLeft());
+        read.removeIf(each -> each.stage() != stage);
         if (found || !read.isEmpty()) {
           Job staged = job.with(job.complaint(), read);
           TypicalFindings.of(checker, staged, known().machine())
@@ -259,7 +260,16 @@ public final class Case {
         new DiagnosisEngine(
                 work.settings(knowledge(), remaining), FaultHistory.NONE, true, locking())
             .diagnose(Locking.weighed(after, Measurement.Stage.AS_LEFT), remaining);
-    return work.judged(knowledge(), now);
+    return work.judged(knowledge(), now, outsideAsLeft());
+  }
+
+  /** What was read after the work and does not conform; a later reading of the same counts. */
+  private List<Finding> outsideAsLeft() {
+    return job.asLeft().stream()
+        .flatMap(each -> judged(each).stream())
+        .filter(each -> each.verdict() == Verdict.DOES_NOT_CONFORM)
+        .map(Finding::asLeft)
+        .toList();
   }
 
   /** The diagnosis as found, weighed with what the technician found to be wrong. */

@@ -135,11 +135,17 @@ final class Locking implements Permit {
   }
 
   List<StepsFor> isolation() {
-    return StepsFor.of(TABLE.isolation(), situation, plain);
+    return StepsFor.of(TABLE.isolation(), situation, rows());
   }
 
   List<StepsFor> backToPower() {
-    return StepsFor.of(TABLE.backToPower(), situation, plain);
+    return StepsFor.of(TABLE.backToPower(), situation, rows());
+  }
+
+  private Set<String> rows() {
+    Set<String> rows = new LinkedHashSet<>();
+    plain.rows().forEach(each -> rows.add(each.row().id()));
+    return rows;
   }
 
   @Override

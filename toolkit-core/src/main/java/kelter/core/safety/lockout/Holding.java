@@ -34,20 +34,21 @@ record Holding(List<ActiveRow> active, List<String> ask) {
         explained.add(key(measurement.component(), measurement.observable()));
       }
       explained.addAll(trigger.symptoms());
-      active(row, situation, trigger).ifPresent(active::add);
+      active(table, row, situation, trigger).ifPresent(active::add);
     }
     table
         .row(OF_MODULE)
-        .flatMap(row -> active(row, situation, ofModules(situation, explained)))
+        .flatMap(row -> active(table, row, situation, ofModules(situation, explained)))
         .ifPresent(active::add);
     return new Holding(opened(active), List.copyOf(ask));
   }
 
-  private static Optional<ActiveRow> active(LockOutRow row, Situation situation, Trigger trigger) {
+  private static Optional<ActiveRow> active(
+      LockOutTable table, LockOutRow row, Situation situation, Trigger trigger) {
     if (!trigger.holds()) {
       return Optional.empty();
     }
-    Release release = new Release(situation, row, trigger.measurements());
+    Release release = new Release(table, situation, row, trigger.measurements());
     if (release.isGiven() || !release.isClear(row.when().clear())) {
       return Optional.empty();
     }

@@ -25,6 +25,7 @@ import kelter.core.safety.Taken;
  * @param barsAll whether no part is for this tool to mend or to price
  * @param barred the ids of parts that are not, and of which nothing is read
  * @param held the ids of components on which dead tests wait for what makes their row let go
+ * @param backToPower the tests on the way back to power as they stand
  * @param market where the machine stands
  */
 public record LockOut(
@@ -36,6 +37,7 @@ public record LockOut(
     boolean barsAll,
     Set<String> barred,
     Set<String> held,
+    List<ReleaseTest> backToPower,
     Market market) {
 
   public LockOut {
@@ -45,6 +47,7 @@ public record LockOut(
     suspicions = List.copyOf(suspicions);
     barred = Set.copyOf(barred);
     held = Set.copyOf(held);
+    backToPower = List.copyOf(backToPower);
   }
 
   /**
@@ -83,7 +86,46 @@ public record LockOut(
       allowed.removeAll(EnumSet.of(Taken.POWERED, Taken.RUNNING, Taken.LIVE));
     }
     return new LockOut(
-        state, rows, allowed, holding.ask(), suspicions, all, barred, held, situation.market());
+        state,
+        rows,
+        allowed,
+        holding.ask(),
+        suspicions,
+        all,
+        barred,
+        held,
+        tests(table, situation, rows),
+        situation.market());
+  }
+
+  private static List<ReleaseTest> tests(
+      LockOutTable table, Situation situation, List<ActiveRow> rows) {
+    Set<String> ids = new HashSet<>();
+    rows.forEach(each -> ids.add(each.row().id()));
+    return new ReleaseTests(situation).of(StepsFor.of(table.backToPower(), situation, ids));
+  }
+
+  /**
+   * The tests that have to be met before anything is read under power, be it the reading that ends
+   * a lock-out: earth, insulation, poles, then a minute behind a residual-current device. One that
+   * was left out, or is undecided, holds the power back as one that failed.
+   *
+   * @return those that are not met, in their order
+   */
+  public List<ReleaseTest> beforePower() {
+    return ReleaseTests.openBeforePower(backToPower);
+  }
+
+  /**
+   * The rows that keep the machine from running and that no kind of machine asks for by itself.
+   *
+   * @return the rows, the strictest first
+   */
+  public List<ActiveRow> keeping() {
+    return rows.stream()
+        .filter(each -> each.row().only().isEmpty() && !each.standing())
+        .filter(each -> !each.row().allowed().contains(Taken.RUNNING))
+        .toList();
   }
 
   private static List<String> held(Set<String> but, Situation situation) {
@@ -106,7 +148,10 @@ public record LockOut(
     if (barred.contains(component)) {
       return false;
     }
-    if (taken != Taken.LIVE && isOpened(component, observable)) {
+    boolean powered = taken == Taken.POWERED || taken == Taken.RUNNING;
+    if (taken != Taken.LIVE
+        && isOpened(component, observable)
+        && !(powered && !beforePower().isEmpty())) {
       return true;
     }
     boolean waits = taken == Taken.DEAD && held.contains(component);
@@ -191,13 +236,7 @@ public record LockOut(
    * @return false if only its kind asks for it
    */
   public boolean staysUnplugged() {
-    for (ActiveRow each : rows) {
-      boolean machine = each.row().only().isEmpty();
-      if (machine && !each.standing() && !each.row().allowed().contains(Taken.RUNNING)) {
-        return true;
-      }
-    }
-    return false;
+    return !keeping().isEmpty();
   }
 
   /**

@@ -28,4 +28,16 @@ public record LockOutTable(
   public Optional<LockOutRow> row(String id) {
     return rows.stream().filter(row -> row.id().equals(id)).findFirst();
   }
+
+  /**
+   * The step back to power at which something is read.
+   *
+   * @param observable the word for what is read
+   * @return the first such step; empty if there is none
+   */
+  Optional<SafetyStep> reading(String observable) {
+    return backToPower.stream()
+        .filter(step -> step.read().stream().anyMatch(each -> each.observable().equals(observable)))
+        .findFirst();
+  }
 }

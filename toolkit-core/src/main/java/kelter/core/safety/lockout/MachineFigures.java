@@ -1,7 +1,9 @@
 package kelter.core.safety.lockout;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import kelter.core.check.Limits;
 import kelter.core.job.Component;
 import kelter.core.job.Market;
 import kelter.core.job.Measurement;
@@ -43,13 +45,44 @@ record MachineFigures(Situation situation) {
   private static final double CURRENT_POWER = 3500;
   private static final double CURRENT_MOST = 10;
 
+  /** Row 8: touch current, mA. */
+  private static final double TOUCH = 0.5;
+
+  /** Row 6: what the habit of the UK allows beside the cord, Ohm. */
+  private static final double EARTH_UK = 0.1;
+
+  /** Row 7: Mohm. */
+  private static final double OF_HEATING = 0.3;
+
+  private static final double OF_CLASS_ONE = 1;
+  private static final double OF_CLASS_TWO = 2;
+  private static final double OF_CLASS_THREE = 0.25;
+
   /** A text with the figures of the machine in place of the words in braces. */
   String fill(String text) {
     return text.replace("{filter-wait}", "Wait " + filter() + " s")
         .replace("{dc-wait}", dcLink())
         .replace("{earth-limit}", earth())
         .replace("{insulation-limit}", insulation())
-        .replace("{conductor-limit}", current());
+        .replace("{conductor-limit}", current())
+        .replace("{earth-where}", hasCord() ? "flexing the cord" : "where it is connected")
+        .replace("{power-off}", situation.isFixed() ? "have it isolated again" : "unplug again");
+  }
+
+  /**
+   * What a figure may be that is read at a connection of which the machine has no part.
+   *
+   * @param observable the word for what is read
+   * @return the limits in the coherent SI unit; empty for what rows 6 to 8 do not name
+   */
+  Optional<Limits> limits(String observable) {
+    return switch (observable) {
+      case "protective-conductor-resistance" -> Optional.of(Limits.atMost(mostEarth()));
+      case "insulation-resistance" -> Optional.of(Limits.atLeast(1e6 * leastInsulation()));
+      case "protective-conductor-current" -> Optional.of(Limits.atMost(mostCurrent() / 1000));
+      case "touch-current" -> Optional.of(Limits.atMost(TOUCH / 1000));
+      default -> Optional.empty();
+    };
   }
 
   private long filter() {
@@ -104,25 +137,56 @@ record MachineFigures(Situation situation) {
   }
 
   private String earth() {
+    return situation.market() == Market.UK && hasCord()
+        ? plain(EARTH_UK) + " ohm and the cord"
+        : plain(mostEarth()) + " ohm";
+  }
+
+  private boolean hasCord() {
+    return !situation.parts(Set.of("supply-cord")).isEmpty();
+  }
+
+  private double mostEarth() {
     if (situation.market() == Market.UK) {
-      return "0.1 ohm and the cord";
+      return EARTH_UK;
     }
     double length = 0;
     for (Component cord : situation.job().appliance().componentsOf("supply-cord")) {
       length = Math.max(length, cord.figure("length").map(each -> each.si()).orElse(0.0));
     }
     double steps = Math.max(0, Math.floor((length - EARTH_LENGTH) / EARTH_STEP_LENGTH + 1e-9));
-    return plain(Math.min(EARTH_MOST, EARTH + EARTH_STEP * steps)) + " ohm";
+    return Math.min(EARTH_MOST, EARTH + EARTH_STEP * steps);
   }
 
   private String insulation() {
-    ProtectionClass stated =
-        situation.job().appliance().nameplate().protectionClass().orElse(ProtectionClass.I);
-    return switch (stated) {
-      case I -> isHeating() ? "0.3 Mohm" : "1 Mohm";
-      case II -> "2 Mohm";
-      case III -> "0.25 Mohm";
+    String least = megohms(leastInsulation());
+    return stated().isPresent()
+        ? least + " (class " + stated().get() + ")"
+        : least
+            + " ("
+            + megohms(ofClass(ProtectionClass.I))
+            + " once the nameplate is known to be of class I)";
+  }
+
+  /** Mohm; of the strictest class while nobody has stated one. */
+  private double leastInsulation() {
+    return ofClass(stated().orElse(ProtectionClass.II));
+  }
+
+  private Optional<ProtectionClass> stated() {
+    return situation.job().appliance().nameplate().protectionClass();
+  }
+
+  private double ofClass(ProtectionClass protectionClass) {
+    return switch (protectionClass) {
+      case I -> isHeating() ? OF_HEATING : OF_CLASS_ONE;
+      case II -> OF_CLASS_TWO;
+      case III -> OF_CLASS_THREE;
     };
+  }
+
+  private static String megohms(double value) {
+    return QuantityFormat.plain(value) + " Mohm";
   }
 
   private boolean isHeating() {
@@ -130,10 +194,14 @@ record MachineFigures(Situation situation) {
   }
 
   private String current() {
+    return plain(mostCurrent()) + " mA";
+  }
+
+  private double mostCurrent() {
     double power =
         situation.job().appliance().nameplate().power().map(RatedRange::meanSi).orElse(0.0);
     boolean more = isHeating() && power > CURRENT_POWER;
-    return plain(more ? Math.min(CURRENT_MOST, power / 1000) : CURRENT) + " mA";
+    return more ? Math.min(CURRENT_MOST, power / 1000) : CURRENT;
   }
 
   private static String plain(double value) {

@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.check.Limits;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
 import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Characteristic;
+import kelter.core.vocabulary.Observable;
 
 /**
  * What still has to be read before a row lets go. A reading counts if it is the last of its stage,
  * is decided and conforms, and was taken in the condition that the row asks for.
  */
-record Release(Situation situation, LockOutRow row, List<Measurement> triggers) {
+record Release(
+    LockOutTable table, Situation situation, LockOutRow row, List<Measurement> triggers) {
 
   private static final String TEMPERATURE = "temperature";
 
@@ -73,7 +76,7 @@ record Release(Situation situation, LockOutRow row, List<Measurement> triggers) 
   }
 
   private static Reread again(Measurement trigger) {
-    return new Reread(trigger.component(), trigger.observable(), false);
+    return Reread.of(trigger.component(), trigger.observable(), false);
   }
 
   private boolean isPowered(Measurement trigger) {
@@ -101,14 +104,38 @@ record Release(Situation situation, LockOutRow row, List<Measurement> triggers) 
     List<Reread> open = new ArrayList<>();
     for (Retest retest : retests) {
       List<String> components = components(retest);
-      if (components.isEmpty()) {
-        open.add(Reread.NOTHING_KNOWN);
+      if (components.isEmpty() && !isNoted(retest, counting)) {
+        open.add(withoutPart(retest, counting));
       }
       for (String component : components) {
-        addIfOpen(new Reread(component, retest.observable(), retest.warm()), counting, open);
+        addIfOpen(Reread.of(component, retest.observable(), retest.warm()), counting, open);
       }
     }
     return open;
+  }
+
+  /** What is read at the connection of a machine without a part for it is written to a test. */
+  private Reread withoutPart(Retest retest, Counting counting) {
+    return counting == Counting.AS_FOUND
+        ? Reread.NOTHING_KNOWN
+        : table
+            .reading(retest.observable())
+            .map(step -> Reread.at(step.id(), retest.observable()))
+            .orElse(Reread.NOTHING_KNOWN);
+  }
+
+  private boolean isNoted(Retest retest, Counting counting) {
+    Optional<String> step = table.reading(retest.observable()).map(SafetyStep::id);
+    Optional<Observable> observable =
+        retest.of().stream()
+            .flatMap(kind -> situation.vocabulary().observable(kind, retest.observable()).stream())
+            .findFirst();
+    Optional<Limits> limits = new MachineFigures(situation).limits(retest.observable());
+    return counting != Counting.AS_FOUND
+        && situation.job().progress().tests().stream()
+            .filter(test -> test.met() && step.filter(test.step()::equals).isPresent())
+            .flatMap(test -> NotedFigure.of(test.note(), observable, limits).stream())
+            .anyMatch(figure -> figure.result() == ReleaseTest.Result.MET);
   }
 
   private List<String> components(Retest retest) {

@@ -3,6 +3,7 @@ package kelter.core.safety.lockout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The steps around power that a machine needs, in order.
@@ -33,13 +34,13 @@ public record StepsFor(
    *
    * @param steps all steps
    * @param situation the job
-   * @param lockOut what the table says of it
+   * @param rows the ids of the rows that hold
    * @return those that the machine needs, with its figures, in its market's words
    */
-  public static List<StepsFor> of(List<SafetyStep> steps, Situation situation, LockOut lockOut) {
+  public static List<StepsFor> of(List<SafetyStep> steps, Situation situation, Set<String> rows) {
     List<SafetyStep> needed = new ArrayList<>();
     for (SafetyStep step : steps) {
-      if (isNeeded(step, situation, lockOut)) {
+      if (isNeeded(step, situation, rows)) {
         needed.add(step);
       }
     }
@@ -58,12 +59,11 @@ public record StepsFor(
         .toList();
   }
 
-  private static boolean isNeeded(SafetyStep step, Situation situation, LockOut lockOut) {
+  private static boolean isNeeded(SafetyStep step, Situation situation, Set<String> rows) {
     boolean supply = step.fixed().isEmpty() || step.fixed().get() == situation.isFixed();
     boolean kind = step.kinds().isEmpty() || situation.isNamed(step.kinds());
     boolean part = step.parts().isEmpty() || !situation.parts(step.parts()).isEmpty();
-    boolean row =
-        step.rows().isEmpty() || step.rows().stream().anyMatch(id -> lockOut.row(id).isPresent());
+    boolean row = step.rows().isEmpty() || step.rows().stream().anyMatch(rows::contains);
     return supply && kind && part && row;
   }
 }

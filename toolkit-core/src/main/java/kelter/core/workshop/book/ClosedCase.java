@@ -26,6 +26,7 @@ import kelter.core.job.SymptomReport;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.WorkDone;
+import kelter.core.proof.Proof;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -124,13 +125,18 @@ public final class ClosedCase {
   private Outcome outcome() {
     boolean inspection = job.complaint().reason() == Complaint.Reason.INSPECTION;
     return switch (closing.outcome()) {
-      case CURED -> Outcome.CURED;
+      case CURED -> isShown() ? Outcome.CURED : Outcome.UNKNOWN;
       case NOT_CURED -> Outcome.NOT_CURED;
       case LEFT ->
           inspection && closing.causes().isEmpty() ? Outcome.NOTHING_WRONG : Outcome.NOT_REPAIRED;
       case REPLACED -> Outcome.NOT_REPAIRED;
       case STOPPED -> Outcome.STOPPED;
     };
+  }
+
+  /** A word alone teaches no cure: something has to have been read or seen after the work. */
+  private boolean isShown() {
+    return Proof.of(machine).isShown();
   }
 
   private List<ConfirmedCause> causes() {
@@ -200,7 +206,7 @@ public final class ClosedCase {
             .flatMap(fault -> fault.remedies().stream())
             .anyMatch(each -> each.key().equals(remedy));
     return switch (closing.outcome()) {
-      case CURED -> meant ? Optional.of(true) : Optional.empty();
+      case CURED -> meant && isShown() ? Optional.of(true) : Optional.empty();
       case NOT_CURED -> meant ? Optional.of(false) : Optional.empty();
       default -> Optional.empty();
     };

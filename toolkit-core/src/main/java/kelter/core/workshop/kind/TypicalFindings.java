@@ -23,7 +23,9 @@ import kelter.core.source.Standing;
  * <p>Every check is made with each such figure at what is usual, at the low and at the high end of
  * its span. A finding whose limits move with it has the widest limits and is from memory. It
  * conforms only where it does so at all three, and does not conform only where it does so at all
- * three and against the widest limits, since the figure may lie anywhere between.
+ * three and against the widest limits, since the figure may lie anywhere between. Where only a
+ * value above the limits is feared ({@link kelter.core.check.Allowed#fearingAbove()}), it conforms
+ * where it lies above none of the three and within one.
  */
 public final class TypicalFindings {
 
@@ -34,7 +36,7 @@ public final class TypicalFindings {
   private final Map<String, Spread> spreads = new LinkedHashMap<>();
 
   /** What became of a finding as figures moved. */
-  private record Spread(Limits limits, boolean agreed, List<String> figures) {
+  private record Spread(Limits limits, double leastHigh, boolean agreed, List<String> figures) {
 
     Spread and(Finding moved, Finding usual, String figure) {
       Limits wider =
@@ -45,7 +47,11 @@ public final class TypicalFindings {
       if (!all.contains(figure)) {
         all.add(figure);
       }
-      return new Spread(wider, agreed && moved.verdict() == usual.verdict(), all);
+      return new Spread(
+          wider,
+          Math.min(leastHigh, moved.limits().high()),
+          agreed && moved.verdict() == usual.verdict(),
+          all);
     }
   }
 
@@ -93,7 +99,9 @@ public final class TypicalFindings {
           spreads.put(
               before.id(),
               spreads
-                  .getOrDefault(before.id(), new Spread(before.limits(), true, List.of()))
+                  .getOrDefault(
+                      before.id(),
+                      new Spread(before.limits(), before.limits().high(), true, List.of()))
                   .and(each, before, figure));
         }
       }
@@ -112,12 +120,29 @@ public final class TypicalFindings {
   private static Finding told(Finding finding, Spread spread, DecisionRule rule) {
     Source source =
         new Source(finding.source().document() + ", with typical figures", Standing.FROM_MEMORY);
-    String rests = "Typical: " + String.join("; ", spread.figures()) + ".";
-    String remark = finding.remark().isEmpty() ? rests : finding.remark() + " " + rests;
+    if (finding.fearedAbove() && finding.judgement().quantity().isPresent()) {
+      Limits strict = new Limits(spread.limits().low(), spread.leastHigh());
+      Judgement judgement =
+          Judgement.of(
+              finding.judgement().quantity().get(), strict, rule, finding.judgement().assumed());
+      if (judgement.verdict() == Verdict.CONFORMS) {
+        return finding
+            .judged(judgement, strict)
+            .within(strict, source, remark(finding, spread, false), false);
+      }
+    }
     boolean open =
         finding.verdict() != Verdict.NOT_MEASURED
             && !(spread.agreed() && isOutside(finding, spread.limits(), rule));
-    return finding.within(spread.limits(), source, remark, open);
+    return finding.within(spread.limits(), source, remark(finding, spread, open), open);
+  }
+
+  private static String remark(Finding finding, Spread spread, boolean open) {
+    String rests =
+        "Typical: "
+            + String.join("; ", spread.figures())
+            + (open ? ". State what this machine has, to decide it." : ".");
+    return finding.remark().isEmpty() ? rests : finding.remark() + " " + rests;
   }
 
   /** Whether a finding that does not conform does not conform to other limits either. */

@@ -364,7 +364,7 @@ class LockOutTest {
     assertFalse(charged.waits("supply-cord", EARTH, Hazard.DEAD));
     assertTrue(charged.allows("inverter-drive", "dc-link-voltage", Hazard.DEAD));
     assertFalse(charged.allows("inverter-drive", "insulation-resistance", Hazard.DEAD));
-    assertEquals(List.of(new Reread("inverter-drive", "dc-link-voltage", false)), charged.before());
+    assertEquals(List.of(Reread.of("inverter-drive", "dc-link-voltage", false)), charged.before());
     assertTrue(charged.allows("heater", "current", Hazard.RUNNING));
     assertFalse(charged.waits("heater", "current", Hazard.RUNNING));
     assertFalse(charged.staysUnplugged());

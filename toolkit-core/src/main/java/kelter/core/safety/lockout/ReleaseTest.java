@@ -1,10 +1,13 @@
-package kelter.core.proof;
+package kelter.core.safety.lockout;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kelter.core.check.Finding;
+import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
+import kelter.core.job.work.TestDone;
+import kelter.core.vocabulary.Observable;
 
 /**
  * A test on the way back to power.
@@ -15,6 +18,10 @@ import kelter.core.check.Verdict;
  * @param powered whether the machine is under power meanwhile
  * @param component the id of the component that is read; empty for what is only looked at
  * @param observable the word for what is read; empty for what is only looked at
+ * @param awaited what is read, on a component or where the machine is connected; empty for what is
+ *     only looked at
+ * @param limits what a figure may be that is written to it, in the coherent SI unit, where the
+ *     machine has no component on which it is read
  * @param against the last reading after the work against its limit and source, if there is one
  * @param result how it came out
  * @param note what somebody saw, or why it does not apply; may be empty
@@ -26,6 +33,8 @@ public record ReleaseTest(
     boolean powered,
     String component,
     String observable,
+    Optional<Observable> awaited,
+    Optional<Limits> limits,
     Optional<Finding> against,
     Result result,
     String note) {
@@ -107,9 +116,31 @@ public record ReleaseTest(
     return !observable.isEmpty();
   }
 
+  /**
+   * A figure that was read where the machine is connected, held against its limit.
+   *
+   * @param told what was typed
+   * @return how it came out; empty where that is no figure of this test, or none that decides it
+   */
+  public Optional<TestDone> figure(String told) {
+    return NotedFigure.of(told, awaited, limits)
+        .filter(figure -> figure.result() != Result.UNDECIDED)
+        .map(
+            figure ->
+                new TestDone(
+                    step,
+                    figure.result() == Result.MET,
+                    isNext() ? note + "; " + told.strip() : told.strip()));
+  }
+
+  /** Whether a figure was written to the step that is read before this one. */
+  private boolean isNext() {
+    return result == Result.NOT_MEASURED && !note.isBlank();
+  }
+
   /** The same with a note. */
   ReleaseTest noting(String words) {
     return new ReleaseTest(
-        step, title, text, powered, component, observable, against, result, words);
+        step, title, text, powered, component, observable, awaited, limits, against, result, words);
   }
 }
