@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
@@ -23,9 +24,11 @@ import kelter.core.job.Market;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
 import kelter.core.job.Nameplate;
+import kelter.core.job.Progress;
 import kelter.core.job.Reading;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
+import kelter.core.job.work.TestDone;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
@@ -100,31 +103,43 @@ class LockOutTest {
   }
 
   /** What is known of a made-up machine. */
-  private record Machine(
-      List<SymptomReport> told, String said, List<Measurement> read, Map<String, String> records) {
+  private static final String[] BEFORE_POWER = {"look", "polarity", "filled", "one-minute"};
 
-    static final Machine SILENT = new Machine(List.of(), "", List.of(), Map.of());
+  private record Machine(
+      List<SymptomReport> told,
+      String said,
+      List<Measurement> read,
+      Map<String, String> records,
+      List<TestDone> tests) {
+
+    static final Machine SILENT = new Machine(List.of(), "", List.of(), Map.of(), List.of());
 
     static Machine of(String symptom, Answer answer) {
-      return new Machine(List.of(new SymptomReport(symptom, answer)), "", List.of(), Map.of());
+      return new Machine(
+          List.of(new SymptomReport(symptom, answer)), "", List.of(), Map.of(), List.of());
     }
 
     Machine and(String symptom, Answer answer) {
       List<SymptomReport> all = new ArrayList<>(told);
       all.add(new SymptomReport(symptom, answer));
-      return new Machine(all, said, read, records);
+      return new Machine(all, said, read, records, tests);
     }
 
     Machine with(Measurement... measurements) {
-      return new Machine(told, said, List.of(measurements), records);
+      return new Machine(told, said, List.of(measurements), records, tests);
     }
 
     Machine saying(String words) {
-      return new Machine(told, words, read, records);
+      return new Machine(told, words, read, records, tests);
     }
 
     Machine recording(String row) {
-      return new Machine(told, said, read, Map.of(row, "seen to on Monday"));
+      return new Machine(told, said, read, Map.of(row, "seen to on Monday"), tests);
+    }
+
+    Machine tested(String... met) {
+      List<TestDone> done = Stream.of(met).map(step -> new TestDone(step, true, "")).toList();
+      return new Machine(told, said, read, records, done);
     }
   }
 
@@ -228,7 +243,13 @@ class LockOutTest {
             plain.use(),
             Optional.of(market),
             machine.records(),
-            plain.progress());
+            new Progress(
+                List.of(),
+                machine.tests(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
     return new Situation(job, findings, LockOutTest::judge, Optional.empty(), market, WORDS);
   }
 
@@ -415,7 +436,7 @@ class LockOutTest {
     assertEquals(asked, lockOut.ask().size(), lockOut.ask().toString());
   }
 
-  /** Row 1: earth and insulation first, and only then the current while it runs. */
+  /** Row 1: earth, insulation and the tests before power first, then the current as it runs. */
   @Test
   void thePoweredRetestOpensOnceAllDeadOnesConform() {
     Machine shock = Machine.of("shock-felt", Answer.YES);
@@ -427,7 +448,11 @@ class LockOutTest {
     String powered = "protective-conductor-current";
     LockOut open = of(shock.with(earth, cord), Market.EU, "supply-cord", "heater");
     assertFalse(open.allows("supply-cord", powered, Hazard.RUNNING));
-    LockOut last = of(shock.with(earth, cord, heater), Market.EU, "supply-cord", "heater");
+    Machine conforming = shock.with(earth, cord, heater);
+    LockOut untested = of(conforming, Market.EU, "supply-cord", "heater");
+    assertFalse(untested.allows("supply-cord", powered, Hazard.RUNNING));
+    LockOut last = of(conforming.tested(BEFORE_POWER), Market.EU, "supply-cord", "heater");
+    assertEquals(List.of(), last.beforePower());
     assertEquals(LockState.B, last.state());
     assertTrue(last.allows("supply-cord", powered, Hazard.RUNNING));
     assertFalse(last.allows("supply-cord", powered, Hazard.LIVE));
