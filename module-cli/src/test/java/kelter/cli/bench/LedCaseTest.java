@@ -141,7 +141,7 @@ class LedCaseTest {
 
   @Test
   void whatIsTakenBackIsTold() {
-    Session begun = begin("dryer", "6", "skip");
+    Session begun = begin("dryer", "6", "It gets far too hot");
     Prompt.Ask asked = assertInstanceOf(Prompt.Ask.class, begun.prompt());
     Reply back = after(begun, "y").answer("undo");
     assertEquals("Taken back: 'y', said to: " + asked.symptom().question(), back.told().get(0));

@@ -37,6 +37,9 @@ final class Technician {
   static final int MOST = 20;
 
   /** So many pieces of work he tries at one visit at most; common practice, no source. */
+  /** Up to what an insulation tester reads, Mohm; common practice, no source. */
+  private static final String RANGE_END = "200";
+
   private static final int TRIED = 3;
 
   /** So many parts he takes who does without a bag. */
@@ -158,10 +161,11 @@ final class Technician {
     return reply.session();
   }
 
+  /** Keeps to what is cautioned, and says of a tester that was beyond its range how far it goes. */
   private Session heeds(Session begun) {
     Session session = begun;
-    while (session.prompt() instanceof Prompt.Heed) {
-      session = types(session, "ok");
+    while (session.prompt() instanceof Prompt.Heed || session.prompt() instanceof Prompt.RangeEnd) {
+      session = types(session, session.prompt() instanceof Prompt.Heed ? "ok" : RANGE_END);
     }
     return session;
   }
