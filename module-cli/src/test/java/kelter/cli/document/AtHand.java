@@ -59,6 +59,7 @@ record AtHand(Path folder) {
     made.job("healthy-washer", "my-shop/jobs/washer-3.json", "washer-3");
     made.job("dear-heater", "my-shop/jobs/my-job.json", "my-job");
     made.done("kelter done --shop my-shop my-job heater.renew-heater --found heater.open");
+    made.done("kelter prove --shop my-shop my-job --saw stays-cold=no");
     made.job("tumble-dryer", "my-shop/jobs/next-job.json", "next-job");
     made.job("glasswasher", "closed.json", "closed");
     made.done(
