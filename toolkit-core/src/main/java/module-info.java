@@ -2,8 +2,8 @@
  * The core of Kelter: records of appliances, faults, measurements and jobs, quantities with
  * uncertainty, checks, the diagnosis engine, the contract for modules, and job files.
  *
- * <p>It can be used by itself, without a container and without a terminal. Only {@link
- * kelter.core.file} touches the disk.
+ * <p>It can be used by itself, without a container and without a terminal. Only the packages under
+ * {@code kelter.core.file} touch the disk.
  */
 module kelter.core {
   requires com.fasterxml.jackson.core;
@@ -25,9 +25,10 @@ module kelter.core {
   exports kelter.core.diagnosis.engine;
   exports kelter.core.diagnosis.model;
   exports kelter.core.diagnosis.simulation;
-  exports kelter.core.file;
   exports kelter.core.file.book;
+  exports kelter.core.file.catalogue;
   exports kelter.core.file.disk;
+  exports kelter.core.file.job;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
   exports kelter.core.file.person;

@@ -2,7 +2,7 @@ package kelter.cli;
 
 import java.time.Clock;
 import java.util.Locale;
-import kelter.cli.command.Kelter;
+import kelter.cli.program.Kelter;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Opening;
 

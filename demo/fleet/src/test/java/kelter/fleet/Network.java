@@ -19,7 +19,7 @@ import kelter.core.book.ReadingTaken;
 import kelter.core.book.WorkDone;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.quantity.Money;
 

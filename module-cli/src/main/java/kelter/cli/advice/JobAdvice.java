@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import kelter.core.file.JobDocument;
+import kelter.core.file.job.JobDocument;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.owner.Terms;

@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import kelter.cli.json.output.JsonResult;
 import kelter.cli.json.output.MadeBy;
-import kelter.core.file.JobDocument;
+import kelter.core.file.job.JobDocument;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonPlaces;
 import kelter.core.file.json.JsonText;

@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
-import kelter.core.file.JobFile;
 import kelter.core.file.disk.DiskFault;
+import kelter.core.file.job.JobFile;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Mistake;
 

@@ -4,7 +4,7 @@ import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import kelter.core.file.JobFile;
+import kelter.core.file.job.JobFile;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Mistake;
 

@@ -8,7 +8,7 @@ import kelter.cli.usage.CommandUsage;
  * A command. What it takes is declared by code and not by annotations, which would be read by
  * reflection at every start.
  */
-interface Command {
+public interface Command {
 
   /**
    * What it takes.

@@ -5,7 +5,7 @@ import kelter.cli.terminal.Terminal;
 import kelter.core.problem.Problem;
 
 /** Tells what is wrong, each mistake on a line of its own, and not more than a person reads. */
-final class Complaints {
+public final class Complaints {
 
   /** So many mistakes are told one by one. */
   static final int MOST = 20;
@@ -19,7 +19,7 @@ final class Complaints {
    *     there are
    * @param terminal where to
    */
-  static void tell(List<Problem> mistakes, Terminal terminal) {
+  public static void tell(List<Problem> mistakes, Terminal terminal) {
     int told = Math.min(MOST, mistakes.size());
     for (int i = 0; i < told; i++) {
       terminal.complain("kelter: " + mistakes.get(i).display());

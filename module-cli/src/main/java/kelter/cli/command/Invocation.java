@@ -16,10 +16,10 @@ import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
 import kelter.cli.wiring.Found;
 import kelter.cli.wiring.Opening;
-import kelter.core.file.JobDocument;
-import kelter.core.file.JobFile;
-import kelter.core.file.ShopDocument;
+import kelter.core.file.job.JobDocument;
+import kelter.core.file.job.JobFile;
 import kelter.core.file.json.Json;
+import kelter.core.file.shop.ShopDocument;
 import kelter.core.file.shop.ShopFolder;
 import kelter.core.job.Appliance;
 import kelter.core.job.Job;
@@ -32,14 +32,14 @@ import kelter.core.workshop.Case;
 import kelter.core.workshop.Workshop;
 
 /** One call of a command: what was given on the command line, and where the result goes. */
-final class Invocation {
+public final class Invocation {
 
   /** The shop, for the commands that read a job. */
-  static final CommandOption WITHOUT_BOOK =
+  public static final CommandOption WITHOUT_BOOK =
       CommandOption.flag(
           "--without-book", "go by the tables of the kinds alone, not by the shop's job book");
 
-  static final CommandOption SHOP = NamedShop.OPTION;
+  public static final CommandOption SHOP = NamedShop.OPTION;
 
   private static final int PLUGIN_SECONDS = 10;
   private static final long MILLISECONDS_PER_DAY = 86_400_000;
@@ -67,7 +67,7 @@ final class Invocation {
    * @param diagnoses whether the command diagnoses, so that the wiring was begun ahead
    * @param shop the shop that the environment names
    */
-  Invocation(
+  public Invocation(
       Given given, Opening opening, Terminal terminal, boolean diagnoses, Optional<String> shop) {
     this.shopOfEnvironment = shop;
     this.given = given;
@@ -77,44 +77,44 @@ final class Invocation {
   }
 
   /** The job that a command reads. */
-  static CommandArgument jobFile(String text) {
+  public static CommandArgument jobFile(String text) {
     return CommandArgument.one(
         "JOB", ValueKind.FILE, text + ", or the id of one in the shop's folder");
   }
 
-  Given given() {
+  public Given given() {
     return given;
   }
 
-  Terminal terminal() {
+  public Terminal terminal() {
     return terminal;
   }
 
-  boolean isTraced() {
+  public boolean isTraced() {
     return given.has(CommandUsage.TRACE);
   }
 
-  boolean isJson() {
+  public boolean isJson() {
     return given.isJson();
   }
 
   /** The first argument. */
-  String argument() {
+  public String argument() {
     return given.arguments().get(0);
   }
 
   /** The file that the first argument names. */
-  Path file() {
+  public Path file() {
     return Path.of(argument());
   }
 
   /** The file of the job that the first argument names. */
-  Path jobFile() {
+  public Path jobFile() {
     return shop().job(argument());
   }
 
   /** What tells the day. */
-  Clock clock() {
+  public Clock clock() {
     return opening.clock();
   }
 
@@ -142,57 +142,57 @@ final class Invocation {
   }
 
   /** Whether plugins are at work. */
-  boolean hasPlugins() {
+  public boolean hasPlugins() {
     return hasPlugins;
   }
 
   /** The plugins that were left out when the modules were loaded, each with the reason. */
-  List<Problem> refused() {
+  public List<Problem> refused() {
     return modules().refused();
   }
 
   /** Tells a result as JSON, with who made it. */
-  void tell(JsonResult result) {
+  public void tell(JsonResult result) {
     modules();
     tellAsFarAsLoaded(result);
   }
 
   /** Tells why there is no result as JSON, with the modules that were loaded until then. */
-  void tellAsFarAsLoaded(JsonResult errors) {
+  public void tellAsFarAsLoaded(JsonResult errors) {
     terminal.printJson(errors.text(madeBy()));
   }
 
   /** The tool, and the modules that are loaded. */
-  MadeBy madeBy() {
+  public MadeBy madeBy() {
     List<About> loaded =
         found == null ? List.of() : found.modules().stream().map(CalculationModule::about).toList();
-    return new MadeBy(Kelter.version(), loaded);
+    return MadeBy.loaded(loaded);
   }
 
   /** Notes that the command is done and still not well. */
-  void fail() {
-    end(Kelter.BAD_INPUT);
+  public void fail() {
+    end(ExitCode.BAD_INPUT);
   }
 
   /** Notes with which exit code the command is done. */
-  void end(int code) {
+  public void end(int code) {
     exitCode = code;
   }
 
-  int exitCode() {
+  public int exitCode() {
     return exitCode;
   }
 
   /**
    * Makes ready to do it all once more, without what a plugin failed at. What was told stays told.
    */
-  void again() {
+  public void again() {
     workshop = null;
     advised = true;
   }
 
   /** The shop that is named; its rules hold. */
-  NamedShop shop() {
+  public NamedShop shop() {
     if (namedShop == null) {
       namedShop = NamedShop.of(given, shopOfEnvironment);
     }
@@ -206,17 +206,17 @@ final class Invocation {
   }
 
   /** What the shop's book taught is not read: it may be what has to be written anew. */
-  void leaveOutBook() {
+  public void leaveOutBook() {
     withoutBook = true;
   }
 
   /** The job in a file, whose readings may be of instruments of the shop. */
-  JobDocument job(Path file) {
+  public JobDocument job(Path file) {
     return job(file, JobFile.content(file));
   }
 
   /** The job that the content of a file tells. */
-  JobDocument job(Path file, Json content) {
+  public JobDocument job(Path file, Json content) {
     try {
       return workshop().read(content);
     } catch (InputException mistakes) {
@@ -225,7 +225,7 @@ final class Invocation {
   }
 
   /** The job that the first argument names; what may not be meant in it is told. */
-  Job job() {
+  public Job job() {
     JobDocument document = job(jobFile());
     job = Optional.of(document);
     if (!advised) {
@@ -236,19 +236,19 @@ final class Invocation {
   }
 
   /** The machine of the job that was read, as its file states it. */
-  Appliance stated() {
+  public Appliance stated() {
     return job.orElseThrow().stated();
   }
 
   /** How what the job that was read says was taken, where that needs telling. */
-  List<String> notes() {
+  public List<String> notes() {
     return job.map(JobDocument::notes).orElse(List.of());
   }
 
   /**
    * Mistakes that came up once the job was read, with their lines where they are mistakes of it.
    */
-  InputException placed(InputException mistakes) {
+  public InputException placed(InputException mistakes) {
     return job.isPresent() ? JobFile.placed(jobFile(), mistakes) : mistakes;
   }
 
@@ -256,7 +256,7 @@ final class Invocation {
    * Tells what may not be meant in the job that the first argument names. What is said of something
    * that stood in from elsewhere is left out.
    */
-  void advise(List<Problem> advice) {
+  public void advise(List<Problem> advice) {
     List<Problem> ofFile =
         advice.stream()
             .filter(problem -> job.orElseThrow().content().holds(problem.where()))
@@ -267,7 +267,7 @@ final class Invocation {
   }
 
   /** Tells what of the shop's stock and prices is never used, beside the remedies of a case. */
-  void adviseOnShop(Case machine) {
+  public void adviseOnShop(Case machine) {
     Optional<ShopFolder> folder = shop().folder();
     if (!advised && folder.isPresent()) {
       Complaints.tell(ShopAdvice.of(folder.get(), workshop(), machine), terminal);
@@ -275,7 +275,7 @@ final class Invocation {
   }
 
   /** The case that the first argument names. */
-  Case open() {
+  public Case open() {
     Case machine = workshop().open(job());
     terminal.speakAsIn(machine.market());
     return machine;
@@ -285,7 +285,7 @@ final class Invocation {
    * The workshop. What only reads, checks or computes does not wait for an injector, which is worth
    * a good part of a bare start of Java.
    */
-  Workshop workshop() {
+  public Workshop workshop() {
     if (workshop == null) {
       Found modules = modules();
       Shop profile = shop().document().map(ShopDocument::shop).orElse(Shop.UNKNOWN);

@@ -8,10 +8,10 @@ import kelter.core.problem.InputException;
 import kelter.core.quantity.Nearest;
 
 /** Finds a kind of machine by what somebody calls it. */
-final class KindWords {
+public final class KindWords {
 
   /** The kind of a machine of which nothing is known. */
-  static final String OTHER = "other";
+  public static final String OTHER = "other";
 
   private KindWords() {}
 
@@ -20,7 +20,7 @@ final class KindWords {
    *
    * @throws InputException if no kind, or more than one, is meant
    */
-  static Optional<Kind> kind(String words, Kinds kinds) {
+  public static Optional<Kind> kind(String words, Kinds kinds) {
     if (words.equals(OTHER)) {
       return Optional.empty();
     }

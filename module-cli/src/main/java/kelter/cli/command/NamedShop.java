@@ -7,8 +7,8 @@ import java.util.Optional;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
-import kelter.core.file.ShopDocument;
-import kelter.core.file.ShopFile;
+import kelter.core.file.shop.ShopDocument;
+import kelter.core.file.shop.ShopFile;
 import kelter.core.file.shop.ShopFolder;
 import kelter.core.problem.InputException;
 
@@ -16,13 +16,13 @@ import kelter.core.problem.InputException;
  * The shop that a call goes by: a folder, or a profile alone. Nothing of it is read until it is
  * asked for.
  */
-final class NamedShop {
+public final class NamedShop {
 
   /** What names the shop where {@link #OPTION} does not. */
-  static final String VARIABLE = "KELTER_SHOP";
+  public static final String VARIABLE = "KELTER_SHOP";
 
   /** The shop, for the commands that read a job. */
-  static final CommandOption OPTION =
+  public static final CommandOption OPTION =
       CommandOption.one(
           "--shop",
           ValueKind.FILE,
@@ -48,7 +48,7 @@ final class NamedShop {
    * @return the shop that is named, if any is
    * @throws InputException if the environment names what is not there
    */
-  static NamedShop of(Given given, Optional<String> variable) {
+  public static NamedShop of(Given given, Optional<String> variable) {
     Optional<Path> named = given.path(OPTION);
     return new NamedShop(named.isPresent() ? named : variable.map(NamedShop::there));
   }
@@ -69,17 +69,17 @@ final class NamedShop {
   }
 
   /** Its folder, if a folder is named. */
-  Optional<ShopFolder> folder() {
+  public Optional<ShopFolder> folder() {
     return folder;
   }
 
   /** The file of its profile, if a shop is named. */
-  Optional<Path> profile() {
+  public Optional<Path> profile() {
     return folder.isPresent() ? folder.map(ShopFolder::profile) : path;
   }
 
   /** Its profile, if a shop is named. */
-  Optional<ShopDocument> document() {
+  public Optional<ShopDocument> document() {
     Optional<Path> file = profile();
     if (file.isPresent() && document == null) {
       document = ShopFile.read(file.get());
@@ -88,14 +88,14 @@ final class NamedShop {
   }
 
   /** The plugin folder that its profile names. */
-  Optional<Path> plugins() {
+  public Optional<Path> plugins() {
     return document()
         .flatMap(ShopDocument::plugins)
         .map(plugins -> profile().orElseThrow().resolveSibling(plugins));
   }
 
   /** Whether the folder has a job of an id. */
-  boolean hasJob(String id) {
+  public boolean hasJob(String id) {
     return folder.flatMap(each -> each.job(id)).isPresent();
   }
 
@@ -105,7 +105,7 @@ final class NamedShop {
    * @param word a file or an id
    * @throws InputException if there is neither, and the id of a job is near to it
    */
-  Path job(String word) {
+  public Path job(String word) {
     Path file = Path.of(word);
     if (folder.isEmpty() || Files.exists(file)) {
       return file;

@@ -5,7 +5,7 @@ import java.util.Locale;
 import kelter.core.problem.InputException;
 
 /** The name of a page that is written: it takes the place of a page, never of another file. */
-final class PageName {
+public final class PageName {
 
   private static final String PAGE = ".html";
 
@@ -17,7 +17,7 @@ final class PageName {
    * @param file where the page goes
    * @throws InputException if its name does not end in .html
    */
-  static void require(Path file) {
+  public static void require(Path file) {
     if (!file.toString().toLowerCase(Locale.ROOT).endsWith(PAGE)) {
       throw new InputException(
           file.toString(), "is not the name of a page", "let it end in " + PAGE);

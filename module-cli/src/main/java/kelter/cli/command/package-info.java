@@ -1,2 +1,5 @@
-/** The commands: each reads its arguments, asks the workshop and shows the result. */
+/**
+ * What a command is and what one call of it is given: the options, the job, the shop, the workshop
+ * and the terminal. It knows no command.
+ */
 package kelter.cli.command;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import kelter.core.file.VersionOne;
+import kelter.core.file.job.VersionOne;
 import kelter.core.job.Complaint;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;

@@ -4,18 +4,18 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import kelter.cli.json.output.JsonResult;
-import kelter.core.file.JobFile;
-import kelter.core.file.KindFile;
-import kelter.core.file.LockOutFile;
-import kelter.core.file.ModelFile;
-import kelter.core.file.ShopFile;
-import kelter.core.file.WorkStepsFile;
 import kelter.core.file.book.EntryLine;
 import kelter.core.file.book.LearnedFile;
+import kelter.core.file.catalogue.KindFile;
+import kelter.core.file.catalogue.LockOutFile;
+import kelter.core.file.catalogue.ModelFile;
+import kelter.core.file.catalogue.WorkStepsFile;
+import kelter.core.file.job.JobFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.person.PersonFile;
 import kelter.core.file.shop.PriceFile;
+import kelter.core.file.shop.ShopFile;
 import kelter.core.file.shop.StockFile;
 
 /**

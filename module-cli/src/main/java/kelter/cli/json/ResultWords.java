@@ -9,7 +9,7 @@ import kelter.core.check.ToSettle;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.simulation.MeasuringOrder;
-import kelter.core.file.LockOutFile;
+import kelter.core.file.catalogue.LockOutFile;
 import kelter.core.option.Weigher;
 import kelter.core.proof.Change;
 import kelter.core.proof.Cure;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import kelter.core.file.JobFile;
+import kelter.core.file.job.JobFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.vocabulary.Characteristic;

@@ -11,7 +11,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import kelter.cli.plugin.PluginWatch;
 import kelter.cli.terminal.Terminal;
-import kelter.core.file.LockOutFile;
+import kelter.core.file.catalogue.LockOutFile;
 import kelter.core.shop.Shop;
 import kelter.core.workshop.Workshop;
 

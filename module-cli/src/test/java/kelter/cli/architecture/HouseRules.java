@@ -218,7 +218,8 @@ final class HouseRules {
                                         .getName()
                                         .equals("kelter.core.module.Calculation"))))
         .and()
-        .resideOutsideOfPackages("kelter.core..", "kelter.cli", "kelter.cli.command..")
+        .resideOutsideOfPackages(
+            "kelter.core..", "kelter.cli", "kelter.cli.command..", "kelter.cli.program")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("kelter.core.job..")

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Path;
 import java.util.List;
 import kelter.cli.wiring.Found;
-import kelter.core.file.JobFile;
+import kelter.core.file.job.JobFile;
 import kelter.core.job.Job;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;

@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import kelter.cli.command.Kelter;
+import kelter.cli.command.ExitCode;
+import kelter.cli.program.Kelter;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Opening;
 import kelter.core.text.HarmlessText;
@@ -51,7 +52,7 @@ record Trial(List<String> arguments, int code, String out, String err, Optional<
             false,
             false,
             Terminal.WIDTH);
-    int code = Kelter.DEFECT;
+    int code = ExitCode.DEFECT;
     Optional<Throwable> thrown = Optional.empty();
     try {
       code =
@@ -78,10 +79,10 @@ record Trial(List<String> arguments, int code, String out, String err, Optional<
     if (thrown.isPresent()) {
       return "uncaught: " + trace(thrown.get());
     }
-    if (code < Kelter.DONE || code > (mayBeUsage ? Kelter.BAD_USAGE : Kelter.BAD_INPUT)) {
+    if (code < ExitCode.DONE || code > (mayBeUsage ? ExitCode.BAD_USAGE : ExitCode.BAD_INPUT)) {
       return "ends with " + code + ": " + err;
     }
-    if (code != Kelter.DONE && err.isBlank()) {
+    if (code != ExitCode.DONE && err.isBlank()) {
       return "ends with " + code + " without a word";
     }
     if ((out + err).replace("\n", "").codePoints().anyMatch(HarmlessText::isHarmful)) {
@@ -96,7 +97,7 @@ record Trial(List<String> arguments, int code, String out, String err, Optional<
         arguments.indexOf("help") == 0
             || arguments.indexOf("--version") == 0
             || arguments.contains("--help");
-    return json && code == Kelter.DONE && !words ? wrongJson() : "";
+    return json && code == ExitCode.DONE && !words ? wrongJson() : "";
   }
 
   /** Complaints but those that tell what a plugin gave. */

@@ -20,7 +20,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import kelter.cli.safety.Call;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
-import kelter.core.file.WorkStepsFile;
+import kelter.core.file.catalogue.WorkStepsFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Conditions;

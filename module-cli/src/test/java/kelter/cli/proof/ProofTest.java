@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import kelter.cli.safety.Call;
-import kelter.core.file.JobFile;
+import kelter.core.file.job.JobFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Measurement;

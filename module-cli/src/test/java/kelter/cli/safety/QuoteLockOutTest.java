@@ -9,7 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.file.json.JsonText;
 import kelter.core.quote.Offer;
 import kelter.core.quote.Quote;

@@ -14,7 +14,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.SharedQuantity;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import org.junit.jupiter.api.Test;
 
 /** Which causes no reading tells apart, and that there are no others. */

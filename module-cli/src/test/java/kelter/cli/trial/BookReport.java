@@ -25,7 +25,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindPart;
 import kelter.core.catalogue.Models;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;

@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import kelter.cli.trial.Calls.Call;
 import kelter.core.diagnosis.simulation.CalibrationTable;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 
 /** What came out of many calls, as tables. */
 final class CallTable {

@@ -15,7 +15,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.Models;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Job;

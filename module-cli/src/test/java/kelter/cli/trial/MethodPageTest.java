@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import org.junit.jupiter.api.Test;
 
 /**

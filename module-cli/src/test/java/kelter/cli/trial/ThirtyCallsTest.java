@@ -14,7 +14,7 @@ import java.util.Set;
 import kelter.cli.template.ShortJob;
 import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.Diagnosis;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Job;

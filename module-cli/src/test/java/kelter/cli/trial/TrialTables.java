@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 import kelter.cli.trial.Calls.Call;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 
 /** How good the diagnosis is by kind, as the page on the method has it. */
 final class TrialTables {

@@ -7,7 +7,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import kelter.cli.trial.Technician.Order;
 import kelter.cli.trial.Technician.Visit;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 
 /** What came out of many visits, as a table. */
 final class VisitTable {

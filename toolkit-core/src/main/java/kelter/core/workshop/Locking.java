@@ -11,7 +11,7 @@ import kelter.core.check.Finding;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.engine.Permit;
-import kelter.core.file.LockOutFile;
+import kelter.core.file.catalogue.LockOutFile;
 import kelter.core.job.Complaint;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;

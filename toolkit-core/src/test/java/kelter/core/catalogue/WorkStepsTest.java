@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import kelter.core.file.KindFile;
-import kelter.core.file.WorkStepsFile;
+import kelter.core.file.catalogue.KindFile;
+import kelter.core.file.catalogue.WorkStepsFile;
 import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 

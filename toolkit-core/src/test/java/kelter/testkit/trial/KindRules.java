@@ -12,7 +12,7 @@ import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.file.KindFile;
+import kelter.core.file.catalogue.KindFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.CalculationModule;

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import kelter.core.file.JobFile;
+import kelter.core.file.job.JobFile;
 import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFile;
 import kelter.core.file.log.LogOptions;

@@ -14,7 +14,7 @@ import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
 import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
-import kelter.core.file.LockOutFile;
+import kelter.core.file.catalogue.LockOutFile;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
 import kelter.core.job.Component;

@@ -1,0 +1,92 @@
+package kelter.cli.command.entry;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import kelter.core.file.json.Json;
+import kelter.core.file.progress.ProgressEdit;
+import kelter.core.job.Measurement;
+
+/** A reading or an answer as it stands on the command line, and how it goes into a job. */
+public final class Entry {
+
+  /** How a reading is written. */
+  public static final String READING_FORM = "PART.OBSERVABLE=READING";
+
+  /** What may stand behind a reading. */
+  public static final String BEHIND_READING =
+      "behind it, if you like, 'at temperature=70 Cel' and 'with METER'";
+
+  private static final Pattern READING =
+      Pattern.compile(
+          "([a-z0-9-]+)\\.([a-z0-9-]+) *= *(.*?)(?: +at +(.*?))?(?: +with +([a-z0-9-]+))?");
+  private static final Pattern ANSWER = Pattern.compile("([a-z0-9-]+) *= *(yes|no|sometimes)");
+
+  private Entry() {}
+
+  /**
+   * Matches what was told.
+   *
+   * @throws IllegalArgumentException if it has another form
+   */
+  public static Matcher matched(Pattern pattern, String told, String form) {
+    Matcher matcher = pattern.matcher(told.strip());
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException("is not of the form " + form);
+    }
+    return matcher;
+  }
+
+  /**
+   * A reading.
+   *
+   * @throws IllegalArgumentException if it has another form
+   */
+  public static ProgressEdit.Written written(String told, Measurement.Stage stage) {
+    Matcher matcher = matched(READING, told, READING_FORM + ", such as heater.resistance=26.4 ohm");
+    Map<String, String> at = new LinkedHashMap<>();
+    if (matcher.group(4) != null) {
+      for (String each : matcher.group(4).split(",")) {
+        int equals = each.indexOf('=');
+        if (equals < 0) {
+          throw new IllegalArgumentException("behind 'at' write WORD=VALUE, such as flow=0 L/min");
+        }
+        at.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
+      }
+    }
+    return new ProgressEdit.Written(
+        matcher.group(1),
+        matcher.group(2),
+        matcher.group(3),
+        at,
+        Optional.ofNullable(matcher.group(5)),
+        stage);
+  }
+
+  /**
+   * Adds a reading.
+   *
+   * @throws IllegalArgumentException if it has another form
+   */
+  public static UnaryOperator<Json.Obj> reading(String told, Measurement.Stage stage) {
+    ProgressEdit.Written written = written(told, stage);
+    return content -> ProgressEdit.with(content, written);
+  }
+
+  /**
+   * Adds what the machine does.
+   *
+   * @throws IllegalArgumentException if it has another form
+   */
+  public static UnaryOperator<Json.Obj> symptom(String told, Measurement.Stage stage) {
+    Matcher matcher = matched(ANSWER, told, "SYMPTOM=no, or yes, or sometimes");
+    String symptom = matcher.group(1);
+    String answer = matcher.group(2);
+    return stage == Measurement.Stage.AS_LEFT
+        ? content -> ProgressEdit.withSymptom(content, symptom, answer)
+        : content -> ProgressEdit.withReport(content, symptom, answer);
+  }
+}

@@ -1,0 +1,93 @@
+package kelter.cli.command.entry;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import kelter.cli.command.Invocation;
+import kelter.core.file.job.JobDocument;
+import kelter.core.file.job.JobFile;
+import kelter.core.file.json.Json;
+import kelter.core.problem.InputException;
+import kelter.core.problem.Problem;
+
+/**
+ * What a command line adds to a job: all of it or, where one piece is wrong, nothing. Every mistake
+ * is told with the words that it stands in.
+ */
+public final class JobEdits {
+
+  private final Invocation invocation;
+  private final Path file;
+  private final List<UnaryOperator<Json.Obj>> changes = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private Json.Obj content;
+
+  /**
+   * Begins to change a job.
+   *
+   * @throws InputException if it is closed or cannot be read
+   */
+  public JobEdits(Invocation invocation) {
+    this.invocation = invocation;
+    this.file = invocation.jobFile();
+    this.content = Leading.open(file);
+    invocation.job(file, content);
+  }
+
+  /** The job as it stands so far. */
+  public JobDocument document() {
+    return invocation.job(file, content);
+  }
+
+  /** Notes a mistake. */
+  public void problem(String where, String what, String remedy) {
+    problems.add(new Problem(where, what, remedy));
+  }
+
+  /**
+   * Adds something.
+   *
+   * @param told the words of the command line that ask for it
+   * @param change adds it to the content
+   */
+  public void add(String told, Supplier<UnaryOperator<Json.Obj>> change) {
+    try {
+      UnaryOperator<Json.Obj> made = change.get();
+      Json.Obj next = made.apply(content);
+      invocation.workshop().open(invocation.workshop().read(next).job());
+      changes.add(made);
+      content = next;
+    } catch (InputException mistakes) {
+      mistakes.problems().forEach(each -> problem(told, each.what(), each.remedy()));
+    } catch (IllegalArgumentException refused) {
+      problem(told, refused.getMessage(), "");
+    }
+  }
+
+  /** Whether anything is added. */
+  public boolean isEmpty() {
+    return changes.isEmpty() && problems.isEmpty();
+  }
+
+  /**
+   * Writes it.
+   *
+   * @throws InputException with every mistake, and then nothing is written
+   */
+  public void write() {
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    JobFile.change(
+        file,
+        old -> {
+          Json.Obj next = (Json.Obj) old;
+          for (UnaryOperator<Json.Obj> change : changes) {
+            next = change.apply(next);
+          }
+          return next;
+        });
+  }
+}

@@ -1,0 +1,2 @@
+/** What a shop keeps for all its jobs: its folder, its persons, and models of machines. */
+package kelter.cli.command.shop;

@@ -1,0 +1,80 @@
+package kelter.cli.command.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import kelter.cli.program.Console;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Readings and answers go into a job by the command line. */
+class EnterCommandTest {
+
+  @TempDir private Path folder;
+  private String job;
+
+  @BeforeEach
+  void aDryerThatStaysCold() {
+    job = folder.resolve("dryer.json").toString();
+    run(0, "new", "tumble-dryer", "-s", "stays-cold", "-o", job);
+  }
+
+  private static Console run(int code, String... words) {
+    Console console = Console.run(words);
+    assertEquals(code, console.code(), console.err() + console.out());
+    return console;
+  }
+
+  @Test
+  void whatIsEnteredCountsAtOnce() {
+    Console entered =
+        run(0, "enter", job, "--read", "air-heater.resistance=OL", "--saw", "does-not-dry=yes");
+
+    assertEquals(run(0, "diagnose", job).out(), entered.out());
+    String first = entered.out().lines().filter(line -> line.contains("1. ")).findFirst().get();
+    assertTrue(first.contains("heater open"), entered.out());
+  }
+
+  @Test
+  void aSecondReadingStandsBesideTheFirstUnlessItCorrectsIt() throws IOException {
+    run(0, "enter", job, "--read", "air-heater.resistance=OL");
+    run(0, "enter", job, "--read", "air-heater.resistance=24 ohm");
+    assertTrue(Files.readString(Path.of(job)).contains("\"OL\""));
+
+    Console corrected =
+        run(0, "enter", job, "--correct", "--read", "air-heater.resistance=24.4 ohm");
+
+    String left = Files.readString(Path.of(job));
+    assertFalse(left.contains("\"OL\"") || left.contains("24 ohm"), left);
+    assertTrue(left.contains("24.4 ohm"), left);
+    assertTrue(corrected.err().contains("earlier readings, 2"), corrected.err());
+  }
+
+  @Test
+  void oneMistakeAndNothingIsEntered() throws IOException {
+    String before = Files.readString(Path.of(job));
+    Console refused =
+        run(
+            1,
+            "enter",
+            job,
+            "--read",
+            "air-heater.resistance=24 ohm",
+            "--read",
+            "air-heatr.resistance=24 ohm",
+            "--saw",
+            "stays-cold=perhaps");
+
+    assertEquals(before, Files.readString(Path.of(job)));
+    assertEquals(
+        2,
+        refused.err().lines().filter(line -> line.startsWith("kelter: --")).count(),
+        refused.err());
+    assertTrue(run(1, "enter", job).err().contains("nothing to enter"), "not told");
+  }
+}
