@@ -9,11 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.ChangedModel;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.file.catalogue.KindFile;
 import org.junit.jupiter.api.Test;
 
@@ -69,31 +67,11 @@ class AlikeTest {
   }
 
   /** A model of which nothing is read. */
-  private record Blind(FaultModel model) implements FaultModel {
-
-    @Override
-    public String id() {
-      return model.id();
-    }
-
-    @Override
-    public List<Fault> faults() {
-      return model.faults();
-    }
-
-    @Override
-    public List<SharedQuantity> shared() {
-      return model.shared();
-    }
+  private record Blind(FaultModel model) implements ChangedModel {
 
     @Override
     public List<Question> questions() {
       return List.of();
-    }
-
-    @Override
-    public Forecaster forecaster(List<Question> questions) {
-      return model.forecaster(questions);
     }
   }
 }

@@ -136,20 +136,7 @@ public record Finding(
    * @return a new finding
    */
   Finding named(String other) {
-    return new Finding(
-        other,
-        component,
-        observable,
-        title,
-        shown,
-        kind,
-        unit,
-        judgement,
-        limits,
-        source,
-        cautions,
-        remark,
-        fearedAbove);
+    return with(other, title, judgement, limits, source, remark);
   }
 
   /**
@@ -158,20 +145,7 @@ public record Finding(
    * @return a new finding, whose id and title say so
    */
   public Finding asLeft() {
-    return new Finding(
-        id + "-as-left",
-        component,
-        observable,
-        title + ", as left",
-        shown,
-        kind,
-        unit,
-        judgement,
-        limits,
-        source,
-        cautions,
-        remark,
-        fearedAbove);
+    return with(id + "-as-left", title + ", as left", judgement, limits, source, remark);
   }
 
   /**
@@ -184,20 +158,7 @@ public record Finding(
    * @return a new finding
    */
   public Finding within(Limits widest, Source from, String restsOn, boolean open) {
-    return new Finding(
-        id,
-        component,
-        observable,
-        title,
-        shown,
-        kind,
-        unit,
-        open ? judgement.undecided() : judgement,
-        widest,
-        from,
-        cautions,
-        restsOn,
-        fearedAbove);
+    return with(id, title, open ? judgement.undecided() : judgement, widest, from, restsOn);
   }
 
   /**
@@ -208,19 +169,29 @@ public record Finding(
    * @return a new finding
    */
   public Finding judged(Judgement other, Limits against) {
+    return with(id, title, other, against, source, remark);
+  }
+
+  private Finding with(
+      String otherId,
+      String otherTitle,
+      Judgement other,
+      Limits against,
+      Source from,
+      String restsOn) {
     return new Finding(
-        id,
+        otherId,
         component,
         observable,
-        title,
+        otherTitle,
         shown,
         kind,
         unit,
         other,
         against,
-        source,
+        from,
         cautions,
-        remark,
+        restsOn,
         fearedAbove);
   }
 

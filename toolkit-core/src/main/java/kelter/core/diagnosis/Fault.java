@@ -112,6 +112,19 @@ public record Fault(
   }
 
   /**
+   * The same fault with another chance, which the age of the machine changes no more.
+   *
+   * @param chance the probability, above 0 and below 1
+   * @param from where it comes from
+   * @return the fault
+   * @throws IllegalArgumentException if the probability is not between 0 and 1
+   */
+  public Fault with(double chance, Source from) {
+    return new Fault(
+        id, component, title, chance, from, remedies, Optional.empty(), symptoms, modelled);
+  }
+
+  /**
    * Its name within an appliance.
    *
    * @return component and id, joined by a full stop

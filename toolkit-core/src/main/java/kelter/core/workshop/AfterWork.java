@@ -88,7 +88,7 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
       List<Fault> faults = new ArrayList<>();
       for (Fault fault : model.faults()) {
         double chance = chances.getOrDefault(fault.key(), 0.0) * (1 - cured(fault));
-        faults.add(with(fault, Math.min(1 - LEAST, Math.max(LEAST, chance))));
+        faults.add(fault.with(Math.min(1 - LEAST, Math.max(LEAST, chance)), SOURCE));
       }
       models.add(new GivenFaults(model, faults));
     }
@@ -210,18 +210,5 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
       }
     }
     return Optional.empty();
-  }
-
-  private static Fault with(Fault fault, double chance) {
-    return new Fault(
-        fault.id(),
-        fault.component(),
-        fault.title(),
-        chance,
-        SOURCE,
-        fault.remedies(),
-        Optional.empty(),
-        fault.symptoms(),
-        fault.modelled());
   }
 }

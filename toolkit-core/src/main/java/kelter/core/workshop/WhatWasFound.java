@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import kelter.core.diagnosis.Diagnosis;
@@ -74,7 +73,7 @@ record WhatWasFound(Appliance appliance, Map<String, Double> factors) {
       List<Fault> faults = new ArrayList<>();
       for (Fault fault : model.faults()) {
         Double factor = factors.get(fault.key());
-        faults.add(factor == null ? fault : with(fault, chance(odds(priors.of(fault)) * factor)));
+        faults.add(factor == null ? fault : fault.with(chance(odds(priors.of(fault)) * factor), SOURCE));
       }
       models.add(new GivenFaults(model, faults));
     }
@@ -101,18 +100,5 @@ record WhatWasFound(Appliance appliance, Map<String, Double> factors) {
 
   private static double chance(double odds) {
     return Math.min(MOST, Math.max(LEAST, odds / (1 + odds)));
-  }
-
-  private static Fault with(Fault fault, double chance) {
-    return new Fault(
-        fault.id(),
-        fault.component(),
-        fault.title(),
-        chance,
-        SOURCE,
-        fault.remedies(),
-        Optional.empty(),
-        fault.symptoms(),
-        fault.modelled());
   }
 }

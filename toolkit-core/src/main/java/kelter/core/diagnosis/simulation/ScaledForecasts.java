@@ -2,11 +2,10 @@ package kelter.core.diagnosis.simulation;
 
 import java.util.List;
 import java.util.Objects;
-import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.ChangedModel;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.quantity.Scale;
 import kelter.core.vocabulary.Observable;
 
@@ -18,7 +17,7 @@ import kelter.core.vocabulary.Observable;
  * @param model the model
  * @param factor a ratio above 0
  */
-record ScaledForecasts(FaultModel model, double factor) implements FaultModel {
+record ScaledForecasts(FaultModel model, double factor) implements ChangedModel {
 
   /**
    * Checks the factor.
@@ -31,31 +30,6 @@ record ScaledForecasts(FaultModel model, double factor) implements FaultModel {
       throw new IllegalArgumentException(
           "forecasts times " + factor + "; a finite factor above 0 is allowed");
     }
-  }
-
-  @Override
-  public String id() {
-    return model.id();
-  }
-
-  @Override
-  public List<Fault> faults() {
-    return model.faults();
-  }
-
-  @Override
-  public List<Question> questions() {
-    return model.questions();
-  }
-
-  @Override
-  public List<SharedQuantity> shared() {
-    return model.shared();
-  }
-
-  @Override
-  public boolean mayMeet(int one, int other) {
-    return model.mayMeet(one, other);
   }
 
   @Override

@@ -2,10 +2,8 @@ package kelter.core.workshop.kind;
 
 import java.util.List;
 import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.ChangedModel;
 import kelter.core.diagnosis.FaultModel;
-import kelter.core.diagnosis.Forecaster;
-import kelter.core.diagnosis.Question;
-import kelter.core.diagnosis.SharedQuantity;
 
 /**
  * A model whose faults have other chances or symptoms than those it was made with: the shares of a
@@ -14,35 +12,10 @@ import kelter.core.diagnosis.SharedQuantity;
  * @param model the model
  * @param faults its faults, in their order
  */
-public record GivenFaults(FaultModel model, List<Fault> faults) implements FaultModel {
+public record GivenFaults(FaultModel model, List<Fault> faults) implements ChangedModel {
 
   /** Copies the faults. */
   public GivenFaults {
     faults = List.copyOf(faults);
-  }
-
-  @Override
-  public String id() {
-    return model.id();
-  }
-
-  @Override
-  public List<Question> questions() {
-    return model.questions();
-  }
-
-  @Override
-  public List<SharedQuantity> shared() {
-    return model.shared();
-  }
-
-  @Override
-  public boolean mayMeet(int one, int other) {
-    return model.mayMeet(one, other);
-  }
-
-  @Override
-  public Forecaster forecaster(List<Question> questions) {
-    return model.forecaster(questions);
   }
 }

@@ -3,7 +3,7 @@ package kelter.core.workshop.kind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.ChangedModel;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
@@ -14,42 +14,22 @@ import kelter.core.vocabulary.Observable;
  * A model of which some figures are typical ones. Each is one quantity that its readings share: the
  * model with that figure one standard deviation higher tells how much it moves each of them.
  *
- * @param usual the model with every figure at what is usual
+ * @param model the model with every figure at what is usual
  * @param moved the same model with one of the figures one standard deviation higher, for each of
  *     them
  * @param figures the figures
  */
-record TypicalModel(FaultModel usual, List<FaultModel> moved, List<SharedQuantity> figures)
-    implements FaultModel {
+record TypicalModel(FaultModel model, List<FaultModel> moved, List<SharedQuantity> figures)
+    implements ChangedModel {
 
   /** A probability is never taken nearer to 0 or 1. */
   private static final double SURE = 1e-6;
 
   @Override
-  public String id() {
-    return usual.id();
-  }
-
-  @Override
-  public List<Fault> faults() {
-    return usual.faults();
-  }
-
-  @Override
-  public List<Question> questions() {
-    return usual.questions();
-  }
-
-  @Override
   public List<SharedQuantity> shared() {
-    List<SharedQuantity> all = new ArrayList<>(usual.shared());
+    List<SharedQuantity> all = new ArrayList<>(model.shared());
     all.addAll(figures);
     return all;
-  }
-
-  @Override
-  public boolean mayMeet(int one, int other) {
-    return usual.mayMeet(one, other);
   }
 
   @Override
@@ -62,8 +42,8 @@ record TypicalModel(FaultModel usual, List<FaultModel> moved, List<SharedQuantit
     for (int k = 0; k < chance.length; k++) {
       chance[k] = questions.get(k).observable().type() == Observable.Type.YES_NO;
     }
-    int own = usual.faults().size() + usual.shared().size();
-    return new Moving(usual.forecaster(questions), ofMoved, own, chance);
+    int own = model.faults().size() + model.shared().size();
+    return new Moving(model.forecaster(questions), ofMoved, own, chance);
   }
 
   private record Moving(Forecaster usual, List<Forecaster> moved, int own, boolean[] chance)
