@@ -32,7 +32,6 @@ module kelter.core {
   exports kelter.core.file.json;
   exports kelter.core.file.log;
   exports kelter.core.file.person;
-  exports kelter.core.file.progress;
   exports kelter.core.file.shop;
   exports kelter.core.instrument;
   exports kelter.core.job;
@@ -53,6 +52,7 @@ module kelter.core {
   exports kelter.core.report;
   exports kelter.core.safety;
   exports kelter.core.safety.lockout;
+  exports kelter.core.safety.lockout.table;
   exports kelter.core.session;
   exports kelter.core.sheet;
   exports kelter.core.shop;

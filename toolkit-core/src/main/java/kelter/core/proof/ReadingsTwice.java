@@ -12,7 +12,7 @@ import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
-import kelter.core.safety.lockout.Retest;
+import kelter.core.safety.lockout.table.Retest;
 import kelter.core.vocabulary.Observable;
 import kelter.core.workshop.Case;
 

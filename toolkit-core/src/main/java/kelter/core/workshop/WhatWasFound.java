@@ -73,7 +73,8 @@ record WhatWasFound(Appliance appliance, Map<String, Double> factors) {
       List<Fault> faults = new ArrayList<>();
       for (Fault fault : model.faults()) {
         Double factor = factors.get(fault.key());
-        faults.add(factor == null ? fault : fault.with(chance(odds(priors.of(fault)) * factor), SOURCE));
+        faults.add(
+            factor == null ? fault : fault.with(chance(odds(priors.of(fault)) * factor), SOURCE));
       }
       models.add(new GivenFaults(model, faults));
     }

@@ -9,8 +9,8 @@ import kelter.cli.command.entry.Entry;
 import kelter.cli.command.entry.JobEdits;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
+import kelter.core.file.job.ProgressEdit;
 import kelter.core.file.json.Json;
-import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Measurement;
 import kelter.core.problem.InputException;
 

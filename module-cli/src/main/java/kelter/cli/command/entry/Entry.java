@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kelter.core.file.job.ProgressEdit;
 import kelter.core.file.json.Json;
-import kelter.core.file.progress.ProgressEdit;
 import kelter.core.job.Measurement;
 
 /** A reading or an answer as it stands on the command line, and how it goes into a job. */

@@ -20,7 +20,7 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.book.Added;
-import kelter.core.file.progress.ProgressEdit;
+import kelter.core.file.job.ProgressEdit;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Prices;

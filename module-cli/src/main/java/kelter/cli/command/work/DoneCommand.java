@@ -16,7 +16,7 @@ import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.diagnosis.Remedy;
-import kelter.core.file.progress.ProgressEdit;
+import kelter.core.file.job.ProgressEdit;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.TestDone;
 import kelter.core.job.work.WorkDone;

@@ -8,11 +8,11 @@ import kelter.core.file.field.IdField;
 import kelter.core.file.json.JsonNode;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
-import kelter.core.safety.lockout.Beyond;
-import kelter.core.safety.lockout.Retest;
-import kelter.core.safety.lockout.Told;
-import kelter.core.safety.lockout.Until;
-import kelter.core.safety.lockout.When;
+import kelter.core.safety.lockout.table.Beyond;
+import kelter.core.safety.lockout.table.Retest;
+import kelter.core.safety.lockout.table.Told;
+import kelter.core.safety.lockout.table.Until;
+import kelter.core.safety.lockout.table.When;
 
 /**
  * Reads when a row of the lock-out table holds and until when.

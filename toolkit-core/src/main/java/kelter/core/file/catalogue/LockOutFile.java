@@ -7,7 +7,7 @@ import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.file.json.SchemaText;
 import kelter.core.problem.InputException;
-import kelter.core.safety.lockout.LockOutTable;
+import kelter.core.safety.lockout.table.LockOutTable;
 
 /** Reads the lock-out table, {@code "format": "kelter-lock-out/1"}. It comes with Kelter. */
 public final class LockOutFile {

@@ -18,11 +18,11 @@ import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
-import kelter.core.safety.lockout.LockOutRow;
-import kelter.core.safety.lockout.LockOutTable;
-import kelter.core.safety.lockout.MarketText;
-import kelter.core.safety.lockout.SafetyStep;
-import kelter.core.safety.lockout.Suspect;
+import kelter.core.safety.lockout.table.LockOutRow;
+import kelter.core.safety.lockout.table.LockOutTable;
+import kelter.core.safety.lockout.table.MarketText;
+import kelter.core.safety.lockout.table.SafetyStep;
+import kelter.core.safety.lockout.table.Suspect;
 import kelter.core.source.Source;
 
 /** Makes the lock-out table out of the content of its file and notes every mistake on the way. */

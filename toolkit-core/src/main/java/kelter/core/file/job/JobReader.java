@@ -19,7 +19,6 @@ import kelter.core.file.field.InstrumentReader;
 import kelter.core.file.field.TaxFields;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
-import kelter.core.file.progress.ProgressReader;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Appliance;
 import kelter.core.job.Complaint;
@@ -33,7 +32,7 @@ import kelter.core.job.SymptomReport;
 import kelter.core.owner.Use;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
-import kelter.core.safety.lockout.SafetyStep;
+import kelter.core.safety.lockout.table.SafetyStep;
 import kelter.core.vocabulary.Vocabulary;
 
 /** Makes a job out of the content of a job file and notes every mistake on the way. */

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.core.file.catalogue.LockOutFile;
 import kelter.core.file.json.JsonNode;
-import kelter.core.safety.lockout.LockOutRow;
+import kelter.core.safety.lockout.table.LockOutRow;
 
 /** Reads the words of competent persons that release rows of the lock-out table. */
 final class RecordsReader {

@@ -2,6 +2,7 @@ package kelter.core.safety.lockout;
 
 import java.util.List;
 import kelter.core.safety.Caution;
+import kelter.core.safety.lockout.table.LockOutRow;
 
 /**
  * A row of the table that holds.

@@ -9,6 +9,8 @@ import java.util.Set;
 import kelter.core.check.Finding;
 import kelter.core.job.Measurement;
 import kelter.core.job.SymptomReport.Answer;
+import kelter.core.safety.lockout.table.LockOutRow;
+import kelter.core.safety.lockout.table.LockOutTable;
 import kelter.core.vocabulary.OwnersWords;
 
 /**

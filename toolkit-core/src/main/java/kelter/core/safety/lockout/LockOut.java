@@ -12,6 +12,8 @@ import kelter.core.safety.Caution;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
+import kelter.core.safety.lockout.table.LockOutRow;
+import kelter.core.safety.lockout.table.LockOutTable;
 
 /**
  * What may be proposed on a machine. It is worked out from the whole job each time: nothing is

@@ -6,6 +6,8 @@ import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
+import kelter.core.safety.lockout.table.Beyond;
+import kelter.core.safety.lockout.table.LockOutRow;
 import kelter.core.uncertainty.Estimate;
 
 /** Holds measurements of a situation against the limits of rows. */

@@ -8,6 +8,10 @@ import kelter.core.check.Limits;
 import kelter.core.job.Measurement;
 import kelter.core.job.Measurement.Stage;
 import kelter.core.safety.Hazard;
+import kelter.core.safety.lockout.table.LockOutRow;
+import kelter.core.safety.lockout.table.LockOutTable;
+import kelter.core.safety.lockout.table.Retest;
+import kelter.core.safety.lockout.table.SafetyStep;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Observable;
 

@@ -11,6 +11,7 @@ import kelter.core.job.Measurement.Stage;
 import kelter.core.job.work.TestDone;
 import kelter.core.safety.ProtectionClass;
 import kelter.core.safety.lockout.ReleaseTest.Result;
+import kelter.core.safety.lockout.table.Retest;
 import kelter.core.vocabulary.Observable;
 
 /** The tests on the way back to power as they stand. */

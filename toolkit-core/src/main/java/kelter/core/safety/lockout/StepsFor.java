@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import kelter.core.safety.lockout.table.Retest;
+import kelter.core.safety.lockout.table.SafetyStep;
 
 /**
  * The steps around power that a machine needs, in order.

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.check.Verdict;
 import kelter.core.job.Measurement;
+import kelter.core.safety.lockout.table.LockOutRow;
+import kelter.core.safety.lockout.table.LockOutTable;
+import kelter.core.safety.lockout.table.Suspect;
 
 /**
  * A fault that would lock the machine out and is likely: until its test is in, nothing is powered.

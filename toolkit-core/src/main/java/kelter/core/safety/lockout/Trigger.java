@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import kelter.core.job.Measurement;
 import kelter.core.job.SymptomReport.Answer;
+import kelter.core.safety.lockout.table.LockOutRow;
+import kelter.core.safety.lockout.table.Told;
+import kelter.core.safety.lockout.table.When;
 import kelter.core.vocabulary.Symptom;
 
 /**

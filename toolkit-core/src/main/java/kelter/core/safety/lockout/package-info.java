@@ -1,6 +1,7 @@
 /**
- * The lock-out table: what a complaint, a reading or the kind of a machine does to what may be
- * proposed. It knows no module, no file and no diagnosis; {@link kelter.core.workshop} applies it.
+ * What the lock-out table means for a machine: what a complaint, a reading or the kind does to what
+ * may be proposed, and what releases it. It knows no module, no file and no diagnosis; {@link
+ * kelter.core.workshop} applies it.
  *
  * <p>Stability: may change.
  */

@@ -1,8 +1,8 @@
 package kelter.core.workshop.kind;
 
 import java.util.List;
-import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.ChangedModel;
+import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 
 /**

@@ -35,7 +35,7 @@ import kelter.core.vocabulary.Symptom;
  * they sum to what nothing-wrong and something-else leave: a part that is added takes from all
  * others alike, and what a machine lacks gives to all alike.
  */
-public final class KindShares {
+final class KindShares {
 
   /** The share of a fault that a kind does not name for one of its parts; from memory. */
   private static final double RARE = 0.0005;

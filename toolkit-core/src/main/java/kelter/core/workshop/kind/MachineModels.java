@@ -16,7 +16,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 
 /** The fault models of a machine, in which typical figures are open. */
-public final class MachineModels {
+final class MachineModels {
 
   private final TypicalMachine machine;
   private final Map<Integer, Appliance> moved = new HashMap<>();

@@ -20,7 +20,6 @@ import kelter.core.file.field.NameplateReader;
 import kelter.core.file.field.SourceField;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
-import kelter.core.file.progress.ProgressReader;
 import kelter.core.job.Complaint;
 import kelter.core.job.Instrument;
 import kelter.core.job.Market;

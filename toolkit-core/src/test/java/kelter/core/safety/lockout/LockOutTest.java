@@ -36,6 +36,7 @@ import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.Hazard;
 import kelter.core.safety.LockState;
 import kelter.core.safety.Taken;
+import kelter.core.safety.lockout.table.LockOutTable;
 import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.core.uncertainty.InputQuantity;

@@ -5,7 +5,7 @@ package kelter.core.diagnosis.symptom.exact;
  * reports and with this one taken back. A report that another group explains says nearly nothing;
  * what several say together is not the sum of what each says.
  */
-public final class ReportEvidence {
+final class ReportEvidence {
 
   private final SymptomPosterior all;
   private final SymptomPosterior without;

@@ -1,4 +1,4 @@
-package kelter.core.file.progress;
+package kelter.core.file.job;
 
 import java.util.ArrayList;
 import java.util.Collections;

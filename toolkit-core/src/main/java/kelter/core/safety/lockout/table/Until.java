@@ -1,4 +1,4 @@
-package kelter.core.safety.lockout;
+package kelter.core.safety.lockout.table;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +48,7 @@ public record Until(
    *
    * @return true if some are named
    */
-  boolean byReadings() {
+  public boolean byReadings() {
     return same || !dead.isEmpty() || !last.isEmpty();
   }
 }

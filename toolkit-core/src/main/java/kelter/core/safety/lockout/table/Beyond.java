@@ -1,4 +1,4 @@
-package kelter.core.safety.lockout;
+package kelter.core.safety.lockout.table;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,7 +50,7 @@ public record Beyond(
    * @param kind the kind of component
    * @return true if it is
    */
-  boolean isOf(String kind) {
+  public boolean isOf(String kind) {
     return of.isEmpty() || of.contains(kind);
   }
 }

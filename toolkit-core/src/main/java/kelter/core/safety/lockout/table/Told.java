@@ -1,4 +1,4 @@
-package kelter.core.safety.lockout;
+package kelter.core.safety.lockout.table;
 
 import java.util.List;
 import kelter.core.vocabulary.Ids;

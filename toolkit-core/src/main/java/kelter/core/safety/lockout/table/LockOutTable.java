@@ -1,4 +1,4 @@
-package kelter.core.safety.lockout;
+package kelter.core.safety.lockout.table;
 
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public record LockOutTable(
    * @param observable the word for what is read
    * @return the first such step; empty if there is none
    */
-  Optional<SafetyStep> reading(String observable) {
+  public Optional<SafetyStep> reading(String observable) {
     return backToPower.stream()
         .filter(step -> step.read().stream().anyMatch(each -> each.observable().equals(observable)))
         .findFirst();

@@ -1,4 +1,4 @@
-package kelter.core.safety.lockout;
+package kelter.core.safety.lockout.table;
 
 import java.util.Set;
 import kelter.core.vocabulary.Ids;

@@ -1,4 +1,4 @@
-package kelter.core.file.progress;
+package kelter.core.file.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -9,8 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import kelter.core.file.job.JobFile;
-import kelter.core.file.job.Samples;
 import kelter.core.file.json.Json;
 import kelter.core.job.Progress;
 import kelter.core.job.SymptomReport;

@@ -1,4 +1,4 @@
-package kelter.core.file.progress;
+package kelter.core.file.job;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -22,32 +22,32 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Ids;
 
 /** Reads what was done in a job and how it ended; mistakes are noted where they stand. */
-public final class ProgressReader {
+final class ProgressReader {
 
   /** The members of a job that it reads. */
-  public static final Set<String> MEMBERS =
+  static final Set<String> MEMBERS =
       JsonNode.names("work", "tests", "symptoms-left", "closed", "call-back-of", "accepted");
 
   /** The members of a piece of work. */
-  public static final Set<String> WORK =
+  static final Set<String> WORK =
       JsonNode.names("remedy", "title", "time", "parts", "found", "by", "date", "note");
 
   /** The members of a part that was put in. */
-  public static final Set<String> PART = JsonNode.names("title", "count", "price", "condition");
+  static final Set<String> PART = JsonNode.names("title", "count", "price", "condition");
 
   /** The members of a test. */
-  public static final Set<String> TEST = JsonNode.names("result", "note");
+  static final Set<String> TEST = JsonNode.names("result", "note");
 
   /** The members of a closing. */
-  public static final Set<String> CLOSED =
+  static final Set<String> CLOSED =
       JsonNode.names(
           "date", "outcome", "causes", "charged", "old-parts", "guarantee", "by", "note");
 
   /** The members of an accepted offer. */
-  public static final Set<String> ACCEPTED = JsonNode.names("option", "title", "most", "date");
+  static final Set<String> ACCEPTED = JsonNode.names("option", "title", "most", "date");
 
   /** How a test came out. */
-  public static final Set<String> RESULTS = JsonNode.names("met", "not met");
+  static final Set<String> RESULTS = JsonNode.names("met", "not met");
 
   private static final String MET = "met";
   private static final int MOST_PARTS = 1000;
@@ -80,7 +80,7 @@ public final class ProgressReader {
    * @param left what the machine does after the work
    * @return what was done; what cannot be read is left out
    */
-  public static Progress progress(JsonNode root, Set<String> steps, List<SymptomReport> left) {
+  static Progress progress(JsonNode root, Set<String> steps, List<SymptomReport> left) {
     ProgressReader reader = new ProgressReader(root, steps);
     return new Progress(
         reader.work(),

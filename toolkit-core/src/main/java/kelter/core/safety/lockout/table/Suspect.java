@@ -1,4 +1,4 @@
-package kelter.core.safety.lockout;
+package kelter.core.safety.lockout.table;
 
 import java.util.List;
 import java.util.Set;
@@ -31,7 +31,7 @@ public record Suspect(List<String> faults, Set<String> of, Set<String> notOf, Li
    * @param kind the kind of component
    * @return true if it is
    */
-  boolean names(String fault, String kind) {
+  public boolean names(String fault, String kind) {
     return faults.contains(fault) && (of.isEmpty() || of.contains(kind)) && !notOf.contains(kind);
   }
 }
