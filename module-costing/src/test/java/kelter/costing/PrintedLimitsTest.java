@@ -10,7 +10,7 @@ import kelter.core.module.Calculation;
 import kelter.core.module.Computation;
 import kelter.core.module.Parameter;
 import kelter.core.problem.InputException;
-import kelter.core.quantity.Quantity;
+import kelter.testkit.CalculationRules;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -51,11 +51,8 @@ class PrintedLimitsTest {
   void everyLimitIsTaken(Calculation calculation) {
     List<String> refused = new ArrayList<>();
     for (Parameter parameter : calculation.parameters()) {
-      if (parameter.choices().isEmpty()) {
-        for (double end : new double[] {parameter.low(), parameter.high()}) {
-          String printed = Quantity.ofSi(end, 0, parameter.kind()).display();
-          tryOut(calculation, parameter.id(), printed, refused);
-        }
+      for (String printed : CalculationRules.printedLimits(parameter)) {
+        tryOut(calculation, parameter.id(), printed, refused);
       }
     }
     assertTrue(refused.isEmpty(), String.join("\n", refused));

@@ -163,8 +163,8 @@ public final class HydraulicsModule implements CalculationModule {
         new CondensatePump(),
         new MoistureSensor(),
         new Room(),
-        new CrumbTray(),
-        new WaveGuideCover());
+        CrumbTray.part(),
+        WaveGuideCover.part());
   }
 
   @Override

@@ -207,24 +207,11 @@ class HeatingTest {
   @Test
   void anAgedElementAtAStatedVoltageHasThatVoltageSquaredOverItsResistance() {
     FaultModel model = model(WASHER);
-    Question power =
-        model.questions().stream()
-            .filter(q -> q.observable().id().equals("power"))
-            .findFirst()
-            .orElseThrow();
-    Question at207 =
-        new Question(
-            power.component(),
-            power.observable(),
-            new kelter.core.job.Conditions(
-                Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE))));
     double[] state = none(model);
     for (int i = 0; i < model.faults().size(); i++) {
       state[i] = model.faults().get(i).key().equals("heater.aged") ? 1 : 0;
     }
-    double[] value = new double[1];
-    model.forecaster(List.of(at207)).forecast(state, value, new double[1]);
-    assertEquals(1409, value[0], 10);
+    assertEquals(1409, powerAt207(model, state), 10);
   }
 
   /** Renewing the heater is what cures it; the owner notices three of ten at worst. */
@@ -406,6 +393,10 @@ class HeatingTest {
   @Test
   void aStatedVoltageTakesThePlaceOfTheSupply() {
     FaultModel model = model(WASHER);
+    assertEquals(0.81 * 2000, powerAt207(model, none(model)), 10);
+  }
+
+  private static double powerAt207(FaultModel model, double[] state) {
     Question power =
         model.questions().stream()
             .filter(q -> q.observable().id().equals("power"))
@@ -418,8 +409,8 @@ class HeatingTest {
             new kelter.core.job.Conditions(
                 Map.of("voltage", Quantity.of(207, "V", QuantityKind.VOLTAGE))));
     double[] value = new double[1];
-    model.forecaster(List.of(at207)).forecast(none(model), value, new double[1]);
-    assertEquals(0.81 * 2000, value[0], 10);
+    model.forecaster(List.of(at207)).forecast(state, value, new double[1]);
+    return value[0];
   }
 
   /**
