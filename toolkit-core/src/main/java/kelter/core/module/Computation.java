@@ -19,8 +19,6 @@ import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.uncertainty.Estimate;
 import kelter.core.uncertainty.InputQuantity;
-import kelter.core.uncertainty.InputText;
-import kelter.core.uncertainty.Propagation;
 
 /**
  * A calculation run on given values.

@@ -11,7 +11,6 @@ import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.Unit;
 import kelter.core.uncertainty.InputQuantity;
-import kelter.core.uncertainty.InputText;
 import kelter.core.vocabulary.Ids;
 
 /**

@@ -1,4 +1,4 @@
-package kelter.core.uncertainty;
+package kelter.core.module;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +11,9 @@ import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.quantity.Unit;
+import kelter.core.uncertainty.ErrorTerm;
+import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.Shape;
 
 /**
  * Reads an input quantity as a person writes it: {@code 26.4 ohm}, {@code 26.4 ohm ± 0.3}, {@code
@@ -23,7 +26,7 @@ import kelter.core.quantity.Unit;
  * degrees of freedom as Student's t. Several readings give their mean and a component of their own
  * for its scatter.
  */
-public final class InputText {
+final class InputText {
 
   private static final int MAX_LENGTH = 1000;
 

@@ -1,4 +1,4 @@
-package kelter.core.uncertainty;
+package kelter.core.module;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import kelter.core.quantity.QuantityFormatException;
 import kelter.core.quantity.QuantityKind;
+import kelter.core.uncertainty.ErrorTerm;
+import kelter.core.uncertainty.Estimate;
+import kelter.core.uncertainty.InputQuantity;
+import kelter.core.uncertainty.Shape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,9 +1,10 @@
-package kelter.core.uncertainty;
+package kelter.core.module;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import kelter.core.uncertainty.Estimate;
 
 /**
  * First-order propagation of uncertainties through any calculation.
@@ -12,7 +13,7 @@ import java.util.function.ToDoubleFunction;
  * standard uncertainty below its estimate to one above (JCGM 100:2008, 5.1.3, note 2). This is
  * exact where the calculation is linear in the input, and needs nothing but the calculation itself.
  */
-public final class Propagation {
+final class Propagation {
 
   private Propagation() {}
 
