@@ -16,6 +16,9 @@ import java.util.Set;
  */
 public final class OwnersWords {
 
+  /** Ends what is a whole word of a phrase, and not the beginning of one. */
+  private static final String WHOLE = ".";
+
   /** So many other words may stand between two words of a phrase. */
   private static final int BETWEEN = 3;
 
@@ -326,7 +329,19 @@ public final class OwnersWords {
         "residual",
         "safety switch",
         "all the lights go");
-    put(all, "shock-felt", "shock", "tingl", "tickle", "electric feel", "zap");
+    put(
+        all,
+        "shock-felt",
+        "shock",
+        "tingl",
+        "tickl",
+        "prickl",
+        "electric feel",
+        "feel electric",
+        "feel current",
+        "electrified",
+        "electrocut",
+        "zap");
     put(all, "sparks", "spark", "arcing", "flash");
     put(
         all,
@@ -531,7 +546,7 @@ public final class OwnersWords {
    * Whether the beginnings of words follow each other from a place in a clause on, with few other
    * words between them.
    *
-   * @param phrase beginnings of words
+   * @param phrase beginnings of words; one that ends with a full stop is a whole word
    * @param clause the words of a clause
    * @param start the place of the first
    * @return true if they do
@@ -540,7 +555,7 @@ public final class OwnersWords {
     int at = start;
     int found = 0;
     for (int k = start; k < clause.size() && k <= at + BETWEEN && found < phrase.length; k++) {
-      if (clause.get(k).startsWith(phrase[found])) {
+      if (isMeant(clause.get(k), phrase[found])) {
         found++;
         at = k;
       } else if (found == 0) {
@@ -548,6 +563,12 @@ public final class OwnersWords {
       }
     }
     return found == phrase.length;
+  }
+
+  private static boolean isMeant(String said, String beginning) {
+    return beginning.endsWith(WHOLE)
+        ? said.length() == beginning.length() - 1 && beginning.startsWith(said)
+        : said.startsWith(beginning);
   }
 
   /**

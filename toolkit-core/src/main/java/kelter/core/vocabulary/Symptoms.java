@@ -531,6 +531,10 @@ public final class Symptoms {
               "smokes although its power is off",
               "Does it still smoke with its power off? Then leave and call the fire service."),
           sign("plug-scorched", "has a scorched plug", "Is its plug scorched or melted?"),
+          sign(
+              "cord-damaged",
+              "has a damaged cord or plug",
+              "Is its cord or plug cut, torn or broken, or can copper be seen?"),
           sign("smells-of-gas", "stands where it smells of gas", "Does it smell of gas there?"),
           sign(
               "co-alarm",

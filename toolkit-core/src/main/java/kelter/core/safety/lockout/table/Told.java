@@ -9,7 +9,8 @@ import kelter.core.vocabulary.Ids;
  * @param symptom the id of the symptom by which it is asked and answered: a yes or a sometimes
  *     makes the row hold, only a no releases it
  * @param words phrases of a complaint that make the row hold until that is answered, each a row of
- *     beginnings of words that follow each other within a clause; English
+ *     beginnings of words, or whole words where a full stop ends them, that follow each other
+ *     within a clause; English
  */
 public record Told(String symptom, List<String> words) {
 
