@@ -44,12 +44,15 @@ final class JdbcBook implements JobBook {
   private final Dialect dialect;
   private final Connection connection;
   private final EntryLoader loader;
+  private final LessonLoader lessons;
 
   JdbcBook(String name, Dialect dialect, Connection connection) {
     this.name = name;
     this.dialect = dialect;
     this.connection = connection;
-    this.loader = new EntryLoader(connection);
+    PageQueries queries = new PageQueries(connection);
+    this.loader = new EntryLoader(queries);
+    this.lessons = new LessonLoader(queries);
   }
 
   @FunctionalInterface
@@ -118,8 +121,8 @@ final class JdbcBook implements JobBook {
   /** By the id of a job that is there the digests by which it may be given again. */
   private Map<String, Set<String>> digests(List<BookEntry> entries) throws SQLException {
     Map<String, Set<String>> there = new HashMap<>();
-    for (int from = 0; from < entries.size(); from += EntryLoader.PAGE) {
-      digests(entries.subList(from, Math.min(entries.size(), from + EntryLoader.PAGE)), there);
+    for (int from = 0; from < entries.size(); from += PageQueries.PAGE) {
+      digests(entries.subList(from, Math.min(entries.size(), from + PageQueries.PAGE)), there);
     }
     return there;
   }
@@ -135,7 +138,7 @@ final class JdbcBook implements JobBook {
     List<Integer> leftOut = new ArrayList<>();
     String sql =
         "select job, digest, number, serial from entry where job in "
-            + EntryLoader.marks(page.size());
+            + PageQueries.marks(page.size());
     try (PreparedStatement query = prepared(sql, jobs);
         ResultSet row = query.executeQuery()) {
       while (row.next()) {
@@ -214,9 +217,9 @@ final class JdbcBook implements JobBook {
   private List<BookEntry> loaded(String sql, List<Object> values, int most) throws SQLException {
     List<Integer> numbers = numbers(sql, values);
     List<BookEntry> entries = new ArrayList<>();
-    for (int from = 0; from < Math.min(most, numbers.size()); from += EntryLoader.PAGE) {
+    for (int from = 0; from < Math.min(most, numbers.size()); from += PageQueries.PAGE) {
       loader
-          .load(numbers.subList(from, Math.min(numbers.size(), from + EntryLoader.PAGE)))
+          .load(numbers.subList(from, Math.min(numbers.size(), from + PageQueries.PAGE)))
           .forEach(stored -> entries.add(stored.entry()));
     }
     return entries;
@@ -298,7 +301,7 @@ final class JdbcBook implements JobBook {
         "select symptom.entry, symptom.symptom, symptom.answer from entry"
             + " join symptom on symptom.entry = entry.number"
             + " where entry.kind = ? and symptom.symptom in "
-            + EntryLoader.marks(wanted.symptoms().size());
+            + PageQueries.marks(wanted.symptoms().size());
     try (PreparedStatement query = prepared(sql, values);
         ResultSet row = query.executeQuery()) {
       while (row.next()) {
@@ -320,7 +323,7 @@ final class JdbcBook implements JobBook {
           Map<String, List<String>> cameBack = new TreeMap<>();
           String sql =
               "select call_back_of, job from entry where call_back_of in "
-                  + EntryLoader.marks(jobs.size())
+                  + PageQueries.marks(jobs.size())
                   + " order by call_back_of, closed, number";
           try (PreparedStatement query = prepared(sql, new ArrayList<>(jobs));
               ResultSet row = query.executeQuery()) {
@@ -336,25 +339,26 @@ final class JdbcBook implements JobBook {
 
   @Override
   public void each(Consumer<BookEntry> reader) {
-    eachStored(loader::load, stored -> reader.accept(stored.entry()));
+    each(loader::load, stored -> reader.accept(stored.entry()));
   }
 
   @Override
   public void lessons(Consumer<BookEntry> reader) {
-    eachStored(loader::lessons, stored -> reader.accept(stored.entry()));
+    each(lessons::load, reader);
   }
 
   @FunctionalInterface
-  private interface Loading {
-    List<EntryLoader.Stored> of(List<Integer> numbers) throws SQLException;
+  private interface Loading<T> {
+    List<T> of(List<Integer> numbers) throws SQLException;
   }
 
-  private void eachStored(Loading loading, Consumer<EntryLoader.Stored> reader) {
-    ReadAhead.<Page>of(before -> pageAfter(before, loading), page -> page.stored().forEach(reader));
+  private <T> void each(Loading<T> loading, Consumer<T> reader) {
+    ReadAhead.<Page<T>>of(
+        before -> pageAfter(before, loading), page -> page.loaded().forEach(reader));
   }
 
-  /** The entries that follow a page; the first where there is none before. */
-  private Optional<Page> pageAfter(Optional<Page> before, Loading loading) {
+  /** What follows a page; the first where there is none before. */
+  private <T> Optional<Page<T>> pageAfter(Optional<Page<T>> before, Loading<T> loading) {
     List<Map.Entry<Integer, String>> page =
         page(before.map(Page::day).orElse(""), before.map(Page::number).orElse(0));
     if (page.isEmpty()) {
@@ -363,11 +367,11 @@ final class JdbcBook implements JobBook {
     List<Integer> numbers = page.stream().map(Map.Entry::getKey).toList();
     Map.Entry<Integer, String> last = page.get(page.size() - 1);
     return Optional.of(
-        new Page(reading(() -> loading.of(numbers)), last.getValue(), last.getKey()));
+        new Page<>(reading(() -> loading.of(numbers)), last.getValue(), last.getKey()));
   }
 
-  /** Some entries, with day and number of the last. */
-  private record Page(List<EntryLoader.Stored> stored, String day, int number) {}
+  /** What was loaded of some entries, with day and number of the last. */
+  private record Page<T>(List<T> loaded, String day, int number) {}
 
   /** The numbers and days of the entries that follow one. */
   private List<Map.Entry<Integer, String>> page(String day, int number) {
@@ -375,10 +379,9 @@ final class JdbcBook implements JobBook {
         () -> {
           List<Map.Entry<Integer, String>> page = new ArrayList<>();
           String sql =
-              "select number, closed from entry where closed > ? or (closed = ? and number > ?)"
+              "select number, closed from entry where (closed, number) > (?, ?)"
                   + " order by closed, number limit ?";
-          try (PreparedStatement query =
-                  prepared(sql, List.of(day, day, number, EntryLoader.PAGE));
+          try (PreparedStatement query = prepared(sql, List.of(day, number, PageQueries.PAGE));
               ResultSet row = query.executeQuery()) {
             while (row.next()) {
               page.add(Map.entry(row.getInt(1), row.getString(2)));
@@ -398,7 +401,7 @@ final class JdbcBook implements JobBook {
           .forEach(table -> wrong.add("a row of '" + table + "' belongs to no entry"));
     }
     if (wrong.isEmpty()) {
-      eachStored(
+      each(
           loader::load,
           stored -> {
             if (!digest(stored.entry()).equals(stored.digest())) {
