@@ -21,7 +21,7 @@ public final class KindTable {
   public static final String SOMETHING_ELSE = "something-else";
 
   private final Kind kind;
-  private final List<String> keys = new ArrayList<>();
+  private final List<String> keys;
   private final double[] share;
   private final Map<String, Integer> byPart = new HashMap<>();
   private final Map<String, Integer> byComponent = new HashMap<>();
@@ -37,6 +37,7 @@ public final class KindTable {
     for (KindPart part : kind.parts()) {
       components.put(part.id(), part.kind());
     }
+    List<String> keys = new ArrayList<>();
     for (KindCause cause : kind.causes()) {
       byPart.put(cause.key(), keys.size());
       String component = components.getOrDefault(cause.part(), cause.part());
@@ -45,6 +46,7 @@ public final class KindTable {
     }
     keys.add(NOTHING_WRONG);
     keys.add(SOMETHING_ELSE);
+    this.keys = List.copyOf(keys);
     this.share = new double[keys.size()];
     for (int i = 0; i < kind.causes().size(); i++) {
       share[i] = kind.causes().get(i).share();
@@ -69,7 +71,7 @@ public final class KindTable {
    * @return the causes by their key, then the two words
    */
   public List<String> keys() {
-    return List.copyOf(keys);
+    return keys;
   }
 
   /**

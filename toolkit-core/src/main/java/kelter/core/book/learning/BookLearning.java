@@ -28,9 +28,9 @@ public final class BookLearning {
 
   private final Function<String, Optional<Kind>> kindOf;
   private final LearningRule rule;
-  private final Map<String, Optional<KindTally>> kinds = new TreeMap<>();
-  private final Map<String, Timed> work = new TreeMap<>();
-  private final Map<String, Timed> readings = new TreeMap<>();
+  private final Map<String, Optional<KindTally>> kinds = new HashMap<>();
+  private final Map<String, Timed> work = new HashMap<>();
+  private final Map<String, Timed> readings = new HashMap<>();
   private final RateTally cures = new RateTally();
   private final RateTally blunders = new RateTally();
   private final LifeTally lives = new LifeTally();
@@ -41,6 +41,9 @@ public final class BookLearning {
 
   /** By such a first job the causes that were confirmed since. */
   private final Map<String, Set<String>> taughtBy = new HashMap<>();
+
+  /** Each of these sets once. */
+  private final Map<Set<String>, Set<String>> sets = new HashMap<>();
 
   /** By a cured job, its kind and whether its complaint came back. */
   private final Map<String, CuredJob> cured = new LinkedHashMap<>();
@@ -102,6 +105,7 @@ public final class BookLearning {
       Set<String> taught = taughtBy.getOrDefault(first, Set.of());
       boolean isRepeated =
           !entry.causes().isEmpty()
+              && !taught.isEmpty()
               && entry.causes().stream().allMatch(cause -> taught.contains(cause.key()));
       kind.get().add(entry, first, taught, weight);
       if (!isRepeated) {
@@ -114,14 +118,14 @@ public final class BookLearning {
     comesBack(entry, weight);
   }
 
-  /** Kept in little room: there is one set for nearly every job, mostly of one cause. */
+  /** Kept in little room: there is one set for nearly every job, and few that differ. */
   private void taught(String first, List<ConfirmedCause> causes) {
     if (causes.isEmpty()) {
       return;
     }
     Set<String> taught = new HashSet<>(taughtBy.getOrDefault(first, Set.of()));
     causes.forEach(cause -> taught.add(cause.key()));
-    taughtBy.put(first, Set.copyOf(taught));
+    taughtBy.put(first, sets.computeIfAbsent(taught, Set::copyOf));
   }
 
   private Optional<KindTally> kind(String id) {
@@ -132,24 +136,24 @@ public final class BookLearning {
   private void times(BookEntry entry, double weight) {
     for (WorkDone each : entry.work()) {
       if (each.minutes().isPresent() && each.minutes().getAsDouble() > 0) {
-        work.merge(
-            each.key(),
-            Timed.NONE.and(each.minutes().getAsDouble(), weight),
-            (before, one) -> before.and(each.minutes().getAsDouble(), weight));
+        timed(work, each.key(), each.minutes().getAsDouble(), weight);
       }
-      each.cured().ifPresent(so -> cures.add(each.key(), so, weight));
+      if (each.cured().isPresent()) {
+        cures.add(each.key(), each.cured().get(), weight);
+      }
     }
     for (ReadingTaken each : entry.readings()) {
       if (each.minutes().isPresent() && each.minutes().getAsDouble() > 0) {
-        readings.merge(
-            each.key(),
-            Timed.NONE.and(each.minutes().getAsDouble(), weight),
-            (before, one) -> before.and(each.minutes().getAsDouble(), weight));
+        timed(readings, each.key(), each.minutes().getAsDouble(), weight);
       }
       if (!each.instrument().isEmpty()) {
         blunders.add(each.instrument(), each.misled(), weight);
       }
     }
+  }
+
+  private static void timed(Map<String, Timed> times, String of, double minutes, double weight) {
+    times.put(of, times.getOrDefault(of, Timed.NONE).and(minutes, weight));
   }
 
   private void comesBack(BookEntry entry, double weight) {

@@ -1,10 +1,10 @@
 package kelter.core.book.learning;
 
 import java.io.Serializable;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kelter.core.book.BookEntry;
 import kelter.core.book.ConfirmedCause;
 import kelter.core.book.learned.Calibration;
@@ -31,8 +31,10 @@ final class CalibrationTally implements Serializable {
     if (entry.predictions().isEmpty() || entry.causes().isEmpty()) {
       return;
     }
-    Set<String> there =
-        entry.causes().stream().map(ConfirmedCause::key).collect(Collectors.toSet());
+    Set<String> there = new HashSet<>();
+    for (ConfirmedCause cause : entry.causes()) {
+      there.add(cause.key());
+    }
     String first = "";
     double highest = -1;
     double truth = 0;

@@ -1,11 +1,12 @@
 package kelter.core.book.learning;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
- * What was counted of one kind of machine.
+ * What was counted of one kind of machine. While it is counted the maps have no order; what {@link
+ * #plus} makes has that of the keys.
  *
  * @param all the shares of all machines of the kind
  * @param models the shares by model
@@ -23,7 +24,7 @@ record KindCounts(
 
   static KindCounts none() {
     return new KindCounts(
-        new ShareTally(), new TreeMap<>(), new TreeMap<>(), new SymptomTally(), new TreeMap<>());
+        new ShareTally(), new HashMap<>(), new HashMap<>(), new SymptomTally(), new HashMap<>());
   }
 
   KindCounts plus(KindCounts other) {

@@ -57,8 +57,7 @@ final class KindTally {
    * @param weight what the entry counts
    */
   void add(BookEntry entry, String first, Set<String> taught, double weight) {
-    List<ConfirmedCause> fresh = new ArrayList<>(entry.causes());
-    fresh.removeIf(cause -> taught.contains(cause.key()));
+    List<ConfirmedCause> fresh = fresh(entry.causes(), taught);
     if (!fresh.isEmpty()) {
       confirmed(entry, fresh, first, weight);
     } else if (entry.causes().isEmpty() && taught.isEmpty() && !notFound.containsKey(first)) {
@@ -66,11 +65,21 @@ final class KindTally {
     }
   }
 
+  private static List<ConfirmedCause> fresh(List<ConfirmedCause> causes, Set<String> taught) {
+    if (taught.isEmpty()) {
+      return causes;
+    }
+    List<ConfirmedCause> fresh = new ArrayList<>(causes);
+    fresh.removeIf(cause -> taught.contains(cause.key()));
+    return fresh;
+  }
+
   private void confirmed(BookEntry entry, List<ConfirmedCause> fresh, String first, double weight) {
-    int[] classes = fresh.stream().mapToInt(table::of).toArray();
-    for (ConfirmedCause cause : fresh) {
-      if (table.of(cause) == table.other()) {
-        counts.unnamed().merge(cause.key(), 1, Integer::sum);
+    int[] classes = new int[fresh.size()];
+    for (int i = 0; i < classes.length; i++) {
+      classes[i] = table.of(fresh.get(i));
+      if (classes[i] == table.other()) {
+        counts.unnamed().merge(fresh.get(i).key(), 1, Integer::sum);
       }
     }
     NotFound before = notFound.remove(first);

@@ -1,6 +1,7 @@
 package kelter.core.book.learning;
 
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,7 +12,8 @@ import kelter.core.diagnosis.learning.Lives;
 import kelter.core.diagnosis.learning.WeibullFit;
 
 /**
- * How many parts were how old.
+ * How many parts were how old. While it is counted the maps have no order; what {@link #plus} makes
+ * has that of the keys.
  *
  * @param lived by kind of machine and age in years how many machines were that old
  * @param failed by {@code kind.part} and age how many failed
@@ -28,7 +30,7 @@ record LifeCounts(
   private static final double LEAST_FITTED = 2;
 
   static LifeCounts none() {
-    return new LifeCounts(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+    return new LifeCounts(new HashMap<>(), new HashMap<>(), new HashMap<>());
   }
 
   void lived(String kind, double age) {
@@ -57,7 +59,7 @@ record LifeCounts(
 
   private static void count(
       Map<String, Map<Double, Double>> counts, String of, double age, double number) {
-    counts.computeIfAbsent(of, any -> new TreeMap<>()).merge(age, number, Double::sum);
+    counts.computeIfAbsent(of, any -> new HashMap<>()).merge(age, number, Double::sum);
   }
 
   LifeCounts plus(LifeCounts other) {

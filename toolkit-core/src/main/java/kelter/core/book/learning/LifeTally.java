@@ -25,17 +25,23 @@ final class LifeTally {
   private static final double LEAST_AGE = 0.05;
 
   private final LifeCounts counts = LifeCounts.none();
-  private final Map<String, Map<String, LocalDate>> renewed = new HashMap<>();
+
+  /** By the serial number the machines that have one. */
   private final Map<String, Met> met = new HashMap<>();
 
   /**
-   * How a machine was met the last time.
+   * How a machine was met so far.
    *
-   * @param age its age, years
-   * @param lives by part how old it was, of those that were not as old as the machine
-   * @param over the parts whose lives were over: they failed or were renewed
+   * @param age its age the last time that it was told, years; NaN where it never was
+   * @param lives by part how old it was then, of those that were not as old as the machine
+   * @param over the parts whose lives were over then: they failed or were renewed
+   * @param renewed by the kind of a part the last day on which it was renewed
    */
-  private record Met(double age, Map<String, Double> lives, Set<String> over) {}
+  private record Met(
+      double age, Map<String, Double> lives, Set<String> over, Map<String, LocalDate> renewed) {
+
+    static final Met NEVER = new Met(Double.NaN, Map.of(), Set.of(), Map.of());
+  }
 
   LifeCounts counts() {
     return counts;
@@ -44,32 +50,37 @@ final class LifeTally {
   /** Counts the parts of a machine, whose age must be told. */
   void add(BookEntry entry, Kind kind) {
     String serial = entry.machine().serial().isEmpty() ? "" : serial(entry);
-    Map<String, LocalDate> before = serial.isEmpty() ? Map.of() : renewedIn(serial);
+    Met last = met.getOrDefault(serial, Met.NEVER);
+    Map<String, LocalDate> renewed = renewed(last.renewed(), entry);
+    Met now = new Met(last.age(), last.lives(), last.over(), renewed);
     if (entry.machine().age().isPresent()) {
       double age = tenths(entry.machine().age().getAsDouble());
-      Met last = met.get(serial);
-      if (last != null && last.age() <= age) {
+      if (last.age() <= age) {
         goOn(kind, last);
       }
       counts.lived(kind.id(), age);
-      Map<String, Double> lives = lives(kind, before, age, entry.closed());
+      Map<String, Double> lives = lives(kind, last.renewed(), age, entry.closed());
       for (ConfirmedCause cause : entry.causes()) {
         if (kind.part(cause.component()).isPresent()) {
           counts.failed(
               kind.id() + "." + cause.component(), lives.getOrDefault(cause.component(), age));
         }
       }
-      if (!serial.isEmpty()) {
-        met.put(serial, new Met(age, lives, over(entry, kind)));
-      }
+      now = new Met(age, lives, over(entry, kind), renewed);
     }
+    if (!serial.isEmpty()) {
+      met.put(serial, now);
+    }
+  }
+
+  private static Map<String, LocalDate> renewed(Map<String, LocalDate> before, BookEntry entry) {
+    Map<String, LocalDate> renewed = new HashMap<>(before);
     for (WorkDone work : entry.work()) {
-      if (work.renews() && !serial.isEmpty()) {
-        renewed
-            .computeIfAbsent(serial, any -> new HashMap<>(2))
-            .put(work.component(), entry.closed());
+      if (work.renews()) {
+        renewed.put(work.component(), entry.closed());
       }
     }
+    return Map.copyOf(renewed);
   }
 
   /** Takes back what was counted the last time, but for lives that were over. */
@@ -102,10 +113,6 @@ final class LifeTally {
       }
     }
     return Set.copyOf(over);
-  }
-
-  private Map<String, LocalDate> renewedIn(String serial) {
-    return renewed.getOrDefault(serial, Map.of());
   }
 
   /** By part how old it is, of those that were renewed before; they are not as old as the rest. */

@@ -2,6 +2,7 @@ package kelter.core.book.learning;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,7 +13,7 @@ import kelter.core.diagnosis.learning.Strength;
 /** How often something was so, by what it was of. */
 final class RateTally implements Serializable {
 
-  private static final long serialVersionUID = 1;
+  private static final long serialVersionUID = 2;
 
   /** As so many cases the usual rate counts against all that were counted; own choice. */
   private static final double USUAL_CASES = 20;
@@ -20,16 +21,23 @@ final class RateTally implements Serializable {
   private static final double LOW = 0.025;
   private static final double HIGH = 0.975;
 
-  private final TreeMap<String, YesNo> counts = new TreeMap<>();
+  /** Has an order in what {@link #plus} makes. */
+  private final Map<String, YesNo> counts;
+
+  RateTally() {
+    this(new HashMap<>());
+  }
+
+  private RateTally(Map<String, YesNo> counts) {
+    this.counts = counts;
+  }
 
   void add(String of, boolean so, double weight) {
-    counts.merge(of, YesNo.one(so, weight), YesNo::plus);
+    counts.put(of, counts.getOrDefault(of, YesNo.NONE).and(so, weight));
   }
 
   RateTally plus(RateTally other) {
-    RateTally both = new RateTally();
-    both.counts.putAll(MergedMaps.of(counts, other.counts, YesNo.NONE, YesNo::plus));
-    return both;
+    return new RateTally(MergedMaps.of(counts, other.counts, YesNo.NONE, YesNo::plus));
   }
 
   /** Rates drawn to the rate of all, which itself is drawn to a usual one. */

@@ -1,46 +1,61 @@
 package kelter.core.book.learning;
 
 import java.io.Serializable;
-import java.util.Map;
+import java.util.Arrays;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import kelter.core.book.learned.KindTable;
 import kelter.core.diagnosis.learning.Strength;
 
 /** How often calls fell into each class, and how old their machines were. */
 final class ShareTally implements Serializable {
 
-  private static final long serialVersionUID = 1;
+  private static final long serialVersionUID = 2;
 
-  private static final int UNKNOWN = -1;
+  /** By the number of a class what the calls that fell into it count. */
+  private double[] counts = {};
 
-  private final TreeMap<Integer, Double> counts = new TreeMap<>();
-  private final TreeMap<Integer, Double> ages = new TreeMap<>();
+  /** The same by age in whole years plus one; in front those whose age is not told. */
+  private double[] ages = {};
+
   private int jobs;
 
   /** Counts a call, which may fall into several classes with a share of its weight each. */
   void add(int[] classes, double weight, OptionalDouble age) {
     jobs++;
-    ages.merge(age.isPresent() ? (int) age.getAsDouble() : UNKNOWN, weight, Double::sum);
+    ages = added(ages, age.isPresent() ? (int) age.getAsDouble() + 1 : 0, weight);
     for (int each : classes) {
-      counts.merge(each, weight / classes.length, Double::sum);
+      counts = added(counts, each, weight / classes.length);
     }
   }
 
   /** Moves what was counted for one class to others, once more is known of the call. */
   void move(int from, int[] classes, double weight) {
-    counts.merge(from, -weight, Double::sum);
+    counts = added(counts, from, -weight);
     for (int each : classes) {
-      counts.merge(each, weight / classes.length, Double::sum);
+      counts = added(counts, each, weight / classes.length);
     }
+  }
+
+  private static double[] added(double[] sums, int place, double weight) {
+    double[] all = place < sums.length ? sums : Arrays.copyOf(sums, place + 1);
+    all[place] += weight;
+    return all;
   }
 
   ShareTally plus(ShareTally other) {
     ShareTally both = new ShareTally();
-    both.counts.putAll(MergedMaps.sums(counts, other.counts));
-    both.ages.putAll(MergedMaps.sums(ages, other.ages));
+    both.counts = sums(counts, other.counts);
+    both.ages = sums(ages, other.ages);
     both.jobs = jobs + other.jobs;
     return both;
+  }
+
+  private static double[] sums(double[] one, double[] other) {
+    double[] sums = Arrays.copyOf(one, Math.max(one.length, other.length));
+    for (int i = 0; i < other.length; i++) {
+      sums[i] += other[i];
+    }
+    return sums;
   }
 
   int jobs() {
@@ -48,12 +63,14 @@ final class ShareTally implements Serializable {
   }
 
   double weight() {
-    return ages.values().stream().mapToDouble(Double::doubleValue).sum();
+    return Arrays.stream(ages).filter(each -> each != 0).sum();
   }
 
   double[] counts(KindTable table) {
     double[] all = new double[table.keys().size()];
-    counts.forEach((each, count) -> all[each] = Math.max(0, count));
+    for (int i = 0; i < counts.length; i++) {
+      all[i] = Math.max(0, counts[i]);
+    }
     return all;
   }
 
@@ -61,14 +78,14 @@ final class ShareTally implements Serializable {
   double[] expected(KindTable table, double[] typical) {
     double[] mean = new double[typical.length];
     double sum = weight();
-    for (Map.Entry<Integer, Double> each : ages.entrySet()) {
-      OptionalDouble age =
-          each.getKey() == UNKNOWN
-              ? OptionalDouble.empty()
-              : OptionalDouble.of(each.getKey() + 0.5);
-      double[] shares = table.at(typical, age);
-      for (int i = 0; i < mean.length; i++) {
-        mean[i] += shares[i] * each.getValue() / sum;
+    for (int place = 0; place < ages.length; place++) {
+      if (ages[place] != 0) {
+        OptionalDouble age =
+            place == 0 ? OptionalDouble.empty() : OptionalDouble.of(place - 1 + 0.5);
+        double[] shares = table.at(typical, age);
+        for (int i = 0; i < mean.length; i++) {
+          mean[i] += shares[i] * ages[place] / sum;
+        }
       }
     }
     return KindTable.normalised(mean);

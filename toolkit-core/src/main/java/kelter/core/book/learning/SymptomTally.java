@@ -2,10 +2,10 @@ package kelter.core.book.learning;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import kelter.core.book.learned.KindTable;
 import kelter.core.book.learned.LearnedChance;
@@ -23,26 +23,33 @@ import kelter.core.numeric.Root;
  */
 final class SymptomTally implements Serializable {
 
-  private static final long serialVersionUID = 1;
+  private static final long serialVersionUID = 2;
 
   /** No factor on odds is greater than e to this. */
   private static final double GREATEST_SHIFT = 6;
 
   private static final double TOLERANCE = 1e-9;
 
-  private final TreeMap<String, Map<Integer, YesNo>> answers = new TreeMap<>();
+  /** Has an order in what {@link #plus} makes. */
+  private final Map<String, Map<Integer, YesNo>> answers;
+
+  SymptomTally() {
+    this(new HashMap<>());
+  }
+
+  private SymptomTally(Map<String, Map<Integer, YesNo>> answers) {
+    this.answers = answers;
+  }
 
   /** An answer, yes or no, that counts so much. */
   void add(int cause, String symptom, boolean yes, double weight) {
-    answers
-        .computeIfAbsent(symptom, any -> new TreeMap<>())
-        .merge(cause, YesNo.one(yes, weight), YesNo::plus);
+    Map<Integer, YesNo> ofCauses = answers.computeIfAbsent(symptom, any -> new HashMap<>());
+    ofCauses.put(cause, ofCauses.getOrDefault(cause, YesNo.NONE).and(yes, weight));
   }
 
   SymptomTally plus(SymptomTally other) {
-    SymptomTally both = new SymptomTally();
-    both.answers.putAll(MergedMaps.of(answers, other.answers, Map.of(), SymptomTally::together));
-    return both;
+    return new SymptomTally(
+        MergedMaps.of(answers, other.answers, Map.of(), SymptomTally::together));
   }
 
   private static Map<Integer, YesNo> together(Map<Integer, YesNo> one, Map<Integer, YesNo> other) {

@@ -12,8 +12,8 @@ record YesNo(double yes, double no) implements Serializable {
 
   static final YesNo NONE = new YesNo(0, 0);
 
-  static YesNo one(boolean so, double weight) {
-    return so ? new YesNo(weight, 0) : new YesNo(0, weight);
+  YesNo and(boolean so, double weight) {
+    return so ? new YesNo(yes + weight, no) : new YesNo(yes, no + weight);
   }
 
   YesNo plus(YesNo other) {
