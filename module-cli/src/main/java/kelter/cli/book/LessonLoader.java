@@ -44,6 +44,8 @@ final class LessonLoader {
           + " from entry where number in ";
 
   private final PageQueries queries;
+  private final Known<String> same = new Known<>(Function.identity());
+  private final Known<Answer> answers = new Known<>(EntryLoader::answer);
   private final Known<List<ConfirmedCause>> causes = new Known<>(LessonLoader::causes);
   private final Known<List<WorkDone>> work = new Known<>(LessonLoader::work);
   private final Known<List<ReadingTaken>> readings = new Known<>(LessonLoader::readings);
@@ -105,7 +107,7 @@ final class LessonLoader {
         Optional.empty(),
         CalendarDate.require(row.getString(3)),
         new BookedMachine(
-            row.getString(4),
+            same.of(row.getString(4)),
             row.getString(5),
             row.getString(6),
             row.getString(7),
@@ -130,11 +132,11 @@ final class LessonLoader {
     return text == null ? List.of() : known.of(text);
   }
 
-  private static Map<String, Answer> symptoms(String text) {
-    Map<String, Answer> symptoms = new HashMap<>();
+  private Map<String, Answer> symptoms(String text) {
+    Map<String, Answer> symptoms = new LinkedHashMap<>();
     String[] words = words(text, 2);
     for (int i = 0; i < words.length; i += 2) {
-      symptoms.put(words[i], EntryLoader.answer(words[i + 1]));
+      symptoms.put(same.of(words[i]), answers.of(words[i + 1]));
     }
     return symptoms;
   }
@@ -179,11 +181,11 @@ final class LessonLoader {
     return List.copyOf(readings);
   }
 
-  private static Map<String, Double> predictions(String text) {
+  private Map<String, Double> predictions(String text) {
     String[] words = words(text, 2);
     Map<String, Double> predictions = new LinkedHashMap<>();
     for (int i = 0; i < words.length; i += 2) {
-      predictions.put(words[i], Double.valueOf(words[i + 1]));
+      predictions.put(same.of(words[i]), Double.valueOf(words[i + 1]));
     }
     return predictions;
   }

@@ -74,12 +74,16 @@ final class LifeTally {
   }
 
   private static Map<String, LocalDate> renewed(Map<String, LocalDate> before, BookEntry entry) {
-    Map<String, LocalDate> renewed = new HashMap<>(before);
+    Map<String, LocalDate> renewed = new HashMap<>(2);
     for (WorkDone work : entry.work()) {
       if (work.renews()) {
         renewed.put(work.component(), entry.closed());
       }
     }
+    if (renewed.isEmpty()) {
+      return before;
+    }
+    before.forEach(renewed::putIfAbsent);
     return Map.copyOf(renewed);
   }
 
