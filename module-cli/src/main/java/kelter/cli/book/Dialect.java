@@ -6,11 +6,15 @@ import java.util.Locale;
 
 /** What the databases do not say alike. */
 enum Dialect {
-  /** One file. */
+  /**
+   * One file. The plus keeps it from looking up every entry that has the words, of which there may
+   * be half the book, to learn its day: it goes from the last day back until there are enough.
+   */
   SQLITE(
       "without rowid",
-      "select number from entry join entry_text on entry_text.rowid = number"
-          + " where entry_text match ? order by closed desc, number desc limit ?"),
+      "select number from entry where +number in"
+          + " (select rowid from entry_text where entry_text match ?)"
+          + " order by closed desc, number desc limit ?"),
   /** A server. */
   POSTGRESQL(
       "",

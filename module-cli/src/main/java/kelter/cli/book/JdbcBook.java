@@ -13,28 +13,23 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import kelter.core.book.Added;
 import kelter.core.book.BookEntry;
-import kelter.core.book.BookedMachine;
 import kelter.core.book.JobBook;
 import kelter.core.book.Likeness;
 import kelter.core.book.Selection;
 import kelter.core.book.Similar;
 import kelter.core.file.book.EntryLine;
 import kelter.core.file.disk.TextFile;
-import kelter.core.job.SymptomReport.Answer;
 import kelter.core.problem.InputException;
 
 /** A job book in a database. */
@@ -244,73 +239,19 @@ final class JdbcBook implements JobBook {
     return query;
   }
 
-  private record Scored(int number, double points) {}
-
   @Override
   public List<Similar> similar(Likeness wanted, int most) {
     return reading(
         () -> {
-          List<Scored> best = best(wanted, most);
+          List<LikestJobs.Scored> best = new LikestJobs(connection).of(wanted, most);
           List<Similar> similar = new ArrayList<>();
-          List<Integer> numbers = best.stream().map(Scored::number).toList();
+          List<Integer> numbers = best.stream().map(LikestJobs.Scored::number).toList();
           List<EntryLoader.Stored> stored = loader.load(numbers);
           for (int i = 0; i < stored.size(); i++) {
             similar.add(new Similar(stored.get(i).entry(), best.get(i).points()));
           }
           return similar;
         });
-  }
-
-  /** The likest first; of those that are alike, the later one. */
-  private List<Scored> best(Likeness wanted, int most) throws SQLException {
-    Map<Integer, Map<String, Answer>> answers = answers(wanted);
-    Comparator<Scored> worstFirst =
-        Comparator.comparingDouble(Scored::points).thenComparingInt(Scored::number);
-    PriorityQueue<Scored> best = new PriorityQueue<>(worstFirst);
-    String sql = "select number, maker, model, age from entry where kind = ?";
-    try (PreparedStatement query = prepared(sql, List.of(wanted.machine().kind()));
-        ResultSet row = query.executeQuery()) {
-      while (row.next()) {
-        int number = row.getInt(1);
-        BookedMachine machine =
-            new BookedMachine(
-                wanted.machine().kind(),
-                row.getString(2),
-                row.getString(3),
-                "",
-                EntryLoader.number(row, 4),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
-        best.add(new Scored(number, wanted.of(answers.getOrDefault(number, Map.of()), machine)));
-        if (best.size() > most) {
-          best.poll();
-        }
-      }
-    }
-    return best.stream().sorted(worstFirst.reversed()).toList();
-  }
-
-  private Map<Integer, Map<String, Answer>> answers(Likeness wanted) throws SQLException {
-    Map<Integer, Map<String, Answer>> answers = new HashMap<>();
-    if (wanted.symptoms().isEmpty()) {
-      return answers;
-    }
-    List<Object> values = new ArrayList<>(List.of(wanted.machine().kind()));
-    values.addAll(wanted.symptoms().keySet());
-    String sql =
-        "select symptom.entry, symptom.symptom, symptom.answer from entry"
-            + " join symptom on symptom.entry = entry.number"
-            + " where entry.kind = ? and symptom.symptom in "
-            + PageQueries.marks(wanted.symptoms().size());
-    try (PreparedStatement query = prepared(sql, values);
-        ResultSet row = query.executeQuery()) {
-      while (row.next()) {
-        answers
-            .computeIfAbsent(row.getInt(1), any -> new HashMap<>(4))
-            .put(row.getString(2), EntryLoader.answer(row.getString(3)));
-      }
-    }
-    return answers;
   }
 
   @Override

@@ -191,7 +191,7 @@ final class LessonLoader {
   }
 
   /** The words of all rows; none where there is no row. */
-  private static String[] words(String text, int ofRow) {
+  static String[] words(String text, int ofRow) {
     String[] words = text == null ? new String[0] : text.split(" ", -1);
     if (words.length % ofRow != 0) {
       throw new IllegalArgumentException("'" + text + "' has a word that is no id");

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.ServiceLoader;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -183,6 +184,27 @@ abstract class BookContract {
 
       assertEquals(1203, lessons.tally().jobs());
       assertEquals(LearnedFile.text(whole.learned()), LearnedFile.text(lessons.learned()));
+    }
+  }
+
+  /** Numbers come as text with a lesson, and still none loses a digit. */
+  @Test
+  void lessonsKeepEveryDigit() throws Exception {
+    SplittableRandom random = new SplittableRandom(17);
+    List<BookEntry> entries = new ArrayList<>();
+    for (int i = 0; i < 2_000; i++) {
+      double small = random.nextDouble() * Math.pow(10, -random.nextInt(12));
+      entries.add(Entries.figures("figures-" + i, 1e4 * random.nextDouble(), small));
+    }
+    entries.add(Entries.figures("least", Double.MIN_VALUE, Double.MIN_NORMAL));
+    entries.add(Entries.figures("most", 1e4, 1));
+    entries.add(Entries.figures("none", 0, 0));
+    try (JobBook book = place().openOrMake()) {
+      book.add(entries);
+      List<BookEntry> lessons = new ArrayList<>();
+      book.lessons(lessons::add);
+
+      assertEquals(entries, lessons);
     }
   }
 

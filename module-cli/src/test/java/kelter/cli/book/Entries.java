@@ -82,6 +82,30 @@ final class Entries {
         Optional.empty());
   }
 
+  /** One whose work and reading took so many minutes and whose cause was told so likely. */
+  static BookEntry figures(String job, double minutes, double probability) {
+    OptionalDouble took = OptionalDouble.of(minutes);
+    return new BookEntry(
+        job,
+        Optional.empty(),
+        DAY,
+        plain(job, DAY, "kettle", "K2", OptionalDouble.of(200 * probability)).machine(),
+        Optional.empty(),
+        "",
+        "",
+        Map.of("leaks", Answer.YES, "loud", Answer.NO),
+        List.of(),
+        Outcome.NOT_CURED,
+        List.of(
+            new ConfirmedCause("heater", "heater", "element-open"),
+            new ConfirmedCause("lid", "lid", "broken")),
+        List.of(new WorkDone("heater", "renew", took, Optional.empty(), Optional.of(false))),
+        List.of(new ReadingTaken("heater", "look", "", took, true)),
+        Map.of("heater.element-open", probability),
+        Optional.empty(),
+        Optional.of("before"));
+  }
+
   static BookEntry said(BookEntry entry, String complaint, Map<String, Answer> symptoms) {
     return new BookEntry(
         entry.job(),
