@@ -32,6 +32,7 @@ final class LikestJobs {
   /** The likest first; of those that are alike, the later one. */
   List<Scored> of(Likeness wanted, int most) throws SQLException {
     PriorityQueue<Scored> best = new PriorityQueue<>(WORST_FIRST);
+    Likeness.Scale scale = wanted.scale();
     List<String> symptoms = List.copyOf(wanted.symptoms().keySet());
     try (PreparedStatement query = connection.prepareStatement(sql(symptoms.size()))) {
       for (int i = 0; i < symptoms.size(); i++) {
@@ -40,7 +41,7 @@ final class LikestJobs {
       query.setString(symptoms.size() + 1, wanted.machine().kind());
       try (ResultSet row = query.executeQuery()) {
         while (row.next()) {
-          best.add(scored(row, wanted));
+          best.add(scored(row, wanted.machine().kind(), scale));
           if (best.size() > most) {
             best.poll();
           }
@@ -62,17 +63,18 @@ final class LikestJobs {
     return "select number, maker, model, age, " + answers + " from entry where kind = ?";
   }
 
-  private static Scored scored(ResultSet row, Likeness wanted) throws SQLException {
+  private static Scored scored(ResultSet row, String kind, Likeness.Scale scale)
+      throws SQLException {
     BookedMachine machine =
         new BookedMachine(
-            wanted.machine().kind(),
+            kind,
             row.getString(2),
             row.getString(3),
             "",
             EntryLoader.number(row, 4),
             OptionalDouble.empty(),
             OptionalDouble.empty());
-    return new Scored(row.getInt(1), wanted.of(answers(row.getString(5)), machine));
+    return new Scored(row.getInt(1), scale.of(answers(row.getString(5)), machine));
   }
 
   private static Map<String, Answer> answers(String text) {
