@@ -2,6 +2,7 @@ package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.likelihood.Group;
@@ -78,12 +79,17 @@ final class JointPosterior {
     List<Term> weighed = new ArrayList<>();
     weighed.add(new Term(usual.total(), null, usual));
     for (BroughtAcross each : brought) {
-      if (usual.counts().of(each.holding(groups)).mass() > 0) {
-        SymptomPosterior posterior = usual.times(each.holding(groups));
-        weighed.add(new Term(each.ratio() * posterior.total(), each, posterior));
-      }
+      term(usual, each, groups).ifPresent(weighed::add);
     }
     return new JointPosterior(groups, asked, machine, shared(weighed));
+  }
+
+  /** The term of a relation; empty if no state that holds it explains the reports. */
+  private static Optional<Term> term(
+      SymptomPosterior usual, BroughtAcross brought, List<Group> groups) {
+    return usual
+        .times(brought.holding(groups))
+        .map(holding -> new Term(brought.ratio() * holding.total(), brought, holding));
   }
 
   /**
@@ -124,8 +130,7 @@ final class JointPosterior {
     List<Term> rest = new ArrayList<>();
     rest.add(new Term(usual.total(), null, usual));
     for (Term term : terms.subList(1, terms.size())) {
-      SymptomPosterior posterior = usual.times(term.brought.holding(groups));
-      rest.add(new Term(term.brought.ratio() * posterior.total(), term.brought, posterior));
+      term(usual, term.brought, groups).ifPresent(rest::add);
     }
     return new JointPosterior(groups, asked, machine, shared(rest));
   }
@@ -182,8 +187,11 @@ final class JointPosterior {
   double leftOut() {
     double sum = 0;
     for (int g = 0; g < groups.size(); g++) {
-      for (Term term : terms) {
-        sum += term.share * term.posterior.leftOut(g, groups.get(g).logLeftOut());
+      double logLeftOut = groups.get(g).logLeftOut();
+      if (logLeftOut > Double.NEGATIVE_INFINITY) {
+        for (Term term : terms) {
+          sum += term.share * term.posterior.leftOut(g, logLeftOut);
+        }
       }
     }
     return sum;
@@ -195,14 +203,16 @@ final class JointPosterior {
    */
   Group.Outside outside(int group) {
     List<SymptomPosterior.Lift> lifts = new ArrayList<>();
-    for (Term term : terms) {
-      lifts.add(term.posterior.lift(group));
+    if (groups.get(group).faults().size() > 1) { // else there is no pair to ask for
+      for (Term term : terms) {
+        lifts.add(term.posterior.lift(group));
+      }
     }
-    SymptomPosterior.Lift usual = lifts.get(0);
+    double logTotal = terms.get(0).posterior.logTotal(group);
     return new Group.Outside() {
       @Override
       public double logTotal() {
-        return usual.logTotal();
+        return logTotal;
       }
 
       @Override
@@ -213,12 +223,12 @@ final class JointPosterior {
           most +=
               terms.get(term).share * Math.exp(lift.logMost(one + 1, other + 1) - lift.logTotal());
         }
-        return Math.log(most) + usual.logTotal();
+        return Math.log(most) + logTotal;
       }
 
       @Override
       public double logLeast(int one, int other) {
-        return usual.logLeast(one + 1, other + 1) + Math.log(terms.get(0).share);
+        return lifts.get(0).logLeast(one + 1, other + 1) + Math.log(terms.get(0).share);
       }
     };
   }
@@ -331,9 +341,10 @@ final class JointPosterior {
   }
 
   /**
-   * The likeliest states. Those that no term has among its likeliest are at most as likely as the
-   * last of these over all terms together; as long as that is more than the last state asked for,
-   * more are taken of every term.
+   * The likeliest states. Terms of a greater share are searched first. States that none of them has
+   * among its likeliest are at most as likely as the last of these over all terms together, and as
+   * the whole shares of the terms that were not searched; as long as that is more than the last
+   * state asked for, further terms are searched, and more states are taken of every term.
    *
    * @param count how many
    * @return states with their probability, the likeliest first; ties in the order of the states
@@ -342,21 +353,36 @@ final class JointPosterior {
     if (terms.size() == 1) {
       return terms.get(0).posterior.likeliest(count);
     }
+    List<Term> greatestFirst = new ArrayList<>(terms);
+    greatestFirst.sort((one, other) -> Double.compare(other.share, one.share));
+    double[] open = open(greatestFirst);
     for (int taken = count; ; taken *= 2) {
       TreeSet<JointState> found = new TreeSet<>();
       double others = 0;
-      for (Term term : terms) {
+      for (int searched = 0; searched < open.length; searched++) {
+        Term term = greatestFirst.get(searched);
         List<JointState> own = term.posterior.likeliest(taken);
         for (JointState state : own) {
           found.add(new JointState(state.states(), joint(state.states())));
         }
         others += own.size() < taken ? 0 : term.share * own.get(taken - 1).probability();
-      }
-      List<JointState> states = found.stream().limit(count).toList();
-      if (others == 0 || states.size() == count && states.get(count - 1).probability() > others) {
-        return states;
+        List<JointState> states = found.stream().limit(count).toList();
+        double notFound = others + open[searched];
+        if (notFound == 0
+            || states.size() == count && states.get(count - 1).probability() > notFound) {
+          return states;
+        }
       }
     }
+  }
+
+  /** The shares of all terms behind each, together. */
+  private static double[] open(List<Term> terms) {
+    double[] open = new double[terms.size()];
+    for (int term = open.length - 2; term >= 0; term--) {
+      open[term] = open[term + 1] + terms.get(term + 1).share;
+    }
+    return open;
   }
 
   /** The shares of the nodes of a state once the reports are known, 1 in all. */

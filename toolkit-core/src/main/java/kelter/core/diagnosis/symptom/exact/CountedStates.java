@@ -7,6 +7,9 @@ package kelter.core.diagnosis.symptom.exact;
  */
 public final class CountedStates {
 
+  /** Where some group has no state that counts. */
+  static final CountedStates NONE = new CountedStates(null, 0);
+
   private final SymptomPosterior counted;
   private final double mass;
 

@@ -14,11 +14,15 @@ import kelter.core.diagnosis.symptom.cases.Tracking;
  */
 final class GroupTables {
 
+  /** Most groups are multiplied by few factors. */
+  private static final int FEW = 2;
+
   private final SubsetSpace space;
   private final GroupChances group;
   private final Tracking tracking;
   private final double[] weight;
   private final StateTable[] table;
+  private final Map<double[], GroupTables> multiplied = new IdentityHashMap<>(FEW);
   private double[] faulty;
   private IntervalSums all;
 
@@ -88,9 +92,18 @@ final class GroupTables {
     return without;
   }
 
-  /** The same states, their weights multiplied by a factor each. */
+  /**
+   * The same states, their weights multiplied by a factor each.
+   *
+   * @param factor the factors; the same array makes the same tables
+   */
   GroupTables times(double[] factor) {
-    return new GroupTables(this, factor);
+    GroupTables known = multiplied.get(factor);
+    if (known == null) {
+      known = new GroupTables(this, factor);
+      multiplied.put(factor, known);
+    }
+    return known;
   }
 
   int states() {
@@ -103,6 +116,28 @@ final class GroupTables {
 
   StateTable table(int state) {
     return table[state];
+  }
+
+  /** The weight of a state times what all others make of it. */
+  double around(int state, CausesBefore before, CausesBehind behind) {
+    if (weight[state] == 0) {
+      return 0;
+    }
+    double others =
+        state == GroupChances.HEALTHY
+            ? before.aroundHealthy(behind)
+            : table[state].dot(before.around(behind));
+    return weight[state] * others;
+  }
+
+  /** Whether a state has a weight. */
+  boolean isAnyLeft() {
+    for (double each : weight) {
+      if (each > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The weight of nothing wrong. */

@@ -45,10 +45,16 @@ final class LikeliestStates {
     }
   }
 
-  /** For each state of a group what the value of the set of symptoms comes to with it. */
+  /**
+   * For each state of a group what the value of the set of symptoms comes to with it; null where it
+   * cannot be.
+   */
   private static double[][] values(GroupTables group, double[] value) {
     double[][] values = new double[group.states()][];
     for (int state = 0; state < values.length; state++) {
+      if (group.weight(state) == 0) {
+        continue;
+      }
       double[] ofState = group.table(state).averaged(value);
       for (int i = 0; i < ofState.length; i++) {
         ofState[i] *= group.weight(state);
@@ -58,10 +64,10 @@ final class LikeliestStates {
     return values;
   }
 
-  private static double[] most(double[][] values) {
-    double[] most = values[0].clone();
+  private double[] most(double[][] values) {
+    double[] most = space.zero();
     for (double[] ofState : values) {
-      for (int i = 0; i < most.length; i++) {
+      for (int i = 0; ofState != null && i < most.length; i++) {
         most[i] = Math.max(most[i], ofState[i]);
       }
     }
@@ -71,7 +77,8 @@ final class LikeliestStates {
   private double nothingYet(int group) {
     double most = groups.get(group).healthy() * nothingYet[group + 1];
     for (int state = 1; state < value[group].length; state++) {
-      most = Math.max(most, space.atNone(value[group][state]));
+      double[] ofState = value[group][state];
+      most = ofState == null ? most : Math.max(most, space.atNone(ofState));
     }
     return most;
   }
@@ -112,6 +119,9 @@ final class LikeliestStates {
     double[] made = made(row);
     for (int state = 0; state < value[next].length; state++) {
       double bound;
+      if (value[next][state] == null) {
+        continue;
+      }
       if (made != null) {
         bound = SubsetSpace.dot(made, value[next][state]);
       } else if (state == GroupChances.HEALTHY) {

@@ -2,6 +2,7 @@ package kelter.core.diagnosis.symptom.exact;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.Reports;
@@ -36,8 +37,7 @@ public final class SymptomPosterior {
   private final Tracking tracking;
   private final MachineChances machine;
   private final List<GroupTables> groups;
-  private final ReportWeights weights;
-  private final double soundFactor;
+  private final ReportsEnd reports;
   private final CausesBefore[] before;
   private final CausesBehind[] behind;
   private final double total;
@@ -47,14 +47,13 @@ public final class SymptomPosterior {
       MachineChances machine,
       Tracking tracking,
       List<GroupTables> groups,
-      ReportWeights weights,
+      ReportsEnd reports,
       CausesBefore start,
       CausesBehind end) {
     this.machine = machine;
     this.tracking = tracking;
     this.groups = groups;
-    this.weights = weights;
-    this.soundFactor = machine.soundFactor();
+    this.reports = reports;
     int count = groups.size();
     this.before = new CausesBefore[count + 1];
     before[0] = start;
@@ -102,16 +101,17 @@ public final class SymptomPosterior {
 
   private static SymptomPosterior of(
       MachineChances machine, Tracking tracking, List<GroupTables> groups, CausesBefore start) {
-    ReportWeights weights = ReportWeights.of(tracking);
-    CausesBehind end = CausesBehind.none(weights, machine.soundFactor());
-    SymptomPosterior posterior =
-        new SymptomPosterior(machine, tracking, groups, weights, start, end);
-    if (!(posterior.total > 0)) {
+    ReportsEnd end = new ReportsEnd(tracking, machine.soundFactor());
+    return new SymptomPosterior(machine, tracking, groups, end, start, end.all())
+        .requireExplained();
+  }
+
+  private SymptomPosterior requireExplained() {
+    if (!(total > 0)) {
       throw new IllegalArgumentException(
-          "no state of the machine explains readings and reports: their probability is "
-              + posterior.total);
+          "no state of the machine explains readings and reports: their probability is " + total);
     }
-    return posterior;
+    return this;
   }
 
   /** The first groups, put together when they are first asked for. */
@@ -150,17 +150,12 @@ public final class SymptomPosterior {
     for (int g = 0; g < groups.size(); g++) {
       someWrong = someWrong * groups.get(g).sum() + before(g).sound() * groups.get(g).faultySum();
     }
-    return someWrong + soundFactor * before(groups.size()).sound();
+    return someWrong + reports.soundFactor() * before(groups.size()).sound();
   }
 
   /** The probability that a group is in a state, whatever the others do. */
   public double marginal(int group, int state) {
-    GroupTables tables = groups.get(group);
-    double without =
-        state == GroupChances.HEALTHY
-            ? before(group).aroundHealthy(behind[group + 1])
-            : tables.table(state).dot(others(group));
-    return tables.weight(state) * without / total;
+    return groups.get(group).around(state, before(group), behind[group + 1]) / total;
   }
 
   /** c_g: what all other groups and the reports make of each set that a faulty state makes. */
@@ -168,16 +163,19 @@ public final class SymptomPosterior {
     return before(group).around(behind[group + 1]);
   }
 
+  /** The natural logarithm of the weight of all there is, in the unit of a group. */
+  public double logTotal(int group) {
+    return machine.groups().get(group).logTop() + Math.log(total);
+  }
+
   /** How much all other groups and the reports speak for the states of a group. */
   public Lift lift(int group) {
-    WeighedSets sets = new WeighedSets(tracking);
-    double logTop = machine.groups().get(group).logTop();
-    double[] ofEach = sets.overCases(others(group));
+    double[] ofEach = reports.sets().overCases(others(group));
     return new Lift(
-        sets.made(machine.groups().get(group)),
-        logTop + Math.log(total),
-        WeighedSets.ofSubsets(ofEach, Math::max),
-        WeighedSets.ofSubsets(ofEach, Math::min));
+        reports.sets().made(machine.groups().get(group)),
+        logTotal(group),
+        WeighedSets.most(ofEach),
+        WeighedSets.least(ofEach));
   }
 
   /** How much all other groups and the reports speak for the states of one group. */
@@ -218,8 +216,7 @@ public final class SymptomPosterior {
    * @param logBound a bound of their prior times likelihood, as a natural logarithm
    */
   public double leftOut(int group, double logBound) {
-    double[] ofEach = new WeighedSets(tracking).overCases(others(group));
-    double[] most = WeighedSets.ofSubsets(ofEach, Math::max);
+    double[] most = WeighedSets.most(reports.sets().overCases(others(group)));
     double logTop = machine.groups().get(group).logTop();
     return Math.exp(logBound - logTop) * most[most.length - 1] / total;
   }
@@ -249,14 +246,14 @@ public final class SymptomPosterior {
   /** The probability that no group makes a symptom, be it there or not. */
   public double madeByNoGroup(int symptom) {
     SymptomPosterior all = tracking(symptom);
-    double[] notMade = all.weights.notMade(all.tracking, symptom);
-    return all.share(new ReportWeights(notMade, all.weights.ofSound()));
+    double[] notMade = all.reports.weights().notMade(all.tracking, symptom);
+    return all.share(new ReportWeights(notMade, all.reports.weights().ofSound()));
   }
 
   private double share(ReportWeights part) {
     CausesBefore all = before(groups.size());
     double wrong = SubsetSpace.dot(all.wrong(), part.ofMade());
-    return (wrong + all.sound() * soundFactor * part.ofSound()) / total;
+    return (wrong + all.sound() * reports.soundFactor() * part.ofSound()) / total;
   }
 
   /**
@@ -280,16 +277,36 @@ public final class SymptomPosterior {
   /**
    * The same where the prior of every state is multiplied by a factor.
    *
-   * @param factor for each group a factor, 0 or more, for each of its states; null where it is 1
-   * @throws IllegalArgumentException if no state is left that explains the reports
+   * @param factor for each group a factor, 0 or more, for each of its states, which nobody changes
+   *     afterwards; null where it is 1
+   * @return the posterior, or empty if no state is left that explains the reports
    */
-  public SymptomPosterior times(double[]... factor) {
+  public Optional<SymptomPosterior> times(double[]... factor) {
+    if (!isAnyLeft(factor)) {
+      return Optional.empty();
+    }
+    SymptomPosterior times = multiplied(reports.all(), factor);
+    return times.total > 0 ? Optional.of(times) : Optional.empty();
+  }
+
+  /** Whether factors leave a state of every group. */
+  boolean isAnyLeft(double[]... factor) {
+    for (int g = 0; g < factor.length; g++) {
+      if (factor[g] != null && !groups.get(g).times(factor[g]).isAnyLeft()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The same with another end. */
+  SymptomPosterior multiplied(CausesBehind end, double[]... factor) {
     List<GroupTables> multiplied = new ArrayList<>();
     for (int g = 0; g < factor.length; g++) {
       GroupTables group = groups.get(g);
       multiplied.add(factor[g] == null ? group : group.times(factor[g]));
     }
-    return of(machine, tracking, multiplied, before[0]);
+    return new SymptomPosterior(machine, tracking, multiplied, reports, before[0], end);
   }
 
   /** The weight of all states, prior times likelihood of readings and reports, in its own unit. */
@@ -299,7 +316,7 @@ public final class SymptomPosterior {
 
   /** The joint states, to be counted by factors. */
   public StateCounts counts() {
-    return new StateCounts(this, behind[groups.size()]);
+    return new StateCounts(this, reports.all());
   }
 
   /**
@@ -308,18 +325,11 @@ public final class SymptomPosterior {
    * makes beside a fault is cured by none.
    */
   public StateCounts countsMadeByGroups() {
-    return new StateCounts(
-        this, CausesBehind.none(ReportWeights.withoutLeak(tracking), soundFactor));
+    return new StateCounts(this, reports.madeByGroups());
   }
 
   GroupTables group(int group) {
     return groups.get(group);
-  }
-
-  CountedStates counted(List<GroupTables> multiplied, CausesBehind end) {
-    SymptomPosterior states =
-        new SymptomPosterior(machine, tracking, multiplied, weights, before[0], end);
-    return new CountedStates(states, states.total / total);
   }
 
   /** The probability of a joint state, one state number for each group. */
@@ -360,7 +370,9 @@ public final class SymptomPosterior {
         }
       }
     }
-    return made == null ? soundFactor * weights.ofSound() : SubsetSpace.dot(made, weights.ofMade());
+    return made == null
+        ? reports.soundFactor() * reports.weights().ofSound()
+        : SubsetSpace.dot(made, reports.weights().ofMade());
   }
 
   /**
@@ -371,7 +383,7 @@ public final class SymptomPosterior {
    */
   public List<JointState> likeliest(int count) {
     if (likeliest == null) {
-      likeliest = new LikeliestStates(groups, weights, tracking.space(), total);
+      likeliest = new LikeliestStates(groups, reports.weights(), tracking.space(), total);
     }
     return likeliest.find(count, sound());
   }

@@ -1,6 +1,6 @@
 package kelter.core.diagnosis.symptom.exact;
 
-import java.util.function.DoubleBinaryOperator;
+import java.util.List;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.StateChances;
 import kelter.core.diagnosis.symptom.cases.ReportCase;
@@ -13,10 +13,14 @@ import kelter.core.diagnosis.symptom.cases.Tracking;
  */
 final class WeighedSets {
 
+  private static final int ABSENT = -1;
+
   private final Tracking tracking;
+  private final int[][] place;
 
   WeighedSets(Tracking tracking) {
     this.tracking = tracking;
+    this.place = places(tracking);
   }
 
   /** For each state of a group the symptoms that it can make. */
@@ -43,22 +47,26 @@ final class WeighedSets {
     return made;
   }
 
-  /**
-   * For each set the greatest or the least of what is made of its subsets.
-   *
-   * @param ofEach what is made of each set
-   * @param choice chooses the greater or the less
-   */
-  static double[] ofSubsets(double[] ofEach, DoubleBinaryOperator choice) {
-    double[] chosen = ofEach.clone();
-    for (int symptom = 1; symptom < chosen.length; symptom <<= 1) {
-      for (int set = 0; set < chosen.length; set++) {
-        if ((set & symptom) != 0) {
-          chosen[set] = choice.applyAsDouble(chosen[set], chosen[set ^ symptom]);
-        }
+  /** For each set the greatest of what is made of its subsets. */
+  static double[] most(double[] ofEach) {
+    double[] most = ofEach.clone();
+    for (int symptom = 1; symptom < most.length; symptom <<= 1) {
+      for (int set = symptom; set < most.length; set = set + 1 | symptom) {
+        most[set] = Math.max(most[set], most[set ^ symptom]);
       }
     }
-    return chosen;
+    return most;
+  }
+
+  /** For each set the least of what is made of its subsets. */
+  static double[] least(double[] ofEach) {
+    double[] least = ofEach.clone();
+    for (int symptom = 1; symptom < least.length; symptom <<= 1) {
+      for (int set = symptom; set < least.length; set = set + 1 | symptom) {
+        least[set] = Math.min(least[set], least[set ^ symptom]);
+      }
+    }
+    return least;
   }
 
   /**
@@ -68,34 +76,43 @@ final class WeighedSets {
    */
   double[] overCases(double[] value) {
     double[] sum = new double[1 << tracking.weighed().size()];
-    int[] own = new int[sum.length];
-    for (int c = 0; c < tracking.space().cases(); c++) {
-      ReportCase each = tracking.number(c);
-      int[] bit = bits(each);
-      int start = tracking.space().start(c);
-      int absent = absent(each);
-      sum[0] += value[start];
-      for (int set = 1; set < sum.length; set++) {
-        int last = Integer.numberOfTrailingZeros(set);
-        own[set] = own[set & set - 1] | bit[last];
-        sum[set] += (set & absent) == 0 ? value[start + own[set]] : 0;
+    for (int[] ofCase : place) {
+      for (int set = 0; set < sum.length; set++) {
+        sum[set] += ofCase[set] == ABSENT ? 0 : value[ofCase[set]];
       }
     }
     return sum;
   }
 
-  private int[] bits(ReportCase each) {
-    int[] bits = new int[tracking.weighed().size()];
+  /** For each case where each set stands; {@link #ABSENT} where one of its symptoms is absent. */
+  private static int[][] places(Tracking tracking) {
+    int[][] places = new int[tracking.space().cases()][];
+    for (int c = 0; c < places.length; c++) {
+      ReportCase each = tracking.number(c);
+      int[] bit = bits(each, tracking.weighed());
+      int absent = absent(each, tracking.weighed());
+      int[] own = new int[1 << bit.length];
+      places[c] = new int[own.length];
+      for (int set = 0; set < own.length; set++) {
+        own[set] = set == 0 ? 0 : own[set & set - 1] | bit[Integer.numberOfTrailingZeros(set)];
+        places[c][set] = (set & absent) == 0 ? tracking.space().start(c) + own[set] : ABSENT;
+      }
+    }
+    return places;
+  }
+
+  private static int[] bits(ReportCase each, List<Integer> weighed) {
+    int[] bits = new int[weighed.size()];
     for (int i = 0; i < bits.length; i++) {
-      bits[i] = each.set(tracking.weighed().get(i));
+      bits[i] = each.set(weighed.get(i));
     }
     return bits;
   }
 
-  private int absent(ReportCase each) {
+  private static int absent(ReportCase each, List<Integer> weighed) {
     int absent = 0;
-    for (int i = 0; i < tracking.weighed().size(); i++) {
-      absent |= each.folds(tracking.weighed().get(i)) ? 1 << i : 0;
+    for (int i = 0; i < weighed.size(); i++) {
+      absent |= each.folds(weighed.get(i)) ? 1 << i : 0;
     }
     return absent;
   }
