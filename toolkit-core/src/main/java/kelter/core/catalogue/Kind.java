@@ -30,7 +30,8 @@ import kelter.core.vocabulary.Ids;
  * @param asked the symptoms to ask for first
  * @param lockOut the rows of the lock-out table that such a machine always needs
  * @param cautions what to mind with such a machine, for a person
- * @param source where all this comes from
+ * @param source where its parts and figures come from
+ * @param sharesFrom where the shares and chances of its causes come from
  */
 public record Kind(
     String id,
@@ -48,7 +49,50 @@ public record Kind(
     List<String> asked,
     List<String> lockOut,
     List<String> cautions,
-    Source source) {
+    Source source,
+    Source sharesFrom) {
+
+  /**
+   * A kind of which all comes from one source.
+   *
+   * @param source where all this comes from
+   */
+  public Kind(
+      String id,
+      String title,
+      List<String> words,
+      String life,
+      double typicalAge,
+      boolean fixed,
+      List<KindPart> parts,
+      List<Cover> covers,
+      NothingWrong nothingWrong,
+      double somethingElse,
+      List<KindCause> causes,
+      List<Brings> brings,
+      List<String> asked,
+      List<String> lockOut,
+      List<String> cautions,
+      Source source) {
+    this(
+        id,
+        title,
+        words,
+        life,
+        typicalAge,
+        fixed,
+        parts,
+        covers,
+        nothingWrong,
+        somethingElse,
+        causes,
+        brings,
+        asked,
+        lockOut,
+        cautions,
+        source,
+        source);
+  }
 
   /**
    * Calls for which no cause is found.
@@ -98,6 +142,7 @@ public record Kind(
     lockOut = List.copyOf(lockOut);
     cautions = List.copyOf(cautions);
     Objects.requireNonNull(source);
+    Objects.requireNonNull(sharesFrom);
     if (!(typicalAge > 0 && typicalAge <= 100)) {
       throw new IllegalArgumentException("a typical age is above 0 and up to 100 years");
     }
@@ -113,7 +158,7 @@ public record Kind(
    * @param nothing how often a call has no cause
    * @param other the share of causes that nobody names
    * @param others what is behind calls
-   * @param from where that comes from
+   * @param from where these come from
    * @return the kind
    */
   public Kind with(NothingWrong nothing, double other, List<KindCause> others, Source from) {
@@ -133,6 +178,7 @@ public record Kind(
         asked,
         lockOut,
         cautions,
+        source,
         from);
   }
 

@@ -165,7 +165,7 @@ final class KindShares {
   }
 
   private Source source() {
-    Source source = machine.kind().source();
+    Source source = machine.kind().sharesFrom();
     return aged
         ? new Source(source.document() + ", scaled by the age of the machine", source.standing())
         : source;

@@ -310,7 +310,8 @@ class BookLearningTest {
     }
 
     assertEquals(1, sum, 1e-12);
-    assertTrue(learned.source().document().contains("25 jobs"), learned.source().document());
+    assertTrue(
+        learned.sharesFrom().document().contains("25 jobs"), learned.sharesFrom().document());
   }
 
   /** Heaters are loud three times to one, belts 1.5 to one; the table has 1/9 and 1.5 to one. */
