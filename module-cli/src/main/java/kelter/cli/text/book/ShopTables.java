@@ -67,13 +67,22 @@ public final class ShopTables {
     return figures.currency().map(Currency::getCurrencyCode).orElse("");
   }
 
+  private String money(String what) {
+    return currency().isEmpty() ? what : what + ", " + currency();
+  }
+
+  /** The words of the id of some work on a kind of part. */
+  private static String work(String key) {
+    return key.replace(".", ": ").replace('-', ' ');
+  }
+
   private ShopTable spares() {
     List<List<String>> rows = new ArrayList<>();
     for (Spare each : figures.spares()) {
       boolean told = each.carry().isPresent();
       rows.add(
           List.of(
-              each.key(),
+              work(each.key()),
               Integer.toString(each.demand().uses()),
               with(
                   whole(each.demand().rate()),
@@ -87,7 +96,15 @@ public final class ShopTables {
     return new ShopTable(
         "spares",
         "Which spares to carry",
-        List.of("work", "uses", "a year (95\u00a0%)", "carry", "met", "in van", "each", "in all"),
+        List.of(
+            "work",
+            "uses",
+            "a year (95\u00a0%)",
+            "carry",
+            "met",
+            "in van",
+            money("each"),
+            money("in all")),
         rows,
         spareNotes());
   }
@@ -98,7 +115,7 @@ public final class ShopTables {
       return List.of("No part was used in the last three years of the book.");
     }
     notes.add(
-        "Uses of %s years. Carry so many that nothing is missing with %s in the %s days until more come ('--restock-days', '--service'); met: with what chance they do. Uses are taken to come one by one at a steady rate. Fewer than %s uses tell no number. A kind of part is not one part yet: models take different ones."
+        "Uses of %s years. Carry so many that nothing is missing with %s in the %s days until more come; met: with what chance they do. Uses are taken to come one by one at a steady rate. Fewer than %s uses tell no number. A kind of part is not one part yet: models take different ones."
             .formatted(
                 whole(figures.years()),
                 Figures.percent(figures.question().service()),
@@ -286,7 +303,7 @@ public final class ShopTables {
     for (TimeShare each : figures.time()) {
       rows.add(
           List.of(
-              each.sort() == TimeShare.Sort.DOING ? "all " + each.what() : each.what(),
+              each.sort() == TimeShare.Sort.DOING ? "all " + each.what() : work(each.what()),
               Integer.toString(each.times()),
               whole(each.minutes() / 60),
               Figures.percent(each.share()),

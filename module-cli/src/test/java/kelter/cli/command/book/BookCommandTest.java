@@ -350,7 +350,7 @@ class BookCommandTest {
 
     assertEquals(0, stats.code(), stats.err());
     // 83 uses since the first of March; the price is the median of the book.
-    assertTrue(stats.out().matches("(?s).*heater\\.renew\\s+83 .* 4 +38\\.50 .*"), stats.out());
+    assertTrue(stats.out().matches("(?s).*heater: renew\\s+83 .* 4 +38\\.50 .*"), stats.out());
     // Three of 83 came back, each of 47 min and 38.50 EUR: 68.27 EUR, 2.47 EUR with each job.
     assertTrue(stats.out().contains("47 (3)"), stats.out());
     assertTrue(stats.out().contains("68.27"), stats.out());
