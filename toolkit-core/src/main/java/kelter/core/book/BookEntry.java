@@ -105,25 +105,38 @@ public record BookEntry(
    * @return this entry where it has no serial number, or a copy without it
    */
   public BookEntry withoutSerial() {
-    return machine.serial().isEmpty()
-        ? this
-        : new BookEntry(
-            job,
-            called,
-            closed,
-            machine.withoutSerial(),
-            market,
-            complaint,
-            notes,
-            symptoms,
-            displayed,
-            outcome,
-            causes,
-            work,
-            readings,
-            predictions,
-            charged,
-            callBackOf);
+    return machine.serial().isEmpty() ? this : with(job, machine.withoutSerial(), callBackOf);
+  }
+
+  /**
+   * The same entry of one of several books that count their jobs alike.
+   *
+   * @param prefix what its id, and that of the job whose complaint came back, begin with
+   * @return the entry
+   * @throws IllegalArgumentException if what begins so is no id
+   */
+  public BookEntry prefixed(String prefix) {
+    return with(prefix + job, machine, callBackOf.map(prefix::concat));
+  }
+
+  private BookEntry with(String named, BookedMachine booked, Optional<String> before) {
+    return new BookEntry(
+        named,
+        called,
+        closed,
+        booked,
+        market,
+        complaint,
+        notes,
+        symptoms,
+        displayed,
+        outcome,
+        causes,
+        work,
+        readings,
+        predictions,
+        charged,
+        before);
   }
 
   private static <T> Map<String, T> sorted(Map<String, T> members) {

@@ -70,7 +70,7 @@ public final class BookAddCommand implements Command {
     return new Problem(
         "job " + job,
         "is in the book with other content; the book keeps what it had",
-        "give the job another id if it is another job");
+        "if it is another job, give it another id, or all of its book with 'book import --prefix'");
   }
 
   static String words(BookJson.Counts counts, Layout layout) {

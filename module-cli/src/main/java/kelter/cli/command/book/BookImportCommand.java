@@ -9,18 +9,29 @@ import kelter.cli.json.BookJson;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandArgument;
+import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
 import kelter.core.book.Added;
 import kelter.core.book.BookEntry;
 import kelter.core.book.JobBook;
+import kelter.core.file.book.EntryLine;
 import kelter.core.file.book.EntrySource;
 import kelter.core.file.disk.TextFile;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.vocabulary.Ids;
 
 /** {@code kelter book import FILE}: many closed jobs, of which some may be unusable. */
 public final class BookImportCommand implements Command {
+
+  private static final CommandOption PREFIX =
+      CommandOption.one(
+          "--prefix",
+          ValueKind.TEXT,
+          "PREFIX",
+          "what the ids of all jobs of the file begin with in this book, such as van-2-, where"
+              + " another van counts its jobs alike");
 
   /** So many are added at once; what was added stays where the import is broken off. */
   private static final int BATCH = 1_000;
@@ -39,18 +50,20 @@ public final class BookImportCommand implements Command {
         "Lines of JSON, or a table of the Open Repair Data Standard. A row that cannot be used is"
             + " told and kept in FILE.refused. Import the same file again to go on where an"
             + " import was broken off: what is in the book already is left as it is.",
-        List.of(NamedBook.OPTION, Invocation.SHOP),
+        List.of(NamedBook.OPTION, PREFIX, Invocation.SHOP),
         List.of(CommandArgument.one("FILE", ValueKind.FILE, "the file")),
         List.of(
             "kelter book import --shop my-shop old-book.jsonl",
-            "kelter book import --shop my-shop repairs.csv"));
+            "kelter book import --shop my-shop repairs.csv",
+            "kelter book import --shop my-shop --prefix van-2- old-book.jsonl"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Path file = invocation.file();
+    String prefix = invocation.given().text(PREFIX).map(BookImportCommand::prefix).orElse("");
     try (JobBook book = NamedBook.of(invocation).openOrMake()) {
-      Import taken = new Import(book, invocation.terminal());
+      Import taken = new Import(book, prefix, invocation.terminal());
       try {
         taken.all(file);
       } catch (InputException brokenOff) {
@@ -69,9 +82,20 @@ public final class BookImportCommand implements Command {
     }
   }
 
+  private static String prefix(String told) {
+    if (!Ids.isId(told)) {
+      throw new InputException(
+          "--prefix",
+          "'" + told + "' cannot begin an id",
+          "lower-case letters, digits and hyphens, such as van-2-");
+    }
+    return told;
+  }
+
   /** Adds in batches, tells mistakes and keeps refused rows. */
   private static final class Import implements EntrySource.Sink {
     private final JobBook book;
+    private final String prefix;
     private final Terminal terminal;
     private final List<BookEntry> batch = new ArrayList<>();
     private final StringBuilder kept = new StringBuilder();
@@ -82,8 +106,9 @@ public final class BookImportCommand implements Command {
     private int told;
     private boolean keptAll = true;
 
-    Import(JobBook book, Terminal terminal) {
+    Import(JobBook book, String prefix, Terminal terminal) {
       this.book = book;
+      this.prefix = prefix;
       this.terminal = terminal;
     }
 
@@ -110,11 +135,20 @@ public final class BookImportCommand implements Command {
 
     @Override
     public void entry(long line, BookEntry entry) {
-      batch.add(entry);
+      if (!Ids.isId(prefix + entry.job())) {
+        refused(line, EntryLine.write(entry), List.of(tooLong(line, entry.job())));
+        return;
+      }
+      batch.add(prefix.isEmpty() ? entry : entry.prefixed(prefix));
       if (batch.size() == BATCH) {
         flush();
         terminal.progress(line + " rows");
       }
+    }
+
+    private Problem tooLong(long line, String job) {
+      return new Problem(
+          "line " + line, "'" + prefix + job + "' is too long for an id", "up to 60 characters");
     }
 
     @Override

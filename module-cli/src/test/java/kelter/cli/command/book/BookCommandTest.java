@@ -134,6 +134,25 @@ class BookCommandTest {
     assertTrue(book("show", "first").out().contains("heater.open"));
   }
 
+  /** Two vans count their jobs alike. */
+  @Test
+  void aPrefixKeepsTheJobsOfTwoVansApart() throws IOException {
+    book("add", lines("one.jsonl", List.of(Booked.full("first"))).toString());
+    Path other =
+        lines("two.jsonl", List.of(Booked.washer("first", "brushes.worn", Booked.DAY, "")));
+
+    Console first = book("import", "--prefix", "van-2-", other.toString());
+    Console again = book("import", "--prefix", "van-2-", other.toString());
+
+    assertTrue(first.out().contains("Added: 1."), first.out());
+    assertTrue(again.out().contains("Added: 0. In the book already: 1."), again.out());
+    assertTrue(book("show", "van-2-first").out().contains("brushes.worn"));
+    assertTrue(book("show", "first").out().contains("heater.open"));
+    Console wrong = book("import", "--prefix", "Van 2", other.toString());
+    assertEquals(1, wrong.code());
+    assertTrue(wrong.err().contains("'Van 2' cannot begin an id"), wrong.err());
+  }
+
   @Test
   void whatWasLearnedReachesTheDiagnosisAndCanBeLeftOut() throws IOException {
     Path job = Files.writeString(temporary.resolve("job.json"), JOB);
