@@ -37,7 +37,8 @@ public final class ShopForgetCommand implements Command {
     Layout layout = new Layout(invocation.terminal());
     layout.line("Erased: name, address, telephone and e-mail of " + invocation.argument() + ".");
     layout.hanging("Remain: ", jobs.map(ShopForgetCommand::remaining).orElse(UNKNOWN));
-    layout.line("Reports, quotations and backups that were made before are not touched.");
+    layout.line(
+        "Reports, quotations, the words of closed jobs in the job book, and backups are not touched.");
     invocation.terminal().print(layout.toString());
   }
 
