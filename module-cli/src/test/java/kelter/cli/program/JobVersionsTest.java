@@ -152,6 +152,8 @@ class JobVersionsTest {
       assertEquals(List.of(), schema.validate(text, InputFormat.JSON), kind);
       assertEquals(Complaint.UNSAID, JobFile.parse(text, WORDS).job().complaint(), kind);
       String shortForm = Console.run("new", kind, "-s", "loud=no", "--age", "3 a").out();
+      String inYears = Console.run("new", kind, "-s", "loud=no", "--age", "3").out();
+      assertEquals(shortForm, inYears);
       assertEquals(List.of(), schema.validate(shortForm, InputFormat.JSON), kind);
     }
     try (Stream<Path> jobs = Files.list(DEMO.resolve("jobs"))) {

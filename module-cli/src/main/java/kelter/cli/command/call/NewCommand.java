@@ -56,7 +56,8 @@ public final class NewCommand implements Command {
   private static final CommandOption SAID =
       CommandOption.one("--said", ValueKind.TEXT, "TEXT", "what the owner says, word for word");
   private static final CommandOption AGE =
-      CommandOption.one("--age", ValueKind.TEXT, "AGE", "the age of the machine, such as '9 a'");
+      CommandOption.one(
+          "--age", ValueKind.TEXT, "AGE", "the age of the machine, in years or such as '9 a'");
   private static final CommandOption MARKET =
       CommandOption.one("--market", ValueKind.TEXT, "MARKET", "where it stands: EU, UK or NA");
   private static final CommandOption MAKE =
@@ -135,6 +136,11 @@ public final class NewCommand implements Command {
     return kind.map(Kind::symptoms).orElse(Set.of());
   }
 
+  /** An age without a unit is one in years. */
+  private static String years(String age) {
+    return age.matches("[0-9]+([.,][0-9]+)?") ? age + " a" : age;
+  }
+
   private static ShortJob shortForm(ShortJob job, Given given) {
     job.job("id", given.text(ID))
         .job("market", given.text(MARKET))
@@ -142,7 +148,7 @@ public final class NewCommand implements Command {
         .machine("maker", given.text(MAKE))
         .machine("model", given.text(MODEL))
         .machine("serial", given.text(SERIAL))
-        .machine("age", given.text(AGE))
+        .machine("age", given.text(AGE).map(NewCommand::years))
         .said(given.text(SAID));
     given.list(PLATE).forEach(job::plate);
     given.list(SYMPTOM).forEach(job::symptom);
