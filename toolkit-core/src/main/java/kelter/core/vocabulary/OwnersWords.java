@@ -490,6 +490,57 @@ public final class OwnersWords {
         "on for hours",
         "runs for hours");
     put(all, "short-cycles", "on and off", "clicks on", "cycles");
+    put(
+        all,
+        "cuts-in-and-out",
+        "wiggl",
+        "jiggl",
+        "waggl",
+        "off and on",
+        "bend the cable",
+        "bend the cord",
+        "move the cable",
+        "move the cord",
+        "hold the cable",
+        "hold the cord",
+        "twist the cable",
+        "twist the cord",
+        "loose contact",
+        "intermittent",
+        "cuts in and out");
+    put(
+        all,
+        "bang-at-door",
+        "a bang",
+        "loud bang",
+        "big bang",
+        "bang when",
+        "banged when",
+        "pop when",
+        "a pop",
+        "went bang");
+    put(
+        all,
+        "pan-not-seen",
+        "pan sign",
+        "pan symbol",
+        "new pan",
+        "new pot",
+        "not recogni",
+        "not detect",
+        "not see the pan",
+        "not find the pan",
+        "no pan",
+        "copper",
+        "alumin",
+        "only some pan",
+        "some pans",
+        "other pan",
+        "old pan",
+        "old pot",
+        "flashes a u",
+        "blinks a u",
+        "flashing u");
     return all;
   }
 

@@ -199,7 +199,7 @@ public final class Symptoms {
               1,
               5,
               Misreports.SUBTLE)
-          .hiddenBy(DOES_NOT_START);
+          .hiddenBy(DOES_NOT_START, STAYS_COLD);
 
   /** The machine is hot and cold by turns. */
   public static final Symptom TEMPERATURE_SWINGS =
@@ -512,6 +512,36 @@ public final class Symptoms {
           10.4,
           Misreports.SUBTLE);
 
+  /** The machine goes off and on as it or its cord is moved. */
+  public static final Symptom CUTS_IN_AND_OUT =
+      of(
+          "cuts-in-and-out",
+          "goes off and on as it or its cord is moved",
+          "Does it go off and on as it or its cord is moved? Only ask.",
+          1,
+          2,
+          Misreports.PLAIN);
+
+  /** The machine went off with a bang as its door was opened. */
+  public static final Symptom BANG_AT_DOOR =
+      of(
+          "bang-at-door",
+          "went off with a bang as its door was opened",
+          "Was there a bang as the door was opened or closed?",
+          0.3,
+          0.5,
+          Misreports.PLAIN);
+
+  /** The machine does not know or heat some pans. */
+  public static final Symptom PAN_NOT_SEEN =
+      of(
+          "pan-not-seen",
+          "does not know a pan: shows the sign for it, or heats some pans only",
+          "Does it show the sign for a pan, or heat some pans only?",
+          1,
+          30,
+          Misreports.PLAIN);
+
   /** All of them, then what machines show of themselves. */
   public static final List<Symptom> ALL = all();
 
@@ -659,7 +689,10 @@ public final class Symptoms {
                 WEAK_AIR,
                 WEAK_SUCTION,
                 RUNS_WITHOUT_END,
-                SHORT_CYCLES));
+                SHORT_CYCLES,
+                CUTS_IN_AND_OUT,
+                BANG_AT_DOOR,
+                PAN_NOT_SEEN));
     all.addAll(Meaning.symptoms());
     return List.copyOf(all);
   }
