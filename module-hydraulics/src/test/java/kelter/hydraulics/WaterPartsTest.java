@@ -177,7 +177,7 @@ class WaterPartsTest {
     "softener.leaks, softener.softened, 30, 30, mg/L",
     "expansion.shut-in, expansion.hot-pressure, 3, 7, bar",
     "anode.spent, anode.current, 1, 0.01, mA",
-    "level-probe.scaled, level-probe.in-water, 10, 2000, kOhm",
+    "level-probe.scaled, level-probe.in-water, 10, 100000, kOhm",
     "level-probe.scaled, level-probe.dry, 10000, 10000, kOhm",
     "condenser-valve.stuck, condenser-valve.flow, 400, 0, mL/min",
     "steam-path.scaled, steam-path.steam-rate, 25, 2, mL/min",

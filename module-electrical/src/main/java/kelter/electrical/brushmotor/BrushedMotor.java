@@ -18,6 +18,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
 
@@ -54,6 +55,7 @@ public final class BrushedMotor implements Part {
   static final Observable ROTOR_RESISTANCE =
       Observable.named("rotor-resistance", "resistance of the rotor by way of the brushes")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how(
               "Unplug the motor and measure between the two brushes, leads nulled. Turn the rotor by"
@@ -63,6 +65,7 @@ public final class BrushedMotor implements Part {
   static final Observable FIELD_RESISTANCE =
       Observable.named("field-resistance", "resistance of the field winding")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how("Unplug the motor and measure between the ends of the field, leads nulled.")
           .by(Electrical.dead(5, Electrical.OHMMETER));

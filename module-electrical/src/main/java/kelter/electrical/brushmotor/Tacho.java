@@ -20,6 +20,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.copper.CopperCoil;
 
 /** The tacho generator that tells the control how fast a motor turns. Spreads are from memory. */
@@ -33,6 +34,7 @@ public final class Tacho implements Part {
   static final Observable COIL_RESISTANCE =
       Observable.named("coil-resistance", "resistance of its coil")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how(
               "Pull the motor plug and measure between the two wires of the tacho. Move the wires.")

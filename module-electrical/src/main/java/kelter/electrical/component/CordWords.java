@@ -128,6 +128,7 @@ public final class CordWords {
               "conductor-resistance",
               "highest resistance of a live conductor from the plug to the machine")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(1)
           .how(
               "Measure from each live pin of the plug to its terminal inside. Bend the cord along its"
                   + " length, most of all at plug and entry, and write the highest.")
@@ -136,6 +137,7 @@ public final class CordWords {
   /** Whether the machine goes off and on as the cord moves. */
   public static final Observable DROPS_OUT =
       Observable.named("drops-out", "it goes off and on when the cord is moved")
+          .proving()
           .asked(1, "Ask, and do not try it: a cord that drops out may be bare inside.");
 
   /** The cord with its plug. */

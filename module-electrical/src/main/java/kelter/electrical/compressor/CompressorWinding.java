@@ -27,6 +27,7 @@ import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.insulation.EarthLeak;
 import kelter.electrical.insulation.InsulationRule;
@@ -102,6 +103,7 @@ public final class CompressorWinding implements Part {
   private static Observable resistance(String id, String title, String between) {
     return Observable.named(id, title)
         .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+        .provingFrom(ContactWords.OPEN)
         .at(Electrical.TEMPERATURE)
         .how("Pull relay and overload off its terminals. Measure " + between + ", leads nulled.")
         .by(

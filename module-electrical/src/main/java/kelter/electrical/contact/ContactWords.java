@@ -8,6 +8,12 @@ import kelter.electrical.component.Electrical;
 /** What is read on any contact, in the words of the part that has it. */
 public final class ContactWords {
 
+  /** From here on a path that should conduct is in disorder for sure, Ohm; from memory. */
+  public static final double PROVES = 3;
+
+  /** The same of windings, heaters and coils, some of which have kiloohms; from memory. */
+  public static final double OPEN = 1e6;
+
   private ContactWords() {}
 
   /**
@@ -20,7 +26,10 @@ public final class ContactWords {
    * @return the observable {@code closed-resistance}
    */
   public static Observable closed(String title, String how, double minutes, Caution... more) {
-    return resistance("closed-resistance", title, how, minutes, more);
+    return resistance("closed-resistance", title)
+        .provingFrom(PROVES)
+        .how(how)
+        .by(Electrical.dead(minutes, Electrical.OHMMETER, more));
   }
 
   /**
@@ -32,7 +41,9 @@ public final class ContactWords {
    * @return the observable {@code open-resistance}
    */
   public static Observable opened(String title, String how, double minutes) {
-    return resistance("open-resistance", title, how, minutes);
+    return resistance("open-resistance", title)
+        .how(how)
+        .by(Electrical.dead(minutes, Electrical.OHMMETER));
   }
 
   /**
@@ -51,11 +62,7 @@ public final class ContactWords {
         .by(Electrical.inside(minutes, more));
   }
 
-  private static Observable resistance(
-      String id, String title, String how, double minutes, Caution... more) {
-    return Observable.named(id, title)
-        .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
-        .how(how)
-        .by(Electrical.dead(minutes, Electrical.OHMMETER, more));
+  private static Observable.Draft resistance(String id, String title) {
+    return Observable.named(id, title).logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE);
   }
 }

@@ -33,6 +33,7 @@ import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.ContactWords;
 
 /**
  * A door lock with a heated bimetal (PTC) or a pulse coil, and its contact. Chances, those of
@@ -60,6 +61,7 @@ public final class DoorLock implements Part {
   static final Observable COIL_RESISTANCE =
       Observable.named("coil-resistance", "resistance of its PTC or coil")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how("Pull its plug, let it cool for five minutes and measure between the coil pins.")
           .by(Electrical.dead(5, Electrical.OHMMETER));
@@ -67,6 +69,7 @@ public final class DoorLock implements Part {
   static final Observable CONTACT_RESISTANCE =
       Observable.named("contact-resistance", "resistance across its contact while it is locked")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.PROVES)
           .how(
               "Let it lock, then plug out. A PTC holds for a minute or two: prove dead, pull its plug"
                   + " and measure across the contact.")

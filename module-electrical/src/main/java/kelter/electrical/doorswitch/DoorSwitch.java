@@ -23,6 +23,7 @@ import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.OpenContact;
 import kelter.electrical.contact.Path;
 import kelter.electrical.contact.SwitchContact;
@@ -33,6 +34,7 @@ public final class DoorSwitch implements Part {
   static final Observable CLOSED_RESISTANCE =
       Observable.named("closed-resistance", "resistance across it with the door closed")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.PROVES)
           .how("Take one wire off, close the door and measure across the switch, leads nulled.")
           .by(Electrical.dead(4, Electrical.OHMMETER));
 

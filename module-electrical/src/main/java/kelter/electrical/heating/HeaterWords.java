@@ -11,6 +11,7 @@ import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.rating.HeaterRating;
 
 /**
@@ -53,6 +54,7 @@ record HeaterWords(
   static final Observable RESISTANCE =
       Observable.named("resistance", "resistance between its terminals")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how(
               "Take both wires off the heater, let it cool, null the leads, and measure between its"

@@ -34,6 +34,7 @@ import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.copper.CopperRule;
 
 /**
@@ -49,6 +50,7 @@ public final class Relay implements Part {
   static final Observable COIL_RESISTANCE =
       Observable.named("coil-resistance", "resistance of the coil")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how("Measure across the coil, unplugged from the control.")
           .by(Electrical.dead(5, Electrical.OHMMETER));

@@ -44,9 +44,13 @@ import kelter.electrical.rating.SensorCurve;
  */
 public final class TemperatureSensor implements Part {
 
+  /** What no whole sensor has at any room temperature, Ohm; from memory. */
+  private static final double OPEN = 1e7;
+
   static final Observable SENSOR_RESISTANCE =
       Observable.named("resistance", "resistance at a known temperature")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(OPEN)
           .at(Electrical.SENSOR_TEMPERATURE)
           .how("Unplug the sensor from the control and measure; read a thermometer beside it.")
           .by(Electrical.dead(5, new Accuracy(0.01, 1)));

@@ -30,6 +30,7 @@ import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.ContactWords;
 
 /**
  * A thermal link, a thermal cut-out or a limiting thermostat of a heating circuit, or of a motor in
@@ -40,6 +41,7 @@ public final class ThermalLink implements Part {
   static final Observable LINK_RESISTANCE =
       Observable.named("resistance", "resistance across it when cold")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.PROVES)
           .at(Electrical.TEMPERATURE)
           .how("Take one wire off and measure across it, leads nulled.")
           .by(Electrical.dead(3, Electrical.OHMMETER));

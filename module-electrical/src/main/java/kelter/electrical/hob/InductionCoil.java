@@ -28,6 +28,7 @@ import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 
 /**
  * A coil under the glass of an induction hob: of thick stranded wire, 0.05 Ohm to 0.2 Ohm. Chances,
@@ -38,6 +39,7 @@ public final class InductionCoil implements Part {
   static final Observable RESISTANCE =
       Observable.named("resistance", "resistance of the coil")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.PROVES)
           .how("Take both ends of the coil off the board. Null the leads and measure between them.")
           .by(Electrical.dead(5, Electrical.LOW_OHMMETER, ElectricalCautions.CHARGED_CAPACITOR));
 

@@ -20,6 +20,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 
 /**
  * The lamp inside a machine. A filament of 15 W at 230 V has 3.5 kOhm hot by U²/P and about a tenth
@@ -37,6 +38,7 @@ public final class Lamp implements Part {
   static final Observable RESISTANCE =
       Observable.named("resistance", "resistance between its contacts, cold")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .how("For lamps with a filament: screw it out and measure between cap and tip.")
           .by(Electrical.dead(2, Electrical.OHMMETER));
 

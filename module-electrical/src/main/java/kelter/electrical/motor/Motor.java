@@ -20,6 +20,7 @@ import kelter.core.vocabulary.Span;
 import kelter.electrical.capacitor.CapacitorDischarge;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
 import kelter.electrical.insulation.EarthLeak;
@@ -227,6 +228,7 @@ public final class Motor implements Part {
   private static Observable winding(String id, String title) {
     return Observable.named(id, title)
         .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+        .provingFrom(ContactWords.OPEN)
         .at(Electrical.TEMPERATURE)
         .how("Unplug the motor from its control and measure between its terminals, leads nulled.")
         .by(discharged(5, Electrical.OHMMETER));

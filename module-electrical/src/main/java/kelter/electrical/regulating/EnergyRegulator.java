@@ -1,7 +1,6 @@
 package kelter.electrical.regulating;
 
 import static kelter.core.diagnosis.model.Course.line;
-import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -33,6 +32,7 @@ import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ContactWords;
 import kelter.electrical.contact.LowPath;
 import kelter.electrical.contact.OpenContact;
+import kelter.electrical.contact.Path;
 
 /**
  * The regulator of a cooking zone, which switches it on and off in turn. At the middle setting it
@@ -152,7 +152,7 @@ public final class EnergyRegulator implements Part {
                 fault("contact-burnt", "contact of the energy regulator burnt", 0.03)
                     .wears(Wear.CONTACT)
                     .changes(
-                        Beat.CLOSED.becomes(power(0.7, 200)),
+                        Beat.CLOSED.becomes(Path.burning(0.7)),
                         Beat.ON_SHARE.times(line(0.5, 0)),
                         Beat.PERIOD.becomes(line(60, 600)))
                     .makes(Symptoms.STAYS_COLD, 0.6, 0.97)

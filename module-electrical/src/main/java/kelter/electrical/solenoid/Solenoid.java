@@ -23,6 +23,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
 
@@ -41,6 +42,7 @@ public final class Solenoid implements Part {
   static final Observable COIL_RESISTANCE =
       Observable.named("coil-resistance", "resistance of the coil")
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+          .provingFrom(ContactWords.OPEN)
           .at(Electrical.TEMPERATURE)
           .how("Unplug it from its control and measure between its terminals, leads nulled.")
           .by(Electrical.dead(5, Electrical.OHMMETER));

@@ -8,7 +8,6 @@ import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
-import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -106,7 +105,7 @@ public final class SupplyCord implements Part {
                 fault("broken", "live conductor of the cord broken", 0.02)
                     .wears(Wear.WIRE)
                     .changes(
-                        LiveWay.ADDED.becomes(Course.power(3, 1e5)),
+                        LiveWay.ADDED.becomes(Path.parting(0.4, 1e8, 0.5)),
                         LiveWay.DROPS_OUT.becomes(0.55))
                     .makes(Symptoms.DOES_NOT_START, 0.7, 0.97)
                     .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.2)

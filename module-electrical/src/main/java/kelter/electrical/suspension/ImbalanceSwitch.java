@@ -22,6 +22,7 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactWords;
 
 /**
  * The switch that stops a spin when the tub swings too far: closed at rest, open when its lever is
@@ -61,6 +62,7 @@ public final class ImbalanceSwitch implements Part {
   private static Observable resistance(String id, String title, String lever) {
     return Observable.named(id, title)
         .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
+        .provingFrom(ContactWords.PROVES)
         .how("Take one wire off, " + lever + " and measure across it, leads nulled.")
         .by(
             Electrical.dead(

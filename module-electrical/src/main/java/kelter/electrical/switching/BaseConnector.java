@@ -51,7 +51,9 @@ public final class BaseConnector {
         List.of(
             fault("burnt", "connector between jug and base burnt", 0.03)
                 .wears(Wear.CONTACT)
-                .changes(Path.poor(0.6, 200), SwitchContact.MARKS.becomes(line(0.4, 0.95)))
+                .changes(
+                    Path.RESISTANCE.becomes(Path.burning(0.6)),
+                    SwitchContact.MARKS.becomes(line(0.4, 0.95)))
                 .makes(Symptoms.DOES_NOT_START, 0.5, 0.9)
                 .makes(Symptoms.STOPS_IN_CYCLE, 0.3, 0.3)
                 .makes(Symptoms.SMELLS_BURNT, 0.2, 0.6)

@@ -54,7 +54,9 @@ public final class Harness {
         List.of(
             fault("broken", "wire or connector of the harness broken", 0.01)
                 .wears(Wear.WIRE)
-                .changes(Path.poor(2, 1e4), SwitchContact.MARKS.becomes(line(0.4, 0.9)))
+                .changes(
+                    Path.RESISTANCE.becomes(Path.parting(1, 1e8, 0.5)),
+                    SwitchContact.MARKS.becomes(line(0.4, 0.9)))
                 .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.5)
                 .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
                 .makes(Symptoms.DOES_NOT_START, 0.1, 0.3)

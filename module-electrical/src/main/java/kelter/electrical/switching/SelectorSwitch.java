@@ -63,7 +63,9 @@ public final class SelectorSwitch {
         List.of(
             fault("contact-burnt", "contact of the selector switch burnt", 0.03)
                 .wears(Wear.CONTACT)
-                .changes(Path.poor(0.7, 100), SwitchContact.MARKS.becomes(line(0.35, 0.9)))
+                .changes(
+                    Path.RESISTANCE.becomes(Path.burning(0.7)),
+                    SwitchContact.MARKS.becomes(line(0.35, 0.9)))
                 .makes(Symptoms.DOES_NOT_START, 0.3, 0.75)
                 .makes(Symptoms.STAYS_COLD, 0.35, 0.35)
                 .makes(Symptoms.SMELLS_BURNT, 0.1, 0.45)

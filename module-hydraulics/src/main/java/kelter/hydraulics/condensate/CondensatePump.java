@@ -47,6 +47,7 @@ public final class CondensatePump implements Part {
   static final Observable RESISTANCE =
       Observable.named("winding-resistance", "resistance of the winding")
           .logarithmic(QuantityKind.RESISTANCE, new Span(0.05, 1e8))
+          .provingFrom(1e6)
           .how("Unplug the pump from its control and measure between its terminals.")
           .by(Procedure.dead(5, new Accuracy(0.01, 0.2)));
 

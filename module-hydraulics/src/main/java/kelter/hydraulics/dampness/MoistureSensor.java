@@ -52,6 +52,7 @@ public final class MoistureSensor implements Part {
 
   static final Observable JOINED =
       resistance("joined-resistance", "resistance with the bars joined by a wire")
+          .provingFrom(1e6)
           .how(
               "Unplug its wires from the control. Press the bare ends of a wire hard on both bars and"
                   + " measure.")

@@ -113,6 +113,7 @@ public final class BoilerParts {
     Observable wet =
         Observable.named("in-water", "resistance from probe to body in water")
             .logarithmic(QuantityKind.RESISTANCE, span)
+            .provingFrom(1e6)
             .how("Boiler full. Take the wire off the probe, measure to the body at once.")
             .by(Procedure.dead(5, OHMMETER, HydraulicCautions.BOILER_STEAM));
     Observable dry =
@@ -143,7 +144,7 @@ public final class BoilerParts {
                         0.9,
                         Caution.UNPLUG,
                         HydraulicCautions.BOILER_STEAM)),
-            Sign.value(wet, power(1e4, 200), Spread.constant(0.6)),
+            Sign.value(wet, power(1e4, 1e4), Spread.constant(0.6)),
             Sign.word(scale, early(0.1, 0.95)),
             Sign.value(dry, power(1e7, 1), Spread.constant(1)))
         .within(

@@ -149,6 +149,7 @@ public record PumpWords(
   public static Observable winding(String winding, String how, Caution... more) {
     return Observable.named("winding-resistance", "resistance of the " + winding)
         .logarithmic(QuantityKind.RESISTANCE, RESISTANCE)
+        .provingFrom(1e6)
         .at(OF_WINDING)
         .how(how)
         .by(Procedure.dead(4, OHMMETER, more));

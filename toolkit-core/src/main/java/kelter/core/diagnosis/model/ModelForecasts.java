@@ -15,6 +15,13 @@ import kelter.core.vocabulary.Span;
 /** Answers a list of questions: those of one section under the same conditions together. */
 final class ModelForecasts implements Forecaster {
 
+  /**
+   * How far readings differ of what lies at the upper end of a logarithmic span or beyond, as a
+   * natural logarithm: one meter shows that it is over range, another some figure, for hands and
+   * leads conduct; from memory.
+   */
+  private static final double BEYOND = 2;
+
   private final Model model;
   private final List<Together<?>> groups = new ArrayList<>();
 
@@ -125,8 +132,13 @@ final class ModelForecasts implements Forecaster {
                       model.told(severity), item.row.component(), observable.id(), raw, deviation));
         }
         value[item.place] = Math.min(span.high(), Math.max(span.low(), raw));
-        spread[item.place] = deviation;
+        spread[item.place] = isOverRange(observable, raw) ? Math.max(BEYOND, deviation) : deviation;
       }
+    }
+
+    /** Whether no meter tells how far it is. */
+    private static boolean isOverRange(Observable observable, double value) {
+      return observable.logarithmic() && value >= observable.span().high();
     }
 
     private static boolean isSound(Observable observable, double value, double spread) {
