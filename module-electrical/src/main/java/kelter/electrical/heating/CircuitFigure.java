@@ -21,6 +21,8 @@ enum CircuitFigure implements Figure {
   TOLERANCE(1),
   /** Above 0 where the heater itself is open. */
   HEATER_OPEN(0),
+  /** Highest over lowest resistance between two of the terminals of three elements, as a ratio. */
+  UNEQUAL(1),
   /** Above 0 where no current can flow for another reason. */
   INTERRUPTED(0),
   /** What the heater conducts to earth beside its own insulation while it is warm, S. */

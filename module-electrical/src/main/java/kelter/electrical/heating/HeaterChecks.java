@@ -77,6 +77,9 @@ final class HeaterChecks {
     Optional<RatedInput> input = banded(measured);
     if (input.isPresent()) {
       Limits hot = input.get().resistance();
+      if (isThreePhase(measured, input.get())) {
+        return Optional.of(ofThree(measured, input.get(), hot));
+      }
       return Optional.of(
           resistance(
               measured,
@@ -100,6 +103,24 @@ final class HeaterChecks {
                 Source.commonPractice("service figure of the heater, within 10 %"),
                 new Limits(figure * (1 - FROM_FIGURE), figure * (1 + FROM_FIGURE))),
             ""));
+  }
+
+  /** Held against the sound reading that it lies nearest to: nobody states where it was taken. */
+  private static Allowed ofThree(Measured measured, RatedInput input, Limits hot) {
+    double read = measured.measurement().readings().get(0).least();
+    double rated = input.assumed().voltage() * input.assumed().voltage() / input.assumed().power();
+    double times = ThreeElements.nearest(read, rated);
+    return resistance(
+        measured,
+        Allowed.of(
+            BY_RATING,
+            input.source(HeaterResistance.SOURCE),
+            new Limits(times * hot.low() * (1 - COLD_ALLOWANCE), times * hot.high())),
+        ThreeElements.told(input));
+  }
+
+  private static boolean isThreePhase(Measured measured, RatedInput input) {
+    return ThreeElements.are(input, HeaterRating.elements(measured.component()));
   }
 
   private static Allowed resistance(Measured measured, Allowed allowed, String basis) {
@@ -140,12 +161,13 @@ final class HeaterChecks {
     }
     Limits mains = mains(measured);
     Limits power = power(input.get(), mains);
+    double phases = isThreePhase(measured, input.get()) ? Math.sqrt(3) : 1;
     return Optional.of(
         ofInput(
             measured,
             input.get(),
             title,
-            new Limits(power.low() / mains.low(), power.high() / mains.high())));
+            new Limits(power.low() / mains.low() / phases, power.high() / mains.high() / phases)));
   }
 
   private static Allowed ofInput(Measured measured, RatedInput input, String title, Limits limits) {

@@ -3,6 +3,7 @@ package kelter.electrical.heating;
 import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
+import static kelter.core.diagnosis.model.Course.step;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.ArrayList;
@@ -104,7 +105,9 @@ final class HeaterFaults {
     double left = elements / (elements - 1.0);
     return HeatSymptoms.coldOrSlow(
         fault("element-open", "one of " + elements + " elements open", 0.06)
-            .changes(CircuitFigure.RESISTANCE.times(line(left, left)))
+            .changes(
+                CircuitFigure.RESISTANCE.times(line(left, left)),
+                CircuitFigure.UNEQUAL.becomes(step(ThreeElements.ONE_OPEN_IN_DELTA, 100)))
             .curedBy(renew(group.medium()))
             .wears(Wear.HEATER),
         group,

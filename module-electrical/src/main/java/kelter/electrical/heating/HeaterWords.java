@@ -58,8 +58,20 @@ record HeaterWords(
           .at(Electrical.TEMPERATURE)
           .how(
               "Take both wires off the heater, let it cool, null the leads, and measure between its"
-                  + " terminals.")
+                  + " terminals. On three phases: wires off, its links as found, between two of the"
+                  + " three terminals.")
           .by(Electrical.dead(4, Electrical.OHMMETER, ElectricalCautions.HOT_PART));
+
+  static final Observable READINGS_DIFFER =
+      Observable.named(
+              "readings-differ",
+              "highest resistance by the lowest, of the three pairs of its terminals")
+          .logarithmic(QuantityKind.RATIO, new Span(0.5, 100))
+          .provingFrom(1.5)
+          .how(
+              "On three phases: dead, wires off, its links as found. Measure between each two of the"
+                  + " three terminals and divide the highest by the lowest; over range: 100.")
+          .by(Electrical.dead(6, Electrical.OHMMETER, ElectricalCautions.HOT_PART));
 
   static final Observable INSULATION =
       Observable.named("insulation-resistance", "insulation resistance to earth")
@@ -153,6 +165,7 @@ record HeaterWords(
             title,
             List.of(
                 RESISTANCE,
+                READINGS_DIFFER,
                 INSULATION,
                 current,
                 power,

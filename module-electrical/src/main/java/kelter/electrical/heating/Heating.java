@@ -129,6 +129,17 @@ public final class Heating implements Part {
   private static void heater(PartModel model, HeatingGroup group, HeatingCircuit circuit) {
     HeaterWords words = group.medium().words();
     boolean air = group.medium() == Medium.AIR;
+    boolean three = group.rating().isThreePhase();
+    double times = three ? ThreeElements.BETWEEN_TERMINALS : 1;
+    double line = three ? Math.sqrt(3) : 1;
+    if (three) {
+      model
+          .on(group.heater(), words.kind())
+          .looks(
+              HeaterWords.READINGS_DIFFER,
+              state -> state.of(CircuitFigure.UNEQUAL),
+              Spread.constant(0.05));
+    }
     model
         .on(group.heater(), words.kind())
         .faults(HeaterFaults.ofHeater(group))
@@ -139,8 +150,13 @@ public final class Heating implements Part {
         .observe(HeaterWords.INSULATION, Insulation::ofHeater, EarthLeak.SPREAD)
         .under(circuit)
         .observe(
-            HeaterWords.RESISTANCE, Operation::cold, Spread.constant(Operation.HOT_AGAINST_COLD))
-        .observe(words.current(), Operation::current, new OfReading(1, 0.05))
+            HeaterWords.RESISTANCE,
+            at -> at.cold() * times,
+            Spread.constant(
+                three
+                    ? Math.hypot(Operation.HOT_AGAINST_COLD, ThreeElements.OF_PLACE)
+                    : Operation.HOT_AGAINST_COLD))
+        .observe(words.current(), at -> at.current() / line, new OfReading(1, 0.05))
         .observe(words.power(), Operation::power, new OfReading(2, 10))
         .observe(words.voltage(), Operation::terminalVoltage, circuit.fromReadingToReading())
         .observe(HeaterWords.JOINT_DROP, Operation::jointDrop, OF_DROPS);

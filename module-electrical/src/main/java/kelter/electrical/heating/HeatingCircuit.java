@@ -36,7 +36,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, d
   /** The circuit of a heater. */
   static HeatingCircuit of(HeatingGroup group) {
     HeaterRating rating = group.rating();
-    double current = rating.power() / rating.voltage();
+    double current = rating.lineCurrent();
     return new HeatingCircuit(
         rating,
         group.medium(),

@@ -17,9 +17,11 @@ import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
+import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Span;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.rating.MainsRange;
@@ -32,7 +34,9 @@ public final class MainsSupply implements Part {
   static final Observable IDLE =
       Observable.named("voltage-idle", "voltage with nothing switched on")
           .quantity(QuantityKind.VOLTAGE, 0, 500)
-          .how("Read at the outlet through a measuring adapter; the outlet stays closed.")
+          .how(
+              "Read at the outlet through a measuring adapter; the outlet stays closed. On two or three"
+                  + " phases: between each two at the terminals; write the lowest.")
           .by(Electrical.live(4, Electrical.VOLTMETER, ElectricalCautions.FIXED_WIRING));
 
   static final Observable LOADED =
@@ -41,7 +45,8 @@ public final class MainsSupply implements Part {
           .at(Electrical.CURRENT)
           .how(
               "Read at the outlet through a measuring adapter while the machine heats; the outlet"
-                  + " stays closed.")
+                  + " stays closed. On two or three phases: between each two at the terminals; write"
+                  + " the lowest.")
           .by(Electrical.live(6, Electrical.VOLTMETER, ElectricalCautions.FIXED_WIRING));
 
   static final Observable FREQUENCY =
@@ -65,6 +70,9 @@ public final class MainsSupply implements Part {
   /** How far readings differ with a leg lost, as a ratio: it depends on where one measures. */
   private static final double ANYWHERE = 0.4;
 
+  /** The same where it may be that of a phase to neutral, 0.58 of the one between phases. */
+  private static final double TO_NEUTRAL_OR_NOT = 0.25;
+
   /** How far mains are from their frequency, and so the limits of the check, as a ratio. */
   private static final double OFF_FREQUENCY = 0.01;
 
@@ -86,12 +94,16 @@ public final class MainsSupply implements Part {
       "; the job does not tell which of two nets it is: state the frequency and the voltage of the"
           + " outlet";
 
+  static final Characteristic PHASES =
+      new Characteristic("phases", "number of phases that it has", QuantityKind.COUNT)
+          .within(new Span(1, 3));
+
   static final ComponentKind SUPPLY =
       new ComponentKind(
           "supply",
           "supply at the outlet",
           List.of(FUSES, IDLE, LOADED, FREQUENCY),
-          List.of(),
+          List.of(PHASES),
           List.of());
 
   @Override
@@ -118,7 +130,8 @@ public final class MainsSupply implements Part {
   /**
    * The voltage at the outlet: the range of the net that voltage and frequency of the nameplate
    * tell ({@link SupplyNet}). Of another rated range 10 % below its lower to 10 % above its upper
-   * limit; of another voltage none, and it is said why.
+   * limit; of another voltage none, and it is said why. On several phases of the net of EN 50160 a
+   * reading is taken as the one of the two voltages of that net that it lies nearer to.
    */
   private static Optional<Allowed> voltage(Measured measured) {
     Nameplate nameplate = measured.appliance().nameplate();
@@ -127,6 +140,9 @@ public final class MainsSupply implements Part {
       return Optional.of(
           Allowed.without(
               TITLE, NO_NET, "the nameplate of the machine in the job has no voltage: state it"));
+    }
+    if (Phases.areSeveral(measured)) {
+      return Optional.of(Phases.allowed(measured, TITLE).butIfNot(ElectricalCautions.FIXED_WIRING));
     }
     Optional<SupplyNet> net = SupplyNet.of(rated.get(), nameplate.frequency());
     if (net.isPresent()) {
@@ -225,15 +241,21 @@ public final class MainsSupply implements Part {
   }
 
   /**
-   * How far voltages of one supply differ from reading to reading, V.
+   * How far voltages of one supply differ from reading to reading, V. On several phases one reads
+   * between two of them or to neutral, and nobody states which.
    *
    * @param volts the rated voltage, V
    */
   private record OfLegs(double volts) implements Spread<Operation> {
     @Override
     public double of(double value, InOrder order, Operation at) {
+      if (at.state().has(CircuitFigure.LEG_LOST)) {
+        return volts * ANYWHERE;
+      }
       return volts
-          * (at.state().has(CircuitFigure.LEG_LOST) ? ANYWHERE : Operation.FROM_READING_TO_READING);
+          * (SupplyFaults.isBetweenPhases(volts)
+              ? TO_NEUTRAL_OR_NOT
+              : Operation.FROM_READING_TO_READING);
     }
   }
 }

@@ -28,6 +28,11 @@ final class SupplyFaults {
 
   private SupplyFaults() {}
 
+  /** Whether mains are those between two of three phases, V. */
+  static boolean isBetweenPhases(double volts) {
+    return volts > TWO_PHASES;
+  }
+
   static List<FaultRow> all(HeatingGroup group) {
     return List.of(lowVoltage(group), highVoltage(), legLost(group), off());
   }
@@ -86,7 +91,7 @@ final class SupplyFaults {
 
   /** Heaters of three phases keep half of their power, those between two legs nothing. */
   private static FaultRow legLost(HeatingGroup group) {
-    double left = group.rating().mains() > TWO_PHASES ? LEFT_OF_THREE : 0;
+    double left = isBetweenPhases(group.rating().mains()) ? LEFT_OF_THREE : 0;
     return fault("leg-lost", "one leg or phase of the supply lost", 0.004)
         .apartFrom("low-voltage", "high-voltage")
         .changes(

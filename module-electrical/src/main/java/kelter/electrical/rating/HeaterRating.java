@@ -51,6 +51,12 @@ public record HeaterRating(
    */
   public static final double HOT_OVER_COLD = 1.02;
 
+  /** Above this a rated voltage is one between two phases, V. */
+  private static final double BETWEEN_PHASES = 300;
+
+  /** 16 A at 440 V and some, W: more lies on three phases; common practice, no source. */
+  private static final double MOST_ON_TWO_PHASES = 7300;
+
   /** The mains where nothing is stated, V; IEC 60038. */
   private static final double USUAL_VOLTAGE = 230;
 
@@ -98,7 +104,44 @@ public record HeaterRating(
         voltage, power, cold, false, USUAL_OPENNESS, voltage, 0, elements(heater));
   }
 
-  private static int elements(Component heater) {
+  /**
+   * Whether its power is that of three like elements between the lines of three phases.
+   *
+   * @return false where its resistance is a service figure, which is what one reads
+   */
+  public boolean isThreePhase() {
+    return !resistanceStated && isThreePhase(voltage, power, elements);
+  }
+
+  /**
+   * Whether a heater lies on three phases: between two of them, and of three elements or of more
+   * than a circuit of two phases bears.
+   *
+   * @param voltage its rated voltage, V
+   * @param power its power at that, W
+   * @param elements how many like elements it has
+   * @return whether it does
+   */
+  public static boolean isThreePhase(double voltage, double power, int elements) {
+    return voltage > BETWEEN_PHASES && (elements % 3 == 0 || power > MOST_ON_TWO_PHASES);
+  }
+
+  /**
+   * The current in one of its wires at its rated voltage.
+   *
+   * @return the current, A
+   */
+  public double lineCurrent() {
+    return power / voltage / (isThreePhase() ? Math.sqrt(3) : 1);
+  }
+
+  /**
+   * How many like elements a heater has.
+   *
+   * @param heater the heater
+   * @return 1 or more
+   */
+  public static int elements(Component heater) {
     return (int) Math.max(1, Math.round(heater.si(ELEMENTS, 1)));
   }
 

@@ -28,6 +28,13 @@ public final class SupplyRange {
         new Source("EN 50160, 95 % of the ten-minute means of a week", Standing.SECOND_HAND)),
     /** 230 V +10 %/−15 %. */
     EN_50160_ALWAYS(195.5, 253, new Source("EN 50160, all ten-minute means", Standing.SECOND_HAND)),
+    /** 400 V ±10 % between two phases. */
+    EN_50160_BETWEEN_PHASES(
+        360,
+        440,
+        new Source(
+            "EN 50160, 95 % of the ten-minute means of a week, between two phases",
+            Standing.SECOND_HAND)),
     /** 120 V at the service entrance, normal. */
     ANSI_SERVICE_A(114, 126, ansi("120 V, service voltage range A")),
     /** 120 V at the service entrance, short and seldom. */
@@ -92,7 +99,7 @@ public final class SupplyRange {
         "supply-range",
         "between which voltages a supply may lie",
         "voltage-low, voltage-high = limits of the range",
-        "EN 50160: 230 V, 50 Hz, means over ten minutes; ANSI C84.1: 120 V, 208 V, 240 V, 60 Hz",
+        "EN 50160: 230 V, between phases 400 V, 50 Hz, means over ten minutes; ANSI C84.1: 120 V, 208 V, 240 V, 60 Hz",
         new Source("EN 50160 (second-hand); ANSI C84.1-2020, Table 1", Standing.FROM_MEMORY),
         List.of(
             Parameter.choice(
@@ -101,6 +108,7 @@ public final class SupplyRange {
                 List.of(
                     "en-50160-week",
                     "en-50160-always",
+                    "en-50160-between-phases",
                     "ansi-service-a",
                     "ansi-service-b",
                     "ansi-utilization-a",

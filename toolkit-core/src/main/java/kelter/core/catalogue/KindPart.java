@@ -19,6 +19,8 @@ import kelter.core.vocabulary.Ids;
  * @param figures typical figures by market; UK has those of EU where it has none of its own
  * @param behind the cover that has to come off, if there is one
  * @param minutes how long it takes to get at the part once the cover is off, min, if told
+ * @param takesAll whether it takes nearly all the power of the machine, so that the nameplate of
+ *     the machine tells its own
  */
 public record KindPart(
     String id,
@@ -27,7 +29,30 @@ public record KindPart(
     Set<Market> markets,
     Map<Market, List<TypicalFigure>> figures,
     Optional<String> behind,
-    Optional<Quantity> minutes) {
+    Optional<Quantity> minutes,
+    boolean takesAll) {
+
+  /**
+   * A part that takes what it takes by itself.
+   *
+   * @param id its name within the machine
+   * @param kind the kind of component
+   * @param title the part, for a person
+   * @param markets the markets in which such machines have it; empty for all
+   * @param figures typical figures by market
+   * @param behind the cover that has to come off, if there is one
+   * @param minutes how long it takes to get at the part, if told
+   */
+  public KindPart(
+      String id,
+      String kind,
+      String title,
+      Set<Market> markets,
+      Map<Market, List<TypicalFigure>> figures,
+      Optional<String> behind,
+      Optional<Quantity> minutes) {
+    this(id, kind, title, markets, figures, behind, minutes, false);
+  }
 
   /** Checks words. */
   public KindPart {

@@ -79,9 +79,12 @@ public record TypicalMachine(Appliance usual, List<OpenFigure> open) {
       for (String id : machine.standingFor(part.id())) {
         Optional<Component> component = appliance.component(id);
         if (component.isPresent()) {
-          Component filled = component.get();
+          Component rated =
+              part.takesAll() ? rated(component.get(), machine.appliance()) : component.get();
+          Component filled = rated;
           for (TypicalFigure figure : part.figures(market)) {
-            if (isOpen(figure, component.get(), machine.appliance())) {
+            if (isOpen(
+                figure, figure.onNameplate() ? rated : component.get(), machine.appliance())) {
               filled = with(filled, figure, figure.usual());
               open.add(new OpenFigure(id, figure, machine.kind().source()));
             }
@@ -113,6 +116,23 @@ public record TypicalMachine(Appliance usual, List<OpenFigure> open) {
       all.add(changed.getOrDefault(component.id(), component));
     }
     return all;
+  }
+
+  /** What takes nearly all has the power that the nameplate of the machine tells. */
+  private static Component rated(Component component, Appliance stated) {
+    Optional<RatedRange> power = stated.nameplate().power();
+    boolean told = component.nameplate().power().isPresent() || statesResistance(component);
+    if (told || power.isEmpty()) {
+      return component;
+    }
+    Nameplate own = component.nameplate();
+    return new Component(
+        component.id(),
+        component.kind(),
+        new Nameplate(own.voltage(), own.frequency(), power, own.current(), own.protectionClass()),
+        component.figures(),
+        component.curves(),
+        component.source());
   }
 
   private static boolean isOpen(TypicalFigure figure, Component component, Appliance stated) {

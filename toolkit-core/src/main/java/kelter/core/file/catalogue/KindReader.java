@@ -55,7 +55,16 @@ final class KindReader {
           "source",
           "note");
   static final Set<String> PART =
-      JsonNode.names("id", "kind", "title", "markets", "behind", "minutes", "nameplate", "figures");
+      JsonNode.names(
+          "id",
+          "kind",
+          "title",
+          "markets",
+          "behind",
+          "minutes",
+          "nameplate",
+          "figures",
+          "takes-all");
   static final Set<String> COVER = JsonNode.names("id", "title", "minutes");
   static final Set<String> NOTHING_WRONG = JsonNode.names("share", "symptoms");
   static final Set<String> CAUSE =
@@ -199,7 +208,9 @@ final class KindReader {
     if (id.isEmpty() || !EntryRules.once(parts, "part", id.get(), node)) {
       return Optional.empty();
     }
-    return node.make(() -> new KindPart(id.get(), kind, title, markets, figures, cover, minutes));
+    boolean takesAll = node.yesNo("takes-all").orElse(false);
+    return node.make(
+        () -> new KindPart(id.get(), kind, title, markets, figures, cover, minutes, takesAll));
   }
 
   private static Set<Market> markets(JsonNode node) {

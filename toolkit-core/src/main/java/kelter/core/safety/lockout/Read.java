@@ -41,7 +41,15 @@ record Read(Situation situation) {
       return limit.grade().isPresent() && grade.rank() >= rank(measurement, limit.grade().get());
     }
     double factor = factor(limit, measurement);
-    return reading.least() * factor > most(limit) || reading.most() < least(limit);
+    boolean above = reading.least() * factor > most(limit);
+    return above && !isBetweenPhases(limit, measurement) || reading.most() < least(limit);
+  }
+
+  /** Whether a voltage that is too high for one phase is right for two, as its check holds. */
+  private boolean isBetweenPhases(Beyond limit, Measurement measurement) {
+    List<Finding> findings = limit.aboveShare().isPresent() ? of(measurement) : List.of();
+    return !findings.isEmpty()
+        && findings.stream().allMatch(finding -> finding.verdict() == Verdict.CONFORMS);
   }
 
   private int rank(Measurement measurement, String word) {
