@@ -220,7 +220,8 @@ public final class DiagnosisScreen {
     }
     Optional<Diagnosis.PlanStep> first = mend.first();
     if (first.isEmpty()) {
-      layout.hanging(INDENT, "No work is likely enough to be worth it.");
+      layout.hanging(
+          INDENT, DiagnosisWords.noWork(machine, "No work is likely enough to be worth it."));
       return;
     }
     layout.hanging(

@@ -86,7 +86,7 @@ public final class DiagnosisText {
     text.ranking(machine);
     text.ask(diagnosis);
     text.next(diagnosis, found);
-    text.plan(machine.job(), diagnosis, found);
+    text.plan(machine, found);
     text.kind(machine);
     text.notes(diagnosis, notes);
     return text.layout.toString();
@@ -268,13 +268,17 @@ public final class DiagnosisText {
     return begun.add(before) || !first.find() ? before : first.group() + " (as above). ";
   }
 
-  private void plan(Job job, Diagnosis diagnosis, boolean found) {
+  private void plan(Case machine, boolean found) {
+    Job job = machine.job();
+    Diagnosis diagnosis = machine.diagnosis();
     layout.heading("What to do, in this order");
     if (diagnosis.basis().staysUnplugged()) {
       layout.hanging("  ! ", terminal.attention(found ? FIRST : FIRST_AS_REPORTED));
     }
     if (diagnosis.plan().isEmpty()) {
-      layout.hanging("  ", "Nothing that is likely enough to be worth the work.");
+      layout.hanging(
+          "  ",
+          DiagnosisWords.noWork(machine, "Nothing that is likely enough to be worth the work."));
       return;
     }
     int place = 0;

@@ -15,6 +15,7 @@ import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
+import kelter.core.workshop.Case;
 
 /** The words for states, readings and work that all texts of a diagnosis share. */
 final class DiagnosisWords {
@@ -89,5 +90,19 @@ final class DiagnosisWords {
 
   private static String price(double amount, Currency currency) {
     return QuantityFormat.fixed(amount, 0) + "\u00a0" + currency.getCurrencyCode();
+  }
+
+  /**
+   * What to do where no work is proposed.
+   *
+   * @param machine the case
+   * @param usual what is said where work may be proposed and none is worth it
+   * @return who takes it over where nothing on it is to be mended here
+   */
+  static String noWork(Case machine, String usual) {
+    return machine.lockOut().barsAll()
+        ? "Not to be mended here: hand it over. First: "
+            + machine.lockOut().rows().get(0).row().first()
+        : usual;
   }
 }

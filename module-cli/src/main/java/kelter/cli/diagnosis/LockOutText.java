@@ -34,7 +34,7 @@ final class LockOutText {
     if (!lockOut.rows().isEmpty() || !lockOut.suspicions().isEmpty() || !lockOut.ask().isEmpty()) {
       layout.heading(heading());
       lockOut.rows().forEach(this::row);
-      lockOut.suspicions().forEach(each -> layout.hanging("  ! ", suspected(each)));
+      lockOut.suspicions().forEach(each -> layout.hanging("  ! ", suspected(each, lockOut)));
       ask();
     }
     steps("Isolate it, in this order", machine.isolation());
@@ -84,7 +84,7 @@ final class LockOutText {
       return Optional.of(
           "Before anything inside: read " + before.get(0).display() + ", 60 V or less.");
     }
-    return lockOut.suspicions().stream().findFirst().map(LockOutText::suspected);
+    return lockOut.suspicions().stream().findFirst().map(each -> suspected(each, lockOut));
   }
 
   /** Whether a doubtful reading may be taken again now. */
@@ -103,11 +103,12 @@ final class LockOutText {
   }
 
   /** What is suspected, and what has to be read before any power. */
-  static String suspected(Suspicion each) {
+  static String suspected(Suspicion each, LockOut lockOut) {
     String test =
         each.test()
+            .filter(word -> !lockOut.barsAll())
             .map(word -> "Read " + each.component() + " " + word.replace('-', ' ') + " first")
-            .orElse("Rule it out first");
+            .orElse(lockOut.barsAll() ? "Not to be read here" : "Rule it out first");
     return "Suspected: %s (%s). %s; nothing powered before."
         .formatted(each.fault(), Figures.percent(each.probability()), test);
   }

@@ -25,6 +25,7 @@ import kelter.core.diagnosis.Knowledge;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.diagnosis.engine.DiagnosisEngine;
+import kelter.core.diagnosis.engine.Permit;
 import kelter.core.diagnosis.model.ModelDefect;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
@@ -476,7 +477,8 @@ public final class Case {
   }
 
   private DiagnosisEngine engine() {
-    return new DiagnosisEngine(known().settings(), FaultHistory.NONE, true, locking());
+    Permit permit = new WhatOpenedIt(locking(), known().machine().usual(), knowledge().brings());
+    return new DiagnosisEngine(known().settings(), FaultHistory.NONE, true, permit);
   }
 
   private Weigher weigher() {

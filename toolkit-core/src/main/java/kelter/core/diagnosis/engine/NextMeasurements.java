@@ -28,6 +28,9 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
   /** More than that. */
   private static final double FIRST = 2e6;
 
+  /** More than any bits per minute, and less than what puts live ones last. */
+  private static final double NEEDED = 5e5;
+
   private static final double WORTH_MEASURING = 0.01;
 
   /** How many of the best are looked at for what they are worth. */
@@ -52,14 +55,18 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       AnswerOutcomes outcomes,
       double bits,
       double minutes,
-      boolean first) {
+      boolean first,
+      boolean needed) {
 
     Question proposed() {
       return before.orElse(question);
     }
 
     double rank() {
-      return bits / (minutes + HANDLING) - (isLive() ? LIVE_LAST : 0) + (first ? FIRST : 0);
+      return bits / (minutes + HANDLING)
+          - (isLive() ? LIVE_LAST : 0)
+          + (first ? FIRST : 0)
+          + (needed ? NEEDED : 0);
     }
 
     boolean isLive() {
@@ -86,7 +93,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       if (!proposed.add(candidate.proposed())) {
         continue;
       }
-      enough &= !candidate.first;
+      enough &= !candidate.first && !candidate.needed;
       double worth = Double.NaN;
       if (looked.size() < LOOKED_AT) {
         looked.add(candidate);
@@ -155,7 +162,8 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
         minutes(question, reached)
             + before.map(each -> each.observable().procedure().minutes()).orElse(0.0);
     boolean first = granted.goesFirst(question);
-    return new Candidate(g, question, before, outcomes, bits, minutes, first);
+    return new Candidate(
+        g, question, before, outcomes, bits, minutes, first, granted.isNeeded(question));
   }
 
   /** How long a measurement takes where some components are already reached. */

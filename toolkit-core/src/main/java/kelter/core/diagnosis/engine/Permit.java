@@ -61,6 +61,17 @@ public interface Permit {
     boolean goesFirst(Question question);
 
     /**
+     * Whether not enough is known before a measurement was made: it comes after those that go
+     * first, and before the rest.
+     *
+     * @param question what is measured
+     * @return true if it is needed whatever it is worth
+     */
+    default boolean isNeeded(Question question) {
+      return false;
+    }
+
+    /**
      * What has to be read before a measurement that is held back may be made.
      *
      * @param question a measurement that may not be proposed
