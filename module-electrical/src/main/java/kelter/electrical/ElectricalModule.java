@@ -59,6 +59,7 @@ import kelter.electrical.heating.ThermalLink;
 import kelter.electrical.hob.ElectronicsFan;
 import kelter.electrical.hob.GlassTop;
 import kelter.electrical.hob.InductionCoil;
+import kelter.electrical.hob.Pan;
 import kelter.electrical.inverter.InverterDrive;
 import kelter.electrical.inverter.LinkCharge;
 import kelter.electrical.lamp.Lamp;
@@ -231,6 +232,7 @@ public final class ElectricalModule implements CalculationModule {
         new InductionCoil(),
         new ElectronicsFan(),
         new GlassTop(),
+        new Pan(),
         new Belt(),
         new DrumBearing(),
         Roller.ofDrum(),

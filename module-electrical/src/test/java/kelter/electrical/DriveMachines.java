@@ -53,6 +53,7 @@ public final class DriveMachines {
   public static final Appliance INDUCTION_HOB =
       Jobs.appliance(
           of("glass"),
+          of("pan"),
           of("induction-coil"),
           of("inverter-drive"),
           of("dc-fan"),
