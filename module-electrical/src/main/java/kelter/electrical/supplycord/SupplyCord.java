@@ -109,6 +109,7 @@ public final class SupplyCord implements Part {
                         LiveWay.DROPS_OUT.becomes(0.55))
                     .makes(Symptoms.DOES_NOT_START, 0.7, 0.97)
                     .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.2)
+                    .makes(Symptoms.CUTS_IN_AND_OUT, 0.55, 0.55)
                     .makes(Symptoms.SPARKS, 0.12, 0.12)
                     .makes(Symptoms.SMELLS_BURNT, 0.08, 0.08)
                     .curedBy(renew))

@@ -6,8 +6,10 @@ import kelter.core.diagnosis.model.Figure;
 enum AirwayFigure implements Figure {
   /** Loss of the part, ratio to the one in order. */
   LOSS(1),
-  /** How dirty it looks, place on the scale from clean to clogged. */
-  DIRT(0.12),
+  /** How dirty it looks, place on the scale from clean to clogged: dust is usual; from memory. */
+  DIRT(0.28),
+  /** How much lint lines it, place on the scale from clean to blocked. */
+  LINED(0.12),
   /** Chance that it is found thinner or longer than the machine allows. */
   THIN(0.04),
   /** How hard a flap swings, place on the scale from freely to stuck. */

@@ -82,7 +82,7 @@ public final class Coil implements Part {
   private static final FaultRow CONDENSER_DIRTY =
       fault("dirty", "condenser dirty", 0.06)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.DIRT.plus(early(0, 0.85)), AirwayFigure.CONDUCTANCE.times(0.35))
+          .changes(AirwayFigure.DIRT.plus(early(0, 0.69)), AirwayFigure.CONDUCTANCE.times(0.35))
           .makes(Symptoms.RUNS_WITHOUT_END, chance(0.05, 0.8, 0.95))
           .makes(Symptoms.TOO_WARM_INSIDE, chance(0.02, 0.5, 0.9))
           .makes(Symptoms.SHORT_CYCLES, chance(0.02, 0.25, 0.6))
@@ -93,7 +93,7 @@ public final class Coil implements Part {
   private static final FaultRow EVAPORATOR_DIRTY =
       fault("dirty", "cold coil dirty", 0.06)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.DIRT.plus(early(0, 0.85)))
+          .changes(AirwayFigure.DIRT.plus(early(0, 0.69)))
           .makes(Symptoms.WEAK_AIR, chance(0.05, 0.65, 0.9))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.65, 0.9))
           .makes(Symptoms.TOO_WARM_INSIDE, chance(0.02, 0.5, 0.85))

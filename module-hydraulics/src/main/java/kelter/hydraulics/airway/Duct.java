@@ -83,7 +83,7 @@ public final class Duct implements Part {
   private static final FaultRow BLOCKED =
       fault("blocked", "duct blocked", 0.06)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.DIRT.plus(early(0, 0.85)), AirwayFigure.LOSS.times(power(1, 30)))
+          .changes(AirwayFigure.LINED.plus(early(0, 0.85)), AirwayFigure.LOSS.times(power(1, 30)))
           .makes(Symptoms.WEAK_AIR, chance(0.05, 0.9, 0.97))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.65, 0.9))
           .makes(Symptoms.LOUD, chance(0.02, 0.4, 0.6))
@@ -141,7 +141,7 @@ public final class Duct implements Part {
             .on(duct, KIND)
             .faults(BLOCKED, TOO_THIN)
             .looks(THIN, AirwayFigure.THIN)
-            .looks(INSIDE, AirwayFigure.DIRT);
+            .looks(INSIDE, AirwayFigure.LINED);
     double share = duct.si(AirThrough.LOSS_SHARE);
     double usual = duct.si(USUAL_PRESSURE);
     if (share > 0) {

@@ -69,7 +69,7 @@ public final class Filter implements Part {
   private static final FaultRow CLOGGED =
       fault("clogged", "filter clogged", 0.1)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.DIRT.plus(early(0, 0.85)), AirwayFigure.LOSS.times(power(1, 40)))
+          .changes(AirwayFigure.DIRT.plus(early(0, 0.69)), AirwayFigure.LOSS.times(power(1, 40)))
           .makes(Symptoms.WEAK_AIR, chance(0.05, 0.85, 0.97))
           .makes(Symptoms.WEAK_SUCTION, chance(0.05, 0.85, 0.97))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.65, 0.9))
@@ -86,7 +86,7 @@ public final class Filter implements Part {
   private static final FaultRow SPENT =
       fault("spent", "charcoal filter spent or clogged", 0.06)
           .wears(Wear.DEPOSIT)
-          .changes(AirwayFigure.DIRT.plus(early(0, 0.8)), AirwayFigure.LOSS.times(power(1, 15)))
+          .changes(AirwayFigure.DIRT.plus(early(0, 0.64)), AirwayFigure.LOSS.times(power(1, 15)))
           .makes(Symptoms.POOR_RESULT, chance(0.05, 0.9, 0.95))
           .makes(Symptoms.WEAK_AIR, chance(0.05, 0.75, 0.9))
           .makes(Symptoms.SMELLS_FOUL, chance(0.05, 0.3, 0.6))
