@@ -131,7 +131,7 @@ final class HostilePlugin {
       }
 
       private static Weighing weighing() {
-        return new Weighing(bad(java.util.Currency.getInstance("EUR")), bad(
+        return new Weighing(bad(java.util.Currency.getInstance("EUR")), true, bad(
                 new kelter.core.diagnosis.Conclusion(kelter.core.diagnosis.Conclusion.Reason.DECIDED,
                     list(List.of(text("lamp.open"))), text("go on"), false)),
             list(List.of(option("replace"), option("do-nothing"))), figure(100), list(List.of(text("a guess"))),

@@ -1,7 +1,6 @@
 package kelter.cli.diagnosis;
 
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +12,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Question;
 import kelter.core.job.Job;
+import kelter.core.job.Prices;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityFormat;
 import kelter.core.workshop.Case;
@@ -78,7 +78,7 @@ final class DiagnosisWords {
     String cost =
         Double.isNaN(step.cost())
             ? "price not stated"
-            : "about " + price(step.cost(), job.prices().orElseThrow().currency());
+            : price(step.cost(), job.prices().orElseThrow());
     return "%s: %s. Chance of a cure %s; %s\u00a0min, %s."
         .formatted(
             step.remedy().component(),
@@ -88,8 +88,12 @@ final class DiagnosisWords {
             cost);
   }
 
-  private static String price(double amount, Currency currency) {
-    return QuantityFormat.fixed(amount, 0) + "\u00a0" + currency.getCurrencyCode();
+  private static String price(double amount, Prices prices) {
+    return "about %s\u00a0%s %s"
+        .formatted(
+            QuantityFormat.fixed(amount, 0),
+            prices.currency().getCurrencyCode(),
+            prices.tax().isKnown() ? "with tax" : "before tax");
   }
 
   /**

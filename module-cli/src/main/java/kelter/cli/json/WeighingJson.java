@@ -37,6 +37,7 @@ public final class WeighingJson {
           out.text("job", weighed.job().id());
           out.cautions(machine.cautions());
           out.text("currency", weighing.currency().getCurrencyCode());
+          out.bool("tax-included", weighing.taxed());
           DiagnosisJson.writeConclusion(out, weighing.conclusion());
           out.textOrNull("recommended", weighing.recommended().map(Option::id));
           out.bool("close", weighing.isClose());

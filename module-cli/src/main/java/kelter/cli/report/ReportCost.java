@@ -52,13 +52,17 @@ final class ReportCost {
             weighing.currency().getCurrencyCode());
     return Optional.of(
         Map.of(
-            "currency", weighing.currency().getCurrencyCode(),
-            "drawing", LinesDrawing.of(about, lines, List.of()),
-            "rows", rows,
+            "currency",
+            weighing.currency().getCurrencyCode()
+                + (weighing.taxed() ? ", tax included" : ", repair before tax"),
+            "drawing",
+            LinesDrawing.of(about, lines, List.of()),
+            "rows",
+            rows,
             "note",
-                words.apply(
-                    "As weighed by what was known before the work; figures are estimates from"
-                        + " draws, and rounded.")));
+            words.apply(
+                "As weighed by what was known before the work; figures are estimates from"
+                    + " draws, and rounded.")));
   }
 
   private static Optional<Reasons.Course> course(Reasons reasons, Option option) {

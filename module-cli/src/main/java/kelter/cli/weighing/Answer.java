@@ -20,7 +20,10 @@ final class Answer {
   }
 
   static String heading(Weighing weighing) {
-    return "Repair or replace (amounts in " + weighing.currency().getCurrencyCode() + ")";
+    return "Repair or replace (amounts in %s, %s)"
+        .formatted(
+            weighing.currency().getCurrencyCode(),
+            weighing.taxed() ? "tax included" : "repair before tax");
   }
 
   /** What to choose, how sure that is, and up to which bill a repair pays. */

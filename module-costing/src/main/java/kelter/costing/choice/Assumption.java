@@ -90,7 +90,13 @@ public enum Assumption {
       "no-cure-new-machine",
       "Where the work does not cure, a new machine follows at once; it is in the annual"
           + " cost, not in what is paid now."),
-  TAXES_INCLUDED("taxes-included", "Prices are taken as the owner pays them, taxes included."),
+  TAXES_INCLUDED(
+      "taxes-included",
+      "Work, parts and call-out are counted with their tax, and all other prices as told."),
+  BEFORE_TAX(
+      "before-tax",
+      "No tax rate is stated: work, parts and call-out are counted as told, before tax, and all"
+          + " other prices as told."),
   CALL_OUT_PAID(
       "call-out-paid", "The call-out is paid whatever is done, also if the machine is replaced."),
   CALL_OUT_CREDITED(

@@ -84,6 +84,7 @@ public final class LifecycleWeigher implements Weigher {
     assumptions.addAll(Premises.of(comparison));
     return new Weighing(
         comparison.prices().currency(),
+        comparison.prices().tax().isKnown(),
         diagnosis.basis().conclusion(),
         options(comparison, costs),
         comparison.breakEvenBill(),

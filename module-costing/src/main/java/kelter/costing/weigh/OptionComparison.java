@@ -77,7 +77,8 @@ record OptionComparison(
             .map(PlannedWork.Step::key)
             .toList();
     KindOfLife kind = KindOfLife.of(job.appliance().kind());
-    Job priced = UnstatedParts.assumed(job, diagnosis, work.only(needed), assumptions);
+    Job paid = job.prices().map(prices -> job.at(prices.asPaid())).orElse(job);
+    Job priced = UnstatedParts.assumed(paid, diagnosis, work.only(needed), assumptions);
     Basis basis = StatedFigures.of(priced, work.only(needed), kind, lives, assumptions);
     Prices prices = priced.prices().orElseThrow();
     List<Outcomes> outcomes =

@@ -25,8 +25,7 @@ final class Premises {
           Assumption.REAL_PRICES,
           Assumption.MENDED_LIKE_OTHERS,
           Assumption.COMPONENT_AS_MACHINE,
-          Assumption.NO_CURE_NEW_MACHINE,
-          Assumption.TAXES_INCLUDED);
+          Assumption.NO_CURE_NEW_MACHINE);
 
   private static final double WORTH_TELLING = 0.1;
 
@@ -43,6 +42,10 @@ final class Premises {
     premises.add(
         Assumption.SAME_YEARS.with(QuantityFormat.fixed(basis.life().meanOfNew(basis.age()), 1)));
     ALWAYS.forEach(each -> premises.add(each.with()));
+    premises.add(
+        comparison.prices().tax().isKnown()
+            ? Assumption.TAXES_INCLUDED.with()
+            : Assumption.BEFORE_TAX.with());
     premises.addAll(ofTerms(basis));
     double unexplained = comparison.states().incurable();
     if (unexplained >= WORTH_TELLING) {

@@ -25,6 +25,7 @@ import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Statement;
+import kelter.costing.choice.Assumption;
 import org.junit.jupiter.api.Test;
 
 /** The figures that a comparison tells a person beside the options, worked out by hand. */
@@ -186,7 +187,7 @@ class ToldFiguresTest {
   private static final String BACK = "The call-out is taken off again where the machine is mended.";
   private static final String PAID =
       "The call-out is paid whatever is done, also if the machine is replaced.";
-  private static final String INCLUDED = "Prices are taken as the owner pays them, taxes included.";
+  private static final String INCLUDED = Assumption.BEFORE_TAX.with().text();
 
   /** What is said after the premise that always comes last. */
   private static List<String> terms(Prices prices, Diagnosis diagnosis) {

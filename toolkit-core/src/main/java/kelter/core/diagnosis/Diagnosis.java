@@ -232,7 +232,8 @@ public record Diagnosis(
    * @param remedy what to do
    * @param cures the faults that it cures, {@code component.fault}
    * @param probabilityOfCure the chance that one of these faults is there and that it cures it
-   * @param cost what it costs, in units of the job's currency; NaN if the job does not say
+   * @param cost what it costs, in units of the job's currency and with its tax where that is known;
+   *     NaN if the job does not say
    */
   public record PlanStep(Remedy remedy, List<String> cures, double probabilityOfCure, double cost) {
 

@@ -1,11 +1,13 @@
 package kelter.core.job;
 
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Supplies;
 import kelter.core.owner.Tax;
+import kelter.core.owner.TaxRate;
 import kelter.core.owner.Terms;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
@@ -200,6 +202,39 @@ public record Prices(
         supplies,
         spread,
         tax);
+  }
+
+  /**
+   * What the owner pays for work, parts and call-out. All other prices are told as somebody pays
+   * them who buys in a shop, with the tax in them.
+   *
+   * @return the same prices with the tax on work, parts and call-out in them, exact and not
+   *     rounded; as they are where they have it in them, or its rate is not stated
+   */
+  public Prices asPaid() {
+    if (tax.isIncluded() || !tax.isKnown()) {
+      return this;
+    }
+    Map<String, Money> paidParts = new LinkedHashMap<>();
+    parts.forEach((remedy, price) -> paidParts.put(remedy, paid(price, tax.onParts())));
+    return new Prices(
+        currency,
+        labourPerHour.map(price -> paid(price, tax.rate())),
+        callOut.map(price -> paid(price, tax.rate())),
+        replacement,
+        installation,
+        runningPerYear,
+        runningPerYearNew,
+        discountRate,
+        paidParts,
+        terms,
+        supplies,
+        spread,
+        new Tax(tax.rate(), tax.rateOfParts(), tax.rounding(), Optional.of(true)));
+  }
+
+  private static Money paid(Money price, Optional<TaxRate> rate) {
+    return new Money(rate.orElseThrow().onTopOf(price.amount()), price.currency());
   }
 
   private static void requirePrice(Optional<Money> amount, Currency currency, String name) {

@@ -12,6 +12,8 @@ import kelter.core.vocabulary.Statement;
  * The options of a job, weighed against each other.
  *
  * @param currency the currency of all amounts
+ * @param taxed whether work, parts and call-out are counted with their tax; false where no rate is
+ *     known
  * @param conclusion what the diagnosis behind it comes to
  * @param options the options, the cheapest by mean annual cost first
  * @param breakEvenRepair up to what outlay the best repair beats replacing, in units of the
@@ -21,6 +23,7 @@ import kelter.core.vocabulary.Statement;
  */
 public record Weighing(
     Currency currency,
+    boolean taxed,
     Conclusion conclusion,
     List<Option> options,
     double breakEvenRepair,

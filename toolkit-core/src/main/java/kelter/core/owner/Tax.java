@@ -55,4 +55,13 @@ public record Tax(
   public boolean isIncluded() {
     return included.orElse(false);
   }
+
+  /**
+   * Whether it is known what the owner pays: prices have the tax in them, or its rate is stated.
+   *
+   * @return true if it is
+   */
+  public boolean isKnown() {
+    return isIncluded() || rate.isPresent();
+  }
 }

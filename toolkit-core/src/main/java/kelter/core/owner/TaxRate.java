@@ -52,6 +52,16 @@ public record TaxRate(BigDecimal percent) {
   }
 
   /**
+   * An amount with this tax on it.
+   *
+   * @param amount an amount before tax
+   * @return the amount with tax, exact and not rounded
+   */
+  public BigDecimal onTopOf(BigDecimal amount) {
+    return amount.multiply(HUNDRED.add(percent)).divide(HUNDRED);
+  }
+
+  /**
    * The text of the rate, which {@link #parse} reads back.
    *
    * @return for instance {@code 21 %}

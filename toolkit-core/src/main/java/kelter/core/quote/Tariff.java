@@ -8,7 +8,6 @@ import java.util.Optional;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Prices;
 import kelter.core.owner.Tax;
-import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 
@@ -65,12 +64,8 @@ record Tariff(Prices prices) {
   /** A price before tax as the prices of this job are told; empty where that takes a rate. */
   Optional<BigDecimal> told(Money beforeTax) {
     return tax().isIncluded()
-        ? tax().onParts().map(rate -> withTax(beforeTax.amount(), rate))
+        ? tax().onParts().map(rate -> rate.onTopOf(beforeTax.amount()))
         : Optional.of(beforeTax.amount());
-  }
-
-  private static BigDecimal withTax(BigDecimal amount, TaxRate rate) {
-    return amount.multiply(HUNDRED.add(rate.percent())).divide(HUNDRED);
   }
 
   Item callOut() {

@@ -24,6 +24,7 @@ class WeighingTest {
         new Conclusion(Reason.DECIDED, List.of(), Conclusion.Advice.WORK, "go on", readFirst);
     return new Weighing(
         Currency.getInstance("EUR"),
+        true,
         conclusion,
         List.of(options),
         Double.NaN,

@@ -30,7 +30,12 @@ class WeighCommandTest {
 
   @TempDir private Path folder;
 
+  /** With prices as the owner pays them. */
   private static String dear() throws IOException {
+    return beforeTax().replace("\"tax-rate\"", "\"prices-with-tax\": true, \"tax-rate\"");
+  }
+
+  private static String beforeTax() throws IOException {
     return Files.readString(JOBS.resolve("dear-heater.json"));
   }
 
@@ -73,6 +78,39 @@ class WeighCommandTest {
     double age = figure(young, "Break-even age of the machine:");
     assertTrue(age > 2 && age < 14);
     assertEquals(age, figure(old, "Break-even age of the machine:"), 0.5);
+  }
+
+  /**
+   * By hand: 45 min of 58 EUR are 43.50 EUR, with the part of 310 EUR 353.50 EUR; with 21 % tax,
+   * 74.235 EUR, 427.735 EUR. The new machine is paid as told, 720 + 60 EUR, with the call-out of 39
+   * EUR and its tax of 8.19 EUR: 827.19 EUR.
+   */
+  @Test
+  void theRepairIsWeighedWithItsTaxAndTheNewMachineAsTold() throws IOException {
+    Map<String, Json> told = json(weigh(beforeTax(), "--format", "json"));
+    assertEquals(new Json.Bool(true), told.get("tax-included"));
+    assertEquals(427.735, outlay(told, "heater.renew-heater"), 1e-6);
+    assertEquals(827.19, outlay(told, "replace"), 1e-6);
+    assertEquals("replace", ((Json.Str) told.get("recommended")).text());
+    String screen = flat(weigh(beforeTax()).out());
+    assertTrue(screen.contains("(amounts in EUR, tax included)"), screen);
+    assertTrue(screen.contains("bill now 428"), screen);
+
+    String unknown = beforeTax().replace("\"tax-rate\": \"21 %\",", "");
+    assertEquals(
+        353.5, outlay(json(weigh(unknown, "--format", "json")), "heater.renew-heater"), 1e-6);
+    assertTrue(flat(weigh(unknown).out()).contains("(amounts in EUR, repair before tax)"));
+    assertTrue(flat(weigh(unknown, "--full").out()).contains("No tax rate is stated:"));
+  }
+
+  private static double outlay(Map<String, Json> weighing, String id) {
+    for (Json each : ((Json.Arr) weighing.get("options")).items()) {
+      Map<String, Json> option = ((Json.Obj) each).members();
+      if (((Json.Str) option.get("id")).text().equals(id)) {
+        return amount(option.get("outlay"));
+      }
+    }
+    throw new AssertionError(id + " is no option");
   }
 
   @Test

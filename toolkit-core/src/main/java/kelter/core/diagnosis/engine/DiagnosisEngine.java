@@ -29,6 +29,7 @@ import kelter.core.diagnosis.symptom.cases.TooManySymptoms;
 import kelter.core.diagnosis.symptom.exact.JointState;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
+import kelter.core.job.Prices;
 import kelter.core.problem.InputException;
 
 /**
@@ -158,7 +159,7 @@ public final class DiagnosisEngine {
     }
 
     RepairPlan plan(Permit.Granted granted) {
-      return RepairPlan.of(groups, posterior, job.prices(), granted::mends);
+      return RepairPlan.of(groups, posterior, job.prices().map(Prices::asPaid), granted::mends);
     }
   }
 
