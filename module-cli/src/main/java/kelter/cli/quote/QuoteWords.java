@@ -58,7 +58,7 @@ final class QuoteWords {
     if (quote.stop().all()) {
       told.add("No work on it is for this tool, and so nothing is quoted.");
     } else if (quote.stop().only()) {
-      told.add("Only work that ends this is quoted.");
+      told.add("Only work that ends this is quoted, and what is needed in any case.");
     }
     for (String first : Statement.texts(quote.stop().first())) {
       told.add("First: " + first);

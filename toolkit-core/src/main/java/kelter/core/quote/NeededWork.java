@@ -1,5 +1,6 @@
 package kelter.core.quote;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,7 +75,11 @@ final class NeededWork {
         .toList();
   }
 
-  /** Of some work what is on the parts that the rows wait for. */
+  /**
+   * Of some work what is on the parts that the rows wait for, and behind it what is needed in any
+   * case: whoever ends a lock-out and leaves the machine broken has sold half a repair. Nothing
+   * where no work ends it.
+   */
   static List<Remedy> ending(List<Remedy> work, List<ActiveRow> open, Case machine) {
     Set<String> parts = new HashSet<>();
     for (ActiveRow row : open) {
@@ -84,6 +89,16 @@ final class NeededWork {
     machine.findings().stream()
         .filter(finding -> finding.keepsUnplugged())
         .forEach(finding -> parts.add(finding.component()));
-    return work.stream().filter(remedy -> parts.contains(remedy.component())).toList();
+    List<Remedy> ending = new ArrayList<>();
+    List<Remedy> besides = new ArrayList<>();
+    for (Remedy remedy : work) {
+      if (parts.contains(remedy.component())) {
+        ending.add(remedy);
+      } else if (isSure(remedy, machine.diagnosis())) {
+        besides.add(remedy);
+      }
+    }
+    ending.addAll(ending.isEmpty() ? List.of() : besides);
+    return ending;
   }
 }

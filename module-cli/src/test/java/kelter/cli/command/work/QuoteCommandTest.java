@@ -305,7 +305,39 @@ class QuoteCommandTest {
     }
     String worn = call(Call.of("washing-machine").answered("sparks", "yes"), PRICES);
     assertFalse(said("quote", worn).contains("Leave it as it is"));
-    assertTrue(said("quote", worn).contains("Only work that ends this is quoted."));
+    assertTrue(said("quote", worn).contains("Only work that ends this is quoted"));
+  }
+
+  /**
+   * Lint locks a dryer out, and its cut-out is open: the lint alone would be half of the repair. By
+   * hand: the two works and the part at 30 EUR by their times, at 60 EUR an hour, and the call-out.
+   */
+  @Test
+  void whatIsNeededInAnyCaseIsQuotedWithWhatEndsALockOut() throws IOException {
+    String job =
+        Files.writeString(
+                folder.resolve("dryer.json"),
+                """
+                {"format": "kelter-job/2", "id": "dryer",
+                  "appliance": {"kind": "tumble-dryer", "age": "11 a"},
+                  "symptoms": {"stays-cold": "yes"},
+                  "measurements": [
+                    {"of": "thermal-cut-out", "observable": "resistance", "reading": "OL"},
+                    {"of": "air-heater", "observable": "lint", "reading": "thick"}],
+                  "prices": {"currency": "EUR", "labour-per-hour": "60 EUR", "call-out": "40 EUR",
+                    "tax-rate": "0 %",
+                    "parts": {"thermal-cut-out.renew-thermal-link": "30 EUR"}}}
+                """)
+            .toString();
+    Json offer = array(json("quote", "--format", "json", job), "options").get(0);
+    assertEquals("mend", text(offer, "id"));
+    assertEquals(
+        "[air-heater.clear-air-path, thermal-cut-out.renew-thermal-link]",
+        array(offer, "remedies").stream()
+            .map(each -> ((Json.Str) each).text())
+            .toList()
+            .toString());
+    assertTrue(said("quote", job).contains("and what is needed in any case"));
   }
 
   @Test
