@@ -79,6 +79,8 @@ public final class QuoteJson {
           }
           out.textOrNull("difference", invoice.difference().map(Money::format));
           out.text("guarantee", invoice.guarantee());
+          out.textOrNull("charged", invoice.charged().map(Money::format));
+          out.text("call-back", invoice.callBack());
         });
   }
 

@@ -123,11 +123,37 @@ final class QuoteWords {
     if (customer.isEmpty()) {
       missing.add("name and address of the customer");
     }
-    String above =
-        invoice.difference().filter(amount -> amount.amount().signum() > 0).isPresent()
-            ? "It is above the accepted offer: charge that only if the owner agreed before the work."
-            : "";
-    return note(above, told(missing, "in job, profile or command"));
+    return note(
+        String.join(" ", beforeItGoesOut(invoice)), told(missing, "in job, profile or command"));
+  }
+
+  /** What would make this invoice another one than the job, the book or the owner expects. */
+  private static List<String> beforeItGoesOut(Invoice invoice) {
+    List<String> told = new ArrayList<>();
+    if (invoice.difference().filter(amount -> amount.amount().signum() > 0).isPresent()) {
+      told.add(
+          "It is above the accepted offer: charge that only if the owner agreed before the work.");
+    }
+    if (invoice.creditOpen()) {
+      told.add(
+          "The call-out is taken off only where the machine is mended: close the job before you send"
+              + " this.");
+    }
+    boolean asksMoney =
+        invoice.bill().total().filter(total -> total.amount().signum() == 0).isEmpty();
+    if (!invoice.callBack().isEmpty() && asksMoney) {
+      told.add(
+          "Is it the same defect? Then close the job with --charged '0 %s' first."
+              .formatted(invoice.bill().currency()));
+    }
+    invoice
+        .charged()
+        .ifPresent(
+            amount ->
+                told.add(
+                    "The job was closed with %s charged, and the lines come to something else."
+                        .formatted(amount.format())));
+    return told;
   }
 
   private static Optional<String> note(String first, Optional<String> missing) {
@@ -195,6 +221,12 @@ final class QuoteWords {
   /** What stands below the bill. */
   static List<String> besides(Invoice invoice) {
     List<String> besides = new ArrayList<>();
+    if (!invoice.callBack().isEmpty()) {
+      besides.add(invoice.callBack());
+    }
+    invoice
+        .charged()
+        .ifPresent(amount -> besides.add("Charged in all: " + amount.format() + ", tax included."));
     difference(invoice).ifPresent(besides::add);
     if (!invoice.guarantee().isEmpty()) {
       besides.add(invoice.guarantee());

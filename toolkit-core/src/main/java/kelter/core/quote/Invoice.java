@@ -17,6 +17,7 @@ import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.problem.Required;
+import kelter.core.proof.Proof;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
 import kelter.core.shop.Offering;
@@ -36,6 +37,11 @@ import kelter.core.workshop.Case;
  *     empty where either is not known
  * @param offering who sends it
  * @param guarantee what the repairer promises, in a sentence; empty if nothing is told
+ * @param charged what the closed job says was charged, where the bill comes to something else
+ * @param creditOpen whether the outcome of the job, which nobody has told or shown yet, decides if
+ *     the call-out is credited
+ * @param callBack of what it is a call-back, and until when that is stood for, in a sentence; empty
+ *     if no guarantee holds
  */
 public record Invoice(
     String job,
@@ -47,7 +53,10 @@ public record Invoice(
     Optional<Accepted> accepted,
     Optional<Money> difference,
     Offering offering,
-    String guarantee) {
+    String guarantee,
+    Optional<Money> charged,
+    boolean creditOpen,
+    String callBack) {
 
   /** Checks that nothing is null. */
   public Invoice {
@@ -61,18 +70,20 @@ public record Invoice(
     Required.optional(difference, "difference of an invoice");
     Required.value(offering, "offering of an invoice");
     Required.value(guarantee, "guarantee of an invoice");
+    Required.optional(charged, "charged amount of an invoice");
+    Required.value(callBack, "call-back of an invoice");
   }
 
   /**
    * The data for a case as its job tells it.
    *
-   * @param machine the case, with work recorded
+   * @param machine the case, with work recorded, or closed or declined without any
    * @param offering who sends it
    * @param day the day of issue
    * @param number the number of the invoice, if somebody gives one
    * @return the data
-   * @throws InputException if no work is recorded, the job has no prices, or a part is in another
-   *     currency
+   * @throws InputException if there is nothing to be paid for, the job has no prices, or a part is
+   *     in another currency
    */
   public static Invoice of(
       Case machine, Offering offering, LocalDate day, Optional<String> number) {
@@ -80,7 +91,11 @@ public record Invoice(
     Optional<Closing> closing = job.progress().closing();
     Optional<Quantity> guarantee =
         closing.isPresent() ? closing.flatMap(Closing::guarantee) : Quote.guarantee(job, offering);
-    Bill bill = bill(machine, closing.map(Closing::outcome));
+    Optional<Outcome> outcome = closing.map(Closing::outcome).or(() -> shown(machine));
+    Optional<Money> charged = closing.flatMap(Closing::charged);
+    boolean free = charged.filter(amount -> amount.amount().signum() == 0).isPresent();
+    Bill priced = bill(machine, outcome);
+    Bill bill = free ? forNothing(priced) : priced;
     return new Invoice(
         job.id(),
         number,
@@ -91,28 +106,105 @@ public record Invoice(
         job.progress().accepted(),
         difference(bill, job.progress().accepted()),
         offering,
-        guarantee.map(Quote::standsFor).orElse(""));
+        guarantee.map(Quote::standsFor).orElse(""),
+        charged.filter(amount -> !isTotal(amount, bill)),
+        outcome.isEmpty() && new Tariff(Quote.prices(machine)).credits(),
+        "");
+  }
+
+  /**
+   * The same data for a machine that came back under the guarantee of another job.
+   *
+   * @param first what the first job grants
+   * @return the data, which say so
+   */
+  public Invoice with(CallBack first) {
+    return new Invoice(
+        job,
+        number,
+        day,
+        done,
+        market,
+        bill,
+        accepted,
+        difference,
+        offering,
+        guarantee,
+        charged,
+        creditOpen,
+        first.told().text());
+  }
+
+  /** A cure that something after the work shows, and nothing speaks against. */
+  private static Optional<Outcome> shown(Case machine) {
+    Proof proof = Proof.of(machine);
+    boolean cured = proof.isShown() && !proof.isRefuted() && machine.lockOut().keeping().isEmpty();
+    return cured ? Optional.of(Outcome.CURED) : Optional.empty();
+  }
+
+  private static boolean isTotal(Money amount, Bill bill) {
+    return bill.total()
+        .filter(
+            total ->
+                total.currency().equals(amount.currency())
+                    && total.amount().compareTo(amount.amount()) == 0)
+        .isPresent();
+  }
+
+  /** The same lines, each at nothing. */
+  private static Bill forNothing(Bill bill) {
+    List<Item> items =
+        bill.lines().stream()
+            .map(Bill.Line::item)
+            .map(
+                item ->
+                    new Item(
+                        item.title(),
+                        item.kind(),
+                        item.count(),
+                        item.unit(),
+                        Optional.of(BigDecimal.ZERO),
+                        item.rate()))
+            .toList();
+    return Bill.of(bill.currency(), items, bill.rounding(), bill.included());
   }
 
   /**
    * What is to be paid for the work of a case. A call-out that is credited where the machine is
-   * mended is taken off only where the outcome is a cure.
+   * mended is taken off only where the outcome is a cure. Where nothing was done, call-out and
+   * diagnosis are left, if somebody was there: something was read, or an offer taken.
    *
-   * @param machine the case, with work recorded
+   * @param machine the case
    * @param outcome how the job ends; empty while that is open
    * @return the bill
-   * @throws InputException if no work is recorded, the job has no prices, or a part is in another
-   *     currency
+   * @throws InputException if there is nothing to be paid for, the job has no prices, or a part is
+   *     in another currency
    */
   public static Bill bill(Case machine, Optional<Outcome> outcome) {
     Job job = machine.job();
-    if (!job.progress().isWorked()) {
+    if (!job.progress().isWorked() && !isComing(job, outcome)) {
       throw new InputException(
-          "/work", "is missing", "record what was done before an invoice is made out");
+          "/work",
+          "is missing",
+          "record what was done before an invoice is made out; where nothing was, close the job,"
+              + " and call-out and diagnosis are billed if an offer was accepted or something read");
     }
     Prices prices = Quote.prices(machine);
+    if (!job.progress().isWorked()) {
+      Tariff tariff = new Tariff(prices);
+      return tariff.bill(List.of(tariff.callOut()));
+    }
     requireCurrency(job.progress().work(), prices);
     return bill(machine, new Tariff(prices), outcome);
+  }
+
+  /** Whether only coming and looking is to be paid. */
+  private static boolean isComing(Job job, Optional<Outcome> outcome) {
+    Optional<Accepted> accepted = job.progress().accepted();
+    boolean visited = accepted.isPresent() || !job.measurements().isEmpty();
+    return outcome.isPresent()
+        ? outcome.get() != Outcome.CURED && visited
+        : accepted.filter(each -> each.title().equals(Offer.AS_IT_IS)).isPresent();
   }
 
   private static void requireCurrency(List<WorkDone> work, Prices prices) {

@@ -27,6 +27,9 @@ public record Offer(String id, String title, List<Remedy> work, boolean maximum,
   /** To leave it as it is. */
   public static final String LEAVE = "leave";
 
+  /** The title of that. */
+  static final String AS_IT_IS = "Leave it as it is";
+
   /** Checks that nothing is null. */
   public Offer {
     Required.value(id, "id of an offer");

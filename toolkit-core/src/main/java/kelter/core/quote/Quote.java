@@ -232,7 +232,7 @@ public record Quote(
       offers.add(callOut(Offer.FIND, "Find the cause first" + THEN, tariff));
     }
     if (mayStay(machine)) {
-      offers.add(callOut(Offer.LEAVE, "Leave it as it is", tariff));
+      offers.add(callOut(Offer.LEAVE, Offer.AS_IT_IS, tariff));
     }
     return offers;
   }
@@ -289,6 +289,30 @@ public record Quote(
     return new Offer(id, title, List.of(), false, tariff.bill(List.of(tariff.callOut())));
   }
 
+  /**
+   * The same quotation for a machine that came back under the guarantee of another job.
+   *
+   * @param callBack what the first job grants
+   * @return the quotation, which says so before its other terms
+   */
+  public Quote with(CallBack callBack) {
+    List<Statement> told = new ArrayList<>(List.of(callBack.told()));
+    told.addAll(terms);
+    return new Quote(
+        job,
+        day,
+        validUntil,
+        market,
+        stop,
+        cause,
+        offers,
+        ifDeclined,
+        credited,
+        told,
+        offering,
+        guarantee);
+  }
+
   private static List<Statement> terms(
       List<Offer> offers, Prices prices, Optional<Quantity> guarantee) {
     List<Statement> terms = new ArrayList<>();
@@ -311,7 +335,13 @@ public record Quote(
    * @return each with {@code %s} for what depends on the job
    */
   public static List<Statement> vocabulary() {
-    return List.of(MORE, NO_ROOM, EXCLUDED, NEW_PARTS, new Statement(GUARANTEE, STANDS_FOR));
+    return List.of(
+        MORE,
+        NO_ROOM,
+        EXCLUDED,
+        NEW_PARTS,
+        new Statement(GUARANTEE, STANDS_FOR),
+        CallBack.vocabulary());
   }
 
   /** What the repairer promises beside the law. */

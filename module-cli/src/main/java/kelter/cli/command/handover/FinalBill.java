@@ -9,15 +9,12 @@ import kelter.core.quote.Bill;
 import kelter.core.quote.Invoice;
 import kelter.core.workshop.Case;
 
-/** The bill for the work of a job, where the job tells enough for one. */
+/** The bill of a job, where it tells enough for one. */
 final class FinalBill {
 
   private FinalBill() {}
 
   static Optional<Invoice> of(Case machine, Invocation invocation) {
-    if (!isPriced(machine)) {
-      return Optional.empty();
-    }
     try {
       return Optional.of(
           Invoice.of(
@@ -32,17 +29,10 @@ final class FinalBill {
 
   /** The bill of a job that is about to end so. */
   static Optional<Bill> of(Case machine, Outcome outcome) {
-    if (!isPriced(machine)) {
-      return Optional.empty();
-    }
     try {
       return Optional.of(Invoice.bill(machine, Optional.of(outcome)));
     } catch (InputException notEnough) {
       return Optional.empty();
     }
-  }
-
-  private static boolean isPriced(Case machine) {
-    return machine.job().progress().isWorked() && machine.job().prices().isPresent();
   }
 }

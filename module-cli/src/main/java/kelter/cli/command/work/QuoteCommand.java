@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import kelter.cli.advice.PriceAdvice;
 import kelter.cli.command.Command;
+import kelter.cli.command.FirstJob;
 import kelter.cli.command.Invocation;
 import kelter.cli.command.NamedShop;
 import kelter.cli.command.PageName;
@@ -152,7 +153,10 @@ public final class QuoteCommand implements Command {
 
   private static Quote quote(Invocation invocation, Case machine, LocalDate day) {
     try {
-      return Quote.of(machine, invocation.workshop().shop().offering(), day);
+      Quote quote = Quote.of(machine, invocation.workshop().shop().offering(), day);
+      return quote.offers().isEmpty()
+          ? quote
+          : FirstJob.grants(invocation, machine.job()).map(quote::with).orElse(quote);
     } catch (InputException mistakes) {
       throw placed(invocation, mistakes);
     }
@@ -215,8 +219,9 @@ public final class QuoteCommand implements Command {
       Invocation invocation, Case machine, LocalDate day, Optional<Path> page) {
     Invoice invoice;
     try {
-      invoice =
+      Invoice priced =
           Invoice.of(machine, invocation.workshop().shop().offering(), day, number(invocation));
+      invoice = FirstJob.grants(invocation, machine.job()).map(priced::with).orElse(priced);
     } catch (InputException mistakes) {
       throw placed(invocation, mistakes);
     }

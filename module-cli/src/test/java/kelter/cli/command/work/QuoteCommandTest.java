@@ -635,7 +635,10 @@ class QuoteCommandTest {
     assertTrue(said.contains("to be credited if it is mended; not taken off here"), said);
   }
 
-  /** 3 h at 58, 400 and 39: 613; 21 %: 128.73; 741.73 less 470.51: 271.22. By hand. */
+  /**
+   * 3 h at 58 and 400: 574; 21 %: 120.54; 694.54 less 470.51: 224.03; the call-out is credited,
+   * since the reading shows the cure. By hand.
+   */
   @Test
   void whatWasAcceptedStaysWhateverIsReadOrDoneLater() throws IOException {
     String job = changed("dear-heater");
@@ -650,11 +653,88 @@ class QuoteCommandTest {
     said("done", job, "heater.renew-heater", "--time", "3 h", "--part", "Heater=400 EUR");
     said("prove", job, "--read", "heater.resistance=26 ohm");
     String invoice = said("quote", "--final", job);
-    assertTrue(invoice.contains("741.73 EUR, tax of 128.73 EUR included."), invoice);
+    assertTrue(invoice.contains("694.54 EUR, tax of 120.54 EUR included."), invoice);
     assertTrue(invoice.contains("Accepted on 2026-11-12: Renew the heater"), invoice);
-    assertTrue(invoice.contains("It comes to 271.22 EUR more."), invoice);
+    assertTrue(invoice.contains("It comes to 224.03 EUR more."), invoice);
     assertTrue(invoice.contains("charge that only if the owner agreed before"), invoice);
     assertTrue(refused("quote", "--accept", "1", job).contains("work is recorded already"));
+  }
+
+  /** Before the work is shown the invoice says that it hangs on the closing, and then no more. */
+  @Test
+  void theCallOutIsCreditedWhereTheWorkIsShownToHaveCured() throws IOException {
+    String job = changed("dear-heater", "\"prices\": {", RENEWED + "\"prices\": {");
+    String open = said("quote", "--final", job);
+    assertTrue(open.contains("474.93 EUR"), open);
+    assertTrue(open.contains("close the job before you send this"), open);
+    said("prove", job, "--read", "heater.resistance=26 ohm");
+    String shown = said("quote", "--final", job);
+    assertTrue(shown.contains("427.74 EUR"), shown);
+    assertTrue(shown.contains("since it is mended"), shown);
+    assertFalse(shown.contains("close the job before"), shown);
+  }
+
+  /** 39 EUR and 21 % of it, 8.19 EUR: 47.19 EUR. By hand. */
+  @Test
+  void whoDeclinesPaysForComing() throws IOException {
+    String job = changed("dear-heater");
+    assertTrue(said("quote", job).contains("If you decline: 47.19 EUR"));
+    assertTrue(refused("quote", "--final", job).contains("record what was done"));
+    said("quote", "--accept", "2", job);
+    String invoice = said("quote", "--final", job);
+    assertTrue(invoice.contains("47.19 EUR, tax of 8.19 EUR included."), invoice);
+    assertTrue(invoice.contains("39.00 EUR Call-out and diagnosis"), invoice);
+    assertFalse(invoice.contains("Work: "), invoice);
+    assertTrue(said("close", job, "--outcome", "left").contains("Charged: 47.19 EUR"));
+    assertTrue(said("quote", "--final", job).contains("47.19 EUR, tax of 8.19 EUR included."));
+  }
+
+  private String callBack(String date, String closed) throws IOException {
+    Files.writeString(
+        folder.resolve("first.json"),
+        """
+        {"format": "kelter-job/2", "id": "first", "date": "2026-11-01",
+          "appliance": {"kind": "tumble-dryer", "age": "9 a"},
+          "closed": {"date": "2026-11-02", "outcome": "cured", "guarantee": "12 mo"}}
+        """);
+    return changed(
+        "dear-heater",
+        "\"date\": \"2026-11-12\",",
+        "\"date\": \"%s\", \"call-back-of\": \"first\",".formatted(date),
+        "\"prices\": {",
+        closed + "\"prices\": {");
+  }
+
+  /** 12 months from 2 November 2026 end on 2 November 2027. */
+  @Test
+  void aCallBackUnderGuaranteeIsToldAsSuch() throws IOException {
+    String promised = "call-back of first, whose guarantee runs until 2027-11-02";
+    assertTrue(said("quote", callBack("2027-11-02", "")).contains(promised));
+    assertFalse(said("quote", callBack("2027-11-03", "")).contains("call-back"));
+    String open = said("quote", "--final", callBack("2027-11-02", RENEWED));
+    assertTrue(open.contains(promised), open);
+    assertTrue(open.contains("close the job with --charged '0 EUR' first"), open);
+    Files.delete(folder.resolve("first.json"));
+    Console alone = Console.run("quote", folder.resolve("changed.json").toString());
+    assertTrue(alone.err().contains("call-back of first, which is not beside it"), alone.err());
+  }
+
+  /** The invoice asks what the closed job says was charged, or says that it does not. */
+  @Test
+  void theInvoiceAgreesWithWhatWasCharged() throws IOException {
+    String closed =
+        "\"closed\": { \"date\": \"2027-11-02\", \"outcome\": \"cured\", \"charged\": \"%s\" },";
+    String free = callBack("2027-11-02", RENEWED + closed.formatted("0 EUR"));
+    String nothing = said("quote", "--final", free);
+    assertTrue(nothing.contains("To pay 0.00 EUR, tax of 0.00 EUR included."), nothing);
+    assertTrue(nothing.contains("0.00 EUR Part: Heater (new)"), nothing);
+    assertFalse(nothing.contains("Charged in all"), nothing);
+    String some = callBack("2027-11-02", RENEWED + closed.formatted("100 EUR"));
+    String less = said("quote", "--final", some);
+    assertTrue(less.contains("Charged in all: 100 EUR, tax included."), less);
+    assertTrue(less.contains("closed with 100 EUR charged"), less);
+    String same = callBack("2027-11-02", RENEWED + closed.formatted("427.74 EUR"));
+    assertFalse(said("quote", "--final", same).contains("Charged in all"));
   }
 
   @Test
