@@ -200,8 +200,13 @@ public final class ShopTables {
         List.of("machines", "jobs", "median (95\u00a0%)", "19 of 20 above (95\u00a0%)"),
         rows,
         List.of(
-            "What was charged less parts, as written, by the hour of the job%s. A job that renewed something and tells no price of it is left out. Fewer than %s jobs tell no figure."
-                .formatted(currency().isEmpty() ? "" : ", in " + currency(), JobTimes.LEAST_JOBS)));
+            "What was charged less parts%s, by the hour of the job%s. A job that renewed something and tells no price of it is left out. Fewer than %s jobs tell no figure."
+                .formatted(
+                    figures.question().tax().rate().isPresent()
+                        ? " and less the tax by the shop's rates of today"
+                        : ", with the tax that is in it, since the shop states no rate",
+                    currency().isEmpty() ? "" : ", in " + currency(),
+                    JobTimes.LEAST_JOBS)));
   }
 
   private List<String> hourNotes() {

@@ -30,12 +30,9 @@ final class JobTally {
       return;
     }
     add(minutes, entry, took.getAsDouble());
-    OptionalDouble charged =
-        entry.charged().isPresent() ? purse.amount(entry.charged().get()) : OptionalDouble.empty();
-    OptionalDouble parts = purse.parts(entry);
-    if (charged.isPresent() && parts.isPresent()) {
-      double left = charged.getAsDouble() - parts.getAsDouble();
-      add(brought, entry, left / took.getAsDouble() * MINUTES_PER_HOUR);
+    OptionalDouble left = purse.brought(entry);
+    if (left.isPresent()) {
+      add(brought, entry, left.getAsDouble() / took.getAsDouble() * MINUTES_PER_HOUR);
     }
   }
 

@@ -9,7 +9,8 @@ import java.util.Optional;
  * @param jobs how many had their minutes told
  * @param median the minutes that half of them exceed; empty with fewer than {@link #LEAST_JOBS}
  * @param high the minutes that one in twenty exceeds; likewise
- * @param brought what an hour brought, without parts, as charged, half of them more
+ * @param brought what an hour brought, without parts and, where the shop states its rate, without
+ *     tax; half of them more
  * @param broughtLow what an hour brought at least in 19 of 20 jobs
  */
 public record JobTimes(

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import kelter.core.book.BookEntry;
 import kelter.core.book.WorkDone;
+import kelter.core.owner.Tax;
+import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
 import kelter.core.shop.PriceList;
 
@@ -63,6 +65,26 @@ final class Purse {
       sum += each.orElse(0);
     }
     return OptionalDouble.of(sum);
+  }
+
+  /**
+   * What a job brought the shop beyond its parts. What the owner paid has the tax in it, which goes
+   * on; the prices of parts have none. Where the shop states no rate the tax is left in.
+   */
+  OptionalDouble brought(BookEntry entry) {
+    OptionalDouble charged =
+        entry.charged().isPresent() ? amount(entry.charged().get()) : OptionalDouble.empty();
+    OptionalDouble parts = parts(entry);
+    if (charged.isEmpty() || parts.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Tax tax = question.tax();
+    double ofParts = parts.getAsDouble() * (1 + ratio(tax.rate().flatMap(any -> tax.onParts())));
+    return OptionalDouble.of((charged.getAsDouble() - ofParts) / (1 + ratio(tax.rate())));
+  }
+
+  private static double ratio(Optional<TaxRate> rate) {
+    return rate.map(each -> each.percent().doubleValue() / 100).orElse(0.0);
   }
 
   /** What minutes cost; empty where nobody tells what an hour does. */

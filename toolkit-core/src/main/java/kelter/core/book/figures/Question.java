@@ -3,6 +3,7 @@ package kelter.core.book.figures;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import kelter.core.owner.Tax;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Money;
 import kelter.core.shop.PriceList;
@@ -37,7 +38,8 @@ public record Question(
   /**
    * Checks the figures.
    *
-   * @throws IllegalArgumentException if one is outside its range
+   * @throws IllegalArgumentException if one is outside its range, or the hour is in another
+   *     currency than the prices
    */
   public Question {
     Required.value(asOf, "day of the question");
@@ -52,10 +54,25 @@ public record Question(
     Required.optional(hour, "cost of an hour");
     Required.optional(prices, "prices");
     stock = List.copyOf(stock);
+    if (hour.isPresent()
+        && prices.filter(each -> !each.currency().equals(hour.get().currency())).isPresent()) {
+      throw new IllegalArgumentException(
+          "an hour costs %s, and the prices of the shop are in %s; tell it in their currency"
+              .formatted(hour.get().format(), prices.get().currency()));
+    }
     if (hour.isPresent() && hour.get().amount().signum() <= 0) {
       throw new IllegalArgumentException(
           "an hour costs " + hour.get().format() + "; more than 0 is allowed");
     }
+  }
+
+  /**
+   * The tax by the prices of the shop.
+   *
+   * @return the tax, of which nothing is stated where there are no prices
+   */
+  public Tax tax() {
+    return prices.map(PriceList::tax).orElse(Tax.UNKNOWN);
   }
 
   /**

@@ -18,6 +18,8 @@ import kelter.core.book.ConfirmedCause;
 import kelter.core.book.Outcome;
 import kelter.core.book.ReadingTaken;
 import kelter.core.book.WorkDone;
+import kelter.core.owner.Tax;
+import kelter.core.owner.TaxRate;
 import kelter.core.quantity.Money;
 import kelter.core.shop.PriceList;
 import kelter.core.shop.StockPart;
@@ -147,6 +149,52 @@ class BookFiguresTest {
     assertEquals(67 / 49.0, all.factor().orElseThrow(), 1e-12);
     assertEquals(72, all.brought().orElseThrow().value(), 1e-9);
     assertEquals(Optional.empty(), BookFigures.of(jobs(19), PLAIN).times().get(0).median());
+  }
+
+  private static PriceList taxed(String currency) {
+    Tax tax =
+        new Tax(
+            Optional.of(TaxRate.parse("21 %")),
+            Optional.of(TaxRate.parse("9 %")),
+            Optional.empty(),
+            Optional.empty());
+    return new PriceList(
+        Currency.getInstance(currency),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Map.of(),
+        tax);
+  }
+
+  /**
+   * By hand: 90 EUR with tax less parts of 30 EUR and their 9 %, 32.70 EUR, are 57.30 EUR, and
+   * without 21 % 47.355 EUR; in 50 minutes that is 56.83 EUR an hour.
+   */
+  @Test
+  void theTaxIsNotWhatAnHourBrought() {
+    Question asked =
+        new Question(AS_OF, 7, 0.95, Optional.empty(), Optional.of(taxed("EUR")), List.of());
+
+    JobTimes all = BookFigures.of(jobs(40), asked).times().get(0);
+
+    assertEquals(56.83, all.brought().orElseThrow().value(), 0.005);
+  }
+
+  @Test
+  void anHourIsToldInTheCurrencyOfThePrices() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                new Question(
+                    AS_OF,
+                    7,
+                    0.95,
+                    Optional.of(Money.parse("38 USD")),
+                    Optional.of(taxed("EUR")),
+                    List.of()));
+    assertTrue(refused.getMessage().contains("the prices of the shop are in EUR"));
   }
 
   /** Two of 20 came back, of 60 and 40 minutes: at 36 EUR an hour and 30 EUR of parts, 60 EUR. */
