@@ -110,7 +110,8 @@ public final class LearnedWork {
     if (time.isEmpty() && rate.isEmpty()) {
       return remedy;
     }
-    double minutes = time.map(each -> joined(remedy.minutes(), each)).orElse(remedy.minutes());
+    double minutes =
+        time.map(each -> wholeMinutes(joined(remedy.minutes(), each))).orElse(remedy.minutes());
     double cure =
         rate.map(each -> joined(remedy.probabilityOfCure(), each))
             .orElse(remedy.probabilityOfCure());
@@ -138,6 +139,11 @@ public final class LearnedWork {
     moved.put(question.key(), new Moved(question.key(), before, minutes, time.times(), 1, 1, 0));
     return new Question(
         question.component(), question.observable().taking(minutes), question.conditions());
+  }
+
+  /** Work is priced by its minutes: whole ones, since nobody knows it closer. */
+  private static double wholeMinutes(double minutes) {
+    return Math.max(1, Math.rint(minutes));
   }
 
   private static double joined(double table, LearnedTime time) {

@@ -95,6 +95,21 @@ class LearnedWorkTest {
     assertEquals(10, moved.cases());
   }
 
+  /** Of 10 and 35 min, half each, the root is 18.7 min; a quotation has no hundredths of them. */
+  @Test
+  void workIsToldInWholeMinutes() {
+    LearnedWork work =
+        new LearnedWork(
+            learned(
+                Map.of("chime.renew", new LearnedTime(12, 0.5, 30, 35, 80)),
+                Map.of(),
+                Map.of(),
+                Map.of()),
+            BELL);
+
+    assertEquals(19, remedy(work.in(KNOWN)).minutes());
+  }
+
   /** A minute by the module, 16 by the book, that count a quarter: 16 to the power of 1/4 is 2. */
   @Test
   void aReadingTakesTheTimeThatItTook() {
