@@ -165,6 +165,27 @@ public record Job(
   }
 
   /**
+   * The same job in another market.
+   *
+   * @param other where the machine stands
+   * @return the job
+   */
+  public Job in(Market other) {
+    return new Job(
+        id,
+        date,
+        appliance,
+        complaint,
+        instruments,
+        measurements,
+        prices,
+        use,
+        Optional.of(other),
+        records,
+        progress);
+  }
+
+  /**
    * An instrument by its id.
    *
    * @param instrumentId the id within this job

@@ -1,6 +1,7 @@
 package kelter.core.shop;
 
 import java.util.Optional;
+import kelter.core.job.Market;
 import kelter.core.problem.Required;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -11,9 +12,25 @@ import kelter.core.quantity.QuantityKind;
  * @param repairer who offers it
  * @param quoteValid for how long a quotation stands, 30 days to 2 years
  * @param guarantee for how long the shop stands for its work, not negative
+ * @param market where its machines stand, if a job does not say
  */
 public record Offering(
-    Repairer repairer, Optional<Quantity> quoteValid, Optional<Quantity> guarantee) {
+    Repairer repairer,
+    Optional<Quantity> quoteValid,
+    Optional<Quantity> guarantee,
+    Optional<Market> market) {
+
+  /**
+   * The terms of a shop that does not tell where its machines stand.
+   *
+   * @param repairer who offers it
+   * @param quoteValid for how long a quotation stands, 30 days to 2 years
+   * @param guarantee for how long the shop stands for its work, not negative
+   * @throws IllegalArgumentException if a time is not allowed
+   */
+  public Offering(Repairer repairer, Optional<Quantity> quoteValid, Optional<Quantity> guarantee) {
+    this(repairer, quoteValid, guarantee, Optional.empty());
+  }
 
   /**
    * For so many days an offer on the European Repair Information Form stands at least (Directive
@@ -40,6 +57,7 @@ public record Offering(
     Required.value(repairer, "repairer");
     Required.optional(quoteValid, "validity of a quotation");
     Required.optional(guarantee, "guarantee");
+    Required.optional(market, "market of a shop");
     if (quoteValid.isPresent() && !isLongEnough(quoteValid.get())) {
       throw new IllegalArgumentException(
           "a quotation that stands %s; it stands from %s days to 2 years"

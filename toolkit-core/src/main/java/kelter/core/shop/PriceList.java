@@ -28,6 +28,7 @@ import kelter.core.quantity.Money;
  * @param callOut what coming costs, if stated
  * @param parts the price of parts by {@code component-kind.remedy}
  * @param tax the tax on work and parts
+ * @param policy the terms of the shop, and what new machines cost
  */
 public record PriceList(
     Currency currency,
@@ -35,7 +36,29 @@ public record PriceList(
     Optional<Money> labourPerHour,
     Optional<Money> callOut,
     Map<String, Money> parts,
-    Tax tax) {
+    Tax tax,
+    Policy policy) {
+
+  /**
+   * A list that tells nothing of terms.
+   *
+   * @param currency the currency of all amounts
+   * @param date the day of the prices, if stated
+   * @param labourPerHour the price of an hour of work, if stated
+   * @param callOut what coming costs, if stated
+   * @param parts the price of parts by {@code component-kind.remedy}
+   * @param tax the tax on work and parts
+   * @throws IllegalArgumentException if an amount is in another currency or negative
+   */
+  public PriceList(
+      Currency currency,
+      Optional<LocalDate> date,
+      Optional<Money> labourPerHour,
+      Optional<Money> callOut,
+      Map<String, Money> parts,
+      Tax tax) {
+    this(currency, date, labourPerHour, callOut, parts, tax, Policy.NONE);
+  }
 
   /**
    * A list that tells nothing of tax.
@@ -68,7 +91,9 @@ public record PriceList(
     Required.optional(callOut, "price of a call-out");
     parts = Required.map(parts, "prices of parts");
     Required.value(tax, "tax of a price list");
+    Required.value(policy, "terms of a price list");
     List<Money> amounts = new ArrayList<>(parts.values());
+    amounts.addAll(policy.amounts());
     labourPerHour.ifPresent(amounts::add);
     callOut.ifPresent(amounts::add);
     for (Money amount : amounts) {
@@ -102,7 +127,8 @@ public record PriceList(
     if (labourPerHour.isEmpty()
         && callOut.isEmpty()
         && parts.isEmpty()
-        && tax.equals(Tax.UNKNOWN)) {
+        && tax.equals(Tax.UNKNOWN)
+        && policy.equals(Policy.NONE)) {
       return new Priced(job, Optional.empty());
     }
     if (!own.currency().equals(currency)) {
@@ -134,6 +160,9 @@ public record PriceList(
     if (takesTax(own) && !tax.equals(Tax.UNKNOWN)) {
       taken.add("tax");
     }
+    Prices stated = filled(own, filled);
+    Prices all = policy.standIn(stated, job.appliance().kind());
+    taken.addAll(policy.taken(stated, all));
     if (taken.isEmpty()) {
       return new Priced(job, Optional.empty());
     }
@@ -141,7 +170,7 @@ public record PriceList(
     String note =
         "Where the job is silent, prices of the shop%s stand in: %s."
             .formatted(day, String.join(", ", taken));
-    return new Priced(job.at(filled(own, filled)), Optional.of(note));
+    return new Priced(job.at(all), Optional.of(note));
   }
 
   private static String withOrWithout(Tax tax) {

@@ -232,7 +232,7 @@ public final class Workshop {
 
   /**
    * Reads a job from the content of a job file. What the shop knows of the model of the machine,
-   * and its prices, stand in where the job is silent.
+   * its prices and its market stand in where the job is silent.
    *
    * @param content the content
    * @return the job with that content
@@ -240,7 +240,10 @@ public final class Workshop {
    */
   public JobDocument read(Json content) {
     JobDocument read = JobFile.document(content, vocabulary, instruments(), completion());
-    return shop.prices().isPresent() ? read.at(shop.prices().get()) : read;
+    Optional<Market> market = shop.offering().market();
+    JobDocument placed =
+        read.job().market().isEmpty() && market.isPresent() ? read.in(market.get()) : read;
+    return shop.prices().isPresent() ? placed.at(shop.prices().get()) : placed;
   }
 
   /** What fills a machine where its job is silent. */

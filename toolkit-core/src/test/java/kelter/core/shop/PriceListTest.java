@@ -14,9 +14,13 @@ import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.job.Nameplate;
 import kelter.core.job.Prices;
+import kelter.core.owner.PriceSpread;
 import kelter.core.owner.Tax;
 import kelter.core.owner.TaxRate;
+import kelter.core.owner.Terms;
 import kelter.core.quantity.Money;
+import kelter.core.quantity.QuantityKind;
+import kelter.core.quantity.QuantityParser;
 import kelter.core.source.Source;
 import org.junit.jupiter.api.Test;
 
@@ -91,6 +95,52 @@ class PriceListTest {
     assertEquals(Money.parse("99 EUR"), prices.part("aft", "renew").orElseThrow());
     assertEquals(Money.parse("8 EUR"), prices.part("aft", "seal").orElseThrow());
     assertEquals(Optional.empty(), prices.terms().priceDate());
+  }
+
+  /** What the job says of terms wins, and the rest is the shop's. */
+  @Test
+  void termsOfTheShopStandInOneByOne() {
+    Terms terms =
+        new Terms(
+            Optional.empty(),
+            Optional.of(true),
+            Optional.of(QuantityParser.parse("30 min", QuantityKind.TIME)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(QuantityParser.parse("12 mo", QuantityKind.AGE)),
+            Optional.empty(),
+            Optional.empty());
+    Job job = job(Optional.empty());
+    PriceList list =
+        new PriceList(
+            Currency.getInstance("EUR"),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Map.of(),
+            Tax.UNKNOWN,
+            new Policy(
+                terms,
+                PriceSpread.NONE,
+                Map.of(job.appliance().kind(), Money.parse("720 EUR")),
+                Optional.empty()));
+    PriceList.Priced priced = list.standIn(job);
+    Prices prices = priced.job().prices().orElseThrow();
+
+    assertEquals(Optional.of(true), prices.terms().callOutCredited());
+    assertEquals(terms.leastWork(), prices.terms().leastWork());
+    assertEquals(Money.parse("720 EUR"), prices.replacement().orElseThrow());
+    assertTrue(priced.note().orElseThrow().contains("a new machine, terms"));
+    Prices own = list.standIn(job(Optional.of(own("70 EUR", Map.of())))).job().prices().get();
+    assertEquals(Optional.of(true), own.terms().callOutCredited());
+    Prices stated = new Policy(Terms.NONE, PriceSpread.NONE, Map.of(), money()).standIn(own, "x");
+    assertEquals(Money.parse("720 EUR"), stated.replacement().orElseThrow());
+    assertEquals(money(), stated.installation());
+  }
+
+  private static Optional<Money> money() {
+    return Optional.of(Money.parse("60 EUR"));
   }
 
   @Test

@@ -322,6 +322,36 @@ class CloseCommandTest {
     }
   }
 
+  /** Terms and market of the shop hold where the job is silent, and the job overrides them. */
+  @Test
+  void termsAndMarketOfTheShopStandIn() throws IOException {
+    Path shop = folder.resolve("shop");
+    run(0, "shop", "init", shop.toString());
+    Files.writeString(
+        shop.resolve("shop.json"), "{ \"format\": \"kelter-shop/1\", \"market\": \"NA\" }");
+    Files.writeString(
+        shop.resolve("prices.json"),
+        """
+        { "format": "kelter-prices/1", "currency": "USD", "labour-per-hour": "60 USD",
+          "call-out": "40 USD", "tax-rate": "0 %", "call-out-credited": true,
+          "new-machines": { "kettle": "50 USD" } }
+        """);
+    Path job = folder.resolve("kettle.json");
+    String text =
+        """
+        { "format": "kelter-job/2", "id": "kettle", %s
+          "appliance": { "kind": "kettle", "age": "3 a" }, "symptoms": { "stays-cold": "yes" } }
+        """;
+    Files.writeString(job, text.formatted(""));
+    String quote =
+        run(0, "quote", "--format", "json", "--shop", shop.toString(), job.toString()).out();
+    assertTrue(quote.contains("\"market\" : \"NA\""), quote);
+    assertTrue(quote.contains("\"call-out-credited\" : \"yes\""), quote);
+    Files.writeString(job, text.formatted("\"market\": \"UK\","));
+    quote = run(0, "quote", "--format", "json", "--shop", shop.toString(), job.toString()).out();
+    assertTrue(quote.contains("\"market\" : \"UK\""), quote);
+  }
+
   /** The job says 12 months, the shop 9: what the job says goes first, everywhere. */
   @Test
   void theGuaranteeOfTheJobGoesBeforeThatOfTheShop() throws IOException {

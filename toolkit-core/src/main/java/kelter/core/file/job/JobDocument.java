@@ -8,6 +8,7 @@ import kelter.core.file.json.JsonText;
 import kelter.core.file.shop.ShopDocument;
 import kelter.core.job.Appliance;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.log.measurement.LogReading;
 import kelter.core.shop.PriceList;
 
@@ -39,6 +40,16 @@ public record JobDocument(Job job, Appliance stated, Json.Obj content, List<Stri
     List<String> more = new ArrayList<>(notes);
     priced.note().ifPresent(more::add);
     return new JobDocument(priced.job(), stated, content, more);
+  }
+
+  /**
+   * The same for a machine in a market that the job does not state.
+   *
+   * @param market where it stands
+   * @return the document; its content stays as it is
+   */
+  public JobDocument in(Market market) {
+    return new JobDocument(job.in(market), stated, content, notes);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.field.TaxFields;
+import kelter.core.file.field.TermsFields;
 import kelter.core.file.json.JsonNode;
 import kelter.core.job.Prices;
 import kelter.core.owner.PriceSpread;
@@ -49,9 +50,6 @@ final class PricesReader {
           "tax-rounding",
           "prices-with-tax");
 
-  /** The members of the spread of prices. */
-  public static final Set<String> SPREAD = JsonNode.names("repair", "replacement", "running");
-
   private final JsonNode node;
   private final Optional<Currency> currency;
 
@@ -84,10 +82,12 @@ final class PricesReader {
     Optional<Money> runningNew = money("running-per-year-new");
     Optional<Quantity> rate = node.quantity("discount-rate", QuantityKind.PERCENT);
     Map<String, Money> parts = parts();
-    Terms terms = terms();
+    Terms terms =
+        TermsFields.read(
+            node, node.date("date"), node.yesNo("replacement-available"), money("day-without"));
     Supplies supplies =
         new Supplies(money("energy-per-kwh"), money("water-per-m3"), money("detergent-per-cycle"));
-    PriceSpread spread = spread();
+    PriceSpread spread = TermsFields.spread(node);
     Tax tax = TaxFields.read(node);
     if (currency.isEmpty()) {
       return Optional.empty();
@@ -110,37 +110,6 @@ final class PricesReader {
               tax));
     } catch (IllegalArgumentException refused) {
       return node.refuse(refused);
-    }
-  }
-
-  private Terms terms() {
-    return new Terms(
-        node.date("date"),
-        node.yesNo("call-out-credited"),
-        node.notNegative("least-work", QuantityKind.TIME),
-        node.yesNo("replacement-available"),
-        node.notNegative("parts-delivery", QuantityKind.AGE),
-        node.notNegative("replacement-delivery", QuantityKind.AGE),
-        node.notNegative("repair-warranty", QuantityKind.AGE),
-        node.notNegative("new-warranty", QuantityKind.AGE),
-        money("day-without"));
-  }
-
-  private PriceSpread spread() {
-    Optional<JsonNode> member = node.optional("spread");
-    if (member.isEmpty()) {
-      return PriceSpread.NONE;
-    }
-    JsonNode spread = member.get();
-    spread.object(SPREAD);
-    Optional<Quantity> repair = spread.quantity("repair", QuantityKind.PERCENT);
-    Optional<Quantity> replacement = spread.quantity("replacement", QuantityKind.PERCENT);
-    Optional<Quantity> running = spread.quantity("running", QuantityKind.PERCENT);
-    try {
-      return new PriceSpread(repair, replacement, running);
-    } catch (IllegalArgumentException refused) {
-      spread.problem(refused.getMessage(), "");
-      return PriceSpread.NONE;
     }
   }
 

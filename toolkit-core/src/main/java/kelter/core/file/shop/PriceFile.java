@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.field.TaxFields;
+import kelter.core.file.field.TermsFields;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonFile;
 import kelter.core.file.json.JsonNode;
@@ -22,6 +23,7 @@ import kelter.core.owner.Tax;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Money;
+import kelter.core.shop.Policy;
 import kelter.core.shop.PriceList;
 import kelter.core.vocabulary.Vocabulary;
 
@@ -45,6 +47,15 @@ public final class PriceFile {
           "tax-rate-parts",
           "tax-rounding",
           "prices-with-tax",
+          "call-out-credited",
+          "least-work",
+          "parts-delivery",
+          "replacement-delivery",
+          "repair-warranty",
+          "new-warranty",
+          "spread",
+          "new-machines",
+          "installation",
           "note");
 
   private static final String START = "'kelter shop init' makes one to fill in";
@@ -107,11 +118,17 @@ public final class PriceFile {
     Optional<Money> callOut = root.optional("call-out").flatMap(this::money);
     Map<String, Money> parts = parts(root);
     Tax tax = TaxFields.read(root);
+    Policy policy =
+        new Policy(
+            TermsFields.read(root, Optional.empty(), Optional.empty(), Optional.empty()),
+            TermsFields.spread(root),
+            newMachines(root),
+            root.optional("installation").flatMap(this::money));
     root.text("note");
     if (currency.isEmpty() || !problems.isEmpty()) {
       throw new InputException(problems);
     }
-    return new PriceList(currency.get(), date, labour, callOut, parts, tax);
+    return new PriceList(currency.get(), date, labour, callOut, parts, tax, policy);
   }
 
   private Optional<Money> money(JsonNode field) {
@@ -121,6 +138,20 @@ public final class PriceFile {
   private Money amount(String text) {
     Money amount = currency.isPresent() ? Money.parse(text, currency.get()) : Money.parse(text);
     return Prices.requirePrice(amount, currency.orElse(amount.currency()), text);
+  }
+
+  private Map<String, Money> newMachines(JsonNode root) {
+    Map<String, Money> prices = new LinkedHashMap<>();
+    root.optional("new-machines")
+        .map(JsonNode::members)
+        .orElse(Map.of())
+        .forEach(
+            (kind, node) -> {
+              if (!kind.startsWith(OWN)) {
+                money(node).ifPresent(price -> prices.put(kind, price));
+              }
+            });
+    return prices;
   }
 
   private Map<String, Money> parts(JsonNode root) {

@@ -3,6 +3,7 @@ package kelter.core.file.shop;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import kelter.core.check.DecisionRule;
 import kelter.core.file.field.InstrumentReader;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonNode;
+import kelter.core.job.Market;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.quantity.Quantity;
@@ -41,6 +43,7 @@ final class ShopReader {
           "repairer",
           "quote-valid",
           "guarantee",
+          "market",
           "note");
   static final Set<String> INSTRUMENT =
       JsonNode.names("id", "title", "functions", "calibrated", "interval");
@@ -49,6 +52,16 @@ final class ShopReader {
 
   static final Set<String> REPAIRER =
       JsonNode.names("name", "address", "telephone", "e-mail", "online", "vat-number", "register");
+
+  private static final Map<String, Market> MARKETS = markets();
+
+  private static Map<String, Market> markets() {
+    Map<String, Market> markets = new LinkedHashMap<>();
+    for (Market each : Market.values()) {
+      markets.put(each.name(), each);
+    }
+    return markets;
+  }
 
   private final List<Problem> problems = new ArrayList<>();
 
@@ -91,7 +104,11 @@ final class ShopReader {
                     node.quantity(QuantityKind.AGE)
                         .filter(time -> node.make(() -> standing(time)).isPresent()));
     Optional<Quantity> guarantee = root.notNegative("guarantee", QuantityKind.AGE);
-    return new Offering(repairer, valid, guarantee);
+    Optional<Market> market =
+        root.optional("market")
+            .flatMap(node -> node.word(MARKETS.keySet(), "market"))
+            .map(MARKETS::get);
+    return new Offering(repairer, valid, guarantee, market);
   }
 
   private static Offering standing(Quantity valid) {

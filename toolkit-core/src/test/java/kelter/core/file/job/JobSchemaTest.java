@@ -18,6 +18,7 @@ import kelter.core.file.field.ApplianceReader;
 import kelter.core.file.field.InstrumentReader;
 import kelter.core.file.field.NameplateReader;
 import kelter.core.file.field.SourceField;
+import kelter.core.file.field.TermsFields;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Complaint;
@@ -134,7 +135,7 @@ class JobSchemaTest {
             Map.entry("closed", ProgressReader.CLOSED),
             Map.entry("accepted", ProgressReader.ACCEPTED),
             Map.entry("prices", PricesReader.PRICES),
-            Map.entry("spread", PricesReader.SPREAD),
+            Map.entry("spread", TermsFields.SPREAD),
             Map.entry("use", UseReader.USE));
     fields.forEach((name, known) -> assertEquals(known, properties(name).members().keySet(), name));
     Set<String> one = new LinkedHashSet<>(JobReader.JOB);

@@ -26,6 +26,7 @@ import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Instrument;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.safety.Caution;
@@ -75,6 +76,7 @@ class ShopFileTest {
         },
         "quote-valid": "45 d",
         "guarantee": "12 mo",
+        "market": "UK",
         "note": "by the quay",
         "x-van": { "plate": "K 17", "km": 1.20e5 }
       }
@@ -118,6 +120,7 @@ class ShopFileTest {
         shop.offering().repairer());
     assertEquals(45, shop.offering().validDays());
     assertEquals("12 mo", shop.offering().guarantee().orElseThrow().format());
+    assertEquals(Optional.of(Market.UK), shop.offering().market());
   }
 
   @Test

@@ -24,6 +24,7 @@ import kelter.core.owner.TaxRate;
 import kelter.core.owner.TaxRounding;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Money;
 import kelter.core.shop.PriceList;
 import kelter.core.shop.Shop;
 import kelter.core.shop.StockPart;
@@ -52,6 +53,15 @@ class ShopFilesTest {
         "tax-rate-parts": "9 %",
         "tax-rounding": "per line",
         "prices-with-tax": false,
+        "call-out-credited": true,
+        "least-work": "30 min",
+        "parts-delivery": "4 d",
+        "replacement-delivery": "6 d",
+        "repair-warranty": "12 mo",
+        "new-warranty": "24 mo",
+        "spread": { "repair": "10 %" },
+        "new-machines": { "boiler": "720 EUR", "x-own": 3 },
+        "installation": "60 EUR",
         "note": "net",
         "x-tax": "21 %"
       }
@@ -108,6 +118,15 @@ class ShopFilesTest {
     PriceList list = PriceFile.parse(PRICES, WORDS);
     assertEquals("60 EUR", list.labourPerHour().orElseThrow().format());
     assertEquals("35 EUR", list.callOut().orElseThrow().format());
+    assertEquals(Optional.of(true), list.policy().terms().callOutCredited());
+    assertEquals("30 min", list.policy().terms().leastWork().orElseThrow().format());
+    assertEquals("4 d", list.policy().terms().partsDelivery().orElseThrow().format());
+    assertEquals("6 d", list.policy().terms().replacementDelivery().orElseThrow().format());
+    assertEquals("12 mo", list.policy().terms().repairWarranty().orElseThrow().format());
+    assertEquals("24 mo", list.policy().terms().newWarranty().orElseThrow().format());
+    assertEquals("10 %", list.policy().spread().repair().orElseThrow().format());
+    assertEquals(Map.of("boiler", Money.parse("720 EUR")), list.policy().newMachines());
+    assertEquals("60 EUR", list.policy().installation().orElseThrow().format());
     assertEquals("2026-03-01", list.date().orElseThrow().toString());
     assertEquals(Set.of("thermal-link.renew"), list.parts().keySet());
     assertEquals(Optional.of(TaxRate.parse("21 %")), list.tax().rate());
