@@ -245,7 +245,7 @@ public final class CloseCommand implements Command {
         LocalDate.now(invocation.clock()).toString(),
         outcome,
         causes,
-        charged.or(() -> FinalBill.of(machine, outcome).flatMap(Bill::total)),
+        charged.or(() -> UndisputedBill.of(invocation, machine, outcome)),
         invocation.given().text(OLD).orElse(""),
         worked
             ? guarantee.or(
@@ -290,9 +290,13 @@ public final class CloseCommand implements Command {
             ? "not told, so that nothing can be learned from it."
             : String.join(", ", causes) + ".");
     charged(closing, machine).ifPresent(words -> layout.hanging("Charged: ", words));
+    UndisputedBill.above(closing, job).ifPresent(words -> layout.hanging("Beware: ", words));
     int open = proof.open();
     if (open > 0 && job.progress().isWorked()) {
-      layout.line(open + " readings, looks and tests were not made; the report says so.");
+      layout.line(
+          open == 1
+              ? "1 reading, look or test was not made; the report says so."
+              : open + " readings, looks and tests were not made; the report says so.");
     }
     invocation.terminal().print(layout.toString());
   }

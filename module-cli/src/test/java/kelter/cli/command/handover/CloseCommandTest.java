@@ -309,6 +309,41 @@ class CloseCommandTest {
     assertFalse(Files.readString(Path.of(heater)).contains("\"charged\""));
   }
 
+  /** 3 h at 58 and 400, without the call-out: 574; 21 %: 694.54; offered 470.51. By hand. */
+  @Test
+  void moreThanWasOfferedIsChargedOnlyWhereSomebodySaysSo() throws IOException {
+    String heater = copied("dear-heater.json");
+    run(0, "quote", "--accept", "1", "--day", "2026-11-12", heater);
+    run(0, "done", heater, "heater.renew-heater", "--time", "3 h", "--part", "Heater=400 EUR");
+    String[] close = {"close", heater, "--outcome", "cured", "--unproven"};
+    Console refused = run(1, close);
+    assertTrue(refused.err().contains("comes to 694.54 EUR, above the 470.51 EUR"), refused.err());
+    assertFalse(Files.readString(Path.of(heater)).contains("closed"));
+    Console told =
+        run(0, "close", heater, "--outcome", "cured", "--unproven", "--charged", "694.54 EUR");
+    assertTrue(told.out().contains("224.03 EUR above the accepted offer"), told.out());
+  }
+
+  @Test
+  void aCallBackUnderGuaranteeIsNotChargedUnasked() throws IOException {
+    Files.writeString(
+        folder.resolve("first.json"),
+        """
+        {"format": "kelter-job/2", "id": "first", "date": "2026-11-01",
+          "appliance": {"kind": "washing-machine", "age": "9 a"},
+          "closed": {"date": "2026-11-02", "outcome": "cured", "guarantee": "12 mo"}}
+        """);
+    String heater = copied("dear-heater.json");
+    Files.writeString(
+        Path.of(heater),
+        Files.readString(Path.of(heater))
+            .replace("\"market\"", "\"call-back-of\": \"first\", \"market\""));
+    run(0, "done", heater, "heater.renew-heater", "--time", "45 min", "--part", "Heater=310 EUR");
+    Console refused = run(1, "close", heater, "--outcome", "cured", "--unproven");
+    assertTrue(refused.err().contains("under guarantee until 2027-11-02"), refused.err());
+    run(0, "close", heater, "--outcome", "cured", "--unproven", "--charged", "0 EUR");
+  }
+
   /** 39 + 43.50 + 310 at 21 %: 474.925; without the call-out 427.735. By hand. */
   @Test
   void theCallOutIsTakenOffForACureAlone() throws IOException {
