@@ -100,7 +100,7 @@ public record Quote(
    * @param decided whether the readings decide it
    * @param faults what is likeliest to be wrong together, in the words of the owner; empty if
    *     nothing is
-   * @param probability how likely that is, from 0 to 1
+   * @param probability how likely it is that all of that is there, whatever else is, from 0 to 1
    * @param advice what kind of thing would decide it, or is to be done next
    * @param action the same in words: what would decide it, or what to do next; a sentence without
    *     its full stop
@@ -207,9 +207,35 @@ public record Quote(
     return new Cause(
         diagnosis.basis().conclusion().isDecided(),
         best.map(Quote::wrong).orElse(List.of()),
-        best.map(Diagnosis.RankedState::probability).orElse(0.0),
+        best.map(state -> chance(state, diagnosis)).orElse(0.0),
         diagnosis.basis().conclusion().advice(),
         diagnosis.basis().conclusion().action());
+  }
+
+  /**
+   * The chance that all the faults of a state are there, whatever else is: what the report tells of
+   * the same readings. Nothing and what no fault explains have the chance of their state.
+   */
+  private static double chance(Diagnosis.RankedState state, Diagnosis diagnosis) {
+    if (state.faults().isEmpty() || state.unexplained()) {
+      return state.probability();
+    }
+    List<String> faults = keys(state);
+    if (faults.size() == 1) {
+      return diagnosis.faults().stream()
+          .filter(each -> each.fault().key().equals(faults.get(0)))
+          .mapToDouble(Diagnosis.FaultProbability::probability)
+          .findFirst()
+          .orElse(state.probability());
+    }
+    return diagnosis.ranking().stream()
+        .filter(each -> keys(each).containsAll(faults))
+        .mapToDouble(Diagnosis.RankedState::probability)
+        .sum();
+  }
+
+  private static List<String> keys(Diagnosis.RankedState state) {
+    return state.faults().stream().map(present -> present.fault().key()).toList();
   }
 
   private static List<String> wrong(Diagnosis.RankedState state) {

@@ -2,9 +2,9 @@ package kelter.cli.text.book;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import kelter.cli.terminal.Terminal;
+import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.book.BookEntry;
 import kelter.core.book.ReadingTaken;
@@ -46,10 +46,7 @@ public final class EntryText {
         .predictions()
         .forEach(
             (fault, chance) ->
-                rows.add(
-                    List.of(
-                        "Told before",
-                        fault + " " + String.format(Locale.ROOT, "%.0f\u00a0%%", 100 * chance))));
+                rows.add(List.of("Told before", fault + " " + Figures.percent(chance))));
     entry.charged().ifPresent(money -> rows.add(List.of("Charged", money.format())));
     entry.callBackOf().ifPresent(job -> rows.add(List.of("Call-back of", job)));
     add(rows, "Came back as", String.join(", ", cameBack));

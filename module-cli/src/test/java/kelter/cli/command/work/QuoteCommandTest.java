@@ -660,6 +660,15 @@ class QuoteCommandTest {
     assertTrue(refused("quote", "--accept", "1", job).contains("work is recorded already"));
   }
 
+  /** The report tells it of the same readings: quotation and report agree. */
+  @Test
+  void theQuotationTellsTheChanceThatTheReportTells() throws IOException {
+    String quote = said("quote", demo("dear-heater")).replace('\u00a0', ' ');
+    String report = said("report", demo("dear-heater"));
+    assertTrue(quote.contains("Most likely: heater open (> 99 %"), quote);
+    assertTrue(report.contains("heater open (so in more than 99 of 100"), report);
+  }
+
   /** Before the work is shown the invoice says that it hangs on the closing, and then no more. */
   @Test
   void theCallOutIsCreditedWhereTheWorkIsShownToHaveCured() throws IOException {
