@@ -1,5 +1,6 @@
 package kelter.cli.weighing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.terminal.Terminal;
@@ -57,17 +58,40 @@ public final class WeighingScreen {
   /** The best two, and the best of the other side where that is none of them. */
   private void options() {
     List<Option> options = weighing.options();
+    List<Option> told = new ArrayList<>();
     boolean sideToTell = true;
     for (int i = 0; i < options.size(); i++) {
       boolean other = i > 0 && options.get(i).replaces() != options.get(0).replaces();
       if (i < BEST || other && sideToTell) {
         option(i + 1, options.get(i));
+        told.add(options.get(i));
       }
       sideToTell &= !other;
     }
-    if (!options.isEmpty()) {
+    List<String> besides = besides(told);
+    if (!besides.isEmpty()) {
+      layout.hanging(INDENT, String.join(" ", besides));
+    } else if (!options.isEmpty()) {
       layout.blank();
     }
+  }
+
+  /** What the figures above do not add up without, and what one below 0 means. */
+  private List<String> besides(List<Option> told) {
+    List<String> besides = new ArrayList<>();
+    List<Option> others = weighing.options().stream().filter(each -> !told.contains(each)).toList();
+    if (!others.isEmpty()) {
+      besides.add(
+          "%s (--full): cheapest in %s."
+              .formatted(
+                  others.size() == 1 ? "1 option more" : others.size() + " options more",
+                  WeighingText.inHundred(
+                      others.stream().mapToDouble(Option::probabilityCheapest).sum())));
+    }
+    if (told.stream().anyMatch(option -> option.annualCost().low() < 0)) {
+      besides.add("Below 0: years left at the end are credited.");
+    }
+    return besides;
   }
 
   private void option(int place, Option option) {

@@ -151,6 +151,17 @@ class WeighCommandTest {
     return Double.parseDouble(((Json.Num) value).spelling());
   }
 
+  /** Six options, of which three are shown: their chances would not add up to 100. */
+  @Test
+  void theScreenTellsWhatItLeavesOut() throws IOException {
+    String coarse = Files.readString(JOBS.resolve("heater-coarse.json"));
+    Map<String, Json> told = json(weigh(coarse, "--format", "json"));
+    assertEquals(6, ((Json.Arr) told.get("options")).items().size());
+    String screen = flat(weigh(coarse).out());
+    assertTrue(screen.contains("3 options more (--full): cheapest in 16 of 100."), screen);
+    assertFalse(flat(weigh(dear()).out()).contains("more (--full)"));
+  }
+
   @Test
   void amountsTellTheirUnit() throws IOException {
     String text = flat(weigh(dear(), "--carbon").out());
