@@ -17,6 +17,7 @@ import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
 import kelter.core.problem.Required;
+import kelter.core.proof.Cure;
 import kelter.core.proof.Proof;
 import kelter.core.quantity.Money;
 import kelter.core.quantity.Quantity;
@@ -135,10 +136,15 @@ public record Invoice(
         first.told().text());
   }
 
-  /** A cure that something after the work shows, and nothing speaks against. */
+  /** A cure that the work is shown to have brought, as whoever closes the job would call it. */
   private static Optional<Outcome> shown(Case machine) {
     Proof proof = Proof.of(machine);
-    boolean cured = proof.isShown() && !proof.isRefuted() && machine.lockOut().keeping().isEmpty();
+    boolean mended = proof.cure().filter(cure -> cure.outcome() == Cure.Outcome.MENDED).isPresent();
+    boolean cured =
+        mended
+            && !proof.isRefuted()
+            && proof.beforePower().isEmpty()
+            && machine.lockOut().keeping().isEmpty();
     return cured ? Optional.of(Outcome.CURED) : Optional.empty();
   }
 

@@ -635,10 +635,7 @@ class QuoteCommandTest {
     assertTrue(said.contains("to be credited if it is mended; not taken off here"), said);
   }
 
-  /**
-   * 3 h at 58 and 400: 574; 21 %: 120.54; 694.54 less 470.51: 224.03; the call-out is credited,
-   * since the reading shows the cure. By hand.
-   */
+  /** 3 h at 58, 400 and 39: 613; 21 %: 128.73; 741.73 less 470.51: 271.22. By hand. */
   @Test
   void whatWasAcceptedStaysWhateverIsReadOrDoneLater() throws IOException {
     String job = changed("dear-heater");
@@ -653,9 +650,9 @@ class QuoteCommandTest {
     said("done", job, "heater.renew-heater", "--time", "3 h", "--part", "Heater=400 EUR");
     said("prove", job, "--read", "heater.resistance=26 ohm");
     String invoice = said("quote", "--final", job);
-    assertTrue(invoice.contains("694.54 EUR, tax of 120.54 EUR included."), invoice);
+    assertTrue(invoice.contains("741.73 EUR, tax of 128.73 EUR included."), invoice);
     assertTrue(invoice.contains("Accepted on 2026-11-12: Renew the heater"), invoice);
-    assertTrue(invoice.contains("It comes to 224.03 EUR more."), invoice);
+    assertTrue(invoice.contains("It comes to 271.22 EUR more."), invoice);
     assertTrue(invoice.contains("charge that only if the owner agreed before"), invoice);
     assertTrue(refused("quote", "--accept", "1", job).contains("work is recorded already"));
   }
@@ -676,7 +673,19 @@ class QuoteCommandTest {
     String open = said("quote", "--final", job);
     assertTrue(open.contains("474.93 EUR"), open);
     assertTrue(open.contains("close the job before you send this"), open);
-    said("prove", job, "--read", "heater.resistance=26 ohm");
+    said(
+        "prove",
+        job,
+        "--read",
+        "heater.resistance=28 ohm",
+        "--read",
+        "supply-cord.protective-conductor-resistance=0.09 ohm",
+        "--read",
+        "supply-cord.insulation-resistance=180 MOhm");
+    assertTrue(said("quote", "--final", job).contains("474.93 EUR"), "power waits for tests");
+    for (String test : List.of("look", "polarity", "filled", "one-minute", "cycle")) {
+      said("prove", job, "--test", test + "=met");
+    }
     String shown = said("quote", "--final", job);
     assertTrue(shown.contains("427.74 EUR"), shown);
     assertTrue(shown.contains("since it is mended"), shown);
