@@ -16,6 +16,8 @@ final class BillWords {
   private static final String WORK = "Work: ";
   private static final String NEW_PART = "New part: ";
 
+  private static final int MOST_NAMED = 3;
+
   private BillWords() {}
 
   /**
@@ -37,7 +39,7 @@ final class BillWords {
   /** What is to be paid, in words that may go on a sentence. */
   static String amount(Bill bill, Market market) {
     if (!bill.open().isEmpty()) {
-      return "open: no price is known for " + String.join("; ", bill.open());
+      return "open: no price is known for " + first(bill.open());
     }
     if (bill.total().isEmpty()) {
       return bill.net().orElseThrow().format() + " before tax (no tax rate is stated)";
@@ -51,6 +53,13 @@ final class BillWords {
         ? "%s before tax; tax %s; %s in all"
             .formatted(bill.net().orElseThrow().format(), tax.format(), total.format())
         : "%s, tax of %s included".formatted(total.format(), tax.format());
+  }
+
+  /** The first few; line by line all of them stand in the bill. */
+  private static String first(List<String> titles) {
+    int more = titles.size() - MOST_NAMED;
+    return String.join("; ", titles.subList(0, Math.min(MOST_NAMED, titles.size())))
+        + (more > 0 ? "; and for " + more + " more" : "");
   }
 
   /** The lines of a bill; a part below the work that needs it is not told at length again. */

@@ -38,6 +38,7 @@ public final class QuotePage {
 
   private final UnaryOperator<String> words;
   private final List<Map<String, Object>> sections = new ArrayList<>();
+  private String advice = QuoteWords.NOT_ADVICE;
 
   private final Case machine;
   private final Repairer repairer;
@@ -111,6 +112,7 @@ public final class QuotePage {
     if (!besides.isEmpty()) {
       page.section("What holds besides", besides, Optional.empty(), List.of());
     }
+    page.advice = QuoteWords.INVOICE_NOT_ADVICE;
     return page.page(
         "Data for the invoice",
         List.of(QuoteWords.issued(invoice)),
@@ -197,7 +199,7 @@ public final class QuotePage {
                 "sections",
                 sections,
                 "advice",
-                QuoteWords.NOT_ADVICE,
+                advice,
                 "sign",
                 sign));
   }

@@ -18,11 +18,18 @@ import kelter.core.vocabulary.Statement;
 /** The sentences that text and page of a quotation share. */
 final class QuoteWords {
 
+  /** What stands at the end of a quotation and of a form. */
   static final String NOT_ADVICE =
       "Data for a quotation, no legal advice: local law and licensed advice come first.";
 
+  /** What stands at the end of an invoice. */
+  static final String INVOICE_NOT_ADVICE =
+      "Data for an invoice, no legal advice: local law and licensed advice come first.";
+
   /** What is less likely is not named to an owner while nothing is decided; own choice. */
   private static final double WORTH_TELLING = 0.2;
+
+  private static final double HALF = 0.5;
 
   private QuoteWords() {}
 
@@ -39,12 +46,15 @@ final class QuoteWords {
 
   /** What is wrong, and how sure that is. */
   static String cause(Quote.Cause cause) {
-    String likely =
-        "%s (%s: %s)"
+    String odds =
+        " (%s: %s)"
             .formatted(
-                cause.faults().isEmpty() ? "nothing" : String.join("; and ", cause.faults()),
-                Figures.percent(cause.probability()),
-                Likelihood.of(cause.probability()).words());
+                Figures.percent(cause.probability()), Likelihood.of(cause.probability()).words());
+    if (cause.faults().isEmpty() && cause.probability() >= HALF) {
+      return "Nothing wrong was found" + odds + ".";
+    }
+    String likely =
+        (cause.faults().isEmpty() ? "nothing" : String.join("; and ", cause.faults())) + odds;
     if (cause.decided()) {
       return "Most likely: " + likely + ".";
     }
@@ -80,17 +90,17 @@ final class QuoteWords {
         .ifDeclined()
         .map(
             bill ->
-                "If you decline: %s, for call-out and diagnosis. %s"
-                    .formatted(BillWords.amount(bill, quote.market()), credited(quote)));
+                (bill.open().isEmpty()
+                        ? "If you decline: %s, for call-out and diagnosis. "
+                            .formatted(BillWords.amount(bill, quote.market()))
+                        : "If you decline: call-out and diagnosis, whose price is not known yet. ")
+                    + credited(quote));
   }
 
   private static String credited(Quote quote) {
-    if (quote.credited().isEmpty()) {
-      return "These prices do not take it off a repair.";
-    }
-    return quote.credited().get()
+    return quote.credited().orElse(false)
         ? "It is taken off if the machine is mended."
-        : "It is not taken off a repair.";
+        : "The call-out is charged in any case.";
   }
 
   /** What is for the technician and not for the owner; empty if there is nothing. */
@@ -240,7 +250,7 @@ final class QuoteWords {
             .formatted(
                 accepted.date(),
                 accepted.title(),
-                accepted.most().map(most -> ", at most " + most.format()).orElse(""));
+                accepted.most().map(most -> ", " + most.format()).orElse(""));
     if (invoice.difference().isEmpty()) {
       return against + " The difference is open.";
     }

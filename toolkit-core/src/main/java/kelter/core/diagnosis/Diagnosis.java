@@ -110,6 +110,31 @@ public record Diagnosis(
    */
   public record Prior(Fault fault, double probability, Source source, double turning) {}
 
+  /** From this chance on that nothing is wrong, that is what is told. */
+  private static final double MORE_LIKELY_THAN_NOT = 0.5;
+
+  /**
+   * Whether it is likelier than not that nothing is wrong with the machine.
+   *
+   * @return true if it is
+   */
+  public boolean isNothingWrong() {
+    return chanceOfNothing() >= MORE_LIKELY_THAN_NOT;
+  }
+
+  /**
+   * How likely it is that nothing is wrong with the machine.
+   *
+   * @return a probability from 0 to 1; 0 where that state is not among the likeliest
+   */
+  public double chanceOfNothing() {
+    return ranking.stream()
+        .filter(state -> state.faults().isEmpty() && !state.unexplained())
+        .mapToDouble(RankedState::probability)
+        .findFirst()
+        .orElse(0);
+  }
+
   /**
    * A state of the machine.
    *

@@ -87,11 +87,17 @@ public final class OwnersPage {
     for (String cause : causes) {
       answers.add(sentence(title(cause)) + ".");
     }
-    if (answers.isEmpty()) {
-      answers.add("The cause was not found for certain.");
-    }
-    for (Diagnosis.FaultProbability each : told(causes)) {
-      answers.add(sure(each, causes.isEmpty()));
+    if (causes.isEmpty() && !job.progress().isWorked() && machine.diagnosis().isNothingWrong()) {
+      answers.add(
+          "Nothing wrong was found: with these readings nothing is in %s of 100 such machines."
+              .formatted(Unsettled.inHundred(machine.diagnosis().chanceOfNothing())));
+    } else {
+      if (answers.isEmpty()) {
+        answers.add("The cause was not found for certain.");
+      }
+      for (Diagnosis.FaultProbability each : told(causes)) {
+        answers.add(sure(each, causes.isEmpty()));
+      }
     }
     String said = job.complaint().said();
     if (beside.names() && !said.isBlank()) {
@@ -127,7 +133,7 @@ public final class OwnersPage {
     String odds = Unsettled.inHundred(each.probability()) + " of 100 such machines";
     return guess
         ? "Most likely: %s (so in %s with these readings).".formatted(each.fault().title(), odds)
-        : "Before anything was opened, the readings spoke for “%s” in %s."
+        : "Before the work, the readings spoke for “%s” in %s."
             .formatted(each.fault().title(), odds);
   }
 

@@ -47,6 +47,9 @@ final class Unsettled {
     long tests =
         proof.openTests().stream()
             .filter(each -> each.result() == ReleaseTest.Result.NOT_MEASURED)
+            .map(ReleaseTest::title)
+            .filter(title -> !title.isEmpty())
+            .distinct()
             .count();
     if (tests > 0) {
       answers.add(
@@ -71,7 +74,10 @@ final class Unsettled {
                   : "Nobody has measured or looked after the work: ")
               + ON_WORD);
     } else if (proof.cure().isEmpty()) {
-      answers.add("Nothing was mended, so what was wrong is wrong still.");
+      answers.add(
+          machine.diagnosis().isNothingWrong()
+              ? "Nothing was mended, since nothing wrong was found."
+              : "Nothing was mended, so what was wrong is wrong still.");
     } else {
       answers.add(proof.cure().get().words() + ".");
     }

@@ -15,6 +15,7 @@ import kelter.cli.usage.CommandArgument;
 import kelter.cli.usage.CommandOption;
 import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.ValueKind;
+import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.file.job.ProgressEdit;
 import kelter.core.job.work.PartUsed;
@@ -88,7 +89,8 @@ public final class DoneCommand implements Command {
     }
     Case machine = invocation.workshop().open(edits.document().job());
     String told = invocation.given().arguments().get(1);
-    Optional<Remedy> known = Remedy.called(told, machine.remedies());
+    Optional<Remedy> known =
+        Remedy.called(told, machine.remedies()).map(remedy -> asPlanned(remedy, machine));
     boolean isKey = told.matches("[a-z0-9-]+\\.[a-z0-9-]+");
     if (isKey && known.isEmpty()) {
       List<String> keys = machine.remedies().stream().map(Remedy::key).distinct().toList();
@@ -137,6 +139,15 @@ public final class DoneCommand implements Command {
     }
     layout.line("Show that it worked: kelter prove --led " + invocation.argument());
     invocation.terminal().print(layout.toString());
+  }
+
+  /** The same work under the title that the quotation has: faults may name it otherwise. */
+  private static Remedy asPlanned(Remedy remedy, Case machine) {
+    return machine.diagnosis().plan().stream()
+        .map(Diagnosis.PlanStep::remedy)
+        .filter(planned -> planned.key().equals(remedy.key()))
+        .findFirst()
+        .orElse(remedy);
   }
 
   private static void undo(Invocation invocation, JobEdits edits) {

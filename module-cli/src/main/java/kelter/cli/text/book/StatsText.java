@@ -39,7 +39,7 @@ public final class StatsText {
    */
   public static String of(Learned learned, Kinds kinds, Terminal terminal) {
     StatsText text = new StatsText(learned, new Layout(terminal));
-    text.layout.line(learned.jobs() + " jobs.");
+    text.layout.line(learned.jobs() == 1 ? "1 job." : learned.jobs() + " jobs.");
     LearnedText.kinds(learned, kinds, text.layout);
     text.rates("Cures", "remedy", learned.cures());
     text.rates("Call-backs of cured complaints", "kind", learned.callBacks());

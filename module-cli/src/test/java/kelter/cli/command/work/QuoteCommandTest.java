@@ -337,7 +337,12 @@ class QuoteCommandTest {
             .map(each -> ((Json.Str) each).text())
             .toList()
             .toString());
-    assertTrue(said("quote", job).contains("and what is needed in any case"));
+    String quote = said("quote", job);
+    assertTrue(quote.contains("and what is needed in any case"), quote);
+    assertTrue(quote.contains("find why the thermal link opened"), quote);
+    said("done", job, "thermal-cut-out.renew-thermal-link", "--time", "30 min");
+    String invoice = said("quote", "--final", job);
+    assertTrue(invoice.contains("find why the thermal link opened"), invoice);
   }
 
   @Test
@@ -423,7 +428,7 @@ class QuoteCommandTest {
             "103.18 EUR, tax of 17.91 EUR included.",
             "21.27 EUR Work: Drain cleared [22 min at 58.00 EUR an hour]",
             "25.00 EUR Part: Clip (used) [2 at 12.50 EUR]",
-            "Accepted on 2026-11-27: Mend it, at most 436.24 EUR.",
+            "Accepted on 2026-11-27: Mend it, 436.24 EUR.",
             "It comes to 333.06 EUR less.")) {
       assertTrue(said.contains(part), part + ": " + said);
     }
@@ -436,6 +441,8 @@ class QuoteCommandTest {
     String html = Files.readString(page);
     assertTrue(html.contains("Data for the invoice &lt;i&gt;"), html);
     assertTrue(html.contains("<h1>Data for the invoice</h1>"), html);
+    assertTrue(html.contains("Data for an invoice, no legal advice"), html);
+    assertFalse(html.contains("Data for a quotation"), html);
   }
 
   @Test
@@ -664,6 +671,29 @@ class QuoteCommandTest {
     String report = said("report", demo("dear-heater"));
     assertTrue(quote.contains("Most likely: heater open (> 99 %"), quote);
     assertTrue(report.contains("heater open (so in more than 99 of 100"), report);
+  }
+
+  @Test
+  void aMachineWithNothingWrongIsToldAsSuch() throws IOException {
+    String quote = said("quote", demo("healthy-washer"));
+    assertTrue(quote.contains("Nothing wrong was found ("), quote);
+    assertTrue(quote.contains("The call-out is charged in any case."), quote);
+    String report = said("report", demo("healthy-washer"));
+    assertTrue(report.contains("Nothing wrong was found: with these readings"), report);
+    assertTrue(report.contains("since nothing wrong was found."), report);
+    assertFalse(report.contains("wrong still"), report);
+  }
+
+  /** Of many open prices the first are named; those who decline are told in a sentence. */
+  @Test
+  void openPricesAreToldInShort() throws IOException {
+    String prices = ",\"prices\":{\"currency\":\"EUR\"}}";
+    String said =
+        said("quote", call(Call.of("washing-machine").answered("does-not-start", "yes"), prices));
+    assertTrue(said.contains("If you decline: call-out and diagnosis, whose price"), said);
+    assertTrue(
+        Pattern.compile("no price is known for .{0,300}; and for \\d+ more").matcher(said).find(),
+        said);
   }
 
   /** Before the work is shown the invoice says that it hangs on the closing, and then no more. */
