@@ -16,9 +16,16 @@ import kelter.core.job.Prices;
  *     later, by which life they have and how worn they are then: first life 0 in the order of
  *     {@link #WEAR}, then life 1, and so on; a component that was not at fault is not counted
  * @param work for each state and step, how much of that is for work and parts
+ * @param uncredited what is paid beyond that where it never works: a call-out is taken off for a
+ *     cure alone. It is in the cost and not in the bill, which is that of a mended machine
  */
 public record Outcomes(
-    double[][] cumulative, double[] bill, double[] paid, double[][][] later, double[][][] work) {
+    double[][] cumulative,
+    double[] bill,
+    double[] paid,
+    double[][][] later,
+    double[][][] work,
+    double uncredited) {
 
   /**
    * How old a mended component is afterwards, as a ratio of the age of the machine, by what the
@@ -57,7 +64,8 @@ public record Outcomes(
             bill,
             paid(bill, wait, before),
             new double[count][places][lives],
-            new double[count][places][lives]);
+            new double[count][places][lives],
+            steps.isEmpty() ? 0 : costs.callOut() - costs.callOutWithWork());
     boolean replaces = candidate.kind() == Candidate.Kind.REPLACE;
     for (int s = 0; s < count; s++) {
       Cures cures = new Cures(states.all().get(s), steps);
@@ -137,7 +145,7 @@ public record Outcomes(
         }
       }
     }
-    return new Outcomes(cumulative, dearer, dearerPaid, dearerLater, work);
+    return new Outcomes(cumulative, dearer, dearerPaid, dearerLater, work, uncredited);
   }
 
   /**
@@ -154,7 +162,7 @@ public record Outcomes(
         changed[s][i] = 1 - Math.min(1, (1 - cumulative[s][i]) * factor);
       }
     }
-    return new Outcomes(changed, bill, paid, later, work);
+    return new Outcomes(changed, bill, paid, later, work, uncredited);
   }
 
   /**
@@ -201,20 +209,21 @@ public record Outcomes(
    * @return the amount, in units of the currency
    */
   public double meanBill(States states) {
-    return mean(bill, states);
+    return mean(bill, 0, states);
   }
 
   /**
-   * The same with what the days cost in which parts are awaited.
+   * The same with what the days cost in which parts are awaited, and with the call-out where it
+   * never works.
    *
    * @param states the states of the machine
    * @return the amount, in units of the currency
    */
   public double meanPaid(States states) {
-    return mean(paid, states);
+    return mean(paid, uncredited, states);
   }
 
-  private double mean(double[] amounts, States states) {
+  private double mean(double[] amounts, double beyond, States states) {
     double mean = 0;
     for (int s = 0; s < cumulative.length; s++) {
       double before = 0;
@@ -223,7 +232,7 @@ public record Outcomes(
         state += (cumulative[s][i] - before) * amounts[i];
         before = cumulative[s][i];
       }
-      double never = (1 - before) * amounts[amounts.length - 1];
+      double never = (1 - before) * (amounts[amounts.length - 1] + beyond);
       mean += states.all().get(s).probability() * (state + never);
     }
     return mean;

@@ -85,7 +85,8 @@ final class Courses implements Callable<List<Course>> {
       boolean works = place < option.paid().length;
       double end = works ? lasts : 0;
       double[] flows = new double[YEARS + 1];
-      flows[0] = prices.repair() * option.paid()[works ? place : place - 1];
+      double today = works ? option.paid()[place] : option.paid()[place - 1] + option.uncredited();
+      flows[0] = prices.repair() * today;
       if (works) {
         payAgain(flows, option.later()[state][place], lasts);
       }

@@ -199,7 +199,7 @@ final class Scenario implements Runnable {
       double[] again) {
     int place = option.place(state, cure);
     if (place == option.paid().length) {
-      return price * option.paid()[place - 1] + renewed;
+      return price * (option.paid()[place - 1] + option.uncredited()) + renewed;
     }
     double[] failures = option.later()[state][place];
     double worth = price * option.paid()[place] + kept;

@@ -232,7 +232,8 @@ class TermsTest {
   private static List<Outcomes> everyLife() {
     double[][][] later = {{{1, 1, 1}}};
     return List.of(
-        new Outcomes(new double[1][1], new double[1], new double[1], later, new double[1][1][3]));
+        new Outcomes(
+            new double[1][1], new double[1], new double[1], later, new double[1][1][3], 0));
   }
 
   @Test

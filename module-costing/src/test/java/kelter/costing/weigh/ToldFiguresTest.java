@@ -213,6 +213,23 @@ class ToldFiguresTest {
         Cases.some(30));
   }
 
+  /** Of a call-out of 45 EUR the share stays that the work does not cure; bills are of a cure. */
+  @Test
+  void theCallOutIsCreditedForACureAlone() {
+    Optional<Quantity> no = Optional.empty();
+    Prices credited = prices(60, 45, 155, 850, 80, with(true, no, no, no));
+    OptionComparison comparison = comparison(Cases.washer(6, credited), LEAKS);
+    OptionComparison.Weighed repair = comparison.bestRepair().orElseThrow();
+    double cured = repair.outcomes().chanceOfCure(comparison.states());
+
+    assertTrue(cured > 0.5 && cured < 1);
+    assertEquals(
+        repair.outcomes().meanBill(comparison.states()) + 45 * (1 - cured),
+        repair.outcomes().meanPaid(comparison.states()),
+        1e-9);
+    assertEquals(0, comparison.replacing().orElseThrow().outcomes().uncredited());
+  }
+
   @Test
   void onlyWhatTheTermsBringWithThemIsSaid() {
     Optional<Quantity> no = Optional.empty();
