@@ -14,6 +14,7 @@ import kelter.cli.command.NamedShop;
 import kelter.cli.command.book.NamedBook;
 import kelter.cli.command.entry.FaultWords;
 import kelter.cli.command.entry.JobEdits;
+import kelter.cli.proof.ProofText;
 import kelter.cli.proof.ReleaseWords;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandOption;
@@ -29,6 +30,7 @@ import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
+import kelter.core.proof.Cure;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
 import kelter.core.quantity.Money;
@@ -73,6 +75,8 @@ public final class CloseCommand implements Command {
   private static final CommandOption UNPROVEN =
       CommandOption.flag(
           "--unproven", "close it as cured by word alone; the job book learns no cure from it");
+  private static final String BY_WORD =
+      "or add --unproven: it is then said to be mended, and the job book learns no cure from it";
   private static final CommandOption BY =
       CommandOption.one("--by", ValueKind.TEXT, "NAME", "who closes it");
   private static final CommandOption NOTE =
@@ -109,15 +113,9 @@ public final class CloseCommand implements Command {
         .ifPresent(cured -> requireNotRefuted(proof, machine, edits));
     outcome
         .filter(Outcome.CURED::equals)
-        .filter(cured -> machine.job().progress().isWorked() && !proof.isShown())
+        .filter(cured -> machine.job().progress().isWorked())
         .filter(cured -> !invocation.given().has(UNPROVEN))
-        .ifPresent(
-            cured ->
-                edits.problem(
-                    OUTCOME.name(),
-                    "'cured' rests on nothing: no reading, look or test after the work shows it",
-                    "show it with 'kelter prove --led', or add --unproven: it is then said to be"
-                        + " mended, and the job book learns no cure from it"));
+        .ifPresent(cured -> requireProven(proof, edits));
     List<String> causes = causes(invocation, machine.job());
     FaultWords.hold(causes, machine, edits);
     if (outcome.isPresent()) {
@@ -222,6 +220,30 @@ public final class CloseCommand implements Command {
     }
   }
 
+  /** What 'kelter prove' calls not mended, or holds the power back for, is not called mended. */
+  private static void requireProven(Proof proof, JobEdits edits) {
+    if (!proof.isShown()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' rests on nothing: no reading, look or test after the work shows it",
+          "show it with 'kelter prove --led', " + BY_WORD);
+      return;
+    }
+    Cure cure = proof.cure().orElseThrow();
+    if (cure.outcome().isNotMended()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' does not fit what 'kelter prove' tells: " + ProofText.words(cure),
+          "read again what was mended, or close it as not-cured, " + BY_WORD);
+    }
+    if (!proof.beforePower().isEmpty()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' does not fit: power waits for " + ProofText.beforePower(proof),
+          "make these tests with 'kelter prove --led', " + BY_WORD);
+    }
+  }
+
   /** What is told, else what was found while the work was done. */
   private static List<String> causes(Invocation invocation, Job job) {
     List<String> told = invocation.given().list(CAUSE);
@@ -277,7 +299,7 @@ public final class CloseCommand implements Command {
     Job job = machine.job();
     Layout layout = new Layout(invocation.terminal());
     Closing closing = job.progress().closing().orElseThrow();
-    boolean word = closing.outcome() == Outcome.CURED && !proof.isShown();
+    boolean word = closing.outcome() == Outcome.CURED && !proof.isProven();
     layout.line(
         "Closed: "
             + job.id()
