@@ -95,8 +95,9 @@ public record Invoice(
   }
 
   /**
-   * What is to be paid for the work of a case. A call-out that is credited where the machine is
-   * mended is taken off only where the outcome is a cure.
+   * What is to be paid for the work of a case; where nothing wrong was found and nothing done, the
+   * price of the call. A call-out that is credited where the machine is mended is taken off only
+   * where the outcome is a cure.
    *
    * @param machine the case, with work recorded
    * @param outcome how the job ends; empty while that is open
@@ -106,7 +107,8 @@ public record Invoice(
    */
   public static Bill bill(Case machine, Optional<Outcome> outcome) {
     Job job = machine.job();
-    if (!job.progress().isWorked()) {
+    boolean callAlone = outcome.filter(Outcome.NOTHING_WRONG::equals).isPresent();
+    if (!job.progress().isWorked() && !callAlone) {
       throw new InputException(
           "/work", "is missing", "record what was done before an invoice is made out");
     }

@@ -52,12 +52,13 @@ public final class CloseCommand implements Command {
           "--outcome",
           ValueKind.TEXT,
           "WORD",
-          "cured, not-cured, left (as it was), replaced, stopped; must be told");
+          "cured, not-cured, left (as it was), nothing-wrong (with the machine), replaced, stopped;"
+              + " must be told");
   private static final CommandOption CAUSE =
       CommandOption.many(
           "--cause",
           "PART.FAULT",
-          "what turned out to be the cause (default: what 'done --found' told)");
+          "what turned out to be the cause, or none (default: what 'done --found' told)");
   private static final CommandOption CHARGED =
       CommandOption.one(
           "--charged",
@@ -75,6 +76,7 @@ public final class CloseCommand implements Command {
   private static final CommandOption UNPROVEN =
       CommandOption.flag(
           "--unproven", "close it as cured by word alone; the job book learns no cure from it");
+  private static final String NONE = "none";
   private static final String BY_WORD =
       "or add --unproven: it is then said to be mended, and the job book learns no cure from it";
   private static final CommandOption BY =
@@ -93,7 +95,8 @@ public final class CloseCommand implements Command {
             List.of(Invocation.jobFile("the job")),
             List.of(
                 "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
-                "kelter close job.json --outcome left"))
+                "kelter close job.json --outcome left",
+                "kelter close job.json --outcome nothing-wrong --note 'the new pans are of copper'"))
         .forPeople();
   }
 
@@ -117,6 +120,9 @@ public final class CloseCommand implements Command {
         .filter(cured -> !invocation.given().has(UNPROVEN))
         .ifPresent(cured -> requireProven(proof, edits));
     List<String> causes = causes(invocation, machine.job());
+    outcome
+        .filter(Outcome.NOTHING_WRONG::equals)
+        .ifPresent(sound -> requireNothingFound(machine, causes, edits));
     FaultWords.hold(causes, machine, edits);
     if (outcome.isPresent()) {
       edits.add(
@@ -220,6 +226,22 @@ public final class CloseCommand implements Command {
     }
   }
 
+  private static void requireNothingFound(Case machine, List<String> causes, JobEdits edits) {
+    for (ActiveRow row : machine.lockOut().keeping()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'nothing-wrong' does not fit: the machine is locked out (%s) until %s"
+              .formatted(row.text(), row.row().until().words()),
+          "do what ends that, or close it as left or stopped");
+    }
+    if (!causes.isEmpty()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'nothing-wrong' does not fit: a cause is told (" + String.join(", ", causes) + ")",
+          "add '--cause none' if that was not so, or choose another outcome");
+    }
+  }
+
   /** What 'kelter prove' calls not mended, or holds the power back for, is not called mended. */
   private static void requireProven(Proof proof, JobEdits edits) {
     if (!proof.isShown()) {
@@ -247,6 +269,9 @@ public final class CloseCommand implements Command {
   /** What is told, else what was found while the work was done. */
   private static List<String> causes(Invocation invocation, Job job) {
     List<String> told = invocation.given().list(CAUSE);
+    if (told.equals(List.of(NONE))) {
+      return List.of();
+    }
     if (!told.isEmpty()) {
       return told;
     }
@@ -306,17 +331,22 @@ public final class CloseCommand implements Command {
             + ", "
             + (word ? "said to be mended, not proven" : closing.outcome().words())
             + ".");
-    layout.hanging(
-        "Cause: ",
-        causes.isEmpty()
-            ? "not told, so that nothing can be learned from it."
-            : String.join(", ", causes) + ".");
+    layout.hanging("Cause: ", cause(causes, closing.outcome()) + ".");
     charged(closing, machine).ifPresent(words -> layout.hanging("Charged: ", words));
     int open = proof.open();
     if (open > 0 && job.progress().isWorked()) {
       layout.line(open + " readings, looks and tests were not made; the report says so.");
     }
     invocation.terminal().print(layout.toString());
+  }
+
+  private static String cause(List<String> causes, Outcome outcome) {
+    if (!causes.isEmpty()) {
+      return String.join(", ", causes);
+    }
+    return outcome == Outcome.NOTHING_WRONG
+        ? "none in the machine"
+        : "not told, so that nothing can be learned from it";
   }
 
   /** What was charged, or why no amount was taken from the bill. */

@@ -3,6 +3,7 @@ package kelter.cli.command.handover;
 import java.time.LocalDate;
 import java.util.Optional;
 import kelter.cli.command.Invocation;
+import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.problem.InputException;
 import kelter.core.quote.Bill;
@@ -15,7 +16,7 @@ final class FinalBill {
   private FinalBill() {}
 
   static Optional<Invoice> of(Case machine, Invocation invocation) {
-    if (!isPriced(machine)) {
+    if (!isPriced(machine, machine.job().progress().closing().map(Closing::outcome))) {
       return Optional.empty();
     }
     try {
@@ -32,7 +33,7 @@ final class FinalBill {
 
   /** The bill of a job that is about to end so. */
   static Optional<Bill> of(Case machine, Outcome outcome) {
-    if (!isPriced(machine)) {
+    if (!isPriced(machine, Optional.of(outcome))) {
       return Optional.empty();
     }
     try {
@@ -42,7 +43,8 @@ final class FinalBill {
     }
   }
 
-  private static boolean isPriced(Case machine) {
-    return machine.job().progress().isWorked() && machine.job().prices().isPresent();
+  private static boolean isPriced(Case machine, Optional<Outcome> outcome) {
+    boolean isCall = outcome.filter(Outcome.NOTHING_WRONG::equals).isPresent();
+    return (machine.job().progress().isWorked() || isCall) && machine.job().prices().isPresent();
   }
 }

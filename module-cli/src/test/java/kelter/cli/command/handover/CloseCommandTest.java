@@ -358,6 +358,28 @@ class CloseCommandTest {
     assertEquals(before, Files.readString(Path.of(washer)));
   }
 
+  /** The call is paid for: 39 EUR at 21 %, by hand 47.19. */
+  @Test
+  void nothingWrongIsAnOutcomeThatTheBookLearns() throws IOException {
+    Path shop = folder.resolve("shop");
+    run(0, "shop", "init", shop.toString());
+    String heater = copied("dear-heater.json");
+    Console told = run(1, "close", heater, "--outcome", "nothing-wrong", "--cause", "heater.open");
+    assertTrue(told.err().contains("a cause is told"), told.err());
+
+    String[] close = {"close", heater, "--outcome", "nothing-wrong", "--cause", "none"};
+    List<String> words = new ArrayList<>(List.of(close));
+    words.addAll(List.of("--shop", shop.toString()));
+    String closed = run(0, words.toArray(String[]::new)).out();
+    assertTrue(closed.contains("Cause: none in the machine."), closed);
+    assertTrue(closed.contains("47.19 EUR"), closed);
+    assertTrue(run(0, "quote", "--final", heater).out().contains("47.19 EUR"), "final");
+    String entry =
+        run(0, "book", "show", "hallowdene-0077", "--shop", shop.toString(), "--format", "json")
+            .out();
+    assertTrue(entry.contains("\"nothing-wrong\""), entry);
+  }
+
   @Test
   void anOpenBillIsNotCharged() throws IOException {
     String heater = copied("dear-heater.json");

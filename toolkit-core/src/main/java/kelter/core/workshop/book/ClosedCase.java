@@ -129,6 +129,7 @@ public final class ClosedCase {
       case NOT_CURED -> Outcome.NOT_CURED;
       case LEFT ->
           inspection && closing.causes().isEmpty() ? Outcome.NOTHING_WRONG : Outcome.NOT_REPAIRED;
+      case NOTHING_WRONG -> Outcome.NOTHING_WRONG;
       case REPLACED -> Outcome.NOT_REPAIRED;
       case STOPPED -> Outcome.STOPPED;
     };
