@@ -67,6 +67,31 @@ class LedProofTest {
        "symptoms-left":{"trips-rcd":"no"}}
       """;
 
+  /** A vacuum cleaner whose class nobody told. */
+  private static final String VACUUM =
+      """
+      {"format":"kelter-job/2","id":"vacuum","appliance":{"kind":"vacuum-cleaner","age":"8 a"},
+       "symptoms":{"stops-in-cycle":"yes"},
+       "work":[{"remedy":"supply-cord.shorten-cord"}],
+       "measurements":[{"of":"supply-cord","observable":"conductor-resistance",
+         "reading":"0.15 ohm","stage":"as-left"}],
+       "tests":{"look":"met"}}
+      """;
+
+  @Test
+  void aMachineOfClassTwoHasNoEarthToRead() {
+    Session session = proving(VACUUM);
+    assertTrue(session.prompt() instanceof Prompt.Measure, session.prompt().toString());
+    String doubt = String.join(" ", session.answer("no earth").told());
+    assertTrue(doubt.contains("type class II"), doubt);
+
+    Session told = typing(session, "class II");
+    Proof proof = Proof.of(told.machine());
+    assertTrue(
+        proof.beforePower().stream().noneMatch(each -> each.step().equals("earth")),
+        proof.beforePower().toString());
+  }
+
   private static Json.Obj content(String job) {
     return (Json.Obj) JsonText.read(job.getBytes(StandardCharsets.UTF_8), "job", "");
   }

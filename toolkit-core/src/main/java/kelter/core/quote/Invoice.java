@@ -152,7 +152,9 @@ public record Invoice(
             tariff.part("Part for: %s (part not told)".formatted(title), 1, Optional.empty()));
       }
     }
-    items.addAll(tariff.least(items));
+    if (!items.isEmpty()) {
+      items.addAll(tariff.least(items));
+    }
     items.add(0, tariff.callOut());
     items.addAll(credit(tariff, outcome));
     return tariff.bill(items);
