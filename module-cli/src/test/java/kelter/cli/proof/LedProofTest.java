@@ -78,6 +78,22 @@ class LedProofTest {
        "tests":{"look":"met"}}
       """;
 
+  /** It holds no water, so that nothing stands in it at 60 °C and no valve lets expansion out. */
+  @Test
+  void aFlowHeaterIsNotTestedAsAStore() {
+    String flow =
+        """
+        {"format":"kelter-job/2","id":"flow","appliance":{"kind":"instantaneous-water-heater"},
+         "work":[{"remedy":"heater.renew-heater","title":"renew the heater"}]}
+        """;
+    List<String> steps =
+        Proof.of(proving(flow).machine()).tests().stream().map(ReleaseTest::step).toList();
+
+    assertTrue(steps.contains("refill"), steps.toString());
+    assertFalse(steps.contains("store-hot"), steps.toString());
+    assertFalse(steps.contains("valve-free"), steps.toString());
+  }
+
   @Test
   void aMachineOfClassTwoHasNoEarthToRead() {
     Session session = proving(VACUUM);

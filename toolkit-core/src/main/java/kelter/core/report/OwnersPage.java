@@ -133,7 +133,7 @@ public final class OwnersPage {
     String odds = Unsettled.inHundred(each.probability()) + " of 100 such machines";
     return guess
         ? "Most likely: %s (so in %s with these readings).".formatted(each.fault().title(), odds)
-        : "Before anything was opened, the readings spoke for “%s” in %s."
+        : "The readings before the work spoke for “%s” in %s."
             .formatted(each.fault().title(), odds);
   }
 
