@@ -3,8 +3,8 @@ package kelter.core.session;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import kelter.core.file.json.Json;
 import kelter.core.file.job.MarkedEdit;
+import kelter.core.file.json.Json;
 
 /**
  * The protection class as somebody types it where the earth is asked for. A machine of class II or
