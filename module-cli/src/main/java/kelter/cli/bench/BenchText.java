@@ -28,6 +28,8 @@ public final class BenchText {
 
   private static final String ENOUGH =
       "You know enough: another reading would not change what you do.";
+  private static final String NOT_DECIDED =
+      "It is not decided, but another reading would hardly change what you do first.";
   private static final String CHEAP_TO_TRY =
       "It is not decided, but to try this costs less than another reading would save.";
 
@@ -298,7 +300,8 @@ public final class BenchText {
       return;
     }
     Diagnosis.PlanStep step = enough.first().get();
-    layout.line(step.probabilityOfCure() < LIKELY ? CHEAP_TO_TRY : ENOUGH);
+    boolean decided = session.machine().diagnosis().basis().conclusion().isDecided();
+    layout.line(step.probabilityOfCure() < LIKELY ? CHEAP_TO_TRY : decided ? ENOUGH : NOT_DECIDED);
     layout.hanging(
         "Do first: ",
         "%s: %s. Chance of a cure %s; about %s\u00a0min."

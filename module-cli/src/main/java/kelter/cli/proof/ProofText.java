@@ -123,7 +123,13 @@ public final class ProofText {
     }
   }
 
-  private static String words(Cure cure) {
+  /**
+   * How a cure came out, with its chance where that says how the machine stands.
+   *
+   * @param cure the cure
+   * @return a sentence without its full stop
+   */
+  public static String words(Cure cure) {
     if (cure.read() && !cure.tellsChance()) {
       return cure.words();
     }
@@ -209,6 +215,19 @@ public final class ProofText {
    */
   public static String title(ReleaseTest test) {
     return test.title().isEmpty() ? test.text() : test.title();
+  }
+
+  /**
+   * The tests that hold the power back.
+   *
+   * @param proof what was shown
+   * @return their titles and how they came out, with semicolons between
+   */
+  public static String beforePower(Proof proof) {
+    return proof.beforePower().stream()
+        .map(test -> title(test) + " (" + test.result().words() + ")")
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 
   private String change(Change change) {
@@ -333,12 +352,7 @@ public final class ProofText {
       layout.hanging(
           INDENT, terminal.attention("No power before what is outside its limits is mended."));
     } else if (!proof.beforePower().isEmpty()) {
-      layout.hanging(
-          INDENT + "power waits for: ",
-          proof.beforePower().stream()
-              .map(test -> title(test) + " (" + test.result().words() + ")")
-              .distinct()
-              .collect(Collectors.joining("; ")));
+      layout.hanging(INDENT + "power waits for: ", beforePower(proof));
     }
     layout.hanging(INDENT, "'kelter prove --led JOB' leads through them.");
   }

@@ -1,10 +1,12 @@
 package kelter.cli.sheet;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
 import kelter.cli.text.Layout;
 import kelter.core.diagnosis.Diagnosis;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.sheet.Bag;
 import kelter.core.sheet.WorkSheet;
@@ -95,7 +97,9 @@ public final class SheetText {
                   : "No work is likely enough to be worth it.")
           .toString();
     }
-    layout.line("Work: " + sheet.remedies().get(0).title() + ".");
+    layout.hanging(
+        "Work: ",
+        sheet.remedies().stream().map(Remedy::title).collect(Collectors.joining("; ")) + ".");
     chance(machine, sheet)
         .filter(cure -> cure < LIKELY)
         .ifPresent(

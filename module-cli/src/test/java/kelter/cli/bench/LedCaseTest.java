@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import kelter.cli.wiring.Found;
+import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.file.json.Json;
 import kelter.core.quantity.Quantity;
@@ -67,6 +68,84 @@ class LedCaseTest {
       session = after(session, line);
     }
     return session;
+  }
+
+  private static String told(Session session, String line) {
+    return String.join(" ", session.answer(line).told());
+  }
+
+  @Test
+  void aYesToTheKindThatWasMeantIsTaken() {
+    Session session = begin("window air conditioner", "y");
+
+    assertEquals("room-air-conditioner", session.machine().job().appliance().kind());
+  }
+
+  /** The rated figure of a part decides what its reading alone cannot. */
+  @Test
+  void whatStandsOnAPartIsTaken() {
+    Session session = begin("room-air-conditioner", "6", "It blows and is not cold", "ok");
+    String wanted = told(session, "run capacitor capacitance = 35.2 uF");
+    assertTrue(wanted.contains("run capacitor rated = "), wanted);
+
+    Session marked =
+        after(after(session, "run capacitor capacitance = 35.2 uF"), "run capacitor rated = 35 uF");
+    assertTrue(
+        marked.machine().findings().stream()
+            .filter(each -> each.observable().equals("capacitance"))
+            .allMatch(each -> each.verdict() == Verdict.CONFORMS),
+        marked.machine().findings().toString());
+    Session plate = after(marked, "plate voltage = 230 V");
+    assertTrue(plate.machine().job().appliance().nameplate().voltage().isPresent());
+  }
+
+  /** A pump that hums and stands still: what jams it is looked for before it is renewed. */
+  @Test
+  void aPartIsLookedIntoBeforeItIsRenewed() {
+    Session session =
+        begin("glasswasher", "5", "", "water-left = y", "heats-slowly = y", "poor-result = y");
+    session = after(session, "does-not-drain = s");
+    session = after(session, "drain-pump.noise = hums");
+    while (!(session.prompt() instanceof Prompt.Measure)
+        && !(session.prompt() instanceof Prompt.Enough)) {
+      session = after(session, session.prompt() instanceof Prompt.Heed ? "ok" : "skip");
+    }
+    Prompt.Measure look = assertInstanceOf(Prompt.Measure.class, session.prompt());
+
+    assertEquals("drain-pump", look.question().component());
+  }
+
+  /** A reading that was mistyped on another day. */
+  @Test
+  void undoTakesReadingsOutOfAJobThatIsOpenedAgain() {
+    Session first = begin("washing", "7", "It takes ages to drain", "drain-pump.debris = full");
+    Session again = Session.of(WORKSHOP, after(first, "drain-pump.flow = 60 L/min").content());
+
+    Session undone = after(again, "undo");
+    assertEquals(1, undone.machine().job().measurements().size());
+    assertEquals("debris", undone.machine().job().measurements().get(0).observable());
+    assertEquals(0, after(undone, "undo").machine().job().measurements().size());
+    assertTrue(told(after(undone, "undo"), "undo").contains("nothing to take back"));
+  }
+
+  @Test
+  void aConditionIsTakenBehindAReadingAndItsLackIsTold() {
+    Session session = begin("room-air-conditioner", "6", "It blows and is not cold", "ok");
+    String words = "temperature sensor resistance = 10.4 kohm";
+
+    assertTrue(told(session, words).contains("No temperature told"), told(session, words));
+    for (String at : List.of(" at 24 C", " at temperature=24 Cel", " at 24 °C")) {
+      Quantity read =
+          after(session, words + at)
+              .machine()
+              .job()
+              .measurements("temperature-sensor", "resistance")
+              .get(0)
+              .conditions()
+              .figure("temperature")
+              .orElseThrow();
+      assertEquals(297.15, read.si(), 1e-9, at);
+    }
   }
 
   @Test

@@ -50,6 +50,7 @@ class KindFilesTest {
           "relief-valve",
           "pressure-heater",
           "steam-boiler",
+          "store",
           "gas",
           "refrigerant-circuit",
           "microwave-oven",

@@ -67,6 +67,47 @@ class LedProofTest {
        "symptoms-left":{"trips-rcd":"no"}}
       """;
 
+  /** A vacuum cleaner whose class nobody told. */
+  private static final String VACUUM =
+      """
+      {"format":"kelter-job/2","id":"vacuum","appliance":{"kind":"vacuum-cleaner","age":"8 a"},
+       "symptoms":{"stops-in-cycle":"yes"},
+       "work":[{"remedy":"supply-cord.shorten-cord"}],
+       "measurements":[{"of":"supply-cord","observable":"conductor-resistance",
+         "reading":"0.15 ohm","stage":"as-left"}],
+       "tests":{"look":"met"}}
+      """;
+
+  /** It holds no water, so that nothing stands in it at 60 °C and no valve lets expansion out. */
+  @Test
+  void aFlowHeaterIsNotTestedAsAStore() {
+    String flow =
+        """
+        {"format":"kelter-job/2","id":"flow","appliance":{"kind":"instantaneous-water-heater"},
+         "work":[{"remedy":"heater.renew-heater","title":"renew the heater"}]}
+        """;
+    List<String> steps =
+        Proof.of(proving(flow).machine()).tests().stream().map(ReleaseTest::step).toList();
+
+    assertTrue(steps.contains("refill"), steps.toString());
+    assertFalse(steps.contains("store-hot"), steps.toString());
+    assertFalse(steps.contains("valve-free"), steps.toString());
+  }
+
+  @Test
+  void aMachineOfClassTwoHasNoEarthToRead() {
+    Session session = proving(VACUUM);
+    assertTrue(session.prompt() instanceof Prompt.Measure, session.prompt().toString());
+    String doubt = String.join(" ", session.answer("no earth").told());
+    assertTrue(doubt.contains("type class II"), doubt);
+
+    Session told = typing(session, "class II");
+    Proof proof = Proof.of(told.machine());
+    assertTrue(
+        proof.beforePower().stream().noneMatch(each -> each.step().equals("earth")),
+        proof.beforePower().toString());
+  }
+
   private static Json.Obj content(String job) {
     return (Json.Obj) JsonText.read(job.getBytes(StandardCharsets.UTF_8), "job", "");
   }

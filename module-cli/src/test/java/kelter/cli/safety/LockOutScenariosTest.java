@@ -231,7 +231,7 @@ class LockOutScenariosTest {
     assertState(LockState.B, machine);
     assertTrue(machine.lockOut().text().contains("Wait 233 s"), machine.lockOut().text());
     assertTrue(machine.lockOut().text().contains("60 V or less"));
-    assertTrue(washer.open().lockOut().text().contains("No time is known: measure."));
+    assertTrue(washer.open().lockOut().text().contains("Wait 15 min or as marked, then measure."));
     LockOut lockOut = machine.lockOut();
     assertFalse(lockOut.allows("motor", "winding-resistance", Hazard.DEAD));
     assertTrue(lockOut.allows("inverter-drive", "dc-link-voltage", Hazard.DEAD));

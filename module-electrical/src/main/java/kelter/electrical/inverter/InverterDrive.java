@@ -140,7 +140,7 @@ public final class InverterDrive implements Part {
     Work renew =
         Work.renewing(
             "renew-inverter-drive",
-            "renew the drive, after its motor was measured",
+            "renew the drive, once what it drives measures right",
             50,
             0.9,
             Caution.UNPLUG,

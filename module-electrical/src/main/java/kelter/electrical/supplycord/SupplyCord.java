@@ -87,6 +87,15 @@ public final class SupplyCord implements Part {
             0.95,
             Caution.UNPLUG,
             ElectricalCautions.CONDUCTOR_AGAIN);
+    Work shorten =
+        Work.withPart(
+            "shorten-cord",
+            "cut the broken end of the cord off and connect it again, by a new plug if local rules"
+                + " allow one",
+            20,
+            0.75,
+            Caution.UNPLUG,
+            ElectricalCautions.CONDUCTOR_AGAIN);
     return Optional.of(
         PartModel.of(cord.id(), Electrical.PRIORS, Path.values())
             .on(cord, CordWords.CORD, LiveWay.values())
@@ -112,7 +121,7 @@ public final class SupplyCord implements Part {
                     .makes(Symptoms.CUTS_IN_AND_OUT, 0.55, 0.55)
                     .makes(Symptoms.SPARKS, 0.12, 0.12)
                     .makes(Symptoms.SMELLS_BURNT, 0.08, 0.08)
-                    .curedBy(renew))
+                    .curedBy(shorten, renew))
             .looks(
                 CordWords.PROTECTIVE_CONDUCTOR,
                 state -> state.of(Path.RESISTANCE),

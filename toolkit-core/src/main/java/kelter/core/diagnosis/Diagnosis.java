@@ -1,5 +1,7 @@
 package kelter.core.diagnosis;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -45,6 +47,31 @@ public record Diagnosis(
     Objects.requireNonNull(unexplained);
     Objects.requireNonNull(basis);
   }
+
+  /**
+   * The work that is needed in any case: of the plan the first remedy of each fault that is as good
+   * as sure. Where two faults are sure, mending one of them alone is no repair.
+   *
+   * @return remedies in the order of the plan; none if no fault is that likely
+   */
+  public List<Remedy> surelyNeeded() {
+    Set<String> open = new LinkedHashSet<>();
+    for (FaultProbability each : faults) {
+      if (each.probability() >= SURE) {
+        open.add(each.fault().key());
+      }
+    }
+    List<Remedy> needed = new ArrayList<>();
+    for (PlanStep step : plan) {
+      if (open.removeAll(step.cures())) {
+        needed.add(step.remedy());
+      }
+    }
+    return List.copyOf(needed);
+  }
+
+  /** From this chance on a fault is there, whatever else is; own choice. */
+  private static final double SURE = 0.9;
 
   /**
    * What a result rests on, and how far it goes.

@@ -130,6 +130,15 @@ public record Cure(
     public String words() {
       return words;
     }
+
+    /**
+     * Whether it speaks against a cure.
+     *
+     * @return true where the fault is likelier there than not, or a reading is outside its limits
+     */
+    public boolean isNotMended() {
+      return this == BETTER || this == NOT_MENDED || this == OUTSIDE_LIMITS;
+    }
   }
 
   /**

@@ -92,7 +92,7 @@ public record Proof(
   private static boolean isRead(Case machine, List<ReadTwice> readings) {
     Progress progress = machine.job().progress();
     Set<String> worked = new LinkedHashSet<>();
-    progress.work().forEach(each -> each.component().ifPresent(worked::add));
+    progress.work().forEach(each -> worked.addAll(each.components()));
     boolean tested =
         machine.backToPower().stream()
             .filter(step -> !step.rulesOut().isEmpty())
@@ -151,9 +151,9 @@ public record Proof(
     List<String> known = machine.remedies().stream().map(Remedy::key).toList();
     List<String> unknown = new ArrayList<>();
     for (WorkDone each : machine.job().progress().work()) {
-      if (each.remedy().isEmpty()) {
+      if (each.remedy().isEmpty() && !each.isForWhatWasFound()) {
         unknown.add(each.title());
-      } else if (!known.contains(each.remedy().get())) {
+      } else if (each.remedy().filter(key -> !known.contains(key)).isPresent()) {
         unknown.add(each.remedy().get());
       }
     }
@@ -205,6 +205,16 @@ public record Proof(
    */
   public boolean isShown() {
     return cure.filter(Cure::read).isPresent();
+  }
+
+  /**
+   * Whether it may be said to be mended by what was read, seen and tested.
+   *
+   * @return false where that rests on a word, where the cure comes to not mended, and while tests
+   *     hold the power back
+   */
+  public boolean isProven() {
+    return isShown() && !cure.get().outcome().isNotMended() && beforePower.isEmpty();
   }
 
   /**

@@ -178,7 +178,8 @@ public record Invoice(
   /**
    * What is to be paid for the work of a case. A call-out that is credited where the machine is
    * mended is taken off only where the outcome is a cure. Where nothing was done, call-out and
-   * diagnosis are left, if somebody was there: something was read, or an offer taken.
+   * diagnosis are left, if somebody was there: something was read, an offer taken, or nothing wrong
+   * found.
    *
    * @param machine the case
    * @param outcome how the job ends; empty while that is open
@@ -209,7 +210,7 @@ public record Invoice(
     Optional<Accepted> accepted = job.progress().accepted();
     boolean visited = accepted.isPresent() || !job.measurements().isEmpty();
     return outcome.isPresent()
-        ? outcome.get() != Outcome.CURED && visited
+        ? outcome.get() == Outcome.NOTHING_WRONG || outcome.get() != Outcome.CURED && visited
         : accepted.filter(each -> each.title().equals(Offer.AS_IT_IS)).isPresent();
   }
 
@@ -248,7 +249,9 @@ public record Invoice(
             tariff.part("Part for: %s (part not told)".formatted(title), 1, Optional.empty()));
       }
     }
-    items.addAll(tariff.least(items));
+    if (!items.isEmpty()) {
+      items.addAll(tariff.least(items));
+    }
     items.add(0, tariff.callOut());
     items.addAll(credit(tariff, outcome));
     return tariff.bill(items);

@@ -56,8 +56,21 @@ final class NeededWork {
     }
   }
 
+  /**
+   * Of some work what may be done first by itself: what is needed in any case, else the first of a
+   * decided case.
+   */
+  static List<Remedy> first(List<Remedy> needed, Diagnosis diagnosis) {
+    List<Remedy> sure = diagnosis.surelyNeeded().stream().filter(needed::contains).toList();
+    if (!sure.isEmpty()) {
+      return sure;
+    }
+    boolean decided = diagnosis.basis().conclusion().isDecided();
+    return decided || isSure(needed.get(0), diagnosis) ? needed.subList(0, 1) : List.of();
+  }
+
   /** Whether some work is needed in any case, whatever else may be wrong. */
-  static boolean isSure(Remedy remedy, Diagnosis diagnosis) {
+  private static boolean isSure(Remedy remedy, Diagnosis diagnosis) {
     boolean cures =
         diagnosis.faults().stream()
             .filter(each -> each.probability() >= SURE)

@@ -282,8 +282,8 @@ public record Quote(
             several || !decided,
             true,
             tariff));
-    if (several && (decided || NeededWork.isSure(needed.get(0), machine.diagnosis()))) {
-      List<Remedy> first = needed.subList(0, 1);
+    List<Remedy> first = NeededWork.first(needed, machine.diagnosis());
+    if (!first.isEmpty() && first.size() < needed.size()) {
       offers.add(
           mend(
               Offer.FIRST,

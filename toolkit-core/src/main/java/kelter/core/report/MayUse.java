@@ -5,11 +5,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import kelter.core.catalogue.Kind;
 import kelter.core.job.Component;
 import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
+import kelter.core.safety.LockState;
 import kelter.core.safety.lockout.ActiveRow;
 import kelter.core.safety.lockout.LockOut;
 import kelter.core.safety.lockout.ReleaseTest;
@@ -26,8 +28,10 @@ public final class MayUse {
   private final LockOut lockOut;
   private final Proof proof;
   private final Optional<Closing> closing;
+  private final boolean plug;
 
-  private MayUse(Case machine, Proof proof) {
+  MayUse(Case machine, Proof proof) {
+    this.plug = machine.kind().filter(Kind::fixed).isEmpty();
     this.lockOut = machine.lockOut();
     this.proof = proof;
     this.closing = machine.job().progress().closing();
@@ -46,11 +50,14 @@ public final class MayUse {
         .findFirst();
   }
 
-  /** What holds for every machine of its kind, each text once. */
+  /**
+   * What holds for every machine of its kind and is for the owner to keep to, each text once: what
+   * he must leave to others. How the others make it safe to work on is not for him.
+   */
   static List<String> ofKind(LockOut lockOut) {
     Set<String> texts = new LinkedHashSet<>();
     lockOut.rows().stream()
-        .filter(row -> !row.quiet() && isOfKind(row))
+        .filter(row -> !row.quiet() && isOfKind(row) && row.row().state() == LockState.D)
         .forEach(row -> texts.add(row.text()));
     return List.copyOf(texts);
   }
@@ -60,12 +67,25 @@ public final class MayUse {
     return row.standing() || !row.row().when().kinds().isEmpty();
   }
 
-  static Point of(Case machine, Proof proof, boolean names) {
-    MayUse use = new MayUse(machine, proof);
-    List<String> against = use.against();
-    return against.isEmpty()
-        ? Point.of("May I use it?", use.word(names))
-        : new Point("May I use it?", against, true);
+  Point point(boolean names) {
+    List<String> against = against();
+    if (against.isEmpty()) {
+      return Point.of("May I use it?", word(names));
+    }
+    against.add(outOfUse());
+    return new Point("May I use it?", against, true);
+  }
+
+  /** Whether something speaks against using the machine. */
+  boolean isBarred() {
+    return !against().isEmpty();
+  }
+
+  /** What an owner has to keep to whose machine must not be used. */
+  String outOfUse() {
+    return plug
+        ? "Do not use it; leave it unplugged until it is mended."
+        : "Do not use it; leave its circuit switched off at the board until it is mended.";
   }
 
   private List<String> against() {
@@ -76,6 +96,9 @@ public final class MayUse {
     danger
         .filter(text -> ended.isEmpty())
         .ifPresent(text -> against.add("No, not as it is. " + text));
+    if (danger.isEmpty() && isStopped()) {
+      against.add("No, not as it is: " + ended().orElseThrow() + ".");
+    }
     List<String> failed =
         proof.tests().stream()
             .filter(test -> test.result() == ReleaseTest.Result.NOT_MET)
@@ -105,6 +128,10 @@ public final class MayUse {
         .map(Closing::outcome)
         .filter(FAULT_STAYS::contains)
         .map(outcome -> "the job ended as " + outcome.words());
+  }
+
+  private boolean isStopped() {
+    return closing.filter(each -> each.outcome() == Outcome.STOPPED).isPresent();
   }
 
   private List<String> word(boolean names) {

@@ -34,6 +34,7 @@ public final class OwnersPage {
   private final WorkSteps steps;
   private final Optional<Closing> closing;
   private final Beside beside;
+  private final MayUse use;
 
   /**
    * What the page tells beside the job.
@@ -51,8 +52,9 @@ public final class OwnersPage {
     }
   }
 
-  private OwnersPage(Case machine, WorkSteps steps, Beside beside) {
+  private OwnersPage(Case machine, Proof proof, WorkSteps steps, Beside beside) {
     this.machine = machine;
+    this.use = new MayUse(machine, proof);
     this.job = machine.job();
     this.steps = steps.on(machine.kind());
     this.closing = job.progress().closing();
@@ -69,9 +71,9 @@ public final class OwnersPage {
    * @return eight points
    */
   public static List<Point> of(Case machine, Proof proof, WorkSteps steps, Beside beside) {
-    OwnersPage page = new OwnersPage(machine, steps, beside);
+    OwnersPage page = new OwnersPage(machine, proof, steps, beside);
     return List.of(
-        MayUse.of(machine, proof, beside.names()),
+        page.use.point(beside.names()),
         page.wrong(),
         page.done(),
         page.cost(),
@@ -87,7 +89,11 @@ public final class OwnersPage {
     for (String cause : causes) {
       answers.add(sentence(title(cause)) + ".");
     }
-    if (causes.isEmpty() && !job.progress().isWorked() && machine.diagnosis().isNothingWrong()) {
+    if (isSound()) {
+      answers.add("Nothing wrong was found with your machine.");
+    } else if (causes.isEmpty()
+        && !job.progress().isWorked()
+        && machine.diagnosis().isNothingWrong()) {
       answers.add(
           "Nothing wrong was found: with these readings nothing is in %s of 100 such machines."
               .formatted(Unsettled.inHundred(machine.diagnosis().chanceOfNothing())));
@@ -156,8 +162,15 @@ public final class OwnersPage {
       }
     }
     if (answers.isEmpty()) {
-      answers.add(isCured() ? "What was done was not written down." : "Nothing was mended.");
+      answers.add(
+          isCured()
+              ? "What was done was not written down."
+              : isSound() ? "Nothing had to be mended." : "Nothing was mended.");
     }
+    closing
+        .map(Closing::note)
+        .filter(note -> beside.names() && !note.isBlank())
+        .ifPresent(answers::add);
     closing.ifPresent(each -> answers.add("How it ended: " + each.outcome().words() + "."));
     return Point.of("What was done?", answers);
   }
@@ -203,7 +216,9 @@ public final class OwnersPage {
       work.component().ifPresent(parts::add);
     }
     Set<String> answers = new LinkedHashSet<>();
-    if (isCured()) {
+    if (use.isBarred()) {
+      answers.add(use.outOfUse());
+    } else if (isCured()) {
       answers.addAll(steps.always().owner());
     }
     for (String part : parts) {
@@ -215,6 +230,10 @@ public final class OwnersPage {
     MayUse.ofKind(machine.lockOut())
         .forEach(text -> answers.add("Holds for every such machine: " + text));
     return Point.of("What do I have to do or to watch?", List.copyOf(answers));
+  }
+
+  private boolean isSound() {
+    return closing.filter(each -> each.outcome() == Outcome.NOTHING_WRONG).isPresent();
   }
 
   private boolean isCured() {

@@ -19,17 +19,17 @@ final class Unsettled {
   private final Case machine;
   private final Proof proof;
   private final boolean saidMended;
+  private final boolean saidSound;
 
   private Unsettled(Case machine, Proof proof) {
     this.machine = machine;
     this.proof = proof;
-    this.saidMended =
-        machine
-            .job()
-            .progress()
-            .closing()
-            .filter(each -> each.outcome() == Outcome.CURED)
-            .isPresent();
+    this.saidMended = isEnded(Outcome.CURED);
+    this.saidSound = isEnded(Outcome.NOTHING_WRONG);
+  }
+
+  private boolean isEnded(Outcome outcome) {
+    return machine.job().progress().closing().filter(each -> each.outcome() == outcome).isPresent();
   }
 
   static Point of(Case machine, Proof proof) {
@@ -73,6 +73,8 @@ final class Unsettled {
                   ? "Nobody has read or seen after the work that the fault is gone: "
                   : "Nobody has measured or looked after the work: ")
               + ON_WORD);
+    } else if (proof.cure().isEmpty() && saidSound) {
+      answers.add("It was found in order. If it does it again, call and say what you were doing.");
     } else if (proof.cure().isEmpty()) {
       answers.add(
           machine.diagnosis().isNothingWrong()

@@ -26,7 +26,9 @@ import kelter.core.problem.Problem;
 import kelter.core.proof.Proof;
 import kelter.core.quantity.Nearest;
 import kelter.core.quantity.Quantity;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.lockout.ReleaseTest;
+import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Ids;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.OwnersWords;
@@ -38,7 +40,6 @@ final class Answering {
 
   private static final String UNDO = "undo";
   private static final String WITH = " with ";
-  private static final String AT = " at ";
   private static final String TEMPERATURE = "temperature";
   private static final String WARM = "warm";
   private static final int TOLD = 5;
@@ -76,7 +77,7 @@ final class Answering {
       return session
           .before()
           .map(before -> Reply.to(before, TakenBack.words(before.prompt(), session.typed())))
-          .orElseGet(() -> Reply.to(session, "There is nothing to take back."));
+          .orElseGet(this::outOfTheJob);
     }
     if (word.equals("done")) {
       return new Reply(session, List.of(), true);
@@ -95,6 +96,18 @@ final class Answering {
     } catch (InputException mistakes) {
       return Reply.to(session, told(mistakes.problems().get(0)));
     }
+  }
+
+  /** The last reading that the job held before the session began, taken out of it. */
+  private Reply outOfTheJob() {
+    Optional<ProgressEdit.Taken> last =
+        session.isBegun()
+            ? ProgressEdit.withoutLastReading(session.content(), session.stage())
+            : Optional.empty();
+    return last.map(
+            taken ->
+                Reply.to(session.holding(taken.job()), "Taken out of the job: " + taken.reading()))
+        .orElseGet(() -> Reply.to(session, "There is nothing to take back."));
   }
 
   private static String told(Problem problem) {
@@ -219,10 +232,18 @@ final class Answering {
     if (prompt instanceof Prompt.Work) {
       return isSkipped() ? Reply.to(session.without(List.of(ProofStep.WORK))) : done(line);
     }
+    if (ProtectionClassTold.isTold(word)) {
+      return Reply.to(
+          checked(session.saying(ProtectionClassTold.in(session.content(), word))).session(),
+          "Kept as marked: protection class " + ProtectionClassTold.of(word) + ".");
+    }
+    if (ProtectionClassTold.isDoubted(word) && ProtectionClassTold.isAsked(prompt)) {
+      return Reply.to(session, ProtectionClassTold.DOUBT);
+    }
     if (prompt instanceof Prompt.Look look) {
       return looked(look.test());
     }
-    if (line.indexOf('=') > 0) {
+    if (line.indexOf('=') > 0 && !TakenAt.isIn(line)) {
       return said();
     }
     if (prompt instanceof Prompt.RangeEnd asked) {
@@ -247,17 +268,25 @@ final class Answering {
   }
 
   private Reply kind() {
-    List<Kind> meant = session.workshop().kinds().meant(line);
+    String words =
+        session.prompt() instanceof Prompt.KindOfMachine asked
+                && ANSWERS.getOrDefault(word, "").equals("yes")
+                && asked.likely().isPresent()
+            ? asked.likely().get()
+            : line;
+    List<Kind> meant = session.workshop().kinds().meant(words);
     if (meant.size() > 1) {
       return Reply.to(session, "Which: " + String.join(", ", ids(meant)) + "?");
     }
     if (meant.isEmpty()) {
       Map<String, String> names = session.workshop().kinds().names();
-      return Reply.to(
-          session,
-          Nearest.of(word, names.keySet())
-              .map(near -> "Not known. Is it a " + names.get(near) + "?")
-              .orElse("Known: " + String.join(", ", session.workshop().kinds().ids()) + "."));
+      Optional<String> near = Nearest.of(word, names.keySet()).map(names::get);
+      return near.isPresent()
+          ? Reply.to(
+              session.asking(new Prompt.KindOfMachine(near)),
+              "Not known. Is it a %s? (y, or another word)".formatted(near.get()))
+          : Reply.to(
+              session, "Known: " + String.join(", ", session.workshop().kinds().ids()) + ".");
     }
     String id = meant.get(0).id();
     Json.Obj appliance = new Json.Obj(Map.of("kind", new Json.Str(id)));
@@ -463,22 +492,48 @@ final class Answering {
             : line;
     Optional<String> instrument = instrument(text);
     String rest = instrument.isPresent() ? text.substring(0, text.lastIndexOf(WITH)).strip() : text;
-    int told = observable.type() == Observable.Type.QUANTITY ? rest.lastIndexOf(AT) : -1;
+    TakenAt told =
+        observable.type() == Observable.Type.QUANTITY
+            ? TakenAt.of(rest)
+            : new TakenAt(rest, Map.of());
+    rest = told.reading();
     Map<String, String> at = asked(of);
-    if (told > 0) {
-      at.put(TEMPERATURE, rest.substring(told + AT.length()).strip());
-      rest = rest.substring(0, told).strip();
-    } else if (at.remove(WARM) != null) {
+    at.putAll(told.conditions());
+    if (told.conditions().isEmpty() && at.remove(WARM) != null) {
       return Reply.to(session, "Say at which temperature too: " + rest + " at 45 °C.");
     }
     at.remove(WARM);
     ProgressEdit.Written written =
         new ProgressEdit.Written(component, observable.id(), rest, at, instrument, session.stage());
     Session next = session.saying(ProgressEdit.with(session.content(), written));
-    Reply kept = checked(next);
+    next.machine();
+    Reply kept = new Reply(next, remarks(next, of, at), false);
     return askRange && isOpenAbove(next, of, rest)
         ? Reply.to(session.asking(new Prompt.RangeEnd(read(of).orElse(of), line)))
         : kept;
+  }
+
+  /** What a reading rests on that nobody told: conditions, and the mark of the part. */
+  private static List<String> remarks(Session next, Question of, Map<String, String> at) {
+    List<String> told = new ArrayList<>();
+    List<String> open =
+        of.observable().conditions().stream()
+            .filter(each -> each.kind().equals(QuantityKind.TEMPERATURE))
+            .map(Characteristic::id)
+            .filter(each -> !at.containsKey(each))
+            .toList();
+    if (!open.isEmpty() && of.observable().type() == Observable.Type.QUANTITY) {
+      told.add(
+          "No %s told: the usual one is assumed. Behind the reading it counts: ... at 24 °C."
+              .formatted(String.join(" and ", open)));
+    }
+    Answering after = new Answering(next, "");
+    after
+        .undecided(next.machine(), of)
+        .filter(each -> each.verdict() == Verdict.UNDECIDED)
+        .flatMap(each -> new Marked(next.machine()).wanted(of.component(), of.observable()))
+        .ifPresent(told::add);
+    return told;
   }
 
   /** Whether a reading is over range, and how far that is would decide it. */
@@ -532,6 +587,12 @@ final class Answering {
 
   /** A reading of something else than what is asked, or an answer about a symptom. */
   private Reply named(String words, String told) {
+    Optional<Json.Obj> marked = new Marked(session.machine()).in(session.content(), words, told);
+    if (marked.isPresent()) {
+      Session next = session.saying(marked.get());
+      next.machine();
+      return Reply.to(next, "Kept as marked: " + words + ", " + told + ".");
+    }
     Optional<Symptom> exact =
         session.machine().vocabulary().symptom(words.toLowerCase(Locale.ROOT).replace(' ', '-'));
     if (exact.isPresent() && ANSWERS.containsKey(told.toLowerCase(Locale.ROOT))) {

@@ -9,6 +9,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.diagnosis.Conclusion;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.safety.Hazard;
@@ -116,7 +117,43 @@ public sealed interface NextStep {
         return new Measure(next.get(0).question(), next.get(0).minutes());
       }
     }
-    return new Mend(diagnosis.plan().stream().findFirst());
+    Optional<Diagnosis.PlanStep> work = diagnosis.plan().stream().findFirst();
+    Optional<Diagnosis.NextMeasurement> look =
+        work.flatMap(step -> before(step.remedy(), machine, next));
+    return look.isPresent()
+        ? new Measure(look.get().question(), look.get().minutes())
+        : new Mend(work);
+  }
+
+  /**
+   * What to look at before a component is renewed that nobody has opened: while the case is not
+   * decided, it may do to free or clean it. Common practice, no source.
+   */
+  private static Optional<Diagnosis.NextMeasurement> before(
+      Remedy remedy, Case machine, List<Diagnosis.NextMeasurement> next) {
+    boolean sure = machine.diagnosis().basis().conclusion().isDecided();
+    boolean opened =
+        machine.job().measurements().stream()
+            .filter(each -> each.component().equals(remedy.component()))
+            .anyMatch(each -> isDead(each.component(), each.observable(), machine));
+    if (sure || opened || remedy.restores() != Remedy.Restores.COMPONENT) {
+      return Optional.empty();
+    }
+    return next.stream()
+        .filter(each -> each.question().component().equals(remedy.component()))
+        .filter(each -> each.question().observable().type() != Observable.Type.QUANTITY)
+        .filter(each -> isDead(remedy.component(), each.question().observable().id(), machine))
+        .findFirst();
+  }
+
+  private static boolean isDead(String component, String observable, Case machine) {
+    return machine
+        .job()
+        .appliance()
+        .component(component)
+        .flatMap(part -> machine.vocabulary().observable(part.kind(), observable))
+        .filter(each -> each.procedure().hazard() == Hazard.DEAD)
+        .isPresent();
   }
 
   /**

@@ -14,8 +14,12 @@ import kelter.core.vocabulary.Symptom;
 /** What a session asks. */
 public sealed interface Prompt {
 
-  /** Which kind of machine it is. */
-  record KindOfMachine() implements Prompt {}
+  /**
+   * Which kind of machine it is.
+   *
+   * @param likely the id of the one that was asked for by name, to which a yes is an answer
+   */
+  record KindOfMachine(Optional<String> likely) implements Prompt {}
 
   /** How old the machine is. */
   record Age() implements Prompt {}

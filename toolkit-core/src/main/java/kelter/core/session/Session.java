@@ -171,7 +171,7 @@ public final class Session {
 
   private Prompt next() {
     if (!isBegun()) {
-      return new Prompt.KindOfMachine();
+      return new Prompt.KindOfMachine(Optional.empty());
     }
     if (!aside.contains(AGE) && machine().job().appliance().age().isEmpty()) {
       return new Prompt.Age();
@@ -291,6 +291,11 @@ public final class Session {
   /** The same with another content. */
   Session saying(Json.Obj other) {
     return new Session(workshop, idOf, other, aside, heeded, proving, Optional.of(this));
+  }
+
+  /** The same with another content, as if it had begun with that. */
+  Session holding(Json.Obj other) {
+    return new Session(workshop, idOf, other, aside, heeded, proving, Optional.empty());
   }
 
   /** The same that asks something before all else. */

@@ -93,7 +93,10 @@ public record WorkSheet(String first, List<Remedy> remedies, List<Section> secti
 
   private static List<Remedy> work(Case machine, Optional<String> words) {
     if (words.isEmpty()) {
-      return machine.diagnosis().plan().stream().map(Diagnosis.PlanStep::remedy).limit(1).toList();
+      List<Remedy> needed = machine.diagnosis().surelyNeeded();
+      return needed.isEmpty()
+          ? machine.diagnosis().plan().stream().map(Diagnosis.PlanStep::remedy).limit(1).toList()
+          : needed;
     }
     for (Remedy remedy : machine.remedies()) {
       if (remedy.key().equals(words.get())) {

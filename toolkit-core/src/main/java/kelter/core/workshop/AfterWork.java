@@ -40,6 +40,9 @@ import kelter.core.workshop.kind.GivenFaults;
  * complaint. That what made it is gone has 1 less the sum of {@code P' (P - c) / P} over all faults
  * and what nobody knows, P' being what is held after the work. Derived here.
  *
+ * <p>Work in own words that tells what it found was done for that: it cures it by the least of the
+ * chances of the works that are known for it. Own choice.
+ *
  * @param found what was held of the machine as found, and of what was found at the work
  * @param usual the settings under which that was
  * @param job the job
@@ -184,9 +187,15 @@ record AfterWork(Diagnosis found, EngineSettings usual, Job job) {
     for (WorkDone each : job.progress().work()) {
       if (each.remedy().filter(done::add).isPresent()) {
         still *= 1 - cured(fault, each.remedy().get());
+      } else if (each.isForWhatWasFound() && each.found().contains(fault.key())) {
+        still *= 1 - least(fault);
       }
     }
     return 1 - still;
+  }
+
+  private static double least(Fault fault) {
+    return fault.remedies().stream().mapToDouble(Remedy::probabilityOfCure).min().orElse(0);
   }
 
   private double cured(Fault fault, String remedy) {

@@ -1,7 +1,6 @@
 package kelter.cli.command.book;
 
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,11 +41,12 @@ public final class BookSimilarCommand implements Command {
     String word = invocation.argument();
     try (JobBook book = NamedBook.of(invocation).open()) {
       Optional<BookEntry> entry = book.find(word);
-      Likeness wanted = entry.isPresent() ? Likeness.of(entry.get()) : likeness(word, invocation);
+      String own = entry.isPresent() ? word : id(word, invocation);
+      Likeness wanted = entry.isPresent() ? Likeness.of(entry.get()) : likeness(invocation);
       int most = BookListCommand.most(invocation);
       List<Similar> found =
           book.similar(wanted, most + 1).stream()
-              .filter(each -> !each.entry().job().equals(word))
+              .filter(each -> !each.entry().job().equals(own))
               .limit(most)
               .toList();
       Map<String, List<String>> cameBack =
@@ -58,11 +58,15 @@ public final class BookSimilarCommand implements Command {
     }
   }
 
-  private static Likeness likeness(String word, Invocation invocation) {
-    Path file = invocation.jobFile();
-    if (!Files.exists(file)) {
+  /** The id of the job in a file, which may be in the book as well. */
+  private static String id(String word, Invocation invocation) {
+    if (!Files.exists(invocation.jobFile())) {
       throw BookShowCommand.unknown(word);
     }
+    return invocation.job().id();
+  }
+
+  private static Likeness likeness(Invocation invocation) {
     Job job = invocation.job();
     Appliance appliance = job.appliance();
     OptionalDouble age =

@@ -25,6 +25,15 @@ public final class EnterCommand implements Command {
   private static final CommandOption SAW =
       CommandOption.many(
           "--saw", "SYMPTOM=ANSWER", "what the machine does: yes, no, sometimes; the last counts");
+  private static final CommandOption PLATE =
+      CommandOption.many(
+          "--plate",
+          "WORD=VALUE",
+          "what stands on the nameplate: voltage, frequency, power, current, protection-class;"
+              + " PART.WORD=VALUE for a part");
+  private static final CommandOption FIGURE =
+      CommandOption.many(
+          "--figure", "PART.WORD=VALUE", "what a part is rated for, such as capacitance");
   private static final CommandOption CORRECT =
       CommandOption.flag(
           "--correct", "put these readings in the place of earlier ones of the same observable");
@@ -33,14 +42,15 @@ public final class EnterCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "enter",
-        "Enter readings and answers into a job, and diagnose it.",
+        "Enter readings, answers and what is marked on it into a job, and diagnose it.",
         "All of it is entered, or nothing where a piece is wrong. Readings after the work are for"
             + " 'kelter prove'.",
-        List.of(READ, SAW, CORRECT, NamedShop.OPTION),
+        List.of(READ, SAW, PLATE, FIGURE, CORRECT, NamedShop.OPTION),
         List.of(Invocation.jobFile("the job")),
         List.of(
             "kelter enter job.json --read heater.resistance=26.4ohm --saw stays-cold=yes",
-            "kelter enter job.json --correct --read 'heater.resistance=OL'"));
+            "kelter enter job.json --correct --read 'heater.resistance=OL'",
+            "kelter enter job.json --plate voltage=230V --figure 'run-capacitor.capacitance=35 uF'"));
   }
 
   @Override
@@ -52,10 +62,15 @@ public final class EnterCommand implements Command {
   public void run(Invocation invocation) {
     List<String> read = invocation.given().list(READ);
     List<String> saw = invocation.given().list(SAW);
-    if (read.isEmpty() && saw.isEmpty()) {
-      throw new InputException("enter", "nothing to enter is told", "write --read or --saw");
+    List<String> plate = invocation.given().list(PLATE);
+    List<String> figures = invocation.given().list(FIGURE);
+    if (read.isEmpty() && saw.isEmpty() && plate.isEmpty() && figures.isEmpty()) {
+      throw new InputException(
+          "enter", "nothing to enter is told", "write --read, --saw, --plate or --figure");
     }
     JobEdits edits = new JobEdits(invocation);
+    plate.forEach(told -> edits.add(told(PLATE, told), () -> Entry.plate(told)));
+    figures.forEach(told -> edits.add(told(FIGURE, told), () -> Entry.figure(told)));
     int before = edits.document().job().measurements().size();
     if (invocation.given().has(CORRECT)) {
       read.forEach(told -> edits.add(told(READ, told), () -> withoutEarlier(told)));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import kelter.core.file.job.MarkedEdit;
 import kelter.core.file.job.ProgressEdit;
 import kelter.core.file.json.Json;
 import kelter.core.job.Measurement;
@@ -23,6 +24,8 @@ public final class Entry {
   private static final Pattern READING =
       Pattern.compile(
           "([a-z0-9-]+)\\.([a-z0-9-]+) *= *(.*?)(?: +at +(.*?))?(?: +with +([a-z0-9-]+))?");
+  private static final Pattern PLATED =
+      Pattern.compile("(?:([a-z0-9-]+)\\.)?([a-z0-9-]+) *= *(.+)");
   private static final Pattern ANSWER = Pattern.compile("([a-z0-9-]+) *= *(yes|no|sometimes)");
 
   private Entry() {}
@@ -74,6 +77,32 @@ public final class Entry {
   public static UnaryOperator<Json.Obj> reading(String told, Measurement.Stage stage) {
     ProgressEdit.Written written = written(told, stage);
     return content -> ProgressEdit.with(content, written);
+  }
+
+  /**
+   * Adds what stands on a nameplate.
+   *
+   * @throws IllegalArgumentException if it has another form
+   */
+  public static UnaryOperator<Json.Obj> plate(String told) {
+    Matcher matcher = matched(PLATED, told, "WORD=VALUE or PART.WORD=VALUE, such as power=2.2 kW");
+    return content ->
+        MarkedEdit.plate(
+            content, Optional.ofNullable(matcher.group(1)), matcher.group(2), matcher.group(3));
+  }
+
+  /**
+   * Adds what a part is rated for.
+   *
+   * @throws IllegalArgumentException if it has another form
+   */
+  public static UnaryOperator<Json.Obj> figure(String told) {
+    Matcher matcher = matched(PLATED, told, "PART.WORD=VALUE, such as fan.power=30 W");
+    if (matcher.group(1) == null) {
+      throw new IllegalArgumentException("names no part; write PART.WORD=VALUE");
+    }
+    return content ->
+        MarkedEdit.figure(content, matcher.group(1), matcher.group(2), matcher.group(3));
   }
 
   /**

@@ -66,7 +66,10 @@ public final class Leading {
       }
       session = reply.session();
     }
-    file.ifPresent(kept -> closing.accept(text, kept));
+    file.filter(Files::exists)
+        .ifPresentOrElse(
+            written -> closing.accept(text, written),
+            () -> terminal.print("Nothing was kept: no machine was told.\n"));
   }
 
   private void keep(Session session) {

@@ -14,6 +14,7 @@ import kelter.cli.command.NamedShop;
 import kelter.cli.command.book.NamedBook;
 import kelter.cli.command.entry.FaultWords;
 import kelter.cli.command.entry.JobEdits;
+import kelter.cli.proof.ProofText;
 import kelter.cli.proof.ReleaseWords;
 import kelter.cli.text.Layout;
 import kelter.cli.usage.CommandOption;
@@ -29,6 +30,7 @@ import kelter.core.job.work.Closing;
 import kelter.core.job.work.Outcome;
 import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
+import kelter.core.proof.Cure;
 import kelter.core.proof.Proof;
 import kelter.core.proof.ReadTwice;
 import kelter.core.quantity.Money;
@@ -50,12 +52,13 @@ public final class CloseCommand implements Command {
           "--outcome",
           ValueKind.TEXT,
           "WORD",
-          "cured, not-cured, left (as it was), replaced, stopped; must be told");
+          "cured, not-cured, left (as it was), nothing-wrong (with the machine), replaced, stopped;"
+              + " must be told");
   private static final CommandOption CAUSE =
       CommandOption.many(
           "--cause",
           "PART.FAULT",
-          "what turned out to be the cause (default: what 'done --found' told)");
+          "what turned out to be the cause, or none (default: what 'done --found' told)");
   private static final CommandOption CHARGED =
       CommandOption.one(
           "--charged",
@@ -73,6 +76,9 @@ public final class CloseCommand implements Command {
   private static final CommandOption UNPROVEN =
       CommandOption.flag(
           "--unproven", "close it as cured by word alone; the job book learns no cure from it");
+  private static final String NONE = "none";
+  private static final String BY_WORD =
+      "or add --unproven: it is then said to be mended, and the job book learns no cure from it";
   private static final CommandOption BY =
       CommandOption.one("--by", ValueKind.TEXT, "NAME", "who closes it");
   private static final CommandOption NOTE =
@@ -89,7 +95,8 @@ public final class CloseCommand implements Command {
             List.of(Invocation.jobFile("the job")),
             List.of(
                 "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
-                "kelter close job.json --outcome left"))
+                "kelter close job.json --outcome left",
+                "kelter close job.json --outcome nothing-wrong --note 'the new pans are of copper'"))
         .forPeople();
   }
 
@@ -109,16 +116,13 @@ public final class CloseCommand implements Command {
         .ifPresent(cured -> requireNotRefuted(proof, machine, edits));
     outcome
         .filter(Outcome.CURED::equals)
-        .filter(cured -> machine.job().progress().isWorked() && !proof.isShown())
+        .filter(cured -> machine.job().progress().isWorked())
         .filter(cured -> !invocation.given().has(UNPROVEN))
-        .ifPresent(
-            cured ->
-                edits.problem(
-                    OUTCOME.name(),
-                    "'cured' rests on nothing: no reading, look or test after the work shows it",
-                    "show it with 'kelter prove --led', or add --unproven: it is then said to be"
-                        + " mended, and the job book learns no cure from it"));
+        .ifPresent(cured -> requireProven(proof, edits));
     List<String> causes = causes(invocation, machine.job());
+    outcome
+        .filter(Outcome.NOTHING_WRONG::equals)
+        .ifPresent(sound -> requireNothingFound(machine, causes, edits));
     FaultWords.hold(causes, machine, edits);
     if (outcome.isPresent()) {
       edits.add(
@@ -222,9 +226,52 @@ public final class CloseCommand implements Command {
     }
   }
 
+  private static void requireNothingFound(Case machine, List<String> causes, JobEdits edits) {
+    for (ActiveRow row : machine.lockOut().keeping()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'nothing-wrong' does not fit: the machine is locked out (%s) until %s"
+              .formatted(row.text(), row.row().until().words()),
+          "do what ends that, or close it as left or stopped");
+    }
+    if (!causes.isEmpty()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'nothing-wrong' does not fit: a cause is told (" + String.join(", ", causes) + ")",
+          "add '--cause none' if that was not so, or choose another outcome");
+    }
+  }
+
+  /** What 'kelter prove' calls not mended, or holds the power back for, is not called mended. */
+  private static void requireProven(Proof proof, JobEdits edits) {
+    if (!proof.isShown()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' rests on nothing: no reading, look or test after the work shows it",
+          "show it with 'kelter prove --led', " + BY_WORD);
+      return;
+    }
+    Cure cure = proof.cure().orElseThrow();
+    if (cure.outcome().isNotMended()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' does not fit what 'kelter prove' tells: " + ProofText.words(cure),
+          "read again what was mended, or close it as not-cured, " + BY_WORD);
+    }
+    if (!proof.beforePower().isEmpty()) {
+      edits.problem(
+          OUTCOME.name(),
+          "'cured' does not fit: power waits for " + ProofText.beforePower(proof),
+          "make these tests with 'kelter prove --led', " + BY_WORD);
+    }
+  }
+
   /** What is told, else what was found while the work was done. */
   private static List<String> causes(Invocation invocation, Job job) {
     List<String> told = invocation.given().list(CAUSE);
+    if (told.equals(List.of(NONE))) {
+      return List.of();
+    }
     if (!told.isEmpty()) {
       return told;
     }
@@ -277,18 +324,14 @@ public final class CloseCommand implements Command {
     Job job = machine.job();
     Layout layout = new Layout(invocation.terminal());
     Closing closing = job.progress().closing().orElseThrow();
-    boolean word = closing.outcome() == Outcome.CURED && !proof.isShown();
+    boolean word = closing.outcome() == Outcome.CURED && !proof.isProven();
     layout.line(
         "Closed: "
             + job.id()
             + ", "
             + (word ? "said to be mended, not proven" : closing.outcome().words())
             + ".");
-    layout.hanging(
-        "Cause: ",
-        causes.isEmpty()
-            ? "not told, so that nothing can be learned from it."
-            : String.join(", ", causes) + ".");
+    layout.hanging("Cause: ", cause(causes, closing.outcome()) + ".");
     charged(closing, machine).ifPresent(words -> layout.hanging("Charged: ", words));
     UndisputedBill.above(closing, job).ifPresent(words -> layout.hanging("Beware: ", words));
     int open = proof.open();
@@ -299,6 +342,15 @@ public final class CloseCommand implements Command {
               : open + " readings, looks and tests were not made; the report says so.");
     }
     invocation.terminal().print(layout.toString());
+  }
+
+  private static String cause(List<String> causes, Outcome outcome) {
+    if (!causes.isEmpty()) {
+      return String.join(", ", causes);
+    }
+    return outcome == Outcome.NOTHING_WRONG
+        ? "none in the machine"
+        : "not told, so that nothing can be learned from it";
   }
 
   /** What was charged, or why no amount was taken from the bill. */

@@ -126,7 +126,12 @@ public final class DoneCommand implements Command {
     Layout layout = new Layout(invocation.terminal());
     layout.hanging("Recorded: ", ProofText.done(all.get(all.size() - 1)) + ".");
     if (known.isEmpty()) {
-      layout.line("It is in your own words, so it does not count for the chance of a cure.");
+      layout.hanging(
+          "It is in your own words: ",
+          all.get(all.size() - 1).isForWhatWasFound()
+              ? "it counts as work for what was found."
+              : "it does not count for the chance of a cure. Tell what it was for by --found"
+                  + " PART.FAULT.");
       List<String> near = Remedy.near(told, machine.remedies());
       if (!near.isEmpty()) {
         layout.line(

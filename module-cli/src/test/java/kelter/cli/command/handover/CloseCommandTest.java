@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import kelter.cli.program.Console;
@@ -221,7 +222,8 @@ class CloseCommandTest {
         "45 min",
         "--found",
         "heater.element-open");
-    run(0, "prove", washer, "--read", "heater.resistance=13.2 ohm", "--saw", "heats-slowly=no");
+    run(0, "done", washer, "drain-pump.clean-pump");
+    run(0, proven("prove", washer));
     Console closed = run(0, "close", washer, "--outcome", "cured", "--shop", shop.toString());
     assertTrue(closed.out().contains("In the job book"), closed.out());
 
@@ -234,6 +236,65 @@ class CloseCommandTest {
     Console again = run(0, "book", "add", washer, "--shop", shop.toString());
     assertTrue(again.out().contains("In the book already: 1"), again.out());
     run(1, "book", "add", boiler, "--shop", shop.toString());
+  }
+
+  private static String[] proven(String... begun) {
+    List<String> words = new ArrayList<>(List.of(begun));
+    for (String read :
+        List.of(
+            "heater.resistance=13.2 ohm",
+            "drain-pump.flow=17 L/min",
+            "supply-cord.protective-conductor-resistance=0.05 ohm",
+            "supply-cord.insulation-resistance=50 Mohm")) {
+      words.addAll(List.of("--read", read));
+    }
+    for (String test : List.of("look", "polarity", "filled", "one-minute")) {
+      words.addAll(List.of("--test", test + "=met"));
+    }
+    words.addAll(List.of("--saw", "heats-slowly=no", "--saw", "drains-slowly=no"));
+    return words.toArray(String[]::new);
+  }
+
+  /** What 'prove' calls not mended is not cured, be it that a reading after the work conforms. */
+  @Test
+  void whatProofCallsNotMendedIsNotCured() {
+    run(0, "done", washer, "heater.renew-heater", "--found", "heater.element-open");
+    run(0, proven("prove", washer));
+    assertTrue(run(0, "prove", washer).out().contains("not mended"), "the pump is left");
+    Console refused = run(1, "close", washer, "--outcome", "cured");
+
+    assertTrue(refused.err().contains("does not fit what 'kelter prove' tells"), refused.err());
+    run(0, "close", washer, "--outcome", "cured", "--unproven");
+  }
+
+  /** A vacuum cleaner of class II whose cord got a new plug, told in own words. */
+  @Test
+  void aCureInOwnWordsWaitsForTheTestsBeforePowerOnly() throws IOException {
+    String vacuum = folder.resolve("vacuum.json").toString();
+    Files.writeString(
+        Path.of(vacuum),
+        """
+        {"format":"kelter-job/2","id":"vacuum","appliance":{"kind":"vacuum-cleaner","age":"8 a",
+          "nameplate":{"protection-class":"II"}},
+         "symptoms":{"stops-in-cycle":"yes"},
+         "measurements":[
+          {"of":"supply-cord","observable":"drops-out","reading":"yes"},
+          {"of":"supply-cord","observable":"drops-out","reading":"no","stage":"as-left"},
+          {"of":"supply-cord","observable":"conductor-resistance","reading":"0.15 ohm",
+           "stage":"as-left"},
+          {"of":"supply-cord","observable":"insulation-resistance","reading":"200 Mohm",
+           "stage":"as-left"}]}
+        """);
+    run(0, "done", vacuum, "cut off 20 cm, new plug", "--found", "supply-cord.broken");
+    run(0, "prove", vacuum, "--test", "look=met", "--test", "polarity=met");
+    String proof = run(0, "prove", vacuum).out();
+    assertFalse(proof.contains("is no work that is known here"), proof);
+    assertFalse(proof.contains("Not mended"), proof);
+    Console refused = run(1, "close", vacuum, "--outcome", "cured");
+    assertTrue(refused.err().contains("power waits for One minute"), refused.err());
+
+    run(0, "prove", vacuum, "--test", "one-minute=met");
+    run(0, "close", vacuum, "--outcome", "cured");
   }
 
   /** What was found by looking stays; that the work cured it is nobody's reading. */
@@ -295,6 +356,28 @@ class CloseCommandTest {
 
     assertTrue(refused.err().contains("write --charged in EUR"), refused.err());
     assertEquals(before, Files.readString(Path.of(washer)));
+  }
+
+  /** The call is paid for: 39 EUR at 21 %, by hand 47.19. */
+  @Test
+  void nothingWrongIsAnOutcomeThatTheBookLearns() throws IOException {
+    Path shop = folder.resolve("shop");
+    run(0, "shop", "init", shop.toString());
+    String heater = copied("dear-heater.json");
+    Console told = run(1, "close", heater, "--outcome", "nothing-wrong", "--cause", "heater.open");
+    assertTrue(told.err().contains("a cause is told"), told.err());
+
+    String[] close = {"close", heater, "--outcome", "nothing-wrong", "--cause", "none"};
+    List<String> words = new ArrayList<>(List.of(close));
+    words.addAll(List.of("--shop", shop.toString()));
+    String closed = run(0, words.toArray(String[]::new)).out();
+    assertTrue(closed.contains("Cause: none in the machine."), closed);
+    assertTrue(closed.contains("47.19 EUR"), closed);
+    assertTrue(run(0, "quote", "--final", heater).out().contains("47.19 EUR"), "final");
+    String entry =
+        run(0, "book", "show", "hallowdene-0077", "--shop", shop.toString(), "--format", "json")
+            .out();
+    assertTrue(entry.contains("\"nothing-wrong\""), entry);
   }
 
   @Test

@@ -98,11 +98,11 @@ class ReportCommandTest {
     String oven = called("oven", "stays-cold");
     run(0, "done", oven, "ring-element.renew-heater");
     run(0, "prove", oven, "--read", "ring-element.resistance=24.5 ohm", "--saw", "stays-cold=no");
-    run(0, "close", oven, "--outcome", "cured");
+    run(0, "close", oven, "--outcome", "cured", "--unproven");
 
     String points = points(oven);
     assertFalse(points.contains("No, not as it is"), points);
-    assertTrue(points.contains("Holds for every such machine: Fixed wiring"), points);
+    assertFalse(points.contains("isolated and locked"), points);
     assertFalse(page(oven).contains("<strong>DANGER"));
   }
 
@@ -123,14 +123,29 @@ class ReportCommandTest {
     String microwave = called("microwave-oven", "stays-cold");
     run(0, "close", microwave, "--outcome", "stopped");
 
+    String points = points(microwave);
     assertTrue(
-        points(microwave).contains("The job ended as stopped and passed on. That is for"),
-        points(microwave));
-    assertTrue(
-        points(microwave)
-            .contains(
-                "take its power off and call. Holds for every such machine: Microwave oven: do not"),
-        points(microwave));
+        points.contains(
+            "No, not as it is: the job ended as stopped and passed on. Do not use it; leave it"
+                + " unplugged"),
+        points);
+    assertTrue(points.contains("Holds for every such machine: Microwave oven: do not"), points);
+    assertFalse(points.contains("take its power off and call"), points);
+  }
+
+  /** Copper pans on an induction hob: the machine is in order, and its owner hears that. */
+  @Test
+  void aMachineInWhichNothingIsWrongIsSaidToBeInOrder() throws IOException {
+    String hob = called("induction-hob", "stops-in-cycle");
+    String note = "The new pans are of copper; a magnet shows which ones work.";
+    run(0, "close", hob, "--outcome", "nothing-wrong", "--note", note);
+
+    String points = points(hob);
+    assertTrue(points.contains("Nothing wrong was found with your machine."), points);
+    assertTrue(points.contains("Nothing had to be mended. " + note), points);
+    assertFalse(points.contains("Most likely"), points);
+    assertFalse(points.contains("wrong still"), points);
+    assertFalse(points.contains("60 V"), points);
   }
 
   @Test

@@ -91,11 +91,51 @@ public final class ProgressEdit {
     return job.with("measurements", new Json.Arr(rest));
   }
 
+  /**
+   * A job from which a reading was taken.
+   *
+   * @param job the content without it
+   * @param reading what it was, for a person
+   */
+  public record Taken(Json.Obj job, String reading) {}
+
+  /**
+   * The content without its last reading.
+   *
+   * @param job the content
+   * @param stage before or after the work
+   * @return the content and the reading; empty if none was taken at that stage
+   */
+  public static Optional<Taken> withoutLastReading(Json.Obj job, Measurement.Stage stage) {
+    List<Json> rest = new ArrayList<>();
+    if (job.members().get("measurements") instanceof Json.Arr array) {
+      rest.addAll(array.items());
+    }
+    for (int i = rest.size() - 1; i >= 0; i--) {
+      if (rest.get(i) instanceof Json.Obj last && stageOf(last).equals(text(stage.id()))) {
+        rest.remove(i);
+        String words = word(last, "of") + ": " + word(last, "observable");
+        return Optional.of(
+            new Taken(
+                job.with("measurements", new Json.Arr(rest)),
+                words.replace('-', ' ') + ", " + word(last, "reading")));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Json stageOf(Json.Obj told) {
+    return told.members().getOrDefault("stage", text(Measurement.Stage.AS_FOUND.id()));
+  }
+
+  private static String word(Json.Obj told, String name) {
+    return told.members().get(name) instanceof Json.Str str ? str.text() : "";
+  }
+
   private static boolean isOfSame(Json.Obj told, Written reading) {
-    Json stage = told.members().getOrDefault("stage", text(Measurement.Stage.AS_FOUND.id()));
     return text(reading.component()).equals(told.members().get("of"))
         && text(reading.observable()).equals(told.members().get("observable"))
-        && text(reading.stage().id()).equals(stage);
+        && text(reading.stage().id()).equals(stageOf(told));
   }
 
   /**

@@ -8,6 +8,8 @@ public enum Outcome {
   NOT_CURED("not-cured", "not mended: the fault is still there"),
   /** The owner keeps it as it is: nothing was mended. */
   LEFT("left", "left as it was"),
+  /** Looked at and found in order: its use, its supply or its surroundings made the complaint. */
+  NOTHING_WRONG("nothing-wrong", "nothing wrong was found with the machine"),
   /** The owner takes another machine. */
   REPLACED("replaced", "to be replaced by another machine"),
   /** Not for this trade, or not for these hands. */

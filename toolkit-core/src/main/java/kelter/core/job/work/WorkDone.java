@@ -58,4 +58,29 @@ public record WorkDone(
   public Optional<String> component() {
     return remedy.map(key -> key.substring(0, Math.max(0, key.indexOf('.'))));
   }
+
+  /**
+   * Whether it is work in own words for what it found to be wrong.
+   *
+   * @return false where it is a remedy that a module knows, or found nothing
+   */
+  public boolean isForWhatWasFound() {
+    return remedy.isEmpty() && !found.isEmpty();
+  }
+
+  /**
+   * What was worked on.
+   *
+   * @return the component of the remedy; of work in own words those of what was found
+   */
+  public List<String> components() {
+    return component()
+        .map(List::of)
+        .orElseGet(
+            () ->
+                found.stream()
+                    .map(key -> key.substring(0, Math.max(0, key.indexOf('.'))))
+                    .distinct()
+                    .toList());
+  }
 }

@@ -94,7 +94,7 @@ record MachineFigures(Situation situation) {
             DischargeWait.PLUG));
   }
 
-  /** How long the capacitors of the drive take; only to measure where a figure is missing. */
+  /** How long the capacitors of the drive take; the longest wait where a figure is missing. */
   String dcLink() {
     double longest = 0;
     boolean known = false;
@@ -108,7 +108,7 @@ record MachineFigures(Situation situation) {
     }
     return known
         ? "Wait " + DischargeWait.told(longest) + " s, then measure."
-        : "No time is known: measure.";
+        : "Wait 15 min or as marked, then measure.";
   }
 
   private double time(Component drive) {

@@ -125,18 +125,19 @@ public final class ClosedCase {
   private Outcome outcome() {
     boolean inspection = job.complaint().reason() == Complaint.Reason.INSPECTION;
     return switch (closing.outcome()) {
-      case CURED -> isShown() ? Outcome.CURED : Outcome.UNKNOWN;
+      case CURED -> isProven() ? Outcome.CURED : Outcome.UNKNOWN;
       case NOT_CURED -> Outcome.NOT_CURED;
       case LEFT ->
           inspection && closing.causes().isEmpty() ? Outcome.NOTHING_WRONG : Outcome.NOT_REPAIRED;
+      case NOTHING_WRONG -> Outcome.NOTHING_WRONG;
       case REPLACED -> Outcome.NOT_REPAIRED;
       case STOPPED -> Outcome.STOPPED;
     };
   }
 
-  /** A word alone teaches no cure: something has to have been read or seen after the work. */
-  private boolean isShown() {
-    return Proof.of(machine).isShown();
+  /** A word alone teaches no cure, nor does what was read after the work and speaks against it. */
+  private boolean isProven() {
+    return Proof.of(machine).isProven();
   }
 
   private List<ConfirmedCause> causes() {
@@ -206,7 +207,7 @@ public final class ClosedCase {
             .flatMap(fault -> fault.remedies().stream())
             .anyMatch(each -> each.key().equals(remedy));
     return switch (closing.outcome()) {
-      case CURED -> meant && isShown() ? Optional.of(true) : Optional.empty();
+      case CURED -> meant && isProven() ? Optional.of(true) : Optional.empty();
       case NOT_CURED -> meant ? Optional.of(false) : Optional.empty();
       default -> Optional.empty();
     };
