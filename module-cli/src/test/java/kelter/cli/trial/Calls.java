@@ -172,9 +172,13 @@ final class Calls {
     }
     List<Diagnosis> stages = new ArrayList<>(List.of(diagnosis));
     while (stages.size() < STAGES) {
-      if (!diagnosis.next().isEmpty()) {
-        Question question = diagnosis.next().get(0).question();
-        read.add(drawn.machine().read(question, drawn.random()));
+      Optional<Question> proposed =
+          diagnosis.next().stream()
+              .map(Diagnosis.NextMeasurement::question)
+              .filter(drawn.machine()::has)
+              .findFirst();
+      if (proposed.isPresent()) {
+        read.add(drawn.machine().read(proposed.get(), drawn.random()));
         diagnosis = diagnose(appliance, said, read);
       }
       stages.add(diagnosis);

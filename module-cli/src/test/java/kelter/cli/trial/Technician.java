@@ -238,6 +238,9 @@ final class Technician {
   }
 
   private String drawn(Step step) {
+    if (step.question().filter(each -> !drawn.machine().has(each)).isPresent()) {
+      return "skip";
+    }
     RandomGenerator random = drawn.random();
     return step.symptom()
         .map(symptom -> drawn.owner().answer(symptom).answer().id())

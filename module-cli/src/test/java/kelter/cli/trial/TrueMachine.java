@@ -88,14 +88,23 @@ record TrueMachine(
         random.nextLong());
   }
 
+  /** Whether it can be read; the legs of a heater of one element cannot be held together. */
+  boolean has(Question question) {
+    return question.observable().id().equals(CHARGE) || find(question).isPresent();
+  }
+
   private FaultModel modelOf(Question question) {
-    for (FaultModel model : models) {
-      for (Question each : model.questions()) {
-        if (each.key().equals(question.key())) {
-          return model;
-        }
-      }
-    }
-    throw new IllegalArgumentException("no model of the true machine forecasts " + question.key());
+    return find(question)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "no model of the true machine forecasts " + question.key()));
+  }
+
+  private Optional<FaultModel> find(Question question) {
+    return models.stream()
+        .filter(
+            model -> model.questions().stream().anyMatch(each -> each.key().equals(question.key())))
+        .findFirst();
   }
 }
