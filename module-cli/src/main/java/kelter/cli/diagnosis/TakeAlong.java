@@ -17,6 +17,9 @@ final class TakeAlong {
   private static final Pattern RENEWED =
       Pattern.compile("^(?:renew|replace) (?:the )?(.+?)(?:,| by |$)");
 
+  /** Work that uses a part and renews none. */
+  private static final Pattern FITTED = Pattern.compile(" by (a new [a-z]+)");
+
   private TakeAlong() {}
 
   /** The likeliest parts with the chance that each is needed, in falling order. */
@@ -37,7 +40,8 @@ final class TakeAlong {
     String words = Component.words(needed.remedy().component());
     Matcher renewed = RENEWED.matcher(needed.remedy().title());
     if (!renewed.find()) {
-      return words;
+      Matcher fitted = FITTED.matcher(needed.remedy().title());
+      return fitted.find() ? fitted.group(1) + " for the " + words : words;
     }
     String part = renewed.group(1);
     if (words.contains(part)) {

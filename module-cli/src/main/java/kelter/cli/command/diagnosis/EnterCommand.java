@@ -42,7 +42,7 @@ public final class EnterCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "enter",
-        "Enter readings, answers and what is marked on it into a job, and diagnose it.",
+        "Enter readings, answers and marks into a job, and diagnose it.",
         "All of it is entered, or nothing where a piece is wrong. Readings after the work are for"
             + " 'kelter prove'.",
         List.of(READ, SAW, PLATE, FIGURE, CORRECT, NamedShop.OPTION),
@@ -50,7 +50,7 @@ public final class EnterCommand implements Command {
         List.of(
             "kelter enter job.json --read heater.resistance=26.4ohm --saw stays-cold=yes",
             "kelter enter job.json --correct --read 'heater.resistance=OL'",
-            "kelter enter job.json --plate voltage=230V --figure 'run-capacitor.capacitance=35 uF'"));
+            "kelter enter job.json --plate voltage=230V --figure run-capacitor.capacitance=35uF"));
   }
 
   @Override

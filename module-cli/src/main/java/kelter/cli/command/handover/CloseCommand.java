@@ -96,7 +96,7 @@ public final class CloseCommand implements Command {
             List.of(
                 "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
                 "kelter close job.json --outcome left",
-                "kelter close job.json --outcome nothing-wrong --note 'the new pans are of copper'"))
+                "kelter close job.json --outcome nothing-wrong"))
         .forPeople();
   }
 

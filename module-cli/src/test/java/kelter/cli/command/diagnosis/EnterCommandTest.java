@@ -55,6 +55,20 @@ class EnterCommandTest {
     assertTrue(corrected.err().contains("earlier readings, 2"), corrected.err());
   }
 
+  /** Two works on one cord take two parts along, each by its name. */
+  @Test
+  void aPlugIsTakenAlongBesideACord() {
+    String vacuum = folder.resolve("vacuum.json").toString();
+    run(0, "new", "vacuum-cleaner", "--age", "8", "-o", vacuum);
+    String told =
+        run(0, "enter", vacuum, "--read", "supply-cord.conductor-resistance=OL")
+            .out()
+            .replaceAll("\\s+", " ");
+
+    assertTrue(told.contains("Take along: a new plug for the supply cord (needed:"), told);
+    assertTrue(told.contains(", supply cord ("), told);
+  }
+
   @Test
   void oneMistakeAndNothingIsEntered() throws IOException {
     String before = Files.readString(Path.of(job));

@@ -65,7 +65,7 @@ class QuoteCommandTest {
                 folder.resolve("two.json"),
                 """
                 {"format":"kelter-job/2","id":"two","appliance":{"kind":"glasswasher","age":"5 a"},
-                 "symptoms":{"does-not-drain":"sometimes","water-left":"yes","heats-slowly":"yes",
+                 "symptoms":{"does-not-drain":"yes","water-left":"yes","heats-slowly":"yes",
                   "poor-result":"yes"},
                  "measurements":[
                   {"of":"drain-pump","observable":"noise","reading":"hums"},
