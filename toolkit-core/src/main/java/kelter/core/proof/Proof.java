@@ -210,11 +210,11 @@ public record Proof(
   /**
    * Whether it may be said to be mended by what was read, seen and tested.
    *
-   * @return false where that rests on a word, where the cure comes to not mended, and while tests
-   *     hold the power back
+   * @return false where that rests on a word, and where the cure comes to not mended; tests that
+   *     nobody made do not count against it
    */
   public boolean isProven() {
-    return isShown() && !cure.get().outcome().isNotMended() && beforePower.isEmpty();
+    return isShown() && !cure.get().outcome().isNotMended();
   }
 
   /**

@@ -242,7 +242,7 @@ public final class CloseCommand implements Command {
     }
   }
 
-  /** What 'kelter prove' calls not mended, or holds the power back for, is not called mended. */
+  /** What 'kelter prove' calls not mended is not called mended. */
   private static void requireProven(Proof proof, JobEdits edits) {
     if (!proof.isShown()) {
       edits.problem(
@@ -257,12 +257,6 @@ public final class CloseCommand implements Command {
           OUTCOME.name(),
           "'cured' does not fit what 'kelter prove' tells: " + ProofText.words(cure),
           "read again what was mended, or close it as not-cured, " + BY_WORD);
-    }
-    if (!proof.beforePower().isEmpty()) {
-      edits.problem(
-          OUTCOME.name(),
-          "'cured' does not fit: power waits for " + ProofText.beforePower(proof),
-          "make these tests with 'kelter prove --led', " + BY_WORD);
     }
   }
 
