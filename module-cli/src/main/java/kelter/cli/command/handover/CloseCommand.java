@@ -95,8 +95,7 @@ public final class CloseCommand implements Command {
             List.of(Invocation.jobFile("the job")),
             List.of(
                 "kelter close job.json --outcome cured --cause heater.open --charged 186.40EUR",
-                "kelter close job.json --outcome left",
-                "kelter close job.json --outcome nothing-wrong"))
+                "kelter close job.json --outcome left"))
         .forPeople();
   }
 
