@@ -29,6 +29,8 @@ import kelter.core.quantity.Money;
 /** What a shop asks its book, as tables. */
 public final class ShopTables {
 
+  private static final double DAYS_PER_YEAR = 365.25;
+
   private static final String ROWS_95 = "95\u00a0% between";
 
   private final ShopFigures figures;
@@ -112,7 +114,10 @@ public final class ShopTables {
   private List<String> spareNotes() {
     List<String> notes = new ArrayList<>();
     if (figures.spares().isEmpty()) {
-      return List.of("No part was used in the last three years of the book.");
+      return List.of(
+          figures.years() * DAYS_PER_YEAR < 1
+              ? "How many are used a year cannot be told of a book of less than a day."
+              : "No part was used in the last three years of the book.");
     }
     notes.add(
         "Uses of %s years. Carry so many that nothing is missing with %s in the %s days until more come; met: with what chance they do. Uses are taken to come one by one at a steady rate. Fewer than %s uses tell no number. A kind of part is not one part yet: models take different ones."

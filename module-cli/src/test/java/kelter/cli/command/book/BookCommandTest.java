@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -380,6 +381,18 @@ class BookCommandTest {
     assertEquals(1, few.code());
     assertTrue(few.err().contains("more than 0"), few.err());
     assertEquals(1, book("stats", "--service", "1.5").code());
+  }
+
+  @Test
+  void aBookOfTodayTellsNoUseAYear() throws IOException {
+    book(
+        "add",
+        lines("today.jsonl", List.of(Booked.washer("first", "heater.open", LocalDate.now(), "")))
+            .toString());
+
+    String told = book("stats").out().replaceAll("\\s+", " ");
+
+    assertTrue(told.contains("cannot be told of a book of less than a day"), told);
   }
 
   @Test
