@@ -122,7 +122,7 @@ public final class Opening implements Runnable {
 
   private Workshop wired(Found found, Shop shop) {
     return Guice.createInjector(
-            Stage.DEVELOPMENT, new Wiring(found.modules(), shop, terminal, clock))
+            Stage.DEVELOPMENT, new Wiring(found, shop, terminal, clock))
         .getInstance(Workshop.class);
   }
 

@@ -1,17 +1,11 @@
 package kelter.cli.wiring;
 
 import com.google.inject.Binder;
-import com.google.inject.Inject;
 import com.google.inject.Module;
 import com.google.inject.Provider;
-import com.google.inject.TypeLiteral;
 import com.google.inject.util.Providers;
 import java.time.Clock;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
 import kelter.cli.terminal.Terminal;
-import kelter.core.module.CalculationModule;
 import kelter.core.shop.Shop;
 import kelter.core.workshop.Workshop;
 
@@ -23,44 +17,28 @@ import kelter.core.workshop.Workshop;
  */
 final class Wiring implements Module {
 
-  private final List<CalculationModule> modules;
+  private final Found found;
   private final Shop shop;
   private final Terminal terminal;
   private final Clock clock;
 
-  Wiring(List<CalculationModule> modules, Shop shop, Terminal terminal, Clock clock) {
-    this.modules = modules;
+  Wiring(Found found, Shop shop, Terminal terminal, Clock clock) {
+    this.found = found;
     this.shop = shop;
     this.terminal = terminal;
     this.clock = clock;
   }
 
-  private static final class Modules extends TypeLiteral<Set<CalculationModule>> {}
-
   @Override
   public void configure(Binder binder) {
-    binder.bind(new Modules()).toProvider(Providers.of(new LinkedHashSet<>(modules)));
+    Provider<Found> modules = binder.getProvider(Found.class);
+    Provider<Shop> ofShop = binder.getProvider(Shop.class);
+    binder.bind(Found.class).toProvider(Providers.of(found));
     binder.bind(Shop.class).toProvider(() -> shop);
     binder.bind(Terminal.class).toProvider(Providers.of(terminal));
     binder.bind(Clock.class).toProvider(Providers.of(clock));
-    binder.bind(Workshop.class).toProvider(OfThese.class);
-  }
-
-  /** Makes the workshop of the modules and the shop. */
-  static final class OfThese implements Provider<Workshop> {
-
-    private final Set<CalculationModule> modules;
-    private final Shop shop;
-
-    @Inject
-    OfThese(Set<CalculationModule> modules, Shop shop) {
-      this.modules = modules;
-      this.shop = shop;
-    }
-
-    @Override
-    public Workshop get() {
-      return Workshop.of(modules, shop);
-    }
+    binder
+        .bind(Workshop.class)
+        .toProvider(() -> Workshop.of(modules.get().modules(), ofShop.get()));
   }
 }
