@@ -1,9 +1,10 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.symptom.GroupChances;
@@ -23,6 +24,9 @@ import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
  * sum of one exact posterior for each term. One thread at a time may ask.
  */
 final class JointPosterior {
+
+  /** So many states are searched for first in each term. */
+  private static final int FIRST_FOUND = 4;
 
   private final List<Group> groups;
   private final Asked asked;
@@ -341,10 +345,9 @@ final class JointPosterior {
   }
 
   /**
-   * The likeliest states. Terms of a greater share are searched first. States that none of them has
-   * among its likeliest are at most as likely as the last of these over all terms together, and as
-   * the whole shares of the terms that were not searched; as long as that is more than the last
-   * state asked for, further terms are searched, and more states are taken of every term.
+   * The likeliest states. A state that was found in no term is at most as likely as the last that
+   * was found in each, and as the whole share of each that was not searched. As long as that is
+   * more than the last state asked for, the term that leaves the most open is searched further.
    *
    * @param count how many
    * @return states with their probability, the likeliest first; ties in the order of the states
@@ -353,36 +356,36 @@ final class JointPosterior {
     if (terms.size() == 1) {
       return terms.get(0).posterior.likeliest(count);
     }
-    List<Term> greatestFirst = new ArrayList<>(terms);
-    greatestFirst.sort((one, other) -> Double.compare(other.share, one.share));
-    double[] open = open(greatestFirst);
-    for (int taken = count; ; taken *= 2) {
-      TreeSet<JointState> found = new TreeSet<>();
-      double others = 0;
-      for (int searched = 0; searched < open.length; searched++) {
-        Term term = greatestFirst.get(searched);
-        List<JointState> own = term.posterior.likeliest(taken);
-        for (JointState state : own) {
-          found.add(new JointState(state.states(), joint(state.states())));
-        }
-        others += own.size() < taken ? 0 : term.share * own.get(taken - 1).probability();
-        List<JointState> states = found.stream().limit(count).toList();
-        double notFound = others + open[searched];
-        if (notFound == 0
-            || states.size() == count && states.get(count - 1).probability() > notFound) {
-          return states;
-        }
+    TreeMap<int[], JointState> found = new TreeMap<>(Arrays::compare);
+    int[] taken = new int[terms.size()];
+    double[] open = new double[taken.length];
+    for (int term = 0; term < open.length; term++) {
+      open[term] = terms.get(term).share;
+    }
+    while (true) {
+      List<JointState> states = found.values().stream().sorted().limit(count).toList();
+      double notFound = Arrays.stream(open).sum();
+      if (notFound == 0
+          || states.size() == count && states.get(count - 1).probability() > notFound) {
+        return states;
       }
+      int next = greatest(open);
+      taken[next] = Math.max(FIRST_FOUND, 2 * taken[next]);
+      List<JointState> own = terms.get(next).posterior.likeliest(taken[next]);
+      for (JointState state : own) {
+        found.computeIfAbsent(state.states(), all -> new JointState(all, joint(all)));
+      }
+      boolean isAll = own.size() < taken[next];
+      open[next] = isAll ? 0 : terms.get(next).share * own.get(own.size() - 1).probability();
     }
   }
 
-  /** The shares of all terms behind each, together. */
-  private static double[] open(List<Term> terms) {
-    double[] open = new double[terms.size()];
-    for (int term = open.length - 2; term >= 0; term--) {
-      open[term] = open[term + 1] + terms.get(term + 1).share;
+  private static int greatest(double... values) {
+    int greatest = 0;
+    for (int i = 1; i < values.length; i++) {
+      greatest = values[i] > values[greatest] ? i : greatest;
     }
-    return open;
+    return greatest;
   }
 
   /** The shares of the nodes of a state once the reports are known, 1 in all. */

@@ -10,12 +10,12 @@ import kelter.core.diagnosis.symptom.cases.SubsetSpace;
 /**
  * The likeliest joint states, found best first over the groups. The weight of a joint state is
  * {@code sum over C of t(C) (union product of what its states make)(C)}, no product over the
- * groups, so that the states of a group have no order of their own.
+ * groups, so that the states of a group have no order of their own; {@link MostMade} bounds what is
+ * still to be chosen.
  *
- * <p>For every group the most that it and those behind it can make of what is there is {@code
- * B_{G+1} = t, B_g(C) = max over x of sum over S of a_gx(S) B_{g+1}(C u S)}; a row of states that
- * makes f so far comes to at most {@code sum over C of f(C) B(C)}. As long as nothing is wrong the
- * bound is one of its own, without the sound machine, whose weight is known. Derived here.
+ * <p>Where priors of few groups are multiplied, their states are chosen first: the bounds of all
+ * other groups are then those of the posterior that was multiplied, and are worked out once for all
+ * that come of it.
  */
 final class LikeliestStates {
 
@@ -24,63 +24,61 @@ final class LikeliestStates {
 
   private final List<GroupTables> groups;
   private final SubsetSpace space;
+  private final double[] end;
   private final double total;
-  private final double[][][] value;
-  private final double[] nothingYet;
+
+  /** The groups in the order in which their states are chosen. */
+  private final int[] order;
+
+  /** How many of them are chosen first. */
+  private final int first;
+
+  private final MostMade ofFirst;
+  private final MostMade ofOthers;
   private final List<JointState> found = new ArrayList<>();
   private final PriorityQueue<Row> queue = new PriorityQueue<>();
 
-  LikeliestStates(
-      List<GroupTables> groups, ReportWeights weights, SubsetSpace space, double total) {
-    this.groups = groups;
-    this.space = space;
-    this.total = total;
-    this.value = new double[groups.size()][][];
-    this.nothingYet = new double[groups.size() + 1];
-    double[] most = weights.ofMade();
-    for (int g = groups.size() - 1; g >= 0; g--) {
-      value[g] = values(groups.get(g), most);
-      most = most(value[g]);
-      nothingYet[g] = nothingYet(g);
-    }
-  }
+  /** Rows that were not among those that were asked for. */
+  private final List<Row> passedOver = new ArrayList<>();
 
   /**
-   * For each state of a group what the value of the set of symptoms comes to with it; null where it
-   * cannot be.
+   * A search over all states.
+   *
+   * @param end what the reports make of each set
+   * @param total the weight of all states
+   * @param chosenFirst the places of groups whose states are chosen before all others
+   * @param ofOthers bounds of the groups; where some are chosen first, of groups that may be left
+   *     out
    */
-  private static double[][] values(GroupTables group, double[] value) {
-    double[][] values = new double[group.states()][];
-    for (int state = 0; state < values.length; state++) {
-      if (group.weight(state) == 0) {
-        continue;
-      }
-      double[] ofState = group.table(state).averaged(value);
-      for (int i = 0; i < ofState.length; i++) {
-        ofState[i] *= group.weight(state);
-      }
-      values[state] = ofState;
-    }
-    return values;
+  LikeliestStates(
+      List<GroupTables> groups,
+      SubsetSpace space,
+      double[] end,
+      double total,
+      List<Integer> chosenFirst,
+      MostMade ofOthers) {
+    this.groups = groups;
+    this.space = space;
+    this.end = end;
+    this.total = total;
+    this.first = chosenFirst.size();
+    this.order = order(groups.size(), chosenFirst);
+    this.ofOthers = ofOthers;
+    this.ofFirst = ofOthers.after(chosenFirst.stream().map(groups::get).toList());
   }
 
-  private double[] most(double[][] values) {
-    double[] most = space.zero();
-    for (double[] ofState : values) {
-      for (int i = 0; ofState != null && i < most.length; i++) {
-        most[i] = Math.max(most[i], ofState[i]);
+  private static int[] order(int count, List<Integer> chosenFirst) {
+    int[] order = new int[count];
+    int place = 0;
+    for (int group : chosenFirst) {
+      order[place++] = group;
+    }
+    for (int group = 0; group < count; group++) {
+      if (!chosenFirst.contains(group)) {
+        order[place++] = group;
       }
     }
-    return most;
-  }
-
-  private double nothingYet(int group) {
-    double most = groups.get(group).healthy() * nothingYet[group + 1];
-    for (int state = 1; state < value[group].length; state++) {
-      double[] ofState = value[group][state];
-      most = ofState == null ? most : Math.max(most, space.atNone(ofState));
-    }
-    return most;
+    return order;
   }
 
   /**
@@ -92,20 +90,28 @@ final class LikeliestStates {
   List<JointState> find(int count, double sound) {
     if (found.isEmpty()) {
       found.add(new JointState(new int[groups.size()], sound));
-      queue.add(new Row(null, GroupChances.HEALTHY, -1, nothingYet[0]));
+      queue.add(new Row(null, GroupChances.HEALTHY, -1, ofFirst.atStart()));
     }
+    queue.addAll(passedOver);
+    passedOver.clear();
     double enough = least(count);
-    while (!queue.isEmpty() && queue.peek().bound * (1 + ROUNDING) >= enough * total) {
+    while (!queue.isEmpty() && mayBeAmong(queue.peek(), enough)) {
       Row row = queue.poll();
-      if (row.group == groups.size() - 1) {
-        found.add(new JointState(row.states(groups.size()), row.bound / total));
+      if (row.place < order.length - 1) {
+        extend(row, enough);
+      } else if (row.isExact) {
+        found.add(new JointState(row.states(order), row.bound / total));
         enough = least(count);
       } else {
-        extend(row, queue);
+        add(row.exact(weight(row)), enough);
       }
     }
     Collections.sort(found);
     return List.copyOf(found.subList(0, Math.min(count, found.size())));
+  }
+
+  private boolean mayBeAmong(Row row, double enough) {
+    return row.bound * (1 + ROUNDING) >= enough * total;
   }
 
   /** The probability that a further state needs to be one of those asked for. */
@@ -114,26 +120,35 @@ final class LikeliestStates {
     return found.size() < count ? 0 : found.get(count - 1).probability();
   }
 
-  private void extend(Row row, PriorityQueue<Row> queue) {
-    int next = row.group + 1;
-    double[] made = made(row);
-    for (int state = 0; state < value[next].length; state++) {
-      double bound;
-      if (value[next][state] == null) {
-        continue;
-      }
-      if (made != null) {
-        bound = SubsetSpace.dot(made, value[next][state]);
-      } else if (state == GroupChances.HEALTHY) {
-        bound = row.soFar * groups.get(next).healthy() * nothingYet[next + 1];
-      } else {
-        bound = row.soFar * space.atNone(value[next][state]);
-      }
-      if (bound > 0) {
-        queue.add(new Row(row, state, next, bound));
-      }
+  private void add(Row row, double enough) {
+    if (!(row.bound > 0)) {
+      return;
     }
-    row.made = made;
+    if (mayBeAmong(row, enough)) {
+      queue.add(row);
+    } else {
+      passedOver.add(row);
+    }
+  }
+
+  private void extend(Row row, double enough) {
+    int next = row.place + 1;
+    boolean isFirst = next < first;
+    int group = order[next];
+    row.made = made(row);
+    for (int state = 0; state < groups.get(group).states(); state++) {
+      double bound =
+          isFirst
+              ? ofFirst.with(row.made, row.soFar, next, state)
+              : ofOthers.with(row.made, row.soFar, group, state);
+      add(new Row(row, state, next, bound), enough);
+    }
+  }
+
+  /** The weight of a whole row; the sound machine, which is found before, has none here. */
+  private double weight(Row row) {
+    double[] made = made(row);
+    return made == null ? 0 : SubsetSpace.dot(made, end);
   }
 
   /** How the symptoms are distributed that a row of states makes; null while nothing is wrong. */
@@ -141,7 +156,7 @@ final class LikeliestStates {
     if (row.before == null) {
       return null;
     }
-    GroupTables group = groups.get(row.group);
+    GroupTables group = groups.get(order[row.place]);
     double weight = group.weight(row.state);
     double[] before = row.before.made;
     row.soFar = row.before.soFar * weight;
@@ -158,26 +173,37 @@ final class LikeliestStates {
     return made;
   }
 
-  /** The states of the first groups. */
+  /** The states of the groups that are chosen. */
   private static final class Row implements Comparable<Row> {
     private final Row before;
     private final int state;
-    private final int group;
+    private final int place;
     private final double bound;
+    private final boolean isExact;
     private double soFar = 1;
     private double[] made;
 
-    private Row(Row before, int state, int group, double bound) {
-      this.before = before;
-      this.state = state;
-      this.group = group;
-      this.bound = bound;
+    private Row(Row before, int state, int place, double bound) {
+      this(before, state, place, bound, false);
     }
 
-    private int[] states(int count) {
-      int[] states = new int[count];
+    private Row(Row before, int state, int place, double bound, boolean isExact) {
+      this.before = before;
+      this.state = state;
+      this.place = place;
+      this.bound = bound;
+      this.isExact = isExact;
+    }
+
+    /** The same with its weight in place of a bound. */
+    private Row exact(double weight) {
+      return new Row(before, state, place, weight, true);
+    }
+
+    private int[] states(int... order) {
+      int[] states = new int[order.length];
       for (Row row = this; row.before != null; row = row.before) {
-        states[row.group] = row.state;
+        states[order[row.place]] = row.state;
       }
       return states;
     }
@@ -186,7 +212,7 @@ final class LikeliestStates {
     @Override
     public int compareTo(Row other) {
       int byBound = Double.compare(other.bound, bound);
-      return byBound != 0 ? byBound : Integer.compare(other.group, group);
+      return byBound != 0 ? byBound : Integer.compare(other.place, place);
     }
   }
 }

@@ -34,6 +34,9 @@ import kelter.core.diagnosis.symptom.cases.Tracking;
  */
 public final class SymptomPosterior {
 
+  /** Of so many groups the states are chosen first where only they differ. */
+  private static final int FEW = 2;
+
   private final Tracking tracking;
   private final MachineChances machine;
   private final List<GroupTables> groups;
@@ -41,7 +44,12 @@ public final class SymptomPosterior {
   private final CausesBefore[] before;
   private final CausesBehind[] behind;
   private final double total;
+  private final Optional<Multiplied> multiplied;
+  private MostMade mostOfAny;
   private LikeliestStates likeliest;
+
+  /** Of which posterior another comes, and in which groups it differs. */
+  private record Multiplied(SymptomPosterior usual, List<Integer> groups) {}
 
   private SymptomPosterior(
       MachineChances machine,
@@ -49,8 +57,10 @@ public final class SymptomPosterior {
       List<GroupTables> groups,
       ReportsEnd reports,
       CausesBefore start,
-      CausesBehind end) {
+      CausesBehind end,
+      Optional<Multiplied> multiplied) {
     this.machine = machine;
+    this.multiplied = multiplied;
     this.tracking = tracking;
     this.groups = groups;
     this.reports = reports;
@@ -102,7 +112,8 @@ public final class SymptomPosterior {
   private static SymptomPosterior of(
       MachineChances machine, Tracking tracking, List<GroupTables> groups, CausesBefore start) {
     ReportsEnd end = new ReportsEnd(tracking, machine.soundFactor());
-    return new SymptomPosterior(machine, tracking, groups, end, start, end.all())
+    return new SymptomPosterior(
+            machine, tracking, groups, end, start, end.all(), Optional.empty())
         .requireExplained();
   }
 
@@ -301,12 +312,23 @@ public final class SymptomPosterior {
 
   /** The same with another end. */
   SymptomPosterior multiplied(CausesBehind end, double[]... factor) {
-    List<GroupTables> multiplied = new ArrayList<>();
+    List<GroupTables> all = new ArrayList<>();
+    List<Integer> others = new ArrayList<>();
     for (int g = 0; g < factor.length; g++) {
       GroupTables group = groups.get(g);
-      multiplied.add(factor[g] == null ? group : group.times(factor[g]));
+      all.add(factor[g] == null ? group : group.times(factor[g]));
+      if (factor[g] != null) {
+        others.add(g);
+      }
     }
-    return new SymptomPosterior(machine, tracking, multiplied, reports, before[0], end);
+    return new SymptomPosterior(
+        machine,
+        tracking,
+        all,
+        reports,
+        before[0],
+        end,
+        Optional.of(new Multiplied(this, others)));
   }
 
   /** The weight of all states, prior times likelihood of readings and reports, in its own unit. */
@@ -383,8 +405,23 @@ public final class SymptomPosterior {
    */
   public List<JointState> likeliest(int count) {
     if (likeliest == null) {
-      likeliest = new LikeliestStates(groups, reports.weights(), tracking.space(), total);
+      List<Integer> first =
+          multiplied.map(Multiplied::groups).filter(own -> own.size() <= FEW).orElse(List.of());
+      MostMade bounds =
+          first.isEmpty()
+              ? MostMade.of(groups, tracking.space(), reports.weights().ofMade())
+              : multiplied.get().usual.mostOfAny();
+      likeliest =
+          new LikeliestStates(
+              groups, tracking.space(), reports.weights().ofMade(), total, first, bounds);
     }
     return likeliest.find(count, sound());
+  }
+
+  private MostMade mostOfAny() {
+    if (mostOfAny == null) {
+      mostOfAny = MostMade.withoutAny(groups, tracking.space(), reports.weights().ofMade());
+    }
+    return mostOfAny;
   }
 }
