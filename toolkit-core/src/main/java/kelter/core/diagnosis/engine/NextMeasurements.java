@@ -1,6 +1,7 @@
 package kelter.core.diagnosis.engine;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,15 +23,6 @@ import kelter.core.safety.Hazard;
  */
 record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) {
 
-  /** More than any bits per minute. */
-  private static final double LIVE_LAST = 1e6;
-
-  /** More than that. */
-  private static final double FIRST = 2e6;
-
-  /** More than any bits per minute, and less than what puts live ones last. */
-  private static final double NEEDED = 5e5;
-
   private static final double WORTH_MEASURING = 0.01;
 
   /** How many of the best are looked at for what they are worth. */
@@ -48,6 +40,9 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
    */
   private static final double HANDLING = 2;
 
+  private static final Comparator<Candidate> BY_BITS =
+      GreatestFirst.by(Candidate::bitsPerMinute, candidate -> candidate.question.key());
+
   private record Candidate(
       int group,
       Question question,
@@ -56,21 +51,34 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
       double bits,
       double minutes,
       boolean first,
-      boolean needed) {
+      boolean needed)
+      implements Comparable<Candidate> {
 
     Question proposed() {
       return before.orElse(question);
     }
 
-    double rank() {
-      return bits / (minutes + HANDLING)
-          - (isLive() ? LIVE_LAST : 0)
-          + (first ? FIRST : 0)
-          + (needed ? NEEDED : 0);
+    double bitsPerMinute() {
+      return bits / (minutes + HANDLING);
     }
 
     boolean isLive() {
       return question.observable().procedure().hazard() == Hazard.LIVE;
+    }
+
+    /** What goes first; then dead work before live, what is needed before what is not, and bits. */
+    @Override
+    public int compareTo(Candidate other) {
+      if (first != other.first) {
+        return first ? -1 : 1;
+      }
+      if (isLive() != other.isLive()) {
+        return isLive() ? 1 : -1;
+      }
+      if (needed != other.needed) {
+        return needed ? -1 : 1;
+      }
+      return BY_BITS.compare(this, other);
     }
   }
 
@@ -84,7 +92,7 @@ record NextMeasurements(List<Diagnosis.NextMeasurement> ranked, boolean enough) 
     for (int g = 0; g < groups.size(); g++) {
       candidates(groups.get(g), g, posterior, settings, granted, candidates);
     }
-    candidates.sort(GreatestFirst.by(Candidate::rank, c -> c.question.key()));
+    candidates.sort(null);
     List<Diagnosis.NextMeasurement> ranked = new ArrayList<>();
     boolean enough = true;
     List<Candidate> looked = new ArrayList<>();

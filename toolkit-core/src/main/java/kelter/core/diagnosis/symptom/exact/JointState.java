@@ -1,6 +1,7 @@
 package kelter.core.diagnosis.symptom.exact;
 
 import java.util.Arrays;
+import kelter.core.numeric.Rounding;
 
 /**
  * One state of each group.
@@ -10,10 +11,11 @@ import java.util.Arrays;
  */
 public record JointState(int[] states, double probability) implements Comparable<JointState> {
 
-  /** The likeliest first; ties in the order of the states. */
+  /** The likeliest first; ties, but for rounding, in the order of the states. */
   @Override
   public int compareTo(JointState other) {
-    int byProbability = Double.compare(other.probability, probability);
+    int byProbability =
+        Double.compare(Rounding.toCompare(other.probability), Rounding.toCompare(probability));
     return byProbability != 0 ? byProbability : Arrays.compare(states, other.states);
   }
 }
