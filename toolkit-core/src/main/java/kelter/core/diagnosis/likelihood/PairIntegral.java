@@ -73,7 +73,7 @@ record PairIntegral(
     int next = 0;
     for (int i = 0; i < shares.length; i++) {
       below += shares[i];
-      while (next < count && below >= (next + 0.5) / count) {
+      while (next < count && below >= (next + 0.5) / count - SeverityIntegral.ROUNDING) {
         nodes[next++] = severities[i];
       }
     }

@@ -34,6 +34,9 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   private static final double GROWTH = 2;
   private static final double SLOPE_STEP = 1e-7;
 
+  /** By how much a sum of shares may fall short of what it should be. */
+  static final double ROUNDING = 1e-9;
+
   /** The shorter part of a line in the golden section. */
   private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
@@ -290,7 +293,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     int next = 0;
     for (int i : order) {
       below += weight[i];
-      while (next < count && below >= (next + 0.5) / count) {
+      while (next < count && below >= (next + 0.5) / count - ROUNDING) {
         picked[next++] = severity[i];
       }
     }
