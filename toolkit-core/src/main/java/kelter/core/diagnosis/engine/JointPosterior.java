@@ -11,6 +11,7 @@ import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.exact.CountedStates;
 import kelter.core.diagnosis.symptom.exact.JointState;
+import kelter.core.diagnosis.symptom.exact.PosteriorSum;
 import kelter.core.diagnosis.symptom.exact.StateCounts;
 import kelter.core.diagnosis.symptom.exact.SymptomPosterior;
 
@@ -32,6 +33,7 @@ final class JointPosterior {
   private final Asked asked;
   private final MachineChances machine;
   private final List<Term> terms;
+  private final PosteriorSum sum;
   private final double[][][] shares;
   private final double[][] marginal;
   private final double[][] faults;
@@ -48,6 +50,10 @@ final class JointPosterior {
     this.asked = asked;
     this.machine = machine;
     this.terms = terms;
+    this.sum =
+        new PosteriorSum(
+            terms.stream().map(Term::posterior).toList(),
+            terms.stream().mapToDouble(Term::share).toArray());
     this.shares = new double[groups.size()][][];
     this.marginal = new double[groups.size()][];
     this.faults = new double[groups.size()][];
@@ -152,19 +158,11 @@ final class JointPosterior {
     if (marginal[group] == null) {
       double[] all = new double[groups.get(group).states()];
       for (int each = 0; each < all.length; each++) {
-        all[each] = overTerms(group, each);
+        all[each] = sum.marginal(group, each);
       }
       marginal[group] = all;
     }
     return marginal[group][state];
-  }
-
-  private double overTerms(int group, int state) {
-    double sum = 0;
-    for (Term term : terms) {
-      sum += term.share * term.posterior.marginal(group, state);
-    }
-    return sum;
   }
 
   /** The probability that a fault of a group is there, whatever else is. */
@@ -404,25 +402,7 @@ final class JointPosterior {
     if (asked.symptoms().isEmpty() || isPairOfSingles(group, state)) {
       return usual;
     }
-    double[] all = new double[usual.length];
-    double mass = 0;
-    for (Term term : terms) {
-      double weight = term.share * term.posterior.marginal(group, state);
-      if (weight > 0) {
-        double[] own = term.posterior.nodeShares(group, state);
-        for (int node = 0; node < all.length; node++) {
-          all[node] += weight * own[node];
-        }
-        mass += weight;
-      }
-    }
-    if (!(mass > 0)) {
-      return usual;
-    }
-    for (int node = 0; node < all.length; node++) {
-      all[node] /= mass;
-    }
-    return all;
+    return marginal(group, state) > 0 ? sum.nodeShares(group, state) : usual;
   }
 
   private boolean isPairOfSingles(int group, int state) {

@@ -170,7 +170,7 @@ public final class SymptomPosterior {
   }
 
   /** c_g: what all other groups and the reports make of each set that a faulty state makes. */
-  private double[] others(int group) {
+  double[] others(int group) {
     return before(group).around(behind[group + 1]);
   }
 
@@ -352,6 +352,15 @@ public final class SymptomPosterior {
 
   GroupTables group(int group) {
     return groups.get(group);
+  }
+
+  int groups() {
+    return groups.size();
+  }
+
+  /** A function of what is made that is 0 everywhere. */
+  double[] zero() {
+    return tracking.space().zero();
   }
 
   /** The probability of a joint state, one state number for each group. */
