@@ -52,9 +52,23 @@ final class ForecastTable {
     }
   }
 
-  /** Whether there is no reading to forecast. */
-  boolean isEmpty() {
-    return readings.count() == 0;
+  /** Whether the forecast is the same however bad the fault is. */
+  boolean isLevel() {
+    for (int point = 1; point < points; point++) {
+      if (!isSame(forecast[point], forecast[0], readings.withoutLoads())) {
+        return false;
+      }
+    }
+    for (double[] each : loads) {
+      if (!isSame(each, loads[0], each.length)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isSame(double[] one, double[] other, int count) {
+    return Arrays.equals(one, 0, count, other, 0, count);
   }
 
   /** The forecast at one of the severities that halving meets, kept for the next time. */
@@ -89,6 +103,9 @@ final class ForecastTable {
   private record Point(double at, double[] forecast) {}
 
   private Point point(double severity) {
+    if (severity == Readings.HALF) {
+      return new Point(severity, readings.halfThere(fault));
+    }
     severities[fault] = severity;
     return new Point(severity, readings.forecast(severities));
   }

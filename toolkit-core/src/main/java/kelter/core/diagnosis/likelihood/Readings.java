@@ -22,6 +22,9 @@ public final class Readings {
 
   private static final double OUT_OF_REACH = 1.01;
 
+  /** A fault that is half there. */
+  static final double HALF = 0.5;
+
   private final List<Item> items;
   private final Likelihood[] likelihood;
   private final Forecaster forecaster;
@@ -35,6 +38,9 @@ public final class Readings {
   private final List<Linked> linked;
   private final double[] healthy;
   private final int[] chances;
+
+  /** For each fault the forecast where it alone is half there; null where it was not asked for. */
+  private final double[][] halfThere;
 
   public Readings(FaultModel model, List<Item> items) {
     this.items = List.copyOf(items);
@@ -52,6 +58,7 @@ public final class Readings {
     this.narrowest = new double[items.size()];
     this.forecaster =
         items.isEmpty() ? (severity, values, spreads) -> {} : model.forecaster(questions);
+    this.halfThere = new double[faults][];
     this.linked = Linked.among(items, shared, movedBy());
     this.healthy = forecast(none());
     boolean[] isChance = new boolean[items.size()];
@@ -84,11 +91,7 @@ public final class Readings {
   private boolean[][] movedBy() {
     boolean[][] moved = new boolean[shared][items.size()];
     for (int fault = -1; shared > 0 && fault < faults; fault++) {
-      double[] severity = none();
-      if (fault >= 0) {
-        severity[fault] = 0.5;
-      }
-      double[] forecast = forecast(severity);
+      double[] forecast = fault < 0 ? forecast(none()) : halfThere(fault);
       for (int j = 0; j < shared; j++) {
         for (int k = 0; k < items.size(); k++) {
           moved[j][k] |= forecast[load(j, k)] != 0;
@@ -114,6 +117,16 @@ public final class Readings {
   /** The forecast if nothing is wrong. */
   double[] healthy() {
     return healthy;
+  }
+
+  /** The forecast where one fault alone is half there. */
+  double[] halfThere(int fault) {
+    if (halfThere[fault] == null) {
+      double[] severity = none();
+      severity[fault] = HALF;
+      halfThere[fault] = forecast(severity);
+    }
+    return halfThere[fault];
   }
 
   /** The places of the forecasts that are chances. */

@@ -41,7 +41,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
   /** The integral of a likelihood of 1, as where nothing was read. */
-  static final SeverityIntegral FLAT = of(severity -> 0);
+  private static final SeverityIntegral FLAT = of(severity -> 0);
 
   /** Where a likelihood has sharp edges: the values and limits that were read. */
   interface Edges {
@@ -65,6 +65,11 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
 
     /** How far the forecast for a severity lies from an edge, in standard deviations, signed. */
     double distance(int edge, double severity);
+  }
+
+  /** The integral of a likelihood that is the same however bad the fault is. */
+  static SeverityIntegral flat(double logLikelihood) {
+    return new SeverityIntegral(logLikelihood, FLAT.severity, FLAT.weight, FLAT.mode);
   }
 
   /** The integral of a likelihood without sharp edges. */

@@ -88,8 +88,8 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
     OneFault(ForecastTable table) {
       this(
           table,
-          table.isEmpty()
-              ? SeverityIntegral.FLAT
+          table.isLevel()
+              ? SeverityIntegral.flat(table.logLikelihood(1))
               : SeverityIntegral.of(table::logLikelihood, table.edges()));
     }
 
@@ -130,8 +130,9 @@ sealed interface StateIntegral permits StateIntegral.NoFault, StateIntegral.OneF
 
     @Override
     public double logAlone(int item) {
-      return SeverityIntegral.of(s -> table.logLikelihood(s, item), table.edges(item))
-          .logIntegral();
+      return table.isLevel()
+          ? table.logLikelihood(1, item)
+          : SeverityIntegral.of(s -> table.logLikelihood(s, item), table.edges(item)).logIntegral();
     }
   }
 }
