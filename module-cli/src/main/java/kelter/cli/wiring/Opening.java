@@ -121,8 +121,7 @@ public final class Opening implements Runnable {
   }
 
   private Workshop wired(Found found, Shop shop) {
-    return Guice.createInjector(
-            Stage.DEVELOPMENT, new Wiring(found, shop, terminal, clock))
+    return Guice.createInjector(Stage.DEVELOPMENT, new Wiring(found, shop, terminal, clock))
         .getInstance(Workshop.class);
   }
 

@@ -82,8 +82,8 @@ class LedLockOutTest {
     for (Told told : row.when().told()) {
       String kind = kindOf(row, told, random);
       String what = row.id() + " of " + kind;
-      if (!told.words().isEmpty()) {
-        String words = told.words().get(random.nextInt(told.words().size()));
+      if (!told.phrases().isEmpty()) {
+        String words = told.phrases().get(random.nextInt(told.phrases().size())).text();
         for (String begins : List.of("It is ", "Maybe it is ", "There is no ")) {
           new Led(kind, begins + words).hold(random, what + ": " + begins + words);
         }

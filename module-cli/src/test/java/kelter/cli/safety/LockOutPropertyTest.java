@@ -31,6 +31,7 @@ import kelter.core.safety.lockout.Reread;
 import kelter.core.safety.lockout.table.LockOutRow;
 import kelter.core.safety.lockout.table.Told;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Phrase;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.workshop.Case;
 import org.junit.jupiter.api.Test;
@@ -98,7 +99,8 @@ class LockOutPropertyTest {
       for (Case machine : holding.subList(0, Math.min(KINDS_OF_A_ROW, holding.size()))) {
         hold(machine, row.id() + " " + machine.job().appliance().kind());
       }
-      for (String words : told.words()) {
+      for (Phrase phrase : told.phrases()) {
+        String words = phrase.text();
         assertTrue(needsMore || isSaid(row, words.replace(".", "")), row.id() + ": " + words);
       }
     }

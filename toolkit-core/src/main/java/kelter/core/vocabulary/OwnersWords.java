@@ -16,12 +16,6 @@ import java.util.Set;
  */
 public final class OwnersWords {
 
-  /** Ends what is a whole word of a phrase, and not the beginning of one. */
-  private static final String WHOLE = ".";
-
-  /** So many other words may stand between two words of a phrase. */
-  private static final int BETWEEN = 3;
-
   /**
    * By the id of a symptom phrases for it, each a row of beginnings of words that follow each other
    * within a clause.
@@ -575,7 +569,7 @@ public final class OwnersWords {
   private static boolean isNamed(Symptom symptom, List<List<String>> clauses) {
     for (String phrase : PHRASES.getOrDefault(symptom.id(), List.of())) {
       for (List<String> clause : clauses) {
-        if (stands(phrase.split(" "), clause)) {
+        if (stands(Phrase.of(phrase), clause)) {
           return true;
         }
       }
@@ -584,42 +578,13 @@ public final class OwnersWords {
   }
 
   /** Whether the beginnings of words follow each other in a clause. */
-  private static boolean stands(String[] phrase, List<String> clause) {
+  private static boolean stands(Phrase phrase, List<String> clause) {
     for (int start = 0; start < clause.size(); start++) {
-      if (startsAt(phrase, clause, start)) {
+      if (phrase.startsAt(clause, start)) {
         return true;
       }
     }
     return false;
-  }
-
-  /**
-   * Whether the beginnings of words follow each other from a place in a clause on, with few other
-   * words between them.
-   *
-   * @param phrase beginnings of words; one that ends with a full stop is a whole word
-   * @param clause the words of a clause
-   * @param start the place of the first
-   * @return true if they do
-   */
-  public static boolean startsAt(String[] phrase, List<String> clause, int start) {
-    int at = start;
-    int found = 0;
-    for (int k = start; k < clause.size() && k <= at + BETWEEN && found < phrase.length; k++) {
-      if (isMeant(clause.get(k), phrase[found])) {
-        found++;
-        at = k;
-      } else if (found == 0) {
-        break;
-      }
-    }
-    return found == phrase.length;
-  }
-
-  private static boolean isMeant(String said, String beginning) {
-    return beginning.endsWith(WHOLE)
-        ? said.length() == beginning.length() - 1 && beginning.startsWith(said)
-        : said.startsWith(beginning);
   }
 
   /**

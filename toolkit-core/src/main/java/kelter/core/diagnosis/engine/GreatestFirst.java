@@ -6,9 +6,9 @@ import java.util.function.ToDoubleFunction;
 import kelter.core.numeric.Rounding;
 
 /**
- * Orders by a figure, the greatest first, and by name where figures are equal but for rounding. The comparators that
- * Java puts together from such functions can be serialized, and therefore each costs a millisecond
- * at the first start; these do not.
+ * Orders by a figure, the greatest first, and by name where figures are equal but for rounding. The
+ * comparators that Java puts together from such functions can be serialized, and therefore each
+ * costs a millisecond at the first start; these do not.
  */
 final class GreatestFirst {
 

@@ -13,6 +13,7 @@ import kelter.core.safety.lockout.table.Retest;
 import kelter.core.safety.lockout.table.Told;
 import kelter.core.safety.lockout.table.Until;
 import kelter.core.safety.lockout.table.When;
+import kelter.core.vocabulary.Phrase;
 
 /**
  * Reads when a row of the lock-out table holds and until when.
@@ -78,7 +79,12 @@ record LockOutConditions(When when, Until until) {
     node.object(TOLD);
     Optional<String> symptom = IdField.required(node, "symptom");
     return symptom.flatMap(
-        id -> node.make(() -> new Told(id, LockOutReader.each(node, "words", JsonNode::text))));
+        id ->
+            node.make(
+                () ->
+                    new Told(
+                        id,
+                        LockOutReader.each(node, "words", each -> each.text().map(Phrase::of)))));
   }
 
   private static Optional<Beyond> reading(JsonNode node) {

@@ -1,10 +1,9 @@
 package kelter.core.safety.lockout;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import kelter.core.vocabulary.OwnersWords;
+import kelter.core.vocabulary.Phrase;
 
 /**
  * Whether words stand in what somebody said. A word of denial up to three words before them in the
@@ -33,26 +32,28 @@ enum Said {
    *
    * @param clauses the words of each clause, as {@link OwnersWords#clauses} tells them
    */
-  static Said of(List<String> phrases, List<List<String>> clauses) {
+  static Said of(List<Phrase> phrases, List<List<String>> clauses) {
     Said strongest = NOT;
     for (List<String> clause : clauses) {
-      for (String phrase : phrases) {
-        Said here = in(clause, phrase);
-        strongest = here.compareTo(strongest) > 0 ? here : strongest;
+      for (Phrase phrase : phrases) {
+        strongest = stronger(strongest, in(clause, phrase));
       }
     }
     return strongest;
   }
 
-  private static Said in(List<String> clause, String phrase) {
-    String[] words = phrase.toLowerCase(Locale.ROOT).split(" ");
-    List<Said> all = new ArrayList<>();
+  private static Said stronger(Said one, Said other) {
+    return one.compareTo(other) >= 0 ? one : other;
+  }
+
+  private static Said in(List<String> clause, Phrase phrase) {
+    Said strongest = NOT;
     for (int start = 0; start < clause.size(); start++) {
-      if (OwnersWords.startsAt(words, clause, start)) {
-        all.add(at(clause, start));
+      if (phrase.startsAt(clause, start)) {
+        strongest = stronger(strongest, at(clause, start));
       }
     }
-    return all.stream().max(Said::compareTo).orElse(NOT);
+    return strongest;
   }
 
   private static Said at(List<String> clause, int start) {

@@ -96,7 +96,7 @@ record Trigger(
       Set<String> ask,
       List<Ground> because) {
     Optional<Answer> answer = situation.answer(told.symptom());
-    Said here = answer.isPresent() ? Said.NOT : Said.of(told.words(), said);
+    Said here = answer.isPresent() ? Said.NOT : Said.of(told.phrases(), said);
     boolean holds =
         answer.isPresent() ? answer.get() != Answer.NO : here.compareTo(Said.UNSURE) >= 0;
     if (holds) {

@@ -112,8 +112,7 @@ public final class SymptomPosterior {
   private static SymptomPosterior of(
       MachineChances machine, Tracking tracking, List<GroupTables> groups, CausesBefore start) {
     ReportsEnd end = new ReportsEnd(tracking, machine.soundFactor());
-    return new SymptomPosterior(
-            machine, tracking, groups, end, start, end.all(), Optional.empty())
+    return new SymptomPosterior(machine, tracking, groups, end, start, end.all(), Optional.empty())
         .requireExplained();
   }
 
@@ -322,13 +321,7 @@ public final class SymptomPosterior {
       }
     }
     return new SymptomPosterior(
-        machine,
-        tracking,
-        all,
-        reports,
-        before[0],
-        end,
-        Optional.of(new Multiplied(this, others)));
+        machine, tracking, all, reports, before[0], end, Optional.of(new Multiplied(this, others)));
   }
 
   /** The weight of all states, prior times likelihood of readings and reports, in its own unit. */
