@@ -137,9 +137,9 @@ class LockOutPropertyTest {
     if (random.nextInt(4) == 0) {
       List<Told> told = ROWS.get(random.nextInt(ROWS.size())).when().told();
       if (!told.isEmpty()) {
-        List<String> words = told.get(random.nextInt(told.size())).words();
+        List<Phrase> phrases = told.get(random.nextInt(told.size())).phrases();
         String denied = random.nextInt(3) == 0 ? "There is no " : "It ";
-        call = call.said(denied + words.get(random.nextInt(words.size())));
+        call = call.said(denied + phrases.get(random.nextInt(phrases.size())).text());
       }
     }
     for (int k = random.nextInt(5); k > 0; k--) {
