@@ -18,7 +18,6 @@ module kelter.costing {
   exports kelter.costing.life;
   exports kelter.costing.money;
   exports kelter.costing.shop;
-  exports kelter.costing.survival;
   exports kelter.costing.use;
 
   provides kelter.core.module.CalculationModule with
