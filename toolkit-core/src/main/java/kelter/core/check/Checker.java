@@ -51,6 +51,20 @@ public record Checker(
     return numbered(findings);
   }
 
+  /**
+   * The same with only those checks that find something in a job, to be made again on jobs that
+   * differ from it in figures of the machine alone.
+   *
+   * @param job the job, which keeps {@link JobRules}
+   * @return a checker with fewer checks
+   */
+  public Checker findingIn(Job job) {
+    Job pooled = job.pooled();
+    List<Check> finding = new ArrayList<>(checks);
+    finding.removeIf(check -> check.apply(pooled, rule).isEmpty());
+    return new Checker(finding, vocabulary, instruments, rule);
+  }
+
   /** The second finding of an id gets a 2 behind it, the third a 3. */
   private static List<Finding> numbered(List<Finding> findings) {
     Map<String, Integer> counts = new HashMap<>();

@@ -68,12 +68,14 @@ public final class TypicalFindings {
    * @return the findings
    */
   public static List<Finding> of(Checker checker, Job job, TypicalMachine machine) {
-    TypicalFindings findings = new TypicalFindings(checker.findings(job.with(machine.usual())));
+    Job usual = job.with(machine.usual());
+    Checker finding = checker.findingIn(usual);
+    TypicalFindings findings = new TypicalFindings(finding.findings(usual));
     for (int j = 0; j < machine.open().size(); j++) {
       OpenFigure open = machine.open().get(j);
       if (!findings.usual.isEmpty() && open.figure().isOpen() && isRead(job, open.component())) {
-        findings.move(checker.findings(job.with(machine.at(j, -END))), open.told());
-        findings.move(checker.findings(job.with(machine.at(j, END))), open.told());
+        findings.move(finding.findings(job.with(machine.at(j, -END))), open.told());
+        findings.move(finding.findings(job.with(machine.at(j, END))), open.told());
       }
     }
     return findings.told(checker.rule());
