@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.likelihood.Group;
+import kelter.core.diagnosis.symptom.exact.CountedSum;
 
 /**
  * What sets of remedies, one bit each, put right. A state of a group is right again when each of
@@ -19,7 +20,7 @@ final class CureChances {
   private final double[] failing;
   private final int[][] alike;
   private final double[][][] cured;
-  private final JointPosterior.Counted[] working;
+  private final CountedSum[] working;
   private final double[][][] weight;
 
   /**
@@ -46,14 +47,14 @@ final class CureChances {
   }
 
   /** What each set of remedies puts right. */
-  private JointPosterior.Counted[] working() {
+  private CountedSum[] working() {
     JointPosterior.Counts counts = posterior.countsMadeByGroups();
     double[][][] factors = new double[alike.length][failing.length][];
     int[] helpful = new int[alike.length];
     for (int g = 0; g < helpful.length; g++) {
       helpful[g] = helping(g);
     }
-    JointPosterior.Counted[] counted = new JointPosterior.Counted[failing.length];
+    CountedSum[] counted = new CountedSum[failing.length];
     for (int done = 0; done < counted.length; done++) {
       double[][] own = new double[alike.length][];
       for (int g = 0; g < own.length; g++) {

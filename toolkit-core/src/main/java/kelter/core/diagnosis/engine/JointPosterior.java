@@ -10,6 +10,7 @@ import kelter.core.diagnosis.likelihood.Group;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.MachineChances;
 import kelter.core.diagnosis.symptom.exact.CountedStates;
+import kelter.core.diagnosis.symptom.exact.CountedSum;
 import kelter.core.diagnosis.symptom.exact.JointState;
 import kelter.core.diagnosis.symptom.exact.PosteriorSum;
 import kelter.core.diagnosis.symptom.exact.StateCounts;
@@ -296,39 +297,12 @@ final class JointPosterior {
      *
      * @param factor for each group a factor, 0 or more, for each of its states
      */
-    Counted of(double[][] factor) {
+    CountedSum of(double[][] factor) {
       List<CountedStates> counted = new ArrayList<>();
       for (StateCounts part : parts) {
         counted.add(part.of(factor));
       }
-      return new Counted(counted, share);
-    }
-  }
-
-  /**
-   * Joint states counted by factors, over all terms.
-   *
-   * @param parts the counts of each term
-   * @param share the share of each term
-   */
-  record Counted(List<CountedStates> parts, double[] share) {
-
-    /** The expectation of the factors. */
-    double mass() {
-      double sum = 0;
-      for (int term = 0; term < share.length; term++) {
-        sum += share[term] * parts.get(term).mass();
-      }
-      return sum;
-    }
-
-    /** The expectation of the factors where a group is in a state, and 0 elsewhere. */
-    double weight(int group, int state) {
-      double sum = 0;
-      for (int term = 0; term < share.length; term++) {
-        sum += share[term] * parts.get(term).weight(group, state);
-      }
-      return sum;
+      return CountedSum.of(counted, share);
     }
   }
 

@@ -18,6 +18,11 @@ public final class CountedStates {
     this.mass = mass;
   }
 
+  /** The states with what counts of them; null where none does. */
+  SymptomPosterior counted() {
+    return counted;
+  }
+
   /** The expectation of the product. */
   public double mass() {
     return mass;

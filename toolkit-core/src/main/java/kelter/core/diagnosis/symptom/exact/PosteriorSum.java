@@ -1,5 +1,6 @@
 package kelter.core.diagnosis.symptom.exact;
 
+import java.util.Arrays;
 import java.util.List;
 import kelter.core.diagnosis.symptom.GroupChances;
 import kelter.core.diagnosis.symptom.cases.SubsetSpace;
@@ -21,12 +22,12 @@ public final class PosteriorSum {
   /**
    * A sum.
    *
-   * @param parts the parts
-   * @param share the share of each part, 1 in all
+   * @param parts the parts, the usual one first
+   * @param share for each part by how much it counts
    */
   public PosteriorSum(List<SymptomPosterior> parts, double... share) {
     this.parts = List.copyOf(parts);
-    this.share = share.clone();
+    this.share = Arrays.copyOf(share, parts.size());
     this.common = new double[parts.get(0).groups()][];
   }
 
