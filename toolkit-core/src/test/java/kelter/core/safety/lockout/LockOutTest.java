@@ -559,6 +559,25 @@ class LockOutTest {
         List.of(), suspected(Machine.SILENT.recording("earth"), "supply-cord", 0.2, "earth-open"));
   }
 
+  /** What none of several faults of a row is likely enough for, they are together. */
+  @Test
+  void severalUnlikelyFaultsOfARowAreSuspectedTogether() {
+    List<Suspicion.Likely> faults =
+        List.of(
+            new Suspicion.Likely("heater", "leaking", "heater leaks to earth", 0.12),
+            new Suspicion.Likely("supply-cord", "damp", "cord damp", 0.09),
+            new Suspicion.Likely("supply-cord", "broken", "cord broken", 0.7));
+    Situation silent = situation(Machine.SILENT, Market.EU, List.of(), "supply-cord", "heater");
+    List<Suspicion> suspected = Suspicion.of(TABLE, silent, faults);
+    assertEquals(1, suspected.size());
+    assertEquals("insulation", suspected.get(0).row());
+    assertEquals("heater", suspected.get(0).component());
+    assertEquals("heater leaks to earth, or another of its kind", suspected.get(0).fault());
+    assertEquals(0.21, suspected.get(0).probability(), 1e-12);
+    List<Suspicion.Likely> fewer = List.of(faults.get(0), faults.get(2));
+    assertEquals(List.of(), Suspicion.of(TABLE, silent, fewer));
+  }
+
   /** A welded contact is row 10, but that of a door switch is not: it has a row of its own. */
   @Test
   void aWeldedDoorSwitchIsNoStuckContact() {
