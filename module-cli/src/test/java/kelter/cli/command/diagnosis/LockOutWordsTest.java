@@ -165,6 +165,40 @@ class LockOutWordsTest {
     }
   }
 
+  /**
+   * The type tests of North America, 0.1 ohm (UL 859, 57.1) and 0.75 mA or 0.5 mA (UL 101), as test
+   * reports cite them; a reading is held against the same.
+   */
+  @Test
+  void theStepsTellTheLimitsThatReadingsAreHeldAgainst() throws IOException {
+    Call american =
+        Call.of("washing-machine")
+            .in("NA")
+            .read("supply-cord", "protective-conductor-resistance", "0.2 ohm")
+            .read("supply-cord", "protective-conductor-current", "2 mA");
+    String job = Files.write(folder.resolve("american.json"), american.json("", "", "")).toString();
+    String steps = Console.run("diagnose", "--full", job).out().replaceAll("\\s+", " ");
+    String findings = Console.run("check", job).out().replaceAll("\\s+", " ");
+    assertTrue(steps.contains("Ground: at most 0.1 ohm"), steps);
+    assertTrue(steps.contains("grounding conductor: at most 0.75 mA (0.5 mA if portable)"), steps);
+    assertTrue(findings.contains("allowed at most 0.1 ohm: does not conform"), findings);
+    assertTrue(findings.contains("allowed at most 0.75 mA: does not conform"), findings);
+  }
+
+  @Test
+  void whatIsWiredInHasNoOutlet() throws IOException {
+    for (String market : List.of("EU", "NA")) {
+      byte[] tank = Call.of("storage-water-heater").in(market).json("", "", "");
+      String job = Files.write(folder.resolve(market + ".json"), tank).toString();
+      String steps = Console.run("diagnose", "--full", job).out().replaceAll("\\s+", " ");
+      String device = market.equals("NA") ? "GFCI" : "residual-current device";
+      assertTrue(
+          steps.contains("behind a " + device + " if its circuit has one, hands off"), steps);
+      assertFalse(steps.contains("Outlet behind"), steps);
+      assertEquals(market.equals("NA"), steps.contains("140 °F (60 °C)"), steps);
+    }
+  }
+
   /** A program on the core alone gets the same answers. */
   @ParameterizedTest
   @MethodSource("demos")

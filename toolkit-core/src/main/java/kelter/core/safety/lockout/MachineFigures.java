@@ -15,7 +15,8 @@ import kelter.core.safety.ProtectionClass;
 
 /**
  * The figures of a machine that stand in the steps around power: waits, and the limits of rows 6 to
- * 8 of the table (EN 50678, from memory). Local code comes first.
+ * 8 of the table (EN 50678, from memory; in North America the type tests of UL 859, 57.1, and UL
+ * 101, cited second-hand). Local code comes first.
  */
 record MachineFigures(Situation situation) {
 
@@ -51,6 +52,17 @@ record MachineFigures(Situation situation) {
   /** Row 6: what the habit of the UK allows beside the cord, Ohm. */
   private static final double EARTH_UK = 0.1;
 
+  /** Row 6 in North America: from touchable metal to the grounding blade, Ohm; UL 859, 57.1. */
+  private static final double EARTH_NA = 0.1;
+
+  /** Row 8 in North America: stationary and portable machines, mA; UL 101. */
+  private static final double CURRENT_NA = 0.75;
+
+  private static final double CURRENT_NA_PORTABLE = 0.5;
+
+  /** Above the voltage of an ordinary outlet in North America, V. */
+  private static final double AMERICAN_OUTLET = 150;
+
   /** Row 7: Mohm. */
   private static final double OF_HEATING = 0.3;
 
@@ -66,6 +78,7 @@ record MachineFigures(Situation situation) {
         .replace("{insulation-limit}", insulation())
         .replace("{conductor-limit}", current())
         .replace("{earth-where}", hasCord() ? "flexing the cord" : "where it is connected")
+        .replace("{powered-by}", poweredBy())
         .replace("{power-off}", situation.isFixed() ? "have it isolated again" : "unplug again");
   }
 
@@ -142,6 +155,18 @@ record MachineFigures(Situation situation) {
         : plain(mostEarth()) + " ohm";
   }
 
+  /** No outlet with a ground-fault interrupter is usual at 208 V and 240 V in North America. */
+  private String poweredBy() {
+    boolean american = situation.market() == Market.NA;
+    String device = american ? "GFCI" : "residual-current device";
+    if (situation.isFixed()) {
+      String at = american ? "disconnect" : "isolator";
+      return "Switched on at its " + at + ", behind a " + device + " if its circuit has one";
+    }
+    boolean seldom = american && situation.nominal() > AMERICAN_OUTLET;
+    return "Outlet behind a " + device + (seldom ? " if its circuit has one" : "");
+  }
+
   private boolean hasCord() {
     return !situation.parts(Set.of("supply-cord")).isEmpty();
   }
@@ -149,6 +174,9 @@ record MachineFigures(Situation situation) {
   private double mostEarth() {
     if (situation.market() == Market.UK) {
       return EARTH_UK;
+    }
+    if (situation.market() == Market.NA) {
+      return EARTH_NA;
     }
     double length = 0;
     for (Component cord : situation.job().appliance().componentsOf("supply-cord")) {
@@ -194,10 +222,18 @@ record MachineFigures(Situation situation) {
   }
 
   private String current() {
-    return plain(mostCurrent()) + " mA";
+    return situation.market() == Market.NA
+        ? QuantityFormat.plain(CURRENT_NA)
+            + " mA ("
+            + QuantityFormat.plain(CURRENT_NA_PORTABLE)
+            + " mA if portable)"
+        : plain(mostCurrent()) + " mA";
   }
 
   private double mostCurrent() {
+    if (situation.market() == Market.NA) {
+      return CURRENT_NA;
+    }
     double power =
         situation.job().appliance().nameplate().power().map(RatedRange::meanSi).orElse(0.0);
     boolean more = isHeating() && power > CURRENT_POWER;
