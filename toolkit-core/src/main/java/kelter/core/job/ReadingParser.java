@@ -158,12 +158,17 @@ public final class ReadingParser {
   }
 
   private static Reading grade(String text, List<String> words) {
-    String word = text.toLowerCase(Locale.ROOT);
-    int rank = words.indexOf(word);
+    List<String> spoken = words.stream().map(ReadingParser::spoken).toList();
+    int rank = spoken.indexOf(spoken(text));
     if (rank >= 0) {
-      return new Reading.Grade(word, rank);
+      return new Reading.Grade(words.get(rank), rank);
     }
     throw noGrade(text, words);
+  }
+
+  /** A grade as it is spoken: half-full and half full are one. */
+  private static String spoken(String grade) {
+    return grade.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " ");
   }
 
   private static QuantityFormatException noGrade(String text, List<String> words) {

@@ -168,4 +168,12 @@ class ReadingParserTest {
         assertThrows(QuantityFormatException.class, () -> ReadingParser.parse(text, observable));
     assertTrue(refused.getMessage().contains(part), refused.getMessage());
   }
+
+  @Test
+  void aGradeIsTakenAsItIsSpoken() {
+    Observable filled =
+        Observable.named("filled", "filled").graded("empty", "half-full", "full").by(PROCEDURE);
+
+    assertEquals(new Reading.Grade("half-full", 1), ReadingParser.parse("Half full", filled));
+  }
 }
