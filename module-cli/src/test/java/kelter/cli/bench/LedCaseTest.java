@@ -81,6 +81,31 @@ class LedCaseTest {
     assertEquals("room-air-conditioner", session.machine().job().appliance().kind());
   }
 
+  /** Words may be taken for a symptom that nobody meant: "no heater" is not "no heat". */
+  @Test
+  void whatWordsWereTakenForIsToldAndOverturnsNoAnswer() {
+    Session session = begin("tumble dryer", "5", "", "does-not-dry = y", "stays-cold = n");
+
+    Reply refused = session.answer("no heater");
+    assertSame(session, refused.session());
+    assertTrue(refused.told().get(0).contains("answered no"), refused.told().toString());
+    assertTrue(refused.told().get(0).contains("stays-cold = yes"), refused.told().toString());
+
+    Reply understood = session.answer("it squeals");
+    assertEquals(
+        List.of("Understood 'it squeals': is loud (loud), yes. If that is wrong: undo."),
+        understood.told());
+    String tried = told(session, "what if no heat");
+    assertTrue(tried.contains("Then: "), tried);
+  }
+
+  @Test
+  void aSessionIsLeftByAnyWordForIt() {
+    for (String word : List.of("done", "quit", "exit", "q")) {
+      assertTrue(begin("kettle", "5", "").answer(word).ended(), word);
+    }
+  }
+
   /** The rated figure of a part decides what its reading alone cannot. */
   @Test
   void whatStandsOnAPartIsTaken() {

@@ -432,6 +432,60 @@ class LedProofTest {
             .toList());
   }
 
+  /** Nor does a yes to the one: each is asked for. */
+  @Test
+  void aYesToOneCurrentSaysNothingOfTheOther() {
+    Session session =
+        answering(
+            proving(WATER_HEATER.replace("\"trips-rcd\":\"yes\"", "\"stays-cold\":\"yes\"")),
+            "look = met",
+            "earth = 0.05 ohm",
+            "insulation = > 200 Mohm",
+            "polarity = met",
+            "filled = ok",
+            "refill = y",
+            "valve-free = y",
+            "one-minute = y",
+            "leakage = y");
+    ReleaseTest leakage =
+        proof(session).tests().stream()
+            .filter(each -> each.step().equals("leakage"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("met; met", leakage.note());
+
+    Case one = Call.of("storage-water-heater").met("leakage: met;").open("", "", "");
+    assertEquals(
+        List.of(ReleaseTest.Result.MET, ReleaseTest.Result.NOT_MEASURED),
+        Proof.of(one).tests().stream()
+            .filter(each -> each.step().equals("leakage"))
+            .map(ReleaseTest::result)
+            .toList());
+  }
+
+  /** What is wired in is asked for what it does once it has run. */
+  @Test
+  void whatAWiredInMachineDoesAfterTheWorkIsAskedFor() {
+    String oven =
+        """
+        {"format":"kelter-job/2","id":"oven","appliance":{"kind":"oven"},
+         "symptoms":{"heats-slowly":"yes"},
+         "work":[{"remedy":"bake-element.renew-heater"}],
+         "tests":{"look":"met","glass-renewed":"met","earth":"met","insulation":"met",
+           "polarity":"met","one-minute":"met","leakage":"met","cycle":"met"},
+         "measurements":[
+           {"of":"supply-cord","observable":"protective-conductor-resistance",
+            "reading":"0.05 ohm","stage":"as-left"},
+           {"of":"supply-cord","observable":"insulation-resistance",
+            "reading":"> 200 Mohm","stage":"as-left"}]}
+        """;
+    Session session = proving(oven);
+    for (int i = 0; i < 9 && !(session.prompt() instanceof Prompt.Ask); i++) {
+      session = typing(session, "skip");
+    }
+    assertEquals("heats-slowly", asked(session.prompt()));
+  }
+
   @Test
   void aLookThatKeepsThePowerOffIsAskedAgainWithTheReason() {
     Session session = proving(WATER_HEATER);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kelter.core.catalogue.Kind;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
@@ -16,9 +17,11 @@ import kelter.core.diagnosis.Remedy;
 import kelter.core.file.job.ProgressEdit;
 import kelter.core.file.json.Json;
 import kelter.core.job.Conditions;
+import kelter.core.job.Job;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
+import kelter.core.job.SymptomReport;
 import kelter.core.job.work.TestDone;
 import kelter.core.job.work.WorkDone;
 import kelter.core.problem.InputException;
@@ -39,6 +42,7 @@ import kelter.core.workshop.Case;
 final class Answering {
 
   private static final String UNDO = "undo";
+  private static final Set<String> LEAVING = Set.of("done", "quit", "exit", "q");
   private static final String WITH = " with ";
   private static final String TEMPERATURE = "temperature";
   private static final String WARM = "warm";
@@ -79,7 +83,7 @@ final class Answering {
           .map(before -> Reply.to(before, TakenBack.words(before.prompt(), session.typed())))
           .orElseGet(this::outOfTheJob);
     }
-    if (word.equals("done")) {
+    if (LEAVING.contains(word)) {
       return new Reply(session, List.of(), true);
     }
     if (word.equals("?") || word.equals("help")) {
@@ -188,7 +192,7 @@ final class Answering {
   }
 
   private Reply whatIf(String told) {
-    Reply tried = new Answering(session, told).said();
+    Reply tried = new Answering(session, told).said(true);
     if (tried.session() == session) {
       return tried;
     }
@@ -200,6 +204,15 @@ final class Answering {
 
   /** What is said of its own accord: a symptom, or a reading as {@code words = reading}. */
   private Reply said() {
+    return said(false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param overturning whether an answer that was given may be overturned by other words
+   */
+  private Reply said(boolean overturning) {
     try {
       int equals = line.indexOf('=');
       if (equals > 0) {
@@ -207,11 +220,38 @@ final class Answering {
       }
       List<Symptom> meant = Words.symptoms(line, session.machine());
       return meant.size() == 1
-          ? reported(meant.get(0), "yes")
+          ? understood(meant.get(0), overturning)
           : Reply.to(session, "'" + line + "' is neither a symptom nor 'part reading = value'.");
     } catch (InputException mistakes) {
       return Reply.to(session, told(mistakes.problems().get(0)));
     }
+  }
+
+  /** A symptom that was found by its words, which may mean something else: it is told. */
+  private Reply understood(Symptom symptom, boolean overturning) {
+    String told = "'%s': %s (%s)".formatted(line, symptom.title(), symptom.id());
+    Optional<String> earlier = answered(symptom).filter(each -> !each.equals("yes"));
+    if (earlier.isPresent() && !overturning) {
+      return Reply.to(
+          session,
+          "%s? That was answered %s. If it is so: %s = yes."
+              .formatted(told, earlier.get(), symptom.id()));
+    }
+    Session next = reported(symptom, "yes").session();
+    return Reply.to(next, "Understood " + told + ", yes. If that is wrong: undo.");
+  }
+
+  /** What was answered of a symptom at this stage, if anything. */
+  private Optional<String> answered(Symptom symptom) {
+    Job job = session.machine().job();
+    List<SymptomReport> reports =
+        session.stage() == Measurement.Stage.AS_LEFT
+            ? job.progress().symptoms()
+            : job.complaint().symptoms();
+    return reports.stream()
+        .filter(each -> each.symptom().equals(symptom.id()))
+        .map(each -> each.answer().id())
+        .findFirst();
   }
 
   private Reply answer(Prompt prompt) {
@@ -363,13 +403,18 @@ final class Answering {
     if (figure.isPresent()) {
       return checked(session.saying(ProgressEdit.with(session.content(), figure.get())));
     }
-    String[] told = line.split("[ ,:]+", 2);
+    String plain =
+        line.replaceFirst("(?i)^not (met|ok)\\b", "n").replaceFirst("(?i)^(met|ok)\\b", "y");
+    String[] told = plain.split("[ ,:]+", 2);
     String answer = ANSWERS.getOrDefault(told[0].toLowerCase(Locale.ROOT), "");
     if (!answer.equals("yes") && !answer.equals("no")) {
       return Reply.to(session, "Answer " + answers(looked) + ", and behind it what you saw.");
     }
     String note = told.length > 1 ? told[1].strip() : "";
-    TestDone test = new TestDone(step, answer.equals("yes"), note);
+    TestDone test =
+        answer.equals("yes") && isOneOfSeveral(looked)
+            ? looked.metAlone(note)
+            : new TestDone(step, answer.equals("yes"), note);
     boolean figureOnly =
         answer.equals("yes")
             && session.prompt() instanceof Prompt.Look
@@ -380,6 +425,15 @@ final class Answering {
           "Noted. The lock-out ends only by the figure: type it, or skip.");
     }
     return checked(session.saying(ProgressEdit.with(session.content(), test)));
+  }
+
+  /** Whether a figure is read that is not the only one of its step. */
+  private boolean isOneOfSeveral(ReleaseTest looked) {
+    return looked.awaited().isPresent()
+        && Proof.of(session.machine()).tests().stream()
+                .filter(each -> each.step().equals(looked.step()))
+                .count()
+            > 1;
   }
 
   private static String answers(ReleaseTest looked) {

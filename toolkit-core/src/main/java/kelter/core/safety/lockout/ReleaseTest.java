@@ -39,6 +39,9 @@ public record ReleaseTest(
     Result result,
     String note) {
 
+  /** Stands in the note of a step for one of its figures that was seen to be met and not told. */
+  static final String MET_ALONE = "met";
+
   /** How a test came out. Only a named person says more. */
   public enum Result {
     /** The reading that was entered meets the limit, or somebody wrote so. */
@@ -131,6 +134,18 @@ public record ReleaseTest(
                     step,
                     figure.result() == Result.MET,
                     isNext() ? note + "; " + told.strip() : told.strip()));
+  }
+
+  /**
+   * That one of several figures of a step is met, without the figure. It says nothing of the
+   * others.
+   *
+   * @param seen what somebody saw; may be empty
+   * @return how it came out
+   */
+  public TestDone metAlone(String seen) {
+    String own = MET_ALONE + (seen.isEmpty() ? "" : " (" + seen.replace(';', ',') + ")");
+    return new TestDone(step, true, isNext() ? note + "; " + own : own + ";");
   }
 
   /** Whether a figure was written to the step that is read before this one. */

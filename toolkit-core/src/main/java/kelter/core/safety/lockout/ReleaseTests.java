@@ -67,7 +67,7 @@ record ReleaseTests(Situation situation) {
   /**
    * What somebody wrote. A figure in it is held against its limit, whatever else was written; where
    * several are read at the step, they stand in its order with semicolons between, and one that is
-   * not told was not measured.
+   * neither told nor said to be met was not measured.
    */
   private ReleaseTest looked(StepsFor step, Optional<Retest> awaited) {
     Optional<TestDone> done = written(step);
@@ -81,11 +81,13 @@ record ReleaseTests(Situation situation) {
       int place = step.read().indexOf(awaited.get());
       String own = place < told.size() ? told.get(place) : "";
       Retest first = step.read().get(0);
-      boolean figures = NotedFigure.of(told.get(0), observable(first), limits(first)).isPresent();
+      boolean apart =
+          done.get().note().contains(";")
+              || NotedFigure.of(told.get(0), observable(first), limits(first)).isPresent();
       result =
           NotedFigure.of(own, observable, limits)
               .map(NotedFigure::result)
-              .orElse(figures ? Result.NOT_MEASURED : said);
+              .orElse(apart && !isSaidMet(own) ? Result.NOT_MEASURED : said);
     }
     return new ReleaseTest(
         step.id(),
@@ -98,7 +100,11 @@ record ReleaseTests(Situation situation) {
         limits,
         Optional.empty(),
         result,
-        done.map(TestDone::note).orElse(""));
+        done.map(TestDone::note).orElse("").replaceFirst(";\\s*$", ""));
+  }
+
+  private static boolean isSaidMet(String own) {
+    return own.strip().startsWith(ReleaseTest.MET_ALONE);
   }
 
   private List<ReleaseTest> read(StepsFor step, Retest retest) {
