@@ -124,6 +124,29 @@ class LedCaseTest {
     assertTrue(plate.machine().job().appliance().nameplate().voltage().isPresent());
   }
 
+  /** 2600 W at 240 V is 22.15 ohm; the power is what stands on an element. */
+  @Test
+  void theNameplateOfAPartIsTakenByItsWords() {
+    Session session = begin("oven", "6", "It does not heat");
+    while (session.prompt() instanceof Prompt.Heed) {
+      session = after(session, "ok");
+    }
+    session = after(after(session, "plate voltage = 240 V"), "plate frequency = 60 Hz");
+    Reply read = session.answer("bake element resistance = 22.4 ohm");
+    String told = String.join(" ", read.told());
+    assertTrue(told.contains("Taken as read: bake element: resistance"), told);
+    assertTrue(told.contains("bake element rated = ... W"), told);
+    for (String mark :
+        List.of("bake element rated = 2600 W", "plate bake element power = 2.6 kW")) {
+      Session marked = after(read.session(), mark);
+      assertTrue(
+          marked.machine().findings().stream()
+              .filter(each -> each.component().equals("bake-element"))
+              .allMatch(each -> each.verdict() == Verdict.CONFORMS),
+          mark);
+    }
+  }
+
   /** A pump that hums and stands still: what jams it is looked for before it is renewed. */
   @Test
   void aPartIsLookedIntoBeforeItIsRenewed() {

@@ -14,8 +14,10 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.Remedy;
+import kelter.core.file.job.MarkedEdit;
 import kelter.core.file.job.ProgressEdit;
 import kelter.core.file.json.Json;
+import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
@@ -643,7 +645,7 @@ final class Answering {
   private Reply named(String words, String told) {
     Optional<Json.Obj> marked = new Marked(session.machine()).in(session.content(), words, told);
     if (marked.isPresent()) {
-      Session next = session.saying(marked.get());
+      Session next = session.saying(MarkedEdit.withKinds(marked.get(), session.workshop().kinds()));
       next.machine();
       return Reply.to(next, "Kept as marked: " + words + ", " + told + ".");
     }
@@ -654,7 +656,7 @@ final class Answering {
     }
     List<Words.Readable> readable = Words.readable(words, session.machine());
     if (readable.size() == 1) {
-      return reading(readable.get(0).component(), readable.get(0).observable(), told);
+      return naming(readable.get(0), told);
     }
     List<Symptom> symptoms = OwnersWords.meant(words, session.machine().vocabulary().symptoms());
     String answer = ANSWERS.get(told.toLowerCase(Locale.ROOT));
@@ -667,6 +669,20 @@ final class Answering {
         readable.isEmpty()
             ? "Nothing here is called '" + words + "'."
             : "Which: " + String.join(", ", near) + "?");
+  }
+
+  /** A reading that is found by its words, told by what it was taken for. */
+  private Reply naming(Words.Readable readable, String told) {
+    Reply reply = reading(readable.component(), readable.observable(), told);
+    if (reply.session() == session) {
+      return reply;
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Taken as read: %s: %s."
+            .formatted(Component.words(readable.component()), readable.observable().title()));
+    lines.addAll(reply.told());
+    return new Reply(reply.session(), lines, reply.ended());
   }
 
   private List<String> list() {

@@ -12,7 +12,7 @@ final class Help {
           "undo takes the last answer back, as often as you like.",
           "list shows what else can be read; why tells what speaks for the likeliest cause.",
           "WORDS = READING enters another reading: heater resistance = 26 ohm.",
-          "plate voltage = 230 V and run capacitor rated = 35 uF tell what stands on it.",
+          "plate voltage = 230 V and heater rated = 2 kW tell what stands on it.",
           "what if leaks, or what if heater resistance = OL, tries without keeping.",
           "Add 'with METER' to a reading to name the instrument.",
           "note TEXT and did TEXT are kept in the job. done leaves; all is kept.");

@@ -3,10 +3,12 @@ package kelter.core.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import kelter.core.file.job.MarkedEdit;
 import kelter.core.file.json.Json;
 import kelter.core.job.Component;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.quantity.QuantityParser;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
@@ -15,12 +17,28 @@ import kelter.core.workshop.Case;
 
 /**
  * What stands on a machine or on a part, as somebody types it: {@code plate voltage = 230 V},
- * {@code run capacitor rated = 35 uF}.
+ * {@code plate bake element power = 2.6 kW}, {@code run capacitor rated = 35 uF}.
  */
 final class Marked {
 
   private static final String PLATE = "plate ";
   private static final String RATED = " rated";
+  private static final String POWER = "power";
+
+  /** A limit of local code stands on no part. */
+  private static final String LIMIT = "-limit";
+
+  /** What a nameplate states, by what it is measured in. */
+  private static final Map<String, QuantityKind> ON_PLATES =
+      Map.of(
+          POWER,
+          QuantityKind.POWER,
+          "voltage",
+          QuantityKind.VOLTAGE,
+          "current",
+          QuantityKind.CURRENT,
+          "frequency",
+          QuantityKind.FREQUENCY);
 
   private final Case machine;
 
@@ -39,8 +57,12 @@ final class Marked {
   Optional<Json.Obj> in(Json.Obj content, String words, String told) {
     String plain = words.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").strip();
     if (plain.startsWith(PLATE)) {
-      String word = plain.substring(PLATE.length()).replaceFirst("^rated ", "").replace(' ', '-');
-      return Optional.of(MarkedEdit.plate(content, Optional.empty(), word, told));
+      String word = plain.substring(PLATE.length()).replaceFirst("^rated ", "");
+      return ofPart(content, word, told)
+          .or(
+              () ->
+                  Optional.of(
+                      MarkedEdit.plate(content, Optional.empty(), word.replace(' ', '-'), told)));
     }
     int rated = plain.indexOf(RATED);
     if (rated < 1) {
@@ -50,12 +72,34 @@ final class Marked {
     List<Json.Obj> meant = new ArrayList<>();
     for (Component part : parts(plain.substring(0, rated))) {
       for (Characteristic each : figures(part)) {
-        if (figure.isEmpty() ? isOf(each, told) : each.id().equals(figure)) {
+        if (figure.isEmpty() ? isOf(each.kind(), told) : each.id().equals(figure)) {
           meant.add(MarkedEdit.figure(content, part.id(), each.id(), told));
         }
       }
+      if (meant.isEmpty()) {
+        ON_PLATES.forEach(
+            (word, kind) -> {
+              if (figure.isEmpty() ? isOf(kind, told) : word.equals(figure)) {
+                meant.add(MarkedEdit.plate(content, Optional.of(part.id()), word, told));
+              }
+            });
+      }
     }
     return meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty();
+  }
+
+  /** The nameplate of one part: its words, and the last one what is stated. */
+  private Optional<Json.Obj> ofPart(Json.Obj content, String words, String told) {
+    int last = words.lastIndexOf(' ');
+    if (last < 0 || !ON_PLATES.containsKey(words.substring(last + 1))) {
+      return Optional.empty();
+    }
+    List<Component> meant = parts(words.substring(0, last));
+    return meant.size() == 1
+        ? Optional.of(
+            MarkedEdit.plate(
+                content, Optional.of(meant.get(0).id()), words.substring(last + 1), told))
+        : Optional.empty();
   }
 
   private List<Component> parts(String words) {
@@ -69,9 +113,9 @@ final class Marked {
     return machine.vocabulary().kind(part.kind()).map(ComponentKind::figures).orElse(List.of());
   }
 
-  private static boolean isOf(Characteristic figure, String told) {
+  private static boolean isOf(QuantityKind kind, String told) {
     try {
-      QuantityParser.parse(told, figure.kind());
+      QuantityParser.parse(told, kind);
       return true;
     } catch (IllegalArgumentException otherUnit) {
       return false;
@@ -79,23 +123,44 @@ final class Marked {
   }
 
   /**
-   * The mark that a reading is held against and that nobody has told.
+   * The mark that a reading is held against and that nobody has told: the power of what usually
+   * states one, else a figure of what was read.
    *
    * @param component the id of the part that was read
    * @param read what was read of it
    * @return how to tell it; empty if the part has no such mark, or it is told
    */
   Optional<String> wanted(String component, Observable read) {
-    return machine.job().appliance().component(component).stream()
+    Optional<Component> part = machine.job().appliance().component(component);
+    if (part.filter(each -> each.nameplate().power().isEmpty()).isPresent()
+        && usuallyStatesPower(component)) {
+      return Optional.of(mark(component, QuantityKind.POWER));
+    }
+    return part.stream()
         .flatMap(
-            part ->
-                figures(part).stream()
+            known ->
+                figures(known).stream()
                     .filter(each -> each.kind().equals(read.kind()))
-                    .filter(each -> part.figure(each).isEmpty()))
+                    .filter(each -> !each.id().endsWith(LIMIT))
+                    .filter(each -> known.figure(each).isEmpty()))
         .findFirst()
-        .map(
-            figure ->
-                "What it may be follows from its mark. If you can read that: %s rated = ... %s"
-                    .formatted(component.replace('-', ' '), figure.kind().unit().symbol()));
+        .map(figure -> mark(component, figure.kind()));
+  }
+
+  private boolean usuallyStatesPower(String component) {
+    return machine
+        .kind()
+        .flatMap(kind -> kind.part(component))
+        .filter(
+            part ->
+                part.figures().values().stream()
+                    .flatMap(List::stream)
+                    .anyMatch(each -> each.onNameplate() && each.word().equals(POWER)))
+        .isPresent();
+  }
+
+  private static String mark(String component, QuantityKind kind) {
+    return "What it may be follows from its mark. If you can read that: %s rated = ... %s"
+        .formatted(component.replace('-', ' '), kind.unit().symbol());
   }
 }

@@ -22,6 +22,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindPart;
 import kelter.core.file.job.JobDocument;
 import kelter.core.file.job.JobFile;
+import kelter.core.file.job.MarkedEdit;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.vocabulary.ComponentKind;
@@ -121,7 +122,8 @@ public final class NewCommand implements Command {
     String word = kind.map(Kind::id).orElse(KindWords.OTHER);
     ShortJob job = new ShortJob(word, date, workshop.vocabulary(), symptoms(kind));
     invocation.shop().folder().ifPresent(shop -> job.job("id", Optional.of(shop.freeId(word))));
-    write(JsonText.write(shortForm(job, invocation.given()).content()), invocation);
+    Json.Obj content = shortForm(job, invocation.given()).content();
+    write(JsonText.write(MarkedEdit.withKinds(content, workshop.kinds())), invocation);
     for (ShortJob.Taken taken : job.taken()) {
       invocation.terminal().complain(taken.line());
     }

@@ -69,15 +69,15 @@ public final class EnterCommand implements Command {
           "enter", "nothing to enter is told", "write --read, --saw, --plate or --figure");
     }
     JobEdits edits = new JobEdits(invocation);
-    plate.forEach(told -> edits.add(told(PLATE, told), () -> Entry.plate(told)));
-    figures.forEach(told -> edits.add(told(FIGURE, told), () -> Entry.figure(told)));
+    plate.forEach(told -> edits.add(told(PLATE, told), () -> Entry.plate(told, edits)));
+    figures.forEach(told -> edits.add(told(FIGURE, told), () -> Entry.figure(told, edits)));
     int before = edits.document().job().measurements().size();
     if (invocation.given().has(CORRECT)) {
       read.forEach(told -> edits.add(told(READ, told), () -> withoutEarlier(told)));
     }
     int kept = edits.document().job().measurements().size();
     read.forEach(told -> edits.add(told(READ, told), () -> Entry.reading(told, AS_FOUND)));
-    saw.forEach(told -> edits.add(told(SAW, told), () -> Entry.symptom(told, AS_FOUND)));
+    saw.forEach(told -> edits.add(told(SAW, told), () -> Entry.symptom(told, AS_FOUND, edits)));
     edits.write();
     if (kept < before) {
       invocation

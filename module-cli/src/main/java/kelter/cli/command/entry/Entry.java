@@ -26,7 +26,7 @@ public final class Entry {
           "([a-z0-9-]+)\\.([a-z0-9-]+) *= *(.*?)(?: +at +(.*?))?(?: +with +([a-z0-9-]+))?");
   private static final Pattern PLATED =
       Pattern.compile("(?:([a-z0-9-]+)\\.)?([a-z0-9-]+) *= *(.+)");
-  private static final Pattern ANSWER = Pattern.compile("([a-z0-9-]+) *= *(yes|no|sometimes)");
+  private static final Pattern ANSWER = Pattern.compile("([^=]+?) *= *(yes|no|sometimes)");
 
   private Entry() {}
 
@@ -82,10 +82,11 @@ public final class Entry {
   /**
    * Adds what stands on a nameplate.
    *
-   * @throws IllegalArgumentException if it has another form
+   * @throws IllegalArgumentException if it has another form, or is of a part that cannot be there
    */
-  public static UnaryOperator<Json.Obj> plate(String told) {
+  public static UnaryOperator<Json.Obj> plate(String told, JobEdits job) {
     Matcher matcher = matched(PLATED, told, "WORD=VALUE or PART.WORD=VALUE, such as power=2.2 kW");
+    Optional.ofNullable(matcher.group(1)).ifPresent(job::requirePart);
     return content ->
         MarkedEdit.plate(
             content, Optional.ofNullable(matcher.group(1)), matcher.group(2), matcher.group(3));
@@ -94,13 +95,14 @@ public final class Entry {
   /**
    * Adds what a part is rated for.
    *
-   * @throws IllegalArgumentException if it has another form
+   * @throws IllegalArgumentException if it has another form, or is of a part that cannot be there
    */
-  public static UnaryOperator<Json.Obj> figure(String told) {
+  public static UnaryOperator<Json.Obj> figure(String told, JobEdits job) {
     Matcher matcher = matched(PLATED, told, "PART.WORD=VALUE, such as fan.power=30 W");
     if (matcher.group(1) == null) {
       throw new IllegalArgumentException("names no part; write PART.WORD=VALUE");
     }
+    job.requirePart(matcher.group(1));
     return content ->
         MarkedEdit.figure(content, matcher.group(1), matcher.group(2), matcher.group(3));
   }
@@ -108,11 +110,12 @@ public final class Entry {
   /**
    * Adds what the machine does.
    *
-   * @throws IllegalArgumentException if it has another form
+   * @throws IllegalArgumentException if it has another form, or names no symptom by its id
    */
-  public static UnaryOperator<Json.Obj> symptom(String told, Measurement.Stage stage) {
+  public static UnaryOperator<Json.Obj> symptom(
+      String told, Measurement.Stage stage, JobEdits job) {
     Matcher matcher = matched(ANSWER, told, "SYMPTOM=no, or yes, or sometimes");
-    String symptom = matcher.group(1);
+    String symptom = job.symptom(matcher.group(1));
     String answer = matcher.group(2);
     return stage == Measurement.Stage.AS_LEFT
         ? content -> ProgressEdit.withSymptom(content, symptom, answer)

@@ -8,9 +8,14 @@ import java.util.function.UnaryOperator;
 import kelter.cli.command.Invocation;
 import kelter.core.file.job.JobDocument;
 import kelter.core.file.job.JobFile;
+import kelter.core.file.job.MarkedEdit;
 import kelter.core.file.json.Json;
+import kelter.core.job.Component;
 import kelter.core.problem.InputException;
 import kelter.core.problem.Problem;
+import kelter.core.quantity.Nearest;
+import kelter.core.vocabulary.OwnersWords;
+import kelter.core.vocabulary.Symptom;
 
 /**
  * What a command line adds to a job: all of it or, where one piece is wrong, nothing. Every mistake
@@ -41,6 +46,48 @@ public final class JobEdits {
     return invocation.job(file, content);
   }
 
+  /**
+   * Asks for a part that the machine has, or for a kind of component that may be added to it.
+   *
+   * @throws IllegalArgumentException if it is neither; the message names the parts
+   */
+  void requirePart(String id) {
+    List<String> parts =
+        document().job().appliance().components().stream().map(Component::id).toList();
+    if (!parts.contains(id) && invocation.workshop().vocabulary().kind(id).isEmpty()) {
+      throw new IllegalArgumentException(
+          "'%s' is no part of this machine; %s"
+              .formatted(
+                  id,
+                  Nearest.of(id, parts)
+                      .map(near -> "did you mean '" + near + "'?")
+                      .orElse("known: " + String.join(", ", parts))));
+    }
+  }
+
+  /**
+   * A symptom by its id, with blanks or hyphens. Other words may mean something else, so that they
+   * are not taken for one.
+   *
+   * @throws IllegalArgumentException if it is told by other words; the message names what they may
+   *     mean
+   */
+  String symptom(String words) {
+    String id = words.strip().replace(' ', '-');
+    List<Symptom> known = invocation.workshop().vocabulary().symptoms();
+    List<String> meant = OwnersWords.meant(words, known).stream().map(Symptom::id).toList();
+    if (words.contains(" ") && known.stream().noneMatch(each -> each.id().equals(id))) {
+      throw new IllegalArgumentException(
+          "'%s' is no symptom by its id; %s"
+              .formatted(
+                  words,
+                  meant.isEmpty()
+                      ? "'kelter modules' lists them"
+                      : "it may be: " + String.join(", ", meant)));
+    }
+    return id;
+  }
+
   /** Notes a mistake. */
   public void problem(String where, String what, String remedy) {
     problems.add(new Problem(where, what, remedy));
@@ -54,7 +101,9 @@ public final class JobEdits {
    */
   public void add(String told, Supplier<UnaryOperator<Json.Obj>> change) {
     try {
-      UnaryOperator<Json.Obj> made = change.get();
+      UnaryOperator<Json.Obj> asked = change.get();
+      UnaryOperator<Json.Obj> made =
+          old -> MarkedEdit.withKinds(asked.apply(old), invocation.workshop().kinds());
       Json.Obj next = made.apply(content);
       invocation.workshop().open(invocation.workshop().read(next).job());
       changes.add(made);

@@ -120,7 +120,8 @@ public final class ProveCommand implements Command {
             : invocation.workshop().open(edits.document().job()).lockOut().backToPower();
     tests.forEach(told -> edits.add(TEST.name() + " \"" + told + "\"", () -> test(told, known)));
     saw.forEach(
-        told -> edits.add(SAW.name() + " \"" + told + "\"", () -> Entry.symptom(told, AS_LEFT)));
+        told ->
+            edits.add(SAW.name() + " \"" + told + "\"", () -> Entry.symptom(told, AS_LEFT, edits)));
     edits.write();
   }
 

@@ -69,6 +69,32 @@ class EnterCommandTest {
     assertTrue(told.contains(", supply cord ("), told);
   }
 
+  /** 2600 W at 240 V is 22.15 ohm: what is typical of such elements is wider. */
+  @Test
+  void thePlateOfAPartOfTheKindIsTakenByItsId() {
+    String oven = folder.resolve("oven.json").toString();
+    run(0, "new", "oven", "--market", "NA", "--plate", "grill-element.power=3.4 kW", "-o", oven);
+    String reading = "bake-element.resistance=22.4 ohm";
+    run(0, "enter", oven, "--plate", "voltage=240 V", "--read", reading);
+    assertTrue(run(0, "check", oven).out().contains("undecided"));
+
+    run(0, "enter", oven, "--plate", "bake-element.power=2600 W");
+    String decided = run(0, "check", oven).out();
+    assertTrue(decided.contains("conforms"), decided);
+    assertFalse(decided.contains("undecided"), decided);
+
+    String refused = run(1, "enter", oven, "--plate", "bake.power=2600 W").err();
+    assertTrue(refused.contains("no part of this machine; did you mean 'bake-element'?"), refused);
+  }
+
+  @Test
+  void wordsOfASymptomAreNotTakenButTold() {
+    String refused = run(1, "enter", job, "--saw", "takes forever=yes").err();
+    assertTrue(refused.contains("it may be: "), refused);
+    assertTrue(refused.contains("does-not-dry"), refused);
+    run(0, "enter", job, "--saw", "does not dry=yes");
+  }
+
   @Test
   void oneMistakeAndNothingIsEntered() throws IOException {
     String before = Files.readString(Path.of(job));

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.KindPart;
+import kelter.core.catalogue.Kinds;
 import kelter.core.file.json.Json;
 
 /** Adds what stands on a machine or on a part of it to the content of a job file. */
@@ -11,6 +14,7 @@ public final class MarkedEdit {
 
   private static final Json.Obj EMPTY = new Json.Obj(Map.of());
   private static final String COMPONENTS = "components";
+  private static final String KIND = "kind";
 
   private MarkedEdit() {}
 
@@ -43,6 +47,42 @@ public final class MarkedEdit {
    */
   public static Json.Obj figure(Json.Obj job, String component, String word, String value) {
     return part(job, component, "figures", word, value);
+  }
+
+  /**
+   * The content with the kind of component beside each part of the machine whose id is none and
+   * that tells none, such as a bake element, which is a heater.
+   *
+   * @param job the content
+   * @param kinds the kinds of machines that are known
+   * @return the content with it; the same where nothing is missing
+   */
+  public static Json.Obj withKinds(Json.Obj job, Kinds kinds) {
+    Json.Obj machine = object(job, "appliance");
+    Optional<Kind> kind =
+        machine.members().get(KIND) instanceof Json.Str word
+            ? kinds.kind(word.text())
+            : Optional.empty();
+    if (kind.isEmpty() || !(machine.members().get(COMPONENTS) instanceof Json.Arr array)) {
+      return job;
+    }
+    List<Json> parts = array.items().stream().map(each -> withKind(each, kind.get())).toList();
+    return parts.equals(array.items())
+        ? job
+        : job.with("appliance", machine.with(COMPONENTS, new Json.Arr(parts)));
+  }
+
+  private static Json withKind(Json component, Kind machine) {
+    return component instanceof Json.Obj part
+            && !part.members().containsKey(KIND)
+            && part.members().get("id") instanceof Json.Str id
+        ? machine
+            .part(id.text())
+            .map(KindPart::kind)
+            .filter(kind -> !kind.equals(id.text()))
+            .map(kind -> part.with(KIND, new Json.Str(kind)))
+            .orElse(part)
+        : component;
   }
 
   private static Json.Obj part(
