@@ -249,6 +249,30 @@ class ElectricalChecksTest {
     assertTrue(finding.cautions().get(0).text().contains("Never bridge"));
   }
 
+  /** The bimetal of a defrost closes well below freezing; from memory. */
+  @Test
+  void aDefrostThermostatIsOpenInAWarmRoom() {
+    Appliance fridge =
+        Jobs.appliance(
+            Jobs.component("defrost-heater", "air-heater"),
+            Jobs.component("sensor", "defrost-sensor"),
+            Jobs.component("link", "thermal-link"));
+    Reading open = new Reading.OverRange();
+    Conditions cold =
+        new Conditions(Map.of("temperature", Quantity.of(-14, "Cel", QuantityKind.TEMPERATURE)));
+    List<Finding> findings =
+        findings(
+            fridge,
+            Jobs.measurement("link", "resistance", open),
+            Jobs.measurement("link", "resistance", open, cold),
+            Jobs.measurement("link", "resistance", ohmOf(0.2)));
+
+    assertEquals(
+        List.of(Verdict.UNDECIDED, Verdict.DOES_NOT_CONFORM, Verdict.CONFORMS),
+        findings.stream().map(Finding::verdict).toList());
+    assertTrue(findings.get(0).remark().contains("defrost thermostat"), findings.get(0).remark());
+  }
+
   /** Arithmetic on R = R25 exp(beta (1/T - 1/T25)), 10 kOhm, 3950 K: 5301.5 Ohm at 40 °C. */
   @Test
   void aSensorIsHeldAgainstItsCurve() {

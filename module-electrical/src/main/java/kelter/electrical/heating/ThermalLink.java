@@ -43,7 +43,9 @@ public final class ThermalLink implements Part {
           .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
           .provingFrom(ContactWords.PROVES)
           .at(Electrical.TEMPERATURE)
-          .how("Take one wire off and measure across it, leads nulled.")
+          .how(
+              "Take one wire off and measure across it, leads nulled; a defrost thermostat below -10 °C"
+                  + " (14 °F).")
           .by(Electrical.dead(3, Electrical.OHMMETER));
 
   static final Observable OPENS_WARM =
@@ -73,6 +75,17 @@ public final class ThermalLink implements Part {
           List.of(LINK_RESISTANCE, OPENS_WARM, OPENS_OFF, HOT_LAMP),
           List.of(),
           List.of());
+
+  private static final String DEFROST_SENSOR = "defrost-sensor";
+
+  /** Where water freezes and a defrost thermostat is closed for certain, K; from memory. */
+  private static final double FREEZING = 273.15;
+
+  private static final double CLOSED = FREEZING - 10;
+
+  private static final String MAY_BE_THERMOSTAT =
+      "a defrost thermostat is open in a warm room and in order: read it below -10 °C (14 °F), or as"
+          + " the defrost sensor, before it is taken for open";
 
   private static final Source WITHIN =
       Source.fromMemory("cut-outs open within 10 K of their marking, worn ones 15 K to 60 K early");
@@ -109,9 +122,29 @@ public final class ThermalLink implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("thermal-link-continuity", "Is the thermal link whole?")
-            .on(THERMAL_LINK, LINK_RESISTANCE, ClosedContact.RULE),
+            .on(THERMAL_LINK, LINK_RESISTANCE, ThermalLink::whole),
         LimitCheck.named("thermal-link-opens", "Does the cut-out open at its marking?")
             .on(THERMAL_LINK, OPENS_OFF, ThermalLink::atItsMarking));
+  }
+
+  /**
+   * Beside a heater that defrosts it may be the thermostat that ends the defrost, which is open in
+   * a warm room and in order: only where it was read in the cold an open one tells anything.
+   */
+  private static Optional<Allowed> whole(Measured measured) {
+    Optional<Allowed> whole = ClosedContact.RULE.allowed(measured);
+    boolean defrosts =
+        Heater.isIn(measured.appliance())
+            && !measured.appliance().componentsOf(DEFROST_SENSOR).isEmpty();
+    boolean warm = !(measured.conditions().si(Electrical.TEMPERATURE, FREEZING) <= CLOSED);
+    return defrosts && warm
+        ? whole.map(
+            link ->
+                Allowed.of(link.title(), link.source(), Limits.atLeast(0))
+                    .orPerhaps(link.limits().orElseThrow())
+                    .resting(MAY_BE_THERMOSTAT)
+                    .butIfNot(ElectricalCautions.NEVER_BRIDGE_CONTACT))
+        : whole;
   }
 
   private static Optional<Allowed> atItsMarking(Measured measured) {
