@@ -5,7 +5,6 @@ import java.util.Optional;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.Kinds;
 import kelter.core.problem.InputException;
-import kelter.core.quantity.Nearest;
 
 /** Finds a kind of machine by what somebody calls it. */
 public final class KindWords {
@@ -35,8 +34,9 @@ public final class KindWords {
   }
 
   private static String nearest(String words, Kinds kinds) {
-    return Nearest.of(words, kinds.names().keySet())
-        .map(near -> "did you mean '" + kinds.names().get(near) + "'?")
+    return kinds
+        .likely(words)
+        .map(near -> "did you mean '" + near + "'?")
         .orElse("known: " + String.join(", ", kinds.ids()) + ", " + OTHER);
   }
 

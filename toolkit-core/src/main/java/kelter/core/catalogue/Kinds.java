@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import kelter.core.quantity.Nearest;
 
 /**
  * The kinds of machines that are known: those of the shop, and those that come with Kelter where
@@ -17,6 +18,8 @@ import java.util.function.Function;
  * threads.
  */
 public final class Kinds {
+
+  private static final String ELECTRIC = "electric ";
 
   private final Map<String, Kind> read = new ConcurrentHashMap<>();
   private final List<String> ids;
@@ -76,10 +79,37 @@ public final class Kinds {
    *
    * @param words what somebody calls the machine, in any case, with blanks or hyphens
    * @return the one of that id or name; else those one of whose names has all the words, each in
-   *     full or from its start; empty if there is none
+   *     full or from its start; that it is electric tells nothing; empty if there is none
    */
   public List<Kind> meant(String words) {
     String told = plain(words);
+    List<Kind> found = withAll(told);
+    return found.isEmpty() && told.startsWith(ELECTRIC)
+        ? withAll(told.substring(ELECTRIC.length()))
+        : found;
+  }
+
+  /**
+   * The kind that somebody may mean by words that no kind has all of.
+   *
+   * @param words what somebody calls the machine
+   * @return the id of the kind with the longest name that the words end with, as a pizza oven is an
+   *     oven; else of the one with the nearest name; empty if none is near. It is to be asked for,
+   *     not taken
+   */
+  public Optional<String> likely(String words) {
+    Map<String, String> names = names();
+    String rest = plain(words);
+    while (!rest.isEmpty()) {
+      if (names.containsKey(rest)) {
+        return Optional.of(names.get(rest));
+      }
+      rest = rest.contains(" ") ? rest.substring(rest.indexOf(' ') + 1) : "";
+    }
+    return Nearest.of(words, names.keySet()).map(names::get);
+  }
+
+  private List<Kind> withAll(String told) {
     Optional<Kind> exact = kind(told.replace(' ', '-'));
     if (exact.isPresent()) {
       return List.of(exact.get());

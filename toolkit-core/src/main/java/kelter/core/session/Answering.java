@@ -321,8 +321,7 @@ final class Answering {
       return Reply.to(session, "Which: " + String.join(", ", ids(meant)) + "?");
     }
     if (meant.isEmpty()) {
-      Map<String, String> names = session.workshop().kinds().names();
-      Optional<String> near = Nearest.of(word, names.keySet()).map(names::get);
+      Optional<String> near = session.workshop().kinds().likely(line);
       return near.isPresent()
           ? Reply.to(
               session.asking(new Prompt.KindOfMachine(near)),

@@ -1,0 +1,53 @@
+package kelter.cli.kind;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import kelter.cli.program.Console;
+import kelter.cli.safety.Call;
+import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.Kinds;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What people call machines, in the words of the trade; common practice, no source. */
+class KindNamesTest {
+
+  private static final Kinds KINDS = Call.WORKSHOP.kinds();
+
+  @ParameterizedTest
+  @CsvSource({
+    "electric oven, oven",
+    "electric water heater, storage-water-heater",
+    "electric clothes dryer, tumble-dryer",
+    "electric kettle, kettle"
+  })
+  void thatItIsElectricTellsNothing(String words, String kind) {
+    assertEquals(List.of(kind), KINDS.meant(words).stream().map(Kind::id).toList());
+  }
+
+  /** What burns gas is asked for, and never taken. */
+  @ParameterizedTest
+  @CsvSource({
+    "hot water heater, storage-water-heater",
+    "pizza oven, oven",
+    "gas oven, oven",
+    "gas dryer, tumble-dryer",
+    "robot vacuum, vacuum-cleaner"
+  })
+  void theLastWordsAreAskedFor(String words, String kind) {
+    assertTrue(KINDS.meant(words).isEmpty(), words);
+    assertEquals(Optional.of(kind), KINDS.likely(words));
+    String refused = Console.run("new", words).err();
+    assertTrue(refused.contains("did you mean '" + kind + "'?"), refused);
+  }
+
+  @Test
+  void aMisspeltNameIsFoundAsBefore() {
+    assertEquals(Optional.of("refrigerator"), KINDS.likely("refridgerator"));
+    assertEquals(Optional.empty(), KINDS.likely("garbage disposal"));
+  }
+}
