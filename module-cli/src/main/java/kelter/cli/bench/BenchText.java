@@ -122,6 +122,7 @@ public final class BenchText {
     } else if (prompt instanceof Prompt.Measure measure) {
       standing(session, layout);
       measure(measure, layout);
+      ofClass(session, measure.question().observable(), layout);
     } else if (prompt instanceof Prompt.RangeEnd asked) {
       rangeEnd(asked.question(), layout);
     } else if (prompt instanceof Prompt.Work work) {
@@ -263,6 +264,15 @@ public final class BenchText {
       layout.hanging("    ! ", terminal.attention(StepText.firstSentence(caution.text())));
     }
     layout.hanging("      ", answers(observable));
+  }
+
+  /** Nobody reads the earth of a machine that has none. */
+  private static void ofClass(Session session, Observable observable, Layout layout) {
+    boolean told = session.machine().job().appliance().nameplate().protectionClass().isPresent();
+    if (!told && observable.id().startsWith("protective-conductor")) {
+      layout.hanging(
+          "      ", "(a square in a square on the nameplate: it has no earth; then type class II)");
+    }
   }
 
   private static String conditions(Question question) {

@@ -106,6 +106,10 @@ class LedProofTest {
     assertTrue(
         proof.beforePower().stream().noneMatch(each -> each.step().equals("earth")),
         proof.beforePower().toString());
+    Prompt.Measure next = assertInstanceOf(Prompt.Measure.class, told.prompt());
+    assertEquals("insulation-resistance", next.question().observable().id());
+    String foil = next.question().observable().procedure().text();
+    assertTrue(foil.contains("of class II, which has none, to bare touchable metal"), foil);
   }
 
   private static Json.Obj content(String job) {

@@ -59,7 +59,8 @@ public final class CordWords {
           .at(Electrical.TEMPERATURE)
           .how(
               "Switch the appliance on, plug out, and measure with 500 V from both live pins together"
-                  + " to the earth contact. Parts behind a relay are not reached: measure them by"
+                  + " to the earth contact; of class II, which has none, to bare touchable metal or foil"
+                  + " pressed on the case. Parts behind a relay are not reached: measure them by"
                   + " themselves.")
           .by(Electrical.insulation());
 

@@ -86,4 +86,17 @@ class BenchCommandTest {
     assertTrue(said.contains("Smell of gas: touch no switch"), said);
     assertTrue(said.contains("Type ok once that is done or kept to."), said);
   }
+
+  @Test
+  void whereTheEarthIsAskedForTheClassMayBeTold() throws IOException {
+    String job = folder.resolve("vacuum.json").toString();
+    Console.run("new", "vacuum-cleaner", "-s", "weak-suction", "-o", job);
+    Console.run("done", job, "hose.clear-suction-hose");
+    String typed = "ok\ny\nclass II\ndone\n";
+    String said =
+        Console.typing(typed, Map.of(), "prove", "--led", job).out().replaceAll("\\s+", " ");
+
+    assertTrue(said.contains("it has no earth; then type class II)"), said);
+    assertTrue(said.contains("Kept as marked: protection class II."), said);
+  }
 }
