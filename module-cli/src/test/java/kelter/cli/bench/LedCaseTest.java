@@ -106,6 +106,16 @@ class LedCaseTest {
     }
   }
 
+  @Test
+  void whatTheMachineHasNotIsToldByAWord() {
+    Session session = begin("tumble dryer", "5", "", "stays-cold = y");
+    assertTrue(session.machine().job().appliance().component("air-heater").isPresent());
+
+    Session pump = after(session, "lacks air heater");
+    assertTrue(pump.machine().job().appliance().component("air-heater").isEmpty());
+    assertTrue(told(pump, "lacks spout").contains("condensate-pump"));
+  }
+
   /** The rated figure of a part decides what its reading alone cannot. */
   @Test
   void whatStandsOnAPartIsTaken() {

@@ -45,6 +45,7 @@ final class Answering {
 
   private static final String UNDO = "undo";
   private static final Set<String> LEAVING = Set.of("done", "quit", "exit", "q");
+  private static final String LACKS = "lacks ";
   private static final String WITH = " with ";
   private static final String TEMPERATURE = "temperature";
   private static final String WARM = "warm";
@@ -140,10 +141,32 @@ final class Answering {
     if (word.startsWith("did ")) {
       return Optional.of(done(line.substring("did ".length()).strip()));
     }
+    if (word.startsWith(LACKS)) {
+      return Optional.of(lacking(line.substring(LACKS.length()).strip()));
+    }
     if (word.startsWith("what if ")) {
       return Optional.of(whatIf(line.substring("what if ".length())));
     }
     return Optional.empty();
+  }
+
+  /** A part that such machines may have and this one has not. */
+  private Reply lacking(String words) {
+    try {
+      return new Marked(session.machine())
+          .lacking(session.content(), words)
+          .map(content -> checked(session.saying(content)))
+          .map(next -> Reply.to(next.session(), "Kept: it has no " + words + "."))
+          .orElseGet(() -> Reply.to(session, "Which part? Such machines have: " + parts() + "."));
+    } catch (InputException mistakes) {
+      return Reply.to(session, told(mistakes.problems().get(0)));
+    }
+  }
+
+  private String parts() {
+    return String.join(
+        ", ",
+        session.machine().job().appliance().components().stream().map(Component::id).toList());
   }
 
   private Reply kept(String member, String text, String told) {

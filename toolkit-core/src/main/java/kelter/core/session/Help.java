@@ -13,6 +13,7 @@ final class Help {
           "list shows what else can be read; why tells what speaks for the likeliest cause.",
           "WORDS = READING enters another reading: heater resistance = 26 ohm.",
           "plate voltage = 230 V and heater rated = 2 kW tell what stands on it.",
+          "lacks PART tells that such machines may have it and this one has not.",
           "what if leaks, or what if heater resistance = OL, tries without keeping.",
           "Add 'with METER' to a reading to name the instrument.",
           "note TEXT and did TEXT are kept in the job. done leaves; all is kept.");

@@ -88,6 +88,20 @@ final class Marked {
     return meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty();
   }
 
+  /**
+   * The content in which the machine has not a part.
+   *
+   * @param content the content of the job
+   * @param words the words of the part
+   * @return the content; empty if no part has the words, or more than one
+   */
+  Optional<Json.Obj> lacking(Json.Obj content, String words) {
+    List<Component> meant = parts(words.toLowerCase(Locale.ROOT));
+    return meant.size() == 1
+        ? Optional.of(MarkedEdit.lacking(content, meant.get(0).id()))
+        : Optional.empty();
+  }
+
   /** The nameplate of one part: its words, and the last one what is stated. */
   private Optional<Json.Obj> ofPart(Json.Obj content, String words, String told) {
     int last = words.lastIndexOf(' ');

@@ -11,6 +11,7 @@ import java.util.Set;
 import kelter.cli.command.Command;
 import kelter.cli.command.Invocation;
 import kelter.cli.command.KindWords;
+import kelter.cli.command.entry.Entry;
 import kelter.cli.template.ShortJob;
 import kelter.cli.template.Template;
 import kelter.cli.usage.CommandArgument;
@@ -25,6 +26,8 @@ import kelter.core.file.job.JobFile;
 import kelter.core.file.job.MarkedEdit;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.problem.InputException;
+import kelter.core.quantity.Nearest;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Vocabulary;
@@ -73,6 +76,8 @@ public final class NewCommand implements Command {
           "WORD=VALUE",
           "what stands on the nameplate: voltage, frequency, power, current, protection-class;"
               + " PART.WORD=VALUE for a part");
+  private static final CommandOption LACKS =
+      CommandOption.many("--lacks", "PART", Entry.LACKS_HELP);
   private static final CommandOption ID =
       CommandOption.one(
           "--id", ValueKind.TEXT, "ID", "the name of the job (default: KIND with a number)");
@@ -98,6 +103,7 @@ public final class NewCommand implements Command {
             MODEL,
             SERIAL,
             PLATE,
+            LACKS,
             ID,
             INSPECTION,
             ALL,
@@ -123,6 +129,10 @@ public final class NewCommand implements Command {
     ShortJob job = new ShortJob(word, date, workshop.vocabulary(), symptoms(kind));
     invocation.shop().folder().ifPresent(shop -> job.job("id", Optional.of(shop.freeId(word))));
     Json.Obj content = shortForm(job, invocation.given()).content();
+    for (String part : invocation.given().list(LACKS)) {
+      requirePart(part, kind);
+      content = MarkedEdit.lacking(content, part);
+    }
     write(JsonText.write(MarkedEdit.withKinds(content, workshop.kinds())), invocation);
     for (ShortJob.Taken taken : job.taken()) {
       invocation.terminal().complain(taken.line());
@@ -131,6 +141,19 @@ public final class NewCommand implements Command {
       invocation
           .terminal()
           .complain("Ask the owner: " + symptom.question() + " (" + symptom.id() + ")");
+    }
+  }
+
+  private static void requirePart(String part, Optional<Kind> kind) {
+    List<String> parts =
+        kind.map(Kind::parts).orElse(List.of()).stream().map(KindPart::id).toList();
+    if (!parts.contains(part)) {
+      throw new InputException(
+          "--lacks " + part,
+          "is no part of such machines",
+          Nearest.of(part, parts)
+              .map(near -> "did you mean '" + near + "'?")
+              .orElse("known: " + String.join(", ", parts)));
     }
   }
 

@@ -2,6 +2,7 @@ package kelter.cli.command.diagnosis;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import kelter.cli.command.Command;
 import kelter.cli.command.Invocation;
 import kelter.cli.command.NamedShop;
@@ -34,6 +35,8 @@ public final class EnterCommand implements Command {
   private static final CommandOption FIGURE =
       CommandOption.many(
           "--figure", "PART.WORD=VALUE", "what a part is rated for, such as capacitance");
+  private static final CommandOption LACKS =
+      CommandOption.many("--lacks", "PART", Entry.LACKS_HELP);
   private static final CommandOption CORRECT =
       CommandOption.flag(
           "--correct", "put these readings in the place of earlier ones of the same observable");
@@ -45,7 +48,7 @@ public final class EnterCommand implements Command {
         "Enter readings, answers and marks into a job, and diagnose it.",
         "All of it is entered, or nothing where a piece is wrong. Readings after the work are for"
             + " 'kelter prove'.",
-        List.of(READ, SAW, PLATE, FIGURE, CORRECT, NamedShop.OPTION),
+        List.of(READ, SAW, PLATE, FIGURE, LACKS, CORRECT, NamedShop.OPTION),
         List.of(Invocation.jobFile("the job")),
         List.of(
             "kelter enter job.json --read heater.resistance=26.4ohm --saw stays-cold=yes",
@@ -64,11 +67,13 @@ public final class EnterCommand implements Command {
     List<String> saw = invocation.given().list(SAW);
     List<String> plate = invocation.given().list(PLATE);
     List<String> figures = invocation.given().list(FIGURE);
-    if (read.isEmpty() && saw.isEmpty() && plate.isEmpty() && figures.isEmpty()) {
+    List<String> lacks = invocation.given().list(LACKS);
+    if (Stream.of(read, saw, plate, figures, lacks).allMatch(List::isEmpty)) {
       throw new InputException(
-          "enter", "nothing to enter is told", "write --read, --saw, --plate or --figure");
+          "enter", "nothing to enter is told", "write --read, --saw, --plate, --figure or --lacks");
     }
     JobEdits edits = new JobEdits(invocation);
+    lacks.forEach(told -> edits.add(told(LACKS, told), () -> Entry.lacking(told, edits)));
     plate.forEach(told -> edits.add(told(PLATE, told), () -> Entry.plate(told, edits)));
     figures.forEach(told -> edits.add(told(FIGURE, told), () -> Entry.figure(told, edits)));
     int before = edits.document().job().measurements().size();

@@ -17,6 +17,10 @@ public final class Entry {
   /** How a reading is written. */
   public static final String READING_FORM = "PART.OBSERVABLE=READING";
 
+  /** What is told of a part that is not there. */
+  public static final String LACKS_HELP =
+      "a part that such machines may have and this one has not, such as air-heater";
+
   /** What may stand behind a reading. */
   public static final String BEHIND_READING =
       "behind it, if you like, 'at temperature=70 Cel' and 'with METER'";
@@ -105,6 +109,16 @@ public final class Entry {
     job.requirePart(matcher.group(1));
     return content ->
         MarkedEdit.figure(content, matcher.group(1), matcher.group(2), matcher.group(3));
+  }
+
+  /**
+   * Tells that the machine has not a part.
+   *
+   * @throws IllegalArgumentException if such machines have none
+   */
+  public static UnaryOperator<Json.Obj> lacking(String part, JobEdits job) {
+    job.requirePart(part);
+    return content -> MarkedEdit.lacking(content, part);
   }
 
   /**

@@ -87,6 +87,28 @@ class EnterCommandTest {
     assertTrue(refused.contains("no part of this machine; did you mean 'bake-element'?"), refused);
   }
 
+  /** A dryer with a heat pump has no heater that could be open. */
+  @Test
+  void whatTheMachineHasNotIsNotSuspected() {
+    assertTrue(run(0, "diagnose", job).out().contains("heater open"));
+    String lacking = run(0, "enter", job, "--lacks", "air-heater").out();
+    assertFalse(lacking.contains("heater"), lacking);
+
+    String pump = folder.resolve("pump.json").toString();
+    run(0, "new", "dryer", "-s", "cold", "--lacks", "air-heater", "-o", pump);
+    assertEquals(
+        run(0, "diagnose", job).out().lines().skip(1).toList(),
+        run(0, "diagnose", pump).out().lines().skip(1).toList());
+    for (String[] words :
+        new String[][] {
+          {"enter", job, "--lacks", "condensate-pumpe"},
+          {"new", "dryer", "--lacks", "condensate-pumpe"}
+        }) {
+      String refused = run(1, words).err();
+      assertTrue(refused.contains("did you mean 'condensate-pump'?"), refused);
+    }
+  }
+
   @Test
   void wordsOfASymptomAreNotTakenButTold() {
     String refused = run(1, "enter", job, "--saw", "takes forever=yes").err();

@@ -9,12 +9,16 @@ import kelter.core.catalogue.KindPart;
 import kelter.core.catalogue.Kinds;
 import kelter.core.file.json.Json;
 
-/** Adds what stands on a machine or on a part of it to the content of a job file. */
+/**
+ * Adds what stands on a machine or on a part of it, and which parts it has not, to the content of a
+ * job file.
+ */
 public final class MarkedEdit {
 
   private static final Json.Obj EMPTY = new Json.Obj(Map.of());
   private static final String COMPONENTS = "components";
   private static final String KIND = "kind";
+  private static final String LACKS = "lacks";
 
   private MarkedEdit() {}
 
@@ -47,6 +51,26 @@ public final class MarkedEdit {
    */
   public static Json.Obj figure(Json.Obj job, String component, String word, String value) {
     return part(job, component, "figures", word, value);
+  }
+
+  /**
+   * The content in which the machine has not a part that such machines may have.
+   *
+   * @param job the content
+   * @param component the id of the part
+   * @return the content with it; the same if it tells so already
+   */
+  public static Json.Obj lacking(Json.Obj job, String component) {
+    Json.Obj machine = object(job, "appliance");
+    List<Json> lacks = new ArrayList<>();
+    if (machine.members().get(LACKS) instanceof Json.Arr told) {
+      lacks.addAll(told.items());
+    }
+    Json part = new Json.Str(component);
+    if (!lacks.contains(part)) {
+      lacks.add(part);
+    }
+    return job.with("appliance", machine.with(LACKS, new Json.Arr(lacks)));
   }
 
   /**
