@@ -335,7 +335,13 @@ public final class QuantityParser {
     }
     throw new QuantityFormatException(
         "%s is expected, for instance in %s, not a value in %s%s"
-            .formatted(withArticle(kind), kind.unit().code(), text, Spellings.wireGauge(text)));
+            .formatted(
+                withArticle(kind),
+                kind.unit().code(),
+                text,
+                text.equals("m") && kind.accepts(QuantityKind.TIME.unit())
+                    ? "; minutes are min"
+                    : Spellings.wireGauge(text)));
   }
 
   /** The first unit that a text may stand for and that fits; a head may be told as a pressure. */

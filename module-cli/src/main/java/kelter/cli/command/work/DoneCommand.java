@@ -2,6 +2,7 @@ package kelter.cli.command.work;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import kelter.cli.command.Command;
@@ -18,6 +19,8 @@ import kelter.cli.usage.ValueKind;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.file.job.ProgressEdit;
+import kelter.core.job.Job;
+import kelter.core.job.Prices;
 import kelter.core.job.work.PartUsed;
 import kelter.core.job.work.TestDone;
 import kelter.core.job.work.WorkDone;
@@ -32,6 +35,11 @@ import kelter.core.workshop.Case;
 
 /** {@code kelter done JOB WORK}: records work. */
 public final class DoneCommand implements Command {
+
+  private static final double HOUR = 3600;
+
+  /** The longest piece of work, s: two weeks of days of eight hours; common practice, no source. */
+  private static final double LONGEST = 80 * HOUR;
 
   private static final CommandOption TIME =
       CommandOption.one("--time", ValueKind.TEXT, "TIME", "how long it took, such as '35 min'");
@@ -109,7 +117,7 @@ public final class DoneCommand implements Command {
                   known.map(Remedy::key),
                   known.map(Remedy::title).orElse(told),
                   invocation.given().text(TIME).map(DoneCommand::time),
-                  parts(invocation),
+                  parts(invocation, machine.job()),
                   invocation.given().list(FOUND),
                   invocation.given().text(BY).orElse(""),
                   LocalDate.now(invocation.clock()).toString(),
@@ -171,10 +179,17 @@ public final class DoneCommand implements Command {
   }
 
   private static Quantity time(String text) {
-    return Possible.requireNotNegative(QuantityParser.parse(text, QuantityKind.TIME), text);
+    Quantity time =
+        Possible.requireNotNegative(QuantityParser.parse(text, QuantityKind.TIME), text);
+    if (time.si() > LONGEST) {
+      throw new IllegalArgumentException(
+          "'%s' is longer than a piece of work may take, %s h; was it min?"
+              .formatted(text, Math.round(LONGEST / HOUR)));
+    }
+    return time;
   }
 
-  private static List<PartUsed> parts(Invocation invocation) {
+  private static List<PartUsed> parts(Invocation invocation, Job job) {
     PartUsed.Condition condition =
         invocation
             .given()
@@ -183,9 +198,21 @@ public final class DoneCommand implements Command {
             .orElse(PartUsed.Condition.NEW);
     List<PartUsed> parts = new ArrayList<>();
     for (String told : invocation.given().list(PART)) {
-      parts.add(part(told, condition));
+      PartUsed part = part(told, condition);
+      part.price().ifPresent(price -> requireCurrency(price, told, job));
+      parts.add(part);
     }
     return parts;
+  }
+
+  /** A bill is in one currency. */
+  private static void requireCurrency(Money price, String told, Job job) {
+    Optional<Currency> currency = job.prices().map(Prices::currency);
+    if (currency.isPresent() && !currency.get().equals(price.currency())) {
+      throw new IllegalArgumentException(
+          "'%s' is in another currency than the prices of the job; write it in %s"
+              .formatted(told, currency.get()));
+    }
   }
 
   private static PartUsed.Condition condition(String word) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import kelter.cli.bench.BenchText;
 import kelter.cli.command.Command;
 import kelter.cli.command.Invocation;
@@ -51,6 +52,11 @@ public final class ProveCommand implements Command {
           "keep what the machine does after the work: yes, no, sometimes");
 
   private static final Measurement.Stage AS_LEFT = Measurement.Stage.AS_LEFT;
+
+  /** What the earth is called in North America. */
+  private static final String GROUND = "ground";
+
+  private static final String EARTH = "earth";
 
   private static final Pattern RESULT =
       Pattern.compile("([a-z0-9-]+) *= *(met|not met) *(?:: *(.*))?");
@@ -125,9 +131,14 @@ public final class ProveCommand implements Command {
     edits.write();
   }
 
+  private static String steps(List<ReleaseTest> known) {
+    return known.stream().map(ReleaseTest::step).distinct().collect(Collectors.joining(", "));
+  }
+
   private static UnaryOperator<Json.Obj> test(String told, List<ReleaseTest> known) {
     int equals = told.indexOf('=');
-    String step = told.substring(0, Math.max(0, equals)).strip();
+    String named = told.substring(0, Math.max(0, equals)).strip();
+    String step = named.equals(GROUND) ? EARTH : named;
     String read = told.substring(equals + 1).strip().replaceFirst("^(not )?met *: *", "");
     Optional<TestDone> figure =
         known.stream()
@@ -137,9 +148,10 @@ public final class ProveCommand implements Command {
     if (figure.isPresent()) {
       return content -> ProgressEdit.with(content, figure.get());
     }
-    Matcher matcher = Entry.matched(RESULT, told, "STEP=met or STEP=not met: what was seen");
+    String form = "STEP=met or STEP=not met: what was seen";
+    Matcher matcher = Entry.matched(RESULT, told, form + "; steps: " + steps(known));
     String note = matcher.group(3) == null ? "" : matcher.group(3);
-    TestDone test = new TestDone(matcher.group(1), matcher.group(2).equals("met"), note);
+    TestDone test = new TestDone(step, matcher.group(2).equals("met"), note);
     return content -> ProgressEdit.with(content, test);
   }
 }

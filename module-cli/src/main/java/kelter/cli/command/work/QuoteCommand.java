@@ -193,6 +193,11 @@ public final class QuoteCommand implements Command {
         .orElse(List.of());
   }
 
+  private static void write(Invocation invocation, Path page, String text) {
+    TextFile.write(page, text);
+    invocation.terminal().complain("kelter: written: " + page);
+  }
+
   /** A page is for the owner; what only the technician has to know is told beside it. */
   private static void note(Invocation invocation, Optional<String> note) {
     note.ifPresent(words -> invocation.terminal().complain("kelter: " + words));
@@ -202,7 +207,7 @@ public final class QuoteCommand implements Command {
       Invocation invocation, Case machine, Quote quote, OptionalInt option, Optional<Path> page) {
     List<String> customer = customer(invocation, machine);
     if (page.isPresent()) {
-      TextFile.write(page.get(), QuotePage.of(machine, quote, customer));
+      write(invocation, page.get(), QuotePage.of(machine, quote, customer));
       note(invocation, QuoteText.note(quote));
       if (!invocation.isJson()) {
         return;
@@ -227,7 +232,7 @@ public final class QuoteCommand implements Command {
     }
     List<String> customer = customer(invocation, machine);
     if (page.isPresent()) {
-      TextFile.write(page.get(), QuotePage.of(machine, invoice, customer));
+      write(invocation, page.get(), QuotePage.of(machine, invoice, customer));
       note(invocation, QuoteText.note(invoice, customer));
       if (!invocation.isJson()) {
         return;
@@ -244,7 +249,7 @@ public final class QuoteCommand implements Command {
       Invocation invocation, Case machine, Quote quote, int option, Optional<Path> page) {
     RepairForm form = RepairForm.of(machine, quote, quote.offer(option));
     if (page.isPresent()) {
-      TextFile.write(page.get(), QuotePage.of(machine, form, quote));
+      write(invocation, page.get(), QuotePage.of(machine, form, quote));
     }
     if (page.isEmpty() || invocation.isJson()) {
       invocation.tell(QuoteJson.of(form, quote, machine));
