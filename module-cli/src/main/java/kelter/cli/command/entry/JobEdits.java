@@ -38,7 +38,8 @@ public final class JobEdits {
     this.invocation = invocation;
     this.file = invocation.jobFile();
     this.content = Leading.open(file);
-    invocation.job(file, content);
+    JobDocument document = invocation.job(file, content);
+    invocation.terminal().speakAsIn(invocation.workshop().open(document.job()).market());
   }
 
   /** The job as it stands so far. */

@@ -53,6 +53,12 @@ class DoneCommandTest {
   }
 
   @Test
+  void workIsToldInTheWordsOfTheMarket() {
+    String told = Console.inShop(shop, "done", job, "heater.renew-heater").out();
+    assertTrue(told.startsWith("Recorded: Heater: replace the heater"), told);
+  }
+
+  @Test
   void aPageThatWasWrittenIsTold() {
     String page = folder.resolve("page.html").toString();
     Console quoted = Console.inShop(shop, "quote", job, "-o", page);
