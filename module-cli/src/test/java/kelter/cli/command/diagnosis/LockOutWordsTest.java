@@ -199,6 +199,18 @@ class LockOutWordsTest {
     }
   }
 
+  /** A full tank is read at its terminals; only who opens its water side drains it. */
+  @Test
+  void aTankIsNotDrainedForAReading() throws IOException {
+    byte[] tank = Call.of("storage-water-heater").json("", "", "");
+    String job = Files.write(folder.resolve("full.json"), tank).toString();
+    for (String text : texts(job)) {
+      assertTrue(text.contains("drain before its water side is opened"), text);
+    }
+    String steps = Console.run("diagnose", "--full", job).out().replaceAll("\\s+", " ");
+    assertTrue(steps.contains("Readings at its terminals leave it full."), steps);
+  }
+
   /** A program on the core alone gets the same answers. */
   @ParameterizedTest
   @MethodSource("demos")
