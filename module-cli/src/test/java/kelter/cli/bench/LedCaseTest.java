@@ -146,6 +146,9 @@ class LedCaseTest {
     String told = String.join(" ", read.told());
     assertTrue(told.contains("Taken as read: bake element: resistance"), told);
     assertTrue(told.contains("bake element rated = ... W"), told);
+    assertTrue(told.contains("it counts: ... at 75 °F."), told);
+    String open = told(session, "bake element resistance = OL");
+    assertFalse(open.contains("temperature"), open);
     for (String mark :
         List.of("bake element rated = 2600 W", "plate bake element power = 2.6 kW")) {
       Session marked = after(read.session(), mark);

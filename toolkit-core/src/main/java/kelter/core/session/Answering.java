@@ -20,6 +20,7 @@ import kelter.core.file.json.Json;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Job;
+import kelter.core.job.Market;
 import kelter.core.job.Measurement;
 import kelter.core.job.Reading;
 import kelter.core.job.ReadingParser;
@@ -600,10 +601,12 @@ final class Answering {
             .map(Characteristic::id)
             .filter(each -> !at.containsKey(each))
             .toList();
-    if (!open.isEmpty() && of.observable().type() == Observable.Type.QUANTITY) {
+    if (!open.isEmpty() && isFigure(next, of)) {
       told.add(
-          "No %s told: the usual one is assumed. Behind the reading it counts: ... at 24 °C."
-              .formatted(String.join(" and ", open)));
+          "No %s told: the usual one is assumed. Behind the reading it counts: ... at %s."
+              .formatted(
+                  String.join(" and ", open),
+                  next.machine().market() == Market.NA ? "75 °F" : "24 °C"));
     }
     Answering after = new Answering(next, "");
     after
@@ -612,6 +615,15 @@ final class Answering {
         .flatMap(each -> new Marked(next.machine()).wanted(of.component(), of.observable()))
         .ifPresent(told::add);
     return told;
+  }
+
+  /** Whether the last reading of something is a figure: what is open is so at any temperature. */
+  private static boolean isFigure(Session next, Question of) {
+    List<Measurement> all = next.machine().job().measurements(of.component(), of.observable().id());
+    return of.observable().type() == Observable.Type.QUANTITY
+        && !all.isEmpty()
+        && all.get(all.size() - 1).readings().stream()
+            .noneMatch(each -> each instanceof Reading.OverRange);
   }
 
   /** Whether a reading is over range, and how far that is would decide it. */
