@@ -30,10 +30,23 @@ final class FindingsLine {
     if (good > 0) {
       told.add(good + (good == 1 ? " conforms" : " conform"));
     }
+    List<String> notUsed = notUsed();
+    if (!notUsed.isEmpty()) {
+      told.add(notUsed.size() + " used by no known fault or limit: " + some(notUsed));
+    }
     if (told.isEmpty()) {
       return machine.job().measurements().isEmpty() ? "none yet." : "none that has limits.";
     }
     return String.join("; ", told) + ".";
+  }
+
+  /** What neither a fault nor a limit uses. */
+  private List<String> notUsed() {
+    List<String> held = machine.findings().stream().map(FindingsLine::name).toList();
+    return machine.diagnosis().notUsed().stream()
+        .map(FindingsLine::name)
+        .filter(name -> !held.contains(name))
+        .toList();
   }
 
   private void told(Verdict verdict, String one, String several, List<String> into) {
@@ -61,7 +74,12 @@ final class FindingsLine {
   }
 
   private static String name(Finding finding) {
-    return finding.component() + " " + finding.observable().replace('-', ' ');
+    return name(finding.component() + "." + finding.observable());
+  }
+
+  private static String name(String key) {
+    int dot = key.indexOf('.');
+    return key.substring(0, dot) + " " + key.substring(dot + 1).replace('-', ' ');
   }
 
   /** The first few names, and how many more there are. */

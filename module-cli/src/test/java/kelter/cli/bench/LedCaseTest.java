@@ -116,6 +116,19 @@ class LedCaseTest {
     assertTrue(told(pump, "lacks spout").contains("condensate-pump"));
   }
 
+  /** Of one element there are no three pairs of terminals to compare. */
+  @Test
+  void whatNoFaultUsesIsTold() {
+    Session session = begin("glasswasher", "6", "", "heats-slowly = y");
+    String told = told(session, "boiler-heater.readings-differ = 3");
+    assertTrue(told.contains("no fault that is known of this machine uses it"), told);
+
+    Session three =
+        after(after(session, "plate voltage = 400 V"), "boiler-heater rated elements = 3");
+    String used = told(three, "boiler-heater.readings-differ = 3");
+    assertFalse(used.contains("uses it"), used);
+  }
+
   /** The rated figure of a part decides what its reading alone cannot. */
   @Test
   void whatStandsOnAPartIsTaken() {

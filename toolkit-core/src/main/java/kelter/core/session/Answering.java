@@ -608,6 +608,12 @@ final class Answering {
                   String.join(" and ", open),
                   next.machine().market() == Market.NA ? "75 °F" : "24 °C"));
     }
+    if (next.stage() == Measurement.Stage.AS_FOUND
+        && next.machine().diagnosis().notUsed().contains(of.key())
+        && next.machine().findings().stream()
+            .noneMatch(each -> of.key().equals(each.component() + "." + each.observable()))) {
+      told.add("Kept, but no fault that is known of this machine uses it, nor a limit.");
+    }
     Answering after = new Answering(next, "");
     after
         .undecided(next.machine(), of)

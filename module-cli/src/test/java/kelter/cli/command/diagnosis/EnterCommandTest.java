@@ -110,6 +110,14 @@ class EnterCommandTest {
   }
 
   @Test
+  void aReadingThatNoFaultUsesIsToldOnTheScreen() {
+    String reading = "air-heater.readings-differ=3";
+    String told = run(0, "enter", job, "--read", reading).out().replaceAll("\\s+", " ");
+    assertTrue(
+        told.contains("1 used by no known fault or limit: air-heater readings differ."), told);
+  }
+
+  @Test
   void wordsOfASymptomAreNotTakenButTold() {
     String refused = run(1, "enter", job, "--saw", "takes forever=yes").err();
     assertTrue(refused.contains("it may be: "), refused);
