@@ -29,7 +29,6 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.ClosedContact;
 import kelter.electrical.contact.ContactWords;
 
 /**
@@ -76,17 +75,6 @@ public final class ThermalLink implements Part {
           List.of(),
           List.of());
 
-  private static final String DEFROST_SENSOR = "defrost-sensor";
-
-  /** Where water freezes and a defrost thermostat is closed for certain, K; from memory. */
-  private static final double FREEZING = 273.15;
-
-  private static final double CLOSED = FREEZING - 10;
-
-  private static final String MAY_BE_THERMOSTAT =
-      "a defrost thermostat is open in a warm room and in order: read it below -10 °C (14 °F), or as"
-          + " the defrost sensor, before it is taken for open";
-
   private static final Source WITHIN =
       Source.fromMemory("cut-outs open within 10 K of their marking, worn ones 15 K to 60 K early");
 
@@ -122,29 +110,9 @@ public final class ThermalLink implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("thermal-link-continuity", "Is the thermal link whole?")
-            .on(THERMAL_LINK, LINK_RESISTANCE, ThermalLink::whole),
+            .on(THERMAL_LINK, LINK_RESISTANCE, WholeLink.RULE),
         LimitCheck.named("thermal-link-opens", "Does the cut-out open at its marking?")
             .on(THERMAL_LINK, OPENS_OFF, ThermalLink::atItsMarking));
-  }
-
-  /**
-   * Beside a heater that defrosts it may be the thermostat that ends the defrost, which is open in
-   * a warm room and in order: only where it was read in the cold an open one tells anything.
-   */
-  private static Optional<Allowed> whole(Measured measured) {
-    Optional<Allowed> whole = ClosedContact.RULE.allowed(measured);
-    boolean defrosts =
-        Heater.isIn(measured.appliance())
-            && !measured.appliance().componentsOf(DEFROST_SENSOR).isEmpty();
-    boolean warm = !(measured.conditions().si(Electrical.TEMPERATURE, FREEZING) <= CLOSED);
-    return defrosts && warm
-        ? whole.map(
-            link ->
-                Allowed.of(link.title(), link.source(), Limits.atLeast(0))
-                    .orPerhaps(link.limits().orElseThrow())
-                    .resting(MAY_BE_THERMOSTAT)
-                    .butIfNot(ElectricalCautions.NEVER_BRIDGE_CONTACT))
-        : whole;
   }
 
   private static Optional<Allowed> atItsMarking(Measured measured) {
