@@ -37,6 +37,12 @@ public final class EnterCommand implements Command {
           "--figure", "PART.WORD=VALUE", "what a part is rated for, such as capacitance");
   private static final CommandOption LACKS =
       CommandOption.many("--lacks", "PART", Entry.LACKS_HELP);
+  private static final CommandOption PRICE =
+      CommandOption.many(
+          "--price",
+          "WORK=AMOUNT",
+          "the price of the part for a work, PART.REMEDY=AMOUNT, before tax; or call-out,"
+              + " labour-per-hour, tax-rate, replacement");
   private static final CommandOption CORRECT =
       CommandOption.flag(
           "--correct", "put these readings in the place of earlier ones of the same observable");
@@ -45,10 +51,10 @@ public final class EnterCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "enter",
-        "Enter readings, answers and marks into a job, and diagnose it.",
+        "Enter readings, answers, marks and prices into a job, and diagnose it.",
         "All of it is entered, or nothing where a piece is wrong. Readings after the work are for"
             + " 'kelter prove'.",
-        List.of(READ, SAW, PLATE, FIGURE, LACKS, CORRECT, NamedShop.OPTION),
+        List.of(READ, SAW, PLATE, FIGURE, LACKS, PRICE, CORRECT, NamedShop.OPTION),
         List.of(Invocation.jobFile("the job")),
         List.of(
             "kelter enter job.json --read heater.resistance=26.4ohm --saw stays-cold=yes",
@@ -68,14 +74,18 @@ public final class EnterCommand implements Command {
     List<String> plate = invocation.given().list(PLATE);
     List<String> figures = invocation.given().list(FIGURE);
     List<String> lacks = invocation.given().list(LACKS);
-    if (Stream.of(read, saw, plate, figures, lacks).allMatch(List::isEmpty)) {
+    List<String> prices = invocation.given().list(PRICE);
+    if (Stream.of(read, saw, plate, figures, lacks, prices).allMatch(List::isEmpty)) {
       throw new InputException(
-          "enter", "nothing to enter is told", "write --read, --saw, --plate, --figure or --lacks");
+          "enter",
+          "nothing to enter is told",
+          "write --read, --saw, --plate, --figure, --lacks or --price");
     }
     JobEdits edits = new JobEdits(invocation);
     lacks.forEach(told -> edits.add(told(LACKS, told), () -> Entry.lacking(told, edits)));
     plate.forEach(told -> edits.add(told(PLATE, told), () -> Entry.plate(told, edits)));
     figures.forEach(told -> edits.add(told(FIGURE, told), () -> Entry.figure(told, edits)));
+    prices.forEach(told -> edits.add(told(PRICE, told), () -> Entry.price(told, edits)));
     int before = edits.document().job().measurements().size();
     if (invocation.given().has(CORRECT)) {
       read.forEach(told -> edits.add(told(READ, told), () -> withoutEarlier(told)));

@@ -7,9 +7,11 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kelter.core.file.job.MarkedEdit;
+import kelter.core.file.job.PriceEdit;
 import kelter.core.file.job.ProgressEdit;
 import kelter.core.file.json.Json;
 import kelter.core.job.Measurement;
+import kelter.core.quantity.Money;
 
 /** A reading or an answer as it stands on the command line, and how it goes into a job. */
 public final class Entry {
@@ -30,6 +32,7 @@ public final class Entry {
           "([a-z0-9-]+)\\.([a-z0-9-]+) *= *(.*?)(?: +at +(.*?))?(?: +with +([a-z0-9-]+))?");
   private static final Pattern PLATED =
       Pattern.compile("(?:([a-z0-9-]+)\\.)?([a-z0-9-]+) *= *(.+)");
+  private static final Pattern PRICED = Pattern.compile("([a-z0-9-]+(?:\\.[a-z0-9-]+)?) *= *(.+)");
   private static final Pattern ANSWER = Pattern.compile("([^=]+?) *= *(yes|no|sometimes)");
 
   private Entry() {}
@@ -109,6 +112,27 @@ public final class Entry {
     job.requirePart(matcher.group(1));
     return content ->
         MarkedEdit.figure(content, matcher.group(1), matcher.group(2), matcher.group(3));
+  }
+
+  /**
+   * Adds a price.
+   *
+   * @throws IllegalArgumentException if it has another form, is no amount of money, or is for no
+   *     work that is known
+   */
+  public static UnaryOperator<Json.Obj> price(String told, JobEdits job) {
+    Matcher matcher =
+        matched(PRICED, told, "PART.REMEDY=AMOUNT, or WORD=VALUE such as call-out=95 USD");
+    String word = matcher.group(1);
+    String value = matcher.group(2).strip();
+    if (word.contains(".")) {
+      job.requireWork(word);
+    }
+    Optional<String> currency =
+        value.endsWith("%")
+            ? Optional.empty()
+            : Optional.of(Money.parse(value).currency().getCurrencyCode());
+    return content -> PriceEdit.with(content, word, value, currency);
   }
 
   /**

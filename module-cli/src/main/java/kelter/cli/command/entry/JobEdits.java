@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import kelter.cli.command.Invocation;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.file.job.JobDocument;
 import kelter.core.file.job.JobFile;
 import kelter.core.file.job.MarkedEdit;
@@ -63,6 +64,28 @@ public final class JobEdits {
                   Nearest.of(id, parts)
                       .map(near -> "did you mean '" + near + "'?")
                       .orElse("known: " + String.join(", ", parts))));
+    }
+  }
+
+  /**
+   * Asks for a work that mends something of the machine.
+   *
+   * @throws IllegalArgumentException if none is called so; the message names the nearest
+   */
+  void requireWork(String key) {
+    List<String> known =
+        invocation.workshop().open(document().job()).remedies().stream()
+            .map(Remedy::key)
+            .distinct()
+            .toList();
+    if (!known.contains(key)) {
+      throw new IllegalArgumentException(
+          "'%s' is no work that is known for this machine; %s"
+              .formatted(
+                  key,
+                  Nearest.of(key, known)
+                      .map(near -> "did you mean '" + near + "'?")
+                      .orElse("'kelter diagnose --full' lists what may be done")));
     }
   }
 

@@ -110,6 +110,26 @@ class EnterCommandTest {
   }
 
   @Test
+  void aPriceIsToldWithoutAnEditor() throws IOException {
+    String part = "air-heater.renew-heater=41.20 EUR";
+    run(0, "enter", job, "--read", "air-heater.resistance=OL", "--price", part);
+    String[] rest = {"call-out=49 EUR", "labour-per-hour=72 EUR", "tax-rate=21 %"};
+    for (String price : rest) {
+      run(0, "enter", job, "--price", price);
+    }
+    String quoted = run(0, "quote", "--option", "1", job).out();
+    assertTrue(quoted.contains("41.20 EUR"), quoted);
+    assertFalse(quoted.contains("is open"), quoted);
+
+    String before = Files.readString(Path.of(job));
+    for (String wrong :
+        new String[] {"air-heater.renew-heatr=41 EUR", "call-out=49 USD", "call-out=cheap"}) {
+      run(1, "enter", job, "--price", wrong);
+    }
+    assertEquals(before, Files.readString(Path.of(job)));
+  }
+
+  @Test
   void aReadingThatNoFaultUsesIsToldOnTheScreen() {
     String reading = "air-heater.readings-differ=3";
     String told = run(0, "enter", job, "--read", reading).out().replaceAll("\\s+", " ");
