@@ -233,6 +233,8 @@ public final class OwnersWords {
         "not enough hot",
         "hot water gone",
         "short shower",
+        "used to last",
+        "water not last",
         "less hot water");
     put(all, "too-hot", "too hot", "overheat", "scald", "burns the", "boiling hot", "burnt food");
     put(
@@ -253,13 +255,15 @@ public final class OwnersWords {
         "bottom not",
         "only the top",
         "only the bottom",
-        "half raw");
+        "half raw",
+        "stays raw");
     put(
         all,
         "does-not-dry",
         "not dry",
         "still damp",
         "still wet",
+        "clammy",
         "takes ages to dry",
         "long to dry",
         "two cycles",

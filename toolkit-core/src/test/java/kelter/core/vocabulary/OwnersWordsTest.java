@@ -29,6 +29,10 @@ class OwnersWordsTest {
     "'It takes two cycles now', does-not-dry",
     "'It takes for ever to dry', does-not-dry",
     "'It takes forever to get hot', heats-slowly",
+    "'Five minutes and it is gone. It used to last for all of us', runs-out-early",
+    "'The hot water doesn''t last', runs-out-early",
+    "'Three hours and the towels are clammy', does-not-dry",
+    "'The bottom of everything stays raw', uneven-heat",
   })
   void aSentenceNamesItsSymptom(String sentence, String symptom) {
     assertTrue(named(sentence).contains(symptom), named(sentence).toString());
