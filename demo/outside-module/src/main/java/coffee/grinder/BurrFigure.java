@@ -1,24 +1,17 @@
 package coffee.grinder;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 
 /** What faults change on burrs. */
-enum BurrFigure implements Figure {
-  /** Grinding rate, ratio to the one in order. */
-  RATE(1),
-  /** Share of a dose that stays behind in the burrs and the chute. */
-  KEPT(0.02),
-  /** State of the edges, place on the scale from sharp to chipped. */
-  EDGE(0.15);
+final class BurrFigure {
 
-  private final double inOrder;
+  static final FigureSet ALL = new FigureSet("burr");
+  static final Figure RATE = ALL.figure("grinding rate, ratio to the one in order", 1);
+  static final Figure KEPT =
+      ALL.figure("share of a dose that stays behind in the burrs and the chute", 0.02);
+  static final Figure EDGE =
+      ALL.figure("state of the edges, place on the scale from sharp to chipped", 0.15);
 
-  BurrFigure(double inOrder) {
-    this.inOrder = inOrder;
-  }
-
-  @Override
-  public double inOrder() {
-    return inOrder;
-  }
+  private BurrFigure() {}
 }

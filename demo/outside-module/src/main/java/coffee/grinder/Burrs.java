@@ -163,7 +163,7 @@ final class Burrs implements Part {
       throw new IllegalArgumentException("'rated-rate' lies above 0 g/s");
     }
     return Optional.of(
-        PartModel.of(burrs.id(), PRIORS, BurrFigure.values())
+        PartModel.of(burrs.id(), PRIORS, BurrFigure.ALL)
             .on(burrs, KIND)
             .faults(FAULTS)
             .looks(EDGE, state -> state.of(BurrFigure.EDGE), Spread.constant(0.12))

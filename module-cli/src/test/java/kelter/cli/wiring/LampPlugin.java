@@ -76,6 +76,7 @@ public final class LampPlugin {
       import kelter.core.diagnosis.FaultModel;
       import kelter.core.diagnosis.model.FaultRow;
       import kelter.core.diagnosis.model.Figure;
+      import kelter.core.diagnosis.model.FigureSet;
       import kelter.core.diagnosis.model.PartModel;
       import kelter.core.diagnosis.model.Work;
       import kelter.core.job.Appliance;
@@ -111,9 +112,9 @@ public final class LampPlugin {
                 x -> law(x));
         private static volatile boolean spins = true;
 
-        private enum Wire implements Figure {
-          DARK;
-          @Override public double inOrder() { return 0.05; }
+        private static final class Wire {
+          static final FigureSet ALL = new FigureSet("wire");
+          static final Figure DARK = ALL.figure("chance that it is dark", 0.05);
         }
 
         public Plugin() { @construct@ }
@@ -146,7 +147,7 @@ public final class LampPlugin {
         }
 
         private static FaultModel model(Component lamp) {
-          return PartModel.of("@model@", INVENTED, Wire.values())
+          return PartModel.of("@model@", INVENTED, Wire.ALL)
               .on(lamp, LAMP)
               .faults(FaultRow.fault("@fault@", "wire open", 0.2)
                   .changes(Wire.DARK.becomes(0.9))

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -74,26 +75,12 @@ public final class Belt implements Part {
           List.of());
 
   /** What faults change. */
-  private enum Drive implements Figure {
-    /** Tension, ratio to the one in order. */
-    TENSION(1),
-    /** How bad it looks, from 0 to 1. */
-    STATE(0.04),
-    /** Chance that what it drives turns without drag. */
-    FREE(0.03),
-    /** Chance that it squeals. */
-    SQUEALS(0.06);
-
-    private final double inOrder;
-
-    Drive(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Drive {
+    static final FigureSet ALL = new FigureSet("belt");
+    static final Figure TENSION = ALL.figure("tension, ratio to the one in order", 1);
+    static final Figure STATE = ALL.figure("how bad it looks, from 0 to 1", 0.04);
+    static final Figure FREE = ALL.figure("chance that what it drives turns without drag", 0.03);
+    static final Figure SQUEALS = ALL.figure("chance that it squeals", 0.06);
   }
 
   /** Notes that leave the belt half to double its tension, as ratios. */
@@ -129,7 +116,7 @@ public final class Belt implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component belt) {
     Work renew = Work.renewing("renew-belt", "renew the belt", 30, 0.95, Caution.UNPLUG);
     PartModel model =
-        PartModel.of(belt.id(), Electrical.PRIORS, Drive.values())
+        PartModel.of(belt.id(), Electrical.PRIORS, Drive.ALL)
             .on(belt, BELT)
             .faults(
                 fault("slack", "belt slack or glazed", 0.03)

@@ -1,32 +1,23 @@
 package kelter.electrical.brushmotor;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 
 /** What faults change of a motor with brushes and of its tacho. */
-enum BrushFigure implements Figure {
-  /** Resistance of the rotor by way of the brushes, ratio to the one in order. */
-  ROTOR(1),
-  /** Resistance of the field winding, ratio to the one in order. */
-  FIELD(1),
-  /** How hard it turns by hand, from 0 to 1. */
-  STIFFNESS(0.1),
-  /** How bad the commutator looks, from 0 to 1. */
-  COMMUTATOR(0.2),
-  /** Length of the brushes: 0 where they are changed, 1 as new. */
-  LENGTH(0.5),
-  /** Resistance of the tacho, ratio to the one in order. */
-  TACHO(1),
-  /** Chance that the magnet of the tacho turns on its shaft. */
-  MAGNET(0.02);
+final class BrushFigure {
 
-  private final double inOrder;
+  static final FigureSet ALL = new FigureSet("brush");
+  static final Figure ROTOR =
+      ALL.figure("resistance of the rotor by way of the brushes, ratio to the one in order", 1);
+  static final Figure FIELD =
+      ALL.figure("resistance of the field winding, ratio to the one in order", 1);
+  static final Figure STIFFNESS = ALL.figure("how hard it turns by hand, from 0 to 1", 0.1);
+  static final Figure COMMUTATOR = ALL.figure("how bad the commutator looks, from 0 to 1", 0.2);
+  static final Figure LENGTH =
+      ALL.figure("length of the brushes: 0 where they are changed, 1 as new", 0.5);
+  static final Figure TACHO = ALL.figure("resistance of the tacho, ratio to the one in order", 1);
+  static final Figure MAGNET =
+      ALL.figure("chance that the magnet of the tacho turns on its shaft", 0.02);
 
-  BrushFigure(double inOrder) {
-    this.inOrder = inOrder;
-  }
-
-  @Override
-  public double inOrder() {
-    return inOrder;
-  }
+  private BrushFigure() {}
 }

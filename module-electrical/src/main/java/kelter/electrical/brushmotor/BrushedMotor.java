@@ -144,7 +144,7 @@ public final class BrushedMotor implements Part {
     if (together && !isMotor && component == brushes.get(0)) {
       return Optional.empty(); // in the model of the motor
     }
-    PartModel model = PartModel.of(component.id(), Electrical.PRIORS, BrushFigure.values());
+    PartModel model = PartModel.of(component.id(), Electrical.PRIORS, BrushFigure.ALL);
     if (isMotor) {
       addMotor(model, component);
     }

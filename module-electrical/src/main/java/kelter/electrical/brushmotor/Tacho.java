@@ -77,7 +77,7 @@ public final class Tacho implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component tacho) {
     boolean stated = tacho.si(COIL) > 0;
     return Optional.of(
-        PartModel.of(tacho.id(), Electrical.PRIORS, BrushFigure.values())
+        PartModel.of(tacho.id(), Electrical.PRIORS, BrushFigure.ALL)
             .on(tacho, TACHO)
             .faults(BrushFaults.TACHO_OPEN, BrushFaults.MAGNET_LOOSE)
             .looks(MAGNET, BrushFigure.MAGNET)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -37,22 +38,10 @@ public final class BrushRoll implements Part {
       new ComponentKind("brush-roll", "brush roll", List.of(HAIR, ENDS), List.of(), List.of());
 
   /** What faults change. */
-  private enum Roll implements Figure {
-    /** How much hair is on it, from 0 to 1. */
-    HAIR(0.25),
-    /** How badly its ends turn, from 0 to 1. */
-    ENDS(0.07);
-
-    private final double inOrder;
-
-    Roll(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Roll {
+    static final FigureSet ALL = new FigureSet("brush-roll");
+    static final Figure HAIR = ALL.figure("how much hair is on it, from 0 to 1", 0.25);
+    static final Figure ENDS = ALL.figure("how badly its ends turn, from 0 to 1", 0.07);
   }
 
   @Override
@@ -63,7 +52,7 @@ public final class BrushRoll implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component roll) {
     return Optional.of(
-        PartModel.of(roll.id(), Electrical.PRIORS, Roll.values())
+        PartModel.of(roll.id(), Electrical.PRIORS, Roll.ALL)
             .on(roll, BRUSH_ROLL)
             .faults(
                 fault("jammed", "brush roll jammed", 0.08)

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -59,22 +60,10 @@ public final class DefrostSensor implements Part {
       Source.commonPractice("a sensor within 10 % of its table in ice water");
 
   /** What faults change. */
-  private enum Sensor implements Figure {
-    /** Resistance over that of its table. */
-    RATIO(1),
-    /** How far it is off its seat, from 0 to 1. */
-    OFF(0.05);
-
-    private final double inOrder;
-
-    Sensor(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Sensor {
+    static final FigureSet ALL = new FigureSet("defrost-sensor");
+    static final Figure RATIO = ALL.figure("resistance over that of its table", 1);
+    static final Figure OFF = ALL.figure("how far it is off its seat, from 0 to 1", 0.05);
   }
 
   @Override
@@ -97,7 +86,7 @@ public final class DefrostSensor implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Sensor.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Sensor.ALL)
             .on(part, DEFROST_SENSOR)
             .faults(
                 fault("dead", "defrost sensor open", 0.02)

@@ -7,6 +7,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -43,22 +44,11 @@ public final class DefrostTimer implements Part {
           "defrost-timer", "defrost timer", List.of(STANDS, NO_DEFROST), List.of(), List.of());
 
   /** What faults change. */
-  private enum Clock implements Figure {
-    /** Chance that it is seen to stand still. */
-    STANDS(0.03),
-    /** Chance that its contact is seen not to feed the heater. */
-    NO_DEFROST(0.03);
-
-    private final double inOrder;
-
-    Clock(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Clock {
+    static final FigureSet ALL = new FigureSet("defrost-timer");
+    static final Figure STANDS = ALL.figure("chance that it is seen to stand still", 0.03);
+    static final Figure NO_DEFROST =
+        ALL.figure("chance that its contact is seen not to feed the heater", 0.03);
   }
 
   @Override
@@ -69,7 +59,7 @@ public final class DefrostTimer implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Clock.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Clock.ALL)
             .on(part, DEFROST_TIMER)
             .faults(
                 fault("dead", "defrost timer stands or does not switch", 0.01)

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -71,24 +72,12 @@ public final class StartRelay implements Part {
   private static final double HIGHER = 180;
 
   /** What faults change. */
-  private enum Starter implements Figure {
-    /** Cold resistance over the one in order, as a ratio. */
-    RESISTANCE(1),
-    /** Chance that it rattles. */
-    RATTLES(0.03),
-    /** Burnt look, from 0 to 1. */
-    BURNS(0.08);
-
-    private final double inOrder;
-
-    Starter(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Starter {
+    static final FigureSet ALL = new FigureSet("start-relay");
+    static final Figure RESISTANCE =
+        ALL.figure("cold resistance over the one in order, as a ratio", 1);
+    static final Figure RATTLES = ALL.figure("chance that it rattles", 0.03);
+    static final Figure BURNS = ALL.figure("burnt look, from 0 to 1", 0.08);
   }
 
   @Override
@@ -137,7 +126,7 @@ public final class StartRelay implements Part {
             Caution.UNPLUG,
             ElectricalCautions.CHARGED_CAPACITOR);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Starter.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Starter.ALL)
             .on(part, START_RELAY)
             .faults(
                 fault("dead", "resistor of the start relay cracked", 0.02)

@@ -3,12 +3,14 @@ package kelter.electrical.contact;
 import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.Effect;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.electrical.component.Electrical;
 
 /** What faults change of a path that should conduct; in order as from memory. */
-public enum Path implements Figure {
-  /** Resistance on an ordinary meter, Ohm. */
-  RESISTANCE(0.1);
+public final class Path {
+
+  public static final FigureSet ALL = new FigureSet("path");
+  public static final Figure RESISTANCE = ALL.figure("resistance on an ordinary meter, Ohm", 0.1);
 
   /** The most that a burnt contact has while it touches, Ohm; from memory. */
   private static final double BURNT = 1e6;
@@ -16,16 +18,7 @@ public enum Path implements Figure {
   /** What share of burnt contacts does not touch any more, as a ratio; from memory. */
   private static final double BURNT_OFF = 0.2;
 
-  private final double inOrder;
-
-  Path(double inOrder) {
-    this.inOrder = inOrder;
-  }
-
-  @Override
-  public double inOrder() {
-    return inOrder;
-  }
+  private Path() {}
 
   /**
    * A path that conducts poorly.

@@ -129,7 +129,7 @@ public final class ControlBoard implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component board) {
     double mains = mains(appliance);
     PartModel model =
-        PartModel.of(board.id(), Electrical.PRIORS, BoardFigure.values())
+        PartModel.of(board.id(), Electrical.PRIORS, BoardFigure.ALL)
             .on(board, BOARD)
             .faults(BoardFaults.all())
             .looks(DARK, BoardFigure.DARK)

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -67,24 +68,11 @@ public final class Electronics implements Part {
       Source.commonPractice("a timer or level of a small machine within a quarter of its setting");
 
   /** What faults change. */
-  private enum Task implements Figure {
-    /** Chance that it is seen to do nothing. */
-    NOTHING(0.03),
-    /** What it gives over what is set, as a ratio. */
-    GIVEN(1),
-    /** Chance that it is found to conduct neither way. */
-    OPEN(0.03);
-
-    private final double inOrder;
-
-    Task(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Task {
+    static final FigureSet ALL = new FigureSet("electronics");
+    static final Figure NOTHING = ALL.figure("chance that it is seen to do nothing", 0.03);
+    static final Figure GIVEN = ALL.figure("what it gives over what is set, as a ratio", 1);
+    static final Figure OPEN = ALL.figure("chance that it is found to conduct neither way", 0.03);
   }
 
   @Override
@@ -109,7 +97,7 @@ public final class Electronics implements Part {
     Work renew =
         Work.renewing("renew-electronics", "renew the electronic part", 30, 0.93, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Task.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Task.ALL)
             .on(part, ELECTRONICS)
             .faults(
                 fault("dead", "electronic part dead", 0.02)

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -54,22 +55,10 @@ public final class HumiditySensor implements Part {
       Source.commonPractice("humidity sensors of small machines within 10 % of humidity");
 
   /** What faults change. */
-  private enum Humidity implements Figure {
-    /** How far it is off, as a ratio of full humidity. */
-    OFF(0.04),
-    /** Chance that it is seen not to move. */
-    FROZEN(0.04);
-
-    private final double inOrder;
-
-    Humidity(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Humidity {
+    static final FigureSet ALL = new FigureSet("humidity-sensor");
+    static final Figure OFF = ALL.figure("how far it is off, as a ratio of full humidity", 0.04);
+    static final Figure FROZEN = ALL.figure("chance that it is seen not to move", 0.04);
   }
 
   @Override
@@ -95,7 +84,7 @@ public final class HumiditySensor implements Part {
         Work.renewing(
             "renew-humidity-sensor", "renew the humidity sensor", 30, 0.93, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Humidity.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Humidity.ALL)
             .on(part, HUMIDITY_SENSOR)
             .faults(
                 fault("drifts", "humidity sensor drifts", 0.02)

@@ -7,6 +7,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -37,14 +38,9 @@ public final class TariffSwitch implements Part {
       new ComponentKind("tariff-switch", "tariff switch", List.of(STAYS_OFF), List.of(), List.of());
 
   /** What faults change. */
-  private enum Tariff implements Figure {
-    /** Chance that it is seen to stay off. */
-    OFF;
-
-    @Override
-    public double inOrder() {
-      return 0.03;
-    }
+  private static final class Tariff {
+    static final FigureSet ALL = new FigureSet("tariff-switch");
+    static final Figure OFF = ALL.figure("chance that it is seen to stay off", 0.03);
   }
 
   @Override
@@ -55,7 +51,7 @@ public final class TariffSwitch implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Tariff.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Tariff.ALL)
             .on(part, TARIFF_SWITCH)
             .faults(
                 fault("dead", "tariff switch does not switch on", 0.01)

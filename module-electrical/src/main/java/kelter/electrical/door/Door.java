@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -47,24 +48,11 @@ public final class Door implements Part {
       new ComponentKind("door", "door", List.of(CATCHES, HANGS, FALLS), List.of(), List.of());
 
   /** What faults change. */
-  private enum Hung implements Figure {
-    /** How badly the latch catches, from 0 to 1. */
-    CATCH(0.06),
-    /** How badly the door hangs, from 0 to 1. */
-    SAG(0.08),
-    /** Chance that the door is seen to fall. */
-    FALLS(0.04);
-
-    private final double inOrder;
-
-    Hung(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Hung {
+    static final FigureSet ALL = new FigureSet("door");
+    static final Figure CATCH = ALL.figure("how badly the latch catches, from 0 to 1", 0.06);
+    static final Figure SAG = ALL.figure("how badly the door hangs, from 0 to 1", 0.08);
+    static final Figure FALLS = ALL.figure("chance that the door is seen to fall", 0.04);
   }
 
   @Override
@@ -75,7 +63,7 @@ public final class Door implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component door) {
     return Optional.of(
-        PartModel.of(door.id(), Electrical.PRIORS, Hung.values())
+        PartModel.of(door.id(), Electrical.PRIORS, Hung.ALL)
             .on(door, DOOR)
             .faults(
                 fault("latch-worn", "latch of the door worn or broken", 0.012)

@@ -15,6 +15,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -92,26 +93,14 @@ public final class DoorLock implements Part {
   private static final Spread<Object> OF_ANY = Spread.constant(1.2);
 
   /** What faults change. */
-  private enum Lock implements Figure {
-    /** Resistance of PTC or coil, ratio to the one in order. */
-    COIL(1),
-    /** Resistance of the contact when it should be locked, Ohm. */
-    CONTACT(0.1),
-    /** Chance that it is heard and felt to lock. */
-    CLICKS(0.96),
-    /** How hard the bolt moves, from 0 to 1. */
-    BOLT(0.06);
-
-    private final double inOrder;
-
-    Lock(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Lock {
+    static final FigureSet ALL = new FigureSet("door-lock");
+    static final Figure COIL =
+        ALL.figure("resistance of PTC or coil, ratio to the one in order", 1);
+    static final Figure CONTACT =
+        ALL.figure("resistance of the contact when it should be locked, Ohm", 0.1);
+    static final Figure CLICKS = ALL.figure("chance that it is heard and felt to lock", 0.96);
+    static final Figure BOLT = ALL.figure("how hard the bolt moves, from 0 to 1", 0.06);
   }
 
   @Override
@@ -155,7 +144,7 @@ public final class DoorLock implements Part {
     double open = Electrical.RESISTANCE.high();
     double usual = lock.si(COIL, USUAL);
     return Optional.of(
-        PartModel.of(lock.id(), Electrical.PRIORS, Lock.values())
+        PartModel.of(lock.id(), Electrical.PRIORS, Lock.ALL)
             .on(lock, DOOR_LOCK)
             .faults(
                 shown(

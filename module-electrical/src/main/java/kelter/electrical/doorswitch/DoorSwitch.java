@@ -77,8 +77,8 @@ public final class DoorSwitch implements Part {
         Work.renewing(
             "renew-door-switch", "adjust the door or renew its switch", 30, 0.95, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(door.id(), Electrical.PRIORS, Path.values())
-            .on(door, DOOR_SWITCH, SwitchContact.values())
+        PartModel.of(door.id(), Electrical.PRIORS, Path.ALL)
+            .on(door, DOOR_SWITCH, SwitchContact.ALL)
             .faults(
                 fault("contact-burnt", "contact of the door switch burnt", 0.03)
                     .wears(Wear.CONTACT)

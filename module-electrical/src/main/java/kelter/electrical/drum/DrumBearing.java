@@ -14,6 +14,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -54,22 +55,10 @@ public final class DrumBearing implements Part {
           "drum-bearing", "drum bearing", List.of(RIM_PLAY, RUN_DOWN), List.of(), List.of());
 
   /** What faults change. */
-  private enum Bearing implements Figure {
-    /** Play at the rim, m. */
-    PLAY(0.3e-3),
-    /** How loud it runs down, from 0 to 1. */
-    NOISE(0.12);
-
-    private final double inOrder;
-
-    Bearing(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Bearing {
+    static final FigureSet ALL = new FigureSet("drum-bearing");
+    static final Figure PLAY = ALL.figure("play at the rim, m", 0.3e-3);
+    static final Figure NOISE = ALL.figure("how loud it runs down, from 0 to 1", 0.12);
   }
 
   @Override
@@ -96,7 +85,7 @@ public final class DrumBearing implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component bearing) {
     return Optional.of(
-        PartModel.of(bearing.id(), Electrical.PRIORS, Bearing.values())
+        PartModel.of(bearing.id(), Electrical.PRIORS, Bearing.ALL)
             .on(bearing, DRUM_BEARING)
             .faults(
                 fault("worn", "bearing of the drum worn", 0.05)

@@ -10,6 +10,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -29,22 +30,10 @@ import kelter.electrical.component.Electrical;
 public final class Roller implements Part {
 
   /** What faults change. */
-  private enum Run implements Figure {
-    /** How badly it turns, from 0 to 1. */
-    TURNS(0.07),
-    /** Chance of a flat, a groove or play that one sees. */
-    FLAT(0.05);
-
-    private final double inOrder;
-
-    Run(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Run {
+    static final FigureSet ALL = new FigureSet("roller");
+    static final Figure TURNS = ALL.figure("how badly it turns, from 0 to 1", 0.07);
+    static final Figure FLAT = ALL.figure("chance of a flat, a groove or play that one sees", 0.05);
   }
 
   private final ComponentKind kind;
@@ -151,7 +140,7 @@ public final class Roller implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component roller) {
     return Optional.of(
-        PartModel.of(roller.id(), Electrical.PRIORS, Run.values())
+        PartModel.of(roller.id(), Electrical.PRIORS, Run.ALL)
             .on(roller, kind)
             .faults(
                 symptoms

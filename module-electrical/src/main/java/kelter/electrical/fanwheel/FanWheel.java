@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -45,24 +46,11 @@ public final class FanWheel implements Part {
           .by(Electrical.inside(3, ElectricalCautions.SHARP_BLADES));
 
   /** What faults change. */
-  private enum Wheel implements Figure {
-    /** How loosely it sits, from 0 to 1. */
-    WOBBLE(0.06),
-    /** How dirty it is, from 0 to 1. */
-    DIRT(0.2),
-    /** How hard it turns, from 0 to 1. */
-    HELD(0.05);
-
-    private final double inOrder;
-
-    Wheel(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Wheel {
+    static final FigureSet ALL = new FigureSet("fan-wheel");
+    static final Figure WOBBLE = ALL.figure("how loosely it sits, from 0 to 1", 0.06);
+    static final Figure DIRT = ALL.figure("how dirty it is, from 0 to 1", 0.2);
+    static final Figure HELD = ALL.figure("how hard it turns, from 0 to 1", 0.05);
   }
 
   private final ComponentKind kind;
@@ -105,7 +93,7 @@ public final class FanWheel implements Part {
             Caution.UNPLUG,
             ElectricalCautions.SHARP_BLADES);
     return Optional.of(
-        PartModel.of(fan.id(), Electrical.PRIORS, Wheel.values())
+        PartModel.of(fan.id(), Electrical.PRIORS, Wheel.ALL)
             .on(fan, kind)
             .faults(
                 fault("loose", "fan wheel loose on its shaft", 0.01)

@@ -80,7 +80,7 @@ public final class Heating implements Part {
       HeatingGroup group, Optional<RatedFrequency> frequency, boolean cooks) {
     HeaterRating rating = group.rating();
     PartModel model =
-        PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.values())
+        PartModel.of(group.heater().id(), Electrical.PRIORS, CircuitFigure.ALL)
             .moves(mains(rating), CircuitFigure.MAINS.times(1 + mainsDeviation(rating)))
             .moves(
                 group.rated() ? tolerance(rating) : usual(group.heater().id(), rating),

@@ -78,7 +78,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, d
     boolean overloaded = isOverload(ofItsKind, reaching);
     double terminal = state.of(CircuitFigure.TERMINAL_JOINT);
     double plug = state.of(CircuitFigure.PLUG_JOINT);
-    State[] relays = state.each(Contact.class);
+    State[] relays = state.each(Contact.ALL);
     return new Operation(
         state,
         stated,
@@ -126,7 +126,7 @@ record HeatingCircuit(HeaterRating rating, Medium medium, HeatBalance balance, d
   }
 
   private static boolean isUnreadable(State state) {
-    for (State sensor : state.each(Sensor.class)) {
+    for (State sensor : state.each(Sensor.ALL)) {
       if (TemperatureSensor.isUnreadable(sensor)) {
         return true;
       }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Circumstances;
+import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -48,7 +49,7 @@ public final class Leaking implements Part {
   }
 
   private static FaultModel model(Component cord) {
-    return PartModel.of(cord.id() + "-insulation", Electrical.PRIORS, CircuitFigure.values())
+    return PartModel.of(cord.id() + "-insulation", Electrical.PRIORS, CircuitFigure.ALL)
         .on(cord, CordWords.CORD)
         .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
         .looks(
@@ -65,7 +66,7 @@ public final class Leaking implements Part {
    * @param state the state
    * @param leak what the heater leaks, as warm as it is
    */
-  record Insulation(State state, CircuitFigure leak) {
+  record Insulation(State state, Figure leak) {
 
     /** Insulation resistance of the heater, Ohm. */
     double ofHeater() {

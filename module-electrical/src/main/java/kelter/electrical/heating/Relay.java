@@ -14,6 +14,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -95,30 +96,17 @@ public final class Relay implements Part {
   private static final double WORST_CONTACT = 30;
 
   /** What faults change. */
-  enum Contact implements Figure {
-    /** Resistance when closed, Ohm. */
-    RESISTANCE(0.02),
-    /** Above 0 where it is welded. */
-    WELDED(0),
-    /** Above 0 where the coil is open. */
-    COIL_OPEN(0),
-    /** Burnt look of contact and board, from 0 to 1. */
-    BURNS(0.1),
-    /** Chance of a burnt smell. */
-    SMELLS(0.02),
-    /** Chance that it is found closed though it should be open. */
-    CLOSED_WHEN_OFF(Proof.FALSE_ALARM);
+  static final class Contact {
+    static final FigureSet ALL = new FigureSet("relay");
+    static final Figure RESISTANCE = ALL.figure("resistance when closed, Ohm", 0.02);
+    static final Figure WELDED = ALL.figure("above 0 where it is welded", 0);
+    static final Figure COIL_OPEN = ALL.figure("above 0 where the coil is open", 0);
+    static final Figure BURNS = ALL.figure("burnt look of contact and board, from 0 to 1", 0.1);
+    static final Figure SMELLS = ALL.figure("chance of a burnt smell", 0.02);
+    static final Figure CLOSED_WHEN_OFF =
+        ALL.figure("chance that it is found closed though it should be open", Proof.FALSE_ALARM);
 
-    private final double inOrder;
-
-    Contact(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+    private Contact() {}
   }
 
   @Override
@@ -162,7 +150,7 @@ public final class Relay implements Part {
             Caution.UNPLUG,
             ElectricalCautions.CHARGED_CAPACITOR);
     model
-        .on(relay, RELAY, Contact.values())
+        .on(relay, RELAY, Contact.ALL)
         .faults(
             burnt(group).curedBy(renew), welded().curedBy(renew), coilOpen(group).curedBy(renew))
         .looks(CONTACT_BURNS, Contact.BURNS)

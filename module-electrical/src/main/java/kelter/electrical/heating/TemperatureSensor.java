@@ -16,6 +16,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -105,26 +106,16 @@ public final class TemperatureSensor implements Part {
               Quantity.ofSi(Celsius.TWENTY, 0, QuantityKind.TEMPERATURE)));
 
   /** What faults change. */
-  enum Sensor implements Figure {
-    /** Resistance over the one at its temperature in order, as a ratio. */
-    RESISTANCE(1),
-    /** By how much it reads too warm, K. */
-    TOO_WARM(0),
-    /** By how much it is warmer than what it should sense, K. */
-    OFF_BY(0),
-    /** Chance that it is found off its seat. */
-    OFF_SEAT(0.01);
+  static final class Sensor {
+    static final FigureSet ALL = new FigureSet("temperature-sensor");
+    static final Figure RESISTANCE =
+        ALL.figure("resistance over the one at its temperature in order, as a ratio", 1);
+    static final Figure TOO_WARM = ALL.figure("by how much it reads too warm, K", 0);
+    static final Figure OFF_BY =
+        ALL.figure("by how much it is warmer than what it should sense, K", 0);
+    static final Figure OFF_SEAT = ALL.figure("chance that it is found off its seat", 0.01);
 
-    private final double inOrder;
-
-    Sensor(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+    private Sensor() {}
   }
 
   /** What mends it. */
@@ -231,7 +222,7 @@ public final class TemperatureSensor implements Part {
   /** What its curve would tell is asked where it has one. */
   private static void addTo(PartModel model, Component sensor, FaultRow... rows) {
     model
-        .on(sensor, TEMPERATURE_SENSOR, Sensor.values())
+        .on(sensor, TEMPERATURE_SENSOR, Sensor.ALL)
         .faults(rows)
         .looks(OFF_ITS_SEAT, Sensor.OFF_SEAT);
     Optional<SensorCurve> curve = SensorCurve.of(sensor);

@@ -14,6 +14,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -79,26 +80,14 @@ public final class ThermalLink implements Part {
       Source.fromMemory("cut-outs open within 10 K of their marking, worn ones 15 K to 60 K early");
 
   /** What faults change. */
-  private enum Link implements Figure {
-    /** Resistance when cold, Ohm. */
-    RESISTANCE(0.1),
-    /** Chance that it is seen to open while the machine works as it should. */
-    OPENS(0.03),
-    /** How far below its marking it opens, K. */
-    BELOW(0),
-    /** Chance that the lamp that it switches is seen to stay dark. */
-    LAMP_DARK(0.03);
-
-    private final double inOrder;
-
-    Link(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Link {
+    static final FigureSet ALL = new FigureSet("thermal-link");
+    static final Figure RESISTANCE = ALL.figure("resistance when cold, Ohm", 0.1);
+    static final Figure OPENS =
+        ALL.figure("chance that it is seen to open while the machine works as it should", 0.03);
+    static final Figure BELOW = ALL.figure("how far below its marking it opens, K", 0);
+    static final Figure LAMP_DARK =
+        ALL.figure("chance that the lamp that it switches is seen to stay dark", 0.03);
   }
 
   @Override
@@ -157,7 +146,7 @@ public final class ThermalLink implements Part {
 
   private static PartModel addTo(PartModel model, Component link, FaultRow open) {
     return model
-        .on(link, THERMAL_LINK, Link.values())
+        .on(link, THERMAL_LINK, Link.ALL)
         .faults(open, opensEarly())
         .looks(LINK_RESISTANCE, state -> state.of(Link.RESISTANCE), Spread.constant(0.7))
         .looks(OPENS_WARM, Link.OPENS)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -49,24 +50,11 @@ public final class ElectronicsFan implements Part {
           "dc-fan", "electronic fan", List.of(SILENT, TURNS, AIR_WAY), List.of(), List.of());
 
   /** What faults change. */
-  private enum Fan implements Figure {
-    /** Chance that it is found not to blow. */
-    SILENT(0.04),
-    /** How hard it turns, from 0 to 1. */
-    HELD(0.05),
-    /** How far its air way is shut, from 0 to 1. */
-    SHUT(0.15);
-
-    private final double inOrder;
-
-    Fan(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Fan {
+    static final FigureSet ALL = new FigureSet("electronics-fan");
+    static final Figure SILENT = ALL.figure("chance that it is found not to blow", 0.04);
+    static final Figure HELD = ALL.figure("how hard it turns, from 0 to 1", 0.05);
+    static final Figure SHUT = ALL.figure("how far its air way is shut, from 0 to 1", 0.15);
   }
 
   @Override
@@ -93,7 +81,7 @@ public final class ElectronicsFan implements Part {
             Caution.UNPLUG,
             ElectricalCautions.CHARGED_CAPACITOR);
     return Optional.of(
-        PartModel.of(fan.id(), Electrical.PRIORS, Fan.values())
+        PartModel.of(fan.id(), Electrical.PRIORS, Fan.ALL)
             .on(fan, DC_FAN)
             .faults(
                 fault("seized", "fan stiff or seized", 0.02)

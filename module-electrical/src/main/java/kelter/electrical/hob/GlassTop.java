@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -29,14 +30,9 @@ public final class GlassTop implements Part {
       new ComponentKind("glass", "glass top", List.of(CRACK), List.of(), List.of());
 
   /** What faults change. */
-  private enum Glass implements Figure {
-    /** Chance that a crack is seen. */
-    CRACK;
-
-    @Override
-    public double inOrder() {
-      return 0.005;
-    }
+  private static final class Glass {
+    static final FigureSet ALL = new FigureSet("glass-top");
+    static final Figure CRACK = ALL.figure("chance that a crack is seen", 0.005);
   }
 
   @Override
@@ -47,7 +43,7 @@ public final class GlassTop implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component glass) {
     return Optional.of(
-        PartModel.of(glass.id(), Electrical.PRIORS, Glass.values())
+        PartModel.of(glass.id(), Electrical.PRIORS, Glass.ALL)
             .on(glass, GLASS)
             .faults(
                 fault("cracked", "glass top cracked", 0.02)

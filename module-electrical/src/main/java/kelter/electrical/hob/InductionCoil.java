@@ -12,6 +12,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -59,22 +60,10 @@ public final class InductionCoil implements Part {
   private static final Spread<Object> OF_COILS = Spread.constant(0.45);
 
   /** What faults change. */
-  private enum Coil implements Figure {
-    /** Resistance, Ohm. */
-    RESISTANCE(0.1),
-    /** Chance that it looks scorched. */
-    SCORCHED(0.02);
-
-    private final double inOrder;
-
-    Coil(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Coil {
+    static final FigureSet ALL = new FigureSet("induction-coil");
+    static final Figure RESISTANCE = ALL.figure("resistance, Ohm", 0.1);
+    static final Figure SCORCHED = ALL.figure("chance that it looks scorched", 0.02);
   }
 
   @Override
@@ -97,7 +86,7 @@ public final class InductionCoil implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component coil) {
     Span span = Electrical.RESISTANCE;
     return Optional.of(
-        PartModel.of(coil.id(), Electrical.PRIORS, Coil.values())
+        PartModel.of(coil.id(), Electrical.PRIORS, Coil.ALL)
             .on(coil, INDUCTION_COIL)
             .faults(
                 fault("open", "induction coil or its joint open", 0.01)

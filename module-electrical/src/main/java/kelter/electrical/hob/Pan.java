@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -35,22 +36,14 @@ public final class Pan implements Part {
       new ComponentKind("pan", "pan", List.of(NO_MAGNET, GOOD_PAN_HEATS), List.of(), List.of());
 
   /** What faults change. */
-  private enum Base implements Figure {
-    /** Chance that no magnet holds: some pans do for which the hob is not to blame. */
-    NO_MAGNET(0.05),
-    /** Chance that a good pan heats where the one on the hob fails for another reason. */
-    GOOD_HEATS(0.3);
-
-    private final double inOrder;
-
-    Base(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Base {
+    static final FigureSet ALL = new FigureSet("pan");
+    static final Figure NO_MAGNET =
+        ALL.figure(
+            "chance that no magnet holds: some pans do for which the hob is not to blame", 0.05);
+    static final Figure GOOD_HEATS =
+        ALL.figure(
+            "chance that a good pan heats where the one on the hob fails for another reason", 0.3);
   }
 
   @Override
@@ -61,7 +54,7 @@ public final class Pan implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component pan) {
     return Optional.of(
-        PartModel.of(pan.id(), Electrical.PRIORS, Base.values())
+        PartModel.of(pan.id(), Electrical.PRIORS, Base.ALL)
             .on(pan, PAN)
             .faults(
                 fault("unsuitable", "pan not made for induction, or too small", 0.05)

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -84,27 +85,14 @@ public final class InverterDrive implements Part {
           List.of(),
           List.of());
 
-  /** What faults change: chances that somebody sees it. */
-  private enum Drive implements Figure {
-    /** No attempt. */
-    STILL(0.04),
-    /** Starts, then stops. */
-    STOPS(0.04),
-    /** Cooling clogged. */
-    CLOGGED(0.1),
-    /** Power stage uneven, or fuse open. */
-    STAGE(0.02);
-
-    private final double inOrder;
-
-    Drive(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  /** What faults change. */
+  private static final class Drive {
+    static final FigureSet ALL = new FigureSet("inverter-drive");
+    static final Figure STILL = ALL.figure("chance that no attempt is seen", 0.04);
+    static final Figure STOPS = ALL.figure("chance that it is seen to start, then to stop", 0.04);
+    static final Figure CLOGGED = ALL.figure("chance that its cooling is seen clogged", 0.1);
+    static final Figure STAGE =
+        ALL.figure("chance that its power stage is found uneven, or its fuse open", 0.02);
   }
 
   private static Procedure inside(double minutes) {
@@ -146,7 +134,7 @@ public final class InverterDrive implements Part {
             Caution.UNPLUG,
             ElectricalCautions.DC_LINK);
     return Optional.of(
-        PartModel.of(drive.id(), Electrical.PRIORS, Drive.values())
+        PartModel.of(drive.id(), Electrical.PRIORS, Drive.ALL)
             .on(drive, INVERTER_DRIVE)
             .faults(
                 fault("dead", "inverter drive dead", 0.02)

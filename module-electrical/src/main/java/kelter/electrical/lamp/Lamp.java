@@ -7,6 +7,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -46,22 +47,11 @@ public final class Lamp implements Part {
       new ComponentKind("lamp", "lamp", List.of(STAYS_DARK, RESISTANCE), List.of(), List.of());
 
   /** What faults change. */
-  private enum Bulb implements Figure {
-    /** Chance that it is seen to stay dark elsewhere. */
-    DARK(0.03),
-    /** Resistance cold, Ohm: of 15 W to 40 W at 120 V to 230 V, in the middle. */
-    RESISTANCE(200);
-
-    private final double inOrder;
-
-    Bulb(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Bulb {
+    static final FigureSet ALL = new FigureSet("lamp");
+    static final Figure DARK = ALL.figure("chance that it is seen to stay dark elsewhere", 0.03);
+    static final Figure RESISTANCE =
+        ALL.figure("resistance cold, Ohm: of 15 W to 40 W at 120 V to 230 V, in the middle", 200);
   }
 
   @Override
@@ -75,7 +65,7 @@ public final class Lamp implements Part {
         Work.renewing(
             "renew-lamp", "renew the lamp", 8, 0.96, Caution.UNPLUG, ElectricalCautions.HOT_LAMP);
     return Optional.of(
-        PartModel.of(lamp.id(), Electrical.PRIORS, Bulb.values())
+        PartModel.of(lamp.id(), Electrical.PRIORS, Bulb.ALL)
             .on(lamp, LAMP)
             .faults(
                 fault("dead", "lamp dead", 0.04)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -37,22 +38,10 @@ public final class Latch implements Part {
       new ComponentKind("latch", "latch", List.of(STIFF, MISSES), List.of(), List.of());
 
   /** What faults change. */
-  private enum Hold implements Figure {
-    /** How badly it moves, from 0 to 1. */
-    STIFF(0.06),
-    /** Chance that the plate is seen not to reach. */
-    MISSES(0.03);
-
-    private final double inOrder;
-
-    Hold(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Hold {
+    static final FigureSet ALL = new FigureSet("latch");
+    static final Figure STIFF = ALL.figure("how badly it moves, from 0 to 1", 0.06);
+    static final Figure MISSES = ALL.figure("chance that the plate is seen not to reach", 0.03);
   }
 
   @Override
@@ -63,7 +52,7 @@ public final class Latch implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Hold.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Hold.ALL)
             .on(part, LATCH)
             .faults(
                 fault("jammed", "latch does not hold", 0.03)

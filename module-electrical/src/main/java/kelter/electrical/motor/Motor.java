@@ -164,7 +164,7 @@ public final class Motor implements Part {
     if (!component.kind().equals(MOTOR.id())) {
       return Optional.empty();
     }
-    PartModel model = PartModel.of(component.id(), Electrical.PRIORS, MotorFigure.values());
+    PartModel model = PartModel.of(component.id(), Electrical.PRIORS, MotorFigure.ALL);
     addMotor(model, component);
     List<Component> capacitors = appliance.componentsOf(RUN_CAPACITOR.id());
     if (!capacitors.isEmpty() && component == appliance.componentsOf(MOTOR.id()).get(0)) {

@@ -1,37 +1,26 @@
 package kelter.electrical.motor;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.vocabulary.Proof;
 
 /** What faults change of a motor with its capacitor. */
-enum MotorFigure implements Figure {
-  /** Resistance of the main winding, ratio to the one in order. */
-  MAIN(1),
-  /** Resistance of the auxiliary winding, ratio to the one in order. */
-  AUXILIARY(1),
-  /** Capacitance, ratio to the one marked. */
-  CAPACITANCE(1),
-  /** Current with both windings fed, ratio to the rated one. */
-  CURRENT(1),
-  /** What leaks to earth beside the insulation in order, S. */
-  LEAK(0),
-  /** How hard it turns by hand, from 0 to 1. */
-  STIFFNESS(0.1),
-  /** Chance of a burnt smell. */
-  SMELLS(0.02),
-  /** Chance that water marks are seen. */
-  WET(0.04),
-  /** Chance that the capacitor is swollen. */
-  SWOLLEN(Proof.FALSE_ALARM);
+final class MotorFigure {
 
-  private final double inOrder;
+  static final FigureSet ALL = new FigureSet("motor");
+  static final Figure MAIN =
+      ALL.figure("resistance of the main winding, ratio to the one in order", 1);
+  static final Figure AUXILIARY =
+      ALL.figure("resistance of the auxiliary winding, ratio to the one in order", 1);
+  static final Figure CAPACITANCE = ALL.figure("capacitance, ratio to the one marked", 1);
+  static final Figure CURRENT =
+      ALL.figure("current with both windings fed, ratio to the rated one", 1);
+  static final Figure LEAK = ALL.figure("what leaks to earth beside the insulation in order, S", 0);
+  static final Figure STIFFNESS = ALL.figure("how hard it turns by hand, from 0 to 1", 0.1);
+  static final Figure SMELLS = ALL.figure("chance of a burnt smell", 0.02);
+  static final Figure WET = ALL.figure("chance that water marks are seen", 0.04);
+  static final Figure SWOLLEN =
+      ALL.figure("chance that the capacitor is swollen", Proof.FALSE_ALARM);
 
-  MotorFigure(double inOrder) {
-    this.inOrder = inOrder;
-  }
-
-  @Override
-  public double inOrder() {
-    return inOrder;
-  }
+  private MotorFigure() {}
 }

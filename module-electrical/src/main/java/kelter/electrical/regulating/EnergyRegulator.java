@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -80,26 +81,13 @@ public final class EnergyRegulator implements Part {
           "regulators at the middle setting: on for 0.25 to 0.55, period 10 s to 60 s");
 
   /** What faults change. */
-  private enum Beat implements Figure {
-    /** Resistance when closed, Ohm. */
-    CLOSED(0.1),
-    /** Resistance when off, Ohm. */
-    OPENED(Electrical.RESISTANCE.high()),
-    /** Share of the time on. */
-    ON_SHARE(0.4),
-    /** Period, s. */
-    PERIOD(30);
-
-    private final double inOrder;
-
-    Beat(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Beat {
+    static final FigureSet ALL = new FigureSet("energy-regulator");
+    static final Figure CLOSED = ALL.figure("resistance when closed, Ohm", 0.1);
+    static final Figure OPENED =
+        ALL.figure("resistance when off, Ohm", Electrical.RESISTANCE.high());
+    static final Figure ON_SHARE = ALL.figure("share of the time on", 0.4);
+    static final Figure PERIOD = ALL.figure("period, s", 30);
   }
 
   @Override
@@ -146,7 +134,7 @@ public final class EnergyRegulator implements Part {
             Caution.UNPLUG,
             ElectricalCautions.HOT_PART);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Beat.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Beat.ALL)
             .on(part, REGULATOR)
             .faults(
                 fault("contact-burnt", "contact of the energy regulator burnt", 0.03)

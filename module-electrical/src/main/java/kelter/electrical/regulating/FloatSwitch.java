@@ -10,6 +10,7 @@ import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -51,22 +52,10 @@ public final class FloatSwitch implements Part {
           "float-switch", "float switch", List.of(MOVES, CLOSED), List.of(), List.of());
 
   /** What faults change. */
-  private enum Float implements Figure {
-    /** How badly it moves, from 0 to 1. */
-    STUCK(0.05),
-    /** Resistance where the machine should work, Ohm. */
-    CLOSED(0.1);
-
-    private final double inOrder;
-
-    Float(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Float {
+    static final FigureSet ALL = new FigureSet("float-switch");
+    static final Figure STUCK = ALL.figure("how badly it moves, from 0 to 1", 0.05);
+    static final Figure CLOSED = ALL.figure("resistance where the machine should work, Ohm", 0.1);
   }
 
   @Override
@@ -89,7 +78,7 @@ public final class FloatSwitch implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Float.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Float.ALL)
             .on(part, FLOAT_SWITCH)
             .faults(
                 fault("stuck", "float stuck", 0.02)

@@ -13,6 +13,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -58,22 +59,10 @@ public final class SteamSwitch implements Part {
       Source.fromMemory("steam switches of kettles open 3 s to 15 s after a rolling boil");
 
   /** What faults change. */
-  private enum Steam implements Figure {
-    /** Resistance when closed, Ohm. */
-    CLOSED(0.1),
-    /** Time from boiling to opening, s. */
-    TIME(8);
-
-    private final double inOrder;
-
-    Steam(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Steam {
+    static final FigureSet ALL = new FigureSet("steam-switch");
+    static final Figure CLOSED = ALL.figure("resistance when closed, Ohm", 0.1);
+    static final Figure TIME = ALL.figure("time from boiling to opening, s", 8);
   }
 
   @Override
@@ -111,7 +100,7 @@ public final class SteamSwitch implements Part {
     Work renew =
         Work.renewing("renew-steam-switch", "renew the steam switch", 30, 0.94, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Steam.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Steam.ALL)
             .on(part, STEAM_SWITCH)
             .faults(
                 fault("stuck", "steam switch does not open", 0.02)

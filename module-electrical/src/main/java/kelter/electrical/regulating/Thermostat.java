@@ -151,7 +151,7 @@ public final class Thermostat implements Part {
   private static PartModel addTo(
       PartModel model, Component thermostat, boolean cools, Effect... interrupted) {
     return model
-        .on(thermostat, THERMOSTAT, Governing.values())
+        .on(thermostat, THERMOSTAT, Governing.ALL)
         .faults(ThermostatFaults.of(cools, interrupted))
         .looks(CLOSED, state -> state.of(Governing.CLOSED), Spread.constant(0.7))
         .looks(OPENED, state -> state.of(Governing.OPENED), Spread.constant(0.7))

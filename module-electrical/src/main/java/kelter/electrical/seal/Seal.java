@@ -174,7 +174,7 @@ public final class Seal implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component seal) {
     return Optional.of(
-        PartModel.of(seal.id(), Electrical.PRIORS, SealFigure.values())
+        PartModel.of(seal.id(), Electrical.PRIORS, SealFigure.ALL)
             .on(seal, kind)
             .faults(row)
             .looks(CONDITION, SealFigure.CONDITION)

@@ -9,6 +9,7 @@ import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -66,24 +67,12 @@ public final class Solenoid implements Part {
           List.of());
 
   /** What faults change. */
-  private enum Coil implements Figure {
-    /** Resistance, ratio to the one in order. */
-    RESISTANCE(1),
-    /** Chance that somebody notices that it does not act. */
-    NOTICED(0.03),
-    /** Chance of a burnt smell. */
-    SMELLS(0.02);
-
-    private final double inOrder;
-
-    Coil(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Coil {
+    static final FigureSet ALL = new FigureSet("solenoid");
+    static final Figure RESISTANCE = ALL.figure("resistance, ratio to the one in order", 1);
+    static final Figure NOTICED =
+        ALL.figure("chance that somebody notices that it does not act", 0.03);
+    static final Figure SMELLS = ALL.figure("chance of a burnt smell", 0.02);
   }
 
   @Override
@@ -108,7 +97,7 @@ public final class Solenoid implements Part {
         Work.renewing(
             "renew-solenoid", "renew the coil or the whole part", 30, 0.95, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(coil.id(), Electrical.PRIORS, Coil.values())
+        PartModel.of(coil.id(), Electrical.PRIORS, Coil.ALL)
             .on(coil, SOLENOID)
             .faults(
                 fault("coil-shorted", "turns shorted in the coil", 0.02)

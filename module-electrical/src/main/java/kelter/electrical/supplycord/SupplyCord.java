@@ -9,6 +9,7 @@ import kelter.core.check.LimitCheck;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -32,22 +33,11 @@ import kelter.electrical.contact.Path;
 public final class SupplyCord implements Part {
 
   /** What faults change on the way of the live conductors. */
-  private enum LiveWay implements Figure {
-    /** Resistance beside that of the conductor, Ohm. */
-    ADDED(0.1),
-    /** Chance that somebody saw it go off and on with the cord. */
-    DROPS_OUT(0.02);
-
-    private final double inOrder;
-
-    LiveWay(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class LiveWay {
+    static final FigureSet ALL = new FigureSet("supply-cord");
+    static final Figure ADDED = ALL.figure("resistance beside that of the conductor, Ohm", 0.1);
+    static final Figure DROPS_OUT =
+        ALL.figure("chance that somebody saw it go off and on with the cord", 0.02);
   }
 
   @Override
@@ -97,8 +87,8 @@ public final class SupplyCord implements Part {
             Caution.UNPLUG,
             ElectricalCautions.CONDUCTOR_AGAIN);
     return Optional.of(
-        PartModel.of(cord.id(), Electrical.PRIORS, Path.values())
-            .on(cord, CordWords.CORD, LiveWay.values())
+        PartModel.of(cord.id(), Electrical.PRIORS, Path.ALL)
+            .on(cord, CordWords.CORD, LiveWay.ALL)
             .faults(
                 fault("earth-poor", "protective conductor poor", 0.01)
                     .wears(Wear.WIRE)

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -38,22 +39,10 @@ public final class AnchorBolts implements Part {
           "anchor-bolts", "anchor bolts", List.of(MOVES, TURNS), List.of(), List.of());
 
   /** What faults change. */
-  private enum Hold implements Figure {
-    /** Chance that it is seen to move. */
-    MOVES(0.03),
-    /** How loose the loosest nut is, from 0 to 1. */
-    LOOSE(0.1);
-
-    private final double inOrder;
-
-    Hold(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Hold {
+    static final FigureSet ALL = new FigureSet("anchor-bolts");
+    static final Figure MOVES = ALL.figure("chance that it is seen to move", 0.03);
+    static final Figure LOOSE = ALL.figure("how loose the loosest nut is, from 0 to 1", 0.1);
   }
 
   @Override
@@ -64,7 +53,7 @@ public final class AnchorBolts implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component bolts) {
     return Optional.of(
-        PartModel.of(bolts.id(), Electrical.PRIORS, Hold.values())
+        PartModel.of(bolts.id(), Electrical.PRIORS, Hold.ALL)
             .on(bolts, ANCHOR_BOLTS)
             .faults(
                 fault("loose", "anchor bolts loose or torn out", 0.015)

@@ -14,6 +14,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -59,22 +60,10 @@ public final class Damper implements Part {
   private static final double VISIBLE = 0.1;
 
   /** What faults change. */
-  private enum Damping implements Figure {
-    /** Damping as a ratio of the critical one. */
-    RATIO(0.3),
-    /** How weak it feels, from 0 to 1. */
-    WEAKNESS(0.12);
-
-    private final double inOrder;
-
-    Damping(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Damping {
+    static final FigureSet ALL = new FigureSet("damper");
+    static final Figure RATIO = ALL.figure("damping as a ratio of the critical one", 0.3);
+    static final Figure WEAKNESS = ALL.figure("how weak it feels, from 0 to 1", 0.12);
   }
 
   @Override
@@ -101,7 +90,7 @@ public final class Damper implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component damper) {
     return Optional.of(
-        PartModel.of(damper.id(), Electrical.PRIORS, Damping.values())
+        PartModel.of(damper.id(), Electrical.PRIORS, Damping.ALL)
             .on(damper, DAMPER)
             .faults(
                 fault("weak", "dampers weak", 0.05)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -41,22 +42,11 @@ public final class ImbalanceSwitch implements Part {
           "imbalance-switch", "imbalance switch", List.of(AT_REST, MOVED), List.of(), List.of());
 
   /** What faults change. */
-  private enum Contact implements Figure {
-    /** Resistance at rest, Ohm. */
-    REST(0.1),
-    /** Resistance with the lever moved, Ohm. */
-    MOVED(Electrical.RESISTANCE.high());
-
-    private final double inOrder;
-
-    Contact(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Contact {
+    static final FigureSet ALL = new FigureSet("imbalance-switch");
+    static final Figure REST = ALL.figure("resistance at rest, Ohm", 0.1);
+    static final Figure MOVED =
+        ALL.figure("resistance with the lever moved, Ohm", Electrical.RESISTANCE.high());
   }
 
   private static Observable resistance(String id, String title, String lever) {
@@ -78,7 +68,7 @@ public final class ImbalanceSwitch implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     double open = Electrical.RESISTANCE.high();
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Contact.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Contact.ALL)
             .on(part, IMBALANCE_SWITCH)
             .faults(
                 fault("stuck", "imbalance switch stuck open or closed", 0.015)

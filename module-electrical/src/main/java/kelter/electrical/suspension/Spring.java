@@ -7,6 +7,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -39,22 +40,11 @@ public final class Spring implements Part {
           "spring", "spring of the tub", List.of(HANGS_LOW, BROKEN), List.of(), List.of());
 
   /** What faults change. */
-  private enum Hang implements Figure {
-    /** Chance that the tub is seen to hang low. */
-    LOW(0.04),
-    /** Chance that a spring is seen broken. */
-    BROKEN(Proof.FALSE_ALARM);
-
-    private final double inOrder;
-
-    Hang(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Hang {
+    static final FigureSet ALL = new FigureSet("spring");
+    static final Figure LOW = ALL.figure("chance that the tub is seen to hang low", 0.04);
+    static final Figure BROKEN =
+        ALL.figure("chance that a spring is seen broken", Proof.FALSE_ALARM);
   }
 
   @Override
@@ -65,7 +55,7 @@ public final class Spring implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component spring) {
     return Optional.of(
-        PartModel.of(spring.id(), Electrical.PRIORS, Hang.values())
+        PartModel.of(spring.id(), Electrical.PRIORS, Hang.ALL)
             .on(spring, SPRING)
             .faults(
                 fault("broken", "spring of the tub broken or off", 0.01)

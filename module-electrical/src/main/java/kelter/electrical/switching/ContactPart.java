@@ -66,8 +66,8 @@ record ContactPart(
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     PartModel model =
-        PartModel.of(part.id(), Electrical.PRIORS, Path.values())
-            .on(part, kind, SwitchContact.values())
+        PartModel.of(part.id(), Electrical.PRIORS, Path.ALL)
+            .on(part, kind, SwitchContact.ALL)
             .faults(faults)
             .looks(closed, state -> state.of(Path.RESISTANCE), OF_CONTACTS);
     if (opened.isPresent()) {

@@ -125,7 +125,7 @@ public final class Coil implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component coil) {
     boolean warm = coil.kind().equals(CONDENSER.id());
     PartModel model =
-        PartModel.of(coil.id(), WaterSide.PRIORS, AirwayFigure.values())
+        PartModel.of(coil.id(), WaterSide.PRIORS, AirwayFigure.ALL)
             .on(coil, warm ? CONDENSER : EVAPORATOR)
             .faults(warm ? CONDENSER_DIRTY : EVAPORATOR_DIRTY)
             .looks(DIRT, AirwayFigure.DIRT);

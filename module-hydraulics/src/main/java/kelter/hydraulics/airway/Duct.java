@@ -137,7 +137,7 @@ public final class Duct implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component duct) {
     PartModel model =
-        PartModel.of(duct.id(), WaterSide.PRIORS, AirwayFigure.values())
+        PartModel.of(duct.id(), WaterSide.PRIORS, AirwayFigure.ALL)
             .on(duct, KIND)
             .faults(BLOCKED, TOO_THIN)
             .looks(THIN, AirwayFigure.THIN)

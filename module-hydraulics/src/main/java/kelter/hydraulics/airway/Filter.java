@@ -127,7 +127,7 @@ public final class Filter implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component filter) {
     boolean charcoal = filter.kind().equals(CHARCOAL.id());
     PartModel model =
-        PartModel.of(filter.id(), WaterSide.PRIORS, AirwayFigure.values())
+        PartModel.of(filter.id(), WaterSide.PRIORS, AirwayFigure.ALL)
             .on(filter, charcoal ? CHARCOAL : FILTER)
             .faults(charcoal ? SPENT : CLOGGED)
             .looks(DIRT, AirwayFigure.DIRT);

@@ -87,7 +87,7 @@ public final class BrewWater implements Part {
                 si(pump, BrewWords.FREE_FLOW_FIGURE, FREE_FLOW),
                 si(pump, BrewWords.DEAD_PRESSURE, DEAD_PRESSURE)),
             si(valve, BrewWords.SET_PRESSURE, OPENING));
-    PartModel model = PartModel.of("brew-water", WaterSide.PRIORS, BrewFigure.values());
+    PartModel model = PartModel.of("brew-water", WaterSide.PRIORS, BrewFigure.ALL);
     boolean any = false;
     for (ComponentKind kind : KINDS) {
       Optional<Component> component = first(appliance, kind);

@@ -15,6 +15,7 @@ import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -77,24 +78,11 @@ public final class MoistureSensor implements Part {
   private static final double CONTACT = 1; // Ohm, a wire pressed through the film
 
   /** What faults change. */
-  private enum Bars implements Figure {
-    /** Film on the bars, Ohm. */
-    FILM(0),
-    /** What lies in series in the wires, Ohm. */
-    SERIES(0.5),
-    /** What lies beside the bars, Ohm. */
-    BESIDE(OPEN);
-
-    private final double inOrder;
-
-    Bars(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Bars {
+    static final FigureSet ALL = new FigureSet("moisture-sensor");
+    static final Figure FILM = ALL.figure("film on the bars, Ohm", 0);
+    static final Figure SERIES = ALL.figure("what lies in series in the wires, Ohm", 0.5);
+    static final Figure BESIDE = ALL.figure("what lies beside the bars, Ohm", OPEN);
   }
 
   /** A wire that is broken in milder cases, shorted in worse ones. */
@@ -169,7 +157,7 @@ public final class MoistureSensor implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component sensor) {
     return Optional.of(
-        PartModel.of(sensor.id(), WaterSide.PRIORS, Bars.values())
+        PartModel.of(sensor.id(), WaterSide.PRIORS, Bars.ALL)
             .on(sensor, KIND)
             .faults(FILMED, BROKEN)
             .looks(WET_CLOTH, s -> atPlug(s, CLOTH + s.of(Bars.FILM)), Spread.constant(0.6))

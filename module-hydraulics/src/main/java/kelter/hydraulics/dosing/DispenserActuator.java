@@ -9,6 +9,7 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
@@ -47,22 +48,11 @@ public final class DispenserActuator implements Part {
           List.of());
 
   /** What faults change. */
-  private enum Change implements Figure {
-    /** The lever, place on the scale from easily to not at all. */
-    LEVER(0.1),
-    /** Chance that the coil is found open. */
-    COIL_OPEN(0.03);
-
-    private final double inOrder;
-
-    Change(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Change {
+    static final FigureSet ALL = new FigureSet("dispenser-actuator");
+    static final Figure LEVER =
+        ALL.figure("the lever, place on the scale from easily to not at all", 0.1);
+    static final Figure COIL_OPEN = ALL.figure("chance that the coil is found open", 0.03);
   }
 
   @Override
@@ -75,7 +65,7 @@ public final class DispenserActuator implements Part {
     Work renew = Work.renewing("renew-dispenser", "renew the dispenser", 35, 0.95, Caution.UNPLUG);
     Work free = Work.byHand("free-dispenser", "clean lever and lid", 20, 0.6, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(actuator.id(), WaterSide.PRIORS, Change.values())
+        PartModel.of(actuator.id(), WaterSide.PRIORS, Change.ALL)
             .on(actuator, KIND)
             .faults(
                 fault("stuck", "actuator of the dispenser stuck", 0.025)

@@ -14,6 +14,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -86,28 +87,16 @@ public final class DosingPump implements Part {
           List.of());
 
   /** What faults change. */
-  private enum Change implements Figure {
-    /** What it delivers, ratio. */
-    DELIVERED(1),
-    /** The tube, place on the scale from round to cracked. */
-    TUBE(0.15),
-    /** Chance that bubbles are seen. */
-    BUBBLES(0.05),
-    /** Chance that it stands with the prime key held. */
-    STANDS_PRIMED(0.03),
-    /** Chance that it stands when the programme should dose. */
-    STANDS_CALLED(0.04);
-
-    private final double inOrder;
-
-    Change(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Change {
+    static final FigureSet ALL = new FigureSet("dosing-pump");
+    static final Figure DELIVERED = ALL.figure("what it delivers, ratio", 1);
+    static final Figure TUBE =
+        ALL.figure("the tube, place on the scale from round to cracked", 0.15);
+    static final Figure BUBBLES = ALL.figure("chance that bubbles are seen", 0.05);
+    static final Figure STANDS_PRIMED =
+        ALL.figure("chance that it stands with the prime key held", 0.03);
+    static final Figure STANDS_CALLED =
+        ALL.figure("chance that it stands when the programme should dose", 0.04);
   }
 
   /**
@@ -145,7 +134,7 @@ public final class DosingPump implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component pump) {
     boolean known = pump.figure(RATED).isPresent();
     return Optional.of(
-        PartModel.of(pump.id(), WaterSide.PRIORS, Change.values())
+        PartModel.of(pump.id(), WaterSide.PRIORS, Change.ALL)
             .on(pump, KIND)
             .faults(faults())
             .looks(

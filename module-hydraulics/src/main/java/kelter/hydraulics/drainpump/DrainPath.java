@@ -2,6 +2,7 @@ package kelter.hydraulics.drainpump;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.State;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
@@ -128,7 +129,7 @@ record DrainPath(RatedPump pump, double lift, Hose hose, double drainVolume, boo
     return circuit(lift(state), hose.plus(losses));
   }
 
-  private static double loss(State state, DrainFigure closed) {
+  private static double loss(State state, Figure closed) {
     return state.has(closed) ? BlockedBore.lossCoefficient(1 - state.of(closed)) : 0;
   }
 

@@ -308,8 +308,8 @@ public final class DrainPump implements Part {
         PartModel.of(
                 component.id() + "-water-out",
                 path.pump().known() ? WaterSide.PRIORS : PRIOR_OF_A_TYPICAL_PUMP,
-                PumpFigure.values())
-            .on(component, KIND, DrainFigure.values())
+                PumpFigure.ALL)
+            .on(component, KIND, DrainFigure.ALL)
             .faults(DrainFaults.ALL)
             .looks(STRAINER, DrainFigure.STRAINER)
             .looks(NARROWED, new Look.Noticed(DrainFigure.HOSE_CLOSED, 0.4365, 0.097))

@@ -13,6 +13,7 @@ import kelter.core.check.Limits;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -71,22 +72,11 @@ public final class DrainValve implements Part {
           "drain-valve", "drain valve", List.of(RUNS, TIME, DISC), List.of(RATED_TIME), List.of());
 
   /** What faults change. */
-  private enum Change implements Figure {
-    /** Open area when it should be open, ratio. */
-    OPEN(1),
-    /** How far it stands open when it should be shut, 0 to 1. */
-    LEAK(0);
-
-    private final double inOrder;
-
-    Change(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Change {
+    static final FigureSet ALL = new FigureSet("drain-valve");
+    static final Figure OPEN = ALL.figure("open area when it should be open, ratio", 1);
+    static final Figure LEAK =
+        ALL.figure("how far it stands open when it should be shut, 0 to 1", 0);
   }
 
   /**
@@ -128,7 +118,7 @@ public final class DrainValve implements Part {
     Work renew =
         Work.renewing("renew-drain-valve", "renew the drain valve", 45, 0.95, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(valve.id(), WaterSide.PRIORS, Change.values())
+        PartModel.of(valve.id(), WaterSide.PRIORS, Change.ALL)
             .on(valve, KIND)
             .faults(
                 fault("leaks-by", "drain valve does not seat", 0.04)

@@ -14,6 +14,7 @@ import kelter.core.check.Limits;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -80,24 +81,13 @@ public final class FlowSensor implements Part {
           List.of());
 
   /** What faults change. */
-  private enum Change implements Figure {
-    /** Pulses, ratio. */
-    PULSES(1),
-    /** The wheel, place on the scale from easily to not at all. */
-    STIFF(0.08),
-    /** Chance that nothing is counted although it turns. */
-    NOT_COUNTED(0.04);
-
-    private final double inOrder;
-
-    Change(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Change {
+    static final FigureSet ALL = new FigureSet("flow-sensor");
+    static final Figure PULSES = ALL.figure("pulses, ratio", 1);
+    static final Figure STIFF =
+        ALL.figure("the wheel, place on the scale from easily to not at all", 0.08);
+    static final Figure NOT_COUNTED =
+        ALL.figure("chance that nothing is counted although it turns", 0.04);
   }
 
   /**
@@ -139,7 +129,7 @@ public final class FlowSensor implements Part {
         Work.renewing("renew-flow-sensor", "renew the flow sensor", 25, 0.95, Caution.UNPLUG);
     double spread = sensor.figure(RATED).isPresent() ? KNOWN : UNKNOWN;
     return Optional.of(
-        PartModel.of(sensor.id(), WaterSide.PRIORS, Change.values())
+        PartModel.of(sensor.id(), WaterSide.PRIORS, Change.ALL)
             .on(sensor, KIND)
             .faults(
                 fault("dirty", "flow sensor dirty or stiff", 0.04)

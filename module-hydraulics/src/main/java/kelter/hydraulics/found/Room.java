@@ -14,6 +14,7 @@ import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -48,14 +49,9 @@ public final class Room implements Part {
           "room", "room in which it stands", List.of(TEMPERATURE), List.of(), List.of());
 
   /** What is otherwise in the room. */
-  private enum Air implements Figure {
-    /** Temperature, K. */
-    TEMPERATURE;
-
-    @Override
-    public double inOrder() {
-      return Celsius.TWENTY;
-    }
+  private static final class Air {
+    static final FigureSet ALL = new FigureSet("room");
+    static final Figure TEMPERATURE = ALL.figure("temperature, K", Celsius.TWENTY);
   }
 
   private static final FaultRow TOO_COLD =
@@ -90,7 +86,7 @@ public final class Room implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component room) {
     return Optional.of(
-        PartModel.of(room.id(), WaterSide.PRIORS, Air.values())
+        PartModel.of(room.id(), WaterSide.PRIORS, Air.ALL)
             .on(room, KIND)
             .faults(TOO_COLD)
             .looks(TEMPERATURE, state -> state.of(Air.TEMPERATURE), Spread.constant(2.5))

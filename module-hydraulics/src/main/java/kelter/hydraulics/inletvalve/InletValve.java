@@ -188,8 +188,8 @@ public final class InletValve implements Part {
     boolean known = valve.figure(SUPPLY_PRESSURE).isPresent();
     double supply = known ? FROM_DAY_TO_DAY : FROM_HOUSE_TO_HOUSE;
     PartModel model =
-        PartModel.of(valve.id() + "-water-in", WaterSide.PRIORS, InletFigure.values())
-            .on(valve, KIND, Leak.values());
+        PartModel.of(valve.id() + "-water-in", WaterSide.PRIORS, InletFigure.ALL)
+            .on(valve, KIND, Leak.ALL);
     return HUNT.seen(model)
         .faults(InletFaults.ALL)
         .moves(known ? day() : house(), InletFigure.PRESSURE.times(Course.power(1, 1 + supply)))

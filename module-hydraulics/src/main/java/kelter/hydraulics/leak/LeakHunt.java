@@ -3,6 +3,7 @@ package kelter.hydraulics.leak;
 import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.Effect;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.safety.Caution;
@@ -19,22 +20,13 @@ import kelter.core.vocabulary.Procedure;
 public record LeakHunt(Observable tracks, Observable wet) {
 
   /** What faults change. */
-  public enum Leak implements Figure {
-    /** Tracks of dried water, place on the scale from none to plain. */
-    TRACKS(0.1),
-    /** How much of it seeps, 0 to 1. */
-    SEEPS(0);
+  public static final class Leak {
+    public static final FigureSet ALL = new FigureSet("leak-hunt");
+    public static final Figure TRACKS =
+        ALL.figure("tracks of dried water, place on the scale from none to plain", 0.1);
+    public static final Figure SEEPS = ALL.figure("how much of it seeps, 0 to 1", 0);
 
-    private final double inOrder;
-
-    Leak(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+    private Leak() {}
   }
 
   /**

@@ -10,6 +10,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
@@ -62,22 +63,11 @@ public final class Tank implements Part {
       Set.of("dehumidifier", "kettle", "iron", "water-boiler");
 
   /** What faults change beside the leak. */
-  private enum Change implements Figure {
-    /** How far it sits beside its place, 0 to 1. */
-    SKEW(0),
-    /** What lies on its floor, place on the scale from clear to grit. */
-    GRIT(0.1);
-
-    private final double inOrder;
-
-    Change(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Change {
+    static final FigureSet ALL = new FigureSet("tank");
+    static final Figure SKEW = ALL.figure("how far it sits beside its place, 0 to 1", 0);
+    static final Figure GRIT =
+        ALL.figure("what lies on its floor, place on the scale from clear to grit", 0.1);
   }
 
   private static FaultRow leaks() {
@@ -121,8 +111,8 @@ public final class Tank implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component tank) {
     PartModel model =
         HUNT.seen(
-            PartModel.of(tank.id(), WaterSide.PRIORS, Leak.values())
-                .on(tank, KIND, Change.values())
+            PartModel.of(tank.id(), WaterSide.PRIORS, Leak.ALL)
+                .on(tank, KIND, Change.ALL)
                 .faults(leaks()));
     if (!FIXED.contains(appliance.kind())) {
       model.faults(offSeat()).looks(SEATED, new Look.Noticed(Change.SKEW, 0.5, 0.1));

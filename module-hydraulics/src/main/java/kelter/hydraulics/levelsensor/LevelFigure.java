@@ -1,26 +1,20 @@
 package kelter.hydraulics.levelsensor;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 
 /** What faults change on the measuring of the level. */
-enum LevelFigure implements Figure {
-  /** Pressure that reaches the sensor, ratio to that in an air trap in order. */
-  PASSED(1),
-  /** Height that the sensor makes of the water, ratio to the true one. */
-  SHOWN(1),
-  /** What lies in the trap, place on the scale from clean to clogged. */
-  DEBRIS(0.12),
-  /** How far tube, trap or sensor are open to the air, 0 to 1. */
-  LEAK(0);
+final class LevelFigure {
 
-  private final double inOrder;
+  static final FigureSet ALL = new FigureSet("level");
+  static final Figure PASSED =
+      ALL.figure("pressure that reaches the sensor, ratio to that in an air trap in order", 1);
+  static final Figure SHOWN =
+      ALL.figure("height that the sensor makes of the water, ratio to the true one", 1);
+  static final Figure DEBRIS =
+      ALL.figure("what lies in the trap, place on the scale from clean to clogged", 0.12);
+  static final Figure LEAK =
+      ALL.figure("how far tube, trap or sensor are open to the air, 0 to 1", 0);
 
-  LevelFigure(double inOrder) {
-    this.inOrder = inOrder;
-  }
-
-  @Override
-  public double inOrder() {
-    return inOrder;
-  }
+  private LevelFigure() {}
 }

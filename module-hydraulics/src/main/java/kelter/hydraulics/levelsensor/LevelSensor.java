@@ -132,7 +132,7 @@ public final class LevelSensor implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component sensor) {
     WaterInTrap trap = WaterInTrap.of(sensor);
     Section<WaterInTrap.Sensed> sensed =
-        PartModel.of(sensor.id() + "-level", WaterSide.PRIORS, LevelFigure.values())
+        PartModel.of(sensor.id() + "-level", WaterSide.PRIORS, LevelFigure.ALL)
             .on(sensor, KIND)
             .faults(LevelFaults.ALL)
             .looks(TRAP, LevelFigure.DEBRIS)

@@ -98,7 +98,7 @@ public record OneFault(ComponentKind kind, FaultRow fault, List<Sign> signs, Lis
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component component) {
     PartModel model =
-        PartModel.of(component.id(), WaterSide.PRIORS, Sign.Bad.values())
+        PartModel.of(component.id(), WaterSide.PRIORS, Sign.Bad.ALL)
             .on(component, kind)
             .faults(fault);
     for (Sign sign : signs) {

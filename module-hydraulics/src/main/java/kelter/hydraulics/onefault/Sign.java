@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import kelter.core.diagnosis.model.Course;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -30,14 +31,11 @@ public record Sign(
     Optional<Spread<Object>> spread) {
 
   /** How bad the one fault is. */
-  public enum Bad implements Figure {
-    /** The severity, 0 to 1. */
-    SEVERITY;
+  public static final class Bad {
+    public static final FigureSet ALL = new FigureSet("one-fault");
+    public static final Figure SEVERITY = ALL.figure("the severity, 0 to 1", 0);
 
-    @Override
-    public double inOrder() {
-      return 0;
-    }
+    private Bad() {}
   }
 
   /**

@@ -12,6 +12,7 @@ import kelter.core.check.Limits;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -53,22 +54,11 @@ public final class Tap implements Part {
       new ComponentKind("tap", "tap", List.of(DRIPS, FLOW), List.of(), List.of());
 
   /** What faults change. */
-  private enum Change implements Figure {
-    /** Flow rate of the open tap, m3/s. */
-    FLOW(6 * L_PER_MIN),
-    /** The closed tap, place on the scale from dry to runs. */
-    DRIPS(0.06);
-
-    private final double inOrder;
-
-    Change(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Change {
+    static final FigureSet ALL = new FigureSet("tap");
+    static final Figure FLOW = ALL.figure("flow rate of the open tap, m3/s", 6 * L_PER_MIN);
+    static final Figure DRIPS =
+        ALL.figure("the closed tap, place on the scale from dry to runs", 0.06);
   }
 
   @Override
@@ -95,7 +85,7 @@ public final class Tap implements Part {
         Work.renewing(
             "renew-tap", "renew the tap or its seat cup", 20, 0.95, HydraulicCautions.BOILER_TAP);
     return Optional.of(
-        PartModel.of(tap.id(), WaterSide.PRIORS, Change.values())
+        PartModel.of(tap.id(), WaterSide.PRIORS, Change.ALL)
             .on(tap, KIND)
             .faults(
                 fault("blocked", "tap blocked with scale", 0.04)

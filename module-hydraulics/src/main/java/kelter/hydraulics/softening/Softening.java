@@ -13,6 +13,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -86,24 +87,13 @@ public final class Softening implements Part {
           "softener-valve", "valve of the softener", List.of(NO_BRINE), List.of(), List.of());
 
   /** What faults change of the whole. */
-  private enum Soft implements Figure {
-    /** What of its hardness the water keeps beyond the usual, 0 to 1. */
-    KEPT(0),
-    /** How far the salt is gone, 0 to 1. */
-    SALT_GONE(0),
-    /** How far the valve is shut when it should open, 0 to 1. */
-    SHUT(0);
-
-    private final double inOrder;
-
-    Soft(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Soft {
+    static final FigureSet ALL = new FigureSet("softening");
+    static final Figure KEPT =
+        ALL.figure("what of its hardness the water keeps beyond the usual, 0 to 1", 0);
+    static final Figure SALT_GONE = ALL.figure("how far the salt is gone, 0 to 1", 0);
+    static final Figure SHUT =
+        ALL.figure("how far the valve is shut when it should open, 0 to 1", 0);
   }
 
   /**
@@ -144,12 +134,12 @@ public final class Softening implements Part {
     if (softeners.isEmpty() && valves.isEmpty()) {
       return List.of();
     }
-    PartModel model = PartModel.of("softening", WaterSide.PRIORS, Soft.values());
+    PartModel model = PartModel.of("softening", WaterSide.PRIORS, Soft.ALL);
     if (!softeners.isEmpty()) {
       Component softener = softeners.get(0);
       HUNT.seen(
           model
-              .on(softener, SOFTENER, Leak.values())
+              .on(softener, SOFTENER, Leak.ALL)
               .faults(ofSoftener())
               .looks(NO_SALT, new Look.Noticed(Soft.SALT_GONE, 0.3, 0.08))
               .looks(

@@ -137,7 +137,7 @@ public final class SuctionHose implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component hose) {
     return Optional.of(
-        PartModel.of(hose.id(), WaterSide.PRIORS, SuctionFigure.values())
+        PartModel.of(hose.id(), WaterSide.PRIORS, SuctionFigure.ALL)
             .on(hose, KIND)
             .faults(BLOCKED, HOLED)
             .looks(BALL_STOPS, new Look.Noticed(SuctionFigure.LOSS, 4, 1))

@@ -97,7 +97,7 @@ public final class VacuumBody implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component body) {
     return Optional.of(
-        PartModel.of(body.id(), WaterSide.PRIORS, SuctionFigure.values())
+        PartModel.of(body.id(), WaterSide.PRIORS, SuctionFigure.ALL)
             .on(body, KIND)
             .faults(CRACKED)
             .looks(CRACK, new Look.Noticed(SuctionFigure.LEAK, 1e-4, 3e-5))

@@ -1,30 +1,24 @@
 package kelter.hydraulics.washpump;
 
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 
 /** What faults can change in the circuit of the wash water, beside the pump itself. */
-enum WashFigure implements Figure {
-  /** The height of the water above the pump inlet by its working height, ratio. */
-  LEVEL(1),
-  /** The share of the jets that is open, ratio. */
-  OPEN_JETS(1),
-  /** What lets water escape before the jets by the area of the jets, ratio. */
-  ESCAPE(0),
-  /** The share of the bore of the filter that is closed, ratio. */
-  FILTER_CLOSED(0),
-  /** The probability that the spray comes and goes for want of water at the filter. */
-  STARVING(0),
-  /** What the filter looks like, place on a scale from 0 to 1; judgement. */
-  FILTER(0.1);
+final class WashFigure {
 
-  private final double inOrder;
+  static final FigureSet ALL = new FigureSet("wash");
+  static final Figure LEVEL =
+      ALL.figure("the height of the water above the pump inlet by its working height, ratio", 1);
+  static final Figure OPEN_JETS = ALL.figure("the share of the jets that is open, ratio", 1);
+  static final Figure ESCAPE =
+      ALL.figure("what lets water escape before the jets by the area of the jets, ratio", 0);
+  static final Figure FILTER_CLOSED =
+      ALL.figure("the share of the bore of the filter that is closed, ratio", 0);
+  static final Figure STARVING =
+      ALL.figure(
+          "the probability that the spray comes and goes for want of water at the filter", 0);
+  static final Figure FILTER =
+      ALL.figure("what the filter looks like, place on a scale from 0 to 1; judgement", 0.1);
 
-  WashFigure(double inOrder) {
-    this.inOrder = inOrder;
-  }
-
-  @Override
-  public double inOrder() {
-    return inOrder;
-  }
+  private WashFigure() {}
 }

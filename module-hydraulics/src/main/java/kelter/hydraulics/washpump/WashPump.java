@@ -291,8 +291,8 @@ public final class WashPump implements Part {
         PartModel.of(
                 component.id() + "-wash-water",
                 known ? WaterSide.PRIORS : PRIOR_OF_A_TYPICAL_PUMP,
-                PumpFigure.values())
-            .on(component, KIND, WashFigure.values())
+                PumpFigure.ALL)
+            .on(component, KIND, WashFigure.ALL)
             .faults(WashFaults.ALL)
             .looks(SWINGS, WashCircuit::swings)
             .looks(FILTER, WashFigure.FILTER)

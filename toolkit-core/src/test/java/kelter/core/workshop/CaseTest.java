@@ -14,6 +14,7 @@ import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.ModelDefect;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Work;
@@ -50,13 +51,9 @@ class CaseTest {
   private static final ComponentKind BATTERY =
       new ComponentKind("battery", "battery", List.of(DARK), List.of(), List.of());
 
-  private enum Lamp implements Figure {
-    DARK;
-
-    @Override
-    public double inOrder() {
-      return 0.05;
-    }
+  private static final class Lamp {
+    static final FigureSet ALL = new FigureSet("lamp");
+    static final Figure DARK = ALL.figure("chance that it is dark", 0.05);
   }
 
   /**
@@ -96,7 +93,7 @@ class CaseTest {
               .changes(Lamp.DARK.becomes(dark))
               .curedBy(Work.renewing("renew", "renew it", 5, 0.9));
       return Optional.of(
-          PartModel.of("light", INVENTED, Lamp.values())
+          PartModel.of("light", INVENTED, Lamp.ALL)
               .on(lamp, LAMP)
               .faults(open)
               .looks(DARK, state -> state.of(Lamp.DARK))

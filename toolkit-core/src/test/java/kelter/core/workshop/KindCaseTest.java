@@ -23,6 +23,7 @@ import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
+import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.Work;
@@ -98,14 +99,8 @@ class KindCaseTest {
   private static final ComponentKind LAMP =
       new ComponentKind("lamp", "lamp", List.of(RESISTANCE), List.of(RATING), List.of());
 
-  private enum Figures implements Figure {
-    RESISTANCE {
-      @Override
-      public double inOrder() {
-        return 1;
-      }
-    }
-  }
+  private static final FigureSet WIRE = new FigureSet("wire");
+  private static final Figure OF_RATED = WIRE.figure("resistance by the rated one, ratio", 1);
 
   /**
    * Lamps, whose resistance is that of their rating, and a thousand times it when they are open.
@@ -154,15 +149,14 @@ class KindCaseTest {
       }
       FaultRow open =
           FaultRow.fault("open", "wire open", 0.02)
-              .changes(Figures.RESISTANCE.becomes(1000))
+              .changes(OF_RATED.becomes(1000))
               .makes(Symptoms.LIGHT_OUT, 0.5, 0.9)
               .curedBy(Work.renewing("renew", "renew the lamp", 5, 0.9));
       return Optional.of(
-          PartModel.of(lamp.id(), INVENTED, Figures.values())
+          PartModel.of(lamp.id(), INVENTED, WIRE)
               .on(lamp, LAMP)
               .faults(open)
-              .looks(
-                  RESISTANCE, state -> rated * state.of(Figures.RESISTANCE), Spread.constant(0.02))
+              .looks(RESISTANCE, state -> rated * state.of(OF_RATED), Spread.constant(0.02))
               .build());
     }
   }

@@ -1,24 +1,39 @@
 package kelter.core.diagnosis.model;
 
-/**
- * Something of a part that faults can change. An enum of the part implements it, one constant for
- * each figure, whose Javadoc tells the unit.
- */
-public interface Figure {
+import java.util.Objects;
+
+/** Something of a part that faults can change; a {@link FigureSet} makes it. */
+public final class Figure {
+
+  private final FigureSet set;
+  private final int place;
+  private final String title;
+  private final double inOrder;
+
+  Figure(FigureSet set, int place, String title, double inOrder) {
+    this.set = set;
+    this.place = place;
+    this.title = Objects.requireNonNull(title);
+    this.inOrder = inOrder;
+  }
+
+  FigureSet set() {
+    return set;
+  }
+
+  /** Its place in the set. */
+  int place() {
+    return place;
+  }
 
   /**
    * Its value in a part in order.
    *
    * @return the value, in the unit of the figure
    */
-  double inOrder();
-
-  /**
-   * Its place in the enum.
-   *
-   * @return as the enum says
-   */
-  int ordinal();
+  public double inOrder() {
+    return inOrder;
+  }
 
   /**
    * A fault adds to it.
@@ -27,7 +42,7 @@ public interface Figure {
    *     before
    * @return the effect
    */
-  default Effect plus(double atWorst) {
+  public Effect plus(double atWorst) {
     return plus(Course.line(0, atWorst));
   }
 
@@ -37,7 +52,7 @@ public interface Figure {
    * @param course what is added, in the unit of the figure
    * @return the effect
    */
-  default Effect plus(Course course) {
+  public Effect plus(Course course) {
     return new Effect(this, Effect.Manner.PLUS, course);
   }
 
@@ -47,7 +62,7 @@ public interface Figure {
    * @param atWorst by what ratio at severity 1; 1 at severity 0 and in a straight line between
    * @return the effect
    */
-  default Effect times(double atWorst) {
+  public Effect times(double atWorst) {
     return times(Course.line(1, atWorst));
   }
 
@@ -57,7 +72,7 @@ public interface Figure {
    * @param course by what ratio
    * @return the effect
    */
-  default Effect times(Course course) {
+  public Effect times(Course course) {
     return new Effect(this, Effect.Manner.TIMES, course);
   }
 
@@ -67,7 +82,7 @@ public interface Figure {
    * @param course what it is at least, in the unit of the figure
    * @return the effect
    */
-  default Effect atLeast(Course course) {
+  public Effect atLeast(Course course) {
     return new Effect(this, Effect.Manner.AT_LEAST, course);
   }
 
@@ -77,7 +92,7 @@ public interface Figure {
    * @param value what it is at least, in the unit of the figure
    * @return the effect
    */
-  default Effect atLeast(double value) {
+  public Effect atLeast(double value) {
     return atLeast(Course.line(value, value));
   }
 
@@ -87,7 +102,7 @@ public interface Figure {
    * @param course what it becomes, in the unit of the figure
    * @return the effect
    */
-  default Effect becomes(Course course) {
+  public Effect becomes(Course course) {
     return new Effect(this, Effect.Manner.BECOMES, course);
   }
 
@@ -97,7 +112,12 @@ public interface Figure {
    * @param value what it becomes, in the unit of the figure
    * @return the effect
    */
-  default Effect becomes(double value) {
+  public Effect becomes(double value) {
     return becomes(Course.line(value, value));
+  }
+
+  @Override
+  public String toString() {
+    return set + ", " + title;
   }
 }

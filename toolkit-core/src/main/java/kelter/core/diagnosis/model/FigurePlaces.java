@@ -1,9 +1,7 @@
 package kelter.core.diagnosis.model;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /** Where the figures of a model stand: those of the whole first, then those of each component. */
@@ -14,60 +12,57 @@ final class FigurePlaces {
 
   private static final int[] NONE = {};
 
-  private final List<Figure[]> figures = new ArrayList<>();
-  private final Map<Class<?>, int[]> having = new HashMap<>();
-  private Class<?>[] sorts = {};
-  private int[] starts = {};
+  private final Map<FigureSet, int[]> having = new HashMap<>();
+  private FigureSet[] sets;
+  private int[] starts = {0};
   private int size;
 
+  FigurePlaces(FigureSet whole) {
+    sets = new FigureSet[] {whole};
+    size = whole.size();
+  }
+
   /**
-   * Adds the whole, which is the first, or a component.
+   * Adds a component.
    *
    * @return its number
    */
-  int add(Figure[] own) {
-    int number = figures.size();
-    figures.add(own);
-    sorts = Arrays.copyOf(sorts, number + 1);
-    if (own.length > 0) {
-      sorts[number] = own[0].getClass();
-    }
-    if (number != WHOLE) {
-      int[] alike = having(sorts[number]);
-      int[] more = Arrays.copyOf(alike, alike.length + 1);
-      more[alike.length] = number;
-      having.put(sorts[number], more);
-    }
+  int add(FigureSet own) {
+    int number = sets.length;
+    sets = Arrays.copyOf(sets, number + 1);
+    sets[number] = own;
     starts = Arrays.copyOf(starts, number + 1);
     starts[number] = size;
-    size += own.length;
+    size += own.size();
+    int[] alike = having(own);
+    int[] more = Arrays.copyOf(alike, alike.length + 1);
+    more[alike.length] = number;
+    having.put(own, more);
     return number;
   }
 
   double[] inOrder() {
     double[] values = new double[size];
-    for (int c = 0; c < starts.length; c++) {
-      for (Figure figure : figures.get(c)) {
-        values[starts[c] + figure.ordinal()] = figure.inOrder();
-      }
+    for (int c = 0; c < sets.length; c++) {
+      sets[c].inOrder(values, starts[c]);
     }
     return values;
   }
 
   /** The place of a figure as a component has it. */
   int place(Figure figure, int component) {
-    Class<?> sort = figure.getClass();
-    if (sorts[component] == sort) {
-      return starts[component] + figure.ordinal();
+    FigureSet set = figure.set();
+    if (sets[component] == set) {
+      return starts[component] + figure.place();
     }
-    if (sorts[WHOLE] == sort) {
-      return figure.ordinal();
+    if (sets[WHOLE] == set) {
+      return figure.place();
     }
-    throw new IllegalArgumentException(figure + " is no figure of this part");
+    throw new IllegalArgumentException("no figure of this part: " + figure);
   }
 
-  /** The components that have figures of a sort. */
-  int[] having(Class<?> sort) {
-    return having.getOrDefault(sort, NONE);
+  /** The components that have figures of a set. */
+  int[] having(FigureSet set) {
+    return having.getOrDefault(set, NONE);
   }
 }

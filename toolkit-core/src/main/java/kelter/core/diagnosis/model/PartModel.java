@@ -43,7 +43,7 @@ public final class PartModel {
 
   private final String id;
   private final Source priors;
-  private final FigurePlaces layout = new FigurePlaces();
+  private final FigurePlaces layout;
   private final List<Model.Cause> causes = new ArrayList<>();
   private final List<Model.Shared> shared = new ArrayList<>();
   private final List<Row<?>> rows = new ArrayList<>();
@@ -52,10 +52,10 @@ public final class PartModel {
   private ComponentKind kind;
   private int number;
 
-  private PartModel(String id, Source priors, Figure[] figures) {
+  private PartModel(String id, Source priors, FigureSet figures) {
     this.id = id;
     this.priors = Objects.requireNonNull(priors);
-    layout.add(figures);
+    this.layout = new FigurePlaces(figures);
   }
 
   /**
@@ -63,11 +63,22 @@ public final class PartModel {
    *
    * @param id its id within the appliance: lower-case letters, digits and hyphens
    * @param priors where the priors of its faults come from
-   * @param figures what faults can change of the whole, all constants of one enum
+   * @param figures what faults can change of the whole
    * @return a model to be filled
    */
-  public static PartModel of(String id, Source priors, Figure... figures) {
+  public static PartModel of(String id, Source priors, FigureSet figures) {
     return new PartModel(id, priors, figures);
+  }
+
+  /**
+   * Begins a model of components that have all their figures by themselves.
+   *
+   * @param id its id within the appliance: lower-case letters, digits and hyphens
+   * @param priors where the priors of its faults come from
+   * @return a model to be filled
+   */
+  public static PartModel of(String id, Source priors) {
+    return new PartModel(id, priors, new FigureSet(id));
   }
 
   /**
@@ -75,15 +86,29 @@ public final class PartModel {
    *
    * @param next the component
    * @param words its kind, in the order of whose observables questions are asked
-   * @param figures what faults can change of this component by itself, all constants of one enum;
-   *     none if all that they change is the whole's
+   * @param figures what faults can change of this component by itself
    * @return this
    */
-  public PartModel on(Component next, ComponentKind words, Figure... figures) {
+  public PartModel on(Component next, ComponentKind words, FigureSet figures) {
+    return on(next, words, layout.add(figures));
+  }
+
+  /**
+   * Goes on with a component of which faults change only what is the whole's.
+   *
+   * @param next the component
+   * @param words its kind, in the order of whose observables questions are asked
+   * @return this
+   */
+  public PartModel on(Component next, ComponentKind words) {
+    return on(next, words, FigurePlaces.WHOLE);
+  }
+
+  private PartModel on(Component next, ComponentKind words, int place) {
     endComponent();
     component = next;
     kind = words;
-    number = figures.length == 0 ? FigurePlaces.WHOLE : layout.add(figures);
+    number = place;
     return this;
   }
 

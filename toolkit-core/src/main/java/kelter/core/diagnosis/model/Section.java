@@ -82,15 +82,27 @@ public final class Section<S> {
   }
 
   /**
-   * Goes on with another component, as {@link PartModel#on} says.
+   * Goes on with another component, as {@link PartModel#on(Component, ComponentKind, FigureSet)}
+   * says.
    *
    * @param next the component
    * @param words its kind
    * @param figures what faults can change of this component by itself
    * @return the model
    */
-  public PartModel on(Component next, ComponentKind words, Figure... figures) {
+  public PartModel on(Component next, ComponentKind words, FigureSet figures) {
     return model.on(next, words, figures);
+  }
+
+  /**
+   * Goes on with another component, as {@link PartModel#on(Component, ComponentKind)} says.
+   *
+   * @param next the component
+   * @param words its kind
+   * @return the model
+   */
+  public PartModel on(Component next, ComponentKind words) {
+    return model.on(next, words);
   }
 
   /**

@@ -37,13 +37,13 @@ public final class State {
   }
 
   /**
-   * The components that have figures of a sort.
+   * The components that have figures of a set.
    *
-   * @param figures the enum of their figures
+   * @param figures their figures
    * @return the state as each of them has it, in the order in which the model named them; none if
    *     the circuit has no such component
    */
-  public State[] each(Class<? extends Figure> figures) {
+  public State[] each(FigureSet figures) {
     int[] components = layout.having(figures);
     State[] each = new State[components.length];
     for (int i = 0; i < each.length; i++) {

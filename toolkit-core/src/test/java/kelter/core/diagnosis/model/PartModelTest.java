@@ -61,32 +61,18 @@ class PartModelTest {
   private static final SharedQuantity MAINS = new SharedQuantity("mains", "mains, 10 %", INVENTED);
 
   /** What faults change of the lamp. */
-  private enum Lamp implements Figure {
-    WIRE(1),
-    MAINS(1),
-    SOOT(0.1),
-    DARK(0.02);
-
-    private final double inOrder;
-
-    Lamp(double inOrder) {
-      this.inOrder = inOrder;
-    }
-
-    @Override
-    public double inOrder() {
-      return inOrder;
-    }
+  private static final class Lamp {
+    static final FigureSet ALL = new FigureSet("lamp");
+    static final Figure WIRE = ALL.figure("resistance of the wire, ratio", 1);
+    static final Figure MAINS = ALL.figure("voltage of the mains, ratio", 1);
+    static final Figure SOOT = ALL.figure("soot on the glass, 0 to 1", 0.1);
+    static final Figure DARK = ALL.figure("chance that it is dark", 0.02);
   }
 
   /** What faults change of a switch. */
-  private enum Contact implements Figure {
-    OHM;
-
-    @Override
-    public double inOrder() {
-      return 0.1;
-    }
+  private static final class Contact {
+    static final FigureSet ALL = new FigureSet("contact");
+    static final Figure OHM = ALL.figure("resistance, Ohm", 0.1);
   }
 
   private record Lit(double resistance, double power) {}
@@ -96,7 +82,7 @@ class PartModelTest {
     public Lit in(State state) {
       double resistance = OHM * state.of(Lamp.WIRE);
       double series = resistance;
-      for (State contact : state.each(Contact.class)) {
+      for (State contact : state.each(Contact.ALL)) {
         series += contact.of(Contact.OHM);
       }
       double current = voltage * state.of(Lamp.MAINS) / series;
@@ -129,7 +115,7 @@ class PartModelTest {
   }
 
   private static PartModel lamp() {
-    return PartModel.of("lamp", INVENTED, Lamp.values())
+    return PartModel.of("lamp", INVENTED, Lamp.ALL)
         .moves(MAINS, Lamp.MAINS.times(Course.power(1, 1.1)))
         .on(component("lamp", "lamp"), LAMP)
         .faults(OPEN, THIN)
@@ -249,11 +235,11 @@ class PartModelTest {
             .curedBy(RENEW);
     FaultModel model =
         lit()
-            .on(component("left", "switch"), SWITCH, Contact.values())
+            .on(component("left", "switch"), SWITCH, Contact.ALL)
             .faults(burnt)
             .under(conditions -> state -> state)
             .observe(RESISTANCE, state -> state.of(Contact.OHM), Spread.constant(0.5))
-            .on(component("right", "switch"), SWITCH, Contact.values())
+            .on(component("right", "switch"), SWITCH, Contact.ALL)
             .faults(burnt)
             .under(conditions -> state -> state)
             .observe(RESISTANCE, state -> state.of(Contact.OHM), Spread.constant(0.5))
@@ -286,7 +272,7 @@ class PartModelTest {
   @Test
   void aChanceOutsideZeroToOneIsRefused() {
     FaultModel model =
-        PartModel.of("lamp", INVENTED, Lamp.values())
+        PartModel.of("lamp", INVENTED, Lamp.ALL)
             .on(component("lamp", "lamp"), LAMP)
             .faults(OPEN)
             .under(PartModelTest::burning)
@@ -303,21 +289,37 @@ class PartModelTest {
     assertThrows(
         IllegalArgumentException.class,
         () ->
-            PartModel.of("lamp", INVENTED, Lamp.values())
+            PartModel.of("lamp", INVENTED, Lamp.ALL)
                 .on(component("lamp", "lamp"), SWITCH)
                 .faults(OPEN)
                 .looks(SOOT, Lamp.SOOT)
                 .build());
-    assertThrows(
-        IllegalArgumentException.class,
-        () ->
-            PartModel.of("lamp", INVENTED, Lamp.values())
-                .on(component("left", "switch"), SWITCH)
-                .faults(FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1))));
     assertThrows(IllegalArgumentException.class, () -> lamp0().build());
   }
 
+  @Test
+  void aFigureOfAnotherPartIsRefusedByItsName() {
+    FaultRow burnt =
+        FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1)).curedBy(RENEW);
+    PartModel model =
+        PartModel.of("lamp", INVENTED, Lamp.ALL).on(component("left", "switch"), SWITCH);
+    IllegalArgumentException refused =
+        assertThrows(IllegalArgumentException.class, () -> model.faults(burnt));
+    assertEquals("no figure of this part: contact, resistance, Ohm", refused.getMessage());
+  }
+
+  /** Its place would be that of a figure of another component. */
+  @Test
+  void aSetThatAModelHasTakesNoMoreFigures() {
+    FigureSet plug = new FigureSet("plug");
+    plug.figure("pins", 1);
+    PartModel.of("plug", INVENTED, plug);
+    IllegalStateException refused =
+        assertThrows(IllegalStateException.class, () -> plug.figure("fuse", 1));
+    assertEquals("plug: a model was made without fuse", refused.getMessage());
+  }
+
   private static PartModel lamp0() {
-    return PartModel.of("lamp", INVENTED, Lamp.values()).on(component("lamp", "lamp"), LAMP);
+    return PartModel.of("lamp", INVENTED, Lamp.ALL).on(component("lamp", "lamp"), LAMP);
   }
 }
