@@ -6,7 +6,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -62,15 +61,13 @@ public final class Tacho implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("tacho-coil", "Is the coil of the tacho whole?")
-            .on(TACHO, COIL_RESISTANCE, Tacho::whole));
-  }
-
-  private static Optional<Allowed> whole(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "resistance of the tacho",
-            Source.commonPractice("tachos of appliance motors have 10 ohm to 2 kohm"),
-            new Limits(10, 2e3)));
+            .on(
+                TACHO,
+                COIL_RESISTANCE,
+                Allowed.of(
+                    "resistance of the tacho",
+                    Source.commonPractice("tachos of appliance motors have 10 ohm to 2 kohm"),
+                    new Limits(10, 2e3))));
   }
 
   @Override

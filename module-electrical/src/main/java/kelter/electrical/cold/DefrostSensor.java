@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -75,12 +74,10 @@ public final class DefrostSensor implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("defrost-sensor-ice", "Does the defrost sensor read its table?")
-            .on(DEFROST_SENSOR, IN_ICE, DefrostSensor::nearItsTable));
-  }
-
-  private static Optional<Allowed> nearItsTable(Measured measured) {
-    return Optional.of(
-        Allowed.of("resistance in ice water over its table", TABLE, new Limits(0.9, 1.1)));
+            .on(
+                DEFROST_SENSOR,
+                IN_ICE,
+                Allowed.of("resistance in ice water over its table", TABLE, new Limits(0.9, 1.1))));
   }
 
   @Override

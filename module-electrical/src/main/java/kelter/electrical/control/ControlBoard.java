@@ -6,7 +6,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
@@ -116,13 +115,12 @@ public final class ControlBoard implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("board-output-off", "Is the output of the board open while it is off?")
-            .on(BOARD, ACROSS, ControlBoard::off));
-  }
-
-  private static Optional<Allowed> off(Measured measured) {
-    return Optional.of(
-        Allowed.of("resistance across an output that is off", OFF_SOURCE, Limits.atLeast(OFF))
-            .butIfNot(ElectricalCautions.SWITCHES_BY_ITSELF));
+            .on(
+                BOARD,
+                ACROSS,
+                Allowed.of(
+                        "resistance across an output that is off", OFF_SOURCE, Limits.atLeast(OFF))
+                    .butIfNot(ElectricalCautions.SWITCHES_BY_ITSELF)));
   }
 
   @Override

@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -84,12 +83,10 @@ public final class Electronics implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("electronics-over-setting", "Does it give what it is set to?")
-            .on(ELECTRONICS, OVER_SETTING, Electronics::nearItsSetting));
-  }
-
-  private static Optional<Allowed> nearItsSetting(Measured measured) {
-    return Optional.of(
-        Allowed.of("what it gives over what is set", WITHIN, new Limits(0.75, 1.25)));
+            .on(
+                ELECTRONICS,
+                OVER_SETTING,
+                Allowed.of("what it gives over what is set", WITHIN, new Limits(0.75, 1.25))));
   }
 
   @Override

@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -70,12 +69,10 @@ public final class HumiditySensor implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("humidity-off", "Does the humidity sensor read what is there?")
-            .on(HUMIDITY_SENSOR, OFF_BY, HumiditySensor::near));
-  }
-
-  private static Optional<Allowed> near(Measured measured) {
-    return Optional.of(
-        Allowed.of("humidity shown against a hygrometer", WITHIN, Limits.atMost(0.1)));
+            .on(
+                HUMIDITY_SENSOR,
+                OFF_BY,
+                Allowed.of("humidity shown against a hygrometer", WITHIN, Limits.atMost(0.1))));
   }
 
   @Override

@@ -33,7 +33,7 @@ import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
 
 /**
@@ -112,7 +112,7 @@ public final class DoorLock implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("door-lock-contact", "Does the contact of the door lock close?")
-            .on(DOOR_LOCK, CONTACT_RESISTANCE, ClosedContact.RULE),
+            .on(DOOR_LOCK, CONTACT_RESISTANCE, ContactLimits.CLOSED),
         LimitCheck.named("door-lock-coil", "Is the PTC or coil of the door lock whole?")
             .on(DOOR_LOCK, COIL_RESISTANCE, DoorLock::coil));
   }

@@ -22,9 +22,8 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.ClosedContact;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
-import kelter.electrical.contact.OpenContact;
 import kelter.electrical.contact.Path;
 import kelter.electrical.contact.SwitchContact;
 
@@ -62,12 +61,12 @@ public final class DoorSwitch implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("door-switch-continuity", "Does the door switch close?")
-            .on(DOOR_SWITCH, CLOSED_RESISTANCE, ClosedContact.RULE),
+            .on(DOOR_SWITCH, CLOSED_RESISTANCE, ContactLimits.CLOSED),
         LimitCheck.named("door-switch-opens", "Does the door switch open?")
             .on(
                 DOOR_SWITCH,
                 OPEN_RESISTANCE,
-                new OpenContact(
+                ContactLimits.open(
                     "resistance with the door open", ElectricalCautions.RUNS_WITH_DOOR_OPEN)));
   }
 

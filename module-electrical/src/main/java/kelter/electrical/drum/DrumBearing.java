@@ -10,7 +10,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -70,16 +69,14 @@ public final class DrumBearing implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("drum-play", "Has the drum too much play?")
-            .on(DRUM_BEARING, RIM_PLAY, DrumBearing::play));
-  }
-
-  private static Optional<Allowed> play(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-                "play at the rim of the drum",
-                Source.fromMemory("less than 0.5 mm in order, more than 1.5 mm worn"),
-                Limits.atMost(1.5e-3))
-            .orPerhaps(Limits.atMost(0.5e-3)));
+            .on(
+                DRUM_BEARING,
+                RIM_PLAY,
+                Allowed.of(
+                        "play at the rim of the drum",
+                        Source.fromMemory("less than 0.5 mm in order, more than 1.5 mm worn"),
+                        Limits.atMost(1.5e-3))
+                    .orPerhaps(Limits.atMost(0.5e-3))));
   }
 
   @Override

@@ -5,12 +5,10 @@ import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
-import java.util.Optional;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
@@ -123,20 +121,19 @@ public final class Relay implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("relay-voltage-drop", "Does the contact of the relay lose voltage?")
-            .on(RELAY, VOLTAGE_DROP, Relay::drop),
+            .on(
+                RELAY,
+                VOLTAGE_DROP,
+                Allowed.of(
+                        "voltage drop of a closed contact",
+                        Source.commonPractice(
+                            "a contact in order drops less than 0.5 V under its load"),
+                        Limits.atMost(DROP))
+                    .resting("times the current it is the heat: 1 V at 10 A are 10 W")
+                    .butIfNot(ElectricalCautions.HOT_JOINT)),
         LimitCheck.named(
                 "relay-coil-resistance", "Does the coil of the relay measure what it should?")
             .on(RELAY, COIL_RESISTANCE, new CopperRule("coil", COIL)));
-  }
-
-  private static Optional<Allowed> drop(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-                "voltage drop of a closed contact",
-                Source.commonPractice("a contact in order drops less than 0.5 V under its load"),
-                Limits.atMost(DROP))
-            .resting("times the current it is the heat: 1 V at 10 A are 10 W")
-            .butIfNot(ElectricalCautions.HOT_JOINT));
   }
 
   /** Puts it into the model of its circuit. */

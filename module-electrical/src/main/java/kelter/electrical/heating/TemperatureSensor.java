@@ -144,7 +144,13 @@ public final class TemperatureSensor implements Part {
         LimitCheck.named("sensor-resistance", "Does the temperature sensor read right?")
             .on(TEMPERATURE_SENSOR, SENSOR_RESISTANCE, TemperatureSensor::resistance),
         LimitCheck.named("shown-temperature", "Does the machine show the right temperature?")
-            .on(TEMPERATURE_SENSOR, SHOWN_ERROR, TemperatureSensor::shownError));
+            .on(
+                TEMPERATURE_SENSOR,
+                SHOWN_ERROR,
+                Allowed.of(
+                    "temperature shown against a thermometer",
+                    Source.commonPractice("the machine shows the temperature within 5 K"),
+                    new Limits(-SHOWN, SHOWN))));
   }
 
   /**
@@ -176,14 +182,6 @@ public final class TemperatureSensor implements Part {
   /** Resistance at the temperature stated, else at the usual one, Ohm; NaN outside the curve. */
   private static double ohm(SensorCurve curve, Measured measured, double usual) {
     return curve.ohm(measured.conditions().si(Electrical.TEMPERATURE, usual));
-  }
-
-  private static Optional<Allowed> shownError(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "temperature shown against a thermometer",
-            Source.commonPractice("the machine shows the temperature within 5 K"),
-            new Limits(-SHOWN, SHOWN)));
   }
 
   /**

@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -101,12 +100,10 @@ public final class ThermalLink implements Part {
         LimitCheck.named("thermal-link-continuity", "Is the thermal link whole?")
             .on(THERMAL_LINK, LINK_RESISTANCE, WholeLink.RULE),
         LimitCheck.named("thermal-link-opens", "Does the cut-out open at its marking?")
-            .on(THERMAL_LINK, OPENS_OFF, ThermalLink::atItsMarking));
-  }
-
-  private static Optional<Allowed> atItsMarking(Measured measured) {
-    return Optional.of(
-        Allowed.of("how far below its marking it opens", WITHIN, new Limits(-10, 10)));
+            .on(
+                THERMAL_LINK,
+                OPENS_OFF,
+                Allowed.of("how far below its marking it opens", WITHIN, new Limits(-10, 10))));
   }
 
   /** Of a motor or fan, where the machine heats nothing; else its circuit speaks of it. */

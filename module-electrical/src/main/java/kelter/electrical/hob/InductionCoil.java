@@ -8,7 +8,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -75,11 +74,10 @@ public final class InductionCoil implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("induction-coil", "Is the coil closed?")
-            .on(INDUCTION_COIL, RESISTANCE, InductionCoil::closed));
-  }
-
-  private static Optional<Allowed> closed(Measured measured) {
-    return Optional.of(Allowed.of("resistance of the coil", CLOSED, Limits.atMost(0.5)));
+            .on(
+                INDUCTION_COIL,
+                RESISTANCE,
+                Allowed.of("resistance of the coil", CLOSED, Limits.atMost(0.5))));
   }
 
   @Override

@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -108,19 +107,18 @@ public final class InverterDrive implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("motor-phases", "Are the three phases of the motor alike?")
-            .on(INVERTER_DRIVE, PHASES, InverterDrive::phases),
+            .on(
+                INVERTER_DRIVE,
+                PHASES,
+                Allowed.of(
+                        "difference of the phases of the motor",
+                        Source.fromMemory(
+                            "phases alike within 3 % in large drives, 5 % in small ones"),
+                        Limits.atMost(0.05))
+                    .orPerhaps(Limits.atMost(0.03))
+                    .resting("a motor with unlike phases spoils a new drive: renew it first")),
         LimitCheck.named("driven-motor-insulation", "Does the motor of the drive leak to earth?")
             .on(INVERTER_DRIVE, INSULATION, new InsulationRule(false)));
-  }
-
-  private static Optional<Allowed> phases(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-                "difference of the phases of the motor",
-                Source.fromMemory("phases alike within 3 % in large drives, 5 % in small ones"),
-                Limits.atMost(0.05))
-            .orPerhaps(Limits.atMost(0.03))
-            .resting("a motor with unlike phases spoils a new drive: renew it first"));
   }
 
   @Override

@@ -1,12 +1,10 @@
 package kelter.electrical.inverter;
 
 import java.util.List;
-import java.util.Optional;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.module.Part;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.DischargeWait;
@@ -56,14 +54,12 @@ public final class LinkCharge implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("dc-link", "Is the DC link discharged?")
-            .on(DRIVE, DC_LINK_VOLTAGE, LinkCharge::discharged));
-  }
-
-  private static Optional<Allowed> discharged(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "voltage left at the DC link",
-            DischargeWait.SOURCE,
-            Limits.atMost(DischargeWait.INSIDE)));
+            .on(
+                DRIVE,
+                DC_LINK_VOLTAGE,
+                Allowed.of(
+                    "voltage left at the DC link",
+                    DischargeWait.SOURCE,
+                    Limits.atMost(DischargeWait.INSIDE))));
   }
 }

@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -30,9 +29,8 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
-import kelter.electrical.contact.LowPath;
-import kelter.electrical.contact.OpenContact;
 import kelter.electrical.contact.Path;
 
 /**
@@ -102,25 +100,22 @@ public final class EnergyRegulator implements Part {
             .on(
                 REGULATOR,
                 CLOSED,
-                new LowPath("resistance of its contacts", ElectricalCautions.HOT_JOINT)),
+                ContactLimits.lowPath("resistance of its contacts", ElectricalCautions.HOT_JOINT)),
         LimitCheck.named("regulator-opens", "Do both poles of the regulator open at off?")
             .on(
                 REGULATOR,
                 OPENED,
-                new OpenContact("resistance of an open contact", ElectricalCautions.HOT_PART)),
+                ContactLimits.open("resistance of an open contact", ElectricalCautions.HOT_PART)),
         LimitCheck.named("regulator-on-share", "Is the zone on for the share that it should?")
-            .on(REGULATOR, ON_SHARE, EnergyRegulator::onShare),
+            .on(
+                REGULATOR,
+                ON_SHARE,
+                Allowed.of("share of the time on, middle setting", IN_ORDER, new Limits(0.2, 0.6))),
         LimitCheck.named("regulator-period", "Does the regulator switch often enough?")
-            .on(REGULATOR, PERIOD, EnergyRegulator::period));
-  }
-
-  private static Optional<Allowed> onShare(Measured measured) {
-    return Optional.of(
-        Allowed.of("share of the time on, middle setting", IN_ORDER, new Limits(0.2, 0.6)));
-  }
-
-  private static Optional<Allowed> period(Measured measured) {
-    return Optional.of(Allowed.of("period, middle setting", IN_ORDER, new Limits(5, 90)));
+            .on(
+                REGULATOR,
+                PERIOD,
+                Allowed.of("period, middle setting", IN_ORDER, new Limits(5, 90))));
   }
 
   @Override

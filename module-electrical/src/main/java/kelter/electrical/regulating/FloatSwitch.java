@@ -24,8 +24,8 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
-import kelter.electrical.contact.LowPath;
 
 /**
  * A float with its switch, in a tank, a tray or a base pan. Most stick in the position that stops
@@ -70,7 +70,7 @@ public final class FloatSwitch implements Part {
             .on(
                 FLOAT_SWITCH,
                 CLOSED,
-                new LowPath(
+                ContactLimits.lowPath(
                     "resistance of the float switch",
                     ElectricalCautions.NEVER_BRIDGE_FLOAT_SWITCH)));
   }

@@ -9,7 +9,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -28,8 +27,8 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
-import kelter.electrical.contact.LowPath;
 
 /**
  * The switch of a kettle or boiler that steam opens: in order 3 s to 15 s after the water boils.
@@ -77,15 +76,13 @@ public final class SteamSwitch implements Part {
             .on(
                 STEAM_SWITCH,
                 CLOSED,
-                new LowPath("resistance of the steam switch", Caution.HOT_WATER)),
+                ContactLimits.lowPath("resistance of the steam switch", Caution.HOT_WATER)),
         LimitCheck.named("boil-off", "Does it switch off soon after it boils?")
-            .on(STEAM_SWITCH, BOILS_ON, SteamSwitch::soon));
-  }
-
-  private static Optional<Allowed> soon(Measured measured) {
-    return Optional.of(
-        Allowed.of("time from boiling to switching off", IN_ORDER, new Limits(2, 30))
-            .resting("twice the longest of switches in order allowed, lid shut"));
+            .on(
+                STEAM_SWITCH,
+                BOILS_ON,
+                Allowed.of("time from boiling to switching off", IN_ORDER, new Limits(2, 30))
+                    .resting("twice the longest of switches in order allowed, lid shut")));
   }
 
   @Override

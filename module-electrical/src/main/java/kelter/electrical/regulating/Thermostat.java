@@ -6,7 +6,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Effect;
 import kelter.core.diagnosis.model.PartModel;
@@ -21,9 +20,8 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
-import kelter.electrical.contact.LowPath;
-import kelter.electrical.contact.OpenContact;
 
 /**
  * A thermostat with a contact, of a heater or of a compressor. Where the machine has one heater, it
@@ -85,22 +83,20 @@ public final class Thermostat implements Part {
             .on(
                 THERMOSTAT,
                 CLOSED,
-                new LowPath(
+                ContactLimits.lowPath(
                     "resistance of the thermostat", ElectricalCautions.NEVER_BRIDGE_THERMOSTAT)),
         LimitCheck.named("thermostat-opens", "Does the thermostat open?")
             .on(
                 THERMOSTAT,
                 OPENED,
-                new OpenContact(
+                ContactLimits.open(
                     "resistance of an open contact", ElectricalCautions.NEVER_BRIDGE_THERMOSTAT)),
         LimitCheck.named("thermostat-overshoot", "Does the thermostat open near its setting?")
-            .on(THERMOSTAT, OVERSHOOT, Thermostat::nearItsSetting));
-  }
-
-  private static Optional<Allowed> nearItsSetting(Measured measured) {
-    return Optional.of(
-        Allowed.of("how far it goes beyond its setting", WITHIN, new Limits(-OFF, OFF))
-            .butIfNot(ElectricalCautions.NEVER_BRIDGE_THERMOSTAT));
+            .on(
+                THERMOSTAT,
+                OVERSHOOT,
+                Allowed.of("how far it goes beyond its setting", WITHIN, new Limits(-OFF, OFF))
+                    .butIfNot(ElectricalCautions.NEVER_BRIDGE_THERMOSTAT)));
   }
 
   /**

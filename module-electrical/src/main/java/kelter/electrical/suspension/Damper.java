@@ -10,7 +10,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Figure;
@@ -74,17 +73,16 @@ public final class Damper implements Part {
   @Override
   public List<Check> checks() {
     return List.of(
-        LimitCheck.named("tub-swings", "Is the tub damped?").on(DAMPER, SWINGS, Damper::swings));
-  }
-
-  private static Optional<Allowed> swings(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-                "swings of the tub after a press",
-                Source.fromMemory(
-                    "1.5 swings at most in order, 3 and more weak, counted to the half"),
-                Limits.atMost(2.5))
-            .orPerhaps(Limits.atMost(1.5)));
+        LimitCheck.named("tub-swings", "Is the tub damped?")
+            .on(
+                DAMPER,
+                SWINGS,
+                Allowed.of(
+                        "swings of the tub after a press",
+                        Source.fromMemory(
+                            "1.5 swings at most in order, 3 and more weak, counted to the half"),
+                        Limits.atMost(2.5))
+                    .orPerhaps(Limits.atMost(1.5))));
   }
 
   @Override

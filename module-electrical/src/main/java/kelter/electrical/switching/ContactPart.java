@@ -16,8 +16,7 @@ import kelter.core.safety.Caution;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.LowPath;
-import kelter.electrical.contact.OpenContact;
+import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.Path;
 import kelter.electrical.contact.SwitchContact;
 
@@ -54,11 +53,11 @@ record ContactPart(
     List<Check> checks = new ArrayList<>();
     checks.add(
         LimitCheck.named(kind.id() + "-conducts", "Does the " + kind.title() + " conduct?")
-            .on(kind, closed, new LowPath("resistance of the " + kind.title(), ifNot)));
+            .on(kind, closed, ContactLimits.lowPath("resistance of the " + kind.title(), ifNot)));
     if (opened.isPresent()) {
       checks.add(
           LimitCheck.named(kind.id() + "-opens", "Does the " + kind.title() + " open?")
-              .on(kind, opened.get(), new OpenContact("resistance of an open contact", ifNot)));
+              .on(kind, opened.get(), ContactLimits.open("resistance of an open contact", ifNot)));
     }
     return checks;
   }

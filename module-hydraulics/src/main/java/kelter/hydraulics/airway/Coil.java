@@ -10,7 +10,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -110,15 +109,14 @@ public final class Coil implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("condenser-rise", "Does the condenser give its heat to the room?")
-            .on(CONDENSER, RISE, Coil::rise));
-  }
-
-  private static Optional<Allowed> rise(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "condenser against the room",
-            Source.fromMemory("a condenser in order is less than 25 K warmer than the room"),
-            Limits.atMost(MOST_RISE)));
+            .on(
+                CONDENSER,
+                RISE,
+                Allowed.of(
+                    "condenser against the room",
+                    Source.fromMemory(
+                        "a condenser in order is less than 25 K warmer than the room"),
+                    Limits.atMost(MOST_RISE))));
   }
 
   @Override

@@ -12,7 +12,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -113,25 +112,22 @@ public final class Duct implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("duct-flow", "Does the duct let enough air through?")
-            .on(KIND, FLOW_KEPT, Duct::enough),
+            .on(
+                KIND,
+                FLOW_KEPT,
+                Allowed.of(
+                    "air with the duct on by the air with it off",
+                    Source.commonPractice(
+                        "a duct in order leaves seven tenths of the flow or more"),
+                    Limits.atLeast(0.7))),
         LimitCheck.named("duct-pressure", "Is the pressure at the start of the duct low enough?")
-            .on(KIND, BACK_PRESSURE, Duct::low));
-  }
-
-  private static Optional<Allowed> enough(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "air with the duct on by the air with it off",
-            Source.commonPractice("a duct in order leaves seven tenths of the flow or more"),
-            Limits.atLeast(0.7)));
-  }
-
-  private static Optional<Allowed> low(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "pressure at the start of the duct",
-            Source.fromMemory("more than 150 Pa behind a running dryer is a fault"),
-            Limits.atMost(MOST_PRESSURE)));
+            .on(
+                KIND,
+                BACK_PRESSURE,
+                Allowed.of(
+                    "pressure at the start of the duct",
+                    Source.fromMemory("more than 150 Pa behind a running dryer is a fault"),
+                    Limits.atMost(MOST_PRESSURE))));
   }
 
   @Override

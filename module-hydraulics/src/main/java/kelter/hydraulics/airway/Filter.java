@@ -12,7 +12,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -100,6 +99,12 @@ public final class Filter implements Part {
         id, title, List.of(DIRT, FLOW_KEPT), List.of(AirThrough.LOSS_SHARE), List.of());
   }
 
+  private static final Allowed ENOUGH =
+      Allowed.of(
+          "air with the filter by the air without it",
+          Source.commonPractice("a filter in order leaves four fifths of the flow or more"),
+          Limits.atLeast(0.8));
+
   @Override
   public List<ComponentKind> kinds() {
     return List.of(FILTER, CHARCOAL);
@@ -109,20 +114,12 @@ public final class Filter implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("filter-flow", "Does the filter let enough air through?")
-            .on(FILTER, FLOW_KEPT, Filter::enough),
+            .on(FILTER, FLOW_KEPT, ENOUGH),
         LimitCheck.named("charcoal-flow", "Does the charcoal filter let enough air through?")
-            .on(CHARCOAL, FLOW_KEPT, Filter::enough));
+            .on(CHARCOAL, FLOW_KEPT, ENOUGH));
   }
 
   /** At least 80 % of the flow without it. */
-  private static Optional<Allowed> enough(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "air with the filter by the air without it",
-            Source.commonPractice("a filter in order leaves four fifths of the flow or more"),
-            Limits.atLeast(0.8)));
-  }
-
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component filter) {
     boolean charcoal = filter.kind().equals(CHARCOAL.id());

@@ -5,6 +5,7 @@ import static kelter.hydraulics.brew.BrewWords.ML_PER_MIN;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
@@ -18,7 +19,6 @@ import kelter.core.module.Part;
 import kelter.core.source.Source;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
-import kelter.hydraulics.part.FixedRule;
 import kelter.hydraulics.part.WaterSide;
 import kelter.hydraulics.pump.VibrationPump;
 
@@ -55,7 +55,7 @@ public final class BrewWater implements Part {
             .on(
                 BrewWords.PUMP,
                 BrewWords.FREE_FLOW,
-                new FixedRule(
+                Allowed.of(
                     "flow rate of the pump without pressure",
                     Source.commonPractice("a vibration pump gives at least 400 mL/min freely"),
                     Limits.atLeast(400 * ML_PER_MIN))),
@@ -63,7 +63,7 @@ public final class BrewWater implements Part {
             .on(
                 BrewWords.PUMP,
                 BrewWords.BLIND_PRESSURE,
-                new FixedRule(
+                Allowed.of(
                     "pressure at the brew head against a blind gauge",
                     Source.commonPractice("8 bar to 13 bar against a blind gauge"),
                     new Limits(8 * BAR, 13 * BAR))),
@@ -71,7 +71,7 @@ public final class BrewWater implements Part {
             .on(
                 BrewWords.OVER_PRESSURE,
                 BrewWords.OPENS_AT,
-                new FixedRule(
+                Allowed.of(
                     "pressure at which the over-pressure valve opens",
                     Source.commonPractice("it opens between 8 bar and 13 bar"),
                     new Limits(8 * BAR, 13 * BAR))));

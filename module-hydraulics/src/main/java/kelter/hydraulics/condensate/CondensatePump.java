@@ -10,7 +10,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -102,16 +101,14 @@ public final class CondensatePump implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("condensate-pump-winding", "Is the winding of the condensate pump whole?")
-            .on(KIND, RESISTANCE, CondensatePump::whole));
-  }
-
-  /** From a quarter of what pumps for 120 V have to twice what those for 230 V have. */
-  private static Optional<Allowed> whole(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "winding of the condensate pump",
-            Source.fromMemory("100 to 500 ohm at 230 V, a quarter of that at 120 V"),
-            new Limits(15, 1000)));
+            .on(
+                KIND,
+                RESISTANCE,
+                Allowed.of(
+                    "winding of the condensate pump",
+                    Source.fromMemory("100 to 500 ohm at 230 V, a quarter of that at 120 V"),
+                    // well below the least at 120 V, 25 ohm, to twice the most at 230 V
+                    new Limits(15, 1000))));
   }
 
   @Override

@@ -10,7 +10,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
@@ -72,15 +71,13 @@ public final class Room implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("room-temperature", "Is the room warm enough?")
-            .on(KIND, TEMPERATURE, Room::warm));
-  }
-
-  private static Optional<Allowed> warm(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "room of a dehumidifier",
-            Source.fromMemory("a dehumidifier ices up in rooms below 15 °C"),
-            Limits.atLeast(ICES)));
+            .on(
+                KIND,
+                TEMPERATURE,
+                Allowed.of(
+                    "room of a dehumidifier",
+                    Source.fromMemory("a dehumidifier ices up in rooms below 15 °C"),
+                    Limits.atLeast(ICES))));
   }
 
   @Override

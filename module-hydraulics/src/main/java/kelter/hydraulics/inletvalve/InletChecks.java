@@ -14,7 +14,13 @@ import kelter.hydraulics.fill.JoukowskySurge;
 /** What may be read on an inlet valve and its supply. */
 final class InletChecks {
 
-  private static final Limits SUPPLY = new Limits(50_000, 1_000_000); // Pa
+  /** The range for which most inlet valves are made. */
+  static final Allowed SUPPLY =
+      Allowed.of(
+          "Pressure of the supply against what inlet valves are made for",
+          Source.commonPractice("50 to 1000 kPa, as most inlet valves are marked"),
+          new Limits(50_000, 1_000_000));
+
   private static final double LEAST_SHARE = 0.75;
   private static final double LEAST_TAP = 1.5; // ratio
   private static final double MOST_PRESSURE = 1.2e6; // Pa, IEC 60335-2-7, from memory
@@ -23,15 +29,6 @@ final class InletChecks {
   private static final double COPPER = 120e9; // Pa, Young's modulus, handbooks, from memory
 
   private InletChecks() {}
-
-  /** The range for which most inlet valves are made; common practice. */
-  static Optional<Allowed> pressure(Measured supply) {
-    return Optional.of(
-        Allowed.of(
-            "Pressure of the supply against what inlet valves are made for",
-            Source.commonPractice("50 to 1000 kPa, as most inlet valves are marked"),
-            SUPPLY));
-  }
 
   /** At least 75 % of the flow rate of the valve, where that is known; common practice. */
   static Optional<Allowed> flow(Measured fill) {

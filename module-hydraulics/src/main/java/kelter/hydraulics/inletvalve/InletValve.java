@@ -168,7 +168,7 @@ public final class InletValve implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("fill-supply-pressure", "Supply against what inlet valves are made for")
-            .on(KIND, STATIC_PRESSURE, InletChecks::pressure),
+            .on(KIND, STATIC_PRESSURE, InletChecks.SUPPLY),
         LimitCheck.named("fill-supply-flow", "Fill flow against the inlet valve")
             .on(KIND, FILL_FLOW, InletChecks::flow),
         LimitCheck.named("fill-supply-tap", "Tap against the inlet valve")

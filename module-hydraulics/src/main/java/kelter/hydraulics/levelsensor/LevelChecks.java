@@ -19,7 +19,13 @@ final class LevelChecks {
   private static final double PRESSURE_MORE = 30; // Pa
   private static final double SHOWN_SHARE = 0.08; // ratio
   private static final double SHOWN_MORE = 0.005; // m
-  private static final double LEAST_KEPT = 0.9; // ratio
+
+  /** Nearly all of the pressure left after a minute. */
+  static final Allowed KEPT =
+      Allowed.of(
+          "Pressure that the closed tube keeps for a minute",
+          Source.commonPractice("at least 90 % after a minute"),
+          Limits.atLeast(0.9));
 
   private static final String DIP = "Dip the height of the water and state it as 'height'.";
 
@@ -53,15 +59,6 @@ final class LevelChecks {
         stopped.component().si(LevelSensor.TRIP_HEIGHT),
         "Give the 'trip-height' of the level sensor to have it judged.",
         LevelChecks::near);
-  }
-
-  /** At least 90 % of the pressure left after a minute. */
-  static Optional<Allowed> kept(Measured closed) {
-    return Optional.of(
-        Allowed.of(
-            "Pressure that the closed tube keeps for a minute",
-            Source.commonPractice("at least 90 % after a minute"),
-            Limits.atLeast(LEAST_KEPT)));
   }
 
   private static Optional<Allowed> by(

@@ -125,7 +125,7 @@ public final class LevelSensor implements Part {
         LimitCheck.named("level-filled", "Level at which filling stops")
             .on(KIND, FILLED_HEIGHT, LevelChecks::filled),
         LimitCheck.named("level-tightness", "Tightness of air trap and tube")
-            .on(KIND, KEPT, LevelChecks::kept));
+            .on(KIND, KEPT, LevelChecks.KEPT));
   }
 
   @Override

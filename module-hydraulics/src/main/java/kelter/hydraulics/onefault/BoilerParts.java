@@ -6,6 +6,7 @@ import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
+import kelter.core.check.Allowed;
 import kelter.core.check.Limits;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Spread;
@@ -21,7 +22,6 @@ import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.caution.HydraulicCautions;
-import kelter.hydraulics.part.FixedRule;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -88,7 +88,7 @@ public final class BoilerParts {
                 "boiler-pressure",
                 "Does the boiler stop at the right pressure?",
                 opens,
-                new FixedRule(
+                Allowed.of(
                     "pressure at which heating stops",
                     Source.commonPractice(
                         "0.8 bar to 1.5 bar, which is 117 °C to 127 °C by IAPWS R7-97"),
@@ -97,7 +97,7 @@ public final class BoilerParts {
                 "boiler-pressure-again",
                 "Does the boiler heat again in time?",
                 closes,
-                new FixedRule(
+                Allowed.of(
                     "pressure at which heating starts again",
                     Source.commonPractice("0.7 bar or more"),
                     Limits.atLeast(0.7 * BAR))));
@@ -152,7 +152,7 @@ public final class BoilerParts {
                 "level-probe-in-water",
                 "Does the level probe feel the water?",
                 wet,
-                new FixedRule(
+                Allowed.of(
                     "resistance from probe to body in water",
                     Source.fromMemory("2 kohm to 50 kohm in tap water"),
                     new Limits(500, 5e4))),
@@ -160,7 +160,7 @@ public final class BoilerParts {
                 "level-probe-dry",
                 "Is the level probe open when dry?",
                 dry,
-                new FixedRule(
+                Allowed.of(
                     "resistance from probe to body out of water",
                     Source.fromMemory("more than 500 kohm"),
                     Limits.atLeast(5e5))));

@@ -6,6 +6,7 @@ import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
+import kelter.core.check.Allowed;
 import kelter.core.check.Limits;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Spread;
@@ -21,7 +22,6 @@ import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.hotwater.MixedWater;
 import kelter.hydraulics.hotwater.StirredStore;
-import kelter.hydraulics.part.FixedRule;
 
 /**
  * Parts of storage water heaters. What is read is forecast for a store of 60 °C and cold water of
@@ -80,7 +80,7 @@ public final class StoreParts {
                 "store-keeps-layers",
                 "Does cold water stay below the hot?",
                 drop,
-                new FixedRule(
+                Allowed.of(
                     "fall of the outlet once a fifth has been drawn",
                     Source.commonPractice("at most 4 K; a store that mixes loses about 9 K"),
                     Limits.atMost(4))));
@@ -131,7 +131,7 @@ public final class StoreParts {
                 "mixing-valve-range",
                 "Does the mixing valve mix?",
                 reach,
-                new FixedRule(
+                Allowed.of(
                     "change of the outlet from stop to stop",
                     Source.commonPractice("at least 10 K with a store of 50 °C or more"),
                     Limits.atLeast(10))));
@@ -176,7 +176,7 @@ public final class StoreParts {
                 "anode-current",
                 "Does the anode still protect the tank?",
                 current,
-                new FixedRule(
+                Allowed.of(
                     "current between anode and tank",
                     Source.fromMemory("0.3 mA to 5 mA"),
                     Limits.atLeast(3e-4))),
@@ -184,7 +184,7 @@ public final class StoreParts {
                 "anode-left",
                 "Is enough of the anode left?",
                 core,
-                new FixedRule(
+                Allowed.of(
                     "what is left of the thickness of the anode",
                     Source.fromMemory("it is changed below a third"),
                     Limits.atLeast(1.0 / 3))));

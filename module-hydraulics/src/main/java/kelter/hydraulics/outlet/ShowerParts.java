@@ -4,6 +4,7 @@ import static kelter.core.diagnosis.model.Course.chance;
 import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
+import kelter.core.check.Allowed;
 import kelter.core.check.Limits;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.Spread;
@@ -19,7 +20,6 @@ import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.onefault.OneFault;
 import kelter.hydraulics.onefault.Sign;
-import kelter.hydraulics.part.FixedRule;
 
 /**
  * Parts around an instantaneous water heater. What is seen, minutes and chances of cure are
@@ -78,7 +78,7 @@ public final class ShowerParts {
                 "shower-head-share",
                 "Does the shower head let the water through?",
                 share,
-                new FixedRule(
+                Allowed.of(
                     "flow rate with the shower head against that without",
                     Source.commonPractice("at least 60 %"),
                     Limits.atLeast(0.6))));
@@ -110,7 +110,7 @@ public final class ShowerParts {
                 "feed-needs",
                 "Is the heater large enough for this flow and cold water?",
                 needed,
-                new FixedRule(
+                Allowed.of(
                     "power that flow and rise need against the rated power",
                     Source.fromMemory("heat balance: at most the rated power"),
                     Limits.atMost(1))));

@@ -6,6 +6,7 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
+import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
@@ -27,7 +28,6 @@ import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.part.As;
-import kelter.hydraulics.part.FixedRule;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -73,7 +73,7 @@ public final class Tap implements Part {
             .on(
                 KIND,
                 FLOW,
-                new FixedRule(
+                Allowed.of(
                     "flow rate of the wide open tap",
                     Source.fromMemory("3 L/min or more from a tap that is not scaled"),
                     Limits.atLeast(3 * L_PER_MIN))));

@@ -6,6 +6,7 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
@@ -36,7 +37,6 @@ import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.caution.HydraulicCautions;
 import kelter.hydraulics.leak.LeakHunt;
 import kelter.hydraulics.leak.LeakHunt.Leak;
-import kelter.hydraulics.part.FixedRule;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -121,7 +121,7 @@ public final class Softening implements Part {
             .on(
                 SOFTENER,
                 SOFTENED,
-                new FixedRule(
+                Allowed.of(
                     "hardness of the water in the machine",
                     Source.commonPractice("at most 90 mg/L as CaCO3, which is 5 °dH"),
                     Limits.atMost(90 * MG_PER_L))));

@@ -10,7 +10,6 @@ import kelter.core.check.Allowed;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
-import kelter.core.check.Measured;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
 import kelter.core.diagnosis.model.FaultRow;
@@ -113,25 +112,21 @@ public final class SuctionHose implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("suction-hose-tight", "Is the hose tight?")
-            .on(KIND, SUCTION_KEPT, SuctionHose::tight),
+            .on(
+                KIND,
+                SUCTION_KEPT,
+                Allowed.of(
+                    "closed suction at the wand by that at the body",
+                    Source.commonPractice("a tight hose keeps nine tenths of the suction or more"),
+                    Limits.atLeast(0.9))),
         LimitCheck.named("suction-hose-free", "Is the hose free?")
-            .on(KIND, FLOW_KEPT, SuctionHose::free));
-  }
-
-  private static Optional<Allowed> tight(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "closed suction at the wand by that at the body",
-            Source.commonPractice("a tight hose keeps nine tenths of the suction or more"),
-            Limits.atLeast(0.9)));
-  }
-
-  private static Optional<Allowed> free(Measured measured) {
-    return Optional.of(
-        Allowed.of(
-            "air at the wand by the air at the body",
-            Source.commonPractice("a free hose leaves seven tenths of the flow or more"),
-            Limits.atLeast(0.7)));
+            .on(
+                KIND,
+                FLOW_KEPT,
+                Allowed.of(
+                    "air at the wand by the air at the body",
+                    Source.commonPractice("a free hose leaves seven tenths of the flow or more"),
+                    Limits.atLeast(0.7))));
   }
 
   @Override

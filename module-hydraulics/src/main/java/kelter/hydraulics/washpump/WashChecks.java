@@ -21,8 +21,12 @@ final class WashChecks {
       Source.commonPractice(
           "within 25 % of the pressure at which the pump's curve meets passage and jets");
 
-  private static final Limits JETS_CLOSED = new Limits(0, 0.1); // ratio
-  private static final Source JETS = Source.commonPractice("at most one jet in ten closed");
+  /** Are at least nine tenths of the jets open? */
+  static final Allowed JETS_CLOSED =
+      Allowed.of(
+          "Share of the jets that are closed",
+          Source.commonPractice("at most one jet in ten closed"),
+          new Limits(0, 0.1));
 
   private static final double LEAST_SHARE = 0.6; // ratio
   private static final double LEAST_SPEED = 5.0 / 60; // 1/s
@@ -79,11 +83,6 @@ final class WashChecks {
     } catch (IllegalArgumentException impossible) {
       return Optional.of(Allowed.without(title, PRESSURE, impossible.getMessage()));
     }
-  }
-
-  /** Are at least nine tenths of the jets open? */
-  static Optional<Allowed> jetsClosed(Measured measured) {
-    return Optional.of(Allowed.of("Share of the jets that are closed", JETS, JETS_CLOSED));
   }
 
   /**

@@ -259,7 +259,7 @@ public final class WashPump implements Part {
         LimitCheck.named("jet-pressure", "Pressure before the jets against the operating point")
             .on(KIND, JET_PRESSURE, WashChecks::jetPressure),
         LimitCheck.named("spray-arm-jets", "Jets of the spray arm")
-            .on(KIND, JETS_CLOSED, WashChecks::jetsClosed),
+            .on(KIND, JETS_CLOSED, WashChecks.JETS_CLOSED),
         LimitCheck.named("spray-arm-speed", "Speed of the spray arm")
             .on(KIND, ARM_SPEED, WashChecks::armSpeed),
         LimitCheck.named("suction-cavitation", "Suction of the wash pump: boiling")

@@ -9,7 +9,8 @@ import kelter.core.safety.Caution;
 import kelter.core.source.Source;
 
 /**
- * What a reading may be.
+ * What a reading may be. It is also the rule of an observable whose limits are the same on every
+ * machine.
  *
  * @param title what is held against what, for a person
  * @param source where the limits come from
@@ -31,7 +32,8 @@ public record Allowed(
     List<Caution> cautions,
     Optional<Caution> ifNot,
     Optional<Limits> otherwise,
-    boolean fearedAbove) {
+    boolean fearedAbove)
+    implements LimitRule {
 
   public Allowed {
     Objects.requireNonNull(title);
@@ -89,6 +91,11 @@ public record Allowed(
   public static Allowed without(String title, Source source, String why) {
     return new Allowed(
         title, source, Optional.empty(), why, List.of(), Optional.empty(), Optional.empty(), false);
+  }
+
+  @Override
+  public Optional<Allowed> allowed(Measured measured) {
+    return Optional.of(this);
   }
 
   /**
