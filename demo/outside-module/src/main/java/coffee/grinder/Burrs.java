@@ -166,7 +166,7 @@ final class Burrs implements Part {
         PartModel.of(burrs.id(), PRIORS, BurrFigure.ALL)
             .on(burrs, KIND)
             .faults(FAULTS)
-            .looks(EDGE, state -> state.of(BurrFigure.EDGE), Spread.constant(0.12))
+            .looks(EDGE, BurrFigure.EDGE, Spread.constant(0.12))
             .under(conditions -> state -> new Ground(state, conditions.si(DOSE, USUAL_DOSE), rate))
             .observe(TIME, Ground::time, Spread.relative(0.12))
             .observe(OUT, Ground::out, Spread.relative(0.02))

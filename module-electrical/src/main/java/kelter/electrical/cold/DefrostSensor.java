@@ -113,7 +113,7 @@ public final class DefrostSensor implements Part {
                             30,
                             0.93,
                             Caution.UNPLUG)))
-            .looks(IN_ICE, state -> state.of(Sensor.RATIO), Spread.constant(0.06))
+            .looks(IN_ICE, Sensor.RATIO, Spread.constant(0.06))
             .looks(SEAT, Sensor.OFF)
             .build());
   }

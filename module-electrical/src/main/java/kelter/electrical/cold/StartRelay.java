@@ -151,7 +151,7 @@ public final class StartRelay implements Part {
                     .makes(Symptoms.SMELLS_BURNT, 0.3, 0.5)
                     .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.1)
                     .curedBy(renew))
-            .looks(COLD, state -> usual * state.of(Starter.RESISTANCE), ofResistors(part))
+            .looks(COLD, Starter.RESISTANCE.of(usual), ofResistors(part))
             .looks(RATTLES, Starter.RATTLES)
             .looks(BURNS, Starter.BURNS)
             .build());

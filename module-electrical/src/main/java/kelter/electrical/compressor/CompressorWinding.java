@@ -199,9 +199,7 @@ public final class CompressorWinding implements Part {
     double current = compressor.si(RUN_CURRENT);
     if (current > 0) {
       model.looks(
-          CURRENT,
-          state -> current * state.of(CompressorFigure.CURRENT),
-          Spread.relative(0.25).atLeast(0.05));
+          CURRENT, CompressorFigure.CURRENT.of(current), Spread.relative(0.25).atLeast(0.05));
     }
     return Optional.of(model.build());
   }

@@ -134,9 +134,9 @@ public final class ControlBoard implements Part {
             .looks(BUTTONS, BoardFigure.BUTTONS)
             .looks(IGNORED, BoardFigure.IGNORED)
             .looks(STAYS_ON, BoardFigure.STAYS_ON)
-            .looks(ACROSS, state -> state.of(BoardFigure.ACROSS), Spread.constant(0.9))
+            .looks(ACROSS, BoardFigure.ACROSS, Spread.constant(0.9))
             .looks(BURNS, BoardFigure.BURNS)
-            .looks(VOLTAGE, state -> mains * state.of(BoardFigure.OUTPUT), Spread.constant(0.5));
+            .looks(VOLTAGE, BoardFigure.OUTPUT.of(mains), Spread.constant(0.5));
     if (defrosts(appliance)) {
       model.faults(BoardFaults.defrostDead()).looks(NO_DEFROST, BoardFigure.NO_DEFROST);
     }

@@ -120,7 +120,7 @@ public final class Electronics implements Part {
                     .makes(Symptoms.SMELLS_BURNT, 0.35, 0.35)
                     .curedBy(renew))
             .looks(DOES_NOTHING, Task.NOTHING)
-            .looks(OVER_SETTING, state -> state.of(Task.GIVEN), Spread.relative(0.1))
+            .looks(OVER_SETTING, Task.GIVEN, Spread.relative(0.1))
             .looks(NO_WAY, Task.OPEN)
             .build());
   }

@@ -98,7 +98,7 @@ public final class HumiditySensor implements Part {
                     .makes(Symptoms.DOES_NOT_START, 0.35, 0.35)
                     .makes(Meaning.SENSOR.symptom(), 0.4, 0.4)
                     .curedBy(renew))
-            .looks(OFF_BY, state -> state.of(Humidity.OFF), Spread.relative(0.3).atLeast(0.025))
+            .looks(OFF_BY, Humidity.OFF, Spread.relative(0.3).atLeast(0.025))
             .looks(FROZEN, Humidity.FROZEN)
             .build());
   }

@@ -183,11 +183,8 @@ public final class DoorLock implements Part {
                             renew)))
             .looks(CLICKS, Lock.CLICKS)
             .looks(BOLT, Lock.BOLT)
-            .looks(
-                COIL_RESISTANCE,
-                state -> usual * state.of(Lock.COIL),
-                lock.si(COIL) > 0 ? OF_KIND : OF_ANY)
-            .looks(CONTACT_RESISTANCE, state -> state.of(Lock.CONTACT), Spread.constant(0.7))
+            .looks(COIL_RESISTANCE, Lock.COIL.of(usual), lock.si(COIL) > 0 ? OF_KIND : OF_ANY)
+            .looks(CONTACT_RESISTANCE, Lock.CONTACT, Spread.constant(0.7))
             .build());
   }
 

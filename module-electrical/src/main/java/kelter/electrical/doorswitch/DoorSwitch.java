@@ -102,8 +102,8 @@ public final class DoorSwitch implements Part {
                     .makes(Symptoms.DOES_NOT_START, 0.1, 0.1)
                     .makes(Meaning.DOOR.symptom(), 0.25, 0.25)
                     .curedBy(renew))
-            .looks(CLOSED_RESISTANCE, state -> state.of(Path.RESISTANCE), Spread.constant(0.7))
-            .looks(OPEN_RESISTANCE, state -> state.of(SwitchContact.OPENED), Spread.constant(0.7))
+            .looks(CLOSED_RESISTANCE, Path.RESISTANCE, Spread.constant(0.7))
+            .looks(OPEN_RESISTANCE, SwitchContact.OPENED, Spread.constant(0.7))
             .build());
   }
 }

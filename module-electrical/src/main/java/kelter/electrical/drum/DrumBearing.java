@@ -102,7 +102,7 @@ public final class DrumBearing implements Part {
                             180,
                             0.95,
                             Caution.UNPLUG)))
-            .looks(RIM_PLAY, state -> state.of(Bearing.PLAY), Spread.relative(0.35).atLeast(1e-4))
+            .looks(RIM_PLAY, Bearing.PLAY, Spread.relative(0.35).atLeast(1e-4))
             .looks(RUN_DOWN, Bearing.NOISE)
             .build());
   }

@@ -7,7 +7,6 @@ import java.util.Set;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.SharedQuantity;
 import kelter.core.diagnosis.model.Course;
-import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.job.Appliance;
@@ -115,8 +114,7 @@ public final class Heating implements Part {
       model
           .on(group.cord().get(), CordWords.CORD)
           .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
-          .looks(
-              CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
+          .looks(CordWords.PLUG_BURNS, CircuitFigure.PLUG_BURNS, Spread.constant(0.15))
           .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
           .under(Leaking.AS_WARM)
           .observe(CordWords.APPLIANCE_INSULATION, Insulation::ofAppliance, EarthLeak.SPREAD)
@@ -135,10 +133,7 @@ public final class Heating implements Part {
     if (three) {
       model
           .on(group.heater(), words.kind())
-          .looks(
-              HeaterWords.READINGS_DIFFER,
-              state -> state.of(CircuitFigure.UNEQUAL),
-              Spread.constant(0.05));
+          .looks(HeaterWords.READINGS_DIFFER, CircuitFigure.UNEQUAL, Spread.constant(0.05));
     }
     model
         .on(group.heater(), words.kind())

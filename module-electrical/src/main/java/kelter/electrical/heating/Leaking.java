@@ -5,7 +5,6 @@ import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.model.Circumstances;
 import kelter.core.diagnosis.model.Figure;
-import kelter.core.diagnosis.model.Look;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
 import kelter.core.diagnosis.model.State;
@@ -52,8 +51,7 @@ public final class Leaking implements Part {
     return PartModel.of(cord.id() + "-insulation", Electrical.PRIORS, CircuitFigure.ALL)
         .on(cord, CordWords.CORD)
         .faults(HeaterFaults.otherLeak(), HeaterFaults.hotPlug())
-        .looks(
-            CordWords.PLUG_BURNS, new Look.Shown(CircuitFigure.PLUG_BURNS), Spread.constant(0.15))
+        .looks(CordWords.PLUG_BURNS, CircuitFigure.PLUG_BURNS, Spread.constant(0.15))
         .looks(CordWords.PLUG_HOT, CircuitFigure.PLUG_HOT)
         .under(AS_WARM)
         .observe(CordWords.APPLIANCE_INSULATION, Insulation::ofAppliance, EarthLeak.SPREAD)

@@ -233,10 +233,7 @@ public final class MainsSupply implements Part {
       double rated = frequency.get().hertz();
       model
           .faults(SupplyFaults.wrongFrequency(frequency.get()))
-          .looks(
-              FREQUENCY,
-              state -> rated * state.of(CircuitFigure.FREQUENCY),
-              Spread.constant(HERTZ));
+          .looks(FREQUENCY, CircuitFigure.FREQUENCY.of(rated), Spread.constant(HERTZ));
     }
   }
 

@@ -145,9 +145,9 @@ public final class ThermalLink implements Part {
     return model
         .on(link, THERMAL_LINK, Link.ALL)
         .faults(open, opensEarly())
-        .looks(LINK_RESISTANCE, state -> state.of(Link.RESISTANCE), Spread.constant(0.7))
+        .looks(LINK_RESISTANCE, Link.RESISTANCE, Spread.constant(0.7))
         .looks(OPENS_WARM, Link.OPENS)
-        .looks(OPENS_OFF, state -> state.of(Link.BELOW), Spread.relative(0.2).atLeast(5));
+        .looks(OPENS_OFF, Link.BELOW, Spread.relative(0.2).atLeast(5));
   }
 
   /** In some machines it feeds the drive or the control too, which then does not start. */

@@ -100,7 +100,7 @@ public final class InductionCoil implements Part {
                             0.95,
                             Caution.UNPLUG,
                             ElectricalCautions.CHARGED_CAPACITOR)))
-            .looks(RESISTANCE, state -> state.of(Coil.RESISTANCE), OF_COILS)
+            .looks(RESISTANCE, Coil.RESISTANCE, OF_COILS)
             .looks(SCORCHED, Coil.SCORCHED)
             .build());
   }

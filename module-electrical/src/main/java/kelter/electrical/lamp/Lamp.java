@@ -82,7 +82,7 @@ public final class Lamp implements Part {
                     .makes(Symptoms.TRIPS_BREAKER, 0.6, 0.6)
                     .curedBy(renew))
             .looks(STAYS_DARK, Bulb.DARK)
-            .looks(RESISTANCE, state -> state.of(Bulb.RESISTANCE), Spread.constant(0.8))
+            .looks(RESISTANCE, Bulb.RESISTANCE, Spread.constant(0.8))
             .build());
   }
 }

@@ -216,7 +216,7 @@ public final class Motor implements Part {
     if (marked > 0) {
       model.looks(
           MEASURED_CAPACITANCE,
-          state -> marked * state.of(MotorFigure.CAPACITANCE),
+          MotorFigure.CAPACITANCE.of(marked),
           Spread.constant(0.05 * marked)); // the tolerance of capacitors in order
     }
   }

@@ -162,9 +162,9 @@ public final class EnergyRegulator implements Part {
                     .makes(Symptoms.TOO_HOT, 0.4, 0.9)
                     .makes(Symptoms.STAYS_COLD, 0.1, 0.1)
                     .curedBy(renew))
-            .looks(CLOSED, state -> state.of(Beat.CLOSED), Spread.constant(0.7))
-            .looks(OPENED, state -> state.of(Beat.OPENED), Spread.constant(0.7))
-            .looks(ON_SHARE, state -> state.of(Beat.ON_SHARE), Spread.constant(0.09))
+            .looks(CLOSED, Beat.CLOSED, Spread.constant(0.7))
+            .looks(OPENED, Beat.OPENED, Spread.constant(0.7))
+            .looks(ON_SHARE, Beat.ON_SHARE, Spread.constant(0.09))
             .looks(PERIOD, EnergyRegulator::period, Spread.relative(0.5).atLeast(5))
             .build());
   }

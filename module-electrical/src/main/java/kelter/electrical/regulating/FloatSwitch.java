@@ -109,7 +109,7 @@ public final class FloatSwitch implements Part {
                             Caution.UNPLUG,
                             ElectricalCautions.NEVER_BRIDGE_FLOAT_SWITCH)))
             .looks(MOVES, Float.STUCK)
-            .looks(CLOSED, state -> state.of(Float.CLOSED), Spread.constant(0.7))
+            .looks(CLOSED, Float.CLOSED, Spread.constant(0.7))
             .build());
   }
 }

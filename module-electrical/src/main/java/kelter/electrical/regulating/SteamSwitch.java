@@ -122,8 +122,8 @@ public final class SteamSwitch implements Part {
                     .makes(Symptoms.DOES_NOT_START, 0.5, 0.5)
                     .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
                     .curedBy(renew))
-            .looks(CLOSED, state -> state.of(Steam.CLOSED), Spread.constant(0.7))
-            .looks(BOILS_ON, state -> state.of(Steam.TIME), Spread.relative(0.3).atLeast(2))
+            .looks(CLOSED, Steam.CLOSED, Spread.constant(0.7))
+            .looks(BOILS_ON, Steam.TIME, Spread.relative(0.3).atLeast(2))
             .build());
   }
 }

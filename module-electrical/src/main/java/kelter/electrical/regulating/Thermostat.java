@@ -149,11 +149,8 @@ public final class Thermostat implements Part {
     return model
         .on(thermostat, THERMOSTAT, Governing.ALL)
         .faults(ThermostatFaults.of(cools, interrupted))
-        .looks(CLOSED, state -> state.of(Governing.CLOSED), Spread.constant(0.7))
-        .looks(OPENED, state -> state.of(Governing.OPENED), Spread.constant(0.7))
-        .looks(
-            OVERSHOOT,
-            state -> state.of(Governing.OVERSHOOT),
-            Spread.relative(0.2).atLeast(OFF / 2));
+        .looks(CLOSED, Governing.CLOSED, Spread.constant(0.7))
+        .looks(OPENED, Governing.OPENED, Spread.constant(0.7))
+        .looks(OVERSHOOT, Governing.OVERSHOOT, Spread.relative(0.2).atLeast(OFF / 2));
   }
 }

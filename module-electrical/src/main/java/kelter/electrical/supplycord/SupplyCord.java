@@ -112,10 +112,7 @@ public final class SupplyCord implements Part {
                     .makes(Symptoms.SPARKS, 0.12, 0.12)
                     .makes(Symptoms.SMELLS_BURNT, 0.08, 0.08)
                     .curedBy(shorten, renew))
-            .looks(
-                CordWords.PROTECTIVE_CONDUCTOR,
-                state -> state.of(Path.RESISTANCE),
-                Spread.constant(0.6))
+            .looks(CordWords.PROTECTIVE_CONDUCTOR, Path.RESISTANCE, Spread.constant(0.6))
             .looks(
                 CordWords.LIVE_CONDUCTOR,
                 state -> conductor + state.of(LiveWay.ADDED),

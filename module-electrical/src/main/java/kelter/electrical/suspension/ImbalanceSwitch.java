@@ -88,8 +88,8 @@ public final class ImbalanceSwitch implements Part {
                             0.95,
                             Caution.UNPLUG,
                             ElectricalCautions.NEVER_BRIDGE_IMBALANCE_SWITCH)))
-            .looks(AT_REST, state -> state.of(Contact.REST), Spread.constant(0.7))
-            .looks(MOVED, state -> state.of(Contact.MOVED), Spread.constant(0.7))
+            .looks(AT_REST, Contact.REST, Spread.constant(0.7))
+            .looks(MOVED, Contact.MOVED, Spread.constant(0.7))
             .build());
   }
 }

@@ -68,9 +68,9 @@ record ContactPart(
         PartModel.of(part.id(), Electrical.PRIORS, Path.ALL)
             .on(part, kind, SwitchContact.ALL)
             .faults(faults)
-            .looks(closed, state -> state.of(Path.RESISTANCE), OF_CONTACTS);
+            .looks(closed, Path.RESISTANCE, OF_CONTACTS);
     if (opened.isPresent()) {
-      model.looks(opened.get(), state -> state.of(SwitchContact.OPENED), OF_CONTACTS);
+      model.looks(opened.get(), SwitchContact.OPENED, OF_CONTACTS);
     }
     if (marks.isPresent()) {
       model.looks(marks.get(), SwitchContact.MARKS);

@@ -120,10 +120,7 @@ public final class CondensatePump implements Part {
             .on(pump, KIND)
             .faults(DEAD, BLOCKED)
             .looks(RUNS, RunOffFigure.RUNS)
-            .looks(
-                RESISTANCE,
-                state -> winding * state.of(RunOffFigure.WINDING),
-                Spread.constant(known))
+            .looks(RESISTANCE, RunOffFigure.WINDING.of(winding), Spread.constant(known))
             .looks(IMPELLER, RunOffFigure.LINT)
             .build());
   }

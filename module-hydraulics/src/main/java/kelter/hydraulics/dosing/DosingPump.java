@@ -6,7 +6,6 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
@@ -17,7 +16,6 @@ import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
-import kelter.core.diagnosis.model.State;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
@@ -99,18 +97,6 @@ public final class DosingPump implements Part {
         ALL.figure("chance that it stands when the programme should dose", 0.04);
   }
 
-  /**
-   * What it delivers.
-   *
-   * @param rated in order, m3/s
-   */
-  private record Delivered(double rated) implements ToDoubleFunction<State> {
-    @Override
-    public double applyAsDouble(State state) {
-      return rated * state.of(Change.DELIVERED);
-    }
-  }
-
   @Override
   public List<ComponentKind> kinds() {
     return List.of(KIND);
@@ -139,7 +125,7 @@ public final class DosingPump implements Part {
             .faults(faults())
             .looks(
                 DELIVERED,
-                new Delivered(pump.si(RATED, USUAL)),
+                Change.DELIVERED.of(pump.si(RATED, USUAL)),
                 Spread.relative(known ? 0.08 : 0.35).atLeast((known ? 0.03 : 0.1) * USUAL))
             .looks(STANDS_PRIMED, Change.STANDS_PRIMED)
             .looks(STANDS_CALLED, Change.STANDS_CALLED)

@@ -7,7 +7,6 @@ import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import kelter.core.check.Check;
 import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
@@ -17,7 +16,6 @@ import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
-import kelter.core.diagnosis.model.State;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
@@ -90,18 +88,6 @@ public final class FlowSensor implements Part {
         ALL.figure("chance that nothing is counted although it turns", 0.04);
   }
 
-  /**
-   * Pulses of the sensor as it is.
-   *
-   * @param rated those in order, 1/m3
-   */
-  private record Counted(double rated) implements ToDoubleFunction<State> {
-    @Override
-    public double applyAsDouble(State state) {
-      return rated * state.of(Change.PULSES);
-    }
-  }
-
   @Override
   public List<ComponentKind> kinds() {
     return List.of(KIND);
@@ -150,7 +136,8 @@ public final class FlowSensor implements Part {
                     .makes(Meaning.FILL.symptom(), 0.5, 0.5)
                     .makes(Symptoms.STOPS_IN_CYCLE, 0.36, 0.36)
                     .curedBy(renew))
-            .looks(PULSES_COUNTED, new Counted(sensor.si(RATED, USUAL)), Spread.constant(spread))
+            .looks(
+                PULSES_COUNTED, Change.PULSES.of(sensor.si(RATED, USUAL)), Spread.constant(spread))
             .looks(WHEEL, Change.STIFF)
             .looks(NOT_COUNTED, Change.NOT_COUNTED)
             .build());

@@ -86,7 +86,7 @@ public final class Room implements Part {
         PartModel.of(room.id(), WaterSide.PRIORS, Air.ALL)
             .on(room, KIND)
             .faults(TOO_COLD)
-            .looks(TEMPERATURE, state -> state.of(Air.TEMPERATURE), Spread.constant(2.5))
+            .looks(TEMPERATURE, Air.TEMPERATURE, Spread.constant(2.5))
             .build());
   }
 }

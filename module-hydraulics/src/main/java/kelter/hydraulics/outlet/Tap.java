@@ -27,7 +27,6 @@ import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Symptoms;
 import kelter.hydraulics.caution.HydraulicCautions;
-import kelter.hydraulics.part.As;
 import kelter.hydraulics.part.WaterSide;
 
 /**
@@ -107,7 +106,7 @@ public final class Tap implements Part {
                     .makes(Symptoms.LEAKS, chance(0.1, 0.96, 0.98))
                     .curedBy(renew))
             .looks(DRIPS, Change.DRIPS)
-            .looks(FLOW, new As(Change.FLOW), Spread.relative(0.2).atLeast(0.2 * L_PER_MIN))
+            .looks(FLOW, Change.FLOW, Spread.relative(0.2).atLeast(0.2 * L_PER_MIN))
             .build());
   }
 }

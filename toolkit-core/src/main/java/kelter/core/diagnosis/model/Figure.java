@@ -36,6 +36,16 @@ public final class Figure {
   }
 
   /**
+   * What is read in proportion to it.
+   *
+   * @param value what is read where the figure is 1, in the coherent SI unit
+   * @return how it is read
+   */
+  public Look of(double value) {
+    return new Look.InProportion(this, value);
+  }
+
+  /**
    * A fault adds to it.
    *
    * @param atWorst what is added at severity 1, in the unit of the figure, less in proportion

@@ -2,7 +2,7 @@ package kelter.core.diagnosis.model;
 
 import java.util.function.ToDoubleFunction;
 
-/** How something that is seen, heard or smelt follows from a figure, without any physics. */
+/** How something that is read, seen, heard or smelt follows from a figure, without any physics. */
 public sealed interface Look extends ToDoubleFunction<State> {
 
   /**
@@ -15,6 +15,19 @@ public sealed interface Look extends ToDoubleFunction<State> {
     @Override
     public double applyAsDouble(State state) {
       return Math.min(1, Math.max(0, state.of(figure)));
+    }
+  }
+
+  /**
+   * A value in proportion to a figure.
+   *
+   * @param figure the figure
+   * @param ofOne the value where the figure is 1, in the coherent SI unit
+   */
+  record InProportion(Figure figure, double ofOne) implements Look {
+    @Override
+    public double applyAsDouble(State state) {
+      return ofOne * state.of(figure);
     }
   }
 

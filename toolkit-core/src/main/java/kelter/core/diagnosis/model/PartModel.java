@@ -177,6 +177,18 @@ public final class PartModel {
   }
 
   /**
+   * Something that is read of the component and is one figure as it is.
+   *
+   * @param observable what is observed
+   * @param figure its value in the coherent SI unit, or its place on the scale of a grade
+   * @param spread how far machines in the same state differ
+   * @return this
+   */
+  public PartModel looks(Observable observable, Figure figure, Spread<? super State> spread) {
+    return looks(observable, figure.of(1), spread);
+  }
+
+  /**
    * A figure of the component that needs no physics.
    *
    * @param observable what is observed
