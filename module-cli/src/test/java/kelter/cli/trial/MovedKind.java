@@ -62,7 +62,8 @@ final class MovedKind {
         kind.asked(),
         kind.lockOut(),
         kind.cautions(),
-        kind.source());
+        kind.source(),
+        kind.sharesFrom());
   }
 
   private KindCause moved(KindCause cause, double share) {

@@ -53,48 +53,6 @@ public record Kind(
     Source sharesFrom) {
 
   /**
-   * A kind of which all comes from one source.
-   *
-   * @param source where all this comes from
-   */
-  public Kind(
-      String id,
-      String title,
-      List<String> words,
-      String life,
-      double typicalAge,
-      boolean fixed,
-      List<KindPart> parts,
-      List<Cover> covers,
-      NothingWrong nothingWrong,
-      double somethingElse,
-      List<KindCause> causes,
-      List<Brings> brings,
-      List<String> asked,
-      List<String> lockOut,
-      List<String> cautions,
-      Source source) {
-    this(
-        id,
-        title,
-        words,
-        life,
-        typicalAge,
-        fixed,
-        parts,
-        covers,
-        nothingWrong,
-        somethingElse,
-        causes,
-        brings,
-        asked,
-        lockOut,
-        cautions,
-        source,
-        source);
-  }
-
-  /**
    * Calls for which no cause is found.
    *
    * @param share how often, above 0 and below 1

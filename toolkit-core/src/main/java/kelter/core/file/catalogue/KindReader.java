@@ -146,6 +146,7 @@ final class KindReader {
                 asked,
                 lockOut,
                 cautions,
+                source.get(),
                 source.get()));
   }
 

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 /** What entries teach, and what they do not. */
 class BookLearningTest {
 
+  private static final Source INVENTED = Source.fromMemory("an invented kind");
   private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
   private static final LearningRule ALL = new LearningRule(TODAY, 1);
 
@@ -55,7 +56,8 @@ class BookLearningTest {
           List.of("loud"),
           List.of(),
           List.of(),
-          Source.fromMemory("an invented kind"));
+          INVENTED,
+          INVENTED);
 
   private final List<BookEntry> entries = new ArrayList<>();
 

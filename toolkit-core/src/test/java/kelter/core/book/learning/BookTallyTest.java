@@ -39,6 +39,7 @@ import org.junit.jupiter.api.Test;
 /** Parts of a book teach together what the whole book teaches. */
 class BookTallyTest {
 
+  private static final Source INVENTED = Source.fromMemory("an invented kind");
   private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
   private static final LearningRule RULE = new LearningRule(TODAY, 0.9);
   private static final int JOBS = 3_000;
@@ -92,7 +93,8 @@ class BookTallyTest {
         List.of("loud"),
         List.of(),
         List.of(),
-        Source.fromMemory("an invented kind"));
+        INVENTED,
+        INVENTED);
   }
 
   /**

@@ -35,6 +35,7 @@ import org.junit.jupiter.api.Test;
  */
 class LifeCoverageTest {
 
+  private static final Source INVENTED = Source.fromMemory("an invented kind");
   private static final int BOOKS = 400;
   private static final double MISSES = 0.05;
   private static final double FOUR_SIGMA = 4 * Math.sqrt(MISSES * (1 - MISSES) / BOOKS);
@@ -62,7 +63,8 @@ class LifeCoverageTest {
           List.of(),
           List.of(),
           List.of(),
-          Source.fromMemory("an invented kind"));
+          INVENTED,
+          INVENTED);
 
   private static KindPart part(String id) {
     return new KindPart(id, id, id, Set.of(), Map.of(), Optional.empty(), Optional.empty());
