@@ -163,8 +163,7 @@ final class Burrs implements Part {
       throw new IllegalArgumentException("'rated-rate' lies above 0 g/s");
     }
     return Optional.of(
-        PartModel.of(burrs.id(), PRIORS, BurrFigure.ALL)
-            .on(burrs, KIND)
+        PartModel.of(burrs, KIND, PRIORS, BurrFigure.ALL)
             .faults(FAULTS)
             .looks(EDGE, BurrFigure.EDGE, Spread.constant(0.12))
             .under(conditions -> state -> new Ground(state, conditions.si(DOSE, USUAL_DOSE), rate))

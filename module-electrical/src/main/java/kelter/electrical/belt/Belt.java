@@ -116,8 +116,7 @@ public final class Belt implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component belt) {
     Work renew = Work.renewing("renew-belt", "renew the belt", 30, 0.95, Caution.UNPLUG);
     PartModel model =
-        PartModel.of(belt.id(), Electrical.PRIORS, Drive.ALL)
-            .on(belt, BELT)
+        PartModel.of(belt, BELT, Electrical.PRIORS, Drive.ALL)
             .faults(
                 fault("slack", "belt slack or glazed", 0.03)
                     .wears(Wear.RUBBER)

@@ -74,8 +74,7 @@ public final class Tacho implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component tacho) {
     boolean stated = tacho.si(COIL) > 0;
     return Optional.of(
-        PartModel.of(tacho.id(), Electrical.PRIORS, BrushFigure.ALL)
-            .on(tacho, TACHO)
+        PartModel.of(tacho, TACHO, Electrical.PRIORS, BrushFigure.ALL)
             .faults(BrushFaults.TACHO_OPEN, BrushFaults.MAGNET_LOOSE)
             .looks(MAGNET, BrushFigure.MAGNET)
             .under(new CopperCoil(tacho.si(COIL, USUAL), BrushFigure.TACHO))

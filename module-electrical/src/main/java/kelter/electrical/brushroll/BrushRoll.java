@@ -52,8 +52,7 @@ public final class BrushRoll implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component roll) {
     return Optional.of(
-        PartModel.of(roll.id(), Electrical.PRIORS, Roll.ALL)
-            .on(roll, BRUSH_ROLL)
+        PartModel.of(roll, BRUSH_ROLL, Electrical.PRIORS, Roll.ALL)
             .faults(
                 fault("jammed", "brush roll jammed", 0.08)
                     .changes(Roll.HAIR.becomes(line(0.6, 0.98)))

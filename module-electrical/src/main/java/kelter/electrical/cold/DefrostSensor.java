@@ -83,8 +83,7 @@ public final class DefrostSensor implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Sensor.ALL)
-            .on(part, DEFROST_SENSOR)
+        PartModel.of(part, DEFROST_SENSOR, Electrical.PRIORS, Sensor.ALL)
             .faults(
                 fault("dead", "defrost sensor open", 0.02)
                     .wears(Wear.SENSOR)

@@ -59,8 +59,7 @@ public final class DefrostTimer implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Clock.ALL)
-            .on(part, DEFROST_TIMER)
+        PartModel.of(part, DEFROST_TIMER, Electrical.PRIORS, Clock.ALL)
             .faults(
                 fault("dead", "defrost timer stands or does not switch", 0.01)
                     .wears(Wear.CONTACT)

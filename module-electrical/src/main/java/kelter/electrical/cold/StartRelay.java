@@ -126,8 +126,7 @@ public final class StartRelay implements Part {
             Caution.UNPLUG,
             ElectricalCautions.CHARGED_CAPACITOR);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Starter.ALL)
-            .on(part, START_RELAY)
+        PartModel.of(part, START_RELAY, Electrical.PRIORS, Starter.ALL)
             .faults(
                 fault("dead", "resistor of the start relay cracked", 0.02)
                     .wears(Wear.CONTACT)

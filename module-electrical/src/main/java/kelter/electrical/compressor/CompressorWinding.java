@@ -185,8 +185,7 @@ public final class CompressorWinding implements Part {
     boolean stated = compressor.si(RUN) > 0 && compressor.si(START) > 0;
     Spread<Object> spread = stated ? OF_KIND : OF_ANY;
     PartModel model =
-        PartModel.of(compressor.id(), Electrical.PRIORS, CompressorFigure.ALL)
-            .on(compressor, COMPRESSOR_WINDING)
+        PartModel.of(compressor, COMPRESSOR_WINDING, Electrical.PRIORS, CompressorFigure.ALL)
             .faults(faults())
             .looks(HUMS, CompressorFigure.HUMS)
             .looks(

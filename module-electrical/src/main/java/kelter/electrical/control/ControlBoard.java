@@ -127,8 +127,7 @@ public final class ControlBoard implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component board) {
     double mains = mains(appliance);
     PartModel model =
-        PartModel.of(board.id(), Electrical.PRIORS, BoardFigure.ALL)
-            .on(board, BOARD)
+        PartModel.of(board, BOARD, Electrical.PRIORS, BoardFigure.ALL)
             .faults(BoardFaults.all())
             .looks(DARK, BoardFigure.DARK)
             .looks(BUTTONS, BoardFigure.BUTTONS)

@@ -94,8 +94,7 @@ public final class Electronics implements Part {
     Work renew =
         Work.renewing("renew-electronics", "renew the electronic part", 30, 0.93, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Task.ALL)
-            .on(part, ELECTRONICS)
+        PartModel.of(part, ELECTRONICS, Electrical.PRIORS, Task.ALL)
             .faults(
                 fault("dead", "electronic part dead", 0.02)
                     .changes(Task.NOTHING.becomes(0.94), Task.OPEN.becomes(0.2))

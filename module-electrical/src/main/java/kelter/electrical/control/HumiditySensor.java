@@ -81,8 +81,7 @@ public final class HumiditySensor implements Part {
         Work.renewing(
             "renew-humidity-sensor", "renew the humidity sensor", 30, 0.93, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Humidity.ALL)
-            .on(part, HUMIDITY_SENSOR)
+        PartModel.of(part, HUMIDITY_SENSOR, Electrical.PRIORS, Humidity.ALL)
             .faults(
                 fault("drifts", "humidity sensor drifts", 0.02)
                     .wears(Wear.SENSOR)

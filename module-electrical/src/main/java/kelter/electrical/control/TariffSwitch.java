@@ -51,8 +51,7 @@ public final class TariffSwitch implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Tariff.ALL)
-            .on(part, TARIFF_SWITCH)
+        PartModel.of(part, TARIFF_SWITCH, Electrical.PRIORS, Tariff.ALL)
             .faults(
                 fault("dead", "tariff switch does not switch on", 0.01)
                     .wears(Wear.CONTACT)

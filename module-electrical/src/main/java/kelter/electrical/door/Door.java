@@ -63,8 +63,7 @@ public final class Door implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component door) {
     return Optional.of(
-        PartModel.of(door.id(), Electrical.PRIORS, Hung.ALL)
-            .on(door, DOOR)
+        PartModel.of(door, DOOR, Electrical.PRIORS, Hung.ALL)
             .faults(
                 fault("latch-worn", "latch of the door worn or broken", 0.012)
                     .wears(Wear.WIRE)

@@ -144,8 +144,7 @@ public final class DoorLock implements Part {
     double open = Electrical.RESISTANCE.high();
     double usual = lock.si(COIL, USUAL);
     return Optional.of(
-        PartModel.of(lock.id(), Electrical.PRIORS, Lock.ALL)
-            .on(lock, DOOR_LOCK)
+        PartModel.of(lock, DOOR_LOCK, Electrical.PRIORS, Lock.ALL)
             .faults(
                 shown(
                     fault("contact-open", "contact of the door lock does not close", 0.025)

@@ -82,8 +82,7 @@ public final class DrumBearing implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component bearing) {
     return Optional.of(
-        PartModel.of(bearing.id(), Electrical.PRIORS, Bearing.ALL)
-            .on(bearing, DRUM_BEARING)
+        PartModel.of(bearing, DRUM_BEARING, Electrical.PRIORS, Bearing.ALL)
             .faults(
                 fault("worn", "bearing of the drum worn", 0.05)
                     .wears(Wear.BEARING)

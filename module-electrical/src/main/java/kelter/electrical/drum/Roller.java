@@ -140,8 +140,7 @@ public final class Roller implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component roller) {
     return Optional.of(
-        PartModel.of(roller.id(), Electrical.PRIORS, Run.ALL)
-            .on(roller, kind)
+        PartModel.of(roller, kind, Electrical.PRIORS, Run.ALL)
             .faults(
                 symptoms
                     .apply(fault("worn", title + " worn", 0.025))

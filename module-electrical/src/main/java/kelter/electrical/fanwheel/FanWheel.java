@@ -93,8 +93,7 @@ public final class FanWheel implements Part {
             Caution.UNPLUG,
             ElectricalCautions.SHARP_BLADES);
     return Optional.of(
-        PartModel.of(fan.id(), Electrical.PRIORS, Wheel.ALL)
-            .on(fan, kind)
+        PartModel.of(fan, kind, Electrical.PRIORS, Wheel.ALL)
             .faults(
                 fault("loose", "fan wheel loose on its shaft", 0.01)
                     .wears(Wear.IMPELLER)

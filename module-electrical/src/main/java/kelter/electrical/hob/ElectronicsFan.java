@@ -81,8 +81,7 @@ public final class ElectronicsFan implements Part {
             Caution.UNPLUG,
             ElectricalCautions.CHARGED_CAPACITOR);
     return Optional.of(
-        PartModel.of(fan.id(), Electrical.PRIORS, Fan.ALL)
-            .on(fan, DC_FAN)
+        PartModel.of(fan, DC_FAN, Electrical.PRIORS, Fan.ALL)
             .faults(
                 fault("seized", "fan stiff or seized", 0.02)
                     .wears(Wear.BEARING)

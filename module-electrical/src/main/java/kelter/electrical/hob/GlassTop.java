@@ -43,8 +43,7 @@ public final class GlassTop implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component glass) {
     return Optional.of(
-        PartModel.of(glass.id(), Electrical.PRIORS, Glass.ALL)
-            .on(glass, GLASS)
+        PartModel.of(glass, GLASS, Electrical.PRIORS, Glass.ALL)
             .faults(
                 fault("cracked", "glass top cracked", 0.02)
                     .changes(Glass.CRACK.becomes(0.98))

@@ -84,8 +84,7 @@ public final class InductionCoil implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component coil) {
     Span span = Electrical.RESISTANCE;
     return Optional.of(
-        PartModel.of(coil.id(), Electrical.PRIORS, Coil.ALL)
-            .on(coil, INDUCTION_COIL)
+        PartModel.of(coil, INDUCTION_COIL, Electrical.PRIORS, Coil.ALL)
             .faults(
                 fault("open", "induction coil or its joint open", 0.01)
                     .wears(Wear.WIRE)

@@ -54,8 +54,7 @@ public final class Pan implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component pan) {
     return Optional.of(
-        PartModel.of(pan.id(), Electrical.PRIORS, Base.ALL)
-            .on(pan, PAN)
+        PartModel.of(pan, PAN, Electrical.PRIORS, Base.ALL)
             .faults(
                 fault("unsuitable", "pan not made for induction, or too small", 0.05)
                     .changes(Base.NO_MAGNET.becomes(0.85), Base.GOOD_HEATS.becomes(0.98))

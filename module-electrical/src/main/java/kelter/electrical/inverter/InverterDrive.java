@@ -132,8 +132,7 @@ public final class InverterDrive implements Part {
             Caution.UNPLUG,
             ElectricalCautions.DC_LINK);
     return Optional.of(
-        PartModel.of(drive.id(), Electrical.PRIORS, Drive.ALL)
-            .on(drive, INVERTER_DRIVE)
+        PartModel.of(drive, INVERTER_DRIVE, Electrical.PRIORS, Drive.ALL)
             .faults(
                 fault("dead", "inverter drive dead", 0.02)
                     .wears(Wear.CAPACITOR)

@@ -65,8 +65,7 @@ public final class Lamp implements Part {
         Work.renewing(
             "renew-lamp", "renew the lamp", 8, 0.96, Caution.UNPLUG, ElectricalCautions.HOT_LAMP);
     return Optional.of(
-        PartModel.of(lamp.id(), Electrical.PRIORS, Bulb.ALL)
-            .on(lamp, LAMP)
+        PartModel.of(lamp, LAMP, Electrical.PRIORS, Bulb.ALL)
             .faults(
                 fault("dead", "lamp dead", 0.04)
                     .wears(Wear.HEATER)

@@ -52,8 +52,7 @@ public final class Latch implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Hold.ALL)
-            .on(part, LATCH)
+        PartModel.of(part, LATCH, Electrical.PRIORS, Hold.ALL)
             .faults(
                 fault("jammed", "latch does not hold", 0.03)
                     .wears(Wear.DEPOSIT)

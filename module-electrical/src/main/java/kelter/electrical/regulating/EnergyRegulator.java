@@ -129,8 +129,7 @@ public final class EnergyRegulator implements Part {
             Caution.UNPLUG,
             ElectricalCautions.HOT_PART);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Beat.ALL)
-            .on(part, REGULATOR)
+        PartModel.of(part, REGULATOR, Electrical.PRIORS, Beat.ALL)
             .faults(
                 fault("contact-burnt", "contact of the energy regulator burnt", 0.03)
                     .wears(Wear.CONTACT)

@@ -78,8 +78,7 @@ public final class FloatSwitch implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Float.ALL)
-            .on(part, FLOAT_SWITCH)
+        PartModel.of(part, FLOAT_SWITCH, Electrical.PRIORS, Float.ALL)
             .faults(
                 fault("stuck", "float stuck", 0.02)
                     .wears(Wear.DEPOSIT)

@@ -97,8 +97,7 @@ public final class SteamSwitch implements Part {
     Work renew =
         Work.renewing("renew-steam-switch", "renew the steam switch", 30, 0.94, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Steam.ALL)
-            .on(part, STEAM_SWITCH)
+        PartModel.of(part, STEAM_SWITCH, Electrical.PRIORS, Steam.ALL)
             .faults(
                 fault("stuck", "steam switch does not open", 0.02)
                     .wears(Wear.CONTACT)

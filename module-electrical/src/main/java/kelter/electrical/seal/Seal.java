@@ -174,8 +174,7 @@ public final class Seal implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component seal) {
     return Optional.of(
-        PartModel.of(seal.id(), Electrical.PRIORS, SealFigure.ALL)
-            .on(seal, kind)
+        PartModel.of(seal, kind, Electrical.PRIORS, SealFigure.ALL)
             .faults(row)
             .looks(CONDITION, SealFigure.CONDITION)
             .looks(TRACES, SealFigure.TRACES)

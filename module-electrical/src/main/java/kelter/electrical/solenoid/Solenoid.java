@@ -97,8 +97,7 @@ public final class Solenoid implements Part {
         Work.renewing(
             "renew-solenoid", "renew the coil or the whole part", 30, 0.95, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(coil.id(), Electrical.PRIORS, Coil.ALL)
-            .on(coil, SOLENOID)
+        PartModel.of(coil, SOLENOID, Electrical.PRIORS, Coil.ALL)
             .faults(
                 fault("coil-shorted", "turns shorted in the coil", 0.02)
                     .changes(

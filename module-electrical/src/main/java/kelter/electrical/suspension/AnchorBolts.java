@@ -53,8 +53,7 @@ public final class AnchorBolts implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component bolts) {
     return Optional.of(
-        PartModel.of(bolts.id(), Electrical.PRIORS, Hold.ALL)
-            .on(bolts, ANCHOR_BOLTS)
+        PartModel.of(bolts, ANCHOR_BOLTS, Electrical.PRIORS, Hold.ALL)
             .faults(
                 fault("loose", "anchor bolts loose or torn out", 0.015)
                     .changes(

@@ -88,8 +88,7 @@ public final class Damper implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component damper) {
     return Optional.of(
-        PartModel.of(damper.id(), Electrical.PRIORS, Damping.ALL)
-            .on(damper, DAMPER)
+        PartModel.of(damper, DAMPER, Electrical.PRIORS, Damping.ALL)
             .faults(
                 fault("weak", "dampers weak", 0.05)
                     .wears(Wear.BEARING)

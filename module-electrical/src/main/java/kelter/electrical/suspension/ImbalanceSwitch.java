@@ -68,8 +68,7 @@ public final class ImbalanceSwitch implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component part) {
     double open = Electrical.RESISTANCE.high();
     return Optional.of(
-        PartModel.of(part.id(), Electrical.PRIORS, Contact.ALL)
-            .on(part, IMBALANCE_SWITCH)
+        PartModel.of(part, IMBALANCE_SWITCH, Electrical.PRIORS, Contact.ALL)
             .faults(
                 fault("stuck", "imbalance switch stuck open or closed", 0.015)
                     .wears(Wear.CONTACT)

@@ -55,8 +55,7 @@ public final class Spring implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component spring) {
     return Optional.of(
-        PartModel.of(spring.id(), Electrical.PRIORS, Hang.ALL)
-            .on(spring, SPRING)
+        PartModel.of(spring, SPRING, Electrical.PRIORS, Hang.ALL)
             .faults(
                 fault("broken", "spring of the tub broken or off", 0.01)
                     .wears(Wear.BEARING)

@@ -133,8 +133,7 @@ public final class Duct implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component duct) {
     PartModel model =
-        PartModel.of(duct.id(), WaterSide.PRIORS, AirwayFigure.ALL)
-            .on(duct, KIND)
+        PartModel.of(duct, KIND, WaterSide.PRIORS, AirwayFigure.ALL)
             .faults(BLOCKED, TOO_THIN)
             .looks(THIN, AirwayFigure.THIN)
             .looks(INSIDE, AirwayFigure.LINED);

@@ -52,8 +52,7 @@ public final class Flap implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component flap) {
     return Optional.of(
-        PartModel.of(flap.id(), WaterSide.PRIORS, AirwayFigure.ALL)
-            .on(flap, KIND)
+        PartModel.of(flap, KIND, WaterSide.PRIORS, AirwayFigure.ALL)
             .faults(STUCK)
             .looks(SWINGS, AirwayFigure.STIFF)
             .build());

@@ -116,8 +116,7 @@ public final class CondensatePump implements Part {
     double winding = pump.si(WINDING, USUAL);
     double known = pump.figure(WINDING).isPresent() ? 0.1 : 0.6; // of the logarithm
     return Optional.of(
-        PartModel.of(pump.id(), WaterSide.PRIORS, RunOffFigure.ALL)
-            .on(pump, KIND)
+        PartModel.of(pump, KIND, WaterSide.PRIORS, RunOffFigure.ALL)
             .faults(DEAD, BLOCKED)
             .looks(RUNS, RunOffFigure.RUNS)
             .looks(RESISTANCE, RunOffFigure.WINDING.of(winding), Spread.constant(known))

@@ -69,8 +69,7 @@ public final class RunOffDrain implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component drain) {
     return Optional.of(
-        PartModel.of(drain.id(), WaterSide.PRIORS, RunOffFigure.ALL)
-            .on(drain, KIND)
+        PartModel.of(drain, KIND, WaterSide.PRIORS, RunOffFigure.ALL)
             .faults(BLOCKED)
             .looks(STANDS, RunOffFigure.STANDS)
             .looks(POURED, RunOffFigure.SLOW)

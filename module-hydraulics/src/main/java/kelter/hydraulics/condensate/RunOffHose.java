@@ -72,8 +72,7 @@ public final class RunOffHose implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component hose) {
     return Optional.of(
-        PartModel.of(hose.id(), WaterSide.PRIORS, RunOffFigure.ALL)
-            .on(hose, KIND)
+        PartModel.of(hose, KIND, WaterSide.PRIORS, RunOffFigure.ALL)
             .faults(BLOCKED, HOLED)
             .looks(WET, new Look.Noticed(RunOffFigure.SPLIT, 0.2, 0.06))
             .looks(POURED, RunOffFigure.SLOW)

@@ -157,8 +157,7 @@ public final class MoistureSensor implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component sensor) {
     return Optional.of(
-        PartModel.of(sensor.id(), WaterSide.PRIORS, Bars.ALL)
-            .on(sensor, KIND)
+        PartModel.of(sensor, KIND, WaterSide.PRIORS, Bars.ALL)
             .faults(FILMED, BROKEN)
             .looks(WET_CLOTH, s -> atPlug(s, CLOTH + s.of(Bars.FILM)), Spread.constant(0.6))
             .looks(JOINED, s -> atPlug(s, CONTACT), Spread.constant(0.5))

@@ -65,8 +65,7 @@ public final class DispenserActuator implements Part {
     Work renew = Work.renewing("renew-dispenser", "renew the dispenser", 35, 0.95, Caution.UNPLUG);
     Work free = Work.byHand("free-dispenser", "clean lever and lid", 20, 0.6, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(actuator.id(), WaterSide.PRIORS, Change.ALL)
-            .on(actuator, KIND)
+        PartModel.of(actuator, KIND, WaterSide.PRIORS, Change.ALL)
             .faults(
                 fault("stuck", "actuator of the dispenser stuck", 0.025)
                     .wears(Wear.DEPOSIT)

@@ -120,8 +120,7 @@ public final class DosingPump implements Part {
   public Optional<FaultModel> faultModel(Appliance appliance, Component pump) {
     boolean known = pump.figure(RATED).isPresent();
     return Optional.of(
-        PartModel.of(pump.id(), WaterSide.PRIORS, Change.ALL)
-            .on(pump, KIND)
+        PartModel.of(pump, KIND, WaterSide.PRIORS, Change.ALL)
             .faults(faults())
             .looks(
                 DELIVERED,

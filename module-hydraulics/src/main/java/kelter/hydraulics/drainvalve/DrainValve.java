@@ -118,8 +118,7 @@ public final class DrainValve implements Part {
     Work renew =
         Work.renewing("renew-drain-valve", "renew the drain valve", 45, 0.95, Caution.UNPLUG);
     return Optional.of(
-        PartModel.of(valve.id(), WaterSide.PRIORS, Change.ALL)
-            .on(valve, KIND)
+        PartModel.of(valve, KIND, WaterSide.PRIORS, Change.ALL)
             .faults(
                 fault("leaks-by", "drain valve does not seat", 0.04)
                     .wears(Wear.RUBBER)

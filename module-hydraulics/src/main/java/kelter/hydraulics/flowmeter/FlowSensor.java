@@ -115,8 +115,7 @@ public final class FlowSensor implements Part {
         Work.renewing("renew-flow-sensor", "renew the flow sensor", 25, 0.95, Caution.UNPLUG);
     double spread = sensor.figure(RATED).isPresent() ? KNOWN : UNKNOWN;
     return Optional.of(
-        PartModel.of(sensor.id(), WaterSide.PRIORS, Change.ALL)
-            .on(sensor, KIND)
+        PartModel.of(sensor, KIND, WaterSide.PRIORS, Change.ALL)
             .faults(
                 fault("dirty", "flow sensor dirty or stiff", 0.04)
                     .wears(Wear.DEPOSIT)

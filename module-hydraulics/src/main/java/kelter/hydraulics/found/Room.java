@@ -83,8 +83,7 @@ public final class Room implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component room) {
     return Optional.of(
-        PartModel.of(room.id(), WaterSide.PRIORS, Air.ALL)
-            .on(room, KIND)
+        PartModel.of(room, KIND, WaterSide.PRIORS, Air.ALL)
             .faults(TOO_COLD)
             .looks(TEMPERATURE, Air.TEMPERATURE, Spread.constant(2.5))
             .build());

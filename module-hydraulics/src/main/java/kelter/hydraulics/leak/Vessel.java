@@ -175,8 +175,7 @@ public record Vessel(ComponentKind kind, LeakHunt hunt, FaultRow leaks) implemen
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component vessel) {
-    PartModel model =
-        PartModel.of(vessel.id(), WaterSide.PRIORS, Leak.ALL).on(vessel, kind).faults(leaks);
+    PartModel model = PartModel.of(vessel, kind, WaterSide.PRIORS, Leak.ALL).faults(leaks);
     return Optional.of(hunt.seen(model).build());
   }
 }

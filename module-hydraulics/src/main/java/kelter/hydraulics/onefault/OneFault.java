@@ -97,10 +97,7 @@ public record OneFault(ComponentKind kind, FaultRow fault, List<Sign> signs, Lis
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component component) {
-    PartModel model =
-        PartModel.of(component.id(), WaterSide.PRIORS, Sign.Bad.ALL)
-            .on(component, kind)
-            .faults(fault);
+    PartModel model = PartModel.of(component, kind, WaterSide.PRIORS, Sign.Bad.ALL).faults(fault);
     for (Sign sign : signs) {
       sign.to(model, component);
     }

@@ -84,8 +84,7 @@ public final class Tap implements Part {
         Work.renewing(
             "renew-tap", "renew the tap or its seat cup", 20, 0.95, HydraulicCautions.BOILER_TAP);
     return Optional.of(
-        PartModel.of(tap.id(), WaterSide.PRIORS, Change.ALL)
-            .on(tap, KIND)
+        PartModel.of(tap, KIND, WaterSide.PRIORS, Change.ALL)
             .faults(
                 fault("blocked", "tap blocked with scale", 0.04)
                     .wears(Wear.DEPOSIT)

@@ -49,8 +49,7 @@ public final class DustBag implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component bag) {
     return Optional.of(
-        PartModel.of(bag.id(), WaterSide.PRIORS, SuctionFigure.ALL)
-            .on(bag, KIND)
+        PartModel.of(bag, KIND, WaterSide.PRIORS, SuctionFigure.ALL)
             .faults(FULL)
             .looks(FILLED, SuctionFigure.FULL)
             .build());

@@ -132,8 +132,7 @@ public final class SuctionHose implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component hose) {
     return Optional.of(
-        PartModel.of(hose.id(), WaterSide.PRIORS, SuctionFigure.ALL)
-            .on(hose, KIND)
+        PartModel.of(hose, KIND, WaterSide.PRIORS, SuctionFigure.ALL)
             .faults(BLOCKED, HOLED)
             .looks(BALL_STOPS, new Look.Noticed(SuctionFigure.LOSS, 4, 1))
             .looks(SPLIT, new Look.Noticed(SuctionFigure.LEAK, 5e-5, 1.5e-5))

@@ -97,8 +97,7 @@ public final class VacuumBody implements Part {
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component body) {
     return Optional.of(
-        PartModel.of(body.id(), WaterSide.PRIORS, SuctionFigure.ALL)
-            .on(body, KIND)
+        PartModel.of(body, KIND, WaterSide.PRIORS, SuctionFigure.ALL)
             .faults(CRACKED)
             .looks(CRACK, new Look.Noticed(SuctionFigure.LEAK, 1e-4, 3e-5))
             .looks(DRAWS, new Look.Noticed(SuctionFigure.LEAK, 5e-5, 1.5e-5))

@@ -153,8 +153,7 @@ class KindCaseTest {
               .makes(Symptoms.LIGHT_OUT, 0.5, 0.9)
               .curedBy(Work.renewing("renew", "renew the lamp", 5, 0.9));
       return Optional.of(
-          PartModel.of(lamp.id(), INVENTED, WIRE)
-              .on(lamp, LAMP)
+          PartModel.of(lamp, LAMP, INVENTED, WIRE)
               .faults(open)
               .looks(RESISTANCE, state -> rated * state.of(OF_RATED), Spread.constant(0.02))
               .build());

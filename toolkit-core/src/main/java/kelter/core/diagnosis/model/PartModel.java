@@ -71,6 +71,20 @@ public final class PartModel {
   }
 
   /**
+   * Begins the model of one component, which has the id of the component.
+   *
+   * @param component the component
+   * @param kind its kind, in the order of whose observables questions are asked
+   * @param priors where the priors of its faults come from
+   * @param figures what faults can change of it
+   * @return a model to be filled
+   */
+  public static PartModel of(
+      Component component, ComponentKind kind, Source priors, FigureSet figures) {
+    return of(component.id(), priors, figures).on(component, kind);
+  }
+
+  /**
    * Begins a model of components that have all their figures by themselves.
    *
    * @param id its id within the appliance: lower-case letters, digits and hyphens
