@@ -2,7 +2,7 @@ package kelter.electrical.heater;
 
 import java.util.List;
 import kelter.core.check.Limits;
-import kelter.core.law.Require;
+import kelter.core.law.DeviationTable;
 import kelter.core.module.Calculation;
 import kelter.core.module.Output;
 import kelter.core.module.Parameter;
@@ -26,25 +26,9 @@ public final class CurrentInputBand {
   /** Where the table is believed to stand. */
   public static final Source SOURCE = Source.fromMemory("IEC 60335-1, clause 10, Table 2");
 
-  /** Up to this rated current there is one row for all appliances, A. Table 2. */
-  private static final double SMALL = 0.2;
-
-  /** Up to this rated current a heating appliance may deviate by ±10 %, A. Table 2. */
-  private static final double HEATING_STEP = 1.0;
-
-  /** Up to this rated current a motor-operated appliance may deviate by +20 %, A. Table 2. */
-  private static final double MOTOR_STEP = 1.5;
-
-  private static final double PLUS_20 = 0.20;
-  private static final double PLUS_15 = 0.15;
-  private static final double PLUS_OR_MINUS_10 = 0.10;
-  private static final double PLUS_5 = 0.05;
-
-  /** Least upper deviation of a heating appliance above 1.0 A, A. Table 2. */
-  private static final double HEATING_LEAST = 0.10;
-
-  /** Least upper deviation of a motor-operated appliance above 1.5 A, A. Table 2. */
-  private static final double MOTOR_LEAST = 0.30;
+  /** The table, A. */
+  public static final DeviationTable TABLE =
+      new DeviationTable("rated current", "A", 0.2, 1.0, 0.10, 1.5, 0.30);
 
   private CurrentInputBand() {}
 
@@ -69,38 +53,8 @@ public final class CurrentInputBand {
             new Output("current-high", "greatest current", QuantityKind.CURRENT)),
         List.of(ElectricalCautions.LIVE_PARTS),
         x -> {
-          Limits band = x[1] < 0.5 ? heating(x[0]) : motor(x[0]);
+          Limits band = x[1] < 0.5 ? TABLE.heating(x[0]) : TABLE.motor(x[0]);
           return new double[] {band.low(), band.high()};
         });
-  }
-
-  /**
-   * The band of a heating or combined appliance.
-   *
-   * @param rated the rated current, A, above 0
-   * @return least and greatest current, A; the least is 0 up to 0.2 A
-   * @throws IllegalArgumentException if the rated current is not finite and above 0 A
-   */
-  public static Limits heating(double rated) {
-    Require.positive("rated current", rated, "A");
-    if (rated <= SMALL) {
-      return new Limits(0, rated * (1 + PLUS_20));
-    }
-    double more =
-        rated <= HEATING_STEP ? PLUS_OR_MINUS_10 * rated : Math.max(PLUS_5 * rated, HEATING_LEAST);
-    return new Limits(rated * (1 - PLUS_OR_MINUS_10), rated + more);
-  }
-
-  /**
-   * The band of a motor-operated appliance.
-   *
-   * @param rated the rated current, A, above 0
-   * @return 0 and the greatest current, A
-   * @throws IllegalArgumentException if the rated current is not finite and above 0 A
-   */
-  public static Limits motor(double rated) {
-    Require.positive("rated current", rated, "A");
-    double more = rated <= MOTOR_STEP ? PLUS_20 * rated : Math.max(PLUS_15 * rated, MOTOR_LEAST);
-    return new Limits(0, rated + more);
   }
 }

@@ -89,7 +89,7 @@ public final class HeaterResistance {
               + power
               + " W; up to 25 W the table has no lower deviation, so there is no band of resistance");
     }
-    Limits input = PowerInputBand.heating(power);
+    Limits input = PowerInputBand.TABLE.heating(power);
     return new Limits(resistance(input.high(), voltage), resistance(input.low(), voltage));
   }
 }

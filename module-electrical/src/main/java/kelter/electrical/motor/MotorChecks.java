@@ -27,7 +27,7 @@ final class MotorChecks {
                 Allowed.of(
                         "motor current against rated current",
                         CurrentInputBand.SOURCE,
-                        CurrentInputBand.motor(rated.si()))
+                        CurrentInputBand.TABLE.motor(rated.si()))
                     .resting("no lower limit: a motor without load takes less"));
   }
 

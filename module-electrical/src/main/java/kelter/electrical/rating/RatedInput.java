@@ -163,11 +163,11 @@ public record RatedInput(Point low, Point high, Point assumed, Basis basis) {
   public Limits power(double least, double most) {
     return new Limits(
         Math.min(
-            at(least, first(), PowerInputBand.heating(first().power).low()),
-            at(least, second(), PowerInputBand.heating(second().power).low())),
+            at(least, first(), PowerInputBand.TABLE.heating(first().power).low()),
+            at(least, second(), PowerInputBand.TABLE.heating(second().power).low())),
         Math.max(
-            at(most, first(), PowerInputBand.heating(first().power).high()),
-            at(most, second(), PowerInputBand.heating(second().power).high())));
+            at(most, first(), PowerInputBand.TABLE.heating(first().power).high()),
+            at(most, second(), PowerInputBand.TABLE.heating(second().power).high())));
   }
 
   /** A power at the voltage of a point, brought to another voltage, W. */

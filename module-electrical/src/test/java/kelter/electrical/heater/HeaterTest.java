@@ -41,7 +41,7 @@ class HeaterTest {
     "2000, 1800, 2100"
   })
   void inputOfHeatingAppliancesFollowsTheTable(double rated, double low, double high) {
-    Limits band = PowerInputBand.heating(rated);
+    Limits band = PowerInputBand.TABLE.heating(rated);
     assertEquals(low, band.low(), 1e-9);
     assertEquals(high, band.high(), 1e-9);
   }
@@ -59,7 +59,7 @@ class HeaterTest {
     "1000, 1150"
   })
   void inputOfMotorOperatedAppliancesFollowsTheTable(double rated, double high) {
-    assertEquals(high, PowerInputBand.motor(rated).high(), 1e-9);
+    assertEquals(high, PowerInputBand.TABLE.motor(rated).high(), 1e-9);
   }
 
   /**
@@ -184,22 +184,22 @@ class HeaterTest {
   @ParameterizedTest
   @CsvSource({"0.2, 0, 0.24", "0.5, 0.45, 0.55", "1, 0.9, 1.1", "1.5, 1.35, 1.6", "8, 7.2, 8.4"})
   void currentOfHeatingAppliances(double rated, double low, double high) {
-    assertEquals(low, CurrentInputBand.heating(rated).low(), 1e-9);
-    assertEquals(high, CurrentInputBand.heating(rated).high(), 1e-9);
+    assertEquals(low, CurrentInputBand.TABLE.heating(rated).low(), 1e-9);
+    assertEquals(high, CurrentInputBand.TABLE.heating(rated).high(), 1e-9);
   }
 
   /** The same table, rows of motor-operated appliances. */
   @ParameterizedTest
   @CsvSource({"0.2, 0.24", "1, 1.2", "1.5, 1.8", "1.8, 2.1", "4, 4.6"})
   void currentOfMotorOperatedAppliances(double rated, double high) {
-    assertEquals(high, CurrentInputBand.motor(rated).high(), 1e-9);
-    assertEquals(0, CurrentInputBand.motor(rated).low(), 0);
+    assertEquals(high, CurrentInputBand.TABLE.motor(rated).high(), 1e-9);
+    assertEquals(0, CurrentInputBand.TABLE.motor(rated).low(), 0);
   }
 
   @Test
   void thereIsNoBandWithoutACurrent() {
-    assertThrows(IllegalArgumentException.class, () -> CurrentInputBand.heating(0));
-    assertThrows(IllegalArgumentException.class, () -> CurrentInputBand.motor(Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> CurrentInputBand.TABLE.heating(0));
+    assertThrows(IllegalArgumentException.class, () -> CurrentInputBand.TABLE.motor(Double.NaN));
   }
 
   /**
@@ -351,12 +351,14 @@ class HeaterTest {
               + " ampere have none")
   @Test
   void currentAndPowerMayDeviateByTheSameShare() {
-    Limits current = CurrentInputBand.heating(16);
-    Limits power = PowerInputBand.heating(3680);
+    Limits current = CurrentInputBand.TABLE.heating(16);
+    Limits power = PowerInputBand.TABLE.heating(3680);
     assertEquals(power.low() / 3680, current.low() / 16, 1e-12);
     assertEquals(power.high() / 3680, current.high() / 16, 1e-12);
     assertEquals(
-        PowerInputBand.motor(3680).high() / 3680, CurrentInputBand.motor(16).high() / 16, 1e-12);
+        PowerInputBand.TABLE.motor(3680).high() / 3680,
+        CurrentInputBand.TABLE.motor(16).high() / 16,
+        1e-12);
   }
 
   /** IAPWS R6-95 at 0.1 MPa: 10, 20, 40, 60, 80 °C, by a program that implements it. */

@@ -125,7 +125,7 @@ public record PumpChecks(ComponentKind kind, PumpWords words) {
                       + " nameplate."));
     }
     double idle = pump.figure(PumpWords.TORQUE_LIMIT).isPresent() ? IDLE_ON_INVERTER : IDLE;
-    double most = PowerInputBand.motor(rated.get().high().si()).high();
+    double most = PowerInputBand.TABLE.motor(rated.get().high().si()).high();
     return Optional.of(
         Allowed.of(POWER_TITLE, POWER_SOURCE, new Limits(idle * rated.get().low().si(), most))
             .resting(
