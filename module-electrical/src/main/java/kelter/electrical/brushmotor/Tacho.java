@@ -12,32 +12,21 @@ import kelter.core.diagnosis.model.Spread;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
-import kelter.core.quantity.QuantityKind;
 import kelter.core.source.Source;
-import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.ContactWords;
+import kelter.electrical.copper.CoilWords;
 import kelter.electrical.copper.CopperCoil;
 
 /** The tacho generator that tells the control how fast a motor turns. Spreads are from memory. */
 public final class Tacho implements Part {
 
-  static final Characteristic COIL =
-      new Characteristic(
-              "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE)
-          .within(new Span(0.1, 1e6));
-
   static final Observable COIL_RESISTANCE =
-      Observable.named("coil-resistance", "resistance of its coil")
-          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
-          .provingFrom(ContactWords.OPEN)
-          .at(Electrical.TEMPERATURE)
-          .how(
-              "Pull the motor plug and measure between the two wires of the tacho. Move the wires.")
-          .by(Electrical.dead(4, Electrical.OHMMETER));
+      CoilWords.resistance(
+          "resistance of its coil",
+          "Pull the motor plug and measure between the two wires of the tacho. Move the wires.",
+          4);
 
   static final Observable MAGNET =
       Observable.named("magnet-loose", "its magnet turns on the shaft, is cracked or gone")
@@ -47,7 +36,11 @@ public final class Tacho implements Part {
   /** The tacho generator of a motor. */
   public static final ComponentKind TACHO =
       new ComponentKind(
-          "tacho", "tacho generator", List.of(COIL_RESISTANCE, MAGNET), List.of(COIL), List.of());
+          "tacho",
+          "tacho generator",
+          List.of(COIL_RESISTANCE, MAGNET),
+          List.of(CoilWords.COLD),
+          List.of());
 
   /** Taken where a job does not state it, Ohm. */
   private static final double USUAL = 180;
@@ -72,12 +65,12 @@ public final class Tacho implements Part {
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component tacho) {
-    boolean stated = tacho.si(COIL) > 0;
+    boolean stated = tacho.si(CoilWords.COLD) > 0;
     return Optional.of(
         PartModel.of(tacho, TACHO, Electrical.PRIORS, BrushFigure.ALL)
             .faults(BrushFaults.TACHO_OPEN, BrushFaults.MAGNET_LOOSE)
             .looks(MAGNET, BrushFigure.MAGNET)
-            .under(new CopperCoil(tacho.si(COIL, USUAL), BrushFigure.TACHO))
+            .under(new CopperCoil(tacho.si(CoilWords.COLD, USUAL), BrushFigure.TACHO))
             .observe(COIL_RESISTANCE, Double::doubleValue, Spread.constant(stated ? 0.08 : 0.9))
             .build());
   }

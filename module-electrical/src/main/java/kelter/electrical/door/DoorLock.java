@@ -35,6 +35,7 @@ import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ContactLimits;
 import kelter.electrical.contact.ContactWords;
+import kelter.electrical.copper.CoilWords;
 
 /**
  * A door lock with a heated bimetal (PTC) or a pulse coil, and its contact. Chances, those of
@@ -60,12 +61,10 @@ public final class DoorLock implements Part {
           .by(Electrical.inside(8));
 
   static final Observable COIL_RESISTANCE =
-      Observable.named("coil-resistance", "resistance of its PTC or coil")
-          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
-          .provingFrom(ContactWords.OPEN)
-          .at(Electrical.TEMPERATURE)
-          .how("Pull its plug, let it cool for five minutes and measure between the coil pins.")
-          .by(Electrical.dead(5, Electrical.OHMMETER));
+      CoilWords.resistance(
+          "resistance of its PTC or coil",
+          "Pull its plug, let it cool for five minutes and measure between the coil pins.",
+          5);
 
   static final Observable CONTACT_RESISTANCE =
       Observable.named("contact-resistance", "resistance across its contact while it is locked")

@@ -33,7 +33,7 @@ import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.ContactWords;
+import kelter.electrical.copper.CoilWords;
 import kelter.electrical.copper.CopperRule;
 
 /**
@@ -47,12 +47,8 @@ public final class Relay implements Part {
           .within(new Span(0.1, 1e6));
 
   static final Observable COIL_RESISTANCE =
-      Observable.named("coil-resistance", "resistance of the coil")
-          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
-          .provingFrom(ContactWords.OPEN)
-          .at(Electrical.TEMPERATURE)
-          .how("Measure across the coil, unplugged from the control.")
-          .by(Electrical.dead(5, Electrical.OHMMETER));
+      CoilWords.resistance(
+          "resistance of the coil", "Measure across the coil, unplugged from the control.", 5);
 
   static final Observable VOLTAGE_DROP =
       Observable.named("voltage-drop", "voltage across the closed contact under load")

@@ -16,15 +16,12 @@ import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.Part;
-import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
-import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
-import kelter.core.vocabulary.Span;
 import kelter.core.vocabulary.Symptoms;
 import kelter.electrical.component.Electrical;
-import kelter.electrical.contact.ContactWords;
+import kelter.electrical.copper.CoilWords;
 import kelter.electrical.copper.CopperCoil;
 import kelter.electrical.copper.CopperRule;
 
@@ -35,18 +32,11 @@ import kelter.electrical.copper.CopperRule;
  */
 public final class Solenoid implements Part {
 
-  static final Characteristic COIL =
-      new Characteristic(
-              "coil-resistance", "resistance of the coil at 20 °C", QuantityKind.RESISTANCE)
-          .within(new Span(0.1, 1e6));
-
   static final Observable COIL_RESISTANCE =
-      Observable.named("coil-resistance", "resistance of the coil")
-          .logarithmic(QuantityKind.RESISTANCE, Electrical.RESISTANCE)
-          .provingFrom(ContactWords.OPEN)
-          .at(Electrical.TEMPERATURE)
-          .how("Unplug it from its control and measure between its terminals, leads nulled.")
-          .by(Electrical.dead(5, Electrical.OHMMETER));
+      CoilWords.resistance(
+          "resistance of the coil",
+          "Unplug it from its control and measure between its terminals, leads nulled.",
+          5);
 
   static final Observable DOES_NOT_ACT =
       Observable.named("does-not-act", "it does not click, open or pull when it should")
@@ -63,7 +53,7 @@ public final class Solenoid implements Part {
           "solenoid",
           "solenoid",
           List.of(COIL_RESISTANCE, DOES_NOT_ACT, COIL_SMELL),
-          List.of(COIL),
+          List.of(CoilWords.COLD),
           List.of());
 
   /** What faults change. */
@@ -84,12 +74,12 @@ public final class Solenoid implements Part {
   public List<Check> checks() {
     return List.of(
         LimitCheck.named("coil-resistance", "Does the coil measure what it should?")
-            .on(SOLENOID, COIL_RESISTANCE, new CopperRule("coil", COIL)));
+            .on(SOLENOID, COIL_RESISTANCE, new CopperRule("coil", CoilWords.COLD)));
   }
 
   @Override
   public Optional<FaultModel> faultModel(Appliance appliance, Component coil) {
-    double cold = coil.si(COIL);
+    double cold = coil.si(CoilWords.COLD);
     if (!(cold > 0)) {
       return Optional.empty();
     }
