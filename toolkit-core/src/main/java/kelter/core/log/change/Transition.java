@@ -68,17 +68,11 @@ record Transition(int before, int after) {
     }
 
     private Transition step() {
-      Transition best = new Transition(LEAST, LEAST);
-      double least = residual(best);
+      Best best = new Best(new Transition(LEAST, LEAST));
       for (int i = LEAST + 1; i <= n - LEAST; i++) {
-        Transition other = new Transition(i, i);
-        double residual = residual(other);
-        if (residual < least) {
-          least = residual;
-          best = other;
-        }
+        best.look(i, i);
       }
-      return best;
+      return best.found;
     }
 
     private int stride() {
@@ -86,19 +80,13 @@ record Transition(int before, int after) {
     }
 
     private Transition coarse() {
-      Transition best = new Transition(LEAST, LEAST);
-      double least = residual(best);
+      Best best = new Best(new Transition(LEAST, LEAST));
       for (int from = LEAST; from <= n - LEAST; from += stride()) {
         for (int to = from; to <= n - LEAST; to += stride()) {
-          Transition other = new Transition(from, to);
-          double residual = residual(other);
-          if (residual < least) {
-            least = residual;
-            best = other;
-          }
+          best.look(from, to);
         }
       }
-      return best;
+      return best.found;
     }
 
     /** Moves both ends by ever smaller strides as long as that fits better. */
@@ -115,21 +103,36 @@ record Transition(int before, int after) {
     }
 
     private Transition beside(Transition at, int stride) {
-      Transition best = at;
-      double least = residual(at);
+      Best best = new Best(at);
       for (int from = at.before - stride; from <= at.before + stride; from += stride) {
         for (int to = at.after - stride; to <= at.after + stride; to += stride) {
           if (from >= LEAST && to >= from && to <= n - LEAST) {
-            Transition other = new Transition(from, to);
-            double residual = residual(other);
-            if (residual < least) {
-              least = residual;
-              best = other;
-            }
+            best.look(from, to);
           }
         }
       }
-      return best;
+      return best.found;
+    }
+
+    /** The transition that leaves least of those that were looked at. */
+    private final class Best {
+
+      private Transition found;
+      private double least;
+
+      Best(Transition first) {
+        found = first;
+        least = residual(first);
+      }
+
+      void look(int before, int after) {
+        Transition other = new Transition(before, after);
+        double residual = residual(other);
+        if (residual < least) {
+          least = residual;
+          found = other;
+        }
+      }
     }
 
     /**
