@@ -127,11 +127,7 @@ public final class ShopFiguresJson {
     out.number("failed-again", each.failures());
     out.number("lasted", each.lasted());
     out.objects("running", each.running(), this::running);
-    if (each.life().isEmpty()) {
-      out.textOrNull("life", Optional.empty());
-    } else {
-      out.object("life", () -> life(each.life().get()));
-    }
+    out.objectOrNull("life", each.life(), this::life);
   }
 
   private void running(ModelRecord.Running each) throws IOException {
@@ -152,45 +148,34 @@ public final class ShopFiguresJson {
   }
 
   private void interval(String name, Optional<Interval> interval) throws IOException {
-    if (interval.isEmpty()) {
-      out.textOrNull(name, Optional.empty());
-      return;
-    }
-    out.object(
-        name,
-        () -> {
-          out.number("low", interval.get().low());
-          out.number("high", interval.get().high());
-        });
+    out.objectOrNull(name, interval, this::ends);
+  }
+
+  private void ends(Interval interval) throws IOException {
+    out.number("low", interval.low());
+    out.number("high", interval.high());
   }
 
   private void quantile(String name, Optional<Quantile> quantile) throws IOException {
-    if (quantile.isEmpty()) {
-      out.textOrNull(name, Optional.empty());
-      return;
-    }
-    out.object(
+    out.objectOrNull(
         name,
-        () -> {
-          out.number("of", quantile.get().number());
-          out.number("value", quantile.get().value());
-          out.number("low", or(quantile.get().low()));
-          out.number("high", or(quantile.get().high()));
+        quantile,
+        each -> {
+          out.number("of", each.number());
+          out.number("value", each.value());
+          out.number("low", or(each.low()));
+          out.number("high", or(each.high()));
         });
   }
 
   private void mean(String name, Optional<Mean> mean) throws IOException {
-    if (mean.isEmpty()) {
-      out.textOrNull(name, Optional.empty());
-      return;
-    }
-    out.object(
+    out.objectOrNull(
         name,
-        () -> {
-          out.number("of", mean.get().number());
-          out.number("value", mean.get().mean());
-          out.number("low", mean.get().interval().low());
-          out.number("high", mean.get().interval().high());
+        mean,
+        each -> {
+          out.number("of", each.number());
+          out.number("value", each.mean());
+          ends(each.interval());
         });
   }
 

@@ -242,6 +242,24 @@ public final class JsonOutput {
   }
 
   /**
+   * An object, or null where there is none.
+   *
+   * @param name the name of the member
+   * @param value what the object tells of, if there is one
+   * @param content writes the members of the object
+   * @param <T> the type of the value
+   * @throws IOException never, since it is written into a text
+   */
+  public <T> void objectOrNull(String name, Optional<T> value, ContentOf<T> content)
+      throws IOException {
+    if (value.isEmpty()) {
+      generator.writeNullField(name);
+    } else {
+      object(name, () -> content.write(value.get()));
+    }
+  }
+
+  /**
    * An array of objects.
    *
    * @param name the name of the member
