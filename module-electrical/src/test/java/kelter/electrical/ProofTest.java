@@ -56,11 +56,7 @@ class ProofTest {
   }
 
   private static double probability(Diagnosis diagnosis, String fault) {
-    return diagnosis.faults().stream()
-        .filter(f -> f.fault().key().equals(fault))
-        .mapToDouble(f -> f.probability())
-        .findFirst()
-        .orElse(0);
+    return diagnosis.fault(fault).map(Diagnosis.FaultProbability::probability).orElse(0.0);
   }
 
   @ParameterizedTest

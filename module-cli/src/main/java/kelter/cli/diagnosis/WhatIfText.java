@@ -49,11 +49,7 @@ public final class WhatIfText {
   }
 
   private static double probability(Diagnosis diagnosis, String key) {
-    return diagnosis.faults().stream()
-        .filter(fault -> fault.fault().key().equals(key))
-        .mapToDouble(Diagnosis.FaultProbability::probability)
-        .findFirst()
-        .orElse(0);
+    return diagnosis.fault(key).map(Diagnosis.FaultProbability::probability).orElse(0.0);
   }
 
   private static List<String> row(double before, double after, String words) {

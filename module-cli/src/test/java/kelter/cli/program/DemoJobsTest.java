@@ -51,11 +51,7 @@ class DemoJobsTest {
   }
 
   private static double probability(Diagnosis diagnosis, String key) {
-    return diagnosis.faults().stream()
-        .filter(fault -> fault.fault().key().equals(key))
-        .mapToDouble(Diagnosis.FaultProbability::probability)
-        .findFirst()
-        .orElseThrow();
+    return diagnosis.fault(key).orElseThrow().probability();
   }
 
   private static double severity(Diagnosis diagnosis, String key) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import kelter.core.job.SymptomReport;
 import kelter.core.source.Source;
@@ -46,6 +47,16 @@ public record Diagnosis(
     notUsed = List.copyOf(notUsed);
     Objects.requireNonNull(unexplained);
     Objects.requireNonNull(basis);
+  }
+
+  /**
+   * A fault by its own probability.
+   *
+   * @param key {@code component.fault}
+   * @return the fault, if it was weighed
+   */
+  public Optional<FaultProbability> fault(String key) {
+    return faults.stream().filter(each -> each.fault().key().equals(key)).findFirst();
   }
 
   /**

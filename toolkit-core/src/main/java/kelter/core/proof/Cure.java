@@ -62,12 +62,7 @@ public record Cure(
     List<Still> still = new ArrayList<>();
     for (Diagnosis.FaultProbability each : left.diagnosis().faults()) {
       if (each.probability() >= WORTH_TELLING) {
-        still.add(
-            new Still(
-                each,
-                found.faults().stream()
-                    .filter(before -> before.fault().key().equals(each.fault().key()))
-                    .findFirst()));
+        still.add(new Still(each, found.fault(each.fault().key())));
       }
     }
     return new Cure(left.cured(), still, read, left.outside(), better);

@@ -222,10 +222,9 @@ public record Quote(
     }
     List<String> faults = keys(state);
     if (faults.size() == 1) {
-      return diagnosis.faults().stream()
-          .filter(each -> each.fault().key().equals(faults.get(0)))
-          .mapToDouble(Diagnosis.FaultProbability::probability)
-          .findFirst()
+      return diagnosis
+          .fault(faults.get(0))
+          .map(Diagnosis.FaultProbability::probability)
           .orElse(state.probability());
     }
     return diagnosis.ranking().stream()
