@@ -17,20 +17,8 @@ import kelter.hydraulics.water.Water;
  */
 public final class MixedWater {
 
-  private static final Parameter HOT =
-      Parameter.required(
-          "hot",
-          "temperature of the hot water",
-          QuantityKind.TEMPERATURE,
-          Water.FREEZING,
-          Water.FREEZING + 100);
-  private static final Parameter COLD =
-      Parameter.required(
-          "cold",
-          "temperature of the cold water",
-          QuantityKind.TEMPERATURE,
-          Water.FREEZING,
-          Water.FREEZING + 100);
+  private static final Parameter HOT = Water.temperature("hot", "temperature of the hot water");
+  private static final Parameter COLD = Water.temperature("cold", "temperature of the cold water");
   private static final Parameter SHARE =
       Parameter.required("hot-share", "share of hot water", QuantityKind.PERCENT, 0, 1);
 

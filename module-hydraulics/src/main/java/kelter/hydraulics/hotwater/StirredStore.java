@@ -22,20 +22,8 @@ public final class StirredStore {
       Parameter.required("volume", "volume of the store", QuantityKind.VOLUME, 1e-3, 10);
   private static final Parameter DRAWN =
       Parameter.required("drawn", "volume that has been drawn", QuantityKind.VOLUME, 0, 10);
-  private static final Parameter HOT =
-      Parameter.required(
-          "hot",
-          "temperature before",
-          QuantityKind.TEMPERATURE,
-          Water.FREEZING,
-          Water.FREEZING + 100);
-  private static final Parameter COLD =
-      Parameter.required(
-          "cold",
-          "temperature of the cold water",
-          QuantityKind.TEMPERATURE,
-          Water.FREEZING,
-          Water.FREEZING + 100);
+  private static final Parameter HOT = Water.temperature("hot", "temperature before");
+  private static final Parameter COLD = Water.temperature("cold", "temperature of the cold water");
 
   private StirredStore() {}
 

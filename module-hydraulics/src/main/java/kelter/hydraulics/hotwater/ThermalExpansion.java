@@ -21,13 +21,7 @@ public final class ThermalExpansion {
   private static final Parameter VOLUME =
       Parameter.required("volume", "volume of the store", QuantityKind.VOLUME, 1e-4, 10);
 
-  private static final Parameter COLD =
-      Parameter.required(
-          "cold",
-          "temperature before",
-          QuantityKind.TEMPERATURE,
-          Water.FREEZING,
-          Water.FREEZING + 100);
+  private static final Parameter COLD = Water.temperature("cold", "temperature before");
 
   private ThermalExpansion() {}
 

@@ -37,12 +37,18 @@ public record Water(
 
   /** What the temperature may be. */
   public static final Parameter TEMPERATURE =
-      Parameter.required(
-          "temperature",
-          "temperature of the water",
-          QuantityKind.TEMPERATURE,
-          FREEZING,
-          FREEZING + 100);
+      temperature("temperature", "temperature of the water");
+
+  /**
+   * A temperature of water, from freezing to boiling.
+   *
+   * @param id the word for it
+   * @param title what it is, for a person
+   * @return the parameter, which must be given
+   */
+  public static Parameter temperature(String id, String title) {
+    return Parameter.required(id, title, QuantityKind.TEMPERATURE, FREEZING, FREEZING + 100);
+  }
 
   /**
    * The properties by name.
