@@ -127,9 +127,9 @@ public final class Belt implements Part {
                         Drive.SQUEALS.becomes(line(0.4, 0.85)))
                     .makes(Symptoms.DOES_NOT_TURN, 0.05, 0.6)
                     .makes(Symptoms.DOES_NOT_SPIN, 0.1, 0.6)
-                    .makes(Symptoms.LOUD, 0.45, 0.45)
+                    .makes(Symptoms.LOUD, 0.45)
                     .makes(Symptoms.SMELLS_BURNT, 0.3, 0.5)
-                    .makes(Meaning.MOTOR.symptom(), 0.1, 0.1)
+                    .makes(Meaning.MOTOR.symptom(), 0.1)
                     .curedBy(
                         Work.byHand("tension-belt", "tension the belt", 15, 0.5, Caution.UNPLUG),
                         renew),
@@ -141,11 +141,11 @@ public final class Belt implements Part {
                         Drive.STATE.becomes(0.98),
                         Drive.FREE.becomes(0.95),
                         Drive.SQUEALS.becomes(0.1))
-                    .makes(Symptoms.DOES_NOT_TURN, 0.95, 0.95)
-                    .makes(Symptoms.DOES_NOT_SPIN, 0.95, 0.95)
-                    .makes(Symptoms.LOUD, 0.1, 0.1)
-                    .makes(Symptoms.SMELLS_BURNT, 0.1, 0.1)
-                    .makes(Meaning.MOTOR.symptom(), 0.3, 0.3)
+                    .makes(Symptoms.DOES_NOT_TURN, 0.95)
+                    .makes(Symptoms.DOES_NOT_SPIN, 0.95)
+                    .makes(Symptoms.LOUD, 0.1)
+                    .makes(Symptoms.SMELLS_BURNT, 0.1)
+                    .makes(Meaning.MOTOR.symptom(), 0.3)
                     .curedBy(renew))
             .looks(DRIVEN, Drive.FREE)
             .looks(SQUEALS, Drive.SQUEALS)

@@ -35,10 +35,10 @@ final class BrushFaults {
               BrushFigure.COMMUTATOR.atLeast(line(0.25, 0.5)))
           .makes(Symptoms.DOES_NOT_TURN, 0.35, 0.9)
           .makes(Symptoms.DOES_NOT_SPIN, 0.5, 0.9)
-          .makes(Symptoms.STOPS_IN_CYCLE, 0.4, 0.4)
+          .makes(Symptoms.STOPS_IN_CYCLE, 0.4)
           .makes(Symptoms.SPARKS, 0.3, 0.5)
           .makes(Symptoms.SMELLS_BURNT, 0.1, 0.35)
-          .makes(Symptoms.LOUD, 0.15, 0.15)
+          .makes(Symptoms.LOUD, 0.15)
           .makes(Meaning.MOTOR.symptom(), 0.3, 0.7)
           .curedBy(
               Work.renewing(
@@ -52,7 +52,7 @@ final class BrushFaults {
       fault("bearing-worn", "bearing of the motor worn", 0.02)
           .wears(Wear.BEARING)
           .changes(BrushFigure.STIFFNESS.becomes(line(0.35, 0.95)))
-          .makes(Symptoms.LOUD, 0.8, 0.8)
+          .makes(Symptoms.LOUD, 0.8)
           .makes(Symptoms.VIBRATES, 0.2, 0.6)
           .makes(Symptoms.SMELLS_BURNT, 0, 0.5)
           .makes(Symptoms.DOES_NOT_TURN, square(0, 0.8))
@@ -66,12 +66,12 @@ final class BrushFaults {
               BrushFigure.ROTOR.times(line(0.8, 0.3)),
               BrushFigure.COMMUTATOR.becomes(line(0.6, 0.97)))
           .makes(Symptoms.SMELLS_BURNT, 0.5, 0.8)
-          .makes(Symptoms.SPARKS, 0.5, 0.5)
+          .makes(Symptoms.SPARKS, 0.5)
           .makes(Symptoms.DOES_NOT_TURN, 0.3, 0.9)
           .makes(Symptoms.DOES_NOT_SPIN, 0.4, 0.9)
           .makes(Symptoms.LOUD, 0.3, 0.5)
           .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.4)
-          .makes(Meaning.MOTOR.symptom(), 0.6, 0.6)
+          .makes(Meaning.MOTOR.symptom(), 0.6)
           .curedBy(RENEW_MOTOR);
 
   static final FaultRow TACHO_OPEN =
@@ -113,16 +113,16 @@ final class BrushFaults {
         .wears(Wear.WINDING)
         .apartFrom("armature-shorted")
         .changes(open)
-        .makes(Symptoms.DOES_NOT_TURN, 0.95, 0.95)
-        .makes(Symptoms.DOES_NOT_SPIN, 0.95, 0.95)
-        .makes(Symptoms.SMELLS_BURNT, 0.2, 0.2)
-        .makes(Meaning.MOTOR.symptom(), 0.7, 0.7)
+        .makes(Symptoms.DOES_NOT_TURN, 0.95)
+        .makes(Symptoms.DOES_NOT_SPIN, 0.95)
+        .makes(Symptoms.SMELLS_BURNT, 0.2)
+        .makes(Meaning.MOTOR.symptom(), 0.7)
         .curedBy(RENEW_MOTOR);
   }
 
   private static FaultRow tacho(FaultRow row) {
-    return row.makes(Symptoms.DOES_NOT_SPIN, 0.65, 0.65)
-        .makes(Symptoms.DOES_NOT_TURN, 0.5, 0.5)
-        .makes(Meaning.MOTOR.symptom(), 0.75, 0.75);
+    return row.makes(Symptoms.DOES_NOT_SPIN, 0.65)
+        .makes(Symptoms.DOES_NOT_TURN, 0.5)
+        .makes(Meaning.MOTOR.symptom(), 0.75);
   }
 }

@@ -59,7 +59,7 @@ public final class BrushRoll implements Part {
                     .makes(Symptoms.POOR_RESULT, 0.8, 0.9)
                     .makes(Symptoms.DOES_NOT_TURN, 0.6, 0.95)
                     .makes(Symptoms.SMELLS_BURNT, 0.2, 0.6)
-                    .makes(Symptoms.LOUD, 0.3, 0.3)
+                    .makes(Symptoms.LOUD, 0.3)
                     .curedBy(
                         Work.byHand(
                             "clear-brush-roll",

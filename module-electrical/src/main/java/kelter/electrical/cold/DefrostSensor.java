@@ -88,12 +88,12 @@ public final class DefrostSensor implements Part {
                 fault("dead", "defrost sensor open", 0.02)
                     .wears(Wear.SENSOR)
                     .changes(Sensor.RATIO.becomes(1e3))
-                    .makes(Symptoms.ICES_UP, 0.86, 0.86)
-                    .makes(Symptoms.TOO_WARM_INSIDE, 0.5, 0.5)
-                    .makes(Symptoms.POOR_RESULT, 0.5, 0.5)
-                    .makes(Symptoms.RUNS_WITHOUT_END, 0.4, 0.4)
-                    .makes(Symptoms.WEAK_AIR, 0.4, 0.4)
-                    .makes(Meaning.SENSOR.symptom(), 0.25, 0.25)
+                    .makes(Symptoms.ICES_UP, 0.86)
+                    .makes(Symptoms.TOO_WARM_INSIDE, 0.5)
+                    .makes(Symptoms.POOR_RESULT, 0.5)
+                    .makes(Symptoms.RUNS_WITHOUT_END, 0.4)
+                    .makes(Symptoms.WEAK_AIR, 0.4)
+                    .makes(Meaning.SENSOR.symptom(), 0.25)
                     .curedBy(
                         Work.renewing(
                             "renew-defrost-sensor",
@@ -104,7 +104,7 @@ public final class DefrostSensor implements Part {
                 fault("off-seat", "defrost sensor off its seat", 0.008)
                     .changes(Sensor.OFF.becomes(line(0.5, 1)))
                     .makes(Symptoms.ICES_UP, 0.85, 0.95)
-                    .makes(Symptoms.POOR_RESULT, 0.7, 0.7)
+                    .makes(Symptoms.POOR_RESULT, 0.7)
                     .curedBy(
                         Work.byHand(
                             "seat-defrost-sensor",

@@ -64,10 +64,10 @@ public final class DefrostTimer implements Part {
                 fault("dead", "defrost timer stands or does not switch", 0.01)
                     .wears(Wear.CONTACT)
                     .changes(Clock.STANDS.becomes(0.85), Clock.NO_DEFROST.becomes(0.3))
-                    .makes(Symptoms.ICES_UP, 0.8, 0.8)
-                    .makes(Symptoms.TOO_WARM_INSIDE, 0.68, 0.68)
-                    .makes(Symptoms.RUNS_WITHOUT_END, 0.6, 0.6)
-                    .makes(Symptoms.WEAK_AIR, 0.6, 0.6)
+                    .makes(Symptoms.ICES_UP, 0.8)
+                    .makes(Symptoms.TOO_WARM_INSIDE, 0.68)
+                    .makes(Symptoms.RUNS_WITHOUT_END, 0.6)
+                    .makes(Symptoms.WEAK_AIR, 0.6)
                     .curedBy(
                         Work.renewing(
                             "renew-defrost-timer",

@@ -132,11 +132,11 @@ public final class StartRelay implements Part {
                     .wears(Wear.CONTACT)
                     .changes(
                         Starter.RESISTANCE.becomes(1e7), Starter.RATTLES.becomes(line(0.5, 0.8)))
-                    .makes(Symptoms.TOO_WARM_INSIDE, 0.9, 0.9)
-                    .makes(Symptoms.SHORT_CYCLES, 0.7, 0.7)
-                    .makes(Symptoms.HUMS_ONLY, 0.57, 0.57)
-                    .makes(Symptoms.POOR_RESULT, 0.5, 0.5)
-                    .makes(Symptoms.DOES_NOT_START, 0.3, 0.3)
+                    .makes(Symptoms.TOO_WARM_INSIDE, 0.9)
+                    .makes(Symptoms.SHORT_CYCLES, 0.7)
+                    .makes(Symptoms.HUMS_ONLY, 0.57)
+                    .makes(Symptoms.POOR_RESULT, 0.5)
+                    .makes(Symptoms.DOES_NOT_START, 0.3)
                     .curedBy(renew),
                 fault("burnt", "start relay burnt", 0.005)
                     .wears(Wear.CONTACT)
@@ -144,11 +144,11 @@ public final class StartRelay implements Part {
                         Starter.RESISTANCE.becomes(1e5),
                         Starter.RATTLES.becomes(0.3),
                         Starter.BURNS.becomes(line(0.6, 0.95)))
-                    .makes(Symptoms.TOO_WARM_INSIDE, 0.85, 0.85)
-                    .makes(Symptoms.SHORT_CYCLES, 0.7, 0.7)
-                    .makes(Symptoms.HUMS_ONLY, 0.6, 0.6)
+                    .makes(Symptoms.TOO_WARM_INSIDE, 0.85)
+                    .makes(Symptoms.SHORT_CYCLES, 0.7)
+                    .makes(Symptoms.HUMS_ONLY, 0.6)
                     .makes(Symptoms.SMELLS_BURNT, 0.3, 0.5)
-                    .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.1)
+                    .makes(Symptoms.TRIPS_BREAKER, 0.1)
                     .curedBy(renew))
             .looks(COLD, Starter.RESISTANCE.of(usual), ofResistors(part))
             .looks(RATTLES, Starter.RATTLES)

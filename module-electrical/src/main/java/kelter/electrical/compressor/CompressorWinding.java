@@ -144,10 +144,10 @@ public final class CompressorWinding implements Part {
                 CompressorFigure.RUN.times(line(0.85, 0.3)),
                 CompressorFigure.CURRENT.becomes(line(2, LOCKED)),
                 CompressorFigure.HUMS.becomes(0.5))
-            .makes(Symptoms.TOO_WARM_INSIDE, 0.95, 0.95)
+            .makes(Symptoms.TOO_WARM_INSIDE, 0.95)
             .makes(Symptoms.TRIPS_BREAKER, 0.4, 0.9)
-            .makes(Symptoms.HUMS_ONLY, 0.5, 0.5)
-            .makes(Symptoms.SHORT_CYCLES, 0.5, 0.5)
+            .makes(Symptoms.HUMS_ONLY, 0.5)
+            .makes(Symptoms.SHORT_CYCLES, 0.5)
             .curedBy(renew),
         fault("open", "winding of the compressor open", 0.006)
             .wears(Wear.WINDING)
@@ -157,23 +157,23 @@ public final class CompressorWinding implements Part {
                 CompressorFigure.START.becomes(step(1, CopperCoil.OPEN)),
                 CompressorFigure.CURRENT.becomes(step(0.3, LOCKED)),
                 CompressorFigure.HUMS.becomes(step(0.1, 0.8)))
-            .makes(Symptoms.TOO_WARM_INSIDE, 0.95, 0.95)
+            .makes(Symptoms.TOO_WARM_INSIDE, 0.95)
             .makes(Symptoms.HUMS_ONLY, step(0.1, 0.8))
             .makes(Symptoms.SHORT_CYCLES, step(0.05, 0.5))
             .curedBy(renew),
         fault("seized", "compressor seized", 0.006)
             .wears(Wear.BEARING)
             .changes(CompressorFigure.CURRENT.atLeast(LOCKED), CompressorFigure.HUMS.becomes(0.92))
-            .makes(Symptoms.TOO_WARM_INSIDE, 0.95, 0.95)
-            .makes(Symptoms.HUMS_ONLY, 0.9, 0.9)
-            .makes(Symptoms.SHORT_CYCLES, 0.7, 0.7)
-            .makes(Symptoms.TRIPS_BREAKER, 0.2, 0.2)
+            .makes(Symptoms.TOO_WARM_INSIDE, 0.95)
+            .makes(Symptoms.HUMS_ONLY, 0.9)
+            .makes(Symptoms.SHORT_CYCLES, 0.7)
+            .makes(Symptoms.TRIPS_BREAKER, 0.2)
             .curedBy(renew),
         fault("to-earth", "winding of the compressor to earth", 0.004)
             .wears(Wear.WINDING)
             .changes(CompressorFigure.LEAK.plus(EarthLeak.CONDUCTANCE))
             .makes(Symptoms.TRIPS_RCD, EarthLeak.TRIPS)
-            .makes(Symptoms.TOO_WARM_INSIDE, 0.9, 0.9)
+            .makes(Symptoms.TOO_WARM_INSIDE, 0.9)
             .makes(Symptoms.TRIPS_BREAKER, 0, 0.6)
             .curedBy(renew));
   }

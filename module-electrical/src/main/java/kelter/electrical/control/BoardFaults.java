@@ -41,13 +41,13 @@ final class BoardFaults {
             BoardFigure.OUTPUT.becomes(0),
             BoardFigure.IGNORED.becomes(0.93),
             BoardFigure.BURNS.becomes(0.25))
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.5)
-        .makes(Symptoms.DOES_NOT_START, 0.35, 0.35)
-        .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
-        .makes(Meaning.MOTOR.symptom(), 0.2, 0.2)
-        .makes(Meaning.HEAT.symptom(), 0.15, 0.15)
-        .makes(Symptoms.DOES_NOT_FILL, 0.15, 0.15)
-        .makes(Symptoms.DOES_NOT_TURN, 0.1, 0.1)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.5)
+        .makes(Symptoms.DOES_NOT_START, 0.35)
+        .makes(Symptoms.STAYS_COLD, 0.3)
+        .makes(Meaning.MOTOR.symptom(), 0.2)
+        .makes(Meaning.HEAT.symptom(), 0.15)
+        .makes(Symptoms.DOES_NOT_FILL, 0.15)
+        .makes(Symptoms.DOES_NOT_TURN, 0.1)
         .curedBy(renew());
   }
 
@@ -58,10 +58,10 @@ final class BoardFaults {
             BoardFigure.ACROSS.becomes(0.5),
             BoardFigure.STAYS_ON.becomes(0.93),
             BoardFigure.BURNS.becomes(0.2))
-        .makes(Symptoms.RUNS_WITHOUT_END, 0.5, 0.5)
-        .makes(Symptoms.TOO_HOT, 0.4, 0.4)
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.25, 0.25)
-        .makes(Symptoms.FILLS_WITHOUT_END, 0.2, 0.2)
+        .makes(Symptoms.RUNS_WITHOUT_END, 0.5)
+        .makes(Symptoms.TOO_HOT, 0.4)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.25)
+        .makes(Symptoms.FILLS_WITHOUT_END, 0.2)
         .curedBy(renew());
   }
 
@@ -74,10 +74,10 @@ final class BoardFaults {
             BoardFigure.DARK.becomes(0.95),
             BoardFigure.BUTTONS.becomes(0.98),
             BoardFigure.BURNS.becomes(0.3))
-        .makes(Symptoms.DOES_NOT_START, 0.9, 0.9)
-        .makes(Symptoms.CONTROL_DEAD, 0.88, 0.88)
-        .makes(Symptoms.DISPLAY_DEAD, 0.83, 0.83)
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.15, 0.15)
+        .makes(Symptoms.DOES_NOT_START, 0.9)
+        .makes(Symptoms.CONTROL_DEAD, 0.88)
+        .makes(Symptoms.DISPLAY_DEAD, 0.83)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.15)
         .curedBy(renew());
   }
 
@@ -103,12 +103,12 @@ final class BoardFaults {
             BoardFigure.DARK.becomes(0.25),
             BoardFigure.BUTTONS.becomes(0.25),
             BoardFigure.OUTPUT.becomes(0.05))
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.5)
-        .makes(Symptoms.DOES_NOT_START, 0.28, 0.28)
-        .makes(Symptoms.DISPLAY_DEAD, 0.24, 0.24)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.5)
+        .makes(Symptoms.DOES_NOT_START, 0.28)
+        .makes(Symptoms.DISPLAY_DEAD, 0.24)
         .makes(Symptoms.SMELLS_BURNT, 0.05, 0.25)
-        .makes(Symptoms.STAYS_COLD, 0.13, 0.13)
-        .makes(Meaning.SENSOR.symptom(), 0.12, 0.12)
+        .makes(Symptoms.STAYS_COLD, 0.13)
+        .makes(Meaning.SENSOR.symptom(), 0.12)
         .curedBy(
             Work.byHand(
                 "mend-track",
@@ -125,10 +125,10 @@ final class BoardFaults {
     return fault("defrost-dead", "control board does not start the defrost", 0.01)
         .wears(Wear.CONTACT)
         .changes(BoardFigure.NO_DEFROST.becomes(0.94))
-        .makes(Symptoms.ICES_UP, 0.85, 0.85)
-        .makes(Symptoms.TOO_WARM_INSIDE, 0.5, 0.5)
-        .makes(Symptoms.RUNS_WITHOUT_END, 0.5, 0.5)
-        .makes(Symptoms.POOR_RESULT, 0.3, 0.3)
+        .makes(Symptoms.ICES_UP, 0.85)
+        .makes(Symptoms.TOO_WARM_INSIDE, 0.5)
+        .makes(Symptoms.RUNS_WITHOUT_END, 0.5)
+        .makes(Symptoms.POOR_RESULT, 0.3)
         .curedBy(renew());
   }
 }

@@ -98,16 +98,16 @@ public final class Electronics implements Part {
             .faults(
                 fault("dead", "electronic part dead", 0.02)
                     .changes(Task.NOTHING.becomes(0.94), Task.OPEN.becomes(0.2))
-                    .makes(Symptoms.DOES_NOT_START, 0.65, 0.65)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.35, 0.35)
-                    .makes(Symptoms.CONTROL_DEAD, 0.3, 0.3)
-                    .makes(Symptoms.LIGHT_OUT, 0.2, 0.2)
+                    .makes(Symptoms.DOES_NOT_START, 0.65)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.35)
+                    .makes(Symptoms.CONTROL_DEAD, 0.3)
+                    .makes(Symptoms.LIGHT_OUT, 0.2)
                     .curedBy(renew),
                 fault("drifts", "electronic part drifts: it gives more than is set", 0.008)
                     .wears(Wear.SENSOR)
                     .changes(Task.GIVEN.becomes(line(1.25, 2.2)))
                     .makes(Symptoms.TOO_HOT, 0.3, 0.8)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.3, 0.3)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.3)
                     .makes(Symptoms.POOR_RESULT, 0.1, 0.2)
                     .curedBy(
                         Work.byHand("set-electronics", "set it anew", 15, 0.4, Caution.UNPLUG),
@@ -115,8 +115,8 @@ public final class Electronics implements Part {
                 fault("open", "electronic part open: it conducts no way", 0.005)
                     .apartFrom("drifts")
                     .changes(Task.OPEN.becomes(0.96), Task.NOTHING.becomes(0.9))
-                    .makes(Symptoms.DOES_NOT_TURN, 0.9, 0.9)
-                    .makes(Symptoms.SMELLS_BURNT, 0.35, 0.35)
+                    .makes(Symptoms.DOES_NOT_TURN, 0.9)
+                    .makes(Symptoms.SMELLS_BURNT, 0.35)
                     .curedBy(renew))
             .looks(DOES_NOTHING, Task.NOTHING)
             .looks(OVER_SETTING, Task.GIVEN, Spread.relative(0.1))

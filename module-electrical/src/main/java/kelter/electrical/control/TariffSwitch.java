@@ -56,8 +56,8 @@ public final class TariffSwitch implements Part {
                 fault("dead", "tariff switch does not switch on", 0.01)
                     .wears(Wear.CONTACT)
                     .changes(Tariff.OFF.becomes(0.94))
-                    .makes(Symptoms.STAYS_COLD, 0.86, 0.86)
-                    .makes(Symptoms.HEATS_SLOWLY, 0.11, 0.11)
+                    .makes(Symptoms.STAYS_COLD, 0.86)
+                    .makes(Symptoms.HEATS_SLOWLY, 0.11)
                     .curedBy(
                         Work.byHand(
                             "hand-over-tariff-switch",

@@ -71,8 +71,8 @@ public final class Door implements Part {
                     .makes(Symptoms.DOES_NOT_START, 0.4, 0.8)
                     .makes(Symptoms.DOOR_DOES_NOT_CLOSE, 0.4, 0.85)
                     .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.4, 0.9)
-                    .makes(Symptoms.DOOR_DOES_NOT_OPEN, 0.4, 0.4)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.2, 0.2)
+                    .makes(Symptoms.DOOR_DOES_NOT_OPEN, 0.4)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.2)
                     .makes(Symptoms.LEAKS, 0.1, 0.2)
                     .makes(Meaning.DOOR.symptom(), 0.4, 0.7)
                     .curedBy(
@@ -108,10 +108,10 @@ public final class Door implements Part {
                 fault("spring-broken", "spring or cord of the door broken", 0.01)
                     .wears(Wear.WIRE)
                     .changes(Hung.FALLS.becomes(0.95))
-                    .makes(Symptoms.DOOR_DOES_NOT_CLOSE, 0.65, 0.65)
-                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.4, 0.4)
-                    .makes(Symptoms.LEAKS, 0.3, 0.3)
-                    .makes(Symptoms.DOES_NOT_START, 0.2, 0.2)
+                    .makes(Symptoms.DOOR_DOES_NOT_CLOSE, 0.65)
+                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.4)
+                    .makes(Symptoms.LEAKS, 0.3)
+                    .makes(Symptoms.DOES_NOT_START, 0.2)
                     .curedBy(
                         Work.withPart(
                             "renew-door-springs",

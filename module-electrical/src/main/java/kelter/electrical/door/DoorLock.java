@@ -149,8 +149,8 @@ public final class DoorLock implements Part {
                     fault("contact-open", "contact of the door lock does not close", 0.025)
                         .wears(Wear.CONTACT)
                         .changes(Lock.CONTACT.becomes(open), Lock.CLICKS.becomes(0.85))
-                        .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.5, 0.5)
-                        .makes(Symptoms.STOPS_IN_CYCLE, 0.3, 0.3)
+                        .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.5)
+                        .makes(Symptoms.STOPS_IN_CYCLE, 0.3)
                         .curedBy(renew)),
                 shown(
                     fault("coil-open", "PTC or coil of the door lock open", 0.02)
@@ -158,8 +158,8 @@ public final class DoorLock implements Part {
                             Lock.COIL.becomes(1e9),
                             Lock.CONTACT.becomes(open),
                             Lock.CLICKS.becomes(0.03))
-                        .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.85, 0.85)
-                        .makes(Symptoms.DOOR_DOES_NOT_OPEN, 0.2, 0.2)
+                        .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.85)
+                        .makes(Symptoms.DOOR_DOES_NOT_OPEN, 0.2)
                         .curedBy(renew)),
                 shown(
                     fault("jammed", "door lock jammed, open or locked", 0.015)
@@ -188,6 +188,6 @@ public final class DoorLock implements Part {
 
   /** What each of them makes. */
   private static FaultRow shown(FaultRow row) {
-    return row.makes(Symptoms.DOES_NOT_START, 0.6, 0.6).makes(Meaning.DOOR.symptom(), 0.5, 0.5);
+    return row.makes(Symptoms.DOES_NOT_START, 0.6).makes(Meaning.DOOR.symptom(), 0.5);
   }
 }

@@ -128,7 +128,7 @@ public final class FanWheel implements Part {
                 fault("blocked", "fan wheel held by ice, lint or a thing in its way", 0.015)
                     .changes(Wheel.HELD.becomes(line(0.45, 0.97)))
                     .makes(Symptoms.WEAK_AIR, 0.5, 0.9)
-                    .makes(Symptoms.LOUD, 0.6, 0.6)
+                    .makes(Symptoms.LOUD, 0.6)
                     .makes(Symptoms.DOES_NOT_TURN, 0.1, 0.6)
                     .makes(Symptoms.SMELLS_BURNT, 0.1, 0.4)
                     .curedBy(

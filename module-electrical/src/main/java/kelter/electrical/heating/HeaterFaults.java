@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.constant;
 import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
@@ -53,7 +54,7 @@ final class HeaterFaults {
                 .curedBy(renew(medium))
                 .wears(Wear.HEATER),
             group,
-            line(0.95, 0.95)));
+            constant(0.95)));
     rows.add(aged(group));
     rows.add(leaking(medium));
     rows.add(split(medium));
@@ -106,7 +107,7 @@ final class HeaterFaults {
     return HeatSymptoms.coldOrSlow(
         fault("element-open", "one of " + elements + " elements open", 0.06)
             .changes(
-                CircuitFigure.RESISTANCE.times(line(left, left)),
+                CircuitFigure.RESISTANCE.times(constant(left)),
                 CircuitFigure.UNEQUAL.becomes(step(ThreeElements.ONE_OPEN_IN_DELTA, 100)))
             .curedBy(renew(group.medium()))
             .wears(Wear.HEATER),

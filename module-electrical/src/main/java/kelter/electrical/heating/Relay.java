@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.constant;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.FaultRow.fault;
@@ -182,10 +183,10 @@ public final class Relay implements Part {
             Contact.WELDED.becomes(1),
             Contact.CLOSED_WHEN_OFF.becomes(0.99),
             Contact.SMELLS.atLeast(0.2))
-        .makes(Symptoms.TOO_HOT, 0.8, 0.8)
-        .makes(Symptoms.RUNS_WITHOUT_END, 0.2, 0.2)
-        .makes(Symptoms.SMELLS_BURNT, 0.15, 0.15)
-        .makes(Meaning.TOO_HOT.symptom(), 0.3, 0.3)
+        .makes(Symptoms.TOO_HOT, 0.8)
+        .makes(Symptoms.RUNS_WITHOUT_END, 0.2)
+        .makes(Symptoms.SMELLS_BURNT, 0.15)
+        .makes(Meaning.TOO_HOT.symptom(), 0.3)
         .wears(Wear.CONTACT);
   }
 
@@ -193,7 +194,7 @@ public final class Relay implements Part {
     return HeatSymptoms.cold(
         fault("coil-open", "relay coil open", 0.015).changes(Contact.COIL_OPEN.becomes(1)),
         group,
-        line(0.95, 0.95));
+        constant(0.95));
   }
 
   /** Whether the contact stays open because the coil is. */

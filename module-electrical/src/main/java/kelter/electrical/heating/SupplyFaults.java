@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.constant;
 import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
@@ -67,9 +68,9 @@ final class SupplyFaults {
   static FaultRow wrongFrequency(RatedFrequency rated) {
     return fault("wrong-frequency", title(rated), 0.001)
         .changes(CircuitFigure.FREQUENCY.becomes(rated.ratio()))
-        .makes(Symptoms.LOUD, 0.4, 0.4)
-        .makes(Symptoms.DOES_NOT_SPIN, 0.15, 0.15)
-        .makes(Symptoms.TOO_HOT, 0.05, 0.05)
+        .makes(Symptoms.LOUD, 0.4)
+        .makes(Symptoms.DOES_NOT_SPIN, 0.15)
+        .makes(Symptoms.TOO_HOT, 0.05)
         .curedBy(
             Work.byHand(
                 "mend-frequency",
@@ -95,22 +96,22 @@ final class SupplyFaults {
     return fault("leg-lost", "one leg or phase of the supply lost", 0.004)
         .apartFrom("low-voltage", "high-voltage")
         .changes(
-            CircuitFigure.MAINS.times(line(left, left)),
+            CircuitFigure.MAINS.times(constant(left)),
             CircuitFigure.LEG_LOST.becomes(1),
             CircuitFigure.FUSES_OUT.becomes(0.5))
-        .makes(Symptoms.HEATS_SLOWLY, 0.5, 0.5)
-        .makes(Symptoms.STAYS_COLD, 0.44, 0.44)
-        .makes(Symptoms.DOES_NOT_START, 0.2, 0.2)
+        .makes(Symptoms.HEATS_SLOWLY, 0.5)
+        .makes(Symptoms.STAYS_COLD, 0.44)
+        .makes(Symptoms.DOES_NOT_START, 0.2)
         .curedBy(handOver("mend-leg", "hand fuses, breaker and outlet to an electrician"));
   }
 
   private static FaultRow off() {
     return fault("off", "supply switched off: fuse, breaker or tariff hours", 0.01)
         .apartFrom("low-voltage", "high-voltage", "leg-lost")
-        .changes(CircuitFigure.MAINS.times(line(0, 0)), CircuitFigure.FUSES_OUT.becomes(0.97))
-        .makes(Symptoms.STAYS_COLD, 0.95, 0.95)
-        .makes(Symptoms.DOES_NOT_START, 0.5, 0.5)
-        .makes(Symptoms.DISPLAY_DEAD, 0.4, 0.4)
+        .changes(CircuitFigure.MAINS.times(constant(0)), CircuitFigure.FUSES_OUT.becomes(0.97))
+        .makes(Symptoms.STAYS_COLD, 0.95)
+        .makes(Symptoms.DOES_NOT_START, 0.5)
+        .makes(Symptoms.DISPLAY_DEAD, 0.4)
         .curedBy(
             handOver(
                 "switch-on", "switch it on once; hand it to an electrician if it goes off again"));

@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.constant;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
@@ -213,8 +214,8 @@ public final class TemperatureSensor implements Part {
         HeatSymptoms.coldOrSlow(tooWarm(cures), group, line(0.05, 0.55), line(0.1, 0.4)),
         tooCold(cures),
         offSeat(cures),
-        HeatSymptoms.cold(shorted(cures), group, line(0.85, 0.85)),
-        HeatSymptoms.cold(open(cures), group, line(0.85, 0.85)));
+        HeatSymptoms.cold(shorted(cures), group, constant(0.85)),
+        HeatSymptoms.cold(open(cures), group, constant(0.85)));
   }
 
   /** What its curve would tell is asked where it has one. */
@@ -288,7 +289,7 @@ public final class TemperatureSensor implements Part {
   }
 
   private static FaultRow unreadable(FaultRow row) {
-    return row.makes(Meaning.SENSOR.symptom(), 0.7, 0.7).makes(Symptoms.DOES_NOT_START, 0.2, 0.2);
+    return row.makes(Meaning.SENSOR.symptom(), 0.7).makes(Symptoms.DOES_NOT_START, 0.2);
   }
 
   /** Whether it is open or shorted, so that the control does not let it heat. */

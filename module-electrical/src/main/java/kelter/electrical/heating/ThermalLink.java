@@ -1,5 +1,6 @@
 package kelter.electrical.heating;
 
+import static kelter.core.diagnosis.model.Course.constant;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
@@ -116,8 +117,8 @@ public final class ThermalLink implements Part {
     FaultRow open =
         row()
             .changes(Link.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
-            .makes(Symptoms.DOES_NOT_START, 0.85, 0.85)
-            .makes(Symptoms.STOPS_IN_CYCLE, 0.6, 0.6);
+            .makes(Symptoms.DOES_NOT_START, 0.85)
+            .makes(Symptoms.STOPS_IN_CYCLE, 0.6);
     return Optional.of(addTo(model, link, open).build());
   }
 
@@ -136,8 +137,8 @@ public final class ThermalLink implements Part {
     return fault("lamp-contact-burnt", "lamp contact of the zone limiter burnt", 0.005)
         .wears(Wear.CONTACT)
         .changes(Link.LAMP_DARK.becomes(0.95))
-        .makes(Symptoms.LIGHT_OUT, 0.95, 0.95)
-        .makes(Symptoms.HEATS_SLOWLY, 0.1, 0.1)
+        .makes(Symptoms.LIGHT_OUT, 0.95)
+        .makes(Symptoms.HEATS_SLOWLY, 0.1)
         .curedBy(renew("renew the limiter of the zone", ElectricalCautions.HOT_PART));
   }
 
@@ -158,8 +159,8 @@ public final class ThermalLink implements Part {
             .changes(
                 Link.RESISTANCE.becomes(Electrical.RESISTANCE.high()),
                 CircuitFigure.INTERRUPTED.becomes(1))
-            .makes(Symptoms.DOES_NOT_START, 0.3, 0.3);
-    return HeatSymptoms.cold(open, group, line(cold, cold));
+            .makes(Symptoms.DOES_NOT_START, 0.3);
+    return HeatSymptoms.cold(open, group, constant(cold));
   }
 
   private static FaultRow row() {
@@ -177,10 +178,10 @@ public final class ThermalLink implements Part {
         .apartFrom("open")
         .changes(Link.OPENS.becomes(0.93), Link.BELOW.becomes(line(15, 60)))
         .makes(Symptoms.STOPS_IN_CYCLE, 0.8, 0.95)
-        .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
-        .makes(Symptoms.HEATS_SLOWLY, 0.2, 0.2)
-        .makes(Symptoms.SHORT_CYCLES, 0.2, 0.2)
-        .makes(Symptoms.DOES_NOT_START, 0.1, 0.1)
+        .makes(Symptoms.STAYS_COLD, 0.3)
+        .makes(Symptoms.HEATS_SLOWLY, 0.2)
+        .makes(Symptoms.SHORT_CYCLES, 0.2)
+        .makes(Symptoms.DOES_NOT_START, 0.1)
         .curedBy(
             renew(
                 "clean the ways of the air or water, and renew the cut-out",

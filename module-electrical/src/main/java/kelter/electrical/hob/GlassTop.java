@@ -47,8 +47,8 @@ public final class GlassTop implements Part {
             .faults(
                 fault("cracked", "glass top cracked", 0.02)
                     .changes(Glass.CRACK.becomes(0.98))
-                    .makes(Symptoms.TRIPS_RCD, 0.5, 0.5)
-                    .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.1)
+                    .makes(Symptoms.TRIPS_RCD, 0.5)
+                    .makes(Symptoms.TRIPS_BREAKER, 0.1)
                     .curedBy(
                         Work.renewing(
                             "renew-glass",

@@ -89,8 +89,8 @@ public final class InductionCoil implements Part {
                 fault("open", "induction coil or its joint open", 0.01)
                     .wears(Wear.WIRE)
                     .changes(Coil.RESISTANCE.becomes(span.high()), Coil.SCORCHED.becomes(0.6))
-                    .makes(Symptoms.STAYS_COLD, 0.95, 0.95)
-                    .makes(Meaning.SENSOR.symptom(), 0.2, 0.2)
+                    .makes(Symptoms.STAYS_COLD, 0.95)
+                    .makes(Meaning.SENSOR.symptom(), 0.2)
                     .curedBy(
                         Work.renewing(
                             "renew-induction-coil",

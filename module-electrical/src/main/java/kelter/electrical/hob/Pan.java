@@ -58,10 +58,10 @@ public final class Pan implements Part {
             .faults(
                 fault("unsuitable", "pan not made for induction, or too small", 0.05)
                     .changes(Base.NO_MAGNET.becomes(0.85), Base.GOOD_HEATS.becomes(0.98))
-                    .makes(Symptoms.PAN_NOT_SEEN, 0.9, 0.9)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.55, 0.55)
-                    .makes(Symptoms.STAYS_COLD, 0.45, 0.45)
-                    .makes(Symptoms.HEATS_SLOWLY, 0.15, 0.15)
+                    .makes(Symptoms.PAN_NOT_SEEN, 0.9)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.55)
+                    .makes(Symptoms.STAYS_COLD, 0.45)
+                    .makes(Symptoms.HEATS_SLOWLY, 0.15)
                     .curedBy(
                         Work.byHand(
                             "show-pan",

@@ -140,11 +140,11 @@ public final class InverterDrive implements Part {
                         Drive.STILL.becomes(0.9),
                         Drive.STAGE.becomes(0.75),
                         Drive.STOPS.becomes(0.06))
-                    .makes(Symptoms.DOES_NOT_TURN, 0.85, 0.85)
-                    .makes(Symptoms.DOES_NOT_SPIN, 0.85, 0.85)
-                    .makes(Symptoms.TRIPS_BREAKER, 0.3, 0.3)
-                    .makes(Symptoms.DOES_NOT_START, 0.15, 0.15)
-                    .makes(Meaning.MOTOR.symptom(), 0.7, 0.7)
+                    .makes(Symptoms.DOES_NOT_TURN, 0.85)
+                    .makes(Symptoms.DOES_NOT_SPIN, 0.85)
+                    .makes(Symptoms.TRIPS_BREAKER, 0.3)
+                    .makes(Symptoms.DOES_NOT_START, 0.15)
+                    .makes(Meaning.MOTOR.symptom(), 0.7)
                     .curedBy(renew),
                 fault("trips", "inverter drive trips under load", 0.015)
                     .wears(Wear.CAPACITOR)
@@ -153,8 +153,8 @@ public final class InverterDrive implements Part {
                         Drive.STOPS.becomes(0.92),
                         Drive.CLOGGED.becomes(line(0.35, 0.65)),
                         Drive.STILL.becomes(0.08))
-                    .makes(Meaning.MOTOR.symptom(), 0.75, 0.75)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.5)
+                    .makes(Meaning.MOTOR.symptom(), 0.75)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.5)
                     .makes(Symptoms.DOES_NOT_SPIN, 0.3, 0.6)
                     .makes(Symptoms.DOES_NOT_TURN, 0.1, 0.5)
                     .curedBy(

@@ -72,13 +72,13 @@ public final class Lamp implements Part {
                     .changes(
                         Bulb.DARK.becomes(0.96),
                         Bulb.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
-                    .makes(Symptoms.LIGHT_OUT, 0.95, 0.95)
+                    .makes(Symptoms.LIGHT_OUT, 0.95)
                     .curedBy(renew),
                 fault("shorted", "lamp or its holder shorted", 0.003)
                     .apartFrom("dead")
                     .changes(Bulb.DARK.becomes(0.9), Bulb.RESISTANCE.becomes(0.5))
-                    .makes(Symptoms.LIGHT_OUT, 0.88, 0.88)
-                    .makes(Symptoms.TRIPS_BREAKER, 0.6, 0.6)
+                    .makes(Symptoms.LIGHT_OUT, 0.88)
+                    .makes(Symptoms.TRIPS_BREAKER, 0.6)
                     .curedBy(renew))
             .looks(STAYS_DARK, Bulb.DARK)
             .looks(RESISTANCE, Bulb.RESISTANCE, Spread.constant(0.8))

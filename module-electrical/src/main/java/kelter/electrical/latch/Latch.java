@@ -58,8 +58,8 @@ public final class Latch implements Part {
                     .wears(Wear.DEPOSIT)
                     .changes(
                         Hold.STIFF.becomes(line(0.4, 0.9)), Hold.MISSES.becomes(line(0.5, 0.9)))
-                    .makes(Symptoms.DOES_NOT_START, 0.49, 0.49)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.45, 0.45)
+                    .makes(Symptoms.DOES_NOT_START, 0.49)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.45)
                     .curedBy(
                         Work.byHand(
                             "free-latch",

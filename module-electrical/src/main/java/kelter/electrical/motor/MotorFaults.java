@@ -1,5 +1,6 @@
 package kelter.electrical.motor;
 
+import static kelter.core.diagnosis.model.Course.constant;
 import static kelter.core.diagnosis.model.Course.early;
 import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.Course.square;
@@ -90,21 +91,21 @@ final class MotorFaults {
               .wears(Wear.WINDING)
               .apartFrom("shorted-turns")
               .changes(MAIN.becomes(CopperCoil.OPEN), SMELLS.atLeast(0.25))
-              .makes(Symptoms.DOES_NOT_START, 0.4, 0.4)
-              .makes(Symptoms.HUMS_ONLY, 0.2, 0.2)
-              .makes(Symptoms.SMELLS_BURNT, 0.2, 0.2)
+              .makes(Symptoms.DOES_NOT_START, 0.4)
+              .makes(Symptoms.HUMS_ONLY, 0.2)
+              .makes(Symptoms.SMELLS_BURNT, 0.2)
               .curedBy(RENEW_MOTOR),
-          line(0.95, 0.95));
+          constant(0.95));
 
   private static final FaultRow AUXILIARY_OPEN =
       standing(
           fault("auxiliary-open", "auxiliary winding open", 0.02)
               .wears(Wear.WINDING)
               .changes(AUXILIARY.becomes(CopperCoil.OPEN))
-              .makes(Symptoms.HUMS_ONLY, 0.9, 0.9)
-              .makes(Symptoms.DOES_NOT_START, 0.4, 0.4)
+              .makes(Symptoms.HUMS_ONLY, 0.9)
+              .makes(Symptoms.DOES_NOT_START, 0.4)
               .curedBy(RENEW_MOTOR),
-          line(0.85, 0.85));
+          constant(0.85));
 
   private static final FaultRow DAMP =
       fault("damp", "winding damp, leaks to earth", 0.03)
@@ -150,10 +151,10 @@ final class MotorFaults {
               .wears(Wear.CAPACITOR)
               .apartFrom("weak")
               .changes(CAPACITANCE.becomes(1e-3))
-              .makes(Symptoms.HUMS_ONLY, 0.92, 0.92)
-              .makes(Symptoms.DOES_NOT_START, 0.4, 0.4)
+              .makes(Symptoms.HUMS_ONLY, 0.92)
+              .makes(Symptoms.DOES_NOT_START, 0.4)
               .curedBy(RENEW_CAPACITOR),
-          line(0.9, 0.9));
+          constant(0.9));
 
   /** Gas in the case: it loses capacitance the faster. */
   static final FaultRow BURST =

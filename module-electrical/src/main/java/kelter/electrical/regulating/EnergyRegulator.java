@@ -148,18 +148,18 @@ public final class EnergyRegulator implements Part {
                         Beat.OPENED.becomes(0.1),
                         Beat.ON_SHARE.becomes(1),
                         Beat.PERIOD.becomes(600))
-                    .makes(Symptoms.TOO_HOT, 0.95, 0.95)
-                    .makes(Symptoms.RUNS_WITHOUT_END, 0.5, 0.5)
-                    .makes(Symptoms.POOR_RESULT, 0.25, 0.25)
+                    .makes(Symptoms.TOO_HOT, 0.95)
+                    .makes(Symptoms.RUNS_WITHOUT_END, 0.5)
+                    .makes(Symptoms.POOR_RESULT, 0.25)
                     .curedBy(renew),
                 fault("drifts", "energy regulator drifts", 0.03)
                     .wears(Wear.SENSOR)
                     .apartFrom("contact-burnt", "contact-welded")
                     .changes(
                         Beat.ON_SHARE.becomes(line(0.55, 0.9)), Beat.PERIOD.times(line(1.3, 4)))
-                    .makes(Symptoms.POOR_RESULT, 0.8, 0.8)
+                    .makes(Symptoms.POOR_RESULT, 0.8)
                     .makes(Symptoms.TOO_HOT, 0.4, 0.9)
-                    .makes(Symptoms.STAYS_COLD, 0.1, 0.1)
+                    .makes(Symptoms.STAYS_COLD, 0.1)
                     .curedBy(renew))
             .looks(CLOSED, Beat.CLOSED, Spread.constant(0.7))
             .looks(OPENED, Beat.OPENED, Spread.constant(0.7))

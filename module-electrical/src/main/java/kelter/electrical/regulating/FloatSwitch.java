@@ -83,22 +83,22 @@ public final class FloatSwitch implements Part {
                 fault("stuck", "float stuck", 0.02)
                     .wears(Wear.DEPOSIT)
                     .changes(Float.STUCK.becomes(line(0.55, 0.95)))
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.6, 0.6)
-                    .makes(Symptoms.DOES_NOT_START, 0.5, 0.5)
-                    .makes(Symptoms.TANK_FULL_SHOWN, 0.5, 0.5)
-                    .makes(Meaning.LEAK.symptom(), 0.4, 0.4)
-                    .makes(Symptoms.LEAKS, 0.25, 0.25)
-                    .makes(Symptoms.FILLS_WITHOUT_END, 0.2, 0.2)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.6)
+                    .makes(Symptoms.DOES_NOT_START, 0.5)
+                    .makes(Symptoms.TANK_FULL_SHOWN, 0.5)
+                    .makes(Meaning.LEAK.symptom(), 0.4)
+                    .makes(Symptoms.LEAKS, 0.25)
+                    .makes(Symptoms.FILLS_WITHOUT_END, 0.2)
                     .curedBy(
                         Work.byHand(
                             "free-float", "clean and free the float", 15, 0.85, Caution.UNPLUG)),
                 fault("open", "contact of the float switch open", 0.01)
                     .wears(Wear.CONTACT)
                     .changes(Float.CLOSED.becomes(Electrical.RESISTANCE.high()))
-                    .makes(Symptoms.DOES_NOT_START, 0.6, 0.6)
-                    .makes(Symptoms.TANK_FULL_SHOWN, 0.5, 0.5)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.35, 0.35)
-                    .makes(Meaning.LEAK.symptom(), 0.3, 0.3)
+                    .makes(Symptoms.DOES_NOT_START, 0.6)
+                    .makes(Symptoms.TANK_FULL_SHOWN, 0.5)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.35)
+                    .makes(Meaning.LEAK.symptom(), 0.3)
                     .curedBy(
                         Work.renewing(
                             "renew-float-switch",

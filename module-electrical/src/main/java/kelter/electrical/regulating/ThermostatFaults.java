@@ -48,12 +48,12 @@ final class ThermostatFaults {
         fault("open", "thermostat open", 0.02)
             .wears(Wear.CONTACT)
             .changes(all)
-            .makes(Symptoms.DOES_NOT_START, 0.3, 0.3);
+            .makes(Symptoms.DOES_NOT_START, 0.3);
     return cools
-        ? open.makes(Symptoms.TOO_WARM_INSIDE, 0.95, 0.95)
-        : open.makes(Symptoms.STAYS_COLD, 0.9, 0.9)
-            .makes(Symptoms.POOR_RESULT, 0.3, 0.3)
-            .makes(Symptoms.STOPS_IN_CYCLE, 0.2, 0.2);
+        ? open.makes(Symptoms.TOO_WARM_INSIDE, 0.95)
+        : open.makes(Symptoms.STAYS_COLD, 0.9)
+            .makes(Symptoms.POOR_RESULT, 0.3)
+            .makes(Symptoms.STOPS_IN_CYCLE, 0.2);
   }
 
   private static FaultRow early(boolean cools) {
@@ -68,8 +68,8 @@ final class ThermostatFaults {
         : early
             .makes(Symptoms.POOR_RESULT, 0.4, 0.8)
             .makes(Symptoms.HEATS_SLOWLY, 0.3, 0.6)
-            .makes(Symptoms.TEMPERATURE_SWINGS, 0.35, 0.35)
-            .makes(Symptoms.STOPS_IN_CYCLE, 0.3, 0.3)
+            .makes(Symptoms.TEMPERATURE_SWINGS, 0.35)
+            .makes(Symptoms.STOPS_IN_CYCLE, 0.3)
             .makes(Symptoms.RUNS_OUT_EARLY, 0.3, 0.5)
             .makes(Symptoms.STAYS_COLD, 0.05, 0.2);
   }
@@ -81,11 +81,11 @@ final class ThermostatFaults {
             .apartFrom("open", "opens-early")
             .changes(Governing.OVERSHOOT.becomes(line(15, 45)));
     return cools
-        ? late.makes(Symptoms.TOO_COLD_INSIDE, 0.7, 0.95).makes(Symptoms.ICES_UP, 0.3, 0.3)
+        ? late.makes(Symptoms.TOO_COLD_INSIDE, 0.7, 0.95).makes(Symptoms.ICES_UP, 0.3)
         : late.makes(Symptoms.TOO_HOT, 0.8, 0.95)
-            .makes(Symptoms.TEMPERATURE_SWINGS, 0.3, 0.3)
+            .makes(Symptoms.TEMPERATURE_SWINGS, 0.3)
             .makes(Symptoms.POOR_RESULT, 0.3, 0.5)
-            .makes(Symptoms.UNEVEN_HEAT, 0.1, 0.1);
+            .makes(Symptoms.UNEVEN_HEAT, 0.1);
   }
 
   /** It goes on until something else stops it. */
@@ -96,13 +96,11 @@ final class ThermostatFaults {
             .apartFrom("open", "opens-early", "opens-late")
             .changes(Governing.OPENED.becomes(0.1), Governing.OVERSHOOT.becomes(80));
     return cools
-        ? welded
-            .makes(Symptoms.TOO_COLD_INSIDE, 0.95, 0.95)
-            .makes(Symptoms.RUNS_WITHOUT_END, 0.9, 0.9)
+        ? welded.makes(Symptoms.TOO_COLD_INSIDE, 0.95).makes(Symptoms.RUNS_WITHOUT_END, 0.9)
         : welded
-            .makes(Symptoms.TOO_HOT, 0.9, 0.9)
-            .makes(Symptoms.RUNS_WITHOUT_END, 0.4, 0.4)
-            .makes(Symptoms.TRIPS_BREAKER, 0.15, 0.15)
-            .makes(Symptoms.POOR_RESULT, 0.3, 0.3);
+            .makes(Symptoms.TOO_HOT, 0.9)
+            .makes(Symptoms.RUNS_WITHOUT_END, 0.4)
+            .makes(Symptoms.TRIPS_BREAKER, 0.15)
+            .makes(Symptoms.POOR_RESULT, 0.3);
   }
 }

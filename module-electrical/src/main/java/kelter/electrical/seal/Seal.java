@@ -145,7 +145,7 @@ public final class Seal implements Part {
         "body",
         "body",
         dryPaper(),
-        leaks("body").makes(Symptoms.LEAKS, 0.85, 0.95).makes(Symptoms.RELIEF_DRIPS, 0.1, 0.1),
+        leaks("body").makes(Symptoms.LEAKS, 0.85, 0.95).makes(Symptoms.RELIEF_DRIPS, 0.1),
         renew("body", "body with its seals", 60));
   }
 

@@ -107,12 +107,12 @@ public final class Solenoid implements Part {
                         Coil.RESISTANCE.becomes(CopperCoil.OPEN),
                         Coil.NOTICED.becomes(0.95),
                         Coil.SMELLS.becomes(0.15))
-                    .makes(Symptoms.SMELLS_BURNT, 0.1, 0.1)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.4, 0.4)
-                    .makes(Symptoms.DOES_NOT_FILL, 0.2, 0.2)
-                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.2, 0.2)
-                    .makes(Symptoms.DOES_NOT_DRAIN, 0.1, 0.1)
-                    .makes(Symptoms.DISPENSER_STAYS_FULL, 0.1, 0.1)
+                    .makes(Symptoms.SMELLS_BURNT, 0.1)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.4)
+                    .makes(Symptoms.DOES_NOT_FILL, 0.2)
+                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.2)
+                    .makes(Symptoms.DOES_NOT_DRAIN, 0.1)
+                    .makes(Symptoms.DISPENSER_STAYS_FULL, 0.1)
                     .curedBy(renew))
             .looks(DOES_NOT_ACT, Coil.NOTICED)
             .looks(COIL_SMELL, Coil.SMELLS)

@@ -99,7 +99,7 @@ public final class SupplyCord implements Part {
                     .wears(Wear.WIRE)
                     .apartFrom("earth-poor")
                     .changes(Path.open())
-                    .makes(Symptoms.SHOCK_FELT, 0.5, 0.5)
+                    .makes(Symptoms.SHOCK_FELT, 0.5)
                     .curedBy(renew),
                 fault("broken", "live conductor of the cord broken", 0.02)
                     .wears(Wear.WIRE)
@@ -108,9 +108,9 @@ public final class SupplyCord implements Part {
                         LiveWay.DROPS_OUT.becomes(0.55))
                     .makes(Symptoms.DOES_NOT_START, 0.7, 0.97)
                     .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.2)
-                    .makes(Symptoms.CUTS_IN_AND_OUT, 0.55, 0.55)
-                    .makes(Symptoms.SPARKS, 0.12, 0.12)
-                    .makes(Symptoms.SMELLS_BURNT, 0.08, 0.08)
+                    .makes(Symptoms.CUTS_IN_AND_OUT, 0.55)
+                    .makes(Symptoms.SPARKS, 0.12)
+                    .makes(Symptoms.SMELLS_BURNT, 0.08)
                     .curedBy(shorten, renew))
             .looks(CordWords.PROTECTIVE_CONDUCTOR, Path.RESISTANCE, Spread.constant(0.6))
             .looks(

@@ -60,10 +60,10 @@ public final class Spring implements Part {
                 fault("broken", "spring of the tub broken or off", 0.01)
                     .wears(Wear.BEARING)
                     .changes(Hang.LOW.becomes(0.85), Hang.BROKEN.becomes(0.97))
-                    .makes(Symptoms.VIBRATES, 0.8, 0.8)
-                    .makes(Symptoms.LOUD, 0.75, 0.75)
-                    .makes(Symptoms.DOES_NOT_SPIN, 0.3, 0.3)
-                    .makes(Meaning.IMBALANCE.symptom(), 0.35, 0.35)
+                    .makes(Symptoms.VIBRATES, 0.8)
+                    .makes(Symptoms.LOUD, 0.75)
+                    .makes(Symptoms.DOES_NOT_SPIN, 0.3)
+                    .makes(Meaning.IMBALANCE.symptom(), 0.35)
                     .curedBy(
                         Work.renewing(
                             "renew-springs",

@@ -55,7 +55,7 @@ public final class BaseConnector {
                     Path.RESISTANCE.becomes(Path.burning(0.6)),
                     SwitchContact.MARKS.becomes(line(0.4, 0.95)))
                 .makes(Symptoms.DOES_NOT_START, 0.5, 0.9)
-                .makes(Symptoms.STOPS_IN_CYCLE, 0.3, 0.3)
+                .makes(Symptoms.STOPS_IN_CYCLE, 0.3)
                 .makes(Symptoms.SMELLS_BURNT, 0.2, 0.6)
                 .makes(Symptoms.SPARKS, 0.1, 0.25)
                 .curedBy(

@@ -49,11 +49,11 @@ public final class Fuse {
         List.of(
             fault("blown", "fuse blown", 0.02)
                 .changes(Path.open(), SwitchContact.MARKS.becomes(0.4))
-                .makes(Symptoms.DOES_NOT_START, 0.85, 0.85)
-                .makes(Symptoms.CONTROL_DEAD, 0.7, 0.7)
-                .makes(Symptoms.LIGHT_OUT, 0.5, 0.5)
-                .makes(Symptoms.STAYS_COLD, 0.4, 0.4)
-                .makes(Symptoms.TRIPS_BREAKER, 0.15, 0.15)
+                .makes(Symptoms.DOES_NOT_START, 0.85)
+                .makes(Symptoms.CONTROL_DEAD, 0.7)
+                .makes(Symptoms.LIGHT_OUT, 0.5)
+                .makes(Symptoms.STAYS_COLD, 0.4)
+                .makes(Symptoms.TRIPS_BREAKER, 0.15)
                 .curedBy(
                     Work.renewing(
                         "renew-fuse",

@@ -59,7 +59,7 @@ public final class HandSwitch {
                 .wears(Wear.CONTACT)
                 .changes(Path.poor(0.7, 100), SwitchContact.MARKS.becomes(line(0.35, 0.9)))
                 .makes(Symptoms.DOES_NOT_START, 0.4, 0.9)
-                .makes(Symptoms.STOPS_IN_CYCLE, 0.4, 0.4)
+                .makes(Symptoms.STOPS_IN_CYCLE, 0.4)
                 .makes(Symptoms.SPARKS, 0.2, 0.4)
                 .makes(Symptoms.SMELLS_BURNT, 0.1, 0.35)
                 .curedBy(renew),
@@ -67,16 +67,16 @@ public final class HandSwitch {
                 .wears(Wear.CONTACT)
                 .apartFrom("contact-burnt")
                 .changes(Path.open())
-                .makes(Symptoms.DOES_NOT_START, 0.8, 0.8)
-                .makes(Symptoms.DISPLAY_DEAD, 0.2, 0.2)
-                .makes(Symptoms.STOPS_IN_CYCLE, 0.13, 0.13)
+                .makes(Symptoms.DOES_NOT_START, 0.8)
+                .makes(Symptoms.DISPLAY_DEAD, 0.2)
+                .makes(Symptoms.STOPS_IN_CYCLE, 0.13)
                 .curedBy(renew),
             fault("contact-welded", "contact of the switch welded", 0.003)
                 .wears(Wear.CONTACT)
                 .apartFrom("dead")
                 .changes(SwitchContact.welded())
-                .makes(Symptoms.RUNS_WITHOUT_END, 0.8, 0.8)
-                .makes(Symptoms.TOO_HOT, 0.4, 0.4)
+                .makes(Symptoms.RUNS_WITHOUT_END, 0.8)
+                .makes(Symptoms.TOO_HOT, 0.4)
                 .curedBy(renew)));
   }
 }

@@ -57,12 +57,12 @@ public final class Harness {
                 .changes(
                     Path.RESISTANCE.becomes(Path.parting(1, 1e8, 0.5)),
                     SwitchContact.MARKS.becomes(line(0.4, 0.9)))
-                .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.5)
-                .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
+                .makes(Symptoms.STOPS_IN_CYCLE, 0.5)
+                .makes(Symptoms.STAYS_COLD, 0.3)
                 .makes(Symptoms.DOES_NOT_START, 0.1, 0.3)
-                .makes(Meaning.MOTOR.symptom(), 0.17, 0.17)
-                .makes(Meaning.HEAT.symptom(), 0.12, 0.12)
-                .makes(Symptoms.TRIPS_BREAKER, 0.1, 0.1)
+                .makes(Meaning.MOTOR.symptom(), 0.17)
+                .makes(Meaning.HEAT.symptom(), 0.12)
+                .makes(Symptoms.TRIPS_BREAKER, 0.1)
                 .curedBy(
                     Work.byHand(
                         "mend-harness",

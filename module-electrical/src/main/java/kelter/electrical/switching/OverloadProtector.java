@@ -55,10 +55,10 @@ public final class OverloadProtector {
             fault("open", "overload protector open when cold", 0.01)
                 .wears(Wear.CONTACT)
                 .changes(Path.open(), SwitchContact.MARKS.becomes(0.3))
-                .makes(Symptoms.TOO_WARM_INSIDE, 0.95, 0.95)
-                .makes(Symptoms.POOR_RESULT, 0.5, 0.5)
-                .makes(Symptoms.SHORT_CYCLES, 0.35, 0.35)
-                .makes(Symptoms.HUMS_ONLY, 0.08, 0.08)
+                .makes(Symptoms.TOO_WARM_INSIDE, 0.95)
+                .makes(Symptoms.POOR_RESULT, 0.5)
+                .makes(Symptoms.SHORT_CYCLES, 0.35)
+                .makes(Symptoms.HUMS_ONLY, 0.08)
                 .curedBy(
                     Work.renewing(
                         "renew-overload-protector",

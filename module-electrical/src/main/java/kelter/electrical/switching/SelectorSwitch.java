@@ -67,16 +67,16 @@ public final class SelectorSwitch {
                     Path.RESISTANCE.becomes(Path.burning(0.7)),
                     SwitchContact.MARKS.becomes(line(0.35, 0.9)))
                 .makes(Symptoms.DOES_NOT_START, 0.3, 0.75)
-                .makes(Symptoms.STAYS_COLD, 0.35, 0.35)
+                .makes(Symptoms.STAYS_COLD, 0.35)
                 .makes(Symptoms.SMELLS_BURNT, 0.1, 0.45)
-                .makes(Symptoms.CONTROL_DEAD, 0.25, 0.25)
-                .makes(Symptoms.STOPS_IN_CYCLE, 0.3, 0.3)
+                .makes(Symptoms.CONTROL_DEAD, 0.25)
+                .makes(Symptoms.STOPS_IN_CYCLE, 0.3)
                 .curedBy(renew),
             fault("contact-welded", "contact of the selector switch welded", 0.002)
                 .wears(Wear.CONTACT)
                 .changes(SwitchContact.welded())
-                .makes(Symptoms.TOO_HOT, 0.4, 0.4)
-                .makes(Symptoms.RUNS_WITHOUT_END, 0.5, 0.5)
+                .makes(Symptoms.TOO_HOT, 0.4)
+                .makes(Symptoms.RUNS_WITHOUT_END, 0.5)
                 .curedBy(renew)));
   }
 }

@@ -49,8 +49,8 @@ public final class TiltSwitch {
             fault("open", "tilt switch open", 0.02)
                 .wears(Wear.CONTACT)
                 .changes(Path.open())
-                .makes(Symptoms.DOES_NOT_START, 0.85, 0.85)
-                .makes(Symptoms.SHORT_CYCLES, 0.2, 0.2)
+                .makes(Symptoms.DOES_NOT_START, 0.85)
+                .makes(Symptoms.SHORT_CYCLES, 0.2)
                 .curedBy(
                     Work.byHand(
                         "free-tilt-switch",

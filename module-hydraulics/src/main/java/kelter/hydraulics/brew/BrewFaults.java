@@ -114,8 +114,8 @@ final class BrewFaults {
                 BrewFigure.PRESSURE.becomes(0.05),
                 BrewFigure.SOUND.becomes(0.92),
                 BrewFigure.WANTS_PRIMING.becomes(0.9))
-            .makes(Symptoms.NO_FLOW, 0.83, 0.83)
-            .makes(Symptoms.LOUD, 0.46, 0.46)
+            .makes(Symptoms.NO_FLOW, 0.83)
+            .makes(Symptoms.LOUD, 0.46)
             .curedBy(PRIME),
         fault("jammed", "brew pump jammed", 0.02)
             .apartFrom("coil-open", "airlock")
@@ -123,8 +123,8 @@ final class BrewFaults {
                 BrewFigure.FLOW.becomes(0),
                 BrewFigure.PRESSURE.becomes(0),
                 BrewFigure.SOUND.becomes(0.33))
-            .makes(Symptoms.NO_FLOW, 0.88, 0.88)
-            .makes(Symptoms.HUMS_ONLY, 0.5, 0.5)
+            .makes(Symptoms.NO_FLOW, 0.88)
+            .makes(Symptoms.HUMS_ONLY, 0.5)
             .curedBy(FREE_PUMP, RENEW_PUMP),
         fault("coil-open", "coil of the brew pump open", 0.02)
             .wears(Wear.WINDING)
@@ -133,7 +133,7 @@ final class BrewFaults {
                 BrewFigure.PRESSURE.becomes(0),
                 BrewFigure.SOUND.becomes(0),
                 BrewFigure.COIL_OPEN.becomes(0.97))
-            .makes(Symptoms.NO_FLOW, 0.94, 0.94)
+            .makes(Symptoms.NO_FLOW, 0.94)
             .curedBy(RENEW_PUMP));
   }
 

@@ -71,10 +71,10 @@ public final class CondensatePump implements Part {
       fault("dead", "condensate pump dead", 0.03)
           .wears(Wear.WINDING)
           .changes(RunOffFigure.WINDING.becomes(OPEN), RunOffFigure.RUNS.becomes(0.03))
-          .makes(Symptoms.TANK_FULL_SHOWN, 0.85, 0.85)
-          .makes(Symptoms.LEAKS, 0.5, 0.5)
-          .makes(Symptoms.STOPS_IN_CYCLE, 0.65, 0.65)
-          .makes(Symptoms.WATER_INSIDE, 0.35, 0.35)
+          .makes(Symptoms.TANK_FULL_SHOWN, 0.85)
+          .makes(Symptoms.LEAKS, 0.5)
+          .makes(Symptoms.STOPS_IN_CYCLE, 0.65)
+          .makes(Symptoms.WATER_INSIDE, 0.35)
           .curedBy(
               Work.renewing(
                   "renew-condensate-pump", "renew the condensate pump", 30, 0.96, Caution.UNPLUG));

@@ -124,10 +124,10 @@ public final class MoistureSensor implements Part {
       fault("broken", "wire of the moisture sensor broken or shorted", 0.01)
           .wears(Wear.WIRE)
           .changes(Bars.SERIES.becomes(Wire.SERIES), Bars.BESIDE.becomes(Wire.BESIDE))
-          .makes(Symptoms.POOR_RESULT, 0.4, 0.4)
-          .makes(Symptoms.DOES_NOT_DRY, 0.3, 0.3)
-          .makes(Symptoms.STOPS_IN_CYCLE, 0.25, 0.25)
-          .makes(Symptoms.RUNS_WITHOUT_END, 0.65, 0.65)
+          .makes(Symptoms.POOR_RESULT, 0.4)
+          .makes(Symptoms.DOES_NOT_DRY, 0.3)
+          .makes(Symptoms.STOPS_IN_CYCLE, 0.25)
+          .makes(Symptoms.RUNS_WITHOUT_END, 0.65)
           .curedBy(REPAIR);
 
   private static Observable.Draft resistance(String id, String title) {

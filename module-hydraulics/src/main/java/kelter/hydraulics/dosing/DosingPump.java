@@ -178,14 +178,14 @@ public final class DosingPump implements Part {
                 Change.DELIVERED.becomes(0),
                 Change.STANDS_PRIMED.becomes(0.96),
                 Change.STANDS_CALLED.becomes(0.96))
-            .makes(Symptoms.POOR_RESULT, 0.83, 0.83)
-            .makes(Symptoms.DISPENSER_STAYS_FULL, 0.4, 0.4)
+            .makes(Symptoms.POOR_RESULT, 0.83)
+            .makes(Symptoms.DISPENSER_STAYS_FULL, 0.4)
             .curedBy(pump),
         fault("no-signal", "no signal for the dosing pump", 0.006)
             .wears(Wear.WIRE)
             .changes(Change.STANDS_CALLED.becomes(0.96))
-            .makes(Symptoms.POOR_RESULT, 0.8, 0.8)
-            .makes(Symptoms.DISPENSER_STAYS_FULL, 0.4, 0.4)
+            .makes(Symptoms.POOR_RESULT, 0.8)
+            .makes(Symptoms.DISPENSER_STAYS_FULL, 0.4)
             .curedBy(signal));
   }
 }

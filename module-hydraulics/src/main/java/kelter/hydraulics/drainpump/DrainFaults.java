@@ -165,11 +165,11 @@ final class DrainFaults {
 
   /** The pump does not turn at any severity. */
   private static FaultRow stands(FaultRow row) {
-    return row.makes(Symptoms.DOES_NOT_DRAIN, 0.95, 0.95)
-        .makes(Symptoms.WATER_LEFT, 0.95, 0.95)
-        .makes(Meaning.DRAIN.symptom(), 0.85, 0.85)
-        .makes(Symptoms.DOES_NOT_SPIN, 0.8, 0.8)
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.6, 0.6);
+    return row.makes(Symptoms.DOES_NOT_DRAIN, 0.95)
+        .makes(Symptoms.WATER_LEFT, 0.95)
+        .makes(Meaning.DRAIN.symptom(), 0.85)
+        .makes(Symptoms.DOES_NOT_SPIN, 0.8)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.6);
   }
 
   private static Work byHand(String id, String title, double minutes, double cure, Caution own) {

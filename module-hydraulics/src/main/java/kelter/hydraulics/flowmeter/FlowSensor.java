@@ -2,7 +2,6 @@ package kelter.hydraulics.flowmeter;
 
 import static kelter.core.diagnosis.model.Course.chance;
 import static kelter.core.diagnosis.model.Course.early;
-import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
@@ -128,12 +127,11 @@ public final class FlowSensor implements Part {
                     .curedBy(clean, renew),
                 fault("dead", "flow sensor dead", 0.03)
                     .wears(Wear.SENSOR)
-                    .changes(
-                        Change.PULSES.becomes(1e-6), Change.NOT_COUNTED.becomes(line(0.93, 0.93)))
-                    .makes(Symptoms.STAYS_COLD, 0.4, 0.4)
-                    .makes(Symptoms.POOR_RESULT, 0.35, 0.35)
-                    .makes(Meaning.FILL.symptom(), 0.5, 0.5)
-                    .makes(Symptoms.STOPS_IN_CYCLE, 0.36, 0.36)
+                    .changes(Change.PULSES.becomes(1e-6), Change.NOT_COUNTED.becomes(0.93))
+                    .makes(Symptoms.STAYS_COLD, 0.4)
+                    .makes(Symptoms.POOR_RESULT, 0.35)
+                    .makes(Meaning.FILL.symptom(), 0.5)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.36)
                     .curedBy(renew))
             .looks(
                 PULSES_COUNTED, Change.PULSES.of(sensor.si(RATED, USUAL)), Spread.constant(spread))

@@ -84,9 +84,9 @@ public final class Tank implements Part {
   private static FaultRow offSeat() {
     return fault("off-seat", "tank not seated, or its float hangs", 0.04)
         .changes(Change.SKEW.becomes(1))
-        .makes(Symptoms.TANK_FULL_SHOWN, 0.89, 0.89)
-        .makes(Symptoms.DOES_NOT_START, 0.65, 0.65)
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.46, 0.46)
+        .makes(Symptoms.TANK_FULL_SHOWN, 0.89)
+        .makes(Symptoms.DOES_NOT_START, 0.65)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.46)
         .curedBy(Work.byHand("seat-tank", "free the float and seat the tank", 3, 0.95));
   }
 

@@ -219,8 +219,8 @@ public final class Outlets {
         fault("dead", "rinse pump dead", 0.01)
             .wears(Wear.WINDING)
             .changes(Sign.Bad.SEVERITY.becomes(1))
-            .makes(Symptoms.POOR_RESULT, 0.76, 0.76)
-            .makes(Symptoms.WEAK_FLOW, 0.33, 0.33)
+            .makes(Symptoms.POOR_RESULT, 0.76)
+            .makes(Symptoms.WEAK_FLOW, 0.33)
             .curedBy(
                 Work.renewing(
                     "renew-rinse-pump", "renew the rinse pump", 40, 0.95, Caution.UNPLUG)),

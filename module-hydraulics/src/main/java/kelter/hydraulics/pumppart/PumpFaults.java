@@ -137,8 +137,8 @@ public record PumpFaults(String pump) {
             PumpFigure.DRAG.atLeast(LOCKED),
             PumpFigure.DEBRIS.atLeast(0.6),
             PumpFigure.STIFFNESS.becomes(0.95))
-        .makes(Symptoms.HUMS_ONLY, 0.3, 0.3)
-        .makes(Symptoms.LOUD, 0.35, 0.35);
+        .makes(Symptoms.HUMS_ONLY, 0.3)
+        .makes(Symptoms.LOUD, 0.35);
   }
 
   /**

@@ -160,11 +160,11 @@ final class WashFaults {
 
   /** The pump does not turn at any severity; where it feeds the heater, that stays off. */
   private static FaultRow stands(FaultRow row) {
-    return row.makes(Symptoms.POOR_RESULT, 0.95, 0.95)
-        .makes(Meaning.MOTOR.symptom(), 0.5, 0.5)
-        .makes(Symptoms.STOPS_IN_CYCLE, 0.5, 0.5)
-        .makes(Symptoms.STAYS_COLD, 0.3, 0.3)
-        .makes(Meaning.HEAT.symptom(), 0.2, 0.2);
+    return row.makes(Symptoms.POOR_RESULT, 0.95)
+        .makes(Meaning.MOTOR.symptom(), 0.5)
+        .makes(Symptoms.STOPS_IN_CYCLE, 0.5)
+        .makes(Symptoms.STAYS_COLD, 0.3)
+        .makes(Meaning.HEAT.symptom(), 0.2);
   }
 
   private static Work byHand(String id, String title, double minutes, double cure, Caution own) {

@@ -14,6 +14,16 @@ public interface Course {
   double at(double severity);
 
   /**
+   * The same at any severity.
+   *
+   * @param value the value
+   * @return the value
+   */
+  static Course constant(double value) {
+    return line(value, value);
+  }
+
+  /**
    * A straight line.
    *
    * @param from the value at severity 0

@@ -86,6 +86,17 @@ public record FaultRow(
   }
 
   /**
+   * The same with a symptom of the whole machine, as likely however bad the fault is.
+   *
+   * @param symptom what the machine does
+   * @param chance the chance, 0 to 1, that this fault alone makes it
+   * @return the row
+   */
+  public FaultRow makes(Symptom symptom, double chance) {
+    return makes(symptom, Course.constant(chance));
+  }
+
+  /**
    * The same with a symptom of the whole machine, whose chance runs straight over the severity.
    *
    * @param symptom what the machine does

@@ -103,7 +103,7 @@ public final class Figure {
    * @return the effect
    */
   public Effect atLeast(double value) {
-    return atLeast(Course.line(value, value));
+    return atLeast(Course.constant(value));
   }
 
   /**
@@ -123,7 +123,7 @@ public final class Figure {
    * @return the effect
    */
   public Effect becomes(double value) {
-    return becomes(Course.line(value, value));
+    return becomes(Course.constant(value));
   }
 
   @Override
