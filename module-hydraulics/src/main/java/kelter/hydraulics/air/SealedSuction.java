@@ -20,15 +20,6 @@ public final class SealedSuction {
 
   private static final double DISCHARGE = 0.6; // sharp-edged hole, from memory
 
-  private static final Parameter SEALED =
-      Parameter.required(
-          "sealed-suction",
-          "suction without any flow",
-          QuantityKind.PRESSURE_DIFFERENCE,
-          1000,
-          40_000);
-  private static final Parameter OPEN =
-      Parameter.required("open-flow", "flow rate without a nozzle", QuantityKind.FLOW, 5e-3, 0.1);
   private static final Parameter AREA =
       Parameter.required("leak-area", "area of the leak", QuantityKind.AREA, 0, 2e-3);
 
@@ -47,12 +38,12 @@ public final class SealedSuction {
             + " suction = sealed-suction x^2",
         "Sharp-edged hole; air of 1.2 kg/m3",
         Source.fromMemory("Torricelli's law with a coefficient of 0.6; straight fan line"),
-        List.of(SEALED, OPEN, AREA),
+        List.of(SuctionPower.SEALED, SuctionPower.OPEN, AREA),
         List.of(new Output("suction", "suction", QuantityKind.PRESSURE_DIFFERENCE)),
         List.of(),
         p -> {
-          double sealed = SEALED.check(p[0]);
-          double open = OPEN.check(p[1]);
+          double sealed = SuctionPower.SEALED.check(p[0]);
+          double open = SuctionPower.OPEN.check(p[1]);
           return new double[] {sealed * kept(sealed, open, Math.max(0, AREA.check(p[2])))};
         });
   }

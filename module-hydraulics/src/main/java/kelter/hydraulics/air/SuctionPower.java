@@ -17,14 +17,17 @@ import kelter.core.source.Source;
  */
 public final class SuctionPower {
 
-  private static final Parameter SEALED =
+  /** What a cleaner draws with its opening closed. */
+  static final Parameter SEALED =
       Parameter.required(
           "sealed-suction",
           "suction without any flow",
           QuantityKind.PRESSURE_DIFFERENCE,
           1000,
           40_000);
-  private static final Parameter OPEN =
+
+  /** What it moves with its opening free. */
+  static final Parameter OPEN =
       Parameter.required("open-flow", "flow rate without a nozzle", QuantityKind.FLOW, 5e-3, 0.1);
 
   private SuctionPower() {}
