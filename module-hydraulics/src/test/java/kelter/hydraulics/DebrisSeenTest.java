@@ -1,5 +1,6 @@
 package kelter.hydraulics;
 
+import static kelter.hydraulics.Likely.probability;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -69,14 +70,6 @@ class DebrisSeenTest {
             Optional.empty());
     return new DiagnosisEngine(EngineSettings.USUAL)
         .diagnose(job, MODULE.parts().faultModels(machine));
-  }
-
-  private static double probability(Diagnosis diagnosis, String fault) {
-    return diagnosis.faults().stream()
-        .filter(f -> f.fault().id().equals(fault))
-        .mapToDouble(Diagnosis.FaultProbability::probability)
-        .findFirst()
-        .orElseThrow();
   }
 
   private static int place(Diagnosis diagnosis, String remedy) {

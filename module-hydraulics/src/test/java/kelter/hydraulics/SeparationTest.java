@@ -1,5 +1,7 @@
 package kelter.hydraulics;
 
+import static kelter.hydraulics.Likely.best;
+import static kelter.hydraulics.Likely.probability;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -77,20 +79,6 @@ class SeparationTest {
             Optional.empty());
     return new DiagnosisEngine(EngineSettings.USUAL)
         .diagnose(job, MODULE.parts().faultModels(appliance));
-  }
-
-  private static Set<String> best(Diagnosis diagnosis) {
-    return diagnosis.ranking().get(0).faults().stream()
-        .map(present -> present.fault().id())
-        .collect(Collectors.toSet());
-  }
-
-  private static double probability(Diagnosis diagnosis, String fault) {
-    return diagnosis.faults().stream()
-        .filter(f -> f.fault().id().equals(fault))
-        .mapToDouble(Diagnosis.FaultProbability::probability)
-        .findFirst()
-        .orElseThrow();
   }
 
   /**

@@ -1,5 +1,7 @@
 package kelter.hydraulics;
 
+import static kelter.hydraulics.Likely.best;
+import static kelter.hydraulics.Likely.probability;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import kelter.core.diagnosis.Diagnosis;
 import kelter.core.diagnosis.EngineSettings;
 import kelter.core.diagnosis.FaultModel;
@@ -180,20 +181,6 @@ class StandingPumpTest {
   private Diagnosis diagnose() {
     Appliance machine = SampleMachines.with(SampleMachines.drainPump());
     return FaultPairsTest.diagnose(machine, EngineSettings.USUAL, read.toArray(new Measurement[0]));
-  }
-
-  private static Set<String> best(Diagnosis diagnosis) {
-    return diagnosis.ranking().get(0).faults().stream()
-        .map(present -> present.fault().id())
-        .collect(Collectors.toSet());
-  }
-
-  private static double probability(Diagnosis diagnosis, String fault) {
-    return diagnosis.faults().stream()
-        .filter(f -> f.fault().id().equals(fault))
-        .mapToDouble(Diagnosis.FaultProbability::probability)
-        .findFirst()
-        .orElseThrow();
   }
 
   @Test
