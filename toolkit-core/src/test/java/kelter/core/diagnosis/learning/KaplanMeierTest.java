@@ -1,10 +1,13 @@
 package kelter.core.diagnosis.learning;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -49,6 +52,51 @@ class KaplanMeierTest {
       assertEquals(survival[i], steps.get(i).survival(), 5.01e-5);
       assertEquals(sd[i], steps.get(i).sd(), 5.01e-5);
     }
+  }
+
+  /** The other group of the same trial, of which all were seen to the end; from memory. */
+  @Test
+  @DisplayName("placebo: .9048 .8095 .7619 .6667 .5714 .3810 .2857 .1905 .1429 .0952 .0476 0")
+  void withoutTreatment() {
+    Map<Double, Double> weeks = new TreeMap<>();
+    for (double week :
+        new double[] {1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23}) {
+      weeks.merge(week, 1.0, Double::sum);
+    }
+    KaplanMeier curve = KaplanMeier.of(new Lives(weeks, Map.of()));
+
+    double[] left = {
+      .9048, .8095, .7619, .6667, .5714, .3810, .2857, .1905, .1429, .0952, .0476, 0
+    };
+    assertArrayEquals(
+        left, curve.steps().stream().mapToDouble(KaplanMeier.Step::survival).toArray(), 5.01e-5);
+    assertEquals(8, curve.median().orElseThrow());
+    assertEquals(0, curve.steps().get(11).sd());
+  }
+
+  /** NIST/SEMATECH e-Handbook 8.2.2.1: twenty units, ten failures, the rest seen up to 500 h. */
+  @Test
+  void theUnitsOfTheHandbook() {
+    Map<Double, Double> failed = new TreeMap<>();
+    for (double hours : new double[] {54, 187, 216, 240, 244, 335, 361, 373, 375, 386}) {
+      failed.put(hours, 1.0);
+    }
+    KaplanMeier curve = KaplanMeier.of(new Lives(failed, Map.of(500.0, 10.0)));
+
+    assertArrayEquals(
+        new double[] {.95, .90, .85, .80, .75, .70, .65, .60, .55, .50},
+        curve.steps().stream().mapToDouble(KaplanMeier.Step::survival).toArray(),
+        1e-12);
+    assertEquals(386, curve.median().orElseThrow());
+  }
+
+  @Test
+  void withoutFailuresNothingIsSaid() {
+    KaplanMeier curve = KaplanMeier.of(new Lives(Map.of(), Map.of(3.0, 1.0)));
+
+    assertTrue(curve.steps().isEmpty());
+    assertFalse(curve.median().isPresent());
+    assertEquals(1, curve.survival(2));
   }
 
   @Test
