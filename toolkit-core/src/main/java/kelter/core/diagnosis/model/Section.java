@@ -95,17 +95,6 @@ public final class Section<S> {
   }
 
   /**
-   * Goes on with another component, as {@link PartModel#on(Component, ComponentKind)} says.
-   *
-   * @param next the component
-   * @param words its kind
-   * @return the model
-   */
-  public PartModel on(Component next, ComponentKind words) {
-    return model.on(next, words);
-  }
-
-  /**
    * Makes the model.
    *
    * @return the model

@@ -25,6 +25,7 @@ import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.vocabulary.Span;
+import kelter.core.vocabulary.Symptoms;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -167,6 +168,31 @@ class PartModelTest {
     assertEquals(80, thin[0][1], 1e-9);
     assertEquals(0.2, thin[0][2], 1e-12);
     assertEquals(0.4, thin[0][3], 1e-12);
+  }
+
+  /** A wire of 529 ohm in order reads half as much again where it is thin. */
+  @Test
+  void aFigureIsReadAsItIsOrInProportion() {
+    FaultModel model =
+        lamp0()
+            .faults(THIN)
+            .looks(RESISTANCE, Lamp.WIRE.of(OHM), Spread.constant(0.05))
+            .looks(POWER, Lamp.WIRE, Spread.constant(1))
+            .build();
+    double[] order = forecast(model, model.questions(), 0)[0];
+    assertEquals(529, order[0], 1e-9);
+    assertEquals(1, order[1], 1e-12);
+    double[] thin = forecast(model, model.questions(), 1)[0];
+    assertEquals(793.5, thin[0], 1e-9);
+    assertEquals(1.5, thin[1], 1e-12);
+  }
+
+  @Test
+  void whatIsTheSameAtAnySeverityIsSaidOnce() {
+    for (double severity : new double[] {1e-9, 0.5, 1}) {
+      assertEquals(0.3, Course.constant(0.3).at(severity));
+      assertEquals(0.3, OPEN.makes(Symptoms.LIGHT_OUT, 0.3).symptoms().get(0).at(severity));
+    }
   }
 
   /** Halfway a line has gone half the way, what shows late a quarter, what shows early the rest. */
