@@ -2,22 +2,20 @@ package kelter.costing;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kelter.core.module.Calculation;
-import kelter.core.module.Computation;
-import kelter.core.module.Parameter;
-import kelter.core.problem.InputException;
-import kelter.testkit.CalculationRules;
+import kelter.testkit.PrintedLimits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every limit that a calculation prints is one that it takes, the other figures being ordinary. */
+/** Every limit that a calculation prints is one that it takes. */
 class PrintedLimitsTest {
 
-  /** Figures that go together, by parameter, where nothing is usual. */
+  /**
+   * Figures that go together, where nothing is usual. The energy of one calculation is that of a
+   * cycle, of the others that of a year.
+   */
   private static final Map<String, String> ORDINARY =
       Map.ofEntries(
           Map.entry("mean", "12 a"),
@@ -34,6 +32,9 @@ class PrintedLimitsTest {
           Map.entry("inflation", "2 %"),
           Map.entry("saving", "120"),
           Map.entry("cycles", "4"),
+          Map.entry("energy", "200 kWh/a"),
+          Map.entry("energy-new", "200 kWh/a"),
+          Map.entry("running-cost energy", "1 kWh"),
           Map.entry("energy-price", "0.30"),
           Map.entry("per-kwh", "0.4 kg"),
           Map.entry("making", "300 kg"),
@@ -42,6 +43,10 @@ class PrintedLimitsTest {
           Map.entry("demand", "12"),
           Map.entry("delivery", "10 d"));
 
+  /** What the least saving and the highest rate still pay back, and what pays back any outlay. */
+  private static final List<Map<String, String>> PAYS_BACK =
+      List.of(Map.of("outlay", "0.001"), Map.of("saving", "5e11"));
+
   static List<Calculation> calculations() {
     return new CostingModule().calculations();
   }
@@ -49,41 +54,7 @@ class PrintedLimitsTest {
   @ParameterizedTest
   @MethodSource("calculations")
   void everyLimitIsTaken(Calculation calculation) {
-    List<String> refused = new ArrayList<>();
-    for (Parameter parameter : calculation.parameters()) {
-      for (String printed : CalculationRules.printedLimits(parameter)) {
-        tryOut(calculation, parameter.id(), printed, refused);
-      }
-    }
+    List<String> refused = new PrintedLimits(ORDINARY, PAYS_BACK).refused(calculation);
     assertTrue(refused.isEmpty(), String.join("\n", refused));
-  }
-
-  private static void tryOut(
-      Calculation calculation, String id, String limit, List<String> refused) {
-    Map<String, String> given = new HashMap<>();
-    for (Parameter parameter : calculation.parameters()) {
-      if (parameter.usual().isEmpty()) {
-        given.put(parameter.id(), ordinary(calculation, parameter));
-      }
-    }
-    if (calculation.id().equals("pay-back") && !id.equals("outlay")) {
-      given.put("outlay", "0.001"); // what the least saving and the highest rate still pay back
-    } else if (calculation.id().equals("pay-back")) {
-      given.put("saving", "5e11");
-    }
-    given.put(id, limit);
-    try {
-      Computation.of(calculation, given);
-    } catch (InputException no) {
-      refused.add("%s with %s = %s: %s".formatted(calculation.id(), id, limit, no.getMessage()));
-    }
-  }
-
-  /** The energy of one is that of a cycle, of the other that of a year. */
-  private static String ordinary(Calculation calculation, Parameter parameter) {
-    if (parameter.id().startsWith("energy") && !parameter.kind().isMoney()) {
-      return calculation.id().equals("running-cost") ? "1 kWh" : "200 kWh/a";
-    }
-    return ORDINARY.get(parameter.id());
   }
 }

@@ -2,23 +2,14 @@ package kelter.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kelter.core.module.Calculation;
-import kelter.core.module.Computation;
-import kelter.core.module.Parameter;
-import kelter.core.problem.InputException;
-import kelter.testkit.CalculationRules;
+import kelter.testkit.PrintedLimits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * Every limit that a calculation prints is one that it takes, and what comes out there is finite.
- * The other figures are those of an ordinary machine or, where a figure at its limit goes with no
- * such machine, of a very small or a very large one.
- */
+/** Every limit that a calculation prints is one that it takes. */
 class PrintedLimitsTest {
 
   /** Figures of an ordinary machine, by parameter, where nothing is usual. */
@@ -120,47 +111,8 @@ class PrintedLimitsTest {
   @ParameterizedTest
   @MethodSource("calculations")
   void everyLimitIsTaken(Calculation calculation) {
-    List<String> refused = new ArrayList<>();
-    for (Parameter parameter : calculation.parameters()) {
-      for (String printed : CalculationRules.printedLimits(parameter)) {
-        tryOut(calculation, parameter.id(), printed, refused);
-      }
-    }
+    List<String> refused =
+        new PrintedLimits(ORDINARY, List.of(SMALL, LARGE, AIR)).refused(calculation);
     assertTrue(refused.isEmpty(), String.join("\n", refused));
-  }
-
-  /** Notes what the ordinary machine says where none of the four takes the limit. */
-  private static void tryOut(
-      Calculation calculation, String id, String limit, List<String> refused) {
-    String first = trouble(calculation, id, limit, Map.of());
-    if (!first.isEmpty()
-        && !trouble(calculation, id, limit, SMALL).isEmpty()
-        && !trouble(calculation, id, limit, LARGE).isEmpty()
-        && !trouble(calculation, id, limit, AIR).isEmpty()) {
-      refused.add("%s with %s = %s: %s".formatted(calculation.id(), id, limit, first));
-    }
-  }
-
-  private static String trouble(
-      Calculation calculation, String id, String limit, Map<String, String> different) {
-    Map<String, String> given = new HashMap<>();
-    for (Parameter parameter : calculation.parameters()) {
-      String other = different.get(parameter.id());
-      if (other != null) {
-        given.put(parameter.id(), other);
-      } else if (parameter.usual().isEmpty()) {
-        given.put(parameter.id(), ORDINARY.get(parameter.id()));
-      }
-    }
-    given.put(id, limit);
-    try {
-      return Computation.of(calculation, given).results().stream()
-          .filter(result -> !Double.isFinite(result.quantity().si()))
-          .map(Computation.Result::toString)
-          .findFirst()
-          .orElse("");
-    } catch (InputException no) {
-      return no.getMessage();
-    }
   }
 }

@@ -25,21 +25,6 @@ public final class CalculationRules {
   private CalculationRules() {}
 
   /**
-   * The limits of a parameter as a person reads them, for trying whether a calculation takes what
-   * it prints.
-   *
-   * @param parameter the parameter
-   * @return the low and the high end with their unit; none where words are to choose from
-   */
-  public static List<String> printedLimits(Parameter parameter) {
-    return parameter.choices().isEmpty()
-        ? List.of(
-            Quantity.ofSi(parameter.low(), 0, parameter.kind()).display(),
-            Quantity.ofSi(parameter.high(), 0, parameter.kind()).display())
-        : List.of();
-  }
-
-  /**
    * A parameter must have a range above a point, a unit that can be read, and, if it may be left
    * out, a usual value that can be read and lies inside the range.
    *
