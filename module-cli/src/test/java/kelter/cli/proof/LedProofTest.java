@@ -428,9 +428,13 @@ class LedProofTest {
         Call.of("storage-water-heater")
             .met("leakage: 0.4 mA")
             .open("\"voltage\":\"230 V\"", "", "");
+    assertOneOfTwoIsMet(one);
+  }
+
+  private static void assertOneOfTwoIsMet(Case machine) {
     assertEquals(
         List.of(ReleaseTest.Result.MET, ReleaseTest.Result.NOT_MEASURED),
-        Proof.of(one).tests().stream()
+        Proof.of(machine).tests().stream()
             .filter(each -> each.step().equals("leakage"))
             .map(ReleaseTest::result)
             .toList());
@@ -459,12 +463,7 @@ class LedProofTest {
     assertEquals("met; met", leakage.note());
 
     Case one = Call.of("storage-water-heater").met("leakage: met;").open("", "", "");
-    assertEquals(
-        List.of(ReleaseTest.Result.MET, ReleaseTest.Result.NOT_MEASURED),
-        Proof.of(one).tests().stream()
-            .filter(each -> each.step().equals("leakage"))
-            .map(ReleaseTest::result)
-            .toList());
+    assertOneOfTwoIsMet(one);
   }
 
   /** What is wired in is asked for what it does once it has run. */
