@@ -1,5 +1,6 @@
 package kelter.cli.proof;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -318,7 +319,7 @@ public final class ProofText {
   private void open() {
     List<ReadTwice> repeat = proof.toRepeat();
     List<String> looks = proof.openSymptoms();
-    int tests = proof.openTests().size();
+    List<ReleaseTest> tests = proof.openTests();
     if (proof.open() == 0) {
       layout.blank().line("Nothing of this is open.");
       return;
@@ -344,9 +345,10 @@ public final class ProofText {
       layout.hanging(
           INDENT + "look: ", machine.vocabulary().symptom(symptom).orElseThrow().question());
     }
-    if (tests > 0) {
+    if (!tests.isEmpty()) {
       layout.hanging(
-          INDENT, tests + (tests == 1 ? " test" : " tests") + " on the way back to power");
+          INDENT + tests.size() + (tests.size() == 1 ? " test" : " tests") + ": ",
+          String.join(", ", new LinkedHashSet<>(tests.stream().map(ReleaseTest::step).toList())));
     }
     if (proof.readings().stream().anyMatch(each -> each.isOutside() && each.isDead())) {
       layout.hanging(
@@ -354,6 +356,13 @@ public final class ProofText {
     } else if (!proof.beforePower().isEmpty()) {
       layout.hanging(INDENT + "power waits for: ", beforePower(proof));
     }
-    layout.hanging(INDENT, "'kelter prove --led JOB' leads through them.");
+    layout.hanging(
+        INDENT,
+        "'kelter prove --led JOB' leads through them"
+            + tests.stream()
+                .filter(each -> each.awaited().isEmpty())
+                .findFirst()
+                .map(each -> "; --test " + each.step() + "=met keeps one.")
+                .orElse("."));
   }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,8 +38,9 @@ class LaunchersTest {
   }
 
   @Test
-  void bothGiveTheCommandsThatGoThroughABookTheSameCollector() {
-    MatchResult sh = found("\\n  (book:[a-z:| ]+)\\) collector='(.*)' ;;", shell);
+  void bothGiveTheCommandsThatGoThroughManyJobsTheSameCollector() {
+    MatchResult sh = found("\\n  (book:[a-z:| ]+) \\| diagnose:-\\) collector=\\$little ;;", shell);
+    String little = found("\nlittle='(.*)'", shell).group(1);
     MatchResult cmd =
         found(
             "for %%W in \\(([a-z ]+)\\) do if /i \"%~1:%~2\"==\"book:%%W\""
@@ -49,7 +51,14 @@ class LaunchersTest {
     commands.put("cmd", new TreeSet<>(Set.of(cmd.group(1).split(" "))));
 
     assertEquals(commands.get("sh"), commands.get("cmd"));
-    assertEquals(sh.group(2), cmd.group(2));
+    assertEquals(little, cmd.group(2));
+    found("diagnose:\\?\\*\\) \\[ -d \"\\$2\" \\] && collector=\\$little", shell);
+    for (String many :
+        List.of(
+            "if /i \"%~1:%~2\"==\"diagnose:-\"",
+            "if /i \"%~1\"==\"diagnose\" if exist \"%~2\\\"")) {
+      assertTrue(windows.contains(many + " set \"KELTER_COLLECTOR=" + little + "\""), many);
+    }
     assertEquals(
         found("\ncollector='(.*)'", shell).group(1),
         found("set \"KELTER_COLLECTOR=(.*?)\"\r\n", windows).group(1));

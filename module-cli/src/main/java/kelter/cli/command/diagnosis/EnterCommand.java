@@ -51,7 +51,7 @@ public final class EnterCommand implements Command {
   public CommandUsage usage() {
     return new CommandUsage(
         "enter",
-        "Enter readings, answers, marks and prices into a job, and diagnose it.",
+        "Enter readings, answers and prices into a job, and diagnose it.",
         "All of it is entered, or nothing where a piece is wrong. Readings after the work are for"
             + " 'kelter prove'.",
         List.of(READ, SAW, PLATE, FIGURE, LACKS, PRICE, CORRECT, NamedShop.OPTION),
