@@ -27,6 +27,10 @@ public final class DiagnosisScreen {
   private static final int LINES = 23;
 
   private static final double WORTH_TELLING = 0.02;
+
+  /** From so much more on it is told that a fault may be there beside another. */
+  private static final double MUCH_MORE = 0.1;
+
   private static final String INDENT = "  ";
 
   /** What is left out so that all fits, the least first. */
@@ -100,11 +104,12 @@ public final class DiagnosisScreen {
         others -= isKnown(state) ? state.probability() : 0;
         layout.hanging(
             INDENT + told + ". ",
-            "%s (%s): %s"
+            "%s (%s): %s%s"
                 .formatted(
                     Figures.percent(state.probability()),
                     Likelihood.of(state.probability()).words(),
-                    DiagnosisWords.describe(state, DiagnosisScreen::severity)));
+                    DiagnosisWords.describe(state, DiagnosisScreen::severity),
+                    besideOthers(state)));
       }
     }
     layout.hanging(INDENT, rest(others));
@@ -112,6 +117,19 @@ public final class DiagnosisScreen {
       layout.hanging(
           INDENT, terminal.attention("The readings do not fit even the best of these well."));
     }
+  }
+
+  /** How likely the one fault of a state is beside others too, where that is much more. */
+  private String besideOthers(Diagnosis.RankedState state) {
+    if (state.faults().size() != 1) {
+      return "";
+    }
+    return diagnosis
+        .fault(state.faults().get(0).fault().key())
+        .map(Diagnosis.FaultProbability::probability)
+        .filter(each -> each >= state.probability() + MUCH_MORE)
+        .map(each -> "; " + Figures.percent(each) + " with or without another fault")
+        .orElse("");
   }
 
   private static boolean isKnown(Diagnosis.RankedState state) {

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,6 +63,22 @@ class OneScreenTest {
     assertTrue(
         screen.out().lines().reduce((one, last) -> last).orElseThrow().contains("--full JOB"),
         screen.out());
+  }
+
+  /**
+   * A scaled heater leaks no less: what is likely beside other faults too is told as what it is.
+   */
+  @Test
+  void aCauseIsToldWithWhatItIsBesideOthers() {
+    String boiler = flat(Console.run("diagnose", demo("water-boiler")));
+    Matcher told =
+        Pattern.compile("(\\d+) % \\([a-z ]+\\): heater leaks to earth; (\\d+) % with or without")
+            .matcher(boiler);
+    assertTrue(told.find(), boiler);
+    assertTrue(Integer.parseInt(told.group(1)) + 10 <= Integer.parseInt(told.group(2)), boiler);
+    assertTrue(
+        boiler.contains("Suspected: heater leaks to earth (" + told.group(2) + " %)"), boiler);
+    assertFalse(flat(Console.run("diagnose", demo("dear-heater"))).contains("with or without"));
   }
 
   @ParameterizedTest
