@@ -44,7 +44,7 @@ final class PairForecast {
     this.healthy = readings.healthy();
     this.least = new double[healthy.length];
     this.most = new double[healthy.length];
-    this.interaction = tabled(null);
+    this.interaction = coarse();
     this.root = limits();
   }
 
@@ -53,22 +53,46 @@ final class PairForecast {
     return root;
   }
 
-  /** The interaction at all points of the grid; those of a grid of half as many are taken over. */
-  private double[][] tabled(double[][] coarser) {
+  /**
+   * The interaction at three by three severities. Two faults that do nothing to each other where
+   * both are half there, nor where both are full, are taken to do nothing at all.
+   */
+  private double[][] coarse() {
+    double[][] known = new double[(COARSEST + 1) * (COARSEST + 1)][];
+    known[place(1, 1)] = interaction(Readings.HALF, Readings.HALF);
+    known[place(2, 2)] = interaction(1, 1);
+    interacts = known[place(1, 1)] != null || known[place(2, 2)] != null;
+    for (int i = 0; interacts && i <= COARSEST; i++) {
+      for (int j = 0; j <= COARSEST; j++) {
+        if (i != j || i == 0) {
+          known[place(i, j)] = interaction(i * Readings.HALF, j * Readings.HALF);
+        }
+      }
+    }
+    return known;
+  }
+
+  /** The interaction on the grid as it is now; that of a grid of half as many pieces is known. */
+  private double[][] finer(double[][] coarser) {
     int side = pieces + 1;
     double[][] grid = new double[side * side][];
     interacts = false;
     for (int i = 0; i < side; i++) {
       for (int j = 0; j < side; j++) {
-        boolean known = coarser != null && i % 2 == 0 && j % 2 == 0;
-        grid[i * side + j] =
+        boolean known = i % 2 == 0 && j % 2 == 0;
+        grid[place(i, j)] =
             known
                 ? coarser[i / 2 * (pieces / 2 + 1) + j / 2]
                 : interaction((double) i / pieces, (double) j / pieces);
-        interacts |= grid[i * side + j] != null;
+        interacts |= grid[place(i, j)] != null;
       }
     }
     return grid;
+  }
+
+  /** The place of a point of the grid. */
+  private int place(int first, int second) {
+    return first * (pieces + 1) + second;
   }
 
   /** Null where there is none. */
@@ -105,7 +129,7 @@ final class PairForecast {
     for (int i = 0; i <= pieces; i++) {
       for (int j = 0; j <= pieces; j++) {
         double[] forecast = unlimited((double) i / pieces, (double) j / pieces);
-        grid[i * (pieces + 1) + j] = forecast;
+        grid[place(i, j)] = forecast;
         for (int k = 0; k < forecast.length; k++) {
           least[k] = forecast[k] < least[k] ? forecast[k] : least[k];
           most[k] = forecast[k] > most[k] ? forecast[k] : most[k];
@@ -119,7 +143,7 @@ final class PairForecast {
   void refine() {
     while (pieces < FINEST && !(isCloseAt(0.5, 1.5) && isCloseAt(1.5, 0.5))) {
       pieces *= 2;
-      interaction = tabled(interaction);
+      interaction = finer(interaction);
       limits();
     }
   }
@@ -171,7 +195,7 @@ final class PairForecast {
     double[] t = Parabola.weights(second * pieces / 2 - j);
     for (int a = 0; a < 3; a++) {
       for (int b = 0; b < 3; b++) {
-        double[] at = interaction[(2 * i + a) * (pieces + 1) + 2 * j + b];
+        double[] at = interaction[place(2 * i + a, 2 * j + b)];
         double weight = s[a] * t[b];
         for (int k = 0; at != null && weight != 0 && k < at.length; k++) {
           forecast[k] += weight * at[k];

@@ -1,6 +1,8 @@
 package kelter.core.diagnosis.likelihood;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
@@ -31,6 +33,7 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   private static final double NEGLIGIBLE = 30;
   private static final double LEVEL = 0.01;
   private static final double NARROWEST = 1e-9;
+  private static final double SCALES = 2;
   private static final double GROWTH = 2;
   private static final double SLOPE_STEP = 1e-7;
 
@@ -84,19 +87,8 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
    * @param edges where it has sharp edges
    */
   static SeverityIntegral of(DoubleUnaryOperator logLikelihood, Edges edges) {
-    TreeMap<Double, Double> meetings = meetings(edges);
-    TreeSet<Double> cuts = new TreeSet<>();
-    cuts.add(0.0);
-    cuts.add(1.0);
-    TreeSet<Double> points = new TreeSet<>(meetings.keySet());
-    for (int i = 0; i <= GRID; i++) {
-      points.add((double) i / GRID);
-    }
-    double[] s = new double[points.size()];
-    int place = 0;
-    for (double point : points) {
-      s[place++] = point;
-    }
+    TreeMap<Double, Double> sharp = meetings(edges);
+    double[] s = grid(sharp.keySet());
     double[] height = new double[s.length];
     double best = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < s.length; i++) {
@@ -105,10 +97,9 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     }
     for (int i = 0; i < s.length; i++) {
       if (height[i] < best - NEGLIGIBLE) {
-        meetings.remove(s[i]);
+        sharp.remove(s[i]);
       }
     }
-    divide(0, 1, meetings, cuts);
     double mode = 0;
     double top = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < s.length; i++) {
@@ -119,10 +110,21 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
           top = at;
           mode = peak;
         }
-        cutAround(logLikelihood, peak, at, cuts);
+        sharp.merge(peak, width(logLikelihood, peak, at), Math::min);
       }
     }
+    TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
+    divide(0, 1, sharp, cuts);
     return integrate(logLikelihood, cuts, top, mode);
+  }
+
+  /** An even grid and some points more, in rising order. */
+  private static double[] grid(Set<Double> more) {
+    TreeSet<Double> points = new TreeSet<>(more);
+    for (int i = 0; i <= GRID; i++) {
+      points.add((double) i / GRID);
+    }
+    return points.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   /** The severities at which a distance is zero, each with the severity that makes it 1. */
@@ -155,18 +157,19 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   }
 
   /**
-   * Halves a piece until it is no longer than its distance from each meeting or twice its scale.
+   * Halves a piece until it is no longer than a few times its distance from each place where the
+   * likelihood is sharp, or a few times the scale of that.
    */
   private static void divide(
-      double from, double to, Map<Double, Double> meetings, TreeSet<Double> cuts) {
-    for (Map.Entry<Double, Double> meeting : meetings.entrySet()) {
-      double r = meeting.getKey();
+      double from, double to, Map<Double, Double> sharp, TreeSet<Double> cuts) {
+    for (Map.Entry<Double, Double> place : sharp.entrySet()) {
+      double r = place.getKey();
       double distance = Math.max(0, Math.max(from - r, r - to));
-      if (to - from > Math.max(2 * meeting.getValue(), distance)) {
+      if (to - from > Math.max(SCALES * place.getValue(), GROWTH * distance)) {
         double middle = (from + to) / 2;
         cuts.add(middle);
-        divide(from, middle, meetings, cuts);
-        divide(middle, to, meetings, cuts);
+        divide(from, middle, sharp, cuts);
+        divide(middle, to, sharp, cuts);
         return;
       }
     }
@@ -208,20 +211,11 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
     return best;
   }
 
-  private static void cutAround(
-      DoubleUnaryOperator f, double peak, double height, TreeSet<Double> cuts) {
-    cuts.add(peak);
-    for (int side = -1; side <= 1; side += 2) {
-      double width = width(f, peak, height, side);
-      double cut = peak + side * width;
-      while (cut > 0 && cut < 1) {
-        cuts.add(cut);
-        if (f.applyAsDouble(cut) < height - NEGLIGIBLE) {
-          break;
-        }
-        cut = peak + GROWTH * (cut - peak);
-      }
-    }
+  /** The smaller of the two distances at which the logarithm has dropped by about one half. */
+  private static double width(DoubleUnaryOperator f, double peak, double height) {
+    double below = peak > 0 ? width(f, peak, height, -1) : 1;
+    double above = peak < 1 ? width(f, peak, height, 1) : 1;
+    return Math.min(below, above);
   }
 
   /** The distance at which the logarithm has dropped by about one half, by doubling and halving. */
