@@ -2,13 +2,14 @@
 rem Starts Kelter from the folder that this file lies in. See the file "kelter" beside it.
 setlocal DisableDelayedExpansion
 for %%I in ("%~dp0..") do set "KELTER_HOME_DIR=%%~fI"
-set "KELTER_TIER=1"
-if /i "%~1"=="readings" set "KELTER_TIER=4"
+set "KELTER_COMPILER=-XX:TieredStopAtLevel=1"
+if /i "%~1"=="readings" set "KELTER_COMPILER=-XX:TieredStopAtLevel=4"
+if /i "%~1:%~2"=="diagnose:-" set "KELTER_COMPILER=-XX:TieredStopAtLevel=4 -XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=6000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000"
 set "KELTER_COLLECTOR=-XX:+UseG1GC"
 for %%W in (learn stats import) do if /i "%~1:%~2"=="book:%%W" set "KELTER_COLLECTOR=-XX:+UseSerialGC -Xmn64m"
 if /i "%~1:%~2"=="diagnose:-" set "KELTER_COLLECTOR=-XX:+UseSerialGC -Xmn64m"
 if /i "%~1"=="diagnose" if exist "%~2\" set "KELTER_COLLECTOR=-XX:+UseSerialGC -Xmn64m"
-set "KELTER_FLAGS=-XX:TieredStopAtLevel=%KELTER_TIER% %KELTER_COLLECTOR% -XX:-UsePerfData -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+DisplayVMOutputToStderr -Dsun.reflect.inflationThreshold=2147483647 -Dguice_include_stack_traces=OFF -Dguice_bytecode_gen_option=DISABLED"
+set "KELTER_FLAGS=%KELTER_COMPILER% %KELTER_COLLECTOR% -XX:-UsePerfData -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+DisplayVMOutputToStderr -Dsun.reflect.inflationThreshold=2147483647 -Dguice_include_stack_traces=OFF -Dguice_bytecode_gen_option=DISABLED"
 
 if /i "%KELTER_RUNTIME%"=="system" goto system
 if not exist "%KELTER_HOME_DIR%\runtime\bin\java.exe" goto system

@@ -64,6 +64,24 @@ class LaunchersTest {
         found("set \"KELTER_COLLECTOR=(.*?)\"\r\n", windows).group(1));
   }
 
+  @Test
+  void bothGiveTheSameCommandsTheThoroughCompiler() {
+    String late =
+        found("\nlate='(.*)'\n", shell).group(1)
+            + found("\nlate=\"\\$late(.*)\"\n", shell).group(1);
+    found("diagnose:-\\) compiler=\"-XX:TieredStopAtLevel=4 \\$late\" ;;", shell);
+    found("readings:\\*\\) compiler='-XX:TieredStopAtLevel=4' ;;", shell);
+    assertEquals(
+        "-XX:TieredStopAtLevel=4 " + late,
+        found("if /i \"%~1:%~2\"==\"diagnose:-\" set \"KELTER_COMPILER=(.*)\"", windows).group(1));
+    assertEquals(
+        "-XX:TieredStopAtLevel=4",
+        found("if /i \"%~1\"==\"readings\" set \"KELTER_COMPILER=(.*)\"", windows).group(1));
+    assertEquals(
+        found("\ncompiler='(.*)'", shell).group(1),
+        found("set \"KELTER_COMPILER=(.*?)\"\r\n", windows).group(1));
+  }
+
   /** What Java is told that is not a place, in the order of the one for sh. */
   @Test
   void bothTellJavaTheSame() {
@@ -73,7 +91,7 @@ class LaunchersTest {
         sh.replaceAll("\\\\?\n *", " ")
             .replace("exec \"$java\"", "")
             .replaceAll("-Dkelter.*", "")
-            .replace("$tier", "%KELTER_TIER%")
+            .replace("$compiler", "%KELTER_COMPILER%")
             .replace("$collector", "%KELTER_COLLECTOR%")
             .replaceAll(" +", " ")
             .strip();

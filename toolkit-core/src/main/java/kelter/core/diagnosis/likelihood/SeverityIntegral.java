@@ -15,11 +15,12 @@ import kelter.core.numeric.Root;
  * from 0 to 1 before anything is measured.
  *
  * <p>The modes are found on a grid, to which the severities are added at which a forecast meets its
- * reading, and refined; the interval is then split at each mode and each meeting, and at growing
- * distances from it, in units of its own width, and each piece is integrated by a Gauss-Legendre
- * rule. Fixed nodes over the whole interval would miss a sharp likelihood, and so would the grid
- * alone: with a chance of a blunder a likelihood is flat but near its modes. A forecast that meets
- * its reading twice between two points of the grid is not covered.
+ * reading, and refined. Around each mode and each meeting the interval is then halved until no
+ * piece is longer than a few times its distance from it, or a few times the width of what is there,
+ * and each piece is integrated by a Gauss-Legendre rule. Fixed nodes over the whole interval would
+ * miss a sharp likelihood, and so would the grid alone: with a chance of a blunder a likelihood is
+ * flat but near its modes. A forecast that meets its reading twice between two points of the grid
+ * is not covered.
  *
  * @param logIntegral the natural logarithm of the integral
  * @param severity the nodes
@@ -33,8 +34,13 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   private static final double NEGLIGIBLE = 30;
   private static final double LEVEL = 0.01;
   private static final double NARROWEST = 1e-9;
+
+  /** A piece is at most so many widths long where the likelihood is sharp. */
   private static final double SCALES = 2;
+
+  /** A piece is at most so many times as long as it is far from where the likelihood is sharp. */
   private static final double GROWTH = 2;
+
   private static final double SLOPE_STEP = 1e-7;
 
   /** By how much a sum of shares may fall short of what it should be. */
@@ -157,8 +163,10 @@ record SeverityIntegral(double logIntegral, double[] severity, double[] weight, 
   }
 
   /**
-   * Halves a piece until it is no longer than a few times its distance from each place where the
-   * likelihood is sharp, or a few times the scale of that.
+   * Halves a piece until it fits its distance from each place where the likelihood is sharp.
+   *
+   * @param sharp these places, each with the width of what is there
+   * @param cuts takes the middles
    */
   private static void divide(
       double from, double to, Map<Double, Double> sharp, TreeSet<Double> cuts) {
