@@ -105,4 +105,42 @@ class ReadingsThatSpeakTest {
         "Does the water come slowly with the filter empty, too?",
         weak.open().vocabulary().symptom("weak-without-coffee").orElseThrow().question());
   }
+
+  private static Call warmFridge() {
+    return Call.of("refrigerator")
+        .answered("fresh-food-only", "yes")
+        .answered("weak-air", "yes")
+        .answered("ices-up", "no");
+  }
+
+  private static Call cutOut(String reading, String at) {
+    return warmFridge().read("thermal-cut-out", "resistance", reading, at, "as-found");
+  }
+
+  /** A defrost thermostat is open in a warm room, a fuse is closed: both are in order. */
+  @Test
+  void aDefrostCutOutThatIsOpenInAWarmRoomIsNoFault() {
+    double before = chance(warmFridge().open(), "thermal-cut-out.open");
+    double warm = chance(cutOut("OL", "").open(), "thermal-cut-out.open");
+    double room =
+        chance(cutOut("OL", "\"temperature\":\"21 Cel\"").open(), "thermal-cut-out.open");
+    double cold =
+        chance(cutOut("OL", "\"temperature\":\"-14 Cel\"").open(), "thermal-cut-out.open");
+    double closed = chance(cutOut("0.1 ohm", "").open(), "thermal-cut-out.open");
+
+    assertTrue(warm < 2 * before, warm + " after " + before);
+    assertEquals(warm, room, 1e-9);
+    assertTrue(cold > 0.9, cold + "");
+    assertTrue(closed < 0.1 * before, closed + " after " + before);
+  }
+
+  @Test
+  void aDeadFanIsTheCauseWhateverADefrostCutOutShowsInAWarmRoom() {
+    Case both =
+        cutOut("OL", "").read("evaporator-fan", "winding-resistance", "OL", "", "as-found").open();
+
+    assertTrue(chance(both, "evaporator-fan.winding-open") > 0.9);
+    assertTrue(
+        chance(both, "thermal-cut-out.open") < 0.3, chance(both, "thermal-cut-out.open") + "");
+  }
 }

@@ -19,6 +19,7 @@ import kelter.electrical.regulating.Thermostat;
  * @param medium what it heats
  * @param balance what is heated along with water
  * @param blown whether a stream of air with lint or dust in it runs over it
+ * @param opensWarm whether its thermal links may be open in a warm room and in order
  * @param rating what it has when it is in order
  * @param rated whether its rating is stated; else it is a usual one
  * @param links its thermal links
@@ -33,6 +34,7 @@ record HeatingGroup(
     Medium medium,
     HeatBalance balance,
     boolean blown,
+    boolean opensWarm,
     HeaterRating rating,
     boolean rated,
     List<Component> links,
@@ -89,6 +91,7 @@ record HeatingGroup(
             medium.get(),
             HeatBalance.of(appliance.kind()),
             medium.get() == Medium.AIR && !WITHOUT_LINT.contains(appliance.kind()),
+            WholeLink.opensWarm(appliance),
             rating.orElseGet(() -> HeaterRating.usual(appliance, part, medium.get().usualPower())),
             rating.isPresent(),
             List.of(),
@@ -105,6 +108,7 @@ record HeatingGroup(
         medium,
         balance,
         blown,
+        opensWarm,
         rating,
         rated,
         own(appliance, ThermalLink.THERMAL_LINK.id(), first),

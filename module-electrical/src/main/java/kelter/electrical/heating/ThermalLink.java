@@ -5,6 +5,7 @@ import static kelter.core.diagnosis.model.Course.line;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kelter.core.check.Allowed;
 import kelter.core.check.Check;
@@ -12,15 +13,19 @@ import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Wear;
+import kelter.core.diagnosis.model.Circumstances;
 import kelter.core.diagnosis.model.FaultRow;
 import kelter.core.diagnosis.model.Figure;
 import kelter.core.diagnosis.model.FigureSet;
 import kelter.core.diagnosis.model.PartModel;
 import kelter.core.diagnosis.model.Spread;
+import kelter.core.diagnosis.model.State;
 import kelter.core.diagnosis.model.Work;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
+import kelter.core.job.Conditions;
 import kelter.core.module.Part;
+import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.source.Source;
@@ -79,6 +84,11 @@ public final class ThermalLink implements Part {
   private static final Source WITHIN =
       Source.fromMemory("cut-outs open within 10 K of their marking, worn ones 15 K to 60 K early");
 
+  /** How far links of one state differ, as a natural logarithm. */
+  private static final double SPREAD = 0.7;
+
+  private static final Spread<Object> OF_LINKS = Spread.constant(SPREAD);
+
   /** What faults change. */
   private static final class Link {
     static final FigureSet ALL = new FigureSet("thermal-link");
@@ -88,6 +98,41 @@ public final class ThermalLink implements Part {
     static final Figure BELOW = ALL.figure("how far below its marking it opens, K", 0);
     static final Figure LAMP_DARK =
         ALL.figure("chance that the lamp that it switches is seen to stay dark", 0.03);
+  }
+
+  /**
+   * What a link beside a heater that defrosts shows. It is a fuse, closed while it is whole, or a
+   * thermostat, which closes in the cold only: read in warmth both are in order, and an open one is
+   * known by a reading in the cold.
+   */
+  private enum OpenInWarmth implements Circumstances<OpenInWarmth.Found> {
+    MAY_BE;
+
+    /** Where it is read so that it tells most: in the cold, as its limit has it; from memory. */
+    static final Conditions COLD =
+        new Conditions(
+            Map.of(
+                Electrical.TEMPERATURE.id(),
+                Quantity.of(-12, "Cel", QuantityKind.TEMPERATURE)));
+
+    /** So wide, as a natural logarithm, that closed and open are found one as often as the other. */
+    private static final double EITHER = 20;
+
+    /** The resistance, Ohm, and how far links in that state differ, as a natural logarithm. */
+    record Found(double resistance, double spread) {}
+
+    @Override
+    public Solver<Found> under(Conditions conditions) {
+      boolean cold = WholeLink.isCold(conditions);
+      return state ->
+          cold || isOpen(state)
+              ? new Found(state.of(Link.RESISTANCE), SPREAD)
+              : new Found(Electrical.RESISTANCE.high(), EITHER);
+    }
+
+    private static boolean isOpen(State state) {
+      return state.of(Link.RESISTANCE) >= Electrical.RESISTANCE.high();
+    }
   }
 
   @Override
@@ -119,12 +164,24 @@ public final class ThermalLink implements Part {
             .changes(Link.RESISTANCE.becomes(Electrical.RESISTANCE.high()))
             .makes(Symptoms.DOES_NOT_START, 0.85)
             .makes(Symptoms.STOPS_IN_CYCLE, 0.6);
-    return Optional.of(addTo(model, link, open).build());
+    return Optional.of(
+        faults(model, link, open).looks(LINK_RESISTANCE, Link.RESISTANCE, OF_LINKS).build());
   }
 
   /** Puts it into the model of its circuit. */
   static void addTo(PartModel model, Component link, HeatingGroup group) {
-    addTo(model, link, open(group));
+    faults(model, link, open(group));
+    if (group.opensWarm()) {
+      model
+          .under(OpenInWarmth.MAY_BE)
+          .usually(OpenInWarmth.COLD)
+          .observe(
+              LINK_RESISTANCE,
+              OpenInWarmth.Found::resistance,
+              (value, order, found) -> found.spread());
+    } else {
+      model.looks(LINK_RESISTANCE, Link.RESISTANCE, OF_LINKS);
+    }
   }
 
   /** Puts that of a cooking zone, which switches a lamp too, into the model of its circuit. */
@@ -142,11 +199,10 @@ public final class ThermalLink implements Part {
         .curedBy(renew("renew the limiter of the zone", ElectricalCautions.HOT_PART));
   }
 
-  private static PartModel addTo(PartModel model, Component link, FaultRow open) {
+  private static PartModel faults(PartModel model, Component link, FaultRow open) {
     return model
         .on(link, THERMAL_LINK, Link.ALL)
         .faults(open, opensEarly())
-        .looks(LINK_RESISTANCE, Link.RESISTANCE, Spread.constant(0.7))
         .looks(OPENS_WARM, Link.OPENS)
         .looks(OPENS_OFF, Link.BELOW, Spread.relative(0.2).atLeast(5));
   }

@@ -5,6 +5,8 @@ import kelter.core.check.Allowed;
 import kelter.core.check.LimitRule;
 import kelter.core.check.Limits;
 import kelter.core.check.Measured;
+import kelter.core.job.Appliance;
+import kelter.core.job.Conditions;
 import kelter.electrical.caution.ElectricalCautions;
 import kelter.electrical.component.Electrical;
 import kelter.electrical.contact.ContactLimits;
@@ -30,9 +32,7 @@ enum WholeLink implements LimitRule {
   @Override
   public Optional<Allowed> allowed(Measured measured) {
     Optional<Allowed> whole = Optional.of(ContactLimits.CLOSED);
-    boolean cold =
-        measured.conditions().si(Electrical.TEMPERATURE, Double.POSITIVE_INFINITY) <= CLOSED;
-    return cold || !defrosts(measured)
+    return isCold(measured.conditions()) || !opensWarm(measured.appliance())
         ? whole
         : whole.map(
             link ->
@@ -42,8 +42,13 @@ enum WholeLink implements LimitRule {
                     .butIfNot(ElectricalCautions.NEVER_BRIDGE_CONTACT));
   }
 
-  private static boolean defrosts(Measured measured) {
-    return Heater.isIn(measured.appliance())
-        && !measured.appliance().componentsOf(DEFROST_SENSOR).isEmpty();
+  /** Whether thermal links of an appliance may be open in a warm room and in order. */
+  static boolean opensWarm(Appliance appliance) {
+    return Heater.isIn(appliance) && !appliance.componentsOf(DEFROST_SENSOR).isEmpty();
+  }
+
+  /** Whether a reading was taken where any defrost thermostat is closed; never if nobody says. */
+  static boolean isCold(Conditions conditions) {
+    return conditions.si(Electrical.TEMPERATURE, Double.POSITIVE_INFINITY) <= CLOSED;
   }
 }
