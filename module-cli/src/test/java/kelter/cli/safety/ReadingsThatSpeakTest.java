@@ -19,6 +19,13 @@ class ReadingsThatSpeakTest {
         .orElseThrow();
   }
 
+  /** What is wrong in the likeliest state. */
+  private static List<String> keys(Case machine) {
+    return machine.diagnosis().ranking().get(0).faults().stream()
+        .map(each -> each.fault().key())
+        .toList();
+  }
+
   private static Call boilerThatTrips() {
     return Call.of("storage-water-heater").answered("trips-rcd", "yes");
   }
@@ -122,8 +129,7 @@ class ReadingsThatSpeakTest {
   void aDefrostCutOutThatIsOpenInAWarmRoomIsNoFault() {
     double before = chance(warmFridge().open(), "thermal-cut-out.open");
     double warm = chance(cutOut("OL", "").open(), "thermal-cut-out.open");
-    double room =
-        chance(cutOut("OL", "\"temperature\":\"21 Cel\"").open(), "thermal-cut-out.open");
+    double room = chance(cutOut("OL", "\"temperature\":\"21 Cel\"").open(), "thermal-cut-out.open");
     double cold =
         chance(cutOut("OL", "\"temperature\":\"-14 Cel\"").open(), "thermal-cut-out.open");
     double closed = chance(cutOut("0.1 ohm", "").open(), "thermal-cut-out.open");
@@ -142,5 +148,75 @@ class ReadingsThatSpeakTest {
     assertTrue(chance(both, "evaporator-fan.winding-open") > 0.9);
     assertTrue(
         chance(both, "thermal-cut-out.open") < 0.3, chance(both, "thermal-cut-out.open") + "");
+  }
+
+  @Test
+  void aLockThatConductsBadlyNowAndThenHasABurntContact() {
+    for (String kind : List.of("washing-machine", "washer-dryer", "dishwasher")) {
+      Case bad =
+          Call.of(kind)
+              .answered("does-not-start", "sometimes")
+              .answered("shows-door", "yes")
+              .read("door-lock", "contact-resistance", "15 ohm", "", "as-found")
+              .open();
+
+      assertTrue(chance(bad, "door-lock.contact-burnt") > 0.8, kind);
+      assertEquals("door-lock.contact-burnt", bad.diagnosis().faults().get(0).fault().key(), kind);
+    }
+  }
+
+  /** A child lock, or a start that was put off: what answers once it is off was never broken. */
+  @Test
+  void buttonsThatAllAnswerOnceTheChildLockIsOffAreInOrder() {
+    for (String kind : List.of("washing-machine", "washer-dryer", "dishwasher")) {
+      Call locked = Call.of(kind).answered("does-not-start", "yes").answered("control-dead", "yes");
+      Case answers =
+          locked
+              .read("control-board", "buttons-dead", "none")
+              .read("control-board", "dark", "no")
+              .open();
+
+      assertTrue(locked.open().diagnosis().healthy() > 0.01, kind);
+      double healthy = answers.diagnosis().healthy();
+      assertTrue(healthy > chance(answers, "control-board.keypad-dead"), kind + " " + healthy);
+    }
+  }
+
+  /** Less air leaves the food warm, and the compressor runs on. */
+  @Test
+  void aCompressorThatRunsOnBesideADeadFanNeedsNoSecondFault() {
+    Case dead =
+        warmFridge()
+            .answered("runs-without-end", "yes")
+            .read("evaporator-fan", "winding-resistance", "OL")
+            .open();
+
+    assertEquals(List.of("evaporator-fan.winding-open"), keys(dead));
+    assertTrue(dead.diagnosis().ranking().get(0).probability() > 0.75);
+  }
+
+  /** A motor with worn brushes turns slower before it stops. */
+  @Test
+  void wornBrushesExplainWeakSuctionByThemselves() {
+    Case worn =
+        Call.of("vacuum-cleaner")
+            .answered("stops-in-cycle", "sometimes")
+            .answered("sparks", "yes")
+            .answered("weak-suction", "yes")
+            .read("brushes", "length", "4 mm")
+            .read("filter", "dirt", "clean")
+            .open();
+
+    assertEquals(List.of("brushes.worn"), keys(worn));
+  }
+
+  /** A pump that pushes against scale labours, and its owner hears it. */
+  @Test
+  void aLoudPumpDoesNotAcquitScale() {
+    Call weak = Call.of("espresso-machine").answered("weak-flow", "yes");
+    double scaled = chance(weak.open(), "heater.scaled");
+
+    double loud = chance(weak.answered("loud", "yes").open(), "heater.scaled");
+    assertTrue(loud > 0.6 * scaled, loud + " after " + scaled);
   }
 }

@@ -1,6 +1,7 @@
 package kelter.electrical.door;
 
 import static kelter.core.diagnosis.model.Course.line;
+import static kelter.core.diagnosis.model.Course.power;
 import static kelter.core.diagnosis.model.Course.step;
 import static kelter.core.diagnosis.model.FaultRow.fault;
 
@@ -91,6 +92,9 @@ public final class DoorLock implements Part {
 
   private static final Spread<Object> OF_ANY = Spread.constant(1.2);
 
+  /** By how much a contact that is burnt through has more than one that begins to burn, ratio. */
+  private static final double BURNT = 120;
+
   /** What faults change. */
   private static final class Lock {
     static final FigureSet ALL = new FigureSet("door-lock");
@@ -152,6 +156,15 @@ public final class DoorLock implements Part {
                         .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.5)
                         .makes(Symptoms.STOPS_IN_CYCLE, 0.3)
                         .curedBy(renew)),
+                fault("contact-burnt", "contact of the door lock burnt", 0.01)
+                    .wears(Wear.CONTACT)
+                    .apartFrom("contact-open")
+                    .changes(Lock.CONTACT.becomes(power(0.5, BURNT)))
+                    .makes(Symptoms.DOES_NOT_START, 0.1, 0.7)
+                    .makes(Symptoms.STOPS_IN_CYCLE, 0.1, 0.6)
+                    .makes(Meaning.DOOR.symptom(), 0.1, 0.5)
+                    .makes(Symptoms.DOOR_DOES_NOT_LOCK, 0.1, 0.4)
+                    .curedBy(renew),
                 shown(
                     fault("coil-open", "PTC or coil of the door lock open", 0.02)
                         .changes(

@@ -111,11 +111,11 @@ public final class ThermalLink implements Part {
     /** Where it is read so that it tells most: in the cold, as its limit has it; from memory. */
     static final Conditions COLD =
         new Conditions(
-            Map.of(
-                Electrical.TEMPERATURE.id(),
-                Quantity.of(-12, "Cel", QuantityKind.TEMPERATURE)));
+            Map.of(Electrical.TEMPERATURE.id(), Quantity.of(-12, "Cel", QuantityKind.TEMPERATURE)));
 
-    /** So wide, as a natural logarithm, that closed and open are found one as often as the other. */
+    /**
+     * So wide, as a natural logarithm, that closed and open are found one as often as the other.
+     */
     private static final double EITHER = 20;
 
     /** The resistance, Ohm, and how far links in that state differ, as a natural logarithm. */

@@ -32,6 +32,21 @@ class DoorTest {
     assertTrue(forecast(WASHER, "door-lock.clicks", "door-lock.coil-open", 1) < 0.1);
   }
 
+  /** What conducts badly still conducts, and locks as before. */
+  @Test
+  void aBurntContactHasOhmsAndAnOpenOneHasNone() {
+    double slight =
+        forecast(WASHER, "door-lock.contact-resistance", "door-lock.contact-burnt", 0.1);
+    double bad = forecast(WASHER, "door-lock.contact-resistance", "door-lock.contact-burnt", 0.95);
+
+    assertTrue(slight > 0.3 && slight < 2, slight + "");
+    assertTrue(bad > 20 && bad < 100, bad + "");
+    assertEquals(
+        inOrder(WASHER, "door-lock.clicks"),
+        forecast(WASHER, "door-lock.clicks", "door-lock.contact-burnt", 0.95),
+        1e-9);
+  }
+
   /** Each fault makes a look likelier or worse by a good part of its scale. */
   @ParameterizedTest
   @CsvSource({
