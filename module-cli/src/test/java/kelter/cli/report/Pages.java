@@ -29,7 +29,7 @@ final class Pages {
 
   static final String HOSTILE = "\"><script>alert(1)</script><img src=x onerror=alert(2)>{{job}}";
 
-  private static final Path WASHER = Path.of("..", "demo", "jobs", "washer-extractor.json");
+  static final Path WASHER = Path.of("..", "demo", "jobs", "washer-extractor.json");
 
   private Pages() {}
 

@@ -112,11 +112,21 @@ class ReportPageTest {
             "What does it cost?",
             "What was looked at and measured",
             "What do I have to do",
-            "What is not settled?",
+            "Did it work, and what is still open?",
             "Guarantee, whom to call",
             "Figures for the technician")) {
       assertTrue(page.indexOf(question) > at, question);
       at = page.indexOf(question);
     }
+  }
+
+  /** "Open" is a word of the trade: to an owner a heater that is open has a lid. */
+  @Test
+  void theOwnerIsToldWhatCurrentDoes() {
+    String page = text(Pages.of(Pages.open(Pages.WASHER), List.of(), false));
+    String owners = page.substring(0, page.indexOf("Figures for the technician"));
+
+    assertFalse(owners.contains("element of the heater open"), owners);
+    assertTrue(owners.contains("one element of the heater: no current gets through"), owners);
   }
 }

@@ -136,17 +136,18 @@ public final class OwnersPage {
   }
 
   private static String sure(Diagnosis.FaultProbability each, boolean guess) {
+    String title = OwnersTitle.of(each.fault().title());
     String odds = Unsettled.inHundred(each.probability()) + " of 100 such machines";
     return guess
-        ? "Most likely: %s (so in %s with these readings).".formatted(each.fault().title(), odds)
-        : "The readings before the work spoke for “%s” in %s."
-            .formatted(each.fault().title(), odds);
+        ? "Most likely: %s (so in %s with these readings).".formatted(title, odds)
+        : "The readings before the work spoke for “%s” in %s.".formatted(title, odds);
   }
 
   private String title(String key) {
     return machine.faults().stream()
         .filter(fault -> fault.key().equals(key))
         .map(Fault::title)
+        .map(OwnersTitle::of)
         .findFirst()
         .orElse(key);
   }

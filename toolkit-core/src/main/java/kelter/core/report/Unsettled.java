@@ -9,7 +9,7 @@ import kelter.core.proof.Proof;
 import kelter.core.safety.lockout.ReleaseTest;
 import kelter.core.workshop.Case;
 
-/** What is not settled, which may be that a machine is mended that is said to be. */
+/** Whether the work worked, and what nobody has read or looked at. */
 final class Unsettled {
 
   private static final double WORTH_TELLING = 0.05;
@@ -33,7 +33,8 @@ final class Unsettled {
   }
 
   static Point of(Case machine, Proof proof) {
-    return Point.of("What is not settled?", new Unsettled(machine, proof).answers());
+    return Point.of(
+        "Did it work, and what is still open?", new Unsettled(machine, proof).answers());
   }
 
   private List<String> answers() {
@@ -124,7 +125,8 @@ final class Unsettled {
         .map(
             fault ->
                 "It may also have this (%s in 100): %s."
-                    .formatted(inHundred(fault.probability()), fault.fault().title()))
+                    .formatted(
+                        inHundred(fault.probability()), OwnersTitle.of(fault.fault().title())))
         .toList();
   }
 
