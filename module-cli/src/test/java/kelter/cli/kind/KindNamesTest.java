@@ -1,6 +1,7 @@
 package kelter.cli.kind;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -49,5 +50,36 @@ class KindNamesTest {
   void aMisspeltNameIsFoundAsBefore() {
     assertEquals(Optional.of("refrigerator"), KINDS.likely("refridgerator"));
     assertEquals(Optional.empty(), KINDS.likely("garbage disposal"));
+  }
+
+  /**
+   * A heat pump dryer heats by its heat pump and lets no air out; common knowledge of the trade.
+   */
+  @Test
+  void aBuildThatIsNamedLacksWhatItHasNot() {
+    Console console = Console.run("new", "heat-pump dryer", "-s", "does-not-dry");
+
+    assertEquals(0, console.code(), console.err());
+    String job = console.out().replaceAll("\\s+", "");
+    assertTrue(job.contains("\"lacks\":[\"air-heater\",\"duct\"]"), job);
+    assertTrue(console.err().contains("it has no air-heater, duct"), console.err());
+    for (String any : new String[] {"dryer", "tumble dryer", "clothes dryer", "tumble-dryer"}) {
+      assertFalse(Console.run("new", any).out().contains("lacks"), any);
+    }
+  }
+
+  /** What the owner says is offered, not taken. */
+  @Test
+  void aBuildThatTheOwnerSpeaksOfIsOffered() {
+    Console console = Console.run("new", "dryer", "--said", "It is one with a heat pump, damp");
+
+    assertFalse(console.out().contains("lacks"), console.out());
+    assertTrue(console.err().contains("--lacks air-heater --lacks duct"), console.err());
+    assertFalse(Console.run("new", "dryer", "--said", "too hot").err().contains("--lacks"));
+  }
+
+  @Test
+  void aRangeIsAnOven() {
+    assertTrue(Console.run("new", "range", "--market", "NA").out().contains("\"oven\""));
   }
 }

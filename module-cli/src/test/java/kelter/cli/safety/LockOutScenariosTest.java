@@ -335,4 +335,19 @@ class LockOutScenariosTest {
     assertTrue(open.open().lockOut().text().contains("earth"));
     assertTrue(open.in("NA").open().lockOut().text().contains("ground"));
   }
+
+  /** Ranges of North America have a cord, built-in ovens none: isolated until somebody tells. */
+  @Test
+  void whetherARangeHasAPlugIsAskedAndLocksUntilItIsTold() {
+    Call range = Call.of("oven").answered("stays-cold", "yes");
+    assertState(LockState.C, range.open());
+    assertEquals(List.of("no-plug"), range.open().lockOut().ask());
+
+    Case plugged = range.answered("no-plug", "no").open();
+    assertState(LockState.A, plugged);
+    assertEquals(List.of(), plugged.lockOut().ask());
+    assertState(LockState.C, range.answered("no-plug", "yes").open());
+    assertEquals(List.of(), range.answered("no-plug", "yes").open().lockOut().ask());
+    assertEquals(List.of(), Call.of("induction-hob").open().lockOut().ask());
+  }
 }

@@ -18,9 +18,10 @@ import kelter.core.vocabulary.Ids;
  * @param id the word for it in files
  * @param title the kind, for a person
  * @param words other words by which it is called
+ * @param builds its builds that have names of their own
  * @param life the kind of appliance whose life was studied, or empty
  * @param typicalAge the age at which the shares hold, years, above 0
- * @param fixed whether it is usually wired in without a plug
+ * @param supply how it is connected to the mains
  * @param parts its parts, each id once
  * @param covers what has to come off before parts can be reached
  * @param nothingWrong how often a call has no cause, and what is then told
@@ -37,9 +38,10 @@ public record Kind(
     String id,
     String title,
     List<String> words,
+    List<KindBuild> builds,
     String life,
     double typicalAge,
-    boolean fixed,
+    Supply supply,
     List<KindPart> parts,
     List<Cover> covers,
     NothingWrong nothingWrong,
@@ -90,7 +92,9 @@ public record Kind(
     Ids.require(id);
     Objects.requireNonNull(title);
     words = List.copyOf(words);
+    builds = List.copyOf(builds);
     Objects.requireNonNull(life);
+    Objects.requireNonNull(supply);
     parts = List.copyOf(parts);
     covers = List.copyOf(covers);
     Objects.requireNonNull(nothingWrong);
@@ -124,9 +128,10 @@ public record Kind(
         id,
         title,
         words,
+        builds,
         life,
         typicalAge,
-        fixed,
+        supply,
         parts,
         covers,
         nothing,
@@ -158,12 +163,66 @@ public record Kind(
   /**
    * All words by which it is found.
    *
-   * @return id, title and other words
+   * @return id, title and other words, those of its builds last
    */
   public List<String> names() {
+    List<String> names = ownNames();
+    builds.forEach(build -> names.addAll(build.words()));
+    return names;
+  }
+
+  private List<String> ownNames() {
     List<String> names = new ArrayList<>(List.of(id, title));
     names.addAll(words);
     return names;
+  }
+
+  /**
+   * The build that somebody means.
+   *
+   * @param told what somebody calls the machine
+   * @return the one of whose names one has all the words, each in full or from its start; empty if
+   *     a name of the kind has them too, or several builds have
+   */
+  public Optional<KindBuild> build(String told) {
+    if (PlainWords.anyHasAll(ownNames(), told)) {
+      return Optional.empty();
+    }
+    List<KindBuild> meant =
+        builds.stream().filter(build -> PlainWords.anyHasAll(build.words(), told)).toList();
+    return meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty();
+  }
+
+  /**
+   * The builds that somebody may speak of; to be asked for, not taken.
+   *
+   * @param said what the owner says
+   * @return those whose name, without the words that the kind has too, is in it
+   */
+  public List<KindBuild> buildsIn(String said) {
+    String text = " " + PlainWords.of(said) + " ";
+    Set<String> common = new LinkedHashSet<>();
+    for (String name : ownNames()) {
+      common.addAll(List.of(PlainWords.of(name).split(" ")));
+    }
+    List<KindBuild> spoken = new ArrayList<>();
+    for (KindBuild build : builds) {
+      List<String> own = new ArrayList<>(List.of(PlainWords.of(build.title()).split(" ")));
+      own.removeAll(common);
+      if (!own.isEmpty() && text.contains(" " + String.join(" ", own) + " ")) {
+        spoken.add(build);
+      }
+    }
+    return spoken;
+  }
+
+  /**
+   * Whether it is taken as wired in until somebody tells.
+   *
+   * @return false if it has a plug
+   */
+  public boolean fixed() {
+    return supply != Supply.PLUG;
   }
 
   /**

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -82,7 +81,7 @@ public final class Kinds {
    *     full or from its start; that it is electric tells nothing; empty if there is none
    */
   public List<Kind> meant(String words) {
-    String told = plain(words);
+    String told = PlainWords.of(words);
     List<Kind> found = withAll(told);
     return found.isEmpty() && told.startsWith(ELECTRIC)
         ? withAll(told.substring(ELECTRIC.length()))
@@ -99,7 +98,7 @@ public final class Kinds {
    */
   public Optional<String> likely(String words) {
     Map<String, String> names = names();
-    String rest = plain(words);
+    String rest = PlainWords.of(words);
     while (!rest.isEmpty()) {
       if (names.containsKey(rest)) {
         return Optional.of(names.get(rest));
@@ -118,10 +117,10 @@ public final class Kinds {
     for (String id : ids) {
       Kind kind = kind(id).orElseThrow();
       for (String name : kind.names()) {
-        if (plain(name).equals(told)) {
+        if (PlainWords.of(name).equals(told)) {
           return List.of(kind);
         }
-        if (!told.isEmpty() && hasAll(plain(name), told)) {
+        if (!told.isEmpty() && PlainWords.hasAll(name, told)) {
           found.put(id, kind);
         }
       }
@@ -138,22 +137,9 @@ public final class Kinds {
     Map<String, String> names = new LinkedHashMap<>();
     for (String id : ids) {
       for (String name : kind(id).orElseThrow().names()) {
-        names.putIfAbsent(plain(name), id);
+        names.putIfAbsent(PlainWords.of(name), id);
       }
     }
     return names;
-  }
-
-  private static String plain(String words) {
-    return words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
-  }
-
-  private static boolean hasAll(String name, String told) {
-    for (String word : told.split(" ")) {
-      if (!(" " + name).contains(" " + word)) {
-        return false;
-      }
-    }
-    return true;
   }
 }

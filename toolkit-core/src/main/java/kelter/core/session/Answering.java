@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.KindBuild;
 import kelter.core.check.Finding;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Diagnosis;
@@ -354,13 +355,22 @@ final class Answering {
               session, "Known: " + String.join(", ", session.workshop().kinds().ids()) + ".");
     }
     String id = meant.get(0).id();
-    Json.Obj appliance = new Json.Obj(Map.of("kind", new Json.Str(id)));
-    return Reply.to(
-        session.saying(
-            session
-                .content()
-                .with("id", new Json.Str(session.idOf().apply(id)))
-                .with("appliance", appliance)));
+    Json.Obj content =
+        session
+            .content()
+            .with("id", new Json.Str(session.idOf().apply(id)))
+            .with("appliance", new Json.Obj(Map.of("kind", new Json.Str(id))));
+    Optional<KindBuild> build = meant.get(0).build(words);
+    for (String part : build.map(KindBuild::lacks).orElse(List.of())) {
+      content = MarkedEdit.lacking(content, part);
+    }
+    Session next = session.saying(content);
+    return build.isPresent() ? Reply.to(next, taken(build.get())) : Reply.to(next);
+  }
+
+  private static String taken(KindBuild build) {
+    return "A %s: it has no %s. If that is wrong: undo."
+        .formatted(build.title(), String.join(", ", build.lacks()));
   }
 
   private static List<String> ids(List<Kind> kinds) {

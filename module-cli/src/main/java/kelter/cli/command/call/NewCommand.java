@@ -3,6 +3,7 @@ package kelter.cli.command.call;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import kelter.cli.usage.CommandUsage;
 import kelter.cli.usage.Given;
 import kelter.cli.usage.ValueKind;
 import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.KindBuild;
 import kelter.core.catalogue.KindPart;
 import kelter.core.file.job.JobDocument;
 import kelter.core.file.job.JobFile;
@@ -129,11 +131,23 @@ public final class NewCommand implements Command {
     ShortJob job = new ShortJob(word, date, workshop.vocabulary(), symptoms(kind));
     invocation.shop().folder().ifPresent(shop -> job.job("id", Optional.of(shop.freeId(word))));
     Json.Obj content = shortForm(job, invocation.given()).content();
+    Optional<KindBuild> build = kind.flatMap(known -> known.build(invocation.argument()));
+    List<String> lacks = new ArrayList<>(build.map(KindBuild::lacks).orElse(List.of()));
     for (String part : invocation.given().list(LACKS)) {
       requirePart(part, kind);
+      lacks.add(part);
+    }
+    for (String part : lacks) {
       content = MarkedEdit.lacking(content, part);
     }
     write(JsonText.write(MarkedEdit.withKinds(content, workshop.kinds())), invocation);
+    if (build.isPresent()) {
+      invocation.terminal().complain(taken(build.get()));
+    } else if (lacks.isEmpty() && kind.isPresent()) {
+      kind.get()
+          .buildsIn(invocation.given().text(SAID).orElse(""))
+          .forEach(spoken -> invocation.terminal().complain(offered(spoken)));
+    }
     for (ShortJob.Taken taken : job.taken()) {
       invocation.terminal().complain(taken.line());
     }
@@ -142,6 +156,16 @@ public final class NewCommand implements Command {
           .terminal()
           .complain("Ask the owner: " + symptom.question() + " (" + symptom.id() + ")");
     }
+  }
+
+  private static String taken(KindBuild build) {
+    return "Understood '%s': it has no %s. If it has one, take that out of \"lacks\" in the job."
+        .formatted(build.title(), String.join(", ", build.lacks()));
+  }
+
+  private static String offered(KindBuild build) {
+    return "If it is a %s: kelter enter JOB --lacks %s"
+        .formatted(build.title(), String.join(" --lacks ", build.lacks()));
   }
 
   private static void requirePart(String part, Optional<Kind> kind) {

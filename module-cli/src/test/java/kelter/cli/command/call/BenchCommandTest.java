@@ -99,4 +99,19 @@ class BenchCommandTest {
     assertTrue(said.contains("it has no earth; then type class II)"), said);
     assertTrue(said.contains("Kept as marked: protection class II."), said);
   }
+
+  @Test
+  void aBuildIsTakenByItsNameAndCanBeUndone() throws IOException {
+    Path job = folder.resolve("dryer.json");
+    Console console = Console.typing("heat pump dryer\n6\n", Map.of(), "bench", job.toString());
+    assertEquals(0, console.code(), console.err());
+    assertTrue(Files.readString(job).contains("\"air-heater\""), Files.readString(job));
+    assertTrue(console.out().contains("it has no air-heater, duct"), console.out());
+
+    Path undone = folder.resolve("undone.json");
+    Console back =
+        Console.typing("heat pump dryer\nundo\ndryer\n6\n", Map.of(), "bench", undone.toString());
+    assertEquals(0, back.code(), back.err());
+    assertFalse(Files.readString(undone).contains("lacks"), Files.readString(undone));
+  }
 }

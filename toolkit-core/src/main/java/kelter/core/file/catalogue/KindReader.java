@@ -11,8 +11,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import kelter.core.catalogue.Cover;
 import kelter.core.catalogue.Kind;
+import kelter.core.catalogue.KindBuild;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
+import kelter.core.catalogue.Supply;
 import kelter.core.catalogue.TypicalFigure;
 import kelter.core.diagnosis.Brings;
 import kelter.core.file.field.IdField;
@@ -40,6 +42,7 @@ final class KindReader {
           "id",
           "title",
           "words",
+          "builds",
           "life",
           "typical-age",
           "supply",
@@ -71,11 +74,16 @@ final class KindReader {
       JsonNode.names("fault", "title", "share", "mend", "several", "split", "wear", "symptoms");
   static final Set<String> BRINGS = JsonNode.names("cause", "effect", "chance");
   private static final Set<String> MARKETS = JsonNode.names("EU", "UK", "NA");
-  static final Set<String> SUPPLIES = JsonNode.names("plug", "fixed");
+  static final Set<String> BUILD = JsonNode.names("words", "lacks");
+
+  private static final Map<String, Supply> SUPPLIES = new LinkedHashMap<>();
 
   private static final Map<String, KindCause.Mend> MENDS = new LinkedHashMap<>();
 
   static {
+    for (Supply supply : Supply.values()) {
+      SUPPLIES.put(supply.id(), supply);
+    }
     for (KindCause.Mend mend : KindCause.Mend.values()) {
       MENDS.put(mend.id(), mend);
     }
@@ -108,13 +116,14 @@ final class KindReader {
     List<String> words = texts(root, "words");
     String life = root.text("life").orElse("");
     double age = root.required("typical-age").flatMap(KindReader::years).orElse(1.0);
-    boolean fixed =
+    Supply supply =
         root.optional("supply")
-            .flatMap(node -> node.word(SUPPLIES, "supply"))
-            .filter("fixed"::equals)
-            .isPresent();
+            .flatMap(node -> node.word(SUPPLIES.keySet(), "supply"))
+            .map(SUPPLIES::get)
+            .orElse(Supply.PLUG);
     List<Cover> allCovers = each(root, "covers", this::cover);
     List<KindPart> allParts = each(root, "parts", this::part);
+    List<KindBuild> builds = each(root, "builds", this::build);
     Optional<Kind.NothingWrong> nothing =
         root.required("nothing-wrong").flatMap(this::nothingWrong);
     double somethingElse = numberOf(root, "something-else").orElse(0.5);
@@ -134,9 +143,10 @@ final class KindReader {
                 id,
                 title,
                 words,
+                builds,
                 life,
                 age,
-                fixed,
+                supply,
                 allParts,
                 allCovers,
                 nothing.get(),
@@ -220,6 +230,18 @@ final class KindReader {
       item.word(MARKETS, "market").ifPresent(word -> markets.add(Market.valueOf(word)));
     }
     return markets;
+  }
+
+  /** A build; a part that the kind does not list is noted. */
+  private Optional<KindBuild> build(JsonNode node) {
+    node.object(BUILD);
+    List<String> words = texts(node, "words");
+    List<String> lacks =
+        each(
+            node,
+            "lacks",
+            item -> item.text().filter(part -> item.isKnown(part, parts, "part of this kind")));
+    return node.make(() -> new KindBuild(words, lacks));
   }
 
   private Optional<Kind.NothingWrong> nothingWrong(JsonNode node) {

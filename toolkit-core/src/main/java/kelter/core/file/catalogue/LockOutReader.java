@@ -30,6 +30,7 @@ final class LockOutReader {
 
   static final String FORMAT = "kelter-lock-out/1";
 
+  private static final Set<String> SUPPLIES = JsonNode.names("plug", "fixed");
   static final Set<String> TABLE =
       JsonNode.names("format", "title", "note", "rows", "isolation", "back-to-power");
   static final Set<String> ROW =
@@ -104,7 +105,7 @@ final class LockOutReader {
   /** Whether a supply without a plug is meant; empty for any. */
   static Optional<Boolean> fixed(JsonNode node) {
     return node.optional("supply")
-        .flatMap(told -> told.word(KindReader.SUPPLIES, "supply"))
+        .flatMap(told -> told.word(SUPPLIES, "supply"))
         .map("fixed"::equals);
   }
 

@@ -1,5 +1,7 @@
 package kelter.core.safety.lockout;
 
+import static kelter.core.catalogue.Supply.EITHER;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +39,7 @@ public record Situation(
     Vocabulary vocabulary) {
 
   /** The sign that tells whether a machine has a plug. */
-  private static final String NO_PLUG = "no-plug";
+  static final String NO_PLUG = "no-plug";
 
   public Situation {
     findings = List.copyOf(findings);
@@ -78,6 +80,16 @@ public record Situation(
   boolean isFixed() {
     Optional<Answer> noPlug = answer(NO_PLUG);
     return noPlug.isPresent() ? noPlug.get() != Answer.NO : kind.filter(Kind::fixed).isPresent();
+  }
+
+  /**
+   * Whether such machines have a plug or none, and nobody told of this one before work was done on
+   * it: from then on it counts as isolated.
+   */
+  boolean isSupplyOpen() {
+    return answer(NO_PLUG).isEmpty()
+        && !job.progress().isWorked()
+        && kind.filter(each -> each.supply() == EITHER).isPresent();
   }
 
   /** Whether the kind of machine has one of some names under {@code lock-out}. */

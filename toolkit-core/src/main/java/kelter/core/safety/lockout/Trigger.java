@@ -62,6 +62,9 @@ record Trigger(
     }
     boolean kind = isOfKind(when, situation) && !isDenied(when, situation);
     boolean found = !because.isEmpty();
+    if (kind && situation.isSupplyOpen() && asksForPlug(when)) {
+      ask.add(Situation.NO_PLUG);
+    }
     if (kind) {
       because.add(new Ground(Ground.Sort.KIND, "", "kind of machine"));
     }
@@ -122,6 +125,10 @@ record Trigger(
     boolean parts = !when.parts().isEmpty() && !situation.parts(when.parts()).isEmpty();
     boolean stated = !when.stated().isEmpty() && situation.isStated(when.stated());
     return named || parts || stated;
+  }
+
+  private static boolean asksForPlug(When when) {
+    return when.told().stream().anyMatch(told -> told.symptom().equals(Situation.NO_PLUG));
   }
 
   /** Whether somebody answered that this machine is not as its kind is. */

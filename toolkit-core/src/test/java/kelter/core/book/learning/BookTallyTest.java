@@ -31,6 +31,7 @@ import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
+import kelter.core.catalogue.Supply;
 import kelter.core.file.book.LearnedFile;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.source.Source;
@@ -81,9 +82,10 @@ class BookTallyTest {
         id,
         id,
         List.of(),
+        List.of(),
         "",
         8,
-        false,
+        Supply.PLUG,
         parts,
         List.of(),
         new Kind.NothingWrong(0.05, Map.of()),

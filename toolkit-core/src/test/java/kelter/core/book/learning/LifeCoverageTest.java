@@ -21,6 +21,7 @@ import kelter.core.book.learned.PartLife;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
+import kelter.core.catalogue.Supply;
 import kelter.core.source.Source;
 import org.junit.jupiter.api.Test;
 
@@ -51,9 +52,10 @@ class LifeCoverageTest {
           "spinner",
           "spinner",
           List.of(),
+          List.of(),
           "",
           8,
-          false,
+          Supply.PLUG,
           List.of(part("pump"), part("belt")),
           List.of(),
           new Kind.NothingWrong(0.1, Map.of()),
