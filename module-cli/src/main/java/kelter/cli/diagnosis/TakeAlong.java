@@ -1,6 +1,7 @@
 package kelter.cli.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +16,7 @@ final class TakeAlong {
 
   /** Work that names its part. */
   private static final Pattern RENEWED =
-      Pattern.compile("^(?:renew|replace) (?:the )?(.+?)(?:,| by |$)");
+      Pattern.compile("^(?:clean or )?(?:renew|replace) (?:the )?(.+?)(?:,| and its | by |$)");
 
   /** Work that uses a part and renews none. */
   private static final Pattern FITTED = Pattern.compile(" by (a new [a-z]+)");
@@ -28,11 +29,29 @@ final class TakeAlong {
       return "no part is likely to be needed.";
     }
     List<String> told = new ArrayList<>();
-    for (Diagnosis.Needed each : needed.subList(0, Math.min(PARTS, needed.size()))) {
+    List<Diagnosis.Needed> likeliest = needed.subList(0, Math.min(PARTS, needed.size()));
+    List<String> parts = likeliest.stream().map(TakeAlong::part).toList();
+    for (int i = 0; i < parts.size(); i++) {
+      Diagnosis.Needed each = likeliest.get(i);
+      boolean alone = Collections.frequency(parts, parts.get(i)) == 1;
       String chance = DiagnosisWords.unbroken(Figures.percent(each.chance()));
-      told.add(part(each) + " (" + (told.isEmpty() ? "needed:\u00a0" : "") + chance + ")");
+      told.add(
+          (alone ? parts.get(i) : inFull(each))
+              + " ("
+              + (told.isEmpty() ? "needed:\u00a0" : "")
+              + chance
+              + ")");
     }
     return String.join(", ", told) + ".";
+  }
+
+  /** What of a component, where several parts of it are told. */
+  private static String inFull(Diagnosis.Needed needed) {
+    String words = Component.words(needed.remedy().component());
+    Matcher renewed = RENEWED.matcher(needed.remedy().title());
+    return renewed.find() && !words.contains(renewed.group(1))
+        ? renewed.group(1) + " of the " + words
+        : words;
   }
 
   /** The part by the words of its work; where they name none, by what it is for. */

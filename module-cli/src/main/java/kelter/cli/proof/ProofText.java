@@ -3,6 +3,7 @@ package kelter.cli.proof;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import kelter.cli.terminal.Terminal;
 import kelter.cli.text.Figures;
@@ -346,9 +347,10 @@ public final class ProofText {
           INDENT + "look: ", machine.vocabulary().symptom(symptom).orElseThrow().question());
     }
     if (!tests.isEmpty()) {
+      Set<String> steps = new LinkedHashSet<>(tests.stream().map(ReleaseTest::step).toList());
       layout.hanging(
-          INDENT + tests.size() + (tests.size() == 1 ? " test" : " tests") + ": ",
-          String.join(", ", new LinkedHashSet<>(tests.stream().map(ReleaseTest::step).toList())));
+          INDENT + steps.size() + (steps.size() == 1 ? " test" : " tests") + ": ",
+          String.join(", ", steps));
     }
     if (proof.readings().stream().anyMatch(each -> each.isOutside() && each.isDead())) {
       layout.hanging(

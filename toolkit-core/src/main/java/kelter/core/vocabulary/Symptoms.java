@@ -259,7 +259,7 @@ public final class Symptoms {
       of(
           "fresh-food-only",
           "fails in its fresh-food space only, with the freezer in order",
-          "Does the freezer still freeze while the fresh-food space is too warm?",
+          "Is only the fresh-food space too warm, with the freezer in order?",
           1,
           15,
           Misreports.SUBTLE);

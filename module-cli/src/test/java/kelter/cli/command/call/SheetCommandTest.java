@@ -16,6 +16,7 @@ import kelter.core.file.catalogue.WorkStepsFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SheetCommandTest {
@@ -152,5 +153,45 @@ class SheetCommandTest {
     assertEquals(1, console.code());
     assertTrue(console.err().contains("let it end in .html"), console.err());
     assertFalse(Files.exists(other));
+  }
+
+  /** A pulley and a drum are where a motor drives one, not at the fan of a refrigerator. */
+  @ParameterizedTest
+  @CsvSource({
+    "refrigerator, evaporator-fan.renew-motor, false",
+    "refrigerator, condenser-fan.renew-motor, false",
+    "washing-machine, motor.renew-motor, true",
+    "tumble-dryer, motor.renew-motor, true"
+  })
+  void aDrumIsHeldWhereThereIsOne(String kind, String work, boolean drum) {
+    Path job = folder.resolve("job.json");
+    Console made = Console.run("new", kind, "-s", "does-not-start", "-o", job.toString());
+    assertEquals(0, made.code(), made.err());
+
+    Console sheet = Console.run("sheet", "--work", work, job.toString());
+    assertEquals(0, sheet.code(), sheet.err());
+    assertEquals(drum, sheet.out().contains("A drum and its weights"), sheet.out());
+    assertEquals(drum, sheet.out().contains("pulley"), sheet.out());
+    assertTrue(sheet.out().contains("Capacitors hold a charge"), sheet.out());
+  }
+
+  /** The keypad and the board are two parts, though both belong to one component. */
+  @Test
+  void twoPartsOfAComponentAreToldApart() {
+    Path job = folder.resolve("job.json");
+    Console.run(
+        "new",
+        "washing-machine",
+        "-s",
+        "control-dead",
+        "-s",
+        "does-not-start",
+        "-o",
+        job.toString());
+    String said = Console.run("diagnose", job.toString()).out().replaceAll("\\s+", " ");
+    String bag = said.substring(said.indexOf("Take along:"), said.indexOf("Readings:"));
+
+    assertTrue(bag.contains("keypad of the control board ("), bag);
+    assertEquals(2, bag.split("control board \\(", -1).length - 1, bag);
   }
 }

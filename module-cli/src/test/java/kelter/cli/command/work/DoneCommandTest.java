@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kelter.cli.program.Console;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,5 +74,16 @@ class DoneCommandTest {
     assertEquals(0, Console.run("prove", job, "--test", "ground=met").code());
     String refused = Console.run("prove", job, "--test", "earth is good").err();
     assertTrue(refused.contains("; steps: look, "), refused);
+  }
+
+  /** Two readings of one step of the way back are one test: as many are told as are named. */
+  @Test
+  void asManyTestsAreToldAsAreNamed() {
+    Console.inShop(shop, "done", job, "heater.renew-heater");
+    String said = Console.run("prove", job).out().replaceAll("\\s+", " ");
+    Matcher tests = Pattern.compile("(\\d+) tests: ((?:[a-z-]+, )*[a-z-]+)").matcher(said);
+
+    assertTrue(tests.find(), said);
+    assertEquals(Integer.parseInt(tests.group(1)), tests.group(2).split(", ").length, said);
   }
 }
