@@ -131,16 +131,29 @@ public final class PartModel {
    *
    * @param all in the order in which they change the figures
    * @return this
+   * @throws ModelDefect if one has a chance, a time, an id or a figure that cannot be, or no remedy
    */
   public PartModel faults(List<FaultRow> all) {
     for (FaultRow row : all) {
-      causes.add(
-          new Model.Cause(
-              row.on(component.id(), priors),
-              row.apart(),
-              PlacedEffects.of(row.effects(), layout, number)));
+      causes.add(cause(row));
     }
     return this;
+  }
+
+  private Model.Cause cause(FaultRow row) {
+    try {
+      return new Model.Cause(
+          row.on(component.id(), priors),
+          row.apart(),
+          PlacedEffects.of(row.effects(), layout, number));
+    } catch (IllegalArgumentException impossible) {
+      throw defect(", fault " + row.id() + ": " + impossible.getMessage());
+    }
+  }
+
+  /** What no job can mend, and must not be told as a mistake of one. */
+  private ModelDefect defect(String what) {
+    return new ModelDefect(id, id + what);
   }
 
   /**
@@ -231,12 +244,13 @@ public final class PartModel {
    * Makes the model.
    *
    * @return the model
-   * @throws IllegalArgumentException if it knows no fault or observes nothing
+   * @throws ModelDefect if it knows no fault, observes nothing, or observes what its kind does not
+   *     list
    */
   public FaultModel build() {
     endComponent();
     if (causes.isEmpty() || rows.isEmpty()) {
-      throw new IllegalArgumentException(id + ": a model knows a fault and observes something");
+      throw defect(": a model knows a fault and observes something");
     }
     return new Model(id, layout, List.copyOf(causes), List.copyOf(shared), List.copyOf(rows));
   }
@@ -254,9 +268,9 @@ public final class PartModel {
       }
     }
     if (!ofComponent.isEmpty()) {
-      throw new IllegalArgumentException(
-          "%s: %s is no observable of a %s, or stands in two rows"
-              .formatted(id, ofComponent.get(0).observable().id(), kind.id()));
+      throw defect(
+          ": %s is no observable of a %s, or stands in two rows"
+              .formatted(ofComponent.get(0).observable().id(), kind.id()));
     }
   }
 

@@ -7,12 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Question;
 import kelter.core.diagnosis.SharedQuantity;
+import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.job.Conditions;
 import kelter.core.job.Nameplate;
+import kelter.core.module.Part;
 import kelter.core.problem.InputException;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
@@ -310,28 +313,60 @@ class PartModelTest {
   @Test
   void rowsThatFitNothingAreRefused() {
     assertThrows(
-        IllegalArgumentException.class,
-        () -> lit().observe(POWER, Lit::power, Spread.constant(1)).build());
+        ModelDefect.class, () -> lit().observe(POWER, Lit::power, Spread.constant(1)).build());
     assertThrows(
-        IllegalArgumentException.class,
+        ModelDefect.class,
         () ->
             PartModel.of("lamp", INVENTED, Lamp.ALL)
                 .on(component("lamp", "lamp"), SWITCH)
                 .faults(OPEN)
                 .looks(SOOT, Lamp.SOOT)
                 .build());
-    assertThrows(IllegalArgumentException.class, () -> lamp0().build());
+    assertThrows(ModelDefect.class, () -> lamp0().build());
+  }
+
+  private static String refusal(FaultRow row) {
+    PartModel model =
+        PartModel.of("lamp", INVENTED, Lamp.ALL).on(component("left", "switch"), SWITCH);
+    return assertThrows(ModelDefect.class, () -> model.faults(row)).getMessage();
   }
 
   @Test
   void aFigureOfAnotherPartIsRefusedByItsName() {
-    FaultRow burnt =
-        FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1)).curedBy(RENEW);
-    PartModel model =
-        PartModel.of("lamp", INVENTED, Lamp.ALL).on(component("left", "switch"), SWITCH);
-    IllegalArgumentException refused =
-        assertThrows(IllegalArgumentException.class, () -> model.faults(burnt));
-    assertEquals("no figure of this part: contact, resistance, Ohm", refused.getMessage());
+    assertEquals(
+        "lamp, fault burnt: no figure of this part: contact, resistance, Ohm",
+        refusal(
+            FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1)).curedBy(RENEW)));
+  }
+
+  /** Whoever has the machine before him can mend none of them in the job. */
+  @Test
+  void whatCannotBeOfAFaultIsNoMistakeOfTheJob() {
+    Part part =
+        new Part() {
+          @Override
+          public List<ComponentKind> kinds() {
+            return List.of(LAMP);
+          }
+
+          @Override
+          public Optional<FaultModel> faultModel(Appliance appliance, Component lamp) {
+            FaultRow sure = FaultRow.fault("open", "wire open", 1.2).curedBy(RENEW);
+            return Optional.of(PartModel.of(lamp, LAMP, INVENTED, Lamp.ALL).faults(sure).build());
+          }
+        };
+    Appliance machine =
+        new Appliance(
+            "lantern",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Nameplate.UNREADABLE,
+            List.of(component("lamp", "lamp")));
+    assertThrows(ModelDefect.class, () -> part.faultModels(machine));
+    assertTrue(refusal(FaultRow.fault("open", "open", 0.1)).contains("has a remedy"));
+    assertTrue(refusal(OPEN.curedBy(Work.byHand("shake", "shake", 1, 1.9))).contains("shake"));
   }
 
   /** Its place would be that of a figure of another component. */
