@@ -42,7 +42,7 @@ class HydraulicsContractTest extends ModuleContract {
         with(
             SampleMachines.inletValve(),
             Map.of(
-                "pipe-length", Quantity.of(30, "m", QuantityKind.DISTANCE),
+                "pipe-length", Quantity.of(5, "m", QuantityKind.DISTANCE),
                 "pipe-bore", Quantity.of(13, "mm", QuantityKind.LENGTH))),
         AirSamples.part(
             "housing",

@@ -12,9 +12,12 @@ import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.FaultSymptom;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Appliance;
+import kelter.core.job.Component;
 import kelter.core.module.CalculationModule;
 import kelter.core.quantity.Quantity;
+import kelter.core.safety.Hazard;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Vocabulary;
@@ -26,8 +29,9 @@ public final class FaultRules {
 
   /**
    * A model must know a fault, its faults and remedies must be of components that the appliance
-   * has, the priors of a model must add up to less than 1, and the symptoms of its faults must be
-   * known, named once and made with a chance from 0 to 1 at any severity.
+   * has, each with a title of its own, the priors of a model must add up to less than 1, and the
+   * symptoms of its faults must be known, named once and made with a chance from 0 to 1 at any
+   * severity. What renews a part that is read with the plug out must carry a caution.
    *
    * @param module the module
    * @param appliances the appliances to try
@@ -46,6 +50,8 @@ public final class FaultRules {
         }
         model.faults().forEach(fault -> components(appliance, fault, breaches));
         model.faults().forEach(fault -> symptoms(module, fault, breaches));
+        model.faults().forEach(fault -> cautions(module, appliance, fault, breaches));
+        titles(model, breaches);
       }
     }
     return breaches;
@@ -66,6 +72,47 @@ public final class FaultRules {
       } catch (IllegalArgumentException noChance) {
         breaches.add("fault " + fault.key() + " makes " + noChance.getMessage());
       }
+    }
+  }
+
+  /** What is looked at with the plug out is not renewed with the plug in. */
+  private static void cautions(
+      CalculationModule module, Appliance appliance, Fault fault, List<String> breaches) {
+    for (Remedy remedy : fault.remedies()) {
+      boolean renews = remedy.restores() != Remedy.Restores.FUNCTION;
+      if (renews && remedy.cautions().isEmpty() && isReadDead(module, appliance, remedy)) {
+        breaches.add(
+            "remedy %s carries no caution, and the part is read with the plug out"
+                .formatted(remedy.key()));
+      }
+    }
+  }
+
+  private static boolean isReadDead(CalculationModule module, Appliance appliance, Remedy remedy) {
+    String kind = appliance.component(remedy.component()).map(Component::kind).orElse("");
+    return module.parts().kinds().stream()
+        .filter(each -> each.id().equals(kind))
+        .flatMap(each -> each.observables().stream())
+        .anyMatch(each -> each.procedure().hazard() == Hazard.DEAD);
+  }
+
+  /** People name faults and work by their titles. */
+  private static void titles(FaultModel model, List<String> breaches) {
+    Map<String, String> faults = new HashMap<>();
+    Map<String, String> remedies = new HashMap<>();
+    for (Fault fault : model.faults()) {
+      once(faults, fault.component(), fault.title(), fault.key(), breaches);
+      for (Remedy remedy : fault.remedies()) {
+        once(remedies, remedy.component(), remedy.title(), remedy.key(), breaches);
+      }
+    }
+  }
+
+  private static void once(
+      Map<String, String> keys, String of, String title, String key, List<String> breaches) {
+    String earlier = keys.putIfAbsent(of + ": " + title, key);
+    if (earlier != null && !earlier.equals(key)) {
+      breaches.add("%s and %s have the same title, '%s'".formatted(earlier, key, title));
     }
   }
 

@@ -15,12 +15,17 @@ import kelter.testkit.trial.ReadingRules;
 import kelter.testkit.trial.SameAnswers;
 import kelter.testkit.trial.TimeRules;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /**
  * What every module must keep. A module's test extends this class and says what the module is and
  * on which appliances it has fault models.
  */
+@Timeout(value = ModuleContract.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 public abstract class ModuleContract {
+
+  /** How long one rule may take, s; a module that never comes back must not hold up a build. */
+  static final int SECONDS = 60;
 
   /** For subclasses. */
   protected ModuleContract() {}
@@ -90,6 +95,7 @@ public abstract class ModuleContract {
   @Test
   protected final void everyKindOfComponentIsTried() {
     assertKept(LoadingRules.reached(module(), appliances()));
+    assertKept(LoadingRules.modelled(module(), appliances()));
   }
 
   @Test
@@ -165,6 +171,11 @@ public abstract class ModuleContract {
   }
 
   @Test
+  protected final void checksPassAMachineInOrder() {
+    assertKept(ReadingRules.inOrder(module(), appliances()));
+  }
+
+  @Test
   protected final void thereAreModelsToTry() {
     assertFalse(
         !appliances().isEmpty()
@@ -204,6 +215,11 @@ public abstract class ModuleContract {
   }
 
   @Test
+  protected final void nothingIsWritten() {
+    assertKept(SameAnswers.inSilence(this::module, appliances()));
+  }
+
+  @Test
   protected final void answersDoNotDependOnEarlierOnes() {
     assertKept(SameAnswers.whateverWasAsked(this::module, appliances()));
   }
@@ -217,7 +233,8 @@ public abstract class ModuleContract {
     if (!breaches.isEmpty()) {
       fail(
           breaches.size()
-              + " breaches of the module contract:\n  "
+              + (breaches.size() == 1 ? " breach" : " breaches")
+              + " of the module contract:\n  "
               + String.join("\n  ", breaches));
     }
   }

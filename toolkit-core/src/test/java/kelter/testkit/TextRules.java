@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kelter.core.check.Check;
+import kelter.core.check.Finding;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Remedy;
@@ -19,6 +20,8 @@ import kelter.core.source.Source;
 import kelter.core.source.Standing;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
+import kelter.core.vocabulary.Symptom;
+import kelter.testkit.trial.TrialFindings;
 
 /** What a module says to people. */
 public final class TextRules {
@@ -49,7 +52,14 @@ public final class TextRules {
     for (Check check : module.parts().checks()) {
       texts.put("title of check " + check.id(), check.title());
     }
+    for (Symptom symptom : module.symptoms()) {
+      texts.put("title of symptom " + symptom.id(), symptom.title());
+      texts.put("question of symptom " + symptom.id(), symptom.question());
+    }
+    module.cautions().forEach(c -> texts.put("caution " + c.id(), c.text()));
+    module.instruments().forEach(i -> texts.put("title of instrument " + i.id(), i.title()));
     for (Appliance appliance : appliances) {
+      TrialFindings.of(module, appliance).forEach(finding -> collect(finding, texts));
       for (FaultModel model : module.parts().faultModels(appliance)) {
         model.faults().forEach(fault -> collect(fault, texts));
         model.questions().forEach(q -> collect(q.component(), q.observable(), texts));
@@ -99,6 +109,14 @@ public final class TextRules {
     collect(observable.procedure().cautions(), of, texts);
   }
 
+  private static void collect(Finding finding, Map<String, String> texts) {
+    String of = " of finding " + finding.id();
+    texts.put("title" + of, finding.title());
+    if (!finding.remark().isEmpty()) {
+      texts.put("remark" + of, finding.remark());
+    }
+  }
+
   private static void collect(Fault fault, Map<String, String> texts) {
     texts.put("title of fault " + fault.key(), fault.title());
     for (Remedy remedy : fault.remedies()) {
@@ -131,6 +149,11 @@ public final class TextRules {
       for (FaultModel model : module.parts().faultModels(appliance)) {
         model.faults().forEach(f -> sources.put("prior of fault " + f.key(), f.source()));
       }
+      for (Finding finding : TrialFindings.of(module, appliance)) {
+        if (!isOfAComponent(finding.source(), appliance)) {
+          sources.put("limits of finding " + finding.id(), finding.source());
+        }
+      }
     }
     List<String> breaches = new ArrayList<>();
     for (Instrument instrument : module.instruments()) {
@@ -142,6 +165,11 @@ public final class TextRules {
     }
     sources.forEach((where, source) -> judge(where, source, demonstration, breaches));
     return breaches;
+  }
+
+  /** What the machine of a test states is the test's. */
+  private static boolean isOfAComponent(Source source, Appliance appliance) {
+    return appliance.components().stream().anyMatch(each -> each.source().equals(source));
   }
 
   private static void judge(

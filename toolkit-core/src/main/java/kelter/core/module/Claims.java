@@ -6,10 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import kelter.core.check.Check;
 import kelter.core.instrument.InstrumentLibrary;
 import kelter.core.job.Instrument;
+import kelter.core.safety.Caution;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Symptom;
 import kelter.core.vocabulary.Symptoms;
@@ -23,6 +25,7 @@ public final class Claims {
   private final Set<String> checks = new HashSet<>();
   private final Set<String> symptoms = new HashSet<>();
   private final Map<String, ComponentKind> kinds = new HashMap<>();
+  private final Map<String, Caution> cautions = new HashMap<>();
 
   /**
    * The ids that are taken once some modules are loaded.
@@ -32,6 +35,7 @@ public final class Claims {
   public Claims(List<CalculationModule> loaded) {
     Stream.concat(Symptoms.ALL.stream(), Symptoms.SIGNS.stream())
         .forEach(symptom -> symptoms.add(symptom.id()));
+    Caution.COMMON.forEach(caution -> cautions.put(caution.id(), caution));
     for (CalculationModule other : loaded) {
       modules.add(other.about().id());
       other.calculations().stream().map(Calculation::id).forEach(calculations::add);
@@ -39,6 +43,7 @@ public final class Claims {
       other.parts().checks().stream().map(Check::id).forEach(checks::add);
       other.symptoms().stream().map(Symptom::id).forEach(symptoms::add);
       other.parts().kinds().forEach(kind -> kinds.put(kind.id(), kind));
+      other.cautions().forEach(caution -> cautions.put(caution.id(), caution));
     }
   }
 
@@ -62,7 +67,9 @@ public final class Claims {
     // Parts of one module may share a check.
     taken("a check", checks, module.parts().checks().stream().map(Check::id).distinct())
         .forEach(claimed::add);
-    meanings(module).forEach(claimed::add);
+    meanings("kind of component", kinds, module.parts().kinds(), ComponentKind::id)
+        .forEach(claimed::add);
+    meanings("caution", cautions, module.cautions(), Caution::id).forEach(claimed::add);
     return claimed;
   }
 
@@ -79,14 +86,15 @@ public final class Claims {
         .map(symptom -> "the symptom '" + symptom.id() + "' is hidden by one that nobody knows");
   }
 
-  private Stream<String> meanings(CalculationModule module) {
-    Map<String, ComponentKind> all = new HashMap<>(kinds);
-    return module.parts().kinds().stream()
+  private static <T> Stream<String> meanings(
+      String what, Map<String, T> taken, List<T> own, Function<T, String> id) {
+    Map<String, T> all = new HashMap<>(taken);
+    return own.stream()
         .filter(
-            kind -> {
-              ComponentKind earlier = all.put(kind.id(), kind);
-              return earlier != null && !earlier.equals(kind);
+            each -> {
+              T earlier = all.put(id.apply(each), each);
+              return earlier != null && !earlier.equals(each);
             })
-        .map(kind -> "the kind of component '" + kind.id() + "' has another meaning already");
+        .map(each -> "the " + what + " '" + id.apply(each) + "' has another meaning already");
   }
 }

@@ -1,5 +1,6 @@
 package kelter.core.vocabulary;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -47,9 +48,9 @@ public record Observable(
   /**
    * Checks that the parts fit each other.
    *
-   * @throws IllegalArgumentException if a grade has fewer than two words or proves something, a
-   *     logarithmic observable has a span that touches zero or a shifted scale, or what proves lies
-   *     at no place inside the span of a figure
+   * @throws IllegalArgumentException if a grade has fewer than two words, one twice, or proves
+   *     something, a logarithmic observable has a span that touches zero or a shifted scale, or
+   *     what proves lies at no place inside the span of a figure
    */
   public Observable {
     Ids.require(id);
@@ -61,6 +62,9 @@ public record Observable(
     conditions = List.copyOf(conditions);
     if ((type == Type.GRADE) != (grades.size() >= 2)) {
       throw new IllegalArgumentException(id + ": a grade, and nothing else, has two words or more");
+    }
+    if (new HashSet<>(grades).size() < grades.size()) {
+      throw new IllegalArgumentException(id + ": a grade has each word once, not " + grades);
     }
     if (logarithmic && (span.low() <= 0 || kind.scale() == Scale.TEMPERATURE)) {
       throw new IllegalArgumentException(id + ": a logarithmic span lies above zero");

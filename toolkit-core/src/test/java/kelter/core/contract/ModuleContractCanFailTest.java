@@ -17,29 +17,37 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
+import kelter.core.check.Allowed;
 import kelter.core.check.Finding;
 import kelter.core.check.Judgement;
+import kelter.core.check.LimitCheck;
 import kelter.core.check.Limits;
 import kelter.core.check.Verdict;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Forecaster;
 import kelter.core.diagnosis.Question;
+import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Appliance;
 import kelter.core.job.Conditions;
 import kelter.core.job.Instrument;
 import kelter.core.module.About;
 import kelter.core.module.CalculationModule;
+import kelter.core.module.Claims;
 import kelter.core.module.Parameter;
 import kelter.core.quantity.Quantity;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
+import kelter.core.safety.Caution.Signal;
 import kelter.core.safety.Hazard;
 import kelter.core.source.Source;
+import kelter.core.source.Standing;
 import kelter.core.uncertainty.Accuracy;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
+import kelter.core.vocabulary.Symptom;
 import kelter.testkit.CalculationRules;
 import kelter.testkit.CheckRules;
 import kelter.testkit.FaultRules;
@@ -48,6 +56,10 @@ import kelter.testkit.IdentityRules;
 import kelter.testkit.TextRules;
 import kelter.testkit.VocabularyRules;
 import kelter.testkit.trial.CautionRules;
+import kelter.testkit.trial.LoadingRules;
+import kelter.testkit.trial.ReadingRules;
+import kelter.testkit.trial.SameAnswers;
+import kelter.testkit.trial.TimeRules;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -551,6 +563,176 @@ class ModuleContractCanFailTest {
                 }
               });
       assertTold("alone", ForecastRules.memory(SampleModule.with(positional), APPLIANCES));
+    }
+  }
+
+  @Nested
+  class SymptomsAndCautions {
+
+    private final Symptom mute =
+        new Symptom("mute", " ", "", 0.1, 0.1, Symptom.Misreports.PLAIN, List.of());
+
+    private final Caution other = new Caution("unplug", Signal.NOTICE, "A cord lies about.");
+
+    @Test
+    void aSymptomThatSaysNothing() {
+      List<String> told = TextRules.texts(new Telling(List.of(mute), List.of(), 0), APPLIANCES);
+      assertTold("title of symptom mute is blank", told);
+      assertTold("question of symptom mute is blank", told);
+    }
+
+    @Test
+    void aCautionThatPromises() {
+      Caution promise = new Caution("calm", Signal.NOTICE, "It is safe to touch.");
+      assertTold(
+          "caution calm says 'safe'",
+          TextRules.texts(new Telling(List.of(), List.of(promise), 0), APPLIANCES));
+    }
+
+    /** Whoever knows a caution by its id would show the mild one for the deadly one. */
+    @Test
+    void aCautionWithTheIdOfAnother() {
+      CalculationModule taken = new Telling(List.of(), List.of(other), 0);
+      assertEquals(
+          List.of("the caution 'unplug' has another meaning already"),
+          new Claims(List.of()).claimedBy(taken));
+      CalculationModule same = new Telling(List.of(), List.of(Caution.UNPLUG), 0);
+      assertEquals(List.of(), new Claims(List.of()).claimedBy(same));
+      Caution own = new Caution("own", Signal.NOTICE, "A cord lies about.");
+      Caution foreign = new Caution("own", Signal.DANGER, "Gas.");
+      assertTold(
+          "the caution 'own' has another meaning already",
+          new Claims(List.of(new Telling(List.of(), List.of(own), 0)))
+              .claimedBy(new Telling(List.of(), List.of(foreign), 0)));
+    }
+
+    @Test
+    void aListThatComesSlowly() {
+      assertTold(
+          "symptoms() took",
+          TimeRules.quick(TimeRules.measured(new Telling(List.of(), List.of(), 8), List.of())));
+    }
+
+    @Test
+    void whatIsWrittenWhereResultsGo() {
+      CalculationModule chatty =
+          SampleModule.with(
+              model(
+                  (severity, value, spread) -> {
+                    System.out.println("ten ohms");
+                    value[0] = 10;
+                    spread[0] = 1;
+                  }));
+      assertEquals(
+          List.of("writes to standard output: 'ten ohms'"),
+          SameAnswers.inSilence(() -> chatty, APPLIANCES));
+    }
+  }
+
+  @Nested
+  class Limiting {
+
+    /** In order the model forecasts 10 ohm. */
+    private List<String> inOrder(Limits limits) {
+      return ReadingRules.inOrder(limited("resistance", LAW, limits), APPLIANCES);
+    }
+
+    private CalculationModule limited(String title, Source source, Limits limits) {
+      return new SampleModule(
+          calculation(),
+          SampleModule.KIND,
+          LimitCheck.named("limits", "Is the coil whole?")
+              .on(SampleModule.KIND, SampleModule.RESISTANCE, Allowed.of(title, source, limits)),
+          model());
+    }
+
+    @Test
+    void limitsInAnotherUnitOrTheWrongWayRound() {
+      assertEquals(List.of(), inOrder(Limits.atMost(20)));
+      assertTold("fails buzzer.resistance = 10 ohm", inOrder(Limits.atMost(0.02)));
+      assertTold("fails buzzer.resistance = 10 ohm", inOrder(Limits.atLeast(20)));
+    }
+
+    @Test
+    void wordsAndSourcesOfLimits() {
+      Limits most = Limits.atMost(20);
+      assertTold(
+          "title of finding limits.buzzer is blank",
+          TextRules.texts(limited(" ", LAW, most), APPLIANCES));
+      assertTold(
+          "title of finding limits.buzzer says 'safe'",
+          TextRules.texts(limited("a safe coil", LAW, most), APPLIANCES));
+      assertTold(
+          "limits of finding limits.buzzer is invented",
+          TextRules.sources(
+              limited("coil", new Source("a guess", Standing.INVENTED), most), APPLIANCES, false));
+    }
+  }
+
+  @Nested
+  class Remedies {
+
+    private FaultModel of(Caution... cautions) {
+      return model(
+          "m",
+          List.of(renewed("open", "renew", cautions), renewed("short", "exchange", cautions)),
+          List.of(question(SampleModule.RESISTANCE)),
+          (severity, value, spread) -> {
+            value[0] = 10;
+            spread[0] = 1;
+          });
+    }
+
+    private Fault renewed(String id, String work, Caution... cautions) {
+      Remedy remedy =
+          new Remedy(
+              work,
+              "buzzer",
+              "renew the buzzer",
+              10,
+              Remedy.Restores.COMPONENT,
+              true,
+              0.9,
+              List.of(cautions));
+      return new Fault(
+          id, "buzzer", id, 0.1, practice(), List.of(remedy), Optional.empty(), List.of());
+    }
+
+    @Test
+    void workWithoutACautionOnWhatIsReadDead() {
+      assertTold(
+          "remedy buzzer.renew carries no caution",
+          FaultRules.faults(SampleModule.with(of()), APPLIANCES));
+    }
+
+    @Test
+    void twoWorksOfOneTitle() {
+      assertEquals(
+          List.of("buzzer.renew and buzzer.exchange have the same title, 'renew the buzzer'"),
+          FaultRules.faults(SampleModule.with(of(Caution.UNPLUG)), APPLIANCES));
+    }
+
+    @Test
+    void aPartOfWhichNoModelSpeaks() {
+      assertTold(
+          "no machine of the test has a model that speaks of a 'buzzer'",
+          LoadingRules.modelled(SampleModule.with(new FaultModel[0]), APPLIANCES));
+      assertEquals(List.of(), LoadingRules.modelled(SampleModule.with(model()), APPLIANCES));
+    }
+  }
+
+  private record Telling(List<Symptom> symptoms, List<Caution> cautions, long milliseconds)
+      implements CalculationModule {
+
+    @Override
+    public About about() {
+      return new About("telling", "tells", "1");
+    }
+
+    @Override
+    public List<Symptom> symptoms() {
+      LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(milliseconds));
+      return symptoms;
     }
   }
 

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -33,9 +35,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Nine mistakes that an author of a module makes, each planted in a sound module, and found by the
- * whole kit. The sound one keeps all rules but one: it is a class of a test, which no descriptor
- * provides; that is the second of the nine.
+ * Mistakes that an author of a module makes, each planted in a sound module, and found by the whole
+ * kit. The sound one keeps all rules but one: it is a class of a test, which no descriptor
+ * provides; that is the second.
  */
 class PlantedMistakesTest {
 
@@ -120,7 +122,7 @@ class PlantedMistakesTest {
     assertTrue(Pattern.compile("sample: (\\d+) of (?!\\1 )\\d+ rules").matcher(told).find(), told);
     assertEquals(
         1,
-        Pattern.compile("breaches of the module contract").matcher(told).results().count(),
+        Pattern.compile("breach(es)? of the module contract").matcher(told).results().count(),
         told);
     assertTrue(Pattern.compile("Slowest answer: .+, \\d+\\.\\d\\d ms").matcher(told).find(), told);
   }
@@ -347,6 +349,85 @@ class PlantedMistakesTest {
                 value[0] = 10 + 0.5 * severity[0];
                 spread[0] = 1;
               }));
+    }
+  }
+
+  /** The tenth, told once, with what was thrown and where, whatever rules stumble over it. */
+  @Test
+  void theModuleThrows() {
+    String told = told(Throwing.class, 1);
+    assertTrue(
+        Pattern.compile(
+                "answersAreTheSameEverywhere and \\d+ more: threw java.lang.IllegalStateException,"
+                    + " at .*PlantedMistakesTest.java:\\d+")
+            .matcher(told)
+            .find(),
+        told);
+    assertEquals(1, told.split("IllegalStateException", -1).length - 1, told);
+  }
+
+  static class Throwing extends Sound {
+    @Override
+    protected CalculationModule module() {
+      return with(
+          SampleModule.model(
+              (severity, value, spread) -> {
+                throw new IllegalStateException();
+              }));
+    }
+  }
+
+  /** The eleventh: neither must it hold up a build for ever. */
+  @Test
+  void anAnswerNeverComes() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream to = new PrintStream(out, true, StandardCharsets.UTF_8);
+    assertEquals(1, new ContractRun(to, Duration.ofMillis(1500)).run(Endless.class.getName()));
+    String told = out.toString(StandardCharsets.UTF_8);
+    assertTrue(told.contains("answersAreTheSameEverywhere: did not come back within 1 s"), told);
+    assertTrue(told.contains("What else would be tried was not."), told);
+  }
+
+  static class Endless extends Sound {
+    @Override
+    protected CalculationModule module() {
+      return with(
+          SampleModule.model(
+              (severity, value, spread) -> {
+                while (severity.length > 0) {
+                  LockSupport.parkNanos(1);
+                }
+              }));
+    }
+  }
+
+  /** The twelfth: with an exit code of its own choice, as of a module that keeps every rule. */
+  @Test
+  void theModuleEndsTheProcess() throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty(
+                        "surefire.test.class.path", System.getProperty("java.class.path"))
+                    + File.pathSeparator
+                    + System.getProperty("jdk.module.path", "")
+                    + File.pathSeparator
+                    + Path.of("target", "test-classes"),
+                ContractRun.class.getName(),
+                Leaving.class.getName())
+            .redirectErrorStream(true)
+            .start();
+    String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(1, process.waitFor(), told);
+    assertTrue(told.contains("something ended the process"), told);
+  }
+
+  static class Leaving extends Sound {
+    @Override
+    protected CalculationModule module() {
+      System.exit(0);
+      return super.module();
     }
   }
 }

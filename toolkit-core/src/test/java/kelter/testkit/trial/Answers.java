@@ -37,6 +37,7 @@ final class Answers {
     }
     module.parts().kinds().forEach(kind -> answers.line("component kind " + kind.id(), kind));
     module.symptoms().forEach(symptom -> answers.line("symptom " + symptom.id(), symptom));
+    module.cautions().forEach(caution -> answers.line("caution " + caution.id(), caution));
     module
         .instruments()
         .forEach(instrument -> answers.line("instrument " + instrument.id(), instrument.title()));

@@ -5,14 +5,11 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import kelter.core.check.Check;
-import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
 import kelter.core.diagnosis.Fault;
 import kelter.core.diagnosis.FaultModel;
 import kelter.core.diagnosis.Remedy;
 import kelter.core.job.Appliance;
-import kelter.core.job.Job;
 import kelter.core.module.Calculation;
 import kelter.core.module.CalculationModule;
 import kelter.core.safety.Caution;
@@ -68,25 +65,8 @@ public final class CautionRules {
           }
         }
       }
-      List<Job> jobs = new ArrayList<>(TrialJobs.each(module, appliance));
-      jobs.add(TrialJobs.together(module, appliance));
-      for (Job job : jobs) {
-        told.addAll(found(module, job));
-      }
-    }
-    return told;
-  }
-
-  /** What findings tell; a check that fails is another rule's. */
-  private static List<Caution> found(CalculationModule module, Job job) {
-    List<Caution> told = new ArrayList<>();
-    for (Check check : module.parts().checks()) {
-      try {
-        for (Finding finding : check.apply(job, DecisionRule.USUAL)) {
-          told.addAll(finding.cautions());
-        }
-      } catch (RuntimeException | StackOverflowError | LinkageError failed) {
-        continue;
+      for (Finding finding : TrialFindings.of(module, appliance)) {
+        told.addAll(finding.cautions());
       }
     }
     return told;

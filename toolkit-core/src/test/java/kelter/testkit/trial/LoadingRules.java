@@ -7,10 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kelter.core.diagnosis.Fault;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.job.Component;
 import kelter.core.module.CalculationModule;
 import kelter.core.module.Claims;
+import kelter.core.module.Part;
 import kelter.core.quantity.Nearest;
 import kelter.core.vocabulary.ComponentKind;
 
@@ -84,6 +89,43 @@ public final class LoadingRules {
                   Nearest.of(kind, there).map(near -> "; one has a '" + near + "'").orElse("")));
     }
     return breaches;
+  }
+
+  /**
+   * Where a part makes models, one must speak of each kind of its components on a machine of the
+   * test.
+   *
+   * @param module the module
+   * @param appliances the machines of the test
+   * @return the breaches
+   */
+  public static List<String> modelled(CalculationModule module, List<Appliance> appliances) {
+    List<String> breaches = new ArrayList<>();
+    for (Part part : module.parts().all()) {
+      Set<String> spokenOf = new HashSet<>();
+      for (Appliance appliance : appliances) {
+        for (FaultModel model : part.faultModels(appliance)) {
+          for (Fault fault : model.faults()) {
+            appliance.component(fault.component()).map(Component::kind).ifPresent(spokenOf::add);
+          }
+          for (Question question : model.questions()) {
+            appliance.component(question.component()).map(Component::kind).ifPresent(spokenOf::add);
+          }
+        }
+      }
+      for (ComponentKind kind : part.kinds()) {
+        if (makesModels(part) && !spokenOf.contains(kind.id())) {
+          breaches.add("no machine of the test has a model that speaks of a '" + kind.id() + "'");
+        }
+      }
+    }
+    return breaches;
+  }
+
+  private static boolean makesModels(Part part) {
+    return Stream.of(part.getClass().getMethods())
+        .filter(method -> method.getName().startsWith("faultModel"))
+        .anyMatch(method -> !method.getDeclaringClass().equals(Part.class));
   }
 
   private static boolean isEmpty(CalculationModule module) {

@@ -7,6 +7,9 @@ import java.util.Set;
 import kelter.core.check.Check;
 import kelter.core.check.DecisionRule;
 import kelter.core.check.Finding;
+import kelter.core.check.Verdict;
+import kelter.core.diagnosis.FaultModel;
+import kelter.core.diagnosis.Question;
 import kelter.core.job.Appliance;
 import kelter.core.job.Job;
 import kelter.core.job.Measurement;
@@ -48,6 +51,45 @@ public final class ReadingRules {
               + " observable misspelt, or does no machine have the figures that it needs?");
     }
     return List.copyOf(breaches);
+  }
+
+  /**
+   * No check may fail a machine on which nothing is wrong, as its own model forecasts it.
+   *
+   * @param module the module
+   * @param appliances the machines of the test
+   * @return the breaches
+   */
+  public static List<String> inOrder(CalculationModule module, List<Appliance> appliances) {
+    Set<String> breaches = new LinkedHashSet<>();
+    for (Appliance appliance : appliances) {
+      for (FaultModel model : module.parts().faultModels(appliance)) {
+        List<Question> questions = model.questions();
+        double[] value = new double[questions.size()];
+        model
+            .forecaster(questions)
+            .forecast(
+                new double[model.faults().size() + model.shared().size()],
+                value,
+                new double[questions.size()]);
+        for (int i = 0; i < value.length; i++) {
+          Job job = TrialJobs.forecast(appliance, questions.get(i), value[i]);
+          module.parts().checks().forEach(check -> inOrder(check, job, breaches));
+        }
+      }
+    }
+    return List.copyOf(breaches);
+  }
+
+  private static void inOrder(Check check, Job job, Set<String> breaches) {
+    for (Finding finding : TrialFindings.of(check, job)) {
+      if (finding.verdict() == Verdict.DOES_NOT_CONFORM) {
+        breaches.add(
+            ("check %s fails %s, which the model forecasts where nothing is wrong: are the limits"
+                    + " in the coherent SI unit, and the right way round?")
+                .formatted(check.id(), told(job)));
+      }
+    }
   }
 
   private static boolean finds(Check check, Job job, Set<String> breaches) {

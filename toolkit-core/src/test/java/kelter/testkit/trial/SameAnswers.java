@@ -1,5 +1,8 @@
 package kelter.testkit.trial;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -76,6 +79,29 @@ public final class SameAnswers {
     backwards.forEach(again::addAll);
     compare("after other machines", expected, again, breaches);
     return breaches;
+  }
+
+  /**
+   * A module must not write to standard output, which has results for other programs.
+   *
+   * @param module makes the module
+   * @param appliances the machines of the test
+   * @return the breaches
+   */
+  public static List<String> inSilence(
+      Supplier<CalculationModule> module, List<Appliance> appliances) {
+    PrintStream usual = System.out;
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    try {
+      System.setOut(new PrintStream(written, true, StandardCharsets.UTF_8));
+      all(module.get(), appliances);
+    } finally {
+      System.setOut(usual);
+    }
+    String text = written.toString(StandardCharsets.UTF_8);
+    return text.isEmpty()
+        ? List.of()
+        : List.of("writes to standard output: '" + text.lines().findFirst().orElse("") + "'");
   }
 
   private static List<String> all(CalculationModule module, List<Appliance> appliances) {

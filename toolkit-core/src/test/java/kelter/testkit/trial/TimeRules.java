@@ -46,7 +46,10 @@ public final class TimeRules {
     answers.add(answer("about()", module::about));
     answers.add(answer("calculations()", module::calculations));
     answers.add(answer("parts()", () -> module.parts().kinds()));
+    answers.add(answer("symptoms()", module::symptoms));
+    answers.add(answer("cautions()", module::cautions));
     answers.add(answer("instruments()", module::instruments));
+    answers.add(answer("weigher()", module::weigher));
     for (Calculation each : module.calculations()) {
       answers.add(answer("calculation " + each.id(), () -> apply(each)));
     }

@@ -47,6 +47,23 @@ final class TrialJobs {
             .toList());
   }
 
+  /** One job with the reading that a forecast of a question would be. */
+  static Job forecast(Appliance appliance, Question asked, double value) {
+    return job(appliance, List.of(measurement(asked, forecast(asked.observable(), value))));
+  }
+
+  private static Reading forecast(Observable observable, double value) {
+    return switch (observable.type()) {
+      case YES_NO -> new Reading.YesNo(value >= 0.5);
+      case GRADE -> {
+        int words = observable.grades().size();
+        int rank = (int) Math.min(words - 1, Math.floor(value * words));
+        yield new Reading.Grade(observable.grades().get(rank), rank);
+      }
+      case QUANTITY -> new Reading.Value(quantity(observable, value), 0);
+    };
+  }
+
   private static Set<Question> asked(CalculationModule module, Appliance appliance) {
     Set<Question> asked = new LinkedHashSet<>();
     for (FaultModel model : module.parts().faultModels(appliance)) {

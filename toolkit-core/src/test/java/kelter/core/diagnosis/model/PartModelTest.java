@@ -335,8 +335,7 @@ class PartModelTest {
   void aFigureOfAnotherPartIsRefusedByItsName() {
     assertEquals(
         "lamp, fault burnt: no figure of this part: contact, resistance, Ohm",
-        refusal(
-            FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1)).curedBy(RENEW)));
+        refusal(FaultRow.fault("burnt", "burnt", 0.1).changes(Contact.OHM.plus(1)).curedBy(RENEW)));
   }
 
   /** Whoever has the machine before him can mend none of them in the job. */
