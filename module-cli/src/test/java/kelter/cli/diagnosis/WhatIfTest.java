@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
 import java.util.List;
+import kelter.cli.program.StatedJob;
 import kelter.cli.wiring.Found;
-import kelter.core.file.job.JobFile;
 import kelter.core.job.Job;
 import kelter.core.job.SymptomReport;
 import kelter.core.job.SymptomReport.Answer;
@@ -23,7 +23,7 @@ class WhatIfTest {
 
   private static final Vocabulary WORDS = Workshop.of(Found.usual().modules()).vocabulary();
   private static final Job HEATER =
-      JobFile.read(Path.of("..", "demo", "jobs", "dear-heater.json"), WORDS).job();
+      StatedJob.read(Path.of("..", "demo", "jobs", "dear-heater.json"), WORDS).job();
 
   private static Job in(String... readings) {
     return WhatIf.in(HEATER, WORDS, List.of(readings));

@@ -122,7 +122,7 @@ class JobVersionsTest {
                     + " \"reading\": \"yes\" },"));
 
     for (Path job : List.of(two, old)) {
-      int before = JobFile.read(job, WORDS).job().measurements().size();
+      int before = StatedJob.read(job, WORDS).job().measurements().size();
       Console console =
           Console.run(
               "readings",
@@ -135,7 +135,7 @@ class JobVersionsTest {
               job.toString());
 
       assertEquals(0, console.code(), console.err());
-      JobDocument after = JobFile.read(job, WORDS);
+      JobDocument after = StatedJob.read(job, WORDS);
       assertEquals(before + 1, after.job().measurements().size());
       assertEquals("trips-rcd", after.job().complaint().symptoms().get(0).symptom());
       assertEquals(job == old, after.text().contains("kelter-job/1"), "the version stays");
@@ -150,7 +150,7 @@ class JobVersionsTest {
     for (String kind : KindFile.shipped()) {
       String text = Console.run("new", kind, "--all").out();
       assertEquals(List.of(), schema.validate(text, InputFormat.JSON), kind);
-      assertEquals(Complaint.UNSAID, JobFile.parse(text, WORDS).job().complaint(), kind);
+      assertEquals(Complaint.UNSAID, StatedJob.parse(text, WORDS).job().complaint(), kind);
       String shortForm = Console.run("new", kind, "-s", "loud=no", "--age", "3 a").out();
       String inYears = Console.run("new", kind, "-s", "loud=no", "--age", "3").out();
       assertEquals(shortForm, inYears);
@@ -171,7 +171,7 @@ class JobVersionsTest {
   @Test
   void theSymptomsOfATemplateCanBeAnswered() {
     String text = Console.run("new", "tumble-dryer", "--all").out();
-    JobDocument answered = JobFile.parse(text.replace("\"not asked\"", "\"no\""), WORDS);
+    JobDocument answered = StatedJob.parse(text.replace("\"not asked\"", "\"no\""), WORDS);
     List<String> asked =
         answered.job().complaint().symptoms().stream().map(SymptomReport::symptom).toList();
 
@@ -223,7 +223,7 @@ class JobVersionsTest {
             .replace("\"measurements\"", "\"displayed\": [\"heat\"], \"measurements\""));
 
     assertTrue(
-        JobFile.read(file, WORDS)
+        StatedJob.read(file, WORDS)
             .job()
             .complaint()
             .symptoms()

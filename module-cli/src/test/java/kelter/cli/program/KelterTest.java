@@ -19,7 +19,6 @@ import kelter.cli.terminal.Terminal;
 import kelter.cli.wiring.Found;
 import kelter.cli.wiring.Opening;
 import kelter.core.file.catalogue.KindFile;
-import kelter.core.file.job.JobFile;
 import kelter.core.job.Component;
 import kelter.core.job.Job;
 import kelter.core.vocabulary.Vocabulary;
@@ -354,7 +353,7 @@ class KelterTest {
   void theLongFormHasThePartsOfItsMachine() {
     Vocabulary words = Workshop.of(Found.usual().modules()).vocabulary();
     for (String kind : KindFile.shipped()) {
-      Job job = JobFile.parse(Console.run("new", kind, "--all").out(), words).job();
+      Job job = StatedJob.parse(Console.run("new", kind, "--all").out(), words).job();
       List<String> parts =
           job.appliance().components().stream().map(Component::kind).sorted().toList();
       boolean washes = kind.startsWith("wash") || kind.equals("glasswasher");

@@ -91,6 +91,6 @@ public interface Place {
   }
 
   private static String listed(Collection<String> known) {
-    return String.join(", ", known);
+    return known.isEmpty() ? "none" : String.join(", ", known);
   }
 }

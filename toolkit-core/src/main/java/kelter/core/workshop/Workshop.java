@@ -231,6 +231,17 @@ public final class Workshop {
   }
 
   /**
+   * Reads a job that is kept elsewhere than in a file, as in a database, like {@link #read(Json)}.
+   *
+   * @param text the content of a job file
+   * @return the job with that content
+   * @throws InputException with every mistake of it
+   */
+  public JobDocument read(String text) {
+    return read(JobFile.content(text));
+  }
+
+  /**
    * Reads a job from the content of a job file. What the shop knows of the model of the machine,
    * its prices and its market stand in where the job is silent.
    *

@@ -13,6 +13,7 @@ import kelter.core.file.json.JsonText;
 import kelter.core.file.json.SchemaText;
 import kelter.core.job.Instrument;
 import kelter.core.problem.InputException;
+import kelter.core.problem.Mistake;
 import kelter.core.vocabulary.Vocabulary;
 
 /**
@@ -58,38 +59,6 @@ public final class JobFile {
   }
 
   /**
-   * Reads a job file.
-   *
-   * @param path the file
-   * @param vocabulary the words that a job may use
-   * @return the job with the content of its file
-   * @throws InputException with every mistake of the file, if it has any or cannot be read
-   */
-  public static JobDocument read(Path path, Vocabulary vocabulary) {
-    return read(path, vocabulary, List.of());
-  }
-
-  /**
-   * Reads a job file whose readings may also have been taken with instruments of the shop or of the
-   * modules.
-   *
-   * @param path the file
-   * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop, then those of the modules; one that the job
-   *     describes itself counts as the job describes it
-   * @return the job, with those of these instruments that it uses, and the content of its file
-   * @throws InputException with every mistake of the file, if it has any or cannot be read
-   */
-  public static JobDocument read(Path path, Vocabulary vocabulary, List<Instrument> instruments) {
-    Json content = content(path);
-    try {
-      return document(content, vocabulary, instruments);
-    } catch (InputException mistakes) {
-      throw placed(path, mistakes);
-    }
-  }
-
-  /**
    * Mistakes in the content of a job file, with the lines that they stand in.
    *
    * @param path the file
@@ -112,21 +81,8 @@ public final class JobFile {
   }
 
   /**
-   * Makes a job of the content of a job file.
-   *
-   * @param content the content
-   * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop, then those of the modules
-   * @return the job with its content
-   * @throws InputException with every mistake of the content, if it has any
-   */
-  public static JobDocument document(
-      Json content, Vocabulary vocabulary, List<Instrument> instruments) {
-    return document(content, vocabulary, instruments, Completion.NONE);
-  }
-
-  /**
    * Makes a job of the content of a job file, its machine filled by what is known beside the job.
+   * Programs let {@link kelter.core.workshop.Workshop#read(Json)} do it, which knows that.
    *
    * @param content the content
    * @param vocabulary the words that a job may use
@@ -142,31 +98,20 @@ public final class JobFile {
   }
 
   /**
-   * Reads a job from text.
+   * Reads the content of a job that is kept elsewhere than in a file, without asking what its words
+   * mean.
    *
    * @param text the content of a job file
-   * @param vocabulary the words that a job may use
-   * @return the job with its content
-   * @throws InputException with every mistake of the text, if it has any
+   * @return the content
+   * @throws InputException if it has more than {@link #MAX_BYTES} in UTF-8, or is no JSON
    */
-  public static JobDocument parse(String text, Vocabulary vocabulary) {
-    return parse(text, vocabulary, List.of());
-  }
-
-  /**
-   * Reads a job from text whose readings may also have been taken with instruments of the shop or
-   * of the modules.
-   *
-   * @param text the content of a job file
-   * @param vocabulary the words that a job may use
-   * @param instruments the instruments of the shop, then those of the modules
-   * @return the job with its content
-   * @throws InputException with every mistake of the text, if it has any
-   */
-  public static JobDocument parse(
-      String text, Vocabulary vocabulary, List<Instrument> instruments) {
+  public static Json content(String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return document(JsonText.read(bytes, "job", START), vocabulary, instruments);
+    if (bytes.length > MAX_BYTES) {
+      throw new InputException(
+          Mistake.FILE, "job", "is larger than %s MB".formatted(MAX_BYTES >> 20), "");
+    }
+    return JsonText.read(bytes, "job", START);
   }
 
   /**

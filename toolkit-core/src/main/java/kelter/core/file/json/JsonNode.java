@@ -30,7 +30,7 @@ import kelter.core.vocabulary.Possible;
 public final class JsonNode implements Place {
 
   /** So many mistakes are noted; nobody corrects more before the next try. */
-  private static final int MOST = 20_000;
+  private static final int MOST = 1000;
 
   private final Json value;
   private final String pointer;
@@ -66,9 +66,14 @@ public final class JsonNode implements Place {
    */
   @Override
   public void problem(Mistake mistake, String what, String remedy) {
-    problems.add(new Problem(mistake, pointer, what, remedy));
+    note(problems, new Problem(mistake, pointer, what, remedy));
+  }
+
+  /** Notes a mistake, and ends reading once there are so many. */
+  static void note(List<Problem> problems, Problem found) {
+    problems.add(found);
     if (problems.size() == MOST) {
-      problems.add(new Problem(pointer, "there may be more; reading stopped here", ""));
+      problems.add(new Problem("", "there may be more; reading stopped here", ""));
       throw new InputException(problems);
     }
   }

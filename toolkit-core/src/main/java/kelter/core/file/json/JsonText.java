@@ -198,7 +198,8 @@ public final class JsonText {
       String place = pointer + "/" + escape(member);
       if (members.containsKey(member)) {
         FilePlace line = at(name, parser.currentTokenLocation());
-        problems.add(new Problem(Mistake.TWICE, place, "occurs twice", "keep one of them", line));
+        JsonNode.note(
+            problems, new Problem(Mistake.TWICE, place, "occurs twice", "keep one of them", line));
       }
       parser.nextToken();
       members.put(member, value(parser, place));

@@ -18,6 +18,7 @@ import kelter.core.catalogue.Models;
 import kelter.core.file.job.JobDocument;
 import kelter.core.file.job.JobFile;
 import kelter.core.file.job.Samples;
+import kelter.core.file.job.StatedJob;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.SymptomReport;
@@ -229,6 +230,6 @@ class ModelFileTest {
     assertTrue(document.job().appliance().component("bilge-pump").isPresent());
     assertEquals(
         JsonText.read(onModel.getBytes(StandardCharsets.UTF_8), "job", ""), document.content());
-    assertThrows(InputException.class, () -> JobFile.parse(onModel, Samples.VOCABULARY));
+    assertThrows(InputException.class, () -> StatedJob.parse(onModel, Samples.VOCABULARY));
   }
 }

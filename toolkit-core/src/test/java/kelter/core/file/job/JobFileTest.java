@@ -33,7 +33,7 @@ class JobFileTest {
   @TempDir private Path folder;
 
   private static Job parse(String text) {
-    return JobFile.parse(text, Samples.VOCABULARY).job();
+    return StatedJob.parse(text, Samples.VOCABULARY).job();
   }
 
   private static List<Problem> problems(String text) {
@@ -48,7 +48,7 @@ class JobFileTest {
 
   private static Problem problemOf(Path file) {
     InputException refused =
-        assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY));
+        assertThrows(InputException.class, () -> StatedJob.read(file, Samples.VOCABULARY));
     assertEquals(1, refused.problems().size(), refused::getMessage);
     assertFalse(refused.getMessage().contains("Exception"), refused.getMessage());
     return refused.problems().get(0);
@@ -159,7 +159,7 @@ class JobFileTest {
 
   @Test
   void writingBackLosesNothing() throws IOException {
-    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
+    JobDocument document = StatedJob.parse(Samples.FULL, Samples.VOCABULARY);
     Path file = folder.resolve("job.json");
 
     JobFile.writeNew(document, file);
@@ -167,8 +167,8 @@ class JobFileTest {
     String written = Files.readString(file);
     assertEquals(squeezed(Samples.FULL), squeezed(written));
     assertTrue(written.contains("1.50e2"), "the spelling of numbers is kept");
-    assertEquals(document, JobFile.read(file, Samples.VOCABULARY));
-    assertEquals(written, JobFile.read(file, Samples.VOCABULARY).text());
+    assertEquals(document, StatedJob.read(file, Samples.VOCABULARY));
+    assertEquals(written, StatedJob.read(file, Samples.VOCABULARY).text());
     try (var left = Files.list(folder)) {
       assertEquals(1, left.count(), "nothing is left beside the file");
     }
@@ -182,14 +182,14 @@ class JobFileTest {
             .replace("\"230 V\"", "\"220 \u2013 240V\"")
             .replace("\"50 Hz\"", "\"50/60 Hz\"")
             .replace("\"0.4 kW\"", "\"370-430 W\"");
-    JobDocument document = JobFile.parse(text, Samples.VOCABULARY);
+    JobDocument document = StatedJob.parse(text, Samples.VOCABULARY);
     Nameplate plate = document.job().appliance().nameplate();
 
     assertEquals("220 V to 240 V", plate.voltage().orElseThrow().display());
     assertEquals("50 Hz to 60 Hz", plate.frequency().orElseThrow().display());
     assertEquals("370 W to 430 W", plate.power().orElseThrow().display());
     assertEquals(squeezed(text), squeezed(document.text()));
-    assertEquals(document, JobFile.parse(document.text(), Samples.VOCABULARY));
+    assertEquals(document, StatedJob.parse(document.text(), Samples.VOCABULARY));
   }
 
   @Test
@@ -219,7 +219,7 @@ class JobFileTest {
   void newFileIsNeverWrittenOverAnOldOne() throws IOException {
     Path file = folder.resolve("job.json");
     Files.writeString(file, "mine");
-    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
+    JobDocument document = StatedJob.parse(Samples.FULL, Samples.VOCABULARY);
 
     assertThrows(InputException.class, () -> JobFile.writeNew(document, file));
     assertEquals("mine", Files.readString(file));
@@ -228,7 +228,7 @@ class JobFileTest {
   @Test
   void aFolderThatIsNotThereIsNamed() {
     Path file = folder.resolve("missing").resolve("job.json");
-    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
+    JobDocument document = StatedJob.parse(Samples.FULL, Samples.VOCABULARY);
 
     String told =
         assertThrows(InputException.class, () -> JobFile.writeNew(document, file))
@@ -286,7 +286,8 @@ class JobFileTest {
             .replace("\"of\": \"pump\", \"observable\": \"hums\", ", "\"of\": \"pump\", "));
 
     List<Problem> problems =
-        assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY)).problems();
+        assertThrows(InputException.class, () -> StatedJob.read(file, Samples.VOCABULARY))
+            .problems();
 
     // Lines and columns counted in the text of the sample.
     assertEquals("/measurements/0/reading/1", problems.get(0).where());
@@ -305,7 +306,7 @@ class JobFileTest {
     Files.writeString(file, "{}");
 
     for (Problem problem :
-        assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY))
+        assertThrows(InputException.class, () -> StatedJob.read(file, Samples.VOCABULARY))
             .problems()) {
       assertTrue(problem.display().startsWith(file + ", line 1, column 1: "), problem.display());
     }
@@ -464,7 +465,7 @@ class JobFileTest {
   void theResolutionOfAThermometerIsADifference() {
     for (String resolution : List.of("0.1 K", "0.1 Cel")) {
       JobDocument document =
-          JobFile.parse(
+          StatedJob.parse(
               Samples.FULL.replace("\"0.1 K\"", '"' + resolution + '"'), Samples.VOCABULARY);
       var thermometer = document.job().instruments().get(0).functions().get(1);
       assertEquals(0.1, thermometer.resolution(), 1e-12);
@@ -477,7 +478,7 @@ class JobFileTest {
   void anInstrumentOfTheLibraryNeedsNoDescription() {
     String text =
         Samples.FULL.replace("\"instrument\": \"standpipe\"", "\"instrument\": \"tape-measure\"");
-    Job job = JobFile.parse(text, Samples.VOCABULARY).job();
+    Job job = StatedJob.parse(text, Samples.VOCABULARY).job();
     assertTrue(job.instrument("tape-measure").orElseThrow().typical().isPresent());
     assertTrue(job.instrument("standpipe").orElseThrow().typical().isEmpty(), "the job's own");
   }
@@ -487,7 +488,7 @@ class JobFileTest {
     String text =
         Samples.FULL.replace("\"instrument\": \"standpipe\"", "\"instrument\": \"tape-mesure\"");
     InputException refused =
-        assertThrows(InputException.class, () -> JobFile.parse(text, Samples.VOCABULARY));
+        assertThrows(InputException.class, () -> StatedJob.parse(text, Samples.VOCABULARY));
     assertEquals(1, refused.problems().size());
     assertTrue(refused.problems().get(0).display().contains("tape-measure"));
   }
@@ -593,6 +594,16 @@ class JobFileTest {
     }
   }
 
+  /** Three megabytes of one name made an answer of seventy. */
+  @Test
+  void readingStopsWhereOneNameComesTimeAndAgain() {
+    String text = "{" + "\"id\": 1, ".repeat(50_000) + "\"id\": 1}";
+    InputException refused =
+        assertThrows(InputException.class, () -> StatedJob.parse(text, new Vocabulary(List.of())));
+    assertEquals(1001, refused.problems().size());
+    assertEquals("there may be more; reading stopped here", refused.problems().get(1000).what());
+  }
+
   @Test
   void readingStopsWhereNobodyWouldCorrectMore() {
     String text =
@@ -602,9 +613,9 @@ class JobFileTest {
             + "1]}";
 
     InputException refused =
-        assertThrows(InputException.class, () -> JobFile.parse(text, new Vocabulary(List.of())));
+        assertThrows(InputException.class, () -> StatedJob.parse(text, new Vocabulary(List.of())));
 
-    assertEquals(20_001, refused.problems().size());
-    assertEquals("there may be more; reading stopped here", refused.problems().get(20_000).what());
+    assertEquals(1001, refused.problems().size());
+    assertEquals("there may be more; reading stopped here", refused.problems().get(1000).what());
   }
 }

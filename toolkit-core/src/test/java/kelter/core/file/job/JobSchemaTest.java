@@ -91,7 +91,8 @@ class JobSchemaTest {
       assertTrue(Samples.FULL.contains(change[0]), change[0]);
       String text = Samples.FULL.replace(change[0], change[1]);
       assertFalse(SCHEMA.validate(text, InputFormat.JSON).isEmpty(), change[1]);
-      assertThrows(InputException.class, () -> JobFile.parse(text, Samples.VOCABULARY), change[1]);
+      assertThrows(
+          InputException.class, () -> StatedJob.parse(text, Samples.VOCABULARY), change[1]);
     }
   }
 

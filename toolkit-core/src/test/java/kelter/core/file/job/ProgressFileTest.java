@@ -31,7 +31,7 @@ class ProgressFileTest {
 
   @Test
   void readsWhatWasDone() {
-    Progress progress = JobFile.parse(Samples.FULL, Samples.VOCABULARY).job().progress();
+    Progress progress = StatedJob.parse(Samples.FULL, Samples.VOCABULARY).job().progress();
 
     assertEquals(
         new WorkDone(
@@ -77,7 +77,7 @@ class ProgressFileTest {
             .replace("\"option\": 1", "\"option\": 0")
             .replace("\"date\": \"2026-03-09\"", "\"date\": \"2026-02-30\"");
     InputException refused =
-        assertThrows(InputException.class, () -> JobFile.parse(wrong, Samples.VOCABULARY));
+        assertThrows(InputException.class, () -> StatedJob.parse(wrong, Samples.VOCABULARY));
 
     assertEquals(
         List.of(

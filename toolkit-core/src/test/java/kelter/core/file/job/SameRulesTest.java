@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The same mistake in a file and in a job that a program made is refused with the same words. */
 class SameRulesTest {
 
-  private static final Job SOUND = JobFile.parse(Samples.FULL, Samples.VOCABULARY).job();
+  private static final Job SOUND = StatedJob.parse(Samples.FULL, Samples.VOCABULARY).job();
 
   /** What stands in the file, what takes its place, the same in code, its place there, words. */
   private record Mistake(
@@ -254,7 +254,8 @@ class SameRulesTest {
   @MethodSource({"appliances", "measurements", "others"})
   void isToldWithTheSameWords(Mistake mistake) {
     List<Problem> read =
-        assertThrows(InputException.class, () -> JobFile.parse(mistake.text(), Samples.VOCABULARY))
+        assertThrows(
+                InputException.class, () -> StatedJob.parse(mistake.text(), Samples.VOCABULARY))
             .problems();
     List<Problem> made = JobRules.problems(mistake.made().apply(SOUND), Samples.VOCABULARY);
 
@@ -286,7 +287,7 @@ class SameRulesTest {
         List.of("date", "component 'pump', figure 'lift'", "measurement 1 'pump.head', reading 2"),
         refused.problems().stream().map(Problem::where).toList());
     assertEquals(
-        assertThrows(InputException.class, () -> JobFile.parse(wrong, Samples.VOCABULARY))
+        assertThrows(InputException.class, () -> StatedJob.parse(wrong, Samples.VOCABULARY))
             .problems()
             .stream()
             .map(Problem::what)

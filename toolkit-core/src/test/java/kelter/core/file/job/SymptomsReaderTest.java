@@ -35,7 +35,7 @@ class SymptomsReaderTest {
       """;
 
   private static Job parse(String members) {
-    return JobFile.parse(PLAIN.formatted(members), Samples.VOCABULARY).job();
+    return StatedJob.parse(PLAIN.formatted(members), Samples.VOCABULARY).job();
   }
 
   private static List<Problem> problems(String members) {
@@ -58,7 +58,7 @@ class SymptomsReaderTest {
 
   @Test
   void allThatVersionTwoTellsArrives() {
-    Job job = JobFile.parse(Samples.FULL, Samples.VOCABULARY).job();
+    Job job = StatedJob.parse(Samples.FULL, Samples.VOCABULARY).job();
 
     assertEquals(Optional.of(Market.EU), job.market());
     assertEquals(
@@ -83,8 +83,8 @@ class SymptomsReaderTest {
 
   @Test
   void aFileOfVersionTwoComesBackAsItWas() {
-    JobDocument document = JobFile.parse(Samples.FULL, Samples.VOCABULARY);
-    JobDocument again = JobFile.parse(document.text(), Samples.VOCABULARY);
+    JobDocument document = StatedJob.parse(Samples.FULL, Samples.VOCABULARY);
+    JobDocument again = StatedJob.parse(document.text(), Samples.VOCABULARY);
 
     assertEquals(document.job(), again.job());
     assertEquals(document.content(), again.content());
@@ -237,7 +237,7 @@ class SymptomsReaderTest {
           assertThrows(
               InputException.class,
               () ->
-                  JobFile.parse(
+                  StatedJob.parse(
                       PLAIN.formatted("").replace("kelter-job/2", format), Samples.VOCABULARY));
       assertEquals("'" + format + "' is not a known format", refused.problems().get(0).what());
       assertEquals("known: kelter-job/2, kelter-job/1", refused.problems().get(0).remedy());

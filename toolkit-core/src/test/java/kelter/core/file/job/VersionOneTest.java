@@ -82,7 +82,7 @@ class VersionOneTest {
   }
 
   private static List<Problem> problems(String text, Vocabulary vocabulary) {
-    return assertThrows(InputException.class, () -> JobFile.parse(text, vocabulary)).problems();
+    return assertThrows(InputException.class, () -> StatedJob.parse(text, vocabulary)).problems();
   }
 
   @ParameterizedTest
@@ -109,7 +109,8 @@ class VersionOneTest {
   void everyObservableThatMovedBecomesItsSymptom(String kind, String observable, String symptom) {
     for (String answer : List.of("yes", "no")) {
       String reading = '"' + answer + '"';
-      JobDocument document = JobFile.parse(file(1, kind, read("a", observable, reading)), WITHOUT);
+      JobDocument document =
+          StatedJob.parse(file(1, kind, read("a", observable, reading)), WITHOUT);
 
       List<SymptomReport> reports = document.job().complaint().symptoms();
       assertEquals(1, reports.size());
@@ -139,7 +140,8 @@ class VersionOneTest {
   @MethodSource("vocabularies")
   void theModulesMayStillKnowTheObservableOrNot(Vocabulary vocabulary) {
     String cold = read("a", "washes-cold", "true");
-    Job job = JobFile.parse(file(1, "heater", cold, read("b", "scale", "false")), vocabulary).job();
+    Job job =
+        StatedJob.parse(file(1, "heater", cold, read("b", "scale", "false")), vocabulary).job();
 
     assertEquals(List.of(new SymptomReport("stays-cold", Answer.YES)), job.complaint().symptoms());
     assertEquals(1, job.measurements().size());
@@ -151,7 +153,7 @@ class VersionOneTest {
   @Test
   void ofYesAndNoTheYesCountsAndThatIsTold() {
     JobDocument document =
-        JobFile.parse(
+        StatedJob.parse(
             file(
                 1,
                 "heater",
@@ -177,7 +179,7 @@ class VersionOneTest {
   @Test
   void severalReadingsOfOneMeasurementCountLikewise() {
     JobDocument document =
-        JobFile.parse(file(1, "heater", read("a", "washes-cold", "[\"no\", \"yes\"]")), WITHOUT);
+        StatedJob.parse(file(1, "heater", read("a", "washes-cold", "[\"no\", \"yes\"]")), WITHOUT);
 
     assertEquals(Answer.YES, document.job().complaint().symptoms().get(0).answer());
     assertTrue(document.notes().get(0).endsWith("; of yes and no, the yes counts"));
@@ -186,7 +188,7 @@ class VersionOneTest {
   @Test
   void aNoteNamesThreeReadingsAtMost() {
     JobDocument document =
-        JobFile.parse(
+        StatedJob.parse(
             file(
                 1,
                 "heater",
@@ -228,7 +230,7 @@ class VersionOneTest {
   void aWordThatAnotherModuleUsesForItsOwnPartStaysAReading() {
     for (int version : new int[] {1, 2}) {
       JobDocument document =
-          JobFile.parse(file(version, "bilge-pump", read("a", "hums", "true")), WITHOUT);
+          StatedJob.parse(file(version, "bilge-pump", read("a", "hums", "true")), WITHOUT);
 
       assertEquals(1, document.job().measurements().size());
       assertEquals(List.of(), document.job().complaint().symptoms());
@@ -277,7 +279,7 @@ class VersionOneTest {
         problems(one, WITHOUT).stream().map(Problem::where).toList());
     assertEquals(
         Optional.of("21 %"),
-        JobFile.parse(file(2, "heater").replace("\"id\": \"v-1\",", prices), WITHOUT)
+        StatedJob.parse(file(2, "heater").replace("\"id\": \"v-1\",", prices), WITHOUT)
             .job()
             .prices()
             .orElseThrow()
@@ -288,8 +290,8 @@ class VersionOneTest {
 
   @Test
   void versionOneIsReadAsBeforeAndComesBackAsItWas() {
-    JobDocument document = JobFile.parse(Samples.FULL_ONE, Samples.VOCABULARY);
-    Job two = JobFile.parse(Samples.FULL, Samples.VOCABULARY).job();
+    JobDocument document = StatedJob.parse(Samples.FULL_ONE, Samples.VOCABULARY);
+    Job two = StatedJob.parse(Samples.FULL, Samples.VOCABULARY).job();
 
     assertEquals(new Complaint("it floods", "F1"), document.job().complaint());
     assertEquals(two.measurements(), document.job().measurements());
@@ -299,7 +301,8 @@ class VersionOneTest {
     assertEquals(two.prices().orElseThrow().supplies(), prices.supplies());
     assertEquals(two.prices().orElseThrow().labourPerHour(), prices.labourPerHour());
     assertEquals(List.of(), document.notes());
-    assertEquals(document.content(), JobFile.parse(document.text(), Samples.VOCABULARY).content());
+    assertEquals(
+        document.content(), StatedJob.parse(document.text(), Samples.VOCABULARY).content());
     assertTrue(document.text().contains("\"kelter-job/1\""));
   }
 
@@ -308,6 +311,6 @@ class VersionOneTest {
   void anEmptyJobOfVersionOneIsNotARoutineCheck() {
     assertEquals(
         Complaint.Reason.FAULT,
-        JobFile.parse(file(1, "heater"), WITHOUT).job().complaint().reason());
+        StatedJob.parse(file(1, "heater"), WITHOUT).job().complaint().reason());
   }
 }

@@ -20,8 +20,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kelter.core.file.field.InstrumentReader;
-import kelter.core.file.job.JobFile;
 import kelter.core.file.job.Samples;
+import kelter.core.file.job.StatedJob;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
 import kelter.core.job.Instrument;
@@ -201,8 +201,8 @@ class ShopFileTest {
         file, Samples.FULL.replace("\"instrument\": \"standpipe\"", "\"instrument\": \"gauge\""));
     Shop shop = ShopFile.parse(FULL).shop();
 
-    assertThrows(InputException.class, () -> JobFile.read(file, Samples.VOCABULARY));
-    Job job = JobFile.read(file, Samples.VOCABULARY, shop.jobInstruments()).job();
+    assertThrows(InputException.class, () -> StatedJob.read(file, Samples.VOCABULARY));
+    Job job = StatedJob.read(file, Samples.VOCABULARY, shop.jobInstruments()).job();
 
     assertEquals(
         List.of("standpipe", "gauge"), job.instruments().stream().map(Instrument::id).toList());
@@ -227,7 +227,7 @@ class ShopFileTest {
                 "\"date\": \"2026-03-01\",", date.isEmpty() ? "" : "\"date\": \"" + date + "\",")
             .replace("\"instrument\": \"standpipe\"", "\"instrument\": \"gauge\"");
     Files.writeString(file, dated);
-    return shop.cautions(JobFile.read(file, Samples.VOCABULARY, shop.jobInstruments()).job());
+    return shop.cautions(StatedJob.read(file, Samples.VOCABULARY, shop.jobInstruments()).job());
   }
 
   @Test

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import kelter.core.file.job.JobFile;
+import kelter.core.file.job.StatedJob;
 import kelter.core.file.log.Log;
 import kelter.core.file.log.LogFile;
 import kelter.core.file.log.LogOptions;
@@ -40,7 +40,7 @@ class LogReaderTest {
           List.of(new ComponentKind("pump", "pump", List.of(FLOW), List.of(), List.of())));
 
   private static final Job JOB =
-      JobFile.parse(
+      StatedJob.parse(
               """
               {
                 "format": "kelter-job/1",
