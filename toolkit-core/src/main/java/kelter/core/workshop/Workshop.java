@@ -42,6 +42,7 @@ import kelter.core.module.Part;
 import kelter.core.module.Parts;
 import kelter.core.option.Weigher;
 import kelter.core.problem.InputException;
+import kelter.core.quantity.Nearest;
 import kelter.core.quantity.QuantityKind;
 import kelter.core.safety.Caution;
 import kelter.core.shop.Shop;
@@ -254,7 +255,23 @@ public final class Workshop {
     Optional<Market> market = shop.offering().market();
     JobDocument placed =
         read.job().market().isEmpty() && market.isPresent() ? read.in(market.get()) : read;
-    return shop.prices().isPresent() ? placed.at(shop.prices().get()) : placed;
+    return (shop.prices().isPresent() ? placed.at(shop.prices().get()) : placed)
+        .noting(unknownKind(read.stated()));
+  }
+
+  /** A kind that is written wrongly has no parts, no causes and no typical figures. */
+  private Optional<String> unknownKind(Appliance stated) {
+    if (kinds.ids().contains(stated.kind())) {
+      return Optional.empty();
+    }
+    Optional<String> near = Nearest.of(stated.kind(), kinds.ids());
+    if (near.isEmpty() && !stated.components().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "no kind of machine '%s' is known%s Only parts that the job lists are weighed"
+            .formatted(
+                stated.kind(), near.map(word -> "; did you mean '" + word + "'?").orElse(".")));
   }
 
   /** What fills a machine where its job is silent. */

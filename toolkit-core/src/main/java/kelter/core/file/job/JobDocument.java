@@ -37,9 +37,19 @@ public record JobDocument(Job job, Appliance stated, Json.Obj content, List<Stri
    */
   public JobDocument at(PriceList prices) {
     PriceList.Priced priced = prices.standIn(job);
+    return new JobDocument(priced.job(), stated, content, notes).noting(priced.note());
+  }
+
+  /**
+   * The same with what else needs telling of how it was read.
+   *
+   * @param note a sentence, if there is one
+   * @return the document; its content stays as it is
+   */
+  public JobDocument noting(Optional<String> note) {
     List<String> more = new ArrayList<>(notes);
-    priced.note().ifPresent(more::add);
-    return new JobDocument(priced.job(), stated, content, more);
+    note.ifPresent(more::add);
+    return new JobDocument(job, stated, content, more);
   }
 
   /**
