@@ -5,6 +5,8 @@
  * <p>It can be used by itself, without a container and without a terminal. Only the packages under
  * {@code kelter.core.file} touch the disk.
  */
+// The parts to which internal packages are open come after this one.
+@SuppressWarnings("module")
 module kelter.core {
   requires com.fasterxml.jackson.core;
   requires org.apache.commons.csv;
@@ -16,7 +18,8 @@ module kelter.core {
   requires org.apache.commons.statistics.distribution;
 
   exports kelter.core.book;
-  exports kelter.core.book.figures;
+  exports kelter.core.book.figures to
+      kelter.cli;
   exports kelter.core.book.learned;
   exports kelter.core.book.learning;
   exports kelter.core.catalogue;
@@ -27,22 +30,28 @@ module kelter.core {
   exports kelter.core.diagnosis.simulation;
   exports kelter.core.file.book;
   exports kelter.core.file.catalogue;
-  exports kelter.core.file.disk;
+  exports kelter.core.file.disk to
+      kelter.cli;
   exports kelter.core.file.job;
   exports kelter.core.file.json;
   exports kelter.core.file.log;
-  exports kelter.core.file.person;
+  exports kelter.core.file.person to
+      kelter.cli;
   exports kelter.core.file.shop;
   exports kelter.core.instrument;
   exports kelter.core.job;
-  exports kelter.core.job.rule;
+  exports kelter.core.job.rule to
+      kelter.cli;
   exports kelter.core.job.work;
   exports kelter.core.law;
   exports kelter.core.log;
   exports kelter.core.log.change;
   exports kelter.core.log.measurement;
   exports kelter.core.module;
-  exports kelter.core.numeric;
+  exports kelter.core.numeric to
+      kelter.costing,
+      kelter.electrical,
+      kelter.hydraulics;
   exports kelter.core.option;
   exports kelter.core.owner;
   exports kelter.core.problem;
@@ -57,10 +66,12 @@ module kelter.core {
   exports kelter.core.sheet;
   exports kelter.core.shop;
   exports kelter.core.source;
-  exports kelter.core.text;
+  exports kelter.core.text to
+      kelter.cli;
   exports kelter.core.uncertainty;
   exports kelter.core.uncertainty.montecarlo;
   exports kelter.core.vocabulary;
   exports kelter.core.workshop;
-  exports kelter.core.workshop.book;
+  exports kelter.core.workshop.book to
+      kelter.cli;
 }

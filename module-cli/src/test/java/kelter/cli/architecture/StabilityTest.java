@@ -59,6 +59,23 @@ class StabilityTest {
     assertEquals(List.of(), breaches);
   }
 
+  /** Nobody outside can compile against what nobody outside may count on. */
+  @Test
+  void internalPackagesOfTheCoreAreOpenToNamedPartsOnly() throws IOException {
+    Set<String> internal = new TreeSet<>();
+    for (String name : exported("kelter.core")) {
+      if (stated("kelter.core", name).equals(List.of("internal"))) {
+        internal.add(name);
+      }
+    }
+    Set<String> toNamed =
+        House.module("kelter.core").descriptor().exports().stream()
+            .filter(ModuleDescriptor.Exports::isQualified)
+            .map(ModuleDescriptor.Exports::source)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(internal, toNamed);
+  }
+
   @Test
   void theContractForModulesIsStableAndRestsOnWhatIs() throws IOException {
     Set<String> stable = stable("kelter.core");

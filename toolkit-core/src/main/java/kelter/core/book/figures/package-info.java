@@ -4,6 +4,6 @@
  * runs. Pure functions over the entries; every figure tells from how many jobs it is and its
  * interval of 95 %, and is missing where there are too few.
  *
- * <p>Stability: may change.
+ * <p>Stability: internal.
  */
 package kelter.core.book.figures;

@@ -1,6 +1,6 @@
 /**
  * What a closed case tells a job book.
  *
- * <p>Stability: may change.
+ * <p>Stability: internal.
  */
 package kelter.core.workshop.book;
