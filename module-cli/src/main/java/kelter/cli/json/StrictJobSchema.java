@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import kelter.core.file.job.JobFile;
 import kelter.core.file.json.Json;
 import kelter.core.file.json.JsonText;
+import kelter.core.quantity.QuantityKind;
 import kelter.core.vocabulary.Characteristic;
 import kelter.core.vocabulary.ComponentKind;
 import kelter.core.vocabulary.CurveKind;
@@ -27,6 +28,15 @@ public final class StrictJobSchema {
 
   private static final String JOB_ID = "urn:kelter:job:2";
   private static final String OWN = "^x-";
+  private static final Map<String, QuantityKind> AGED = Map.of("age", QuantityKind.AGE);
+  private static final Map<String, QuantityKind> USED =
+      Map.of(
+          "energy-per-cycle", QuantityKind.ENERGY,
+          "energy-per-cycle-new", QuantityKind.ENERGY,
+          "water-per-cycle", QuantityKind.VOLUME,
+          "water-per-cycle-new", QuantityKind.VOLUME,
+          "carbon-of-new", QuantityKind.MASS,
+          "carbon-per-kwh", QuantityKind.MASS);
 
   private final Vocabulary vocabulary;
   private final UnitPatterns units = new UnitPatterns();
@@ -54,6 +64,8 @@ public final class StrictJobSchema {
     definitions =
         definitions
             .with("symptoms", symptoms(member(definitions, "symptoms")))
+            .with("appliance", quantities(member(definitions, "appliance"), AGED))
+            .with("use", quantities(member(definitions, "use"), USED))
             .with("component", component(member(definitions, "component")))
             .with("measurement", measurement(member(definitions, "measurement")));
     for (Map.Entry<String, Json> quantity : units.definitions().entrySet()) {
@@ -68,6 +80,15 @@ public final class StrictJobSchema {
                     + " the usual spellings of the trade; a job may have others. A component that"
                     + " is called like a kind of component is of that kind."))
         .with("$defs", definitions);
+  }
+
+  /** Figures that every job tells in the same kinds of quantity, none of them negative. */
+  private Json.Obj quantities(Json.Obj base, Map<String, QuantityKind> kinds) {
+    Json.Obj properties = member(base, "properties");
+    for (Map.Entry<String, QuantityKind> each : new TreeMap<>(kinds).entrySet()) {
+      properties = properties.with(each.getKey(), units.quantity(each.getValue(), false));
+    }
+    return base.with("properties", properties);
   }
 
   private Json.Obj symptoms(Json.Obj base) {
