@@ -1,5 +1,6 @@
 package kelter.cli.json;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -22,6 +23,7 @@ import kelter.core.workshop.Workshop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Held against the reader: what the strict schema refuses below, the reader refuses too. */
 class StrictJobSchemaTest {
@@ -59,6 +61,15 @@ class StrictJobSchemaTest {
         assertEquals(List.of(), problems(Files.readString(job)), job.toString());
       }
     }
+  }
+
+  /** As people write them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"7a", "7 y", "7 yr", "7 yrs", "1 year", "18 month", "18 mo"})
+  void anAgeIsTaken(String age) throws IOException {
+    String job = washer().replace("\"7 years\"", "\"" + age + "\"");
+    assertEquals(List.of(), problems(job));
+    assertDoesNotThrow(() -> WORKSHOP.read(job));
   }
 
   /** A change of the washer-extractor of the demo, for each way to be wrong. */
