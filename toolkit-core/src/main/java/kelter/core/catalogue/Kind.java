@@ -41,7 +41,7 @@ public record Kind(
     List<KindBuild> builds,
     String life,
     double typicalAge,
-    Supply supply,
+    MainsConnection supply,
     List<KindPart> parts,
     List<Cover> covers,
     NothingWrong nothingWrong,
@@ -222,7 +222,7 @@ public record Kind(
    * @return false if it has a plug
    */
   public boolean fixed() {
-    return supply != Supply.PLUG;
+    return supply != MainsConnection.PLUG;
   }
 
   /**

@@ -14,7 +14,7 @@ import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindBuild;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
-import kelter.core.catalogue.Supply;
+import kelter.core.catalogue.MainsConnection;
 import kelter.core.catalogue.TypicalFigure;
 import kelter.core.diagnosis.Brings;
 import kelter.core.file.field.IdField;
@@ -76,12 +76,12 @@ final class KindReader {
   private static final Set<String> MARKETS = JsonNode.names("EU", "UK", "NA");
   static final Set<String> BUILD = JsonNode.names("words", "lacks");
 
-  private static final Map<String, Supply> SUPPLIES = new LinkedHashMap<>();
+  private static final Map<String, MainsConnection> SUPPLIES = new LinkedHashMap<>();
 
   private static final Map<String, KindCause.Mend> MENDS = new LinkedHashMap<>();
 
   static {
-    for (Supply supply : Supply.values()) {
+    for (MainsConnection supply : MainsConnection.values()) {
       SUPPLIES.put(supply.id(), supply);
     }
     for (KindCause.Mend mend : KindCause.Mend.values()) {
@@ -116,11 +116,11 @@ final class KindReader {
     List<String> words = texts(root, "words");
     String life = root.text("life").orElse("");
     double age = root.required("typical-age").flatMap(KindReader::years).orElse(1.0);
-    Supply supply =
+    MainsConnection supply =
         root.optional("supply")
             .flatMap(node -> node.word(SUPPLIES.keySet(), "supply"))
             .map(SUPPLIES::get)
-            .orElse(Supply.PLUG);
+            .orElse(MainsConnection.PLUG);
     List<Cover> allCovers = each(root, "covers", this::cover);
     List<KindPart> allParts = each(root, "parts", this::part);
     List<KindBuild> builds = each(root, "builds", this::build);

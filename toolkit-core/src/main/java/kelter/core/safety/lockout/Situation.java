@@ -1,6 +1,6 @@
 package kelter.core.safety.lockout;
 
-import static kelter.core.catalogue.Supply.EITHER;
+import static kelter.core.catalogue.MainsConnection.EITHER;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -24,7 +24,7 @@ import kelter.core.book.learned.LearnedKind;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
-import kelter.core.catalogue.Supply;
+import kelter.core.catalogue.MainsConnection;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.source.Source;
 import org.junit.jupiter.api.Test;
@@ -45,7 +45,7 @@ class BookLearningTest {
           List.of(),
           "",
           8,
-          Supply.PLUG,
+          MainsConnection.PLUG,
           List.of(part("pump", "drain-pump"), part("heater", "heater"), part("belt", "belt")),
           List.of(),
           new Kind.NothingWrong(0.1, Map.of()),

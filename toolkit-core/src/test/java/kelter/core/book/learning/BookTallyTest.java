@@ -31,7 +31,7 @@ import kelter.core.book.learned.Learned;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
-import kelter.core.catalogue.Supply;
+import kelter.core.catalogue.MainsConnection;
 import kelter.core.file.book.LearnedFile;
 import kelter.core.job.SymptomReport.Answer;
 import kelter.core.source.Source;
@@ -85,7 +85,7 @@ class BookTallyTest {
         List.of(),
         "",
         8,
-        Supply.PLUG,
+        MainsConnection.PLUG,
         parts,
         List.of(),
         new Kind.NothingWrong(0.05, Map.of()),

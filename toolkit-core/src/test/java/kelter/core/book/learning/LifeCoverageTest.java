@@ -21,7 +21,7 @@ import kelter.core.book.learned.PartLife;
 import kelter.core.catalogue.Kind;
 import kelter.core.catalogue.KindCause;
 import kelter.core.catalogue.KindPart;
-import kelter.core.catalogue.Supply;
+import kelter.core.catalogue.MainsConnection;
 import kelter.core.source.Source;
 import org.junit.jupiter.api.Test;
 
@@ -55,7 +55,7 @@ class LifeCoverageTest {
           List.of(),
           "",
           8,
-          Supply.PLUG,
+          MainsConnection.PLUG,
           List.of(part("pump"), part("belt")),
           List.of(),
           new Kind.NothingWrong(0.1, Map.of()),

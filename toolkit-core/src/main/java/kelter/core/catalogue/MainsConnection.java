@@ -1,7 +1,7 @@
 package kelter.core.catalogue;
 
 /** How machines of a kind are connected to the mains. */
-public enum Supply {
+public enum MainsConnection {
   /** By a plug. */
   PLUG("plug"),
   /** Wired in, without a plug. */
@@ -11,7 +11,7 @@ public enum Supply {
 
   private final String id;
 
-  Supply(String id) {
+  MainsConnection(String id) {
     this.id = id;
   }
 
