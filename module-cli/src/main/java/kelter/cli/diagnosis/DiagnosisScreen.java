@@ -14,6 +14,7 @@ import kelter.core.quantity.QuantityFormat;
 import kelter.core.safety.Caution;
 import kelter.core.session.NextStep;
 import kelter.core.vocabulary.Likelihood;
+import kelter.core.vocabulary.Observable;
 import kelter.core.vocabulary.Procedure;
 import kelter.core.workshop.Case;
 
@@ -38,6 +39,7 @@ public final class DiagnosisScreen {
     NOTHING(3),
     A_STATE(2),
     ASSUMPTIONS(2),
+    HOW_TO_ENTER(2),
     HOW_TO_MEASURE(2);
 
     private final int states;
@@ -185,8 +187,8 @@ public final class DiagnosisScreen {
   private void ask(NextStep.Ask ask) {
     layout.hanging(INDENT + "Ask the owner: ", ask.symptom().question());
     layout.hanging(
-        INDENT + "Put the answer into the job: ",
-        DiagnosisWords.unbroken("\"symptoms\": { \"" + ask.symptom().id() + "\": \"yes\" }"));
+        INDENT + "Enter the answer: ",
+        DiagnosisWords.unbroken("kelter enter JOB --saw " + ask.symptom().id() + "=yes"));
     ask.otherwise()
         .ifPresent(
             other ->
@@ -212,6 +214,22 @@ public final class DiagnosisScreen {
     layout.hanging(
         INDENT,
         brevity == Brevity.HOW_TO_MEASURE ? "'--full' says how to take it." : procedure.text());
+    if (brevity.compareTo(Brevity.HOW_TO_ENTER) < 0) {
+      layout.hanging(
+          INDENT + "Enter it: ",
+          DiagnosisWords.unbroken(
+                  "kelter enter JOB --read " + measure.question().key() + "=READING")
+              + words(measure.question().observable()));
+    }
+  }
+
+  /** The words that a reading may be, where it is no figure. */
+  private static String words(Observable observable) {
+    return switch (observable.type()) {
+      case QUANTITY -> "";
+      case YES_NO -> " (yes or no)";
+      case GRADE -> " (" + String.join(", ", observable.grades()) + ")";
+    };
   }
 
   private static String measured(NextStep.Measure measure) {

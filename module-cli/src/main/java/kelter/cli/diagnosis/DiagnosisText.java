@@ -214,10 +214,10 @@ public final class DiagnosisText {
     }
     String first = telling.get(0).id();
     layout.hanging(
-        "  Put answers into the job: ",
-        DiagnosisWords.unbroken("\"symptoms\": { \"" + first + "\": \"yes\" }"));
+        "  Enter an answer:         ",
+        DiagnosisWords.unbroken("kelter enter JOB --saw " + first + "=yes"));
     layout.hanging(
-        "  Or see what one changes:  ",
+        "  Or see what one changes: ",
         DiagnosisWords.unbroken("kelter diagnose JOB --what-if " + first + "=yes"));
   }
 

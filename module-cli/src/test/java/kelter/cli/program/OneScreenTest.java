@@ -167,7 +167,7 @@ class OneScreenTest {
   void theOwnerIsAskedWhereThatTellsMoreForItsTime() {
     String said = flat(Console.run("diagnose", demo("heater-coarse")));
     assertTrue(said.contains("Ask the owner: Does the residual-current device"), said);
-    assertTrue(said.contains("\"symptoms\": { \"trips-rcd\": \"yes\" }"), said);
+    assertTrue(said.contains("Enter the answer: kelter enter JOB --saw trips-rcd=yes"), said);
     assertTrue(said.contains("If nobody can tell, take drum-bearing: "), said);
   }
 

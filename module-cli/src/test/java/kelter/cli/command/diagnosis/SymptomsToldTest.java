@@ -129,17 +129,39 @@ class SymptomsToldTest {
   @Test
   void anAnswerGoesInAsItIsPrinted() throws IOException {
     String out = Console.run("diagnose", "--full", job("", "")).out();
-    Matcher entry = Pattern.compile("(\"symptoms\": \\{ \"[a-z-]+\": \"yes\" \\})").matcher(out);
-    assertTrue(entry.find(), out);
     Matcher change = Pattern.compile("kelter (diagnose JOB --what-if [a-z-]+=yes)").matcher(out);
     assertTrue(change.find(), out);
+    assertTrue(words(run(change.group(1))).startsWith("What if "), out);
 
-    String[] tried =
-        change.group(1).replace("JOB", folder.resolve("job.json").toString()).split(" ");
-    assertTrue(words(Console.run(tried)).startsWith("What if "), out);
-    assertTrue(
-        words(Console.run("diagnose", "--full", job("", entry.group(1) + ",")))
-            .contains("Reported:"));
+    Matcher entry = Pattern.compile("kelter (enter JOB --saw [a-z-]+=yes)").matcher(out);
+    assertTrue(entry.find(), out);
+    words(run(entry.group(1)));
+    String file = folder.resolve("job.json").toString();
+    assertTrue(words(Console.run("diagnose", "--full", file)).contains("Reported:"));
+  }
+
+  /** A command as it is printed, on the job. */
+  private Console run(String printed) {
+    return Console.run(printed.replace("JOB", folder.resolve("job.json").toString()).split(" "));
+  }
+
+  /** A reading goes in as it is printed, with what was read. */
+  @Test
+  void aReadingGoesInAsItIsPrinted() throws IOException {
+    String job = job("", "\"symptoms\": { \"loud\": \"no\" },");
+    String out = Console.run("diagnose", job).out();
+    while (!out.contains("Enter it: ")) {
+      Matcher asked = Pattern.compile("kelter (enter JOB --saw [a-z-]+=)yes").matcher(out);
+      assertTrue(asked.find(), out);
+      out = run(asked.group(1) + "no").out();
+    }
+    Matcher entry =
+        Pattern.compile("kelter (enter JOB --read [a-z.-]+=)READING \\(([a-z-]+), ")
+            .matcher(out.replaceAll("\\s+", " "));
+    assertTrue(entry.find(), out);
+    assertTrue(out.contains("Readings: none yet"), out);
+    words(run(entry.group(1) + entry.group(2)));
+    assertFalse(words(Console.run("diagnose", job)).contains("Readings: none yet"));
   }
 
   @Test
