@@ -68,6 +68,15 @@ class KindNamesTest {
     }
   }
 
+  /** Nobody thinks of quotation marks. */
+  @Test
+  void aNameOfSeveralWordsNeedsNoQuotes() {
+    Console apart = Console.run("new", "heat", "pump", "dryer", "-s", "does-not-dry");
+
+    assertEquals(0, apart.code(), apart.err());
+    assertEquals(Console.run("new", "heat pump dryer", "-s", "does-not-dry").out(), apart.out());
+  }
+
   /** What the owner says is offered, not taken. */
   @Test
   void aBuildThatTheOwnerSpeaksOfIsOffered() {

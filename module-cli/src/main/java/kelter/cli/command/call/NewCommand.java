@@ -111,17 +111,21 @@ public final class NewCommand implements Command {
             ALL,
             OUTPUT,
             Invocation.SHOP),
-        List.of(CommandArgument.one("KIND", ValueKind.KIND, "the kind of machine")),
+        List.of(
+            new CommandArgument(
+                "KIND", ValueKind.KIND, false, true, "the kind of machine, in some words")),
         List.of(
             "kelter new washing-machine -s cold -s leaks=no --age 9a -o job.json",
             "kelter new dryer -s stops --display too-hot -o job.json",
+            "kelter new heat pump dryer -s does-not-dry -o job.json",
             "kelter new other"));
   }
 
   @Override
   public void run(Invocation invocation) {
     Workshop workshop = invocation.workshop();
-    Optional<Kind> kind = KindWords.kind(invocation.argument(), workshop.kinds());
+    String words = String.join(" ", invocation.given().arguments());
+    Optional<Kind> kind = KindWords.kind(words, workshop.kinds());
     String date = LocalDate.now(invocation.clock()).toString();
     if (invocation.given().has(ALL)) {
       write(longForm(kind, date, workshop.vocabulary()), invocation);
@@ -131,7 +135,7 @@ public final class NewCommand implements Command {
     ShortJob job = new ShortJob(word, date, workshop.vocabulary(), symptoms(kind));
     invocation.shop().folder().ifPresent(shop -> job.job("id", Optional.of(shop.freeId(word))));
     Json.Obj content = shortForm(job, invocation.given()).content();
-    Optional<KindBuild> build = kind.flatMap(known -> known.build(invocation.argument()));
+    Optional<KindBuild> build = kind.flatMap(known -> known.build(words));
     List<String> lacks = new ArrayList<>(build.map(KindBuild::lacks).orElse(List.of()));
     for (String part : invocation.given().list(LACKS)) {
       requirePart(part, kind);
