@@ -117,7 +117,7 @@ public final class NewCommand implements Command {
         List.of(
             "kelter new washing-machine -s cold -s leaks=no --age 9a -o job.json",
             "kelter new dryer -s stops --display too-hot -o job.json",
-            "kelter new heat pump dryer -s does-not-dry -o job.json",
+            "kelter new heat pump dryer -s does-not-dry",
             "kelter new other"));
   }
 
